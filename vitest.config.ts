@@ -1,0 +1,32 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vitest/config';
+import { aliases } from './vite.alias.js';
+
+// Two projects, so that only the renderer's tests pay for a document.
+export default defineConfig({
+  plugins: [react()],
+  resolve: { alias: aliases },
+  test: {
+    passWithNoTests: true,
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'node',
+          environment: 'node',
+          include: ['test/**/*.test.ts'],
+          exclude: ['test/renderer/**'],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'renderer',
+          environment: 'jsdom',
+          include: ['test/renderer/**/*.test.{ts,tsx}'],
+          setupFiles: ['test/helpers/renderer-setup.ts'],
+        },
+      },
+    ],
+  },
+});
