@@ -1,0 +1,24 @@
+import type { z } from 'zod';
+
+/**
+ * A call across the bridge. `input` is checked on the main side before anything happens; `output` exists for its type
+ * alone. A write may change the workshop, so that whatever was read before is read again after it.
+ */
+export interface Channel<Input = unknown, Output = unknown> {
+  readonly access: 'read' | 'write';
+  readonly input: z.ZodType<Input>;
+  readonly output?: Output;
+}
+
+/** Declares a call that changes nothing: `reads<Output>()(inputSchema)`. */
+export function reads<Output>() {
+  return <Input>(input: z.ZodType<Input>): Channel<Input, Output> => ({ access: 'read', input });
+}
+
+/** Declares a call that may change the workshop: `writes<Output>()(inputSchema)`. */
+export function writes<Output>() {
+  return <Input>(input: z.ZodType<Input>): Channel<Input, Output> => ({ access: 'write', input });
+}
+
+export type InputOf<C> = C extends Channel<infer Input, unknown> ? Input : never;
+export type OutputOf<C> = C extends Channel<never, infer Output> ? Output : C extends Channel<infer _, infer Output> ? Output : never;

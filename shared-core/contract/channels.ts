@@ -1,0 +1,19 @@
+import { calculationChannels } from './calculations';
+import type { InputOf, OutputOf } from './channel';
+import type { Problem } from './problem';
+import { projectChannels } from './projects';
+import { stashChannels } from './stash';
+import { shellChannels, workshopChannels } from './workshop';
+import type { Result } from '#core/result';
+
+/** Everything that may be asked across the bridge: the whole of it, and nothing else gets through. */
+export const storeChannels = { ...projectChannels, ...calculationChannels, ...stashChannels, ...workshopChannels };
+export const channels = { ...storeChannels, ...shellChannels };
+
+export type Channels = typeof channels;
+export type ChannelName = keyof Channels;
+export type StoreChannelName = keyof typeof storeChannels;
+export type ShellChannelName = keyof typeof shellChannels;
+export type ChannelInput<Name extends ChannelName> = InputOf<Channels[Name]>;
+export type ChannelOutput<Name extends ChannelName> = OutputOf<Channels[Name]>;
+export type ChannelAnswer<Name extends ChannelName> = Result<ChannelOutput<Name>, Problem>;

@@ -1,0 +1,21 @@
+/** Every expected way in which a call may fail, as data; `renderer/text/problems.ts` gives each its words. */
+export type Problem =
+  | { readonly code: 'invalid-input'; readonly fields: readonly FieldProblem[] }
+  | { readonly code: 'not-found'; readonly what: string }
+  | { readonly code: 'gate-closed'; readonly open: readonly string[] }
+  | { readonly code: 'short-of-cloth'; readonly free: number; readonly there: number; readonly asked: number }
+  | { readonly code: 'already-taken-back' }
+  | { readonly code: 'in-use'; readonly what: string }
+  | { readonly code: 'nothing-to-undo' }
+  | { readonly code: 'changed-since'; readonly what: string }
+  | { readonly code: 'not-a-photo' }
+  | { readonly code: 'file-unreadable'; readonly detail: string }
+  | { readonly code: 'backup-unusable'; readonly detail: string }
+  | { readonly code: 'newer-workshop'; readonly found: number; readonly known: number }
+  | { readonly code: 'unexpected'; readonly detail: string };
+
+export interface FieldProblem {
+  readonly path: readonly (string | number)[];
+  readonly read: string;
+  readonly expected: string;
+}

@@ -1,0 +1,119 @@
+import { z } from 'zod';
+import { checklistItemId, photoId, projectId, stageId, stagePlanId, tripId } from '#core/domain/ids';
+import type { ChangeId, PhotoId, ProjectId, StageId, TripId } from '#core/domain/ids';
+import { type Project, projectDetails } from '#core/domain/project';
+import { plannedStage, type PlannedStage, type Stage, stageKind, stageState } from '#core/domain/stage';
+import { tripDetails, type TripDetails } from '#core/domain/trip';
+import { reads, writes } from './channel';
+
+export interface Trip extends TripDetails {
+  readonly id: TripId;
+  readonly stageId: StageId;
+  readonly projectId: ProjectId;
+}
+
+export interface StagePhoto {
+  readonly id: PhotoId;
+  readonly stageId: StageId;
+  readonly caption: string;
+  readonly addedAt: number;
+}
+
+/** One line of a project's history, newest first. */
+export interface StageEvent {
+  readonly stageId: StageId;
+  readonly stageName: string;
+  readonly from: Stage['state'];
+  readonly to: Stage['state'];
+  readonly why: string;
+  readonly at: number;
+}
+
+/** A project as a list or the bench shows it. `swatches` are the colors of the fabrics it used, most used first. */
+export interface ProjectGlance {
+  readonly project: Project;
+  readonly stages: readonly Stage[];
+  readonly trips: readonly Trip[];
+  readonly swatches: readonly string[];
+  readonly costMinor: number;
+}
+
+export interface ProjectSpread extends ProjectGlance {
+  readonly photos: readonly StagePhoto[];
+  readonly history: readonly StageEvent[];
+}
+
+export interface StagePlan {
+  readonly id: z.infer<typeof stagePlanId>;
+  readonly name: string;
+  readonly says: string;
+  /** Plans that came with the notebook can be copied and left alone, not deleted. */
+  readonly isOwn: boolean;
+  readonly stages: readonly PlannedStage[];
+}
+
+/** What every change answers with: the change's own id, for undoing just that. */
+export interface Changed {
+  readonly changeId: ChangeId;
+}
+
+export const projectChannels = {
+  'project:list': reads<readonly ProjectGlance[]>()(z.object({ archived: z.boolean() })),
+  'project:open': reads<ProjectSpread>()(z.object({ projectId })),
+  'project:create': writes<Changed & { readonly projectId: ProjectId }>()(
+    z.object({ details: projectDetails, stagePlanId }),
+  ),
+  'project:change': writes<Changed>()(z.object({ projectId, details: projectDetails })),
+  'project:duplicate': writes<Changed & { readonly projectId: ProjectId }>()(z.object({ projectId })),
+  'project:archive': writes<Changed>()(z.object({ projectId, archived: z.boolean() })),
+  'project:delete': writes<Changed>()(z.object({ projectId })),
+
+  /** Moves a stage to a state. A closed gate refuses `in-hand`, `out` and `done` unless `passGateWhy` says why. */
+  'stage:move': writes<Changed>()(
+    z.object({ stageId, to: stageState, passGateWhy: z.string().trim().max(1_000).optional() }),
+  ),
+  'stage:change': writes<Changed>()(
+    z.object({
+      stageId,
+      name: z.string().trim().min(1).max(120),
+      estimateMinutes: z.int().min(0).max(100_000),
+      heldUpBy: z.string().trim().max(300),
+      notes: z.string().max(20_000),
+    }),
+  ),
+  /** Puts a new stage at `position` of the project's plan. */
+  'stage:add': writes<Changed & { readonly stageId: StageId }>()(
+    z.object({ projectId, position: z.int().min(0), kind: stageKind, name: z.string().trim().min(1).max(120) }),
+  ),
+  /** A fresh copy of the stage, not begun, right after it. */
+  'stage:repeat': writes<Changed & { readonly stageId: StageId }>()(z.object({ stageId })),
+  'stage:reorder': writes<Changed>()(z.object({ stageId, position: z.int().min(0) })),
+  'stage:remove': writes<Changed>()(z.object({ stageId })),
+
+  'checklist:add': writes<Changed>()(
+    z.object({ stageId, text: z.string().trim().min(1).max(300), isGate: z.boolean() }),
+  ),
+  'checklist:tick': writes<Changed>()(z.object({ checklistItemId, ticked: z.boolean() })),
+  'checklist:remove': writes<Changed>()(z.object({ checklistItemId })),
+
+  /** Keeps a picture (JPEG, PNG or WebP, 40 MB at most) with a stage; the same picture is stored once. */
+  'photo:add': writes<Changed & { readonly photoId: PhotoId }>()(
+    z.object({ stageId, bytes: z.instanceof(Uint8Array), caption: z.string().trim().max(300) }),
+  ),
+  'photo:remove': writes<Changed>()(z.object({ photoId })),
+
+  'trip:add': writes<Changed & { readonly tripId: TripId }>()(z.object({ stageId, details: tripDetails })),
+  'trip:change': writes<Changed>()(z.object({ tripId, details: tripDetails })),
+  'trip:remove': writes<Changed>()(z.object({ tripId })),
+
+  'stage-plan:list': reads<readonly StagePlan[]>()(z.object({})),
+  'stage-plan:keep': writes<Changed & { readonly stagePlanId: StagePlan['id'] }>()(
+    z.object({
+      stagePlanId: stagePlanId.nullable(),
+      name: z.string().trim().min(1).max(120),
+      says: z.string().trim().max(300),
+      stages: z.array(plannedStage).min(1).max(40).readonly(),
+    }),
+  ),
+  'stage-plan:delete': writes<Changed>()(z.object({ stagePlanId })),
+};

@@ -1,0 +1,91 @@
+import { z } from 'zod';
+import { calendarDate } from '#core/domain/dates';
+import { bookingId, clothPieceId, fabricId, projectId, stageId } from '#core/domain/ids';
+import type { BookingId, ClothPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
+import { clothKind, clothLength, clothWidth, fabricDetails } from '#core/domain/stash';
+import type { ClothPiece, Fabric, LedgerEntry } from '#core/domain/stash';
+import { reads, writes } from './channel';
+import type { Changed } from './projects';
+
+export interface FabricGlance {
+  readonly fabric: Fabric;
+  readonly pieces: readonly ClothPiece[];
+  /** (1/320 mm)² there and free of it, over all pieces. */
+  readonly areaThere: number;
+  readonly areaFree: number;
+  readonly valueMinor: number;
+}
+
+/** One step of the ledger with the entries booked in it. */
+export interface Booking {
+  readonly id: BookingId;
+  readonly fabricId: FabricId;
+  readonly fabricName: string;
+  readonly swatch: string;
+  readonly projectId: ProjectId | null;
+  readonly projectName: string | null;
+  readonly stageId: StageId | null;
+  readonly stageName: string | null;
+  readonly entries: readonly (LedgerEntry & { readonly pieceWidth: number })[];
+  /** Cloth used up by this step (cut less leftovers), (1/320 mm)², and what it cost. */
+  readonly usedArea: number;
+  readonly costMinor: number;
+  readonly isTakenBack: boolean;
+}
+
+export interface FabricPage extends FabricGlance {
+  /** Newest first. */
+  readonly ledger: readonly Booking[];
+}
+
+/** What a project has used and set aside, from the ledger alone. */
+export interface ClothOfProject {
+  readonly bookings: readonly Booking[];
+  readonly held: readonly { readonly piece: ClothPiece; readonly fabric: Fabric; readonly held: number }[];
+  readonly usedArea: number;
+  readonly costMinor: number;
+}
+
+const size = z.object({ width: clothWidth, length: clothLength });
+const note = z.string().trim().max(500);
+
+export const stashChannels = {
+  /** Fabrics whose words all begin with the words of `search`, by name. */
+  'fabric:list': reads<readonly FabricGlance[]>()(z.object({ search: z.string().max(200) })),
+  'fabric:open': reads<FabricPage>()(z.object({ fabricId })),
+  'fabric:create': writes<Changed & { readonly fabricId: FabricId }>()(z.object({ details: fabricDetails })),
+  'fabric:change': writes<Changed>()(z.object({ fabricId, details: fabricDetails })),
+  /** Only a fabric whose ledger is empty can be deleted; others stay, used up. */
+  'fabric:delete': writes<Changed>()(z.object({ fabricId })),
+  'fabric:set-photo': writes<Changed>()(z.object({ fabricId, bytes: z.instanceof(Uint8Array).nullable() })),
+
+  'ledger:buy': writes<Changed & { readonly pieceId: ClothPieceId }>()(
+    z.object({ fabricId, kind: clothKind, size, costMinor: z.int().min(0).max(100_000_000), on: calendarDate, note }),
+  ),
+  'ledger:set-aside': writes<Changed>()(z.object({ pieceId: clothPieceId, projectId, length: clothLength, on: calendarDate, note })),
+  'ledger:release': writes<Changed>()(z.object({ pieceId: clothPieceId, projectId, length: clothLength, on: calendarDate, note })),
+  /**
+   * Cuts `length` across the whole width off a piece for a project's stage and keeps `leftovers` of the cut as pieces of
+   * their own. Refused as short-of-cloth when more is asked than is free (what this project holds counts as free to it),
+   * unless `knowingly` is set; never more than is there.
+   */
+  'ledger:cut': writes<Changed & { readonly bookingId: BookingId }>()(
+    z.object({
+      pieceId: clothPieceId,
+      projectId,
+      stageId: stageId.nullable(),
+      length: clothLength,
+      leftovers: z.array(size).max(20).readonly(),
+      knowingly: z.boolean(),
+      on: calendarDate,
+      note,
+    }),
+  ),
+  'ledger:discard': writes<Changed>()(z.object({ pieceId: clothPieceId, length: clothLength, on: calendarDate, note })),
+  /** Corrects what is there to what was counted. */
+  'ledger:count': writes<Changed>()(
+    z.object({ pieceId: clothPieceId, there: z.int().min(0).max(300 * 320_000), on: calendarDate, note }),
+  ),
+  'ledger:take-back': writes<Changed>()(z.object({ bookingId, on: calendarDate })),
+  'ledger:of-project': reads<ClothOfProject>()(z.object({ projectId })),
+};

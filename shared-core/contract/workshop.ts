@@ -1,0 +1,55 @@
+import { z } from 'zod';
+import type { ChangeId } from '#core/domain/ids';
+import { type Workshop, workshop } from '#core/domain/workshop';
+import { reads, writes } from './channel';
+import type { Changed } from './projects';
+
+/** What the notebook knows when it opens. */
+export interface Opening {
+  readonly workshop: Workshop;
+  /** Nothing has ever been entered: the demo is offered. */
+  readonly isEmpty: boolean;
+  readonly isDemo: boolean;
+  readonly programVersion: string;
+  readonly file: string;
+}
+
+/** The newest change that can be undone and the one that can be redone, in words; null where there is none. */
+export interface UndoState {
+  readonly undo: string | null;
+  readonly redo: string | null;
+}
+
+export interface Backup {
+  readonly name: string;
+  readonly madeAt: number;
+  readonly bytes: number;
+  readonly why: 'start' | 'migration' | 'restore' | 'by-hand';
+}
+
+export const workshopChannels = {
+  'workshop:opening': reads<Opening>()(z.object({})),
+  'workshop:change': writes<Changed>()(z.object({ workshop })),
+  'change:state': reads<UndoState>()(z.object({})),
+  /** Takes back the newest change, or the named one if it is still the newest; answers with its words. */
+  'change:undo': writes<{ readonly says: string }>()(
+    z.object({ changeId: z.uuid().transform((id) => id as ChangeId).optional() }),
+  ),
+  'change:redo': writes<{ readonly says: string }>()(z.object({})),
+  'backup:list': reads<readonly Backup[]>()(z.object({})),
+  'backup:make': writes<Backup>()(z.object({})),
+  /** Puts a backup in place of the workshop; what was there is backed up first. */
+  'backup:restore': writes<{ readonly restored: string }>()(z.object({ name: z.string().max(200) })),
+};
+
+/** Calls that the window's own process answers, not the store. */
+export const shellChannels = {
+  /** Leaves this workshop and opens the demo one, or goes back from it. The demo is a file of its own. */
+  'shell:enter-demo': writes<{ readonly file: string }>()(z.object({})),
+  'shell:leave-demo': writes<{ readonly file: string }>()(z.object({})),
+  'shell:show-folder': reads<null>()(z.object({ which: z.enum(['workshop', 'backups']) })),
+  /** Makes a PDF of a sheet of this project and asks where to keep it; null when the maker thinks better of it. */
+  'shell:print-sheet': reads<{ readonly file: string } | null>()(
+    z.object({ sheet: z.enum(['project', 'center-template']), path: z.string().max(500) }),
+  ),
+};

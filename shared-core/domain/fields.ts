@@ -1,0 +1,118 @@
+import { z } from 'zod';
+import { lengthFromInches, lengthFromUnits, type Length } from '#core/units/length';
+
+/**
+ * Makers of the schema of one field each. A field carries its own words (`title`, `description`) and its `kind`, so that a
+ * form, the command line and the JSON schema of a calculator are all drawn from the same place.
+ */
+export type FieldKind = 'length' | 'count' | 'number' | 'percent' | 'minor' | 'choice' | 'flag' | 'text' | 'date';
+
+export interface FieldWords {
+  readonly title: string;
+  readonly help?: string;
+}
+
+export interface FieldMeta {
+  readonly title: string;
+  readonly description?: string;
+  readonly kind: FieldKind;
+  /** What a bare number typed into the field is measured in; for `number` fields the words shown beside it. */
+  readonly unit?: string;
+}
+
+interface LengthFieldOptions extends FieldWords {
+  readonly minimum?: Length;
+  readonly maximum?: Length;
+}
+
+/** Ten metres: larger than any quilt top; a bolt of cloth asks for its own maximum. */
+const WIDEST_PIECE = lengthFromUnits(10 * 320_000);
+const NARROWEST_PIECE = lengthFromInches(1 / 64);
+
+/** A length in whole 1/320 mm, from 1/64 in to 10 m unless said otherwise. */
+export function lengthField(options: LengthFieldOptions): z.ZodType<Length, Length> {
+  const { minimum = NARROWEST_PIECE, maximum = WIDEST_PIECE } = options;
+  const schema = z
+    .int()
+    .min(minimum)
+    .max(maximum)
+    .meta({ ...words(options), kind: 'length', unit: '1/320 mm' } satisfies FieldMeta);
+  return schema as unknown as z.ZodType<Length, Length>;
+}
+
+interface NumberFieldOptions extends FieldWords {
+  readonly minimum: number;
+  readonly maximum: number;
+  readonly unit?: string;
+}
+
+/** A whole number of things. */
+export function countField(options: NumberFieldOptions): z.ZodType<number, number> {
+  return z
+    .int()
+    .min(options.minimum)
+    .max(options.maximum)
+    .meta({ ...words(options), kind: 'count', ...unitOf(options) } satisfies FieldMeta);
+}
+
+/** A plain number that is not a length: a rate, a factor, a ratio. */
+export function numberField(options: NumberFieldOptions): z.ZodType<number, number> {
+  return z
+    .number()
+    .min(options.minimum)
+    .max(options.maximum)
+    .meta({ ...words(options), kind: 'number', ...unitOf(options) } satisfies FieldMeta);
+}
+
+/** Percent as people say it: 5 is five in a hundred. */
+export function percentField(options: NumberFieldOptions): z.ZodType<number, number> {
+  return z
+    .number()
+    .min(options.minimum)
+    .max(options.maximum)
+    .meta({ ...words(options), kind: 'percent', unit: '%' } satisfies FieldMeta);
+}
+
+/** An amount or rate in minor units of the workshop's currency; fractions of a cent are allowed in rates. */
+export function minorField(options: NumberFieldOptions): z.ZodType<number, number> {
+  return z
+    .number()
+    .min(options.minimum)
+    .max(options.maximum)
+    .meta({ ...words(options), kind: 'minor', ...unitOf(options) } satisfies FieldMeta);
+}
+
+/** One of a closed list of values. */
+export function choiceField<const Values extends readonly [string, ...string[]]>(
+  values: Values,
+  options: FieldWords,
+): z.ZodType<Values[number], Values[number]> {
+  return z.enum(values).meta({ ...words(options), kind: 'choice' } satisfies FieldMeta);
+}
+
+export function flagField(options: FieldWords): z.ZodType<boolean, boolean> {
+  return z.boolean().meta({ ...words(options), kind: 'flag' } satisfies FieldMeta);
+}
+
+interface TextFieldOptions extends FieldWords {
+  readonly minimum?: number;
+  readonly maximum?: number;
+}
+
+/** Text trimmed at both ends; up to 200 characters unless said otherwise. */
+export function textField(options: TextFieldOptions): z.ZodType<string, string> {
+  return z
+    .string()
+    .trim()
+    .min(options.minimum ?? 0)
+    .max(options.maximum ?? 200)
+    .meta({ ...words(options), kind: 'text' } satisfies FieldMeta);
+}
+
+function words(options: FieldWords): { readonly title: string; readonly description?: string } {
+  return options.help === undefined ? { title: options.title } : { title: options.title, description: options.help };
+}
+
+function unitOf(options: { readonly unit?: string }): { readonly unit?: string } {
+  return options.unit === undefined ? {} : { unit: options.unit };
+}

@@ -1,0 +1,38 @@
+import { z } from 'zod';
+
+/** Every record has an identifier of its own brand, so that a stage can never be passed where a project is asked for. */
+export const projectId = z.uuid().brand('ProjectId');
+export type ProjectId = z.infer<typeof projectId>;
+
+export const stageId = z.uuid().brand('StageId');
+export type StageId = z.infer<typeof stageId>;
+
+export const checklistItemId = z.uuid().brand('ChecklistItemId');
+export type ChecklistItemId = z.infer<typeof checklistItemId>;
+
+export const stagePlanId = z.uuid().brand('StagePlanId');
+export type StagePlanId = z.infer<typeof stagePlanId>;
+
+export const calculationId = z.uuid().brand('CalculationId');
+export type CalculationId = z.infer<typeof calculationId>;
+
+export const photoId = z.uuid().brand('PhotoId');
+export type PhotoId = z.infer<typeof photoId>;
+
+export const tripId = z.uuid().brand('TripId');
+export type TripId = z.infer<typeof tripId>;
+
+export const fabricId = z.uuid().brand('FabricId');
+export type FabricId = z.infer<typeof fabricId>;
+
+export const clothPieceId = z.uuid().brand('ClothPieceId');
+export type ClothPieceId = z.infer<typeof clothPieceId>;
+
+export const ledgerEntryId = z.uuid().brand('LedgerEntryId');
+export type LedgerEntryId = z.infer<typeof ledgerEntryId>;
+
+export const changeId = z.uuid().brand('ChangeId');
+export type ChangeId = z.infer<typeof changeId>;
+
+export const bookingId = z.uuid().brand('BookingId');
+export type BookingId = z.infer<typeof bookingId>;

@@ -1,0 +1,100 @@
+import { z } from 'zod';
+import type { CalendarDate } from '#core/units/calendar-date';
+import { type Length, lengthFromUnits } from '#core/units/length';
+import { lengthField } from './fields';
+import type { BookingId, ClothPieceId, FabricId, LedgerEntryId, PhotoId, ProjectId, StageId } from './ids';
+
+/** Which way the print runs; a directional print fixes how a patch is cut. */
+export const printDirection = z.enum(['any', 'one-way', 'two-way']);
+export type PrintDirection = z.infer<typeof printDirection>;
+
+export const clothKind = z.enum([
+  'yardage',
+  'fat-quarter',
+  'fat-eighth',
+  'precut-strips',
+  'precut-squares',
+  'panel',
+  'leftover',
+  'bias-made-up',
+  'backing',
+  'wide-backing',
+  'batting',
+]);
+export type ClothKind = z.infer<typeof clothKind>;
+
+/** A bolt may be 300 m long. */
+export const clothLength = lengthField({ title: 'Length', maximum: lengthFromUnits(300 * 320_000) });
+export const clothWidth = lengthField({ title: 'Width' });
+
+const shortText = z.string().trim().max(120);
+
+/** What the maker says of a fabric. `swatch` is the color it is drawn in where it has no photo: six hex digits with a hash. */
+export const fabricDetails = z
+  .object({
+    name: z.string().trim().min(1).max(120),
+    print: shortText,
+    colorWords: shortText,
+    fiber: shortText,
+    direction: printDirection,
+    width: clothWidth,
+    isWashed: z.boolean(),
+    supplier: shortText,
+    place: shortText,
+    swatch: z.string().regex(/^#[0-9a-f]{6}$/),
+    notes: z.string().max(5_000),
+  })
+  .readonly();
+export type FabricDetails = z.infer<typeof fabricDetails>;
+
+export interface Fabric extends FabricDetails {
+  readonly id: FabricId;
+  readonly photoId: PhotoId | null;
+  readonly createdAt: number;
+}
+
+/** A measured rectangle of one fabric. `there` and `held` are sums of its ledger, `valueMinor` what is left of its cost. */
+export interface ClothPiece {
+  readonly id: ClothPieceId;
+  readonly fabricId: FabricId;
+  readonly kind: ClothKind;
+  readonly width: Length;
+  readonly there: Length;
+  readonly held: Length;
+  readonly valueMinor: number;
+}
+
+export const entryKind = z.enum([
+  'bought',
+  'set-aside',
+  'released',
+  'cut',
+  'leftover',
+  'discarded',
+  'counted',
+  'taken-back',
+]);
+export type EntryKind = z.infer<typeof entryKind>;
+
+/**
+ * One line of the ledger, never edited. What is there, what is spoken for and what it cost are always sums of these.
+ * Entries booked in one step (a cut and its leftovers) share a `bookingId` and are taken back together.
+ */
+export interface LedgerEntry {
+  readonly id: LedgerEntryId;
+  readonly bookingId: BookingId;
+  readonly pieceId: ClothPieceId;
+  readonly kind: EntryKind;
+  /** Length of cloth, across the piece's whole width, that came to the piece (or left it, negative), in 1/320 mm. */
+  readonly lengthChange: number;
+  /** Length that became spoken for (or free again, negative) for `projectId`, in 1/320 mm. */
+  readonly heldChange: number;
+  /** Value that came to the piece (or left it, negative) in minor units; a project's cost is what left for it. */
+  readonly costChange: number;
+  readonly projectId: ProjectId | null;
+  readonly stageId: StageId | null;
+  readonly reverses: LedgerEntryId | null;
+  readonly note: string;
+  readonly on: CalendarDate;
+  readonly recordedAt: number;
+}

@@ -1,0 +1,90 @@
+import { z } from 'zod';
+import { type CurrencyCode, currencyFromCode } from '#core/units/money';
+import { lengthFromInches } from '#core/units/length';
+import { choiceField, countField, lengthField, minorField, percentField } from './fields';
+
+const inches = lengthFromInches;
+
+/** The habits of the workshop: each can be changed for the workshop, and again for one project. */
+export const habits = z
+  .object({
+    unitSystem: choiceField(['inch', 'metric'], { title: 'Units' }),
+    inchStep: z.union([z.literal(4), z.literal(8), z.literal(16)]).meta({
+      title: 'Finest fraction',
+      description: 'Inches are shown, and cut sizes rounded up, to this part of an inch.',
+      kind: 'choice',
+    }),
+    seamAllowance: lengthField({ title: 'Seam allowance', minimum: inches(1 / 16), maximum: inches(2) }),
+    fabricWidth: lengthField({
+      title: 'Usable fabric width',
+      help: 'Between the selvages, after they are cut off.',
+      minimum: inches(4),
+      maximum: inches(130),
+    }),
+    bindingStripWidth: lengthField({ title: 'Outer binding strip', help: 'Cut width, before folding.', minimum: inches(3 / 4), maximum: inches(8) }),
+    bindingOverlap: lengthField({ title: 'Outer binding overlap', help: 'Extra length for the closing join and for safety.', minimum: inches(0), maximum: inches(60) }),
+    innerStripWidth: lengthField({ title: 'Inner binding strip', help: 'Cut width of the bias strip for the hole.', minimum: inches(3 / 4), maximum: inches(4) }),
+    quiltThickness: lengthField({ title: 'Thickness at the edge', help: 'Of top, batting and backing pressed together.', minimum: inches(0), maximum: inches(1) }),
+    backCover: lengthField({ title: 'Cover on the back', help: 'How far the fold passes the seam on the back.', minimum: inches(0), maximum: inches(1) }),
+    backingOverhang: lengthField({ title: 'Backing and batting overhang', help: 'On every side of the top.', minimum: inches(0), maximum: inches(24) }),
+    backingSeam: lengthField({ title: 'Backing seam', minimum: inches(1 / 8), maximum: inches(2) }),
+    safetyExtraPercent: percentField({ title: 'Safety extra on yardage', minimum: 0, maximum: 100 }),
+    handStitchPerHour: lengthField({ title: 'Hand stitching in an hour', help: 'Length of binding sewn down by hand in an hour.', minimum: inches(1), maximum: inches(1000) }),
+    longarmRateMinor: minorField({ title: 'Longarm rate', help: 'Per square inch.', unit: 'a square inch', minimum: 0, maximum: 10_000 }),
+    longarmMinimumMinor: minorField({ title: 'Longarm minimum', minimum: 0, maximum: 10_000_000 }),
+    hourRateMinor: minorField({ title: 'Your hour', help: 'What an hour of your work is priced at.', minimum: 0, maximum: 10_000_000 }),
+    turnaroundDays: countField({ title: 'Longarm turn-around', unit: 'days', minimum: 0, maximum: 730 }),
+  })
+  .readonly();
+
+export type Habits = z.infer<typeof habits>;
+
+/** A project's own departures from the workshop's habits. */
+export const habitChanges = habits.unwrap().partial().readonly();
+export type HabitChanges = z.infer<typeof habitChanges>;
+
+/** Where a new workshop starts: common practice, in inches. */
+export const STARTING_HABITS: Habits = {
+  unitSystem: 'inch',
+  inchStep: 8,
+  seamAllowance: inches(1 / 4),
+  fabricWidth: inches(42),
+  bindingStripWidth: inches(2.5),
+  bindingOverlap: inches(12),
+  innerStripWidth: inches(1.5),
+  quiltThickness: inches(1 / 8),
+  backCover: inches(1 / 8),
+  backingOverhang: inches(4),
+  backingSeam: inches(1 / 2),
+  safetyExtraPercent: 5,
+  handStitchPerHour: inches(50),
+  longarmRateMinor: 2,
+  longarmMinimumMinor: 6_000,
+  hourRateMinor: 2_200,
+  turnaroundDays: 28,
+};
+
+export const currencyCode = z
+  .string()
+  .regex(/^[A-Z]{3}$/)
+  .transform(currencyFromCode) as unknown as z.ZodType<CurrencyCode, string>;
+
+export const theme = z.enum(['system', 'light', 'dark']);
+export type Theme = z.infer<typeof theme>;
+
+/** What is true of the whole workshop. The currency is one for all money in it. */
+export const workshop = z
+  .object({
+    name: z.string().trim().max(120),
+    currency: currencyCode,
+    theme,
+    habits,
+  })
+  .readonly();
+export type Workshop = z.infer<typeof workshop>;
+
+/** The workshop's habits with the project's own changes laid over them; a change that is absent leaves the habit as it is. */
+export function habitsOfProject(workshopHabits: Habits, changes: HabitChanges): Habits {
+  const made = Object.entries(changes).filter(([, value]) => value !== undefined);
+  return { ...workshopHabits, ...(Object.fromEntries(made) as Partial<Habits>) };
+}
