@@ -1,0 +1,61 @@
+import { type Point, pointDistance } from './point';
+
+/** The straight piece from `from` to `to`; as a line it runs on in both directions. */
+export interface Segment {
+  readonly from: Point;
+  readonly to: Point;
+}
+
+/**
+ * Where the lines through two segments cross, or undefined where they are parallel (or a segment has no length):
+ * the sine of the angle between them is then under 1e-12.
+ */
+export function lineCrossing(first: Segment, second: Segment): Point | undefined {
+  const [ax, ay] = [first.to.x - first.from.x, first.to.y - first.from.y];
+  const [bx, by] = [second.to.x - second.from.x, second.to.y - second.from.y];
+  const cross = ax * by - ay * bx;
+  if (Math.abs(cross) <= 1e-12 * Math.hypot(ax, ay) * Math.hypot(bx, by)) return undefined;
+  const along = ((second.from.x - first.from.x) * by - (second.from.y - first.from.y) * bx) / cross;
+  return { x: first.from.x + along * ax, y: first.from.y + along * ay };
+}
+
+/** Shortest distance from a point to a segment, ends included; of a segment without length, to its point. */
+export function pointToSegmentDistance(point: Point, { from, to }: Segment): number {
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  const squared = dx * dx + dy * dy;
+  if (squared === 0) return pointDistance(point, from);
+  const along = ((point.x - from.x) * dx + (point.y - from.y) * dy) / squared;
+  const held = Math.min(1, Math.max(0, along));
+  return pointDistance(point, { x: from.x + held * dx, y: from.y + held * dy });
+}
+
+/** Whether two segments share a point, touching ends included. */
+export function segmentsMeet(first: Segment, second: Segment): boolean {
+  const sides = [
+    turn(first.from, first.to, second.from),
+    turn(first.from, first.to, second.to),
+    turn(second.from, second.to, first.from),
+    turn(second.from, second.to, first.to),
+  ] as const;
+  if (sides[0] * sides[1] < 0 && sides[2] * sides[3] < 0) return true;
+  return (
+    (sides[0] === 0 && isWithinBox(second.from, first)) ||
+    (sides[1] === 0 && isWithinBox(second.to, first)) ||
+    (sides[2] === 0 && isWithinBox(first.from, second)) ||
+    (sides[3] === 0 && isWithinBox(first.to, second))
+  );
+}
+
+/** Twice the signed area of the triangle a, b, c: positive where c lies to the left of a to b (y up). */
+function turn(a: Point, b: Point, c: Point): number {
+  return Math.sign((b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x));
+}
+
+function isWithinBox(point: Point, { from, to }: Segment): boolean {
+  return (
+    Math.min(from.x, to.x) <= point.x &&
+    point.x <= Math.max(from.x, to.x) &&
+    Math.min(from.y, to.y) <= point.y &&
+    point.y <= Math.max(from.y, to.y)
+  );
+}

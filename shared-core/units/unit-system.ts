@@ -1,0 +1,21 @@
+import { type Length, lengthFromUnits, UNITS_PER_INCH, UNITS_PER_MILLIMETRE } from './length';
+
+export type UnitSystem = 'inch' | 'metric';
+
+/** Denominator of the finest inch fraction shown: 8 means eighths. All of them are whole numbers of base units. */
+export type InchStep = 4 | 8 | 16 | 32 | 64;
+
+export const INCH_STEPS: readonly InchStep[] = [4, 8, 16, 32, 64];
+
+/** How a project wants its lengths written. */
+export interface LengthDisplay {
+  readonly system: UnitSystem;
+  readonly inchStep: InchStep;
+}
+
+/** The step to which a size meant for the ruler is rounded: the inch fraction, or one millimetre. */
+export function displayStep(display: LengthDisplay): Length {
+  return lengthFromUnits(
+    display.system === 'inch' ? UNITS_PER_INCH / display.inchStep : UNITS_PER_MILLIMETRE,
+  );
+}
