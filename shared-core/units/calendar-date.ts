@@ -1,4 +1,4 @@
-import { failure, type Result, success } from '../result';
+import { failure, type Result, success } from '#core/result';
 
 declare const calendarDateBrand: unique symbol;
 

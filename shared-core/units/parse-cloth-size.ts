@@ -1,4 +1,4 @@
-import { failure, type Result, success } from '../result';
+import { failure, type Result, success } from '#core/result';
 import { type Length, lengthFromInches } from './length';
 import type { LengthProblem, LengthProblemCode } from './length-problem';
 import type { LengthUnit } from './length-unit';

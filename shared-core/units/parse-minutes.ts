@@ -1,4 +1,4 @@
-import { failure, type Result, success } from '../result';
+import { failure, type Result, success } from '#core/result';
 import { fractionAdd, fractionFromDecimal, fractionTimes, fractionToNearest } from './exact-fraction';
 import { MAX_MINUTES, type Minutes, minutesFromWhole } from './minutes';
 import { readTypedNumber } from './typed-number';

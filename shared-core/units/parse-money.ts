@@ -1,4 +1,4 @@
-import { failure, type Result, success } from '../result';
+import { failure, type Result, success } from '#core/result';
 import { minorDigits } from './format-money';
 import { type CurrencyCode, type Money, moneyFromMinor } from './money';
 import { clipRead, MAX_TYPED_CHARACTERS, normaliseTyped } from './typed-text';

@@ -1,4 +1,4 @@
-import { failure, type Result, success } from '../result';
+import { failure, type Result, success } from '#core/result';
 import { type ExactFraction, fractionAdd, fractionFromDecimal } from './exact-fraction';
 
 /** A number at the start of some text, and what follows it. */
