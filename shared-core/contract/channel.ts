@@ -20,5 +20,5 @@ export function writes<Output>() {
   return <Input>(input: z.ZodType<Input>): Channel<Input, Output> => ({ access: 'write', input });
 }
 
-export type InputOf<C> = C extends Channel<infer Input, unknown> ? Input : never;
-export type OutputOf<C> = C extends Channel<never, infer Output> ? Output : C extends Channel<infer _, infer Output> ? Output : never;
+export type InputOf<C> = C extends Channel<infer Input> ? Input : never;
+export type OutputOf<C> = C extends { readonly output?: infer Output } ? Exclude<Output, undefined> : never;

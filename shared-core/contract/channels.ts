@@ -7,7 +7,12 @@ import { shellChannels, workshopChannels } from './workshop';
 import type { Result } from '#core/result';
 
 /** Everything that may be asked across the bridge: the whole of it, and nothing else gets through. */
-export const storeChannels = { ...projectChannels, ...calculationChannels, ...stashChannels, ...workshopChannels };
+export const storeChannels = {
+  ...projectChannels,
+  ...calculationChannels,
+  ...stashChannels,
+  ...workshopChannels,
+};
 export const channels = { ...storeChannels, ...shellChannels };
 
 export type Channels = typeof channels;

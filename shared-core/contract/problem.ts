@@ -1,3 +1,7 @@
+import type { FieldProblem } from '#core/field-problem';
+
+export type { FieldProblem } from '#core/field-problem';
+
 /** Every expected way in which a call may fail, as data; `renderer/text/problems.ts` gives each its words. */
 export type Problem =
   | { readonly code: 'invalid-input'; readonly fields: readonly FieldProblem[] }
@@ -13,9 +17,3 @@ export type Problem =
   | { readonly code: 'backup-unusable'; readonly detail: string }
   | { readonly code: 'newer-workshop'; readonly found: number; readonly known: number }
   | { readonly code: 'unexpected'; readonly detail: string };
-
-export interface FieldProblem {
-  readonly path: readonly (string | number)[];
-  readonly read: string;
-  readonly expected: string;
-}

@@ -83,7 +83,12 @@ export const projectChannels = {
   ),
   /** Puts a new stage at `position` of the project's plan. */
   'stage:add': writes<Changed & { readonly stageId: StageId }>()(
-    z.object({ projectId, position: z.int().min(0), kind: stageKind, name: z.string().trim().min(1).max(120) }),
+    z.object({
+      projectId,
+      position: z.int().min(0),
+      kind: stageKind,
+      name: z.string().trim().min(1).max(120),
+    }),
   ),
   /** A fresh copy of the stage, not begun, right after it. */
   'stage:repeat': writes<Changed & { readonly stageId: StageId }>()(z.object({ stageId })),

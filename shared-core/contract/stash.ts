@@ -60,10 +60,21 @@ export const stashChannels = {
   'fabric:set-photo': writes<Changed>()(z.object({ fabricId, bytes: z.instanceof(Uint8Array).nullable() })),
 
   'ledger:buy': writes<Changed & { readonly pieceId: ClothPieceId }>()(
-    z.object({ fabricId, kind: clothKind, size, costMinor: z.int().min(0).max(100_000_000), on: calendarDate, note }),
+    z.object({
+      fabricId,
+      kind: clothKind,
+      size,
+      costMinor: z.int().min(0).max(100_000_000),
+      on: calendarDate,
+      note,
+    }),
   ),
-  'ledger:set-aside': writes<Changed>()(z.object({ pieceId: clothPieceId, projectId, length: clothLength, on: calendarDate, note })),
-  'ledger:release': writes<Changed>()(z.object({ pieceId: clothPieceId, projectId, length: clothLength, on: calendarDate, note })),
+  'ledger:set-aside': writes<Changed>()(
+    z.object({ pieceId: clothPieceId, projectId, length: clothLength, on: calendarDate, note }),
+  ),
+  'ledger:release': writes<Changed>()(
+    z.object({ pieceId: clothPieceId, projectId, length: clothLength, on: calendarDate, note }),
+  ),
   /**
    * Cuts `length` across the whole width off a piece for a project's stage and keeps `leftovers` of the cut as pieces of
    * their own. Refused as short-of-cloth when more is asked than is free (what this project holds counts as free to it),
@@ -81,10 +92,20 @@ export const stashChannels = {
       note,
     }),
   ),
-  'ledger:discard': writes<Changed>()(z.object({ pieceId: clothPieceId, length: clothLength, on: calendarDate, note })),
+  'ledger:discard': writes<Changed>()(
+    z.object({ pieceId: clothPieceId, length: clothLength, on: calendarDate, note }),
+  ),
   /** Corrects what is there to what was counted. */
   'ledger:count': writes<Changed>()(
-    z.object({ pieceId: clothPieceId, there: z.int().min(0).max(300 * 320_000), on: calendarDate, note }),
+    z.object({
+      pieceId: clothPieceId,
+      there: z
+        .int()
+        .min(0)
+        .max(300 * 320_000),
+      on: calendarDate,
+      note,
+    }),
   ),
   'ledger:take-back': writes<Changed>()(z.object({ bookingId, on: calendarDate })),
   'ledger:of-project': reads<ClothOfProject>()(z.object({ projectId })),

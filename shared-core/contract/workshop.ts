@@ -33,7 +33,12 @@ export const workshopChannels = {
   'change:state': reads<UndoState>()(z.object({})),
   /** Takes back the newest change, or the named one if it is still the newest; answers with its words. */
   'change:undo': writes<{ readonly says: string }>()(
-    z.object({ changeId: z.uuid().transform((id) => id as ChangeId).optional() }),
+    z.object({
+      changeId: z
+        .uuid()
+        .transform((id) => id as ChangeId)
+        .optional(),
+    }),
   ),
   'change:redo': writes<{ readonly says: string }>()(z.object({})),
   'backup:list': reads<readonly Backup[]>()(z.object({})),
@@ -48,8 +53,14 @@ export const shellChannels = {
   'shell:enter-demo': writes<{ readonly file: string }>()(z.object({})),
   'shell:leave-demo': writes<{ readonly file: string }>()(z.object({})),
   'shell:show-folder': reads<null>()(z.object({ which: z.enum(['workshop', 'backups']) })),
-  /** Makes a PDF of a sheet of this project and asks where to keep it; null when the maker thinks better of it. */
+  /** Makes a PDF of one of the page's sheets and asks where to keep it; null when the maker thinks better of it. */
   'shell:print-sheet': reads<{ readonly file: string } | null>()(
-    z.object({ sheet: z.enum(['project', 'center-template']), path: z.string().max(500) }),
+    z.object({
+      path: z
+        .string()
+        .regex(/^\/sheets\/[a-z0-9/?=&-]*$/)
+        .max(500),
+      name: z.string().max(200),
+    }),
   ),
 };

@@ -1,0 +1,32 @@
+import { app, type WebContents } from 'electron';
+import { APP_ORIGIN } from './app-scheme';
+
+/** Is this an address of our own page? Compared by origin, never by a part of the text. */
+export function isOwnAddress(address: string): boolean {
+  try {
+    const url = new URL(address);
+    return `${url.protocol}//${url.host}` === APP_ORIGIN;
+  } catch {
+    return false;
+  }
+}
+
+/** No page of ours leads anywhere: navigation away, new windows and embedded views are refused for every web contents. */
+export function refuseNavigation(): void {
+  app.on('web-contents-created', (_event, contents) => {
+    refuseFor(contents);
+  });
+}
+
+function refuseFor(contents: WebContents): void {
+  contents.on('will-navigate', (event, address) => {
+    if (!isOwnAddress(address)) event.preventDefault();
+  });
+  contents.on('will-redirect', (event, address) => {
+    if (!isOwnAddress(address)) event.preventDefault();
+  });
+  contents.on('will-attach-webview', (event) => {
+    event.preventDefault();
+  });
+  contents.setWindowOpenHandler(() => ({ action: 'deny' }));
+}

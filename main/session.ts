@@ -1,0 +1,50 @@
+import { existsSync } from 'node:fs';
+import path from 'node:path';
+import type { Problem } from '#core/contract/problem';
+import { type Result, success } from '#core/result';
+import { startStore, type StoreClient } from './store/store-client';
+
+/** The workshop that is open: the maker's own, or the demo, which is a file of its own beside it. */
+export interface Session {
+  readonly store: () => StoreClient;
+  readonly file: () => string;
+  readonly enterDemo: () => Promise<Result<{ readonly file: string }, Problem>>;
+  readonly leaveDemo: () => Promise<Result<{ readonly file: string }, Problem>>;
+  readonly close: () => Promise<void>;
+}
+
+/** Opens the maker's workshop; the answer is a problem when the file cannot be used, and then nothing was changed. */
+export async function openSession(file: string, programVersion: string): Promise<Result<Session, Problem>> {
+  const demoFile = path.join(path.dirname(file), 'demo', 'workshop.sqlite');
+  const opened = await startStore({ file, programVersion, isDemo: false });
+  if (!opened.ok) return opened;
+  let current = { client: opened.value, file };
+
+  const change = async (to: string, isDemo: boolean): Promise<Result<{ readonly file: string }, Problem>> => {
+    if (to === current.file) return success({ file: to });
+    const next = await startStore({ file: to, programVersion, isDemo });
+    if (!next.ok) return next;
+    const before = current.client;
+    current = { client: next.value, file: to };
+    await before.close();
+    return success({ file: to });
+  };
+
+  return success({
+    store: () => current.client,
+    file: () => current.file,
+    enterDemo: () => change(demoFile, true),
+    leaveDemo: () => change(file, false),
+    close: () => current.client.close(),
+  });
+}
+
+/** Where the workshop is kept: as the command line says, else in the user's data folder. */
+export function workshopFile(args: readonly string[], userDataFolder: string): string {
+  const inOne = args.find((arg) => arg.startsWith('--workshop='))?.slice('--workshop='.length);
+  const at = args.indexOf('--workshop');
+  const named = inOne ?? (at === -1 ? undefined : args[at + 1]);
+  if (named === undefined || named === '') return path.join(userDataFolder, 'workshop.sqlite');
+  const full = path.resolve(named);
+  return existsSync(full) || path.extname(full) !== '' ? full : path.join(full, 'workshop.sqlite');
+}

@@ -1,0 +1,30 @@
+import { once } from 'node:events';
+import { BrowserWindow } from 'electron';
+import { APP_ORIGIN } from './security/app-scheme';
+import { pagePreferences } from './window';
+
+/** The title a sheet gives its page once everything on it is drawn. */
+const READY_TITLE = 'Sheet ready';
+
+/**
+ * Draws a sheet of the page (`/sheets/…`) in a window that is never shown and gives it as a PDF. The sheet's own `@page` rule
+ * sets the paper; nothing is scaled.
+ */
+export async function makeSheetPdf(sheetPath: string): Promise<Buffer> {
+  const window = new BrowserWindow({ show: false, webPreferences: pagePreferences() });
+  try {
+    const ready = sheetIsReady(window);
+    await window.loadURL(`${APP_ORIGIN}/#${sheetPath}`);
+    await ready;
+    return await window.webContents.printToPDF({ preferCSSPageSize: true, printBackground: true });
+  } finally {
+    window.destroy();
+  }
+}
+
+async function sheetIsReady(window: BrowserWindow): Promise<void> {
+  const limit = AbortSignal.timeout(20_000);
+  while (window.webContents.getTitle() !== READY_TITLE) {
+    await once(window.webContents, 'page-title-updated', { signal: limit });
+  }
+}
