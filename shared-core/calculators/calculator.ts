@@ -7,7 +7,8 @@ import type { Explanation, Figure, Note, Sentence, Table } from './explanation';
 
 /**
  * A calculator answers one question of the bench. Everything that shows one (a stage's page, paper, the command line) is
- * drawn from this record, so that adding a calculator is adding one folder and one line in `registry.ts`.
+ * drawn from this record, so that adding a calculator is adding one folder and one line in `registry.ts`. Its functions are
+ * written as methods so that one list can hold calculators of many inputs; only a checked input may be passed to them.
  */
 export interface Calculator<Input extends object = object, Details extends object = object> {
   /** Kebab-case, never reused; stored results are found by it. */
@@ -21,9 +22,9 @@ export interface Calculator<Input extends object = object, Details extends objec
   /** A zod object whose fields are made by `domain/fields`; lengths are whole 1/320 mm. */
   readonly input: z.ZodType<Input, Input>;
   /** A complete input for this project: its own measurements, and sensible starting values for the rest. */
-  readonly fromProject: (measurements: Measurements) => Input;
+  fromProject(measurements: Measurements): Input;
   /** Pure. A valid input that has no answer (a strip too wide for the ring) is an error as data, never an exception. */
-  readonly calculate: (input: Input) => Result<Calculation<Details>, Refusal>;
+  calculate(input: Input): Result<Calculation<Details>, Refusal>;
 }
 
 export interface Calculation<Details extends object = object> {

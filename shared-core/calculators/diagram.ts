@@ -10,7 +10,8 @@ export interface Diagram {
 }
 
 /** cloth: fabric; leftover: fabric that remains; cut: a line to cut; seam: a line to sew; fold; mark: a drawn line; plan: not yet there. */
-export type Tone = 'cloth' | 'cloth-alternate' | 'leftover' | 'cut' | 'seam' | 'fold' | 'mark' | 'plan' | 'warning';
+export type Tone =
+  'cloth' | 'cloth-alternate' | 'leftover' | 'cut' | 'seam' | 'fold' | 'mark' | 'plan' | 'warning';
 
 export interface DiagramPoint {
   readonly x: number;
@@ -38,7 +39,12 @@ export type DiagramPart =
       readonly tone: Tone;
     }
   /** Words at a point, drawn at reading size whatever the scale. */
-  | { readonly part: 'label'; readonly at: DiagramPoint; readonly text: string; readonly anchor: 'start' | 'middle' | 'end' }
+  | {
+      readonly part: 'label';
+      readonly at: DiagramPoint;
+      readonly text: string;
+      readonly anchor: 'start' | 'middle' | 'end';
+    }
   /** A dimension line, `offset` away from the measured edge (positive to its left as seen from `from` to `to`); its text is the length. */
   | {
       readonly part: 'dimension';

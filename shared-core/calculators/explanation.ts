@@ -14,7 +14,12 @@ export type Quantity =
   /** A cut or finished rectangle: width by length, each as a length. */
   | { readonly kind: 'size'; readonly width: LengthQuantity; readonly length: LengthQuantity }
   /** Whole things; `exact` may be fractional before rounding. `of` names one and several: ['strip', 'strips']. */
-  | { readonly kind: 'count'; readonly exact: number; readonly rounded: number; readonly of: readonly [string, string] }
+  | {
+      readonly kind: 'count';
+      readonly exact: number;
+      readonly rounded: number;
+      readonly of: readonly [string, string];
+    }
   /** (1/320 mm)². */
   | { readonly kind: 'area'; readonly exact: number }
   /** 5 is five in a hundred. */

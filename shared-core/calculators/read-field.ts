@@ -1,0 +1,114 @@
+import type { z } from 'zod';
+import type { FieldKind } from '#core/domain/fields';
+import { failure, type Result, success } from '#core/result';
+import { decimalText } from '#core/units/decimal-text';
+import { formatLength } from '#core/units/format-length';
+import { lengthFromUnits, MAX_LENGTH_UNITS } from '#core/units/length';
+import { clipRead } from '#core/units/typed-text';
+import type { LengthUnit } from '#core/units/length-unit';
+import { parseLength } from '#core/units/parse-length';
+import type { LengthDisplay } from '#core/units/unit-system';
+import { boundsInWords, boundsOfSchema, isWithin } from './field-bounds';
+
+/** Why one field was not taken; `expected` is a whole plain phrase. */
+export interface FieldFault {
+  readonly read: string;
+  readonly expected: string;
+}
+
+type Read = Result<unknown, FieldFault>;
+
+/** What was read, in a few words: text in quotes and clipped, everything else named. */
+export function describeRead(raw: unknown): string {
+  if (raw === undefined || raw === null) return 'nothing';
+  if (typeof raw === 'string') return raw.trim() === '' ? 'nothing' : `"${clipRead(raw)}"`;
+  if (typeof raw === 'number' || typeof raw === 'boolean') return String(raw);
+  if (Array.isArray(raw)) return `a list of ${raw.length}`;
+  return typeof raw === 'object' ? 'a group of fields' : `a ${typeof raw}`;
+}
+
+/** Text is a length with its unit (or a bare number of `bareUnit`); a number is whole 1/320 mm. */
+export function readLengthField(schema: z.core.$ZodType, raw: unknown, bareUnit: LengthUnit): Read {
+  const bounds = boundsOfSchema(schema);
+  const write = (units: number) => writeBound(units, bareUnit, units === bounds.maximum ? 'down' : 'up');
+  const expected = `a length${boundsInWords(bounds, write)}`;
+  const fault = (more: string): Read => failure({ read: describeRead(raw), expected: `${expected}${more}` });
+  if (typeof raw === 'string') {
+    const length = parseLength(raw, bareUnit);
+    if (!length.ok) return fault(`, such as ${length.error.expected.slice(0, 2).join(' or ')}`);
+    return isWithin(length.value, bounds) ? success(length.value) : fault('');
+  }
+  if (typeof raw !== 'number') return fault('');
+  if (!Number.isInteger(raw) || Math.abs(raw) > MAX_LENGTH_UNITS) {
+    return fault(', as text such as 9 1/2 in or as whole 1/320 mm');
+  }
+  return isWithin(raw, bounds) ? success(lengthFromUnits(raw)) : fault('');
+}
+
+const DECIMAL_NUMBER = /^[-+]?(?:\d{1,15}(?:[.,]\d{0,12})?|[.,]\d{1,12}) ?%?$/;
+
+/** A number, or text that is plainly one (a decimal comma is read as a mark). */
+export function readNumberField(
+  schema: z.core.$ZodType,
+  raw: unknown,
+  kind: FieldKind | undefined,
+  unit: string,
+): Read {
+  const bounds = boundsOfSchema(schema);
+  const isWhole = kind === 'count' || (kind === undefined && isWholeNumberSchema(schema));
+  const value = typeof raw === 'string' ? numberFromText(raw) : raw;
+  if (
+    typeof value === 'number' &&
+    isWithin(value, bounds) &&
+    (isWhole ? Number.isSafeInteger(value) : Number.isFinite(value))
+  ) {
+    return success(value === 0 ? 0 : value);
+  }
+  const words = boundsInWords(bounds, (bound) => decimalText(bound, 4));
+  return failure({ read: describeRead(raw), expected: `a ${isWhole ? 'whole ' : ''}number${words}${unit}` });
+}
+
+/** One of the listed values; a number may also come as text. */
+export function readChoiceField(values: readonly (string | number)[], raw: unknown): Read {
+  const isSimple = typeof raw === 'string' || typeof raw === 'number';
+  const chosen = isSimple
+    ? values.find((value) => String(value) === String(raw).slice(0, 100).trim())
+    : undefined;
+  if (chosen !== undefined) return success(chosen);
+  const expected = values.length === 1 ? String(values[0]) : `one of: ${values.join(', ')}`;
+  return failure({ read: describeRead(raw), expected });
+}
+
+export function readFlagField(raw: unknown): Read {
+  if (typeof raw === 'boolean') return success(raw);
+  if (raw === 'yes' || raw === 'true') return success(true);
+  if (raw === 'no' || raw === 'false') return success(false);
+  return failure({ read: describeRead(raw), expected: 'yes or no (true or false)' });
+}
+
+/** Trimmed at both ends, as the schema will do, before its length is judged. */
+export function readTextField(schema: z.core.$ZodType, raw: unknown): Read {
+  const bounds = boundsOfSchema(schema);
+  const text = typeof raw === 'string' ? raw.trim() : null;
+  if (text !== null && isWithin(text.length, bounds)) return success(text);
+  const { minimum, maximum } = bounds;
+  const words = boundsInWords({ minimum: minimum === 0 ? null : minimum, maximum }, String);
+  return failure({ read: describeRead(raw), expected: words === '' ? 'text' : `text${words} characters` });
+}
+
+function isWholeNumberSchema(schema: z.core.$ZodType): boolean {
+  return 'format' in schema._zod.def && schema._zod.def.format === 'safeint';
+}
+
+function numberFromText(text: string): number | null {
+  if (text.length > 40) return null;
+  const plain = text.trim();
+  return DECIMAL_NUMBER.test(plain) ? Number(plain.replace(',', '.').replace(/ ?%$/, '')) : null;
+}
+
+/** Limits are written inward, so that what is said to be allowed is. */
+function writeBound(units: number, bareUnit: LengthUnit, direction: 'up' | 'down'): string {
+  const isInch = bareUnit === 'in' || bareUnit === 'ft' || bareUnit === 'yd';
+  const display: LengthDisplay = { system: isInch ? 'inch' : 'metric', inchStep: 64 };
+  return formatLength(lengthFromUnits(units), display, direction);
+}

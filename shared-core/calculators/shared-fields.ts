@@ -1,0 +1,58 @@
+import { lengthField } from '#core/domain/fields';
+import type { Habits } from '#core/domain/workshop';
+import { yardageStep } from '#core/units/format-length';
+import { type Length, lengthFromInches, lengthFromMillimetres } from '#core/units/length';
+import { displayStep, type LengthDisplay } from '#core/units/unit-system';
+
+/** Input fields that many calculators share, and where their values come from in a project. */
+
+export function cutStepField() {
+  return lengthField({
+    title: 'Round cut sizes up to',
+    help: 'Cut sizes are rounded up to a whole multiple of this; the exact size stays beside it.',
+    minimum: lengthFromMillimetres(0.1),
+    maximum: lengthFromInches(1),
+  });
+}
+
+export function yardageStepField() {
+  return lengthField({
+    title: 'Cloth is sold by',
+    help: 'Lengths to buy are rounded up to a whole multiple of this: an eighth of a yard, or 5 cm.',
+    minimum: lengthFromMillimetres(1),
+    maximum: lengthFromMillimetres(1_000),
+  });
+}
+
+export function seamField(help = 'On each piece of cloth, from the cut edge to the stitching.') {
+  return lengthField({
+    title: 'Seam allowance',
+    help,
+    minimum: lengthFromInches(1 / 16),
+    maximum: lengthFromInches(2),
+  });
+}
+
+export function fabricWidthField() {
+  return lengthField({
+    title: 'Usable fabric width',
+    help: 'Between the selvages, after they are cut off.',
+    minimum: lengthFromInches(4),
+    maximum: lengthFromInches(130),
+  });
+}
+
+/** How these habits want lengths written. */
+export function displayOfHabits(habits: Pick<Habits, 'unitSystem' | 'inchStep'>): LengthDisplay {
+  return { system: habits.unitSystem, inchStep: habits.inchStep };
+}
+
+/** What cut sizes are rounded up to: the habits' inch fraction, or 1 mm. */
+export function cutStepOfHabits(habits: Pick<Habits, 'unitSystem' | 'inchStep'>): Length {
+  return displayStep(displayOfHabits(habits));
+}
+
+/** What cloth is sold by: an eighth of a yard, or 5 cm. */
+export function yardageStepOfHabits(habits: Pick<Habits, 'unitSystem' | 'inchStep'>): Length {
+  return yardageStep(displayOfHabits(habits));
+}
