@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import { z } from 'zod';
 
 /**
  * A call across the bridge. `input` is checked on the main side before anything happens; `output` exists for its type
@@ -22,3 +22,12 @@ export function writes<Output>() {
 
 export type InputOf<C> = C extends Channel<infer Input> ? Input : never;
 export type OutputOf<C> = C extends { readonly output?: infer Output } ? Exclude<Output, undefined> : never;
+
+/** A part of a long list: which lines, counted from 0; without `limit` all from there on. */
+export const pageRequest = { offset: z.int().min(0).optional(), limit: z.int().min(1).max(1_000).optional() };
+
+/** The lines asked for, and how many there are in all. */
+export interface Page<Item> {
+  readonly items: readonly Item[];
+  readonly total: number;
+}

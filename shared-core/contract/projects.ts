@@ -4,7 +4,7 @@ import type { ChangeId, PhotoId, ProjectId, StageId, TripId } from '#core/domain
 import { type Project, projectDetails } from '#core/domain/project';
 import { plannedStage, type PlannedStage, type Stage, stageKind, stageState } from '#core/domain/stage';
 import { tripDetails, type TripDetails } from '#core/domain/trip';
-import { reads, writes } from './channel';
+import { type Page, pageRequest, reads, writes } from './channel';
 
 export interface Trip extends TripDetails {
   readonly id: TripId;
@@ -58,7 +58,8 @@ export interface Changed {
 }
 
 export const projectChannels = {
-  'project:list': reads<readonly ProjectGlance[]>()(z.object({ archived: z.boolean() })),
+  /** Open projects by due date, those without one last; archived ones the latest first. */
+  'project:list': reads<Page<ProjectGlance>>()(z.object({ archived: z.boolean(), ...pageRequest })),
   'project:open': reads<ProjectSpread>()(z.object({ projectId })),
   'project:create': writes<Changed & { readonly projectId: ProjectId }>()(
     z.object({ details: projectDetails, stagePlanId }),

@@ -4,7 +4,7 @@ import { bookingId, clothPieceId, fabricId, projectId, stageId } from '#core/dom
 import type { BookingId, ClothPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
 import { clothKind, clothLength, clothWidth, fabricDetails } from '#core/domain/stash';
 import type { ClothPiece, Fabric, LedgerEntry } from '#core/domain/stash';
-import { reads, writes } from './channel';
+import { type Page, pageRequest, reads, writes } from './channel';
 import type { Changed } from './projects';
 
 export interface FabricGlance {
@@ -27,7 +27,10 @@ export interface Booking {
   readonly stageId: StageId | null;
   readonly stageName: string | null;
   readonly entries: readonly (LedgerEntry & { readonly pieceWidth: number })[];
-  /** Cloth used up by this step (cut less leftovers), (1/320 mm)², and what it cost. */
+  /**
+   * Cloth used up by this step, (1/320 mm)²: cut less leftovers, or discarded; and what the step cost: the price of cloth
+   * bought, else the value that left with the cloth. Negative where something was taken back.
+   */
   readonly usedArea: number;
   readonly costMinor: number;
   readonly isTakenBack: boolean;
@@ -50,12 +53,12 @@ const size = z.object({ width: clothWidth, length: clothLength });
 const note = z.string().trim().max(500);
 
 export const stashChannels = {
-  /** Fabrics whose words all begin with the words of `search`, by name. */
-  'fabric:list': reads<readonly FabricGlance[]>()(z.object({ search: z.string().max(200) })),
+  /** By name: the fabrics that have, for every word of `search`, a word that begins with it. */
+  'fabric:list': reads<Page<FabricGlance>>()(z.object({ search: z.string().max(200), ...pageRequest })),
   'fabric:open': reads<FabricPage>()(z.object({ fabricId })),
   'fabric:create': writes<Changed & { readonly fabricId: FabricId }>()(z.object({ details: fabricDetails })),
   'fabric:change': writes<Changed>()(z.object({ fabricId, details: fabricDetails })),
-  /** Only a fabric whose ledger is empty can be deleted; others stay, used up. */
+  /** Only a fabric whose ledger is empty, or taken back to the last booking, can be deleted; others stay, used up. */
   'fabric:delete': writes<Changed>()(z.object({ fabricId })),
   'fabric:set-photo': writes<Changed>()(z.object({ fabricId, bytes: z.instanceof(Uint8Array).nullable() })),
 
