@@ -1,0 +1,143 @@
+import { assertNever } from '#core/assert-never';
+import type { Hole, Outline } from '#core/domain/outline';
+import { circleArcLength } from '#core/geometry/circle';
+import { ellipsePerimeter } from '#core/geometry/ellipse';
+import type { Point } from '#core/geometry/point';
+import type { Polygon } from '#core/geometry/polygon';
+import {
+  regularPolygonCorners,
+  regularPolygonFromInradius,
+  regularPolygonPerimeter,
+} from '#core/geometry/regular-polygon';
+
+/** The upright rectangle a piece fits in, in 1/320 mm as doubles. */
+export interface OutlineBounds {
+  readonly width: number;
+  readonly length: number;
+}
+
+/** Length of the finished edge in 1/320 mm, exact to the last bits of a double. */
+export function outlinePerimeter(outline: Outline): number {
+  switch (outline.shape) {
+    case 'square':
+      return 4 * outline.side;
+    case 'rectangle':
+      return 2 * (outline.width + outline.length);
+    case 'circle':
+      return circleArcLength(outline.diameter / 2);
+    case 'ellipse':
+      return ellipsePerimeter(outline.width / 2, outline.length / 2);
+    case 'hexagon':
+      return regularPolygonPerimeter(regularPolygonFromInradius(6, outline.acrossFlats / 2));
+    case 'octagon':
+      return regularPolygonPerimeter(regularPolygonFromInradius(8, outline.acrossFlats / 2));
+    case 'sides':
+      return outline.sides.reduce<number>((sum, side) => sum + side, 0);
+    default:
+      return assertNever(outline);
+  }
+}
+
+/** A hexagon lies with two flats at top and bottom, so it is wider than long; an octagon fits a square. */
+export function outlineBounds(outline: Outline): OutlineBounds {
+  switch (outline.shape) {
+    case 'square':
+      return { width: outline.side, length: outline.side };
+    case 'circle':
+      return { width: outline.diameter, length: outline.diameter };
+    case 'hexagon':
+      return { width: (2 * outline.acrossFlats) / Math.sqrt(3), length: outline.acrossFlats };
+    case 'octagon':
+      return { width: outline.acrossFlats, length: outline.acrossFlats };
+    case 'rectangle':
+    case 'ellipse':
+    case 'sides':
+      return { width: outline.width, length: outline.length };
+    default:
+      return assertNever(outline);
+  }
+}
+
+/** Inner angles of the corners in degrees; empty where the edge is a curve, and for a list of sides, whose angles nobody gave. */
+export function outlineCornerAngles(outline: Outline): readonly number[] {
+  switch (outline.shape) {
+    case 'square':
+    case 'rectangle':
+      return [90, 90, 90, 90];
+    case 'hexagon':
+      return Array.from({ length: 6 }, () => 120);
+    case 'octagon':
+      return Array.from({ length: 8 }, () => 135);
+    case 'circle':
+    case 'ellipse':
+    case 'sides':
+      return [];
+    default:
+      return assertNever(outline);
+  }
+}
+
+/** Radius of the tightest bend of the edge (an ellipse's is at the ends of its long axis); null where the sides are straight. */
+export function outlineTightestRadius(outline: Outline): number | null {
+  if (outline.shape === 'circle') return outline.diameter / 2;
+  if (outline.shape !== 'ellipse') return null;
+  const [short, long] = [outline.width, outline.length].sort((a, b) => a - b).map((axis) => axis / 2);
+  return short === undefined || long === undefined ? null : (short * short) / long;
+}
+
+/**
+ * From the middle of the nearest edge straight to the hole at the center. Not above zero where the hole is as wide as the
+ * piece: it does not fit.
+ */
+export function outlineSlit(outline: Outline, hole: Hole): number {
+  const { width, length } = outlineBounds(outline);
+  return (Math.min(width, length) - hole.diameter) / 2;
+}
+
+const CURVE_POINTS = 180;
+
+/**
+ * The edge as corners about (0, 0): exact for straight sides, a curve as 180 points on it. A list of sides has no angles, so
+ * its corners are a sketch: they lie on the ellipse of its width and length, spaced as the sides are long.
+ */
+export function outlinePoints(outline: Outline): Polygon {
+  const { width, length } = outlineBounds(outline);
+  switch (outline.shape) {
+    case 'square':
+    case 'rectangle':
+      return [
+        { x: -width / 2, y: -length / 2 },
+        { x: width / 2, y: -length / 2 },
+        { x: width / 2, y: length / 2 },
+        { x: -width / 2, y: length / 2 },
+      ];
+    case 'hexagon':
+      return regularPolygonCorners(regularPolygonFromInradius(6, outline.acrossFlats / 2));
+    case 'octagon':
+      return regularPolygonCorners(
+        regularPolygonFromInradius(8, outline.acrossFlats / 2),
+        { x: 0, y: 0 },
+        Math.PI / 8,
+      );
+    case 'circle':
+    case 'ellipse':
+      return Array.from({ length: CURVE_POINTS }, (_, index) =>
+        onEllipse(width, length, (2 * Math.PI * index) / CURVE_POINTS),
+      );
+    case 'sides': {
+      const around = outlinePerimeter(outline);
+      let before = 0;
+      return outline.sides.map((side) => {
+        const point = onEllipse(width, length, (2 * Math.PI * before) / around);
+        before += side;
+        return point;
+      });
+    }
+    default:
+      return assertNever(outline);
+  }
+}
+
+function onEllipse(width: number, length: number, angle: number): Point {
+  return { x: (width / 2) * Math.cos(angle), y: (length / 2) * Math.sin(angle) };
+}
