@@ -1,0 +1,60 @@
+import type { ProjectPurpose } from '#core/domain/project';
+import type { StageKind, StageState } from '#core/domain/stage';
+
+/** A project of the demo workshop. Everything here is invented; lengths in inches, money in cents, days counted from today. */
+export interface DemoProject {
+  readonly name: string;
+  readonly purpose: ProjectPurpose;
+  readonly forWhom: string;
+  readonly dueInDays: number | null;
+  readonly begunDaysAgo: number;
+  readonly shape: DemoShape;
+  readonly hole: number | null;
+  readonly hasSlit: boolean;
+  readonly plan: 'skirt' | 'topper' | 'runner' | 'throw' | 'mat';
+  readonly notes: string;
+  readonly isArchived?: boolean;
+  readonly stages: readonly DemoStage[];
+  readonly cuts: readonly DemoCut[];
+  readonly held?: readonly { readonly fabric: string; readonly length: number }[];
+}
+
+export type DemoShape =
+  | { readonly shape: 'square'; readonly side: number }
+  | { readonly shape: 'rectangle'; readonly width: number; readonly length: number }
+  | { readonly shape: 'circle'; readonly diameter: number }
+  | { readonly shape: 'hexagon' | 'octagon'; readonly acrossFlats: number };
+
+/** What has happened in a stage so far; stages not named are still planned. */
+export interface DemoStage {
+  readonly kind: StageKind;
+  readonly state: StageState;
+  readonly daysAgo: number;
+  readonly heldUpBy?: string;
+  readonly notes?: string;
+  readonly ticked?: number;
+  readonly photo?: string;
+  readonly trip?: DemoTrip;
+}
+
+export interface DemoTrip {
+  readonly withWhom: string;
+  readonly sentDaysAgo: number;
+  readonly promisedInDays: number;
+  readonly backDaysAgo?: number;
+  readonly askedFor: string;
+  readonly priceMinor: number | null;
+  readonly trackingNumber?: string;
+}
+
+export interface DemoCut {
+  readonly fabric: string;
+  readonly kind: StageKind;
+  readonly length: number;
+  readonly daysAgo: number;
+  readonly leftovers?: readonly { readonly width: number; readonly length: number }[];
+}
+
+/** The two hired longarm quilters of the demo. */
+export const TALLOWMERE = 'Pell Tallowmere, longarm';
+export const LATHE = 'Corvin Lathe, longarm';
