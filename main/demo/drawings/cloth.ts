@@ -11,7 +11,7 @@ export interface ClothLook {
 }
 
 /** A square photo of the cloth as it lies on the table: print, weave and a little light from the upper left. */
-export function paintCloth(look: ClothLook, pixels = 480): Uint8Array {
+export function paintCloth(look: ClothLook, pixels = 480): Uint8Array<ArrayBuffer> {
   return paintPng(pixels, pixels, (x, y) => {
     const color = clothColor(look, (x / pixels) * 8, (y / pixels) * 8);
     return lighten(color, 1.06 - (0.12 * (x + y)) / (2 * pixels));

@@ -16,7 +16,7 @@ export interface PieceLook {
 const TABLE: Color = [118, 92, 70];
 
 /** A photo of a piece lying on a wooden table, seen from above: rings of its own fabrics, with quilting lines once it has them. */
-export function paintPiece(look: PieceLook, width = 720, height = 540): Uint8Array {
+export function paintPiece(look: PieceLook, width = 720, height = 540): Uint8Array<ArrayBuffer> {
   const scale = 0.44 * Math.min(width, height / look.proportion);
   return paintPng(width, height, (px, py) => {
     const x = (px - width / 2) / scale;

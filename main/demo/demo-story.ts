@@ -1,0 +1,146 @@
+import type { ChannelInput } from '#core/contract/channels';
+import type { StageId } from '#core/domain/ids';
+import type { Outline } from '#core/domain/outline';
+import type { Stage, StageKind, StageState } from '#core/domain/stage';
+import { addDays } from '#core/units/calendar-date';
+import { lengthFromInches } from '#core/units/length';
+import { DEMO_PHOTOS } from './demo-photos';
+import type { DemoProject, DemoShape, DemoStage, DemoTrip } from './demo-project';
+import { paintPiece } from './drawings/piece';
+import { type DemoShelf, type DemoStore, found, type Moment } from './demo-store';
+
+/** How long before its end a stage was begun, where the demo says nothing of it. */
+const USUAL_DAYS_IN_HAND = 4;
+
+/** Everything that happened to one project but its cloth. */
+export function projectMoments(store: DemoStore, shelf: DemoShelf, project: DemoProject): readonly Moment[] {
+  const enter: Moment = {
+    daysAgo: project.begunDaysAgo,
+    happen: () => {
+      const plan = store
+        .call('stage-plan:list', {})
+        .find(({ name }) => name.toLowerCase().includes(project.plan));
+      if (plan === undefined) throw new Error(`The demo needs a stage plan for a ${project.plan}`);
+      const { projectId } = store.call('project:create', {
+        details: detailsOf(store, project),
+        stagePlanId: plan.id,
+      });
+      shelf.projects.set(project.name, projectId);
+    },
+  };
+  const archive: Moment = {
+    daysAgo: 300,
+    happen: () => {
+      store.call('project:archive', { projectId: found(shelf.projects, project.name), archived: true });
+    },
+  };
+  const stages = project.stages.flatMap((stage) => stageMoments(store, shelf, project, stage));
+  return [enter, ...stages, ...(project.isArchived === true ? [archive] : [])];
+}
+
+function stageMoments(
+  store: DemoStore,
+  shelf: DemoShelf,
+  project: DemoProject,
+  told: DemoStage,
+): readonly Moment[] {
+  const stage = (): Stage => stageOf(store, shelf, project, told.kind);
+  const move = (daysAgo: number, to: StageState): Moment => ({
+    daysAgo,
+    happen: () => {
+      store.call('stage:move', { stageId: stage().id, to });
+    },
+  });
+  const prepare: Moment = {
+    daysAgo: begunDaysAgo(told),
+    happen: () => {
+      prepareStage(store, stage(), told);
+    },
+  };
+  const begun = move(begunDaysAgo(told), told.trip === undefined ? 'in-hand' : 'out');
+  const ended = told.state === 'done' ? [move(told.daysAgo, 'done')] : [];
+  return [prepare, begun, ...ended];
+}
+
+function begunDaysAgo(told: DemoStage): number {
+  if (told.trip !== undefined) return told.trip.sentDaysAgo;
+  return told.state === 'done' ? told.daysAgo + USUAL_DAYS_IN_HAND : told.daysAgo;
+}
+
+function prepareStage(store: DemoStore, stage: Stage, told: DemoStage): void {
+  const ticked = told.ticked ?? (told.state === 'in-hand' ? 0 : stage.checklist.length);
+  for (const item of stage.checklist.slice(0, ticked)) {
+    store.call('checklist:tick', { checklistItemId: item.id, ticked: true });
+  }
+  if (told.notes !== undefined || told.heldUpBy !== undefined) {
+    const { id: stageId, name, estimateMinutes } = stage;
+    store.call('stage:change', {
+      stageId,
+      name,
+      estimateMinutes,
+      heldUpBy: told.heldUpBy ?? '',
+      notes: told.notes ?? '',
+    });
+  }
+  if (told.trip !== undefined)
+    store.call('trip:add', { stageId: stage.id, details: tripOf(store, told.trip) });
+  if (told.photo !== undefined) addPhoto(store, stage.id, told.photo);
+}
+
+function addPhoto(store: DemoStore, stageId: StageId, name: string): void {
+  const photo = DEMO_PHOTOS[name];
+  if (photo === undefined) throw new Error(`The demo has no photo named ${name}`);
+  store.call('photo:add', { stageId, bytes: paintPiece(photo.look), caption: photo.caption });
+}
+
+function tripOf(store: DemoStore, trip: DemoTrip): ChannelInput<'trip:add'>['details'] {
+  return {
+    withWhom: trip.withWhom,
+    sentOn: addDays(store.today, -trip.sentDaysAgo),
+    promisedOn: addDays(store.today, trip.promisedInDays),
+    backOn: trip.backDaysAgo === undefined ? null : addDays(store.today, -trip.backDaysAgo),
+    trackingNumber: trip.trackingNumber ?? '',
+    sentAlong: 'Top, backing, batting',
+    askedFor: trip.askedFor,
+    priceMinor: trip.priceMinor,
+  };
+}
+
+function stageOf(store: DemoStore, shelf: DemoShelf, project: DemoProject, kind: StageKind): Stage {
+  const { stages } = store.call('project:open', { projectId: found(shelf.projects, project.name) });
+  const stage = stages.find((one) => one.kind === kind);
+  if (stage === undefined) throw new Error(`${project.name} has no stage of kind ${kind}`);
+  return stage;
+}
+
+function detailsOf(store: DemoStore, project: DemoProject): ChannelInput<'project:create'>['details'] {
+  return {
+    name: project.name,
+    purpose: project.purpose,
+    forWhom: project.forWhom,
+    dueOn: project.dueInDays === null ? null : addDays(store.today, project.dueInDays),
+    outline: outlineOf(project.shape),
+    hole: project.hole === null ? null : { diameter: lengthFromInches(project.hole) },
+    hasSlit: project.hasSlit,
+    habitChanges: {},
+    notes: project.notes,
+  };
+}
+
+function outlineOf(shape: DemoShape): Outline {
+  switch (shape.shape) {
+    case 'square':
+      return { shape: 'square', side: lengthFromInches(shape.side) };
+    case 'rectangle':
+      return {
+        shape: 'rectangle',
+        width: lengthFromInches(shape.width),
+        length: lengthFromInches(shape.length),
+      };
+    case 'circle':
+      return { shape: 'circle', diameter: lengthFromInches(shape.diameter) };
+    case 'hexagon':
+    case 'octagon':
+      return { shape: shape.shape, acrossFlats: lengthFromInches(shape.acrossFlats) };
+  }
+}
