@@ -57,14 +57,10 @@ export function formatExactQuantity(quantity: Quantity, style: QuantityStyle): s
       );
     }
     case 'count':
-    case 'minutes': {
-      const text = minusSign(decimalText(quantity.exact, 3));
-      return text === String(quantity.rounded) ? null : text;
-    }
-    case 'money': {
-      const text = minusSign(decimalText(quantity.exact, 3));
-      return text === String(quantity.rounded) ? null : `${text} minor units`;
-    }
+    case 'minutes':
+      return isWhole(quantity) ? null : minusSign(decimalText(quantity.exact, 3));
+    case 'money':
+      return isWhole(quantity) ? null : `${minusSign(decimalText(quantity.exact, 3))} minor units`;
     case 'area':
     case 'percent':
     case 'degrees':
@@ -95,8 +91,13 @@ function formatLengthQuantity(quantity: LengthQuantity, display: LengthDisplay):
   );
 }
 
-function isExact(quantity: LengthQuantity): boolean {
-  return Math.abs(quantity.exact - quantity.rounded) < 1e-3;
+function isExact({ exact, rounded }: LengthQuantity): boolean {
+  return Math.abs(exact - rounded) < 1e-3;
+}
+
+/** Whether the three decimals that would be written are all zero. */
+function isWhole({ exact, rounded }: { readonly exact: number; readonly rounded: number }): boolean {
+  return Math.abs(exact - rounded) < 5e-4;
 }
 
 /** `9½ × 12 in`: the unit once where both sides share it. */

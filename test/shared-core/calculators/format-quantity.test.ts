@@ -1,0 +1,150 @@
+import { describe, expect, it } from 'vitest';
+import {
+  formatExactQuantity,
+  formatQuantity,
+  formatSentence,
+  type QuantityStyle,
+} from '#core/calculators/format-quantity';
+import {
+  areaQuantity,
+  countQuantity,
+  degreesQuantity,
+  givenLength,
+  lengthQuantity,
+  minutesQuantity,
+  moneyQuantity,
+  numberQuantity,
+  percentQuantity,
+  sizeQuantity,
+  wordsQuantity,
+} from '#core/calculators/quantities';
+import type { Quantity } from '#core/calculators/explanation';
+import { lengthFromInches, UNITS_PER_INCH, UNITS_PER_YARD } from '#core/units/length';
+import { currencyFromCode } from '#core/units/money';
+
+const inch: QuantityStyle = {
+  display: { system: 'inch', inchStep: 8 },
+  currency: currencyFromCode('USD'),
+  locale: 'en-US',
+};
+const metric: QuantityStyle = {
+  display: { system: 'metric', inchStep: 8 },
+  currency: currencyFromCode('EUR'),
+  locale: 'en-IE',
+};
+
+const EIGHTH = UNITS_PER_INCH / 8;
+const diagonal = 9 * Math.SQRT2 * UNITS_PER_INCH;
+
+describe('writing a quantity', () => {
+  it.each<[Quantity, string, string | null]>([
+    [givenLength(lengthFromInches(9.5)), '9½ in', null],
+    [lengthQuantity(diagonal, { step: EIGHTH, direction: 'up' }), '12¾ in', '12.7279 in'],
+    [
+      lengthQuantity(1.3 * UNITS_PER_YARD, { step: UNITS_PER_YARD / 8, direction: 'up', use: 'yardage' }),
+      '1⅜ yd',
+      '46.8 in',
+    ],
+    [sizeQuantity(givenLength(lengthFromInches(9.5)), givenLength(lengthFromInches(12))), '9½ × 12 in', null],
+    [
+      sizeQuantity(
+        lengthQuantity(diagonal, { step: EIGHTH, direction: 'up' }),
+        givenLength(lengthFromInches(3)),
+      ),
+      '12¾ × 3 in',
+      '12.7279 × 3 in',
+    ],
+    [countQuantity(6.2, ['strip', 'strips'], 'up'), '7 strips', '6.2'],
+    [countQuantity(1, ['strip', 'strips']), '1 strip', null],
+    [countQuantity(0, ['strip', 'strips']), '0 strips', null],
+    [areaQuantity(144 * UNITS_PER_INCH ** 2), '144 sq in', null],
+    [percentQuantity(12.34), '12.3%', null],
+    [percentQuantity(-2.857), '−2.9%', null],
+    [moneyQuantity(1907.6), '$19.08', '1907.6 minor units'],
+    [moneyQuantity(-500), '-$5.00', null],
+    [minutesQuantity(139.2), '2 h 20 min', '139.2'],
+    [minutesQuantity(45), '45 min', null],
+    [degreesQuantity(45), '45°', null],
+    [numberQuantity(2.5), '2.5', null],
+    [numberQuantity(Math.SQRT2), '1.4142', null],
+    [wordsQuantity('comfortable'), 'comfortable', null],
+  ])('writes %j as %s', (quantity, rounded, exact) => {
+    expect(formatQuantity(quantity, inch)).toBe(rounded);
+    expect(formatExactQuantity(quantity, inch)).toBe(exact);
+  });
+
+  it('writes the same in metric units and another currency', () => {
+    expect(formatQuantity(lengthQuantity(76_543, { step: 320, direction: 'up' }), metric)).toBe('24 cm');
+    expect(
+      formatQuantity(
+        lengthQuantity(1.31 * 320_000, { step: 16_000, direction: 'up', use: 'yardage' }),
+        metric,
+      ),
+    ).toBe('1.35 m');
+    expect(formatQuantity(moneyQuantity(1907.6), metric)).toBe('€19.08');
+    expect(
+      formatQuantity(
+        sizeQuantity(givenLength(lengthFromInches(0.25)), givenLength(lengthFromInches(12))),
+        metric,
+      ),
+    ).toBe('6.5 mm × 30.5 cm');
+  });
+
+  it('keeps the direction of rounding where the reader sees coarser steps', () => {
+    const quarter: QuantityStyle = { ...inch, display: { system: 'inch', inchStep: 4 } };
+    expect(formatQuantity(lengthQuantity(lengthFromInches(2.0625), { direction: 'up' }), quarter)).toBe(
+      '2¼ in',
+    );
+    expect(formatQuantity(lengthQuantity(lengthFromInches(2.1875), { direction: 'down' }), quarter)).toBe(
+      '2 in',
+    );
+    expect(formatQuantity(lengthQuantity(lengthFromInches(2.1875), { direction: 'nearest' }), quarter)).toBe(
+      '2¼ in',
+    );
+    expect(formatQuantity(givenLength(lengthFromInches(2.0625)), quarter)).toBe('2 in');
+  });
+
+  it('puts quantities into a sentence by name', () => {
+    const values = {
+      ring: givenLength(lengthFromInches(6.5)),
+      strips: countQuantity(2, ['strip', 'strips']),
+    };
+    expect(formatSentence({ says: '{strips} go round {ring}; {strips}!', values }, inch)).toBe(
+      '2 strips go round 6½ in; 2 strips!',
+    );
+    expect(() => formatSentence({ says: '{toString}', values }, inch)).toThrow(RangeError);
+  });
+});
+
+describe('making a quantity', () => {
+  it('keeps the exact value beside the rounded one and says the direction', () => {
+    expect(lengthQuantity(100.4, { direction: 'up' })).toEqual({
+      kind: 'length',
+      exact: 100.4,
+      rounded: 101,
+      rounding: 'up',
+      use: 'size',
+    });
+    expect(lengthQuantity(100.6, { direction: 'down', step: 10, use: 'yardage' })).toMatchObject({
+      rounded: 100,
+      use: 'yardage',
+    });
+    expect(givenLength(lengthFromInches(1))).toMatchObject({
+      exact: 8_128,
+      rounded: 8_128,
+      rounding: 'none',
+    });
+    expect(countQuantity(2.5, ['a', 'b'])).toMatchObject({ exact: 2.5, rounded: 3 });
+    expect(countQuantity(2.5, ['a', 'b'], 'down').rounded).toBe(2);
+    expect(moneyQuantity(10.5)).toMatchObject({ exact: 10.5, rounded: 11 });
+    expect(moneyQuantity(10.2, 'up').rounded).toBe(11);
+    expect(minutesQuantity(10.01).rounded).toBe(11);
+    expect(minutesQuantity(10.01, 'nearest').rounded).toBe(10);
+  });
+
+  it('refuses numbers that are none', () => {
+    expect(() => lengthQuantity(NaN, { direction: 'up' })).toThrow(RangeError);
+    expect(() => lengthQuantity(1e300, { direction: 'up' })).toThrow(RangeError);
+    expect(() => moneyQuantity(Infinity)).toThrow(RangeError);
+  });
+});
