@@ -7,7 +7,7 @@ export function paintPng(
   width: number,
   height: number,
   colorAt: (x: number, y: number) => Color,
-): Uint8Array {
+): Uint8Array<ArrayBuffer> {
   const rows = Buffer.alloc((width * 3 + 1) * height);
   let at = 0;
   for (let y = 0; y < height; y += 1) {
