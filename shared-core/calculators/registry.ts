@@ -1,8 +1,9 @@
 import type { StageKind } from '#core/domain/stage';
+import { continuousBias } from './binding/continuous-bias';
 import type { Calculator } from './calculator';
 
 /** Every calculator of the notebook, in the order a maker meets them; adding one is adding one line here. */
-export const calculators: readonly Calculator[] = [];
+export const calculators: readonly Calculator[] = [continuousBias];
 
 export function calculatorByName(name: string): Calculator | undefined {
   return calculators.find((calculator) => calculator.name === name);

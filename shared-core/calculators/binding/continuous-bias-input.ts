@@ -1,0 +1,46 @@
+import { z } from 'zod';
+import { lengthField } from '#core/domain/fields';
+import type { Measurements } from '#core/domain/measurements';
+import { type Length, lengthFromExact, lengthFromUnits, UNITS_PER_YARD } from '#core/units/length';
+import { outlinePerimeter } from '../outline/outline-measures';
+import { fabricWidthField, seamField } from '../shared-fields';
+import { neededLengthField, squareStepField, squareStepOfHabits, stripWidthField } from './binding-fields';
+import type { ContinuousBiasPlan } from './continuous-bias-layout';
+
+export const continuousBiasInput = z
+  .object({
+    needed: neededLengthField(),
+    stripWidth: stripWidthField(),
+    seamAllowance: seamField('Of the two seams that make the tube.'),
+    squareStep: squareStepField(),
+    fabricWidth: fabricWidthField(),
+    pieceWidth: lengthField({ title: 'A piece you have: width' }),
+    pieceLength: lengthField({ title: 'A piece you have: length' }),
+  })
+  .readonly();
+export type ContinuousBiasInput = z.infer<typeof continuousBiasInput>;
+
+export interface ContinuousBiasDetails extends ContinuousBiasPlan {
+  readonly side: Length;
+  /** What the rule of area, a²/w, would promise of one square, and by what part of one that is too much. */
+  readonly areaRule: number;
+  readonly areaRuleExcess: number;
+  /** Side of the square the rule of area would have you cut for one square, and what that really gives. */
+  readonly areaRuleSide: Length;
+  readonly areaRuleSideGives: number;
+  /** What the largest square from the given piece gives. */
+  readonly pieceGives: number;
+}
+
+/** The strip goes round the outside of the piece; a yard of the workshop's cloth stands for the piece at hand. */
+export function continuousBiasFromProject({ outline, habits }: Measurements): ContinuousBiasInput {
+  return {
+    needed: lengthFromExact(outlinePerimeter(outline) + habits.bindingOverlap, 'up'),
+    stripWidth: habits.bindingStripWidth,
+    seamAllowance: habits.seamAllowance,
+    squareStep: squareStepOfHabits(habits),
+    fabricWidth: habits.fabricWidth,
+    pieceWidth: habits.fabricWidth,
+    pieceLength: lengthFromUnits(UNITS_PER_YARD),
+  };
+}

@@ -1,0 +1,21 @@
+import { roundUpTo } from '#core/units/rounding';
+
+export type StripJoin = 'diagonal' | 'straight';
+
+/** What one join costs: a diagonal one a strip's width, a straight one both seam allowances. */
+export function joinCost(join: StripJoin, strip: number, seam: number): number {
+  return join === 'diagonal' ? strip : 2 * seam;
+}
+
+/** Length of `count` strips joined end to end. */
+export function joinedLength(count: number, stripLength: number, cost: number): number {
+  return count * stripLength - (count - 1) * cost;
+}
+
+/** Smallest number of strips, at least one, whose joined length reaches `needed`; null where a strip is no longer than a join. */
+export function stripsNeeded(needed: number, stripLength: number, cost: number): number | null {
+  const gained = stripLength - cost;
+  if (gained <= 0) return null;
+  const count = Math.max(1, roundUpTo((needed - cost) / gained, 1));
+  return joinedLength(count, stripLength, cost) >= needed ? count : count + 1;
+}
