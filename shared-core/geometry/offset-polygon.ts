@@ -1,5 +1,7 @@
+import { pairsAround } from './around';
 import type { Point } from './point';
 import { type Polygon, polygonIsSimple, polygonSides, polygonSignedArea } from './polygon';
+import type { Segment } from './segment';
 
 /**
  * Every side moved outward by `distance` and joined to its neighbours by prolonging both (miter join): a finished patch grown
@@ -11,32 +13,32 @@ export function growPolygon(polygon: Polygon, distance: number): Polygon {
   if (!polygonIsSimple(polygon))
     throw new RangeError('Cannot grow a polygon that crosses itself or has no area');
   const outward = polygonSignedArea(polygon) > 0 ? 1 : -1;
-  const normals = polygonSides(polygon).map(({ from, to }) => {
-    const size = Math.hypot(to.x - from.x, to.y - from.y);
-    return { x: (outward * (to.y - from.y)) / size, y: (outward * (from.x - to.x)) / size };
+  const sides = polygonSides(polygon);
+  const fromLast = [...sides.slice(-1), ...sides.slice(0, -1)];
+  const moved = pairsAround(fromLast).map(([before, after]) => ({
+    corner: miterCorner(after.from, direction(before), direction(after), outward * distance),
+    ahead: direction(after),
+  }));
+  const grown = moved.map(({ corner }) => corner);
+  const doSidesRemain = pairsAround(moved).every(([{ corner, ahead }, next]) => {
+    return (next.corner.x - corner.x) * ahead.x + (next.corner.y - corner.y) * ahead.y > 0;
   });
-  const grown = polygon.map((corner, index) => {
-    const before = normals.at(index - 1) ?? corner;
-    const after = normals[index] ?? corner;
-    return miterCorner(corner, before, after, distance);
-  });
-  if (!doSidesKeepDirection(polygon, grown) || !polygonIsSimple(grown)) {
+  if (!doSidesRemain || !polygonIsSimple(grown)) {
     throw new RangeError(`Growing by ${String(distance)} leaves no simple polygon`);
   }
   return grown;
 }
 
-/** The corner moved along the sum of both unit normals; their dot product tells how far, 1 on a straight side. */
-function miterCorner(corner: Point, before: Point, after: Point, distance: number): Point {
-  const reach = distance / (1 + before.x * after.x + before.y * after.y);
-  return { x: corner.x + reach * (before.x + after.x), y: corner.y + reach * (before.y + after.y) };
+function direction({ from, to }: Segment): Point {
+  const size = Math.hypot(to.x - from.x, to.y - from.y);
+  return { x: (to.x - from.x) / size, y: (to.y - from.y) / size };
 }
 
-function doSidesKeepDirection(before: Polygon, after: Polygon): boolean {
-  const sidesAfter = polygonSides(after);
-  return polygonSides(before).every(({ from, to }, index) => {
-    const moved = sidesAfter[index];
-    if (moved === undefined) return false;
-    return (to.x - from.x) * (moved.to.x - moved.from.x) + (to.y - from.y) * (moved.to.y - moved.from.y) > 0;
-  });
+/**
+ * The corner moved to the right of both directions by `distance`: along the sum of the two unit normals (y, -x), by the
+ * distance over 1 + their dot product, which is 2 on a straight side.
+ */
+function miterCorner(corner: Point, before: Point, after: Point, distance: number): Point {
+  const reach = distance / (1 + before.x * after.x + before.y * after.y);
+  return { x: corner.x + reach * (before.y + after.y), y: corner.y - reach * (before.x + after.x) };
 }

@@ -1,3 +1,4 @@
+import { pairsAround } from './around';
 import { type Point, pointDistance } from './point';
 import { pointToSegmentDistance, type Segment, segmentsMeet } from './segment';
 
@@ -6,19 +7,21 @@ export type Polygon = readonly Point[];
 
 /** The sides in order: the first runs from the first corner to the second. */
 export function polygonSides(polygon: Polygon): readonly Segment[] {
-  if (polygon.length < 3)
-    throw new RangeError(`A polygon has three corners or more, not ${String(polygon.length)}`);
-  return polygon.map((from, index) => ({ from, to: polygon[(index + 1) % polygon.length] ?? from }));
+  if (polygon.length < 3) throw new RangeError(`No polygon has ${String(polygon.length)} corners`);
+  return pairsAround(polygon).map(([from, to]) => ({ from, to }));
 }
 
-/** Signed area in square units: positive where the corners run from the x axis towards the y axis (counterclockwise, y up). */
+/**
+ * Signed area in square units: positive where the corners run from the x axis towards the y axis (counterclockwise, y up).
+ * Measured from the first corner, so that a small patch far from the origin loses no digits.
+ */
 export function polygonSignedArea(polygon: Polygon): number {
-  const origin = polygon[0] ?? { x: 0, y: 0 };
-  const twice = polygonSides(polygon).reduce(
-    (sum, { from, to }) =>
-      sum + (from.x - origin.x) * (to.y - origin.y) - (to.x - origin.x) * (from.y - origin.y),
-    0,
-  );
+  let [twice, x, y] = [0, 0, 0];
+  for (const { from, to } of polygonSides(polygon)) {
+    const [nextX, nextY] = [x + to.x - from.x, y + to.y - from.y];
+    twice += x * nextY - nextX * y;
+    [x, y] = [nextX, nextY];
+  }
   return twice / 2;
 }
 
@@ -43,9 +46,7 @@ export function polygonContainsPoint(polygon: Polygon, point: Point): boolean {
 
 /** Whether every corner turns the same way, once round in all; straight corners are allowed. */
 export function polygonIsConvex(polygon: Polygon): boolean {
-  const turns = polygonSides(polygon).map((side, index, sides) =>
-    signedTurn(side, sides[(index + 1) % sides.length] ?? side),
-  );
+  const turns = pairsAround(polygonSides(polygon)).map(([side, next]) => signedTurn(side, next));
   const total = turns.reduce((sum, turn) => sum + turn, 0);
   const isOneWay = turns.every((turn) => turn >= -1e-9) || turns.every((turn) => turn <= 1e-9);
   return isOneWay && Math.abs(Math.abs(total) - 2 * Math.PI) < 1e-6;
@@ -54,19 +55,19 @@ export function polygonIsConvex(polygon: Polygon): boolean {
 /** Whether no side has zero length and none touches another but its neighbours, and these only at their shared corner. */
 export function polygonIsSimple(polygon: Polygon): boolean {
   const sides = polygonSides(polygon);
-  return sides.every((side, index) => {
-    if (pointDistance(side.from, side.to) === 0) return false;
-    const next = sides[(index + 1) % sides.length] ?? side;
-    if (Math.abs(signedTurn(side, next)) > Math.PI - 1e-9) return false;
-    return sides.every((other, at) => {
-      const steps = (at - index + sides.length) % sides.length;
-      return steps <= 1 || steps === sides.length - 1 || !segmentsMeet(side, other);
-    });
+  const isWithoutSpikes = pairsAround(sides).every(([side, next]) => {
+    return pointDistance(side.from, side.to) > 0 && Math.abs(signedTurn(side, next)) < Math.PI - 1e-9;
   });
+  const doSidesKeepApart = sides.every((side, index) => {
+    const others = sides.slice(index + 2, index === 0 ? -1 : undefined);
+    return others.every((other) => !segmentsMeet(side, other));
+  });
+  return isWithoutSpikes && doSidesKeepApart;
 }
 
-function signedTurn(from: Segment, to: Segment): number {
-  const [ax, ay] = [from.to.x - from.from.x, from.to.y - from.from.y];
-  const [bx, by] = [to.to.x - to.from.x, to.to.y - to.from.y];
+/** The angle from one direction to the next in radians, positive from the x axis towards the y axis. */
+function signedTurn(side: Segment, next: Segment): number {
+  const [ax, ay] = [side.to.x - side.from.x, side.to.y - side.from.y];
+  const [bx, by] = [next.to.x - next.from.x, next.to.y - next.from.y];
   return Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
 }

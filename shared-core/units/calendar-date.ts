@@ -69,7 +69,7 @@ export function compareDates(first: CalendarDate, second: CalendarDate): number 
 const DAYS_IN_4_YEARS = 4 * 365 + 1;
 const DAYS_IN_100_YEARS = 25 * DAYS_IN_4_YEARS - 1;
 const DAYS_IN_400_YEARS = 4 * DAYS_IN_100_YEARS + 1;
-const DAYS_BEFORE_MONTH: readonly number[] = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334, 365];
+const DAYS_IN_MONTH: readonly number[] = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
 /** Days since 0001-01-01, which is a Monday in this calendar. */
 function dayNumber(date: CalendarDate): number {
@@ -88,7 +88,7 @@ function dateOfDayNumber(days: number): CalendarDate {
   const year = ((days - in400) / DAYS_IN_400_YEARS) * 400 + centuries * 100 + fours * 4 + years + 1;
   if (year < 1 || year > 9999) throw new RangeError(`Outside the calendar: day ${String(days)}`);
   const inYear = days - daysBeforeYear(year);
-  const month = DAYS_BEFORE_MONTH.findIndex((_, index) => inYear < daysBeforeMonth(year, index + 1));
+  const month = DAYS_IN_MONTH.filter((_, index) => daysBeforeMonth(year, index + 1) <= inYear).length;
   return calendarDateFromParts({ year, month, day: inYear - daysBeforeMonth(year, month) + 1 });
 }
 
@@ -98,7 +98,8 @@ function daysBeforeYear(year: number): number {
 }
 
 function daysBeforeMonth(year: number, month: number): number {
-  return (DAYS_BEFORE_MONTH[month - 1] ?? NaN) + (month > 2 && isLeapYear(year) ? 1 : 0);
+  const days = DAYS_IN_MONTH.slice(0, month - 1).reduce((sum, count) => sum + count, 0);
+  return days + (month > 2 && isLeapYear(year) ? 1 : 0);
 }
 
 function isLeapYear(year: number): boolean {

@@ -2,9 +2,8 @@ import type { CurrencyCode, Money } from './money';
 
 /** Digits of the currency's minor unit by ISO 4217: 2 for most, 0 for JPY, 3 for KWD; 2 for a code nobody has assigned. */
 export function minorDigits(currency: CurrencyCode): number {
-  return (
-    new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2
-  );
+  const parts = new Intl.NumberFormat('en', { style: 'currency', currency }).formatToParts(0);
+  return parts.find((part) => part.type === 'fraction')?.value.length ?? 0;
 }
 
 /** The amount in the locale's way with its currency, exact to the last minor unit however large. */

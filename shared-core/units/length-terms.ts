@@ -16,7 +16,7 @@ export interface LengthTermProblem {
   readonly expected: readonly string[];
 }
 
-const UNIT = /^ ?([a-z]+\.?|''|["'])/;
+const UNIT = /^ ?(?:[a-z]+\.?|''|["'])/;
 const UNIT_EXAMPLES: readonly string[] = ['9 in', '9 yd', '9 ft', '9 mm', '9 cm', '9 m'];
 const FAMILIES: readonly (readonly LengthUnit[])[] = [
   ['yd', 'ft', 'in'],
@@ -36,11 +36,11 @@ export function readLengthTerms(
   do {
     const number = readTypedNumber(rest);
     if (!number.ok) return failure(lengthProblemOf(number.error));
-    const word = UNIT.exec(number.value.rest);
-    rest = number.value.rest.slice(word?.[0].length ?? 0).trimStart();
-    const unit = word === null ? bareUnit : lengthUnitFromText(word[1] ?? '');
+    const word = UNIT.exec(number.value.rest)?.[0] ?? '';
+    rest = number.value.rest.slice(word.length).trimStart();
+    const unit = word === '' ? bareUnit : lengthUnitFromText(word.trimStart());
     if (unit === undefined) return failure({ code: 'unknown-unit', expected: UNIT_EXAMPLES });
-    if (word === null && (terms.length > 0 || rest !== '')) return failure(NOT_A_LENGTH);
+    if (word === '' && (terms.length > 0 || rest !== '')) return failure(NOT_A_LENGTH);
     terms.push({ amount: number.value.amount, unit });
   } while (rest !== '');
   return isOneOrFalling(terms) ? success(terms) : failure(NOT_A_LENGTH);

@@ -52,10 +52,15 @@ export function parseClothSize(
       : success({ width: bareWidth, length: length.value });
   }
   const hasOwnUnit = /[a-z"']/.test(first);
-  const lastUnit = /([a-z.]+|"|'+)$/.exec(second)?.[0] ?? '';
-  const width = parseLength(hasOwnUnit ? first : `${first} ${lastUnit}`, bareUnit);
+  const lastUnit = /([a-z]+\.?|"|'+)$/.exec(second)?.[0] ?? '';
   const length = parseLength(second, bareUnit);
-  if (!width.ok) return problem(width.error.code);
-  if (!length.ok) return problem(length.error.code);
+  const width = parseLength(hasOwnUnit ? first : `${first} ${lastUnit}`, bareUnit);
+  if (!length.ok) return problem(sideCode(length.error.code));
+  if (!width.ok) return problem(sideCode(width.error.code));
   return success({ width: width.value, length: length.value });
+}
+
+/** Where one side is missing, the text as a whole is not empty. */
+function sideCode(code: LengthProblemCode): LengthProblemCode {
+  return code === 'empty' ? 'not-a-length' : code;
 }

@@ -34,7 +34,10 @@ export function parseSignedLength(text: string, bareUnit: LengthUnit): Result<Le
   if (typed === '') return problem('empty');
   const sign = /^[+-]/.exec(typed)?.[0] ?? '';
   const terms = readLengthTerms(typed.slice(sign.length).trimStart(), bareUnit);
-  if (!terms.ok) return problem(terms.error.code, terms.error.expected);
+  if (!terms.ok) {
+    const isReadable = (reading: string) => parseSignedLength(sign + reading, bareUnit).ok;
+    return problem(terms.error.code, terms.error.expected.filter(isReadable));
+  }
   const exact = totalUnits(terms.value);
   const units = fractionToNearest(exact);
   if (units > BigInt(MAX_LENGTH_UNITS)) return problem('out-of-range', LARGEST);

@@ -12,10 +12,12 @@ export interface MinutesProblem {
 }
 
 const EXPECTED: readonly string[] = ['90', '1:30', '1 h 30', '1.5 h'];
-const CLOCK = /^(\d+):([0-5]\d)(?: ?(?:h|hr|hrs|hours?)\.?)?$/;
-const HOUR = /^ ?(?:h|hr|hrs|hours?)\.? ?/;
-const MINUTE = /^ ?(?:m|min|mins|minutes?)\.?$/;
-const MINUTES_AFTER_HOURS = /^([0-5]?\d)(?: ?(?:m|min|mins|minutes?)\.?)?$/;
+const HOUR_WORD = String.raw`(?:hours?|hrs?|h)\.?`;
+const MINUTE_WORD = String.raw`(?:minutes?|mins?|m)\.?`;
+const CLOCK = new RegExp(String.raw`^(\d+):([0-5]\d)(?: ?${HOUR_WORD})?$`);
+const HOUR = new RegExp(`^ ?${HOUR_WORD} ?`);
+const MINUTE = new RegExp(`^ ?${MINUTE_WORD}$`);
+const MINUTES_AFTER_HOURS = new RegExp(String.raw`^([0-5]?\d)(?: ?${MINUTE_WORD})?$`);
 
 /**
  * Reads `90` and `45 min` as minutes, `1:30`, `1 h 30` and `2 h 20 min` as hours and minutes, `1.5 h`, `1½ h` and `1,5 h` as
@@ -34,8 +36,8 @@ export function parseMinutes(text: string): Result<Minutes, MinutesProblem> {
 }
 
 function readMinutes(typed: string): bigint | 'ambiguous' | 'not-a-duration' {
-  const clock = CLOCK.exec(typed);
-  if (clock !== null) return 60n * BigInt(clock[1] ?? '') + BigInt(clock[2] ?? '');
+  const [clock, clockHours = '', clockMinutes = ''] = CLOCK.exec(typed) ?? [];
+  if (clock !== undefined) return 60n * BigInt(clockHours) + BigInt(clockMinutes);
   const number = readTypedNumber(typed);
   if (!number.ok) return 'not-a-duration';
   const { amount, rest } = number.value;

@@ -32,11 +32,12 @@ export function parseMoney(text: string, currency: CurrencyCode): Result<Money, 
   if (typed === '') return problem('empty');
   const [read, sign = '', before = '', innerSign = '', number = '', after = ''] = AMOUNT.exec(typed) ?? [];
   if (read === undefined || (sign !== '' && innerSign !== '')) return problem('not-an-amount');
-  const names = [before, after].map((name) => name.trim()).filter((name) => name !== '');
-  if (names.length > 1) return problem('not-an-amount');
-  const isOurs = names.every((name) => name === currency.toLowerCase() || name === currencySign(currency));
-  if (!isOurs)
-    return problem(/^(?:[a-z]{3}|\p{Sc})$/u.test(names[0] ?? '') ? 'other-currency' : 'not-an-amount');
+  const [front, back] = [before.trim(), after.trim()];
+  if (front !== '' && back !== '') return problem('not-an-amount');
+  const name = front + back;
+  if (!['', currency.toLowerCase(), currencySign(currency)].includes(name)) {
+    return problem(/^(?:[a-z]{3}|\p{Sc})$/u.test(name) ? 'other-currency' : 'not-an-amount');
+  }
 
   const decimal = readDecimal(number, places);
   if (decimal === undefined) return problem('not-an-amount');
@@ -77,5 +78,6 @@ function currencySign(currency: CurrencyCode): string {
     currency,
     currencyDisplay: 'narrowSymbol',
   });
-  return (format.formatToParts(0).find((part) => part.type === 'currency')?.value ?? currency).toLowerCase();
+  const signs = format.formatToParts(0).filter((part) => part.type === 'currency');
+  return signs.map((part) => part.value.toLowerCase()).join('');
 }

@@ -15,7 +15,7 @@ export interface TypedNumberProblem {
 
 const WHOLE_AND_FRACTION = /^(\d+)(?: |-)(\d+) ?\/ ?(\d+)/;
 const FRACTION = /^(\d+) ?\/ ?(\d+)/;
-const DECIMAL = /^(\d*)(?:([.,])(\d*))?/;
+const DECIMAL = /^(?=[.,]?\d)(\d*)(?:([.,])(\d*))?/;
 
 /**
  * Reads `9`, `9.5`, `9,5`, `1/2`, `9 1/2` and `9-1/2` from text made plain by `normaliseTyped`, exactly. A point is always a
@@ -48,10 +48,11 @@ function readFraction(
 }
 
 function readDecimal(text: string): Result<TypedNumber, TypedNumberProblem> {
-  const [read = '', digits = '', mark = '', decimals = ''] = DECIMAL.exec(text) ?? [];
+  const [read, digits = '', mark, decimals = ''] = DECIMAL.exec(text) ?? [];
+  if (read === undefined || (mark === ',' && decimals === '')) return problem('not-a-number');
   const rest = text.slice(read.length);
-  if ((digits === '' && decimals === '') || (mark === ',' && decimals === '')) return problem('not-a-number');
-  if (mark === ',' && /^[1-9]\d{0,2}$/.test(digits) && decimals.length === 3) {
+  const couldSetOffThousands = mark === ',' && /^[1-9]\d{0,2}$/.test(digits) && decimals.length === 3;
+  if (couldSetOffThousands && !/^[.,]/.test(rest)) {
     return problem('ambiguous', [`${digits}${decimals}${rest}`, `${digits}.${decimals}${rest}`]);
   }
   return success({ amount: fractionFromDecimal(digits, decimals), rest });

@@ -22,7 +22,7 @@ const VULGAR_FRACTIONS: Readonly<Record<string, string>> = {
   '⅒': '1/10',
   '↉': '0/3',
 };
-const VULGAR_FRACTION = new RegExp(`\\s*-?\\s*([${Object.keys(VULGAR_FRACTIONS).join('')}])`, 'gu');
+const JOINT_BEFORE_FRACTION = new RegExp(`(\\d)-(?=[${Object.keys(VULGAR_FRACTIONS).join('')}])`, 'gu');
 const RAISED_OVER_LOWERED = /([⁰¹²³⁴-⁹]+)[/⁄∕]([₀-₉]+)/gu;
 
 /**
@@ -30,11 +30,11 @@ const RAISED_OVER_LOWERED = /([⁰¹²³⁴-⁹]+)[/⁄∕]([₀-₉]+)/gu;
  * every one-character fraction spelled out after a space (so that 9½ never becomes 91/2).
  */
 export function normaliseTyped(text: string): string {
-  return text
-    .replace(VULGAR_FRACTION, (match, character: string, offset: number) => {
-      const sign = offset === 0 && match.includes('-') ? '-' : '';
-      return `${sign} ${VULGAR_FRACTIONS[character] ?? ''}`;
-    })
+  const spelledOut = Object.entries(VULGAR_FRACTIONS).reduce(
+    (sofar, [character, plain]) => sofar.replaceAll(character, ` ${plain}`),
+    text.replace(JOINT_BEFORE_FRACTION, '$1'),
+  );
+  return spelledOut
     .replace(
       RAISED_OVER_LOWERED,
       (_match, over: string, under: string) => ` ${over.normalize('NFKC')}/${under.normalize('NFKC')}`,
@@ -43,7 +43,7 @@ export function normaliseTyped(text: string): string {
     .replace(/[⁄∕]/gu, '/')
     .replace(/[‐‑‒–—−]/gu, '-')
     .replace(/[“”„‟]/gu, '"')
-    .replace(/[‘’‚‛´]/gu, "'")
+    .replace(/[‘’‚‛´′]/gu, "'")
     .replace(/[×✕✖]/gu, 'x')
     .replace(/\s+/gu, ' ')
     .trim()

@@ -1,0 +1,113 @@
+import fc from 'fast-check';
+import polygonClipping from 'polygon-clipping';
+import { describe, expect, it } from 'vitest';
+import { type Point, pointMove, pointRotate } from '#core/geometry/point';
+import {
+  type Polygon,
+  polygonArea,
+  polygonContainsPoint,
+  polygonIsConvex,
+  polygonIsSimple,
+  polygonPerimeter,
+  polygonSides,
+  polygonSignedArea,
+} from '#core/geometry/polygon';
+import { convexPolygon, starShapedPolygon } from '#test/helpers/arbitraries';
+
+const at = (x: number, y: number): Point => ({ x, y });
+const RECTANGLE: Polygon = [at(0, 0), at(4, 0), at(4, 3), at(0, 3)];
+const ARROW: Polygon = [at(0, 0), at(4, -3), at(0, 3), at(-4, -3)];
+const BOW: Polygon = [at(0, 0), at(4, 4), at(4, 0), at(0, 4)];
+const TWICE_ROUND: Polygon = [0, 2, 4, 1, 3].map((corner) =>
+  pointRotate(at(1, 0), (corner * 2 * Math.PI) / 5),
+);
+
+describe('a polygon', () => {
+  it('has an area that is positive counterclockwise, and a perimeter', () => {
+    expect(polygonSignedArea(RECTANGLE)).toBe(12);
+    expect(polygonSignedArea([...RECTANGLE].reverse())).toBe(-12);
+    expect(polygonArea([...RECTANGLE].reverse())).toBe(12);
+    expect(polygonPerimeter(RECTANGLE)).toBe(14);
+    expect(polygonArea(ARROW)).toBe(12);
+  });
+
+  it('of fewer than three corners is refused', () => {
+    expect(() => polygonSides([])).toThrow(RangeError);
+    expect(() => polygonArea([at(0, 0), at(1, 1)])).toThrow(RangeError);
+  });
+
+  it('has the same area and perimeter wherever it lies and however it is turned', () => {
+    fc.assert(
+      fc.property(
+        starShapedPolygon,
+        fc.double({ min: -7, max: 7, noNaN: true }),
+        fc.integer({ min: -1_000_000, max: 1_000_000 }),
+        (polygon, radians, far) => {
+          const moved = polygon.map((corner) => pointMove(pointRotate(corner, radians), at(far, -far)));
+          expect(polygonSignedArea(moved) / polygonSignedArea(polygon)).toBeCloseTo(1, 9);
+          expect(polygonPerimeter(moved) / polygonPerimeter(polygon)).toBeCloseTo(1, 9);
+        },
+      ),
+    );
+  });
+
+  it('holds points inside and on its edge, and no others', () => {
+    expect(polygonContainsPoint(RECTANGLE, at(2, 1))).toBe(true);
+    expect(polygonContainsPoint(RECTANGLE, at(4, 1))).toBe(true);
+    expect(polygonContainsPoint(RECTANGLE, at(0, 0))).toBe(true);
+    expect(polygonContainsPoint(RECTANGLE, at(4.00001, 1))).toBe(false);
+    expect(polygonContainsPoint(ARROW, at(0, -1))).toBe(false);
+    expect(polygonContainsPoint(ARROW, at(0, 1))).toBe(true);
+  });
+
+  // The check is polygon-clipping: a tiny square around the point either meets the polygon or does not.
+  it('agrees with an independent clipper on which points it holds', () => {
+    fc.assert(
+      fc.property(
+        starShapedPolygon,
+        fc.integer({ min: -400_000, max: 400_000 }),
+        fc.integer({ min: -400_000, max: 400_000 }),
+        (polygon, x, y) => {
+          const dot = [at(x, y), at(x + 1, y), at(x + 1, y + 1), at(x, y + 1)];
+          const shared = polygonClipping.intersection([ringOf(dot)], [ringOf(polygon)]);
+          const areaShared = shared.reduce((sum, [ring]) => sum + Math.abs(ringArea(ring ?? [])), 0);
+          fc.pre(areaShared < 1e-6 || areaShared > 1 - 1e-6);
+          expect(polygonContainsPoint(polygon, at(x + 0.5, y + 0.5))).toBe(areaShared > 0.5);
+        },
+      ),
+    );
+  });
+
+  it('is convex when every corner turns one way, once round', () => {
+    expect(polygonIsConvex(RECTANGLE)).toBe(true);
+    expect(polygonIsConvex([...RECTANGLE].reverse())).toBe(true);
+    expect(polygonIsConvex([at(0, 0), at(2, 0), at(4, 0), at(4, 3)])).toBe(true);
+    expect(polygonIsConvex(ARROW)).toBe(false);
+    expect(polygonIsConvex(BOW)).toBe(false);
+    expect(polygonIsConvex(TWICE_ROUND)).toBe(false);
+    fc.assert(fc.property(convexPolygon, (polygon) => polygonIsConvex(polygon) && polygonIsSimple(polygon)));
+  });
+
+  it('is simple when its sides meet at their shared corners only', () => {
+    expect(polygonIsSimple(RECTANGLE)).toBe(true);
+    expect(polygonIsSimple(ARROW)).toBe(true);
+    expect(polygonIsSimple(BOW)).toBe(false);
+    expect(polygonIsSimple(TWICE_ROUND)).toBe(false);
+    expect(polygonIsSimple([at(0, 0), at(0, 0), at(4, 0), at(4, 3)])).toBe(false);
+    expect(polygonIsSimple([at(0, 0), at(4, 0), at(2, 0), at(2, 3)])).toBe(false);
+    expect(polygonIsSimple([at(0, 0), at(4, 0), at(4, 3), at(2, 0), at(0, 3)])).toBe(false);
+    fc.assert(fc.property(starShapedPolygon, polygonIsSimple));
+  });
+});
+
+function ringOf(polygon: Polygon): [number, number][] {
+  return polygon.map(({ x, y }) => [x, y]);
+}
+
+function ringArea(ring: readonly (readonly [number, number])[]): number {
+  const [originX, originY] = ring[0] ?? [0, 0];
+  return ring.reduce((sum, [x, y], index) => {
+    const [nextX, nextY] = ring[(index + 1) % ring.length] ?? [x, y];
+    return sum + ((x - originX) * (nextY - originY) - (nextX - originX) * (y - originY)) / 2;
+  }, 0);
+}

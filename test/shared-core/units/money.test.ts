@@ -1,0 +1,168 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { currencyFromCode, moneyAdd, moneyFromExact, moneyFromMinor } from '#core/units/money';
+import { formatMoney, formatMoneyForEditing, minorDigits } from '#core/units/format-money';
+import { type MoneyProblem, parseMoney } from '#core/units/parse-money';
+import { anyMoney } from '#test/helpers/arbitraries';
+
+const [USD, EUR, JPY, KWD] = [
+  currencyFromCode('USD'),
+  currencyFromCode('EUR'),
+  currencyFromCode('JPY'),
+  currencyFromCode('KWD'),
+];
+
+describe('an amount of money', () => {
+  it('is whole minor units of a currency with a three-letter code', () => {
+    expect(moneyFromMinor(-0, USD)).toEqual({ minor: 0, currency: 'USD' });
+    expect(() => moneyFromMinor(0.5, USD)).toThrow(RangeError);
+    expect(() => moneyFromMinor(2 ** 53, USD)).toThrow(RangeError);
+    for (const code of ['usd', 'US', 'USDX', '', 'U$D'])
+      expect(() => currencyFromCode(code)).toThrow(RangeError);
+  });
+
+  it('is rounded once, half away from zero', () => {
+    expect(moneyFromExact(1249.5, USD).minor).toBe(1250);
+    expect(moneyFromExact(-1249.5, USD).minor).toBe(-1250);
+    expect(moneyFromExact(1.005 * 100, USD).minor).toBe(101);
+  });
+
+  it('adds up in one currency only', () => {
+    expect(moneyAdd(moneyFromMinor(1, USD), moneyFromMinor(2, USD), moneyFromMinor(-4, USD)).minor).toBe(-1);
+    expect(() => moneyAdd(moneyFromMinor(1, USD), moneyFromMinor(1, EUR))).toThrow(RangeError);
+  });
+});
+
+describe('writing money', () => {
+  // ISO 4217 gives the yen no minor unit and the Kuwaiti dinar three digits.
+  it('knows the digits of each minor unit', () => {
+    expect([USD, EUR, JPY, KWD].map(minorDigits)).toEqual([2, 2, 0, 3]);
+    expect(minorDigits(currencyFromCode('QQQ'))).toBe(2);
+  });
+
+  it('follows the locale', () => {
+    expect(formatMoney(moneyFromMinor(123_450, USD), 'en-US')).toBe('$1,234.50');
+    expect(formatMoney(moneyFromMinor(-5, EUR), 'de-DE')).toBe('-0,05\u00a0€');
+    expect(formatMoney(moneyFromMinor(1200, JPY), 'en-US')).toBe('¥1,200');
+  });
+
+  it('is exact to the last minor unit of the largest amount', () => {
+    expect(formatMoney(moneyFromMinor(Number.MAX_SAFE_INTEGER, USD), 'en-US')).toBe('$90,071,992,547,409.91');
+  });
+
+  it('reads back as the same amount, from a field and from a page', () => {
+    fc.assert(
+      fc.property(anyMoney, (money) => {
+        expect(parseMoney(formatMoneyForEditing(money), money.currency)).toEqual({ ok: true, value: money });
+        const shown = formatMoney(money, 'en-US');
+        const back = parseMoney(shown, money.currency);
+        if (back.ok) expect(back.value).toEqual(money);
+        else expect(back.error.code, shown).toBe('ambiguous');
+      }),
+      { numRuns: 2000 },
+    );
+  });
+});
+
+describe('typed money', () => {
+  it.each([
+    '1234.5',
+    '1234.50',
+    '1234,50',
+    '1234.500',
+    '1,234.50',
+    '1.234,50',
+    "1'234.50",
+    '1’234,50',
+    '1 234,50',
+    '1\u202f234,50',
+    '$1,234.50',
+    '$ 1234.5',
+    '1234.50 $',
+    '1234.50 USD',
+    'usd 1234.50',
+    'USD1234.50',
+  ])('%s is 1234.50', (text) => {
+    expect(parseMoney(text, USD)).toEqual({ ok: true, value: moneyFromMinor(123_450, USD) });
+  });
+
+  it.each<[string, number]>([
+    ['0', 0],
+    ['.5', 50],
+    ['0.00', 0],
+    ['0,250', 25],
+    ['-3', -300],
+    ['−3.10', -310],
+    ['-$3', -300],
+    ['$-3', -300],
+    ['1,234,567', 123_456_700],
+    ['0012', 1200],
+  ])('%s is %d cents', (text, minor) => {
+    expect(parseMoney(text, USD)).toEqual({ ok: true, value: moneyFromMinor(minor, USD) });
+  });
+
+  it('has as many decimals as the currency', () => {
+    expect(parseMoney('1200 ¥', JPY)).toMatchObject({ ok: true, value: { minor: 1200 } });
+    expect(parseMoney('1200.0', JPY)).toMatchObject({ ok: true, value: { minor: 1200 } });
+    expect(parseMoney('1200.5', JPY)).toMatchObject({ ok: false, error: { code: 'too-fine' } });
+    expect(parseMoney('1.250', KWD)).toMatchObject({ ok: true, value: { minor: 1250 } });
+    expect(parseMoney('1,250', KWD)).toMatchObject({ ok: false, error: { code: 'ambiguous' } });
+    expect(parseMoney('1.2505', KWD)).toMatchObject({ ok: false, error: { code: 'too-fine' } });
+  });
+
+  it.each<[string, MoneyProblem['code']]>([
+    ['', 'empty'],
+    [' \n', 'empty'],
+    ['abc', 'not-an-amount'],
+    ['NaN', 'not-an-amount'],
+    ['1e300', 'not-an-amount'],
+    ['12.', 'not-an-amount'],
+    ['1.2.3', 'not-an-amount'],
+    ['1,23,456', 'not-an-amount'],
+    ['1,234,50', 'not-an-amount'],
+    ['1,234.567.8', 'not-an-amount'],
+    ['0,123.50', 'not-an-amount'],
+    ['1 2', 'not-an-amount'],
+    ['--5', 'not-an-amount'],
+    ['-$-5', 'not-an-amount'],
+    ['5-', 'not-an-amount'],
+    ['$5$', 'not-an-amount'],
+    ['5 dollars', 'not-an-amount'],
+    ['½', 'not-an-amount'],
+    ['1,250', 'ambiguous'],
+    ['1.250', 'ambiguous'],
+    ['12.345', 'ambiguous'],
+    ['0.125', 'too-fine'],
+    ['12.3456', 'too-fine'],
+    ['€5', 'other-currency'],
+    ['5 EUR', 'other-currency'],
+    ['90071992547409.92', 'out-of-range'],
+    ['9'.repeat(80), 'out-of-range'],
+    ['9'.repeat(81), 'not-an-amount'],
+    ['1,'.repeat(5_000_000), 'not-an-amount'],
+  ])('%.20j is answered with %s', (text, code) => {
+    const start = performance.now();
+    const money = parseMoney(text, USD);
+    expect(performance.now() - start).toBeLessThan(100);
+    expect(money.ok ? money.value : money.error.code).toBe(code);
+    if (money.ok) return;
+    expect(money.error.expected.length).toBeGreaterThan(0);
+    for (const example of money.error.expected) expect(parseMoney(example, USD)).toMatchObject({ ok: true });
+  });
+
+  it('is never an exception', () => {
+    const anyText = fc.oneof(
+      fc.string({ unit: 'grapheme', maxLength: 90 }),
+      fc
+        .array(fc.constantFrom(...Array.from("0123456789.,'- $€USDeur")), { maxLength: 16 })
+        .map((some) => some.join('')),
+    );
+    fc.assert(
+      fc.property(anyText, (text) => {
+        const money = parseMoney(text, EUR);
+        return !money.ok || Number.isSafeInteger(money.value.minor);
+      }),
+      { numRuns: 2000 },
+    );
+  });
+});
