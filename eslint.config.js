@@ -16,13 +16,10 @@ const houseSyntax = [
   },
 ];
 
-const pureSyntax = [
-  {
-    selector:
-      'Program > :matches(VariableDeclaration, ExportNamedDeclaration > VariableDeclaration)[kind=/let|var/]',
-    message: 'shared-core keeps no state between calls: pass it in and hand it back.',
-  },
-];
+const pureSyntax = ['Program', 'Program > ExportNamedDeclaration'].map((place) => ({
+  selector: `${place} > VariableDeclaration[kind=/let|var/]`,
+  message: 'shared-core keeps no state between calls: pass it in and hand it back.',
+}));
 
 const ipcEnds = {
   main: {
@@ -37,7 +34,10 @@ const ipcEnds = {
   },
 };
 
-/** @param {readonly { name: string, importNames: string[], message: string }[]} paths */
+/**
+ * @param {readonly { name: string, importNames: string[], message: string }[]} paths
+ * @returns {import('eslint').Linter.RuleEntry}
+ */
 const restrictedImports = (paths) => [
   'error',
   {
@@ -122,6 +122,16 @@ export default defineConfig(
   {
     files: ['renderer/**', 'test/renderer/**'],
     extends: [reactHooks.configs.flat.recommended],
+  },
+  {
+    files: ['renderer/**'],
+    ignores: ['renderer/bridge/**'],
+    rules: {
+      'no-restricted-properties': [
+        'error',
+        { property: 'ringbound', message: 'Only renderer/bridge reads what the preload script hands over.' },
+      ],
+    },
   },
   {
     files: ['main/setup/**', 'main/command-line/**', 'test/run.mjs', 'test/bench/**', 'test/tour/**'],

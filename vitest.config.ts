@@ -7,7 +7,9 @@ export default defineConfig({
   plugins: [react()],
   resolve: { alias: aliases },
   test: {
-    passWithNoTests: true,
+    // Generous for a busy machine: a test that hangs fails all the same.
+    testTimeout: 20_000,
+    coverage: { reportsDirectory: '.cache/coverage' },
     projects: [
       {
         extends: true,

@@ -40,9 +40,9 @@ async function buildPart(part) {
   const before = sourceFingerprint(part);
   const scratch = inRoot('dist', `.${part}-${process.pid}`);
   try {
-    await build(configs[part](scratch)).catch((/** @type {Error} */ error) => {
+    await build(configs[part](scratch)).catch((/** @type {unknown} */ error) => {
       throw new SetupProblem(
-        `${part} could not be built.\n${error.message}`,
+        `${part} could not be built.\n${String(error)}`,
         'correct what it names, then npm run build',
       );
     });

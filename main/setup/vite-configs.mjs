@@ -1,5 +1,5 @@
 import react from '@vitejs/plugin-react';
-import { aliases } from '../../vite.alias.js';
+import { aliases } from '#root/vite.alias.js';
 import { inRoot } from './paths.mjs';
 
 /**

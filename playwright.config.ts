@@ -1,0 +1,17 @@
+import { defineConfig } from '@playwright/test';
+
+// Real windows of the built program: `e2e` as developers start it, `package` as people will get it.
+export default defineConfig({
+  outputDir: 'test-results',
+  fullyParallel: true,
+  workers: 2,
+  forbidOnly: process.env['CI'] !== undefined,
+  timeout: 60_000,
+  expect: { timeout: 10_000 },
+  reporter: [['list']],
+  use: { trace: 'off' },
+  projects: [
+    { name: 'e2e', testDir: 'test/e2e' },
+    { name: 'package', testDir: 'test/package' },
+  ],
+});

@@ -1,0 +1,139 @@
+import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
+import { chmod, chown, cp, mkdir, mkdtemp, readdir, rm } from 'node:fs/promises';
+import os from 'node:os';
+import path from 'node:path';
+import { type Browser, chromium, expect, type Page } from '@playwright/test';
+import {
+  isAdministrator,
+  type LaunchOptions,
+  makeRunFolders,
+  programArguments,
+  type RunFolders,
+  type RunningProgram,
+} from './launch';
+import { projectRoot } from './project-root';
+
+const startLimitMs = 30_000;
+const endLimitMs = 15_000;
+/** The account that owns nothing; the administrator runs the program as it, with Chromium's sandbox on. */
+const nobody = { uid: 65_534, gid: 65_534 };
+
+/** The packaged program in its own process; `processId` is that of its main process. */
+export interface PackagedProgram extends RunningProgram {
+  readonly processId: number;
+}
+
+/** Whether an account without rights may make the namespaces that Chromium's sandbox is built from. */
+export const canSandbox = (): boolean =>
+  process.platform !== 'linux' ||
+  spawnSync('unshare', ['--user', 'true'], isAdministrator ? nobody : {}).status === 0;
+
+async function packagedFolder(): Promise<string> {
+  const names = await readdir(path.join(projectRoot, 'out'));
+  const found = names.find((name) => /^(linux|win|mac)(-\w+)?(-unpacked)?$/.test(name));
+  if (found === undefined) throw new Error('nothing is packaged: run npm run package');
+  return path.join(projectRoot, 'out', found);
+}
+
+const executableIn = (folder: string): string =>
+  ({
+    darwin: path.join(folder, 'Ringbound.app/Contents/MacOS/Ringbound'),
+    win32: path.join(folder, 'Ringbound.exe'),
+  })[process.platform as string] ?? path.join(folder, 'ringbound');
+
+/** A copy of the packaged program that any account can read: the project itself may lie in a private folder. */
+export async function copyPackaged(): Promise<{ folder: string; remove: () => Promise<void> }> {
+  const base = await mkdtemp(path.join(os.tmpdir(), 'ringbound-packaged-'));
+  await chmod(base, 0o755);
+  const folder = path.join(base, 'program');
+  await cp(await packagedFolder(), folder, { recursive: true });
+  return { folder, remove: () => rm(base, { recursive: true, force: true }) };
+}
+
+async function giveTo(account: typeof nobody, folders: RunFolders): Promise<void> {
+  await chown(path.dirname(folders.user), account.uid, account.gid);
+  for (const folder of [folders.user, folders.workshop]) {
+    await mkdir(folder, { recursive: true });
+    await chown(folder, account.uid, account.gid);
+  }
+}
+
+/** The address where Chromium listens, as it prints it. */
+function debuggerAddress(child: ChildProcess): Promise<string> {
+  return new Promise((resolve, reject) => {
+    let printed = '';
+    const fail = (why: string): void => reject(new Error(`${why}:\n${printed}`));
+    const limit = setTimeout(() => fail('the program did not start in time'), startLimitMs);
+    child.stderr?.on('data', (chunk: Buffer) => {
+      printed += chunk.toString();
+      const address = /DevTools listening on (ws:\S+)/.exec(printed)?.[1];
+      if (address === undefined) return;
+      clearTimeout(limit);
+      resolve(address);
+    });
+    child.once('exit', (code) => {
+      clearTimeout(limit);
+      fail(`the program ended with ${String(code)}`);
+    });
+  });
+}
+
+interface Target {
+  readonly type: string;
+  readonly url: string;
+}
+
+/** Attaching while the window is being made can wait for ever, so the window's page is looked for first. */
+async function attach(address: string): Promise<Browser> {
+  const list = `http://${new URL(address).host}/json/list`;
+  const hasPage = async (): Promise<boolean> => {
+    const targets = (await (await fetch(list)).json()) as readonly Target[];
+    return targets.some(({ type, url }) => type === 'page' && url.startsWith('app:'));
+  };
+  await expect.poll(hasPage, { timeout: startLimitMs, intervals: [100] }).toBe(true);
+  return chromium.connectOverCDP(address);
+}
+
+async function closeWindow(page: Page, child: ChildProcess): Promise<void> {
+  const ended = child.exitCode === null ? once(child, 'exit') : Promise.resolve([child.exitCode]);
+  const limit = setTimeout(() => child.kill('SIGKILL'), endLimitMs);
+  await page.close();
+  // On macOS a program stays when its last window goes.
+  if (process.platform === 'darwin') child.kill();
+  const [code] = (await ended) as [number | null];
+  clearTimeout(limit);
+  if (code !== 0) throw new Error(`the program ended with ${String(code)}`);
+}
+
+/**
+ * Starts the packaged program from `folder` and waits for its window. Its fuses let no inspector in, so that only the
+ * window is driven, through Chromium's own debugger.
+ */
+export async function launchPackaged(folder: string, options: LaunchOptions = {}): Promise<PackagedProgram> {
+  const folders = await makeRunFolders(options.workshop);
+  if (isAdministrator) await giveTo(nobody, folders);
+  const child = spawn(
+    executableIn(folder),
+    ['--remote-debugging-port=0', ...programArguments(folders), ...(options.args ?? [])],
+    {
+      ...(isAdministrator ? nobody : {}),
+      cwd: folder,
+      env: { ...process.env, HOME: path.dirname(folders.user), XDG_RUNTIME_DIR: undefined },
+      stdio: ['ignore', 'ignore', 'pipe'],
+    },
+  );
+  const browser = await attach(await debuggerAddress(child));
+  const [context] = browser.contexts();
+  if (context === undefined || child.pid === undefined) throw new Error('the program has no window');
+  const page = context.pages()[0] ?? (await context.waitForEvent('page'));
+  return {
+    page,
+    processId: child.pid,
+    workshop: folders.workshop,
+    close: async () => {
+      await closeWindow(page, child);
+      await folders.remove();
+    },
+  };
+}

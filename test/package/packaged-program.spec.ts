@@ -1,0 +1,70 @@
+import { readdir, readFile } from 'node:fs/promises';
+import { expect, test } from '@playwright/test';
+import { canSandbox, copyPackaged, launchPackaged } from '#test/helpers/launch-packaged';
+
+let program: Awaited<ReturnType<typeof copyPackaged>>;
+
+test.beforeAll(async () => {
+  program = await copyPackaged();
+});
+
+test.afterAll(async () => {
+  await program.remove();
+});
+
+test('the packaged program opens its window on an empty workshop', async () => {
+  const { page, close } = await launchPackaged(program.folder);
+  await expect(page.locator('#root > *').first()).toBeVisible();
+  await close();
+});
+
+test('the page of the packaged program reaches neither Node nor a script of its own making', async () => {
+  const { page, close } = await launchPackaged(program.folder);
+  const seen = await page.evaluate(() => ({
+    require: typeof Reflect.get(globalThis, 'require'),
+    process: typeof Reflect.get(globalThis, 'process'),
+    origin: location.origin,
+  }));
+  expect(seen).toEqual({ require: 'undefined', process: 'undefined', origin: 'app://bundle' });
+  await close();
+});
+
+test('the window of the packaged program runs in the sandbox of the operating system', async () => {
+  test.skip(process.platform !== 'linux' || !canSandbox(), 'no sandbox can be seen from outside here');
+  const { processId, close } = await launchPackaged(program.folder);
+  const filters = await Promise.all((await renderersOf(processId)).map(secureComputingMode));
+  expect(filters).not.toHaveLength(0);
+  expect(new Set(filters)).toEqual(new Set(['2']));
+  await close();
+});
+
+/** The processes started, directly or not, by one process, that draw pages. */
+async function renderersOf(ancestor: number): Promise<readonly number[]> {
+  const all = (await readdir('/proc')).filter((name) => /^\d+$/.test(name)).map(Number);
+  const known = await Promise.all(all.map(async (id) => ({ id, ...(await describeProcess(id)) })));
+  const parents = new Map(known.map(({ id, parent }) => [id, parent]));
+  const descends = (id: number): boolean => {
+    const parent = parents.get(id);
+    return parent !== undefined && parent !== 0 && (parent === ancestor || descends(parent));
+  };
+  return known.filter(({ id, isRenderer }) => isRenderer && descends(id)).map(({ id }) => id);
+}
+
+async function describeProcess(id: number): Promise<{ parent: number; isRenderer: boolean }> {
+  try {
+    const status = await readFile(`/proc/${id}/status`, 'utf8');
+    const command = await readFile(`/proc/${id}/cmdline`, 'utf8');
+    return {
+      parent: Number(/^PPid:\s*(\d+)/m.exec(status)?.[1] ?? 0),
+      isRenderer: command.includes('--type=renderer'),
+    };
+  } catch {
+    // It ended between listing and reading.
+    return { parent: 0, isRenderer: false };
+  }
+}
+
+/** 2 means that a filter decides which calls to the system a process may make. */
+async function secureComputingMode(id: number): Promise<string | undefined> {
+  return /^Seccomp:\s*(\d)/m.exec(await readFile(`/proc/${id}/status`, 'utf8'))?.[1];
+}
