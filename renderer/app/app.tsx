@@ -1,0 +1,35 @@
+import { QueryClientProvider } from '@tanstack/react-query';
+import { useEffect, useMemo, useState } from 'react';
+import { RouterProvider } from 'react-router';
+import { makeQueryClient } from '#renderer/bridge/query';
+import { useWorkshop } from '#renderer/bridge/workshop';
+import { DisplayContext } from '#renderer/ui/display';
+import { makeRouter } from './routes';
+
+/** The whole window. */
+export function App() {
+  const [client] = useState(makeQueryClient);
+  return (
+    <QueryClientProvider client={client}>
+      <Notebook />
+    </QueryClientProvider>
+  );
+}
+
+function Notebook() {
+  const { currency, habits, theme } = useWorkshop();
+  const [router] = useState(makeRouter);
+  useEffect(() => {
+    document.documentElement.dataset['theme'] = theme;
+  }, [theme]);
+  const { unitSystem, inchStep } = habits;
+  const display = useMemo(
+    () => ({ length: { system: unitSystem, inchStep }, currency, locale: navigator.language }),
+    [currency, unitSystem, inchStep],
+  );
+  return (
+    <DisplayContext value={display}>
+      <RouterProvider router={router} />
+    </DisplayContext>
+  );
+}

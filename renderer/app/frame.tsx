@@ -1,0 +1,80 @@
+import { Suspense, useMemo, useState } from 'react';
+import { NavLink, Outlet, useLocation } from 'react-router';
+import { Button } from '#renderer/ui/button';
+import { PageFrameContext } from '#renderer/ui/page';
+import { DemoBand } from './demo-band';
+import { KeysDialog } from './keys-dialog';
+import { useLastChange } from './last-change';
+import { useWindowKeys } from './window-keys';
+import styles from './frame.module.css';
+
+const PLACES: readonly { readonly to: string; readonly words: string }[] = [
+  { to: '/', words: 'Bench' },
+  { to: '/projects', words: 'Projects' },
+  { to: '/stash', words: 'Stash' },
+  { to: '/workshop', words: 'Workshop' },
+];
+
+/** The notebook round every page: its spine on the left, its hem below with the last change and the page's main action. */
+export function Frame() {
+  const [actionPlace, setActionPlace] = useState<HTMLElement | null>(null);
+  const [areKeysShown, setAreKeysShown] = useState(false);
+  const visit = useVisit();
+  const frame = useMemo(() => ({ actionPlace, visit }), [actionPlace, visit]);
+  const lastChange = useLastChange();
+  useWindowKeys({ undo: lastChange.undo, redo: lastChange.redo, showKeys: () => setAreKeysShown(true) });
+  return (
+    <PageFrameContext value={frame}>
+      <div className={styles['frame']}>
+        <a href="#page" className={styles['skip']} onClick={skipToPage}>
+          Skip to the page
+        </a>
+        <header className={styles['spine']}>
+          <span className={styles['name']}>Ringbound</span>
+          <nav aria-label="Notebook">
+            <ul className={styles['places']}>
+              {PLACES.map(({ to, words }) => (
+                <li key={to}>
+                  <NavLink to={to} end={to === '/'} className={styles['place'] ?? ''}>
+                    {words}
+                  </NavLink>
+                </li>
+              ))}
+            </ul>
+          </nav>
+          <div className={styles['foot']}>
+            <Button look="quiet" isSmall onClick={() => setAreKeysShown(true)}>
+              Keys
+            </Button>
+          </div>
+        </header>
+        <div className={styles['leaf']}>
+          <DemoBand />
+          <main id="page" className={styles['scroller']} data-page-scroller>
+            <Suspense fallback={null}>
+              <Outlet />
+            </Suspense>
+          </main>
+          <footer className={styles['hem']} aria-label="Last change and main action">
+            {lastChange.bar}
+            <div ref={setActionPlace} className={styles['action']} data-main-action />
+          </footer>
+        </div>
+      </div>
+      {areKeysShown && <KeysDialog onClose={() => setAreKeysShown(false)} />}
+    </PageFrameContext>
+  );
+}
+
+/** The address once it has changed at least once; null on the page the window opened with, which must not take the focus. */
+function useVisit(): string | null {
+  const { key } = useLocation();
+  const [first] = useState(key);
+  return key === first ? null : key;
+}
+
+/** The address belongs to the router, so the link moves the focus itself. */
+function skipToPage(event: React.MouseEvent): void {
+  event.preventDefault();
+  document.querySelector<HTMLElement>('main h1')?.focus();
+}

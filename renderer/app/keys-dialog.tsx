@@ -1,0 +1,46 @@
+import { Button } from '#renderer/ui/button';
+import { Dialog } from '#renderer/ui/dialog';
+import styles from './frame.module.css';
+
+const COMMAND = navigator.userAgent.includes('Mac') ? '⌘' : 'Ctrl';
+
+const KEYS: readonly (readonly [string, string])[] = [
+  [`${COMMAND} Enter`, 'Do the main action of the page'],
+  [`${COMMAND} Z`, 'Undo the last change'],
+  [`${COMMAND} Shift Z`, 'Redo it'],
+  [`${COMMAND} 1`, 'Bench'],
+  [`${COMMAND} 2`, 'Projects'],
+  [`${COMMAND} 3`, 'Stash'],
+  [`${COMMAND} 4`, 'Workshop'],
+  [`${COMMAND} N`, 'New project'],
+  [`${COMMAND} Shift N`, 'New fabric'],
+  ['Alt ↑ and Alt ↓', 'Move a stage earlier or later'],
+  ['Esc', 'Close a question; put a field back as it was'],
+  ['F1', 'This list'],
+];
+
+/** The keys of the notebook. */
+export function KeysDialog({ onClose }: { readonly onClose: () => void }) {
+  return (
+    <Dialog
+      title="Keys"
+      onClose={onClose}
+      foot={
+        <Button look="main" onClick={onClose}>
+          Close
+        </Button>
+      }
+    >
+      <dl className={styles['keys']}>
+        {KEYS.map(([key, does]) => (
+          <div key={key}>
+            <dt>
+              <kbd>{key}</kbd>
+            </dt>
+            <dd>{does}</dd>
+          </div>
+        ))}
+      </dl>
+    </Dialog>
+  );
+}

@@ -1,0 +1,78 @@
+import { useQueryClient } from '@tanstack/react-query';
+import { useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { useRead, useWrite } from '#renderer/bridge/query';
+import { UndoBar } from '#renderer/ui/undo-bar';
+
+/** What the line at the foot of the window tells: nothing until something has been changed since the window opened. */
+type LastStep =
+  | { readonly step: 'none' | 'change' }
+  | { readonly step: 'undo' | 'redo' | 'refused'; readonly says: string };
+
+export interface LastChange {
+  readonly bar: React.ReactNode;
+  readonly undo: () => void;
+  readonly redo: () => void;
+}
+
+/** The last change, as the store words it, and the ways back and forth. */
+export function useLastChange(): LastChange {
+  const { value: state } = useRead('change:state', {});
+  const [last, setLast] = useState<LastStep>({ step: 'none' });
+  const undoing = useWrite('change:undo');
+  const redoing = useWrite('change:redo');
+  useAfterEveryWrite(() => setLast({ step: 'change' }));
+
+  const undo = () => {
+    void undoing.write({}).then((answer) => {
+      setLast(
+        answer.ok ? { step: 'undo', says: answer.value.says } : { step: 'refused', says: 'Nothing to undo' },
+      );
+    });
+  };
+  const redo = () => {
+    void redoing.write({}).then((answer) => {
+      setLast(
+        answer.ok ? { step: 'redo', says: answer.value.says } : { step: 'refused', says: 'Nothing to redo' },
+      );
+    });
+  };
+  const canUndo = state !== undefined && state.undo !== null;
+  const canRedo = state !== undefined && state.redo !== null;
+  const says = lastWords(last, state?.undo ?? null);
+  return { bar: <UndoBar {...{ says, canUndo, canRedo }} onUndo={undo} onRedo={redo} />, undo, redo };
+}
+
+function lastWords(last: LastStep, undoWords: string | null): string | null {
+  switch (last.step) {
+    case 'none':
+      return null;
+    case 'change':
+      return undoWords;
+    case 'undo':
+      return `Undone: ${last.says}`;
+    case 'redo':
+      return `Done again: ${last.says}`;
+    case 'refused':
+      return last.says;
+  }
+}
+
+/** Hears of every write that was done, except the undoing and redoing themselves. */
+function useAfterEveryWrite(hear: () => void): void {
+  const client = useQueryClient();
+  const listener = useRef(hear);
+  useLayoutEffect(() => {
+    listener.current = hear;
+  });
+  useEffect(
+    () =>
+      client.getMutationCache().subscribe((event) => {
+        if (event.type !== 'updated' || event.action.type !== 'success') return;
+        const name = event.mutation.options.mutationKey?.[1];
+        const answer = event.mutation.state.data as { readonly ok: boolean } | undefined;
+        if (answer?.ok === true && typeof name === 'string' && !name.startsWith('change:'))
+          listener.current();
+      }),
+    [client],
+  );
+}

@@ -1,0 +1,96 @@
+import { lazy, type ReactNode, Suspense } from 'react';
+import { createHashRouter, type RouteObject, useParams } from 'react-router';
+import { type FabricId, fabricId, type ProjectId, projectId, type StageId, stageId } from '#core/domain/ids';
+import { FaultPage, NotFoundPage } from './fault-page';
+import { Frame } from './frame';
+import { HomeRoute } from './home-route';
+
+const ProjectsPage = lazy(async () => ({
+  default: (await import('#renderer/features/projects/projects-page')).ProjectsPage,
+}));
+const NewProjectPage = lazy(async () => ({
+  default: (await import('#renderer/features/projects/new-project-page')).NewProjectPage,
+}));
+const EditProjectPage = lazy(async () => ({
+  default: (await import('#renderer/features/projects/edit-project-page')).EditProjectPage,
+}));
+const SpreadPage = lazy(async () => ({
+  default: (await import('#renderer/features/projects/spread-page')).SpreadPage,
+}));
+const StagePage = lazy(async () => ({
+  default: (await import('#renderer/features/stage/stage-page')).StagePage,
+}));
+const StashPage = lazy(async () => ({
+  default: (await import('#renderer/features/stash/stash-page')).StashPage,
+}));
+const FabricPage = lazy(async () => ({
+  default: (await import('#renderer/features/stash/fabric-page')).FabricPage,
+}));
+const WorkshopPage = lazy(async () => ({
+  default: (await import('#renderer/features/workshop/workshop-page')).WorkshopPage,
+}));
+const SheetPage = lazy(async () => ({
+  default: (await import('#renderer/features/sheets/sheet-page')).SheetPage,
+}));
+
+const pages: readonly RouteObject[] = [
+  { index: true, element: <HomeRoute /> },
+  { path: 'projects', element: <ProjectsPage /> },
+  { path: 'projects/new', element: <NewProjectPage /> },
+  {
+    path: 'projects/:projectId',
+    element: <OfProject>{(id) => <SpreadPage key={id} projectId={id} />}</OfProject>,
+  },
+  {
+    path: 'projects/:projectId/edit',
+    element: <OfProject>{(id) => <EditProjectPage key={id} projectId={id} />}</OfProject>,
+  },
+  {
+    path: 'projects/:projectId/stages/:stageId',
+    element: (
+      <OfStage>{(project, stage) => <StagePage key={stage} projectId={project} stageId={stage} />}</OfStage>
+    ),
+  },
+  { path: 'stash', element: <StashPage /> },
+  { path: 'stash/:fabricId', element: <OfFabric>{(id) => <FabricPage key={id} fabricId={id} />}</OfFabric> },
+  { path: 'workshop', element: <WorkshopPage /> },
+  { path: '*', element: <NotFoundPage /> },
+];
+
+/** The places of the notebook. Sheets are drawn without the frame, for paper. */
+export function makeRouter() {
+  return createHashRouter([
+    {
+      path: '/',
+      element: <Frame />,
+      errorElement: <FaultPage />,
+      children: [{ errorElement: <FaultPage />, children: [...pages] }],
+    },
+    {
+      path: '/sheets/*',
+      errorElement: <FaultPage />,
+      element: (
+        <Suspense fallback={null}>
+          <SheetPage />
+        </Suspense>
+      ),
+    },
+  ]);
+}
+
+/** An address that names no project is a page that does not exist. */
+function OfProject({ children }: { readonly children: (id: ProjectId) => ReactNode }) {
+  const id = projectId.safeParse(useParams()['projectId']);
+  return id.success ? children(id.data) : <NotFoundPage />;
+}
+
+function OfStage({ children }: { readonly children: (project: ProjectId, stage: StageId) => ReactNode }) {
+  const params = useParams();
+  const [project, stage] = [projectId.safeParse(params['projectId']), stageId.safeParse(params['stageId'])];
+  return project.success && stage.success ? children(project.data, stage.data) : <NotFoundPage />;
+}
+
+function OfFabric({ children }: { readonly children: (id: FabricId) => ReactNode }) {
+  const id = fabricId.safeParse(useParams()['fabricId']);
+  return id.success ? children(id.data) : <NotFoundPage />;
+}

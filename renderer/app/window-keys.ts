@@ -1,0 +1,81 @@
+import { useEffect, useLayoutEffect, useRef } from 'react';
+import { useNavigate } from 'react-router';
+import { onMenu } from '#renderer/bridge/call';
+
+export interface WindowCommands {
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly showKeys: () => void;
+}
+
+/** Hears the menu, and the keys that hold everywhere. In a text field undo and redo stay the field's own. */
+export function useWindowKeys(commands: WindowCommands): void {
+  const navigate = useNavigate();
+  const latest = useRef(commands);
+  useLayoutEffect(() => {
+    latest.current = commands;
+  });
+  useEffect(() => {
+    const carryOut = (item: string): void => {
+      const place = PLACES[item];
+      if (place !== undefined) void navigate(place);
+      else if (item === 'undo' || item === 'redo') undoOrRedo(item, latest.current);
+      else if (item === 'show-keys') latest.current.showKeys();
+    };
+    const hearKey = (event: KeyboardEvent): void => {
+      const isCommand = event.ctrlKey || event.metaKey;
+      if (isCommand && event.key === 'Enter') pressMainAction(event);
+      const step = undoKey(event);
+      if (step === null || isTextField(document.activeElement)) return;
+      event.preventDefault();
+      latest.current[step]();
+    };
+    window.addEventListener('keydown', hearKey);
+    const stopMenu = onMenu(carryOut);
+    return () => {
+      window.removeEventListener('keydown', hearKey);
+      stopMenu();
+    };
+  }, [navigate]);
+}
+
+const PLACES: Readonly<Record<string, string>> = {
+  'go-bench': '/',
+  'go-projects': '/projects',
+  'go-stash': '/stash',
+  'go-workshop': '/workshop',
+  'new-project': '/projects/new',
+  'new-fabric': '/stash?new',
+};
+
+function undoKey(event: KeyboardEvent): 'undo' | 'redo' | null {
+  if (!(event.ctrlKey || event.metaKey) || event.altKey) return null;
+  const key = event.key.toLowerCase();
+  if (key === 'z') return event.shiftKey ? 'redo' : 'undo';
+  return key === 'y' && event.ctrlKey ? 'redo' : null;
+}
+
+function undoOrRedo(item: 'undo' | 'redo', commands: WindowCommands): void {
+  // The menu is the only way to a field's own undo besides its keys, and the platform offers no other call for it.
+  if (isTextField(document.activeElement)) {
+    // eslint-disable-next-line @typescript-eslint/no-deprecated
+    document.execCommand(item);
+  } else commands[item]();
+}
+
+function isTextField(element: Element | null): boolean {
+  if (element instanceof HTMLTextAreaElement) return true;
+  return (
+    element instanceof HTMLInputElement && !['checkbox', 'radio', 'button', 'submit'].includes(element.type)
+  );
+}
+
+/** In a dialog the keys stay with the dialog. */
+function pressMainAction(event: KeyboardEvent): void {
+  if (document.querySelector('dialog[open]') !== null) return;
+  const action = document.querySelector<HTMLElement>('[data-main-action] :is(button, a)');
+  if (action === null) return;
+  event.preventDefault();
+  if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+  action.click();
+}

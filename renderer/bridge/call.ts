@@ -1,0 +1,31 @@
+import type { ChannelAnswer, ChannelInput, ChannelName } from '#core/contract/channels';
+
+/** What the preload exposes, and all of it. */
+interface Ringbound {
+  readonly call: (name: string, input: unknown) => Promise<unknown>;
+  readonly onMenu: (listener: (item: string) => void) => () => void;
+}
+
+declare global {
+  interface Window {
+    readonly ringbound: Ringbound;
+  }
+}
+
+/** One call across the bridge. It never rejects: a bridge that breaks is the problem `unexpected`. */
+export async function call<Name extends ChannelName>(
+  name: Name,
+  input: ChannelInput<Name>,
+): Promise<ChannelAnswer<Name>> {
+  try {
+    return (await window.ringbound.call(name, input)) as ChannelAnswer<Name>;
+  } catch (error) {
+    const detail = error instanceof Error ? error.message : String(error);
+    return { ok: false, error: { code: 'unexpected', detail } };
+  }
+}
+
+/** Hears the items chosen in the window's menu; answers with a function that stops listening. */
+export function onMenu(listener: (item: string) => void): () => void {
+  return window.ringbound.onMenu(listener);
+}

@@ -1,0 +1,74 @@
+import { keepPreviousData, QueryClient, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import type { ChannelAnswer, ChannelInput, ChannelName, ChannelOutput } from '#core/contract/channels';
+import type { Problem } from '#core/contract/problem';
+import { call } from './call';
+
+/** A value on its way from the store. `problem` may stand beside an older `value`. */
+export interface Reading<Value> {
+  readonly value: Value | undefined;
+  readonly problem: Problem | null;
+  readonly isLoading: boolean;
+  readonly again: () => void;
+}
+
+/** The window and the store are one program on one machine: nothing goes stale but by a write, and nothing is retried. */
+export function makeQueryClient(): QueryClient {
+  return new QueryClient({
+    defaultOptions: {
+      queries: { staleTime: Infinity, retry: false, networkMode: 'always', refetchOnWindowFocus: false },
+      mutations: { retry: false, networkMode: 'always' },
+    },
+  });
+}
+
+interface ReadOptions {
+  /** Shows the last answer while the next is fetched: for a search as it is typed. */
+  readonly keepsPrevious?: boolean;
+  readonly isOn?: boolean;
+}
+
+/** Reads from the store, and again after every write. */
+export function useRead<Name extends ChannelName>(
+  name: Name,
+  input: ChannelInput<Name>,
+  { keepsPrevious = false, isOn = true }: ReadOptions = {},
+): Reading<ChannelOutput<Name>> {
+  const query = useQuery({
+    queryKey: [name, input],
+    queryFn: () => call(name, input),
+    enabled: isOn,
+    ...(keepsPrevious ? { placeholderData: keepPreviousData } : {}),
+  });
+  const answer = query.data;
+  return {
+    value: answer?.ok === true ? answer.value : undefined,
+    problem: answer?.ok === false ? answer.error : null,
+    isLoading: query.isPending,
+    again: () => void query.refetch(),
+  };
+}
+
+export interface Writing<Name extends ChannelName> {
+  /** Answers with what the store said; by then everything on the page has been read again. */
+  readonly write: (input: ChannelInput<Name>) => Promise<ChannelAnswer<Name>>;
+  readonly isWriting: boolean;
+  /** Why the last write did not happen; null once one did. */
+  readonly problem: Problem | null;
+}
+
+/** Changes the workshop; whatever was read before is then read again. */
+export function useWrite<Name extends ChannelName>(name: Name): Writing<Name> {
+  const client = useQueryClient();
+  const mutation = useMutation({
+    mutationKey: ['write', name],
+    mutationFn: (input: ChannelInput<Name>) => call(name, input),
+    onSuccess: async (answer) => {
+      if (answer.ok) await client.invalidateQueries();
+    },
+  });
+  return {
+    write: mutation.mutateAsync,
+    isWriting: mutation.isPending,
+    problem: mutation.data?.ok === false ? mutation.data.error : null,
+  };
+}

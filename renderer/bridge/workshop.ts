@@ -1,0 +1,21 @@
+import type { Opening } from '#core/contract/workshop';
+import { STARTING_HABITS, type Workshop } from '#core/domain/workshop';
+import { currencyFromCode } from '#core/units/money';
+import { useRead } from './query';
+
+const unread: Workshop = {
+  name: '',
+  currency: currencyFromCode('USD'),
+  theme: 'system',
+  habits: STARTING_HABITS,
+};
+
+/** What the notebook knew when it opened, or as it has been changed since; undefined for the first moments. */
+export function useOpening(): Opening | undefined {
+  return useRead('workshop:opening', {}).value;
+}
+
+/** The workshop's own facts and habits; the starting ones for the first moments. */
+export function useWorkshop(): Workshop {
+  return useOpening()?.workshop ?? unread;
+}

@@ -1,0 +1,9 @@
+import { Page } from '#renderer/ui/page';
+
+export function ProjectsPage() {
+  return (
+    <Page title="Projects">
+      <p />
+    </Page>
+  );
+}

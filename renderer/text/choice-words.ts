@@ -1,0 +1,20 @@
+/** Words for values of choices whose own name does not read well; all others are read as they are spelled. */
+const WORDS: Readonly<Record<string, string>> = {
+  inch: 'Inches',
+  metric: 'Centimetres and metres',
+  '4': 'Quarters',
+  '8': 'Eighths',
+  '16': 'Sixteenths',
+  circle: 'Round',
+  ellipse: 'Oval',
+  sides: 'Sides as measured',
+  longarm: 'Quilting, sent out',
+};
+
+/** `half-square` as `Half square`. */
+export function choiceWords(value: string | number): string {
+  const own = WORDS[String(value)];
+  if (own !== undefined) return own;
+  const spaced = String(value).replaceAll('-', ' ');
+  return spaced.charAt(0).toUpperCase() + spaced.slice(1);
+}

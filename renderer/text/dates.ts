@@ -1,0 +1,65 @@
+import {
+  addDays,
+  calendarDate,
+  type CalendarDate,
+  calendarDateParts,
+  daysBetween,
+} from '#core/units/calendar-date';
+
+/** Today where the maker sits. The window is the only place that knows. */
+export function today(now: Date = new Date()): CalendarDate {
+  const digits = (value: number, count: number) => String(value).padStart(count, '0');
+  return calendarDate(
+    `${digits(now.getFullYear(), 4)}-${digits(now.getMonth() + 1, 2)}-${digits(now.getDate(), 2)}`,
+  );
+}
+
+/** `12 Sep`, or with its year where that is not the year of `on`. */
+export function dateWords(date: CalendarDate, locale: string, on: CalendarDate): string {
+  const isThisYear = calendarDateParts(date).year === calendarDateParts(on).year;
+  return format(date, locale, { day: 'numeric', month: 'short', ...(isThisYear ? {} : { year: 'numeric' }) });
+}
+
+/** `Sunday 12 September 2027`, for paper and for the journal. */
+export function longDateWords(date: CalendarDate, locale: string): string {
+  return format(date, locale, { weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' });
+}
+
+/** How far a day lies from today in a maker's words: `today`, `tomorrow`, `in 12 days`, `3 days ago`, `in 7 weeks`. */
+export function farWords(date: CalendarDate, on: CalendarDate): string {
+  const days = daysBetween(on, date);
+  if (days === 0) return 'today';
+  if (days === 1) return 'tomorrow';
+  if (days === -1) return 'yesterday';
+  const size = Math.abs(days);
+  const count =
+    size < 29
+      ? `${String(size)} days`
+      : size < 106
+        ? `${String(Math.floor(size / 7))} weeks`
+        : `${String(Math.floor(size / 30.44))} months`;
+  return days > 0 ? `in ${count}` : `${count} ago`;
+}
+
+/** How late a day is: `1 day`, `9 days`; zero or less says nothing is late and gives an empty text. */
+export function lateWords(due: CalendarDate, on: CalendarDate): string {
+  const days = daysBetween(due, on);
+  if (days <= 0) return '';
+  return days === 1 ? '1 day' : `${String(days)} days`;
+}
+
+/** The day of an instant (UTC milliseconds) where the maker sits. */
+export function dayOfInstant(at: number): CalendarDate {
+  return today(new Date(at));
+}
+
+export function isSoon(date: CalendarDate, on: CalendarDate, withinDays: number): boolean {
+  return date <= addDays(on, withinDays);
+}
+
+function format(date: CalendarDate, locale: string, options: Intl.DateTimeFormatOptions): string {
+  const { year, month, day } = calendarDateParts(date);
+  return new Intl.DateTimeFormat(locale, { ...options, timeZone: 'UTC' }).format(
+    new Date(Date.UTC(year, month - 1, day)),
+  );
+}

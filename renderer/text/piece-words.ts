@@ -1,0 +1,55 @@
+import type { Hole, Outline, OutlineShape } from '#core/domain/outline';
+import type { ProjectPurpose } from '#core/domain/project';
+import { formatLength } from '#core/units/format-length';
+import type { LengthDisplay } from '#core/units/unit-system';
+
+export const SHAPE_WORDS: Readonly<Record<OutlineShape, string>> = {
+  square: 'Square',
+  rectangle: 'Rectangle',
+  circle: 'Round',
+  ellipse: 'Oval',
+  hexagon: 'Hexagon',
+  octagon: 'Octagon',
+  sides: 'Sides as measured',
+};
+
+export const PURPOSE_WORDS: Readonly<Record<ProjectPurpose, string>> = {
+  gift: 'Gift',
+  commission: 'Commission',
+  own: 'For myself',
+};
+
+/** `60 in across`, `14 × 42 in`, `48 in across the flats`. */
+export function sizeWords(outline: Outline, display: LengthDisplay): string {
+  const text = (length: Parameters<typeof formatLength>[0]) => formatLength(length, display);
+  switch (outline.shape) {
+    case 'square':
+      return `${text(outline.side)} square`;
+    case 'rectangle':
+    case 'ellipse':
+      return `${text(outline.width)} × ${text(outline.length)}`;
+    case 'circle':
+      return `${text(outline.diameter)} across`;
+    case 'hexagon':
+    case 'octagon':
+      return `${text(outline.acrossFlats)} across the flats`;
+    case 'sides':
+      return `${String(outline.sides.length)} sides, ${text(outline.width)} × ${text(outline.length)}`;
+  }
+}
+
+/** What a piece is, in one line: `Round, 60 in across, 6 in hole, slit`. */
+export function pieceWords(
+  piece: { readonly outline: Outline; readonly hole: Hole | null; readonly hasSlit: boolean },
+  display: LengthDisplay,
+): string {
+  const shape = SHAPE_WORDS[piece.outline.shape];
+  const size = sizeWords(piece.outline, display);
+  const first = piece.outline.shape === 'square' ? capital(size) : `${shape}, ${size}`;
+  const hole = piece.hole === null ? '' : `, ${formatLength(piece.hole.diameter, display)} hole`;
+  return `${first}${hole}${piece.hasSlit ? ', slit' : ''}`;
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,162 @@
+import { z } from 'zod';
+import type { FieldKind } from '#core/domain/fields';
+
+/** What a form has to know of a schema: its fields, their words and limits. Made from the schema once, used by `SchemaForm`. */
+export type FieldDescription = FieldWording &
+  (
+    | {
+        readonly form: 'length' | 'count' | 'number' | 'percent' | 'minor';
+        readonly minimum: number | undefined;
+        readonly maximum: number | undefined;
+        readonly unit: string | undefined;
+      }
+    | { readonly form: 'choice'; readonly values: readonly (string | number)[] }
+    | { readonly form: 'flag' | 'date' }
+    | { readonly form: 'text'; readonly maximum: number | undefined }
+    | { readonly form: 'group'; readonly fields: readonly NamedField[] }
+    | {
+        readonly form: 'rows';
+        readonly row: FieldDescription;
+        readonly minimum: number;
+        readonly maximum: number;
+      }
+    | { readonly form: 'one-of'; readonly key: string; readonly variants: readonly Variant[] }
+  );
+
+export interface FieldWording {
+  readonly title: string;
+  readonly help: string | undefined;
+  /** May be left empty (null or absent). */
+  readonly isOptional: boolean;
+  /** What empty is written as. */
+  readonly empty: 'null' | 'absent';
+}
+
+export interface NamedField {
+  readonly key: string;
+  readonly field: FieldDescription;
+}
+
+/** One of the forms an object may take, told apart by the value of one key. */
+export interface Variant {
+  readonly value: string;
+  readonly fields: readonly NamedField[];
+}
+
+interface Wrapped {
+  readonly core: z.core.$ZodType;
+  readonly meta: Readonly<Record<string, unknown>>;
+  readonly isOptional: boolean;
+  readonly empty: 'null' | 'absent';
+}
+
+/** Throws RangeError for a schema that no form is drawn for, so that a new kind of field is noticed at once. */
+export function describeSchema(schema: z.core.$ZodType, name = ''): FieldDescription {
+  const { core, meta, isOptional, empty } = unwrap(schema);
+  const words: FieldWording = {
+    title: textOf(meta['title']) ?? wordsOfName(name),
+    help: textOf(meta['description']),
+    isOptional,
+    empty,
+  };
+  if (core instanceof z.ZodObject) return { ...words, form: 'group', fields: describeFields(core) };
+  if (core instanceof z.ZodArray)
+    return { ...words, form: 'rows', row: describeSchema(core.element, ''), ...arrayLimits(core) };
+  if (core instanceof z.ZodDiscriminatedUnion) return { ...words, form: 'one-of', ...describeVariants(core) };
+  if (core instanceof z.ZodEnum) return { ...words, form: 'choice', values: core.options };
+  if (core instanceof z.ZodUnion) return { ...words, form: 'choice', values: core.options.map(literalOf) };
+  if (core instanceof z.ZodLiteral) return { ...words, form: 'choice', values: [literalOf(core)] };
+  if (core instanceof z.ZodBoolean) return { ...words, form: 'flag' };
+  if (core instanceof z.ZodNumber) return { ...words, ...describeNumber(core, meta) };
+  if (core instanceof z.ZodString) {
+    return meta['kind'] === 'date'
+      ? { ...words, form: 'date' }
+      : { ...words, form: 'text', maximum: core.maxLength ?? undefined };
+  }
+  throw new RangeError(`No form for the field ${name}`);
+}
+
+function describeFields(object: z.ZodObject): readonly NamedField[] {
+  return shapeEntries(object).map(([key, field]) => ({ key, field: describeSchema(field, key) }));
+}
+
+/** Zod types the fields of a plain `ZodObject` as any. */
+function shapeEntries(object: z.ZodObject): [string, z.core.$ZodType][] {
+  return Object.entries(object.shape);
+}
+
+function describeVariants(union: z.ZodDiscriminatedUnion): {
+  readonly key: string;
+  readonly variants: readonly Variant[];
+} {
+  const key = union.def.discriminator;
+  const variants = union.options.map((option) => {
+    const { core } = unwrap(option);
+    if (!(core instanceof z.ZodObject)) throw new RangeError(`A variant of ${key} is not an object`);
+    const value = Object.fromEntries(shapeEntries(core))[key];
+    if (value === undefined) throw new RangeError(`A variant without ${key}`);
+    return {
+      value: String(literalOf(value)),
+      fields: describeFields(core).filter((field) => field.key !== key),
+    };
+  });
+  return { key, variants };
+}
+
+function describeNumber(number: z.ZodNumber, meta: Readonly<Record<string, unknown>>) {
+  const kind = meta['kind'] as FieldKind | undefined;
+  const isNumeric = kind === 'length' || kind === 'count' || kind === 'percent' || kind === 'minor';
+  return {
+    form: isNumeric ? kind : number.format === 'safeint' ? ('count' as const) : ('number' as const),
+    minimum: finite(number.minValue),
+    maximum: finite(number.maxValue),
+    unit: textOf(meta['unit']),
+  };
+}
+
+/** Takes off what only says that a field is read-only or may be empty, keeping the outermost words. */
+function unwrap(schema: z.core.$ZodType): Wrapped {
+  const meta = z.globalRegistry.get(schema) ?? {};
+  if (schema instanceof z.ZodReadonly || schema instanceof z.ZodNonOptional) {
+    const inner = unwrap(schema.def.innerType);
+    return { ...inner, meta: { ...inner.meta, ...meta } };
+  }
+  if (schema instanceof z.ZodNullable || schema instanceof z.ZodOptional || schema instanceof z.ZodDefault) {
+    const inner = unwrap(schema.def.innerType);
+    const empty = schema instanceof z.ZodNullable ? 'null' : 'absent';
+    return { core: inner.core, meta: { ...inner.meta, ...meta }, isOptional: true, empty };
+  }
+  return { core: schema, meta, isOptional: false, empty: 'absent' };
+}
+
+function literalOf(schema: z.core.$ZodType): string | number {
+  const { core } = unwrap(schema);
+  const value = core instanceof z.ZodLiteral ? [...core.values][0] : undefined;
+  if (typeof value !== 'string' && typeof value !== 'number')
+    throw new RangeError('Not a choice of words or numbers');
+  return value;
+}
+
+function arrayLimits(array: z.ZodArray) {
+  const limits = array._zod.bag as { readonly minimum?: number; readonly maximum?: number };
+  return { minimum: limits.minimum ?? 0, maximum: limits.maximum ?? Infinity };
+}
+
+function finite(limit: number | null): number | undefined {
+  return limit === null || !Number.isFinite(limit) || Math.abs(limit) === Number.MAX_SAFE_INTEGER
+    ? undefined
+    : limit;
+}
+
+function textOf(value: unknown): string | undefined {
+  return typeof value === 'string' && value !== '' ? value : undefined;
+}
+
+/** `stripWidth` as `Strip width`, for a field without words of its own. */
+function wordsOfName(name: string): string {
+  const spaced = name
+    .replace(/([a-z])([A-Z])/g, '$1 $2')
+    .replace(/[-_]/g, ' ')
+    .toLowerCase();
+  return spaced.charAt(0).toUpperCase() + spaced.slice(1);
+}

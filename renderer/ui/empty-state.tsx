@@ -1,0 +1,19 @@
+import type { ReactNode } from 'react';
+import styles from './empty-state.module.css';
+
+interface EmptyStateProps {
+  readonly title: string;
+  readonly children: ReactNode;
+  readonly action?: ReactNode;
+}
+
+/** What stands where there is nothing yet: what belongs here, and how to begin. */
+export function EmptyState({ title, children, action }: EmptyStateProps) {
+  return (
+    <div className={styles['empty']}>
+      <h2 className={styles['title']}>{title}</h2>
+      <div>{children}</div>
+      {action}
+    </div>
+  );
+}

@@ -1,0 +1,42 @@
+import type { ReactNode } from 'react';
+import type { Note } from '#core/calculators/explanation';
+import { classes } from './classes';
+import { SentenceText } from './typeset';
+import styles from './notice.module.css';
+
+const WORDS: Readonly<Record<Note['kind'], string>> = {
+  caution: 'Take care',
+  warning: 'Mind',
+  tip: 'Good to know',
+};
+
+interface NoticeProps {
+  /** caution: somebody may be hurt; warning: the piece may be; tip: good to know. */
+  readonly kind: Note['kind'];
+  readonly title?: string;
+  readonly children: ReactNode;
+}
+
+/** A few sentences set apart, their weight said in words as well as in color. */
+export function Notice({ kind, title = WORDS[kind], children }: NoticeProps) {
+  return (
+    <div className={classes(styles['notice'], styles[kind])} role="note">
+      <strong className={styles['kind']}>{title}</strong>
+      <div>{children}</div>
+    </div>
+  );
+}
+
+/** The notes of a calculation, those that protect somebody first. */
+export function Notes({ notes }: { readonly notes: readonly Note[] }) {
+  const order: readonly Note['kind'][] = ['caution', 'warning', 'tip'];
+  return order.flatMap((kind) =>
+    notes
+      .filter((note) => note.kind === kind)
+      .map((note) => (
+        <Notice key={note.says} kind={kind}>
+          <SentenceText sentence={note} />
+        </Notice>
+      )),
+  );
+}

@@ -1,0 +1,160 @@
+import { useMemo } from 'react';
+import type { z } from 'zod';
+import { choiceWords } from '#renderer/text/choice-words';
+import { Checkbox } from './checkbox';
+import { Choice, Select } from './choice';
+import { classes } from './classes';
+import { describeSchema, type FieldDescription, type NamedField } from './describe-schema';
+import { LeafField } from './schema-leaf';
+import { SchemaRows } from './schema-rows';
+import {
+  asObject,
+  type FieldPath,
+  type PathProblem,
+  problemAt,
+  startingObject,
+  startingValue,
+} from './schema-values';
+import styles from './schema-form.module.css';
+
+interface SchemaFormProps {
+  /** A zod object whose fields carry their words (`domain/fields`). */
+  readonly schema: z.core.$ZodType;
+  readonly value: object;
+  readonly onChange: (value: Readonly<Record<string, unknown>>) => void;
+  readonly problems?: readonly PathProblem[];
+  /** Draws only these of the top fields, in this order. */
+  readonly only?: readonly string[];
+}
+
+/** Draws any input made of the house's fields. What is entered comes back whole through `onChange`, checked field by field. */
+export function SchemaForm({ schema, value, onChange, problems = [], only }: SchemaFormProps) {
+  const field = useMemo(() => describeSchema(schema), [schema]);
+  if (field.form !== 'group') throw new RangeError('A form is drawn for an object');
+  const shown =
+    only === undefined ? field.fields : only.flatMap((key) => field.fields.filter((one) => one.key === key));
+  return <Fields fields={shown} value={asObject(value)} path={[]} problems={problems} onChange={onChange} />;
+}
+
+interface FieldsProps {
+  readonly fields: readonly NamedField[];
+  readonly value: Readonly<Record<string, unknown>>;
+  readonly path: FieldPath;
+  readonly problems: readonly PathProblem[];
+  readonly onChange: (value: Readonly<Record<string, unknown>>) => void;
+}
+
+function Fields({ fields, value, path, problems, onChange }: FieldsProps) {
+  const change = (key: string, next: unknown) => {
+    const { [key]: _before, ...others } = value;
+    onChange(next === undefined ? others : { ...others, [key]: next });
+  };
+  return (
+    <div className={styles['fields']}>
+      {fields.map(({ key, field }) => (
+        <div key={key} className={classes(isWide(field) && styles['wide'])}>
+          <SchemaField
+            field={field}
+            value={value[key]}
+            path={[...path, key]}
+            problems={problems}
+            onChange={(next) => change(key, next)}
+          />
+        </div>
+      ))}
+    </div>
+  );
+}
+
+export interface SchemaFieldProps {
+  readonly field: FieldDescription;
+  readonly value: unknown;
+  readonly path: FieldPath;
+  readonly problems: readonly PathProblem[];
+  readonly onChange: (value: unknown) => void;
+}
+
+/** One field of whatever form. */
+export function SchemaField(props: SchemaFieldProps) {
+  const { field, value, path, problems, onChange } = props;
+  if (field.form === 'group' || field.form === 'one-of' || field.form === 'rows') {
+    if (field.isOptional) return <OptionalPart {...props} />;
+  }
+  if (field.form === 'group') {
+    return (
+      <fieldset className={styles['group']}>
+        {field.title !== '' && <legend className={styles['legend']}>{field.title}</legend>}
+        <Fields
+          fields={field.fields}
+          value={asObject(value)}
+          path={path}
+          problems={problems}
+          onChange={onChange}
+        />
+      </fieldset>
+    );
+  }
+  if (field.form === 'one-of') return <OneOf {...props} field={field} />;
+  if (field.form === 'rows')
+    return <SchemaRows {...props} field={field} drawField={(row) => <SchemaField {...row} />} />;
+  return <LeafField field={field} value={value} problem={problemAt(problems, path)} onChange={onChange} />;
+}
+
+/** A group that may be missing altogether, such as a hole: a line to tick brings it. */
+function OptionalPart({ field, value, path, problems, onChange }: SchemaFieldProps) {
+  const isThere = value !== null && value !== undefined;
+  const required: FieldDescription = { ...field, isOptional: false, title: '' };
+  const empty = field.empty === 'null' ? null : undefined;
+  return (
+    <div className={styles['optional']}>
+      <Checkbox
+        label={field.title}
+        help={field.help}
+        isChecked={isThere}
+        problem={problemAt(problems, path)}
+        onChange={(isWanted) => onChange(isWanted ? startingValue(required) : empty)}
+      />
+      {isThere && (
+        <SchemaField field={required} value={value} path={path} problems={problems} onChange={onChange} />
+      )}
+    </div>
+  );
+}
+
+function OneOf({
+  field,
+  value,
+  path,
+  problems,
+  onChange,
+}: SchemaFieldProps & { readonly field: Extract<FieldDescription, { form: 'one-of' }> }) {
+  const current = asObject(value);
+  const chosen = field.variants.find((variant) => variant.value === current[field.key]) ?? field.variants[0];
+  if (chosen === undefined) return null;
+  const options = field.variants.map((variant) => ({
+    value: variant.value,
+    words: choiceWords(variant.value),
+  }));
+  const choose = (next: string) => {
+    const variant = field.variants.find((one) => one.value === next);
+    if (variant !== undefined) onChange({ [field.key]: next, ...startingObject(variant.fields, current) });
+  };
+  const Chooser = options.length > 4 ? Select : Choice;
+  return (
+    <div className={styles['group']}>
+      <Chooser
+        label={field.title === '' ? choiceWords(field.key) : field.title}
+        help={field.help}
+        value={chosen.value}
+        options={options}
+        problem={problemAt(problems, [...path, field.key])}
+        onChange={choose}
+      />
+      <Fields fields={chosen.fields} value={current} path={path} problems={problems} onChange={onChange} />
+    </div>
+  );
+}
+
+function isWide(field: FieldDescription): boolean {
+  return field.form === 'group' || field.form === 'rows' || field.form === 'one-of';
+}

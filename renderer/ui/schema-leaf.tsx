@@ -1,0 +1,122 @@
+import { calendarDateFromText } from '#core/units/calendar-date';
+import { lengthFromUnits } from '#core/units/length';
+import { choiceWords } from '#renderer/text/choice-words';
+import { Checkbox } from './checkbox';
+import { Choice, Select } from './choice';
+import { DateField } from './date-field';
+import type { FieldDescription } from './describe-schema';
+import { LengthField } from './length-field';
+import { MoneyField } from './money-field';
+import { NumberField } from './number-field';
+import { asNumber } from './schema-values';
+import { TextField } from './text-field';
+
+type LeafDescription = Exclude<FieldDescription, { form: 'group' | 'rows' | 'one-of' }>;
+
+interface LeafFieldProps {
+  readonly field: LeafDescription;
+  readonly value: unknown;
+  readonly problem: string | null;
+  readonly onChange: (value: unknown) => void;
+}
+
+/** The control for a field that holds one value. */
+export function LeafField({ field, value, problem, onChange }: LeafFieldProps) {
+  const frame = { label: field.title, help: field.help, isOptional: field.isOptional, problem };
+  const empty = field.empty === 'null' ? null : undefined;
+  const commit = (next: unknown) => onChange(next ?? empty);
+  switch (field.form) {
+    case 'length': {
+      const units = asNumber(value);
+      const length = units === null || !Number.isInteger(units) ? null : lengthFromUnits(units);
+      return (
+        <LengthField
+          {...frame}
+          value={length}
+          onCommit={commit}
+          minimum={field.minimum}
+          maximum={field.maximum}
+        />
+      );
+    }
+    case 'minor':
+      return (
+        <MoneyField
+          {...frame}
+          value={asNumber(value)}
+          onCommit={commit}
+          minimum={field.minimum}
+          maximum={field.maximum}
+          unit={field.unit}
+        />
+      );
+    case 'count':
+    case 'number':
+    case 'percent':
+      return (
+        <NumberField
+          {...frame}
+          value={asNumber(value)}
+          onCommit={commit}
+          minimum={field.minimum}
+          maximum={field.maximum}
+          unit={field.unit}
+          isWhole={field.form === 'count'}
+        />
+      );
+    case 'choice':
+      return <ChoiceLeaf field={field} value={value} problem={problem} onChange={onChange} />;
+    case 'flag':
+      return (
+        <Checkbox
+          label={field.title}
+          help={field.help}
+          problem={problem}
+          isChecked={value === true}
+          onChange={onChange}
+        />
+      );
+    case 'text':
+      return (
+        <TextField
+          {...frame}
+          value={typeof value === 'string' ? value : ''}
+          maximum={field.maximum}
+          isLong={(field.maximum ?? 200) > 300}
+          onChange={onChange}
+        />
+      );
+    case 'date': {
+      const date = calendarDateFromText(typeof value === 'string' ? value : '');
+      return <DateField {...frame} value={date.ok ? date.value : null} onChange={commit} />;
+    }
+  }
+}
+
+const NONE = '';
+
+function ChoiceLeaf({
+  field,
+  value,
+  problem,
+  onChange,
+}: LeafFieldProps & { readonly field: Extract<LeafDescription, { form: 'choice' }> }) {
+  const options = [
+    ...(field.isOptional ? [{ value: NONE, words: 'Not chosen' }] : []),
+    ...field.values.map((one) => ({ value: one, words: choiceWords(one) })),
+  ];
+  const chosen =
+    field.values.find((one) => one === value) ?? (field.isOptional ? NONE : (field.values[0] ?? NONE));
+  const empty = field.empty === 'null' ? null : undefined;
+  const Chooser = options.length > 4 ? Select : Choice;
+  return (
+    <Chooser
+      label={field.title}
+      help={field.help}
+      value={chosen}
+      options={options}
+      problem={problem}
+      onChange={(next: string | number) => onChange(next === NONE ? empty : next)}
+    />
+  );
+}

@@ -1,0 +1,75 @@
+import type { FieldDescription, NamedField } from './describe-schema';
+
+export type FieldPath = readonly (string | number)[];
+
+/** What is wrong, by the path of the field it is wrong with. */
+export interface PathProblem {
+  readonly path: FieldPath;
+  readonly words: string;
+}
+
+/** The words for exactly this path; null when there are none. */
+export function problemAt(problems: readonly PathProblem[], path: FieldPath): string | null {
+  const found = problems.find((problem) => problem.path.join('.') === path.join('.'));
+  return found?.words ?? null;
+}
+
+/** A value to start a new row or a newly chosen variant with: the least that is allowed, the first choice, no text. */
+export function startingValue(field: FieldDescription): unknown {
+  if (field.isOptional) return field.empty === 'null' ? null : undefined;
+  switch (field.form) {
+    case 'length':
+    case 'count':
+    case 'number':
+    case 'percent':
+    case 'minor':
+      return field.minimum ?? 0;
+    case 'choice':
+      return field.values[0];
+    case 'flag':
+      return false;
+    case 'text':
+    case 'date':
+      return '';
+    case 'group':
+      return startingObject(field.fields);
+    case 'rows':
+      return Array.from({ length: field.minimum }, () => startingValue(field.row));
+    case 'one-of': {
+      const first = field.variants[0];
+      return first === undefined ? {} : { [field.key]: first.value, ...startingObject(first.fields) };
+    }
+  }
+}
+
+/** The object's fields with what is already entered under the same names kept, where it is of the same kind. */
+export function startingObject(
+  fields: readonly NamedField[],
+  kept: Readonly<Record<string, unknown>> = {},
+): Record<string, unknown> {
+  return Object.fromEntries(
+    fields.map(({ key, field }) => {
+      const start = startingValue(field);
+      const isAlike =
+        Object.hasOwn(kept, key) &&
+        typeof kept[key] === typeof start &&
+        Array.isArray(kept[key]) === Array.isArray(start);
+      return [key, isAlike ? kept[key] : start];
+    }),
+  );
+}
+
+/** What was entered as an object; anything else counts as an empty one. */
+export function asObject(value: unknown): Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value)
+    ? (value as Record<string, unknown>)
+    : {};
+}
+
+export function asRows(value: unknown): readonly unknown[] {
+  return Array.isArray(value) ? (value as readonly unknown[]) : [];
+}
+
+export function asNumber(value: unknown): number | null {
+  return typeof value === 'number' ? value : null;
+}

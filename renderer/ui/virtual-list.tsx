@@ -1,0 +1,55 @@
+import { useVirtualizer } from '@tanstack/react-virtual';
+import type { ReactNode } from 'react';
+import styles from './virtual-list.module.css';
+
+interface VirtualListProps<Item> {
+  readonly label: string;
+  readonly items: readonly Item[];
+  readonly keyOf: (item: Item) => string;
+  /** Height of a row in CSS pixels before it has been measured. */
+  readonly estimate: number;
+  readonly children: (item: Item) => ReactNode;
+}
+
+/** A long list of which only what is in sight is drawn; it scrolls with the page's own scrolling part. */
+export function VirtualList<Item>({ label, items, keyOf, estimate, children }: VirtualListProps<Item>) {
+  // No compiler memoizes here, which is all the rule warns of.
+  // eslint-disable-next-line react-hooks/incompatible-library
+  const virtualizer = useVirtualizer({
+    count: items.length,
+    getScrollElement: pageScroller,
+    estimateSize: () => estimate,
+    overscan: 8,
+    getItemKey: (index) => {
+      const item = items[index];
+      return item === undefined ? index : keyOf(item);
+    },
+  });
+  return (
+    <ul aria-label={label} className={styles['list']} style={{ height: virtualizer.getTotalSize() }}>
+      {virtualizer.getVirtualItems().map((row) => {
+        const item = items[row.index];
+        return (
+          item !== undefined && (
+            <li
+              key={row.key}
+              ref={virtualizer.measureElement}
+              data-index={row.index}
+              aria-setsize={items.length}
+              aria-posinset={row.index + 1}
+              className={styles['row']}
+              style={{ transform: `translateY(${String(row.start)}px)` }}
+            >
+              {children(item)}
+            </li>
+          )
+        );
+      })}
+    </ul>
+  );
+}
+
+/** The one part of the window that scrolls; the frame marks it. */
+function pageScroller(): Element | null {
+  return document.querySelector('[data-page-scroller]');
+}
