@@ -13,7 +13,7 @@ const longestComment = 0xffff;
 /**
  * One file or folder of an archive; `mode` is its Unix file mode, 0 when the archive does not say.
  *
- * @typedef {Readonly<{ name: string, mode: number, method: number, packedSize: number, size: number, crc: number, offset: number }>} ZipEntry
+ * @typedef {Readonly<{ name: string, mode: number, method: number, packedSize: number, size: number, offset: number }>} ZipEntry
  */
 
 /**
@@ -54,7 +54,6 @@ export async function listZip(file) {
     const nameLength = directory.readUInt16LE(at + 28);
     entries.push({
       method: directory.readUInt16LE(at + 10),
-      crc: directory.readUInt32LE(at + 16),
       packedSize: directory.readUInt32LE(at + 20),
       size: directory.readUInt32LE(at + 24),
       mode: directory.readUInt32LE(at + 38) >>> 16,
