@@ -81,8 +81,9 @@ function describeFields(object: z.ZodObject): readonly NamedField[] {
 }
 
 /** Zod types the fields of a plain `ZodObject` as any. */
-function shapeEntries(object: z.ZodObject): [string, z.core.$ZodType][] {
-  return Object.entries(object.shape);
+function shapeEntries(object: z.ZodObject): readonly (readonly [string, z.core.$ZodType])[] {
+  const shape: Readonly<Record<string, z.core.$ZodType>> = object.shape;
+  return Object.entries(shape);
 }
 
 function describeVariants(union: z.ZodDiscriminatedUnion): {
