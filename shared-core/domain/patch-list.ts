@@ -12,7 +12,7 @@ export const patchToCut = z
     fabric: textField({ title: 'Fabric', minimum: 1, maximum: 120 }),
     width: clothWidth,
     length: lengthField({ title: 'Length', help: 'Along the selvage; all sizes are cut sizes.' }),
-    count: countField({ title: 'How many', minimum: 1, maximum: 100_000 }),
+    count: countField({ title: 'How many', minimum: 1, maximum: 1_000_000 }),
     mayTurn: flagField({ title: 'May be turned', help: 'No print on it has to stand upright.' }),
   })
   .readonly();

@@ -1,0 +1,94 @@
+import { failure, type Result, success } from '#core/result';
+import type { Length } from '#core/units/length';
+import { roundUpTo } from '#core/units/rounding';
+import type { Refusal } from '../calculator';
+import { givenLength, lengthQuantity } from '../quantities';
+import { clothNeeded, type ClothNeeded, type ClothProblem, type PatchDemand } from './cloth-needed';
+import { type SizedPatch, sizedPatch } from './cut-sizes';
+import type { PatchSizeInput } from './patch-size-input';
+import type { FabricRole, FromCut, UnitPlan } from './patch-unit';
+import { patchUnits, planUnit, type UnitSizes } from './patch-units';
+
+/** What every part of the answer is drawn from. */
+export interface PatchSizeWork {
+  readonly input: PatchSizeInput;
+  /** Null where finished sizes were given. */
+  readonly fromCut: FromCut<{ readonly unit: string }> | null;
+  readonly plan: UnitPlan;
+  /** In the order of the plan's patches. */
+  readonly sized: readonly SizedPatch[];
+  readonly needed: ClothNeeded;
+  /** Rotary cuts through one layer: strips, squared ends, cross cuts and diagonals. */
+  readonly cuts: number;
+}
+
+export const FABRIC_WORDS: Readonly<Record<FabricRole, string>> = {
+  first: 'First fabric',
+  second: 'Second fabric',
+  third: 'Third fabric',
+};
+
+export function workOutPatches(input: PatchSizeInput): Result<PatchSizeWork, Refusal> {
+  const { unit, seamAllowance } = input;
+  const fromCut = input.sizesAre === 'cut' ? patchUnits[unit.unit].fromCut(unit, seamAllowance) : null;
+  const sizes = (fromCut?.sizes ?? unit) as UnitSizes;
+  const numbers = Object.values(sizes).filter((size) => typeof size === 'number');
+  if (numbers.some((size) => !(size >= 1))) return failure(tooSmall(input));
+  const plan = planUnit(sizes, seamAllowance);
+  const sized = plan.patches.map((patch) => sizedPatch(patch, input.count, input));
+  const fromCloth = sized.filter(isFromCloth);
+  const needed = clothNeeded(fromCloth.map(demandOf), input.fabricWidth, seamAllowance);
+  if (!needed.ok) return failure(clothRefusal(needed.error, input.fabricWidth));
+  const cuts = cutsOf(fromCloth, needed.value);
+  return success({ input, fromCut, plan, sized, needed: needed.value, cuts });
+}
+
+/** Blocks and tops that are sewn already take no cloth of their own. */
+export function isFromCloth({ patch }: SizedPatch): boolean {
+  return patch.source !== 'sewn';
+}
+
+function demandOf({ patch, across, strip }: SizedPatch): PatchDemand {
+  return {
+    fabric: FABRIC_WORDS[patch.role],
+    name: patch.name,
+    stripWidth: across.rounded,
+    along: strip,
+    isRectangle: patch.shape.isRectangle,
+    mayTurn: true,
+    mayJoin: patch.source === 'cloth-joined',
+  };
+}
+
+function cutsOf(sized: readonly SizedPatch[], { strips }: ClothNeeded): number {
+  const alongCloth = strips.reduce((sum, { strips: count }) => sum + 2 * count + 1, 0);
+  return sized.reduce((sum, { patch, count }) => sum + count * (1 + patch.shape.cuts.length), alongCloth);
+}
+
+function tooSmall({ seamAllowance }: PatchSizeInput): Refusal {
+  return {
+    code: 'cut-too-small',
+    field: ['unit'],
+    says: 'Nothing is left once the seams of {seam} are taken off: the cut piece is too small for this unit.',
+    values: { seam: givenLength(seamAllowance) },
+  };
+}
+
+/** Words for cloth that cannot hold a patch, or is beyond all measure. */
+export function clothRefusal({ code, demand }: ClothProblem, fabricWidth: Length): Refusal {
+  if (code === 'too-much-cloth') {
+    return {
+      code,
+      field: ['count'],
+      says: 'This takes more than half a kilometre of cloth: look over the sizes and the count.',
+      values: {},
+    };
+  }
+  const length = lengthQuantity(roundUpTo(demand.along.first, 1), { direction: 'up' });
+  return {
+    code,
+    field: ['fabricWidth'],
+    says: `${demand.name}: cut {across} by {along}, it is wider than the cloth, which gives {usable}.`,
+    values: { across: givenLength(demand.stripWidth), along: length, usable: givenLength(fabricWidth) },
+  };
+}
