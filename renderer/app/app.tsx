@@ -24,7 +24,7 @@ function Notebook() {
   }, [theme]);
   const { unitSystem, inchStep } = habits;
   const display = useMemo(
-    () => ({ length: { system: unitSystem, inchStep }, currency, locale: navigator.language }),
+    () => ({ length: { system: unitSystem, inchStep }, currency, locale: englishLocale() }),
     [currency, unitSystem, inchStep],
   );
   return (
@@ -32,4 +32,9 @@ function Notebook() {
       <RouterProvider router={router} />
     </DisplayContext>
   );
+}
+
+/** The notebook speaks English; of its kinds of English, the first that the system prefers. */
+function englishLocale(): string {
+  return navigator.languages.find((language) => language.startsWith('en')) ?? 'en-GB';
 }

@@ -2,7 +2,7 @@ import type { Stage } from '#core/domain/stage';
 import { type EdgePoint, middleOf, runUpTo, splitEdge } from './outline-points';
 import styles from './project-drawing.module.css';
 
-type StitchedStage = Pick<Stage, 'id' | 'state'>;
+export type StitchedStage = Pick<Stage, 'state'> & { readonly id: string };
 
 interface ProgressStitchesProps {
   /** The line to stitch along, in pixels, from its topmost middle clockwise. */

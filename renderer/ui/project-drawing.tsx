@@ -7,7 +7,7 @@ import { progressWords } from '#renderer/text/stage-words';
 import { DimensionLine } from './dimension-line';
 import { useDisplay } from './display';
 import { type DrawnOutline, type EdgePoint, outlinePoints } from './outline-points';
-import { ProgressStitches, runPath } from './progress-stitches';
+import { ProgressStitches, runPath, type StitchedStage } from './progress-stitches';
 import styles from './project-drawing.module.css';
 
 export interface DrawnPiece {
@@ -20,7 +20,7 @@ interface ProjectDrawingProps {
   readonly piece: DrawnPiece;
   /** Colors of its fabrics, most used first; without any the piece is drawn in plain cloth. */
   readonly swatches?: readonly string[];
-  readonly stages?: readonly Pick<Stage, 'id' | 'state' | 'name'>[];
+  readonly stages?: readonly (StitchedStage & Pick<Stage, 'name'>)[];
   /** The longest side of the drawing in CSS pixels. */
   readonly size: number;
   /** Written at the gap of a stage that is away; left out where the drawing is small. */

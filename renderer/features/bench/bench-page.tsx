@@ -1,9 +1,70 @@
+import { useRead } from '#renderer/bridge/query';
+import { useWorkshop } from '#renderer/bridge/workshop';
+import { today } from '#renderer/text/dates';
+import { ButtonLink } from '#renderer/ui/button';
+import { EmptyState } from '#renderer/ui/empty-state';
 import { Page } from '#renderer/ui/page';
+import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { PieceAction } from './piece-action';
+import { FirstPiece, PieceCard } from './piece-card';
+import { benchOf, benchSummary, GROUP_WORDS } from './view-model';
+import styles from './bench.module.css';
 
+/** What now: the piece to turn to, and where all the others stand. */
 export function BenchPage() {
+  const { value: list, problem } = useRead('project:list', { archived: false });
+  const glances = list?.items;
+  const { habits } = useWorkshop();
+  const on = today();
+  if (glances === undefined) {
+    return (
+      <Page title="Bench">
+        <ProblemNotice problem={problem} />
+      </Page>
+    );
+  }
+  const { first, groups, counts } = benchOf(glances, on);
+  if (first === null) return <EmptyBench />;
   return (
-    <Page title="Bench">
-      <p />
+    <Page
+      title="Bench"
+      under={benchSummary(counts)}
+      action={<PieceAction piece={first} look="main" />}
+      aside={<ButtonLink to="/projects/new">New project</ButtonLink>}
+    >
+      <FirstPiece piece={first} workshopHabits={habits} on={on} />
+      {groups.map(({ situation, pieces }) => (
+        <section key={situation} className={styles['group']} aria-labelledby={`group-${situation}`}>
+          <h2 id={`group-${situation}`} className={styles['groupName']}>
+            {situation === first.standing.situation
+              ? `Also ${GROUP_WORDS[situation].toLowerCase()}`
+              : GROUP_WORDS[situation]}
+          </h2>
+          <ul className={styles['cards']}>
+            {pieces.map((piece) => (
+              <PieceCard key={piece.glance.project.id} piece={piece} workshopHabits={habits} on={on} />
+            ))}
+          </ul>
+        </section>
+      ))}
+    </Page>
+  );
+}
+
+function EmptyBench() {
+  const begin = (
+    <ButtonLink look="main" to="/projects/new">
+      Begin a project
+    </ButtonLink>
+  );
+  return (
+    <Page title="Bench" action={begin}>
+      <EmptyState title="The bench is clear">
+        <p>
+          Open projects appear here with their next step: what is late, what is in hand, what is away and
+          until when.
+        </p>
+      </EmptyState>
     </Page>
   );
 }

@@ -1,0 +1,99 @@
+import { Link } from 'react-router';
+import { habitsOfProject, type Habits } from '#core/domain/workshop';
+import type { CalendarDate } from '#core/units/calendar-date';
+import { pieceWords } from '#renderer/text/piece-words';
+import { awayWords, nowWords, standingLines } from '#renderer/text/standing';
+import { progressCount } from '#renderer/text/stage-words';
+import { classes } from '#renderer/ui/classes';
+import { useDisplay } from '#renderer/ui/display';
+import { HabitsDisplay } from '#renderer/ui/habits-display';
+import { ProjectDrawing } from '#renderer/ui/project-drawing';
+import { Typeset } from '#renderer/ui/typeset';
+import { PieceAction } from './piece-action';
+import type { BenchPiece } from './view-model';
+import styles from './bench.module.css';
+
+interface PieceProps {
+  readonly piece: BenchPiece;
+  readonly workshopHabits: Habits;
+  readonly on: CalendarDate;
+}
+
+/** The piece to turn to now, large. Its action is the main action of the page. */
+export function FirstPiece({ piece, workshopHabits, on }: PieceProps) {
+  const { project, stages, swatches } = piece.glance;
+  const { locale } = useDisplay();
+  return (
+    <HabitsDisplay habits={habitsOfProject(workshopHabits, project.habitChanges)}>
+      <section className={styles['first']} aria-label="Now">
+        <ProjectDrawing
+          piece={project}
+          stages={stages}
+          swatches={swatches}
+          size={280}
+          awayWords={awayWords(piece.standing, on, locale)}
+        />
+        <div className={styles['firstWords']}>
+          <p className={styles['nowStage']}>{nowWords(piece.standing, stages)}</p>
+          <h2 className={styles['firstName']}>
+            <Link to={`/projects/${project.id}`}>{project.name}</Link>
+          </h2>
+          <Lines piece={piece} on={on} />
+          <PieceFacts piece={piece} />
+        </div>
+      </section>
+    </HabitsDisplay>
+  );
+}
+
+/** One piece of a group: seen, named, where it stands, and what moves it on. */
+export function PieceCard({ piece, workshopHabits, on }: PieceProps) {
+  const { project, stages, swatches } = piece.glance;
+  const { locale } = useDisplay();
+  return (
+    <HabitsDisplay habits={habitsOfProject(workshopHabits, project.habitChanges)}>
+      <li className={styles['card']}>
+        <span className={styles['cardDrawing']}>
+          <ProjectDrawing
+            piece={project}
+            stages={stages}
+            swatches={swatches}
+            size={132}
+            awayWords={awayWords(piece.standing, on, locale)}
+          />
+        </span>
+        <div className={styles['cardWords']}>
+          <h3 className={styles['cardName']}>
+            <Link to={`/projects/${project.id}`}>{project.name}</Link>
+          </h3>
+          <p>{nowWords(piece.standing, stages)}</p>
+          <Lines piece={piece} on={on} />
+          <div className={styles['cardAction']}>
+            <PieceAction piece={piece} look="plain" />
+          </div>
+        </div>
+      </li>
+    </HabitsDisplay>
+  );
+}
+
+function Lines({ piece, on }: { readonly piece: BenchPiece; readonly on: CalendarDate }) {
+  const { locale } = useDisplay();
+  const lines = standingLines(piece.glance, piece.standing, on, locale);
+  return lines.map((line) => (
+    <p key={line.text} className={classes(styles['line'], line.isAlert && styles['alert'])}>
+      {line.text}
+    </p>
+  ));
+}
+
+function PieceFacts({ piece }: { readonly piece: BenchPiece }) {
+  const display = useDisplay().length;
+  const { project, stages } = piece.glance;
+  const forWhom = project.forWhom === '' ? '' : `For ${project.forWhom}. `;
+  return (
+    <p className={styles['line']}>
+      <Typeset text={`${forWhom}${pieceWords(project, display)}. ${progressCount(stages)}.`} />
+    </p>
+  );
+}
