@@ -38,7 +38,7 @@ const checks = [
 const unitTests = {
   title: 'unit tests',
   tool: 'vitest/vitest.mjs',
-  args: ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${reports.unit}`],
+  args: ['run', '--reporter=dot', '--reporter=json', `--outputFile.json=${reports.unit}`],
   counts: () => {
     const report = readReport(reports.unit);
     return {
@@ -53,7 +53,7 @@ const unitTests = {
 const windowTests = {
   title: 'tests in real windows',
   tool: '@playwright/test/cli.js',
-  args: ['test', '--reporter=list,json'],
+  args: ['test', '--reporter=dot,json'],
   counts: () => {
     const stats = /** @type {Record<string, number>} */ (readReport(reports.windows)['stats']);
     return {
@@ -136,7 +136,7 @@ await runProgram(async () => {
   if (hasWindows) {
     results.push(
       await buildAndTestWindows(runtime).catch((/** @type {unknown} */ error) => {
-        console.log(`\n${String(error)}\n`);
+        console.log(`\n${error instanceof Error ? error.message : String(error)}\n`);
         return { ...noTests, failed: 1 };
       }),
     );

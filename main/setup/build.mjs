@@ -1,4 +1,5 @@
 import fs from 'node:fs';
+import { stripVTControlCharacters } from 'node:util';
 import { fingerprint } from './fingerprint.mjs';
 import { inRoot } from './paths.mjs';
 import { runProgram, SetupProblem, step } from './report.mjs';
@@ -42,7 +43,7 @@ async function buildPart(part) {
   try {
     await build(configs[part](scratch)).catch((/** @type {unknown} */ error) => {
       throw new SetupProblem(
-        `${part} could not be built.\n${String(error)}`,
+        `${part} could not be built.\n${stripVTControlCharacters(String(error))}`,
         'correct what it names, then npm run build',
       );
     });
