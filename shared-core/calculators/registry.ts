@@ -1,9 +1,29 @@
 import type { StageKind } from '#core/domain/stage';
+import { backing } from './backing/backing';
+import { batting } from './batting/batting';
 import { continuousBias } from './binding/continuous-bias';
+import { outerBinding } from './binding/outer-binding';
 import type { Calculator } from './calculator';
+import { clothWidth } from './cloth-width/cloth-width';
+import { handFinish } from './hand-finish/hand-finish';
+import { longarmPrice } from './longarm-price/longarm-price';
+import { machineThread } from './machine-thread/machine-thread';
+import { patchSize } from './patches/patch-size';
+import { washing } from './washing/washing';
 
 /** Every calculator of the notebook, in the order a maker meets them; adding one is adding one line here. */
-export const calculators: readonly Calculator[] = [continuousBias];
+export const calculators: readonly Calculator[] = [
+  patchSize,
+  outerBinding,
+  continuousBias,
+  backing,
+  batting,
+  longarmPrice,
+  handFinish,
+  machineThread,
+  washing,
+  clothWidth,
+];
 
 export function calculatorByName(name: string): Calculator | undefined {
   return calculators.find((calculator) => calculator.name === name);

@@ -102,7 +102,6 @@ function figuresOf(asked: ContinuousBiasInput, details: ContinuousBiasDetails): 
 }
 
 function notesOf(asked: ContinuousBiasInput, details: ContinuousBiasDetails): readonly Note[] {
-  const { stripWidth: strip, seamAllowance: seam } = asked;
   const isRuleShort = details.areaRuleSideGives < asked.needed;
   const ruleNote: Note = {
     kind: 'warning',
@@ -115,7 +114,7 @@ function notesOf(asked: ContinuousBiasInput, details: ContinuousBiasDetails): re
   const tip: Note = {
     kind: 'tip',
     says: 'Lay the two halves corner on corner for the first seam. If you move one along by the seam so that its point sticks out, every round is {less} shorter.',
-    values: { less: lengthQuantity(seam * Math.SQRT2, { direction: 'up' }) },
+    values: { less: lengthQuantity(asked.seamAllowance * Math.SQRT2, { direction: 'up' }) },
   };
   return [
     ...(isRuleShort ? [ruleNote] : []),

@@ -1,0 +1,178 @@
+import type { Explanation, Rule, Step, Term } from '../explanation';
+import { countQuantity, givenLength, lengthQuantity, numberQuantity, percentQuantity } from '../quantities';
+import { outlinePerimeter } from '../outline/outline-measures';
+import { foldReach } from './strip-width';
+import { joinCost } from './strip-joins';
+import type { OuterBindingInput } from './outer-binding-input';
+import type { OuterBindingDetails } from './outer-binding-plan';
+import { outlineEdgeStep } from './outline-edge-step';
+
+const derived = (says: string): Rule => ({ kind: 'derived', says });
+const up = { direction: 'up' } as const;
+const down = { direction: 'down' } as const;
+
+const term = (symbol: string, means: string, quantity: Term['quantity']): Term => ({
+  symbol,
+  means,
+  quantity,
+});
+
+/** From the edge to the cloth, then from the strip to what it covers. */
+export function outerBindingSteps(asked: OuterBindingInput, details: OuterBindingDetails): Explanation {
+  return [
+    outlineEdgeStep(asked.outline),
+    ...edgeSteps(asked, details),
+    ...stripSteps(asked, details),
+    ...coverSteps(asked, details),
+    ...bendSteps(asked, details),
+  ];
+}
+
+function edgeSteps(asked: OuterBindingInput, details: OuterBindingDetails): readonly Step[] {
+  const { slit, edge, cornerExtra, needed } = details;
+  const perimeter = lengthQuantity(outlinePerimeter(asked.outline), up);
+  const slitStep: Step = {
+    label: 'With both sides of the slit',
+    formula: 'E = P + 2d',
+    terms: [
+      term('P', 'length of the outline', perimeter),
+      term('d', 'slit from edge to hole', lengthQuantity(slit, up)),
+    ],
+    result: lengthQuantity(edge, up),
+    rule: derived('The binding runs down one side of the slit and up the other.'),
+  };
+  const cornerStep: Step = {
+    label: 'Extra at inner corners',
+    formula: 'x = m · 2s · tan((α − 180°) ÷ 2)',
+    terms: [
+      term('m', 'inner corners', countQuantity(asked.innerCorners, ['corner', 'corners'])),
+      term('s', 'seam allowance', givenLength(asked.seamAllowance)),
+      term('α', 'angle through the piece', { kind: 'degrees', exact: asked.innerCornerAngle }),
+    ],
+    result: lengthQuantity(cornerExtra, up),
+    rule: derived(
+      'At an inner corner the stitching is longer than the edge; at an outer one the miter takes no extra.',
+    ),
+  };
+  const hasExtra = asked.innerCorners > 0;
+  return [
+    ...(slit > 0 ? [slitStep] : []),
+    ...(hasExtra ? [cornerStep] : []),
+    {
+      label: 'Strip needed',
+      formula: hasExtra ? 'N = E + x + o' : 'N = E + o',
+      terms: [
+        term('E', 'edge to bind', lengthQuantity(edge, up)),
+        ...(hasExtra ? [term('x', 'extra at inner corners', lengthQuantity(cornerExtra, up))] : []),
+        term('o', 'overlap', givenLength(asked.overlap)),
+      ],
+      result: lengthQuantity(needed, up),
+      rule: { kind: 'common practice', says: 'The overlap is for the closing join and for safety.' },
+    },
+  ];
+}
+
+function stripSteps(asked: OuterBindingInput, details: OuterBindingDetails): readonly Step[] {
+  const cost = joinCost(asked.join, asked.stripWidth, asked.seamAllowance);
+  const [join, rule] =
+    asked.join === 'diagonal'
+      ? ['j = w', 'A diagonal join takes a strip width of length.']
+      : ['j = 2s', 'A straight join takes both seam allowances.'];
+  const length = term('U', 'length of a strip: usable fabric width', givenLength(asked.fabricWidth));
+  const costTerm = term('j', `what a join takes, ${join}`, lengthQuantity(cost, up));
+  const count = term('n', 'strips', countQuantity(details.strips, ['strip', 'strips']));
+  return [
+    {
+      label: 'Strips',
+      formula: 'n = (N − j) ÷ (U − j), rounded up',
+      terms: [term('N', 'strip needed', lengthQuantity(details.needed, up)), length, costTerm],
+      result: countQuantity((details.needed - cost) / (asked.fabricWidth - cost), ['strip', 'strips'], 'up'),
+      rule: derived(rule),
+    },
+    {
+      label: 'What they give',
+      formula: 'n · U − (n − 1) · j',
+      terms: [count, length, costTerm],
+      result: lengthQuantity(details.given, down),
+      rule: derived('Every strip but the first loses one join.'),
+    },
+    {
+      label: 'Cloth for straight strips',
+      formula: 'n · w',
+      terms: [count, term('w', 'strip width', givenLength(asked.stripWidth))],
+      result: lengthQuantity(details.cloth, up),
+      rule: derived('The strips lie side by side across the cloth.'),
+    },
+    {
+      label: 'Cloth to buy',
+      formula: 'n · w · (1 + e), rounded up',
+      terms: [
+        term('n · w', 'cloth for the strips', lengthQuantity(details.cloth, up)),
+        term('e', 'safety extra', percentQuantity(asked.safetyExtra)),
+      ],
+      result: lengthQuantity(details.cloth * (1 + asked.safetyExtra / 100), {
+        direction: 'up',
+        step: asked.yardageStep,
+        use: 'yardage',
+      }),
+      rule: { kind: 'common practice', says: 'A little more for squaring up and slips.' },
+    },
+  ];
+}
+
+function coverSteps(asked: OuterBindingInput, details: OuterBindingDetails): readonly Step[] {
+  const isDouble = asked.fold === 'double';
+  const seam = term('s', 'seam, and width seen on the front', givenLength(asked.seamAllowance));
+  const thickness = term('t', 'thickness at the edge', givenLength(asked.quiltThickness));
+  const cover = term('c', 'cover on the back', givenLength(asked.backCover));
+  const strip = term('w', 'strip width', givenLength(asked.stripWidth));
+  return [
+    {
+      label: 'Strip that fits your seam',
+      formula: isDouble ? 'w = 6s + 2t + 2c' : 'w = 4s + t + c',
+      terms: [seam, thickness, cover],
+      result: lengthQuantity(details.stripForSeam, { direction: 'up', step: asked.cutStep }),
+      rule: derived(
+        isDouble
+          ? 'Two layers, each running inside the seam, up the front, over the edge, down the back and past the seam.'
+          : 'One layer over the edge, its far edge turned under by a seam.',
+      ),
+    },
+    {
+      label: 'Front width your strip is right for',
+      formula: isDouble ? '(w − 2t − 2c) ÷ 6' : '(w − t − c) ÷ 4',
+      terms: [strip, thickness, cover],
+      result: lengthQuantity(details.frontWidth, down),
+      rule: derived('The same, turned round.'),
+    },
+    {
+      label: 'Cover your strip gives with your seam',
+      formula: isDouble ? 'w ÷ 2 − 3s − t' : 'w − 4s − t',
+      terms: [strip, seam, thickness],
+      result: lengthQuantity(details.cover, down),
+      rule: derived('What is left of the strip past the seam on the back.'),
+    },
+  ];
+}
+
+function bendSteps(asked: OuterBindingInput, { bend }: OuterBindingDetails): readonly Step[] {
+  if (bend === null) return [];
+  const reach = foldReach(asked.fold, asked.stripWidth, asked.seamAllowance);
+  return [
+    {
+      label: 'How far the strip has to give round the bend',
+      formula: 'g = max(f, s, c) ÷ (R − s)',
+      terms: [
+        term('f', 'from the seam to the fold while sewing', lengthQuantity(reach, up)),
+        term('s', 'seam allowance', givenLength(asked.seamAllowance)),
+        term('c', 'cover on the back', givenLength(asked.backCover)),
+        term('R', 'radius of the tightest bend', lengthQuantity(bend.radius, down)),
+        term('limit', 'what straight grain gives', numberQuantity(asked.straightGrainGive)),
+      ],
+      result: percentQuantity(100 * bend.strain),
+      rule: derived(
+        'The stitching runs at R − s; the fold lies further in and is eased, the cloth at the edge is stretched.',
+      ),
+    },
+  ];
+}

@@ -1,0 +1,114 @@
+import { biasClothLength, biasSquareSide, layBiasStrips, squaredStripsLength } from './bias-strips-layout';
+import { LONGEST_BINDING } from './binding-fields';
+import { planContinuousBias } from './continuous-bias-layout';
+import type { OuterBindingInput } from './outer-binding-input';
+
+/** One way to get the strip from cloth; lengths and areas as doubles in 1/320 mm. */
+export interface BindingWay {
+  readonly way: 'straight-strips' | 'bias-strips' | 'bias-strips-of-square' | 'continuous-bias';
+  /** Pieces of cloth of this size; several only where squares do not fit the cloth. */
+  readonly pieces: number;
+  readonly width: number;
+  readonly length: number;
+  /** Cuts once the cloth is cut off, and seams but for the closing one. */
+  readonly cuts: number;
+  readonly seams: number;
+  readonly gives: number;
+  /** Strip over what is needed, and cloth that is not strip. */
+  readonly spare: number;
+  readonly scraps: number;
+}
+
+interface StraightStrips {
+  readonly needed: number;
+  readonly strips: number;
+  readonly given: number;
+}
+
+/** All ways that reach the length; one that cannot is left out. */
+export function bindingWays(asked: OuterBindingInput, straight: StraightStrips): readonly BindingWay[] {
+  const { needed, strips, given } = straight;
+  const ways: readonly (Omit<BindingWay, 'spare' | 'scraps'> | null)[] = [
+    {
+      way: 'straight-strips',
+      pieces: 1,
+      width: asked.fabricWidth,
+      length: strips * asked.stripWidth,
+      cuts: strips + 1,
+      seams: strips - 1,
+      gives: given,
+    },
+    biasStripsWay(asked, needed),
+    biasSquareWay(asked, needed),
+    continuousWay(asked, needed),
+  ];
+  return ways
+    .filter((way) => way !== null)
+    .map((way) => ({
+      ...way,
+      spare: way.gives - needed,
+      scraps: way.pieces * way.width * way.length - way.gives * asked.stripWidth,
+    }));
+}
+
+function biasCloth({ stripWidth, seamAllowance, shortestStrip }: OuterBindingInput) {
+  return { strip: stripWidth, seam: seamAllowance, shortest: shortestStrip };
+}
+
+function biasStripsWay(
+  asked: OuterBindingInput,
+  needed: number,
+): Omit<BindingWay, 'spare' | 'scraps'> | null {
+  const cloth = { ...biasCloth(asked), width: asked.fabricWidth };
+  const length = biasClothLength(cloth, { needed, step: asked.squareStep, longest: LONGEST_BINDING });
+  if (length === null) return null;
+  return { way: 'bias-strips', width: asked.fabricWidth, length, ...cutFrom({ ...cloth, length }) };
+}
+
+function biasSquareWay(
+  asked: OuterBindingInput,
+  needed: number,
+): Omit<BindingWay, 'spare' | 'scraps'> | null {
+  const cloth = biasCloth(asked);
+  const side = biasSquareSide(cloth, { needed, step: asked.squareStep, largest: asked.fabricWidth });
+  if (side === null) return null;
+  return {
+    way: 'bias-strips-of-square',
+    width: side,
+    length: side,
+    ...cutFrom({ ...cloth, width: side, length: side }),
+  };
+}
+
+function cutFrom(cloth: Parameters<typeof layBiasStrips>[0]) {
+  const layout = layBiasStrips(cloth);
+  return {
+    pieces: 1,
+    cuts: layout.strips.length + 1,
+    seams: layout.strips.length - 1,
+    gives: squaredStripsLength(layout, cloth.strip),
+  };
+}
+
+function continuousWay(
+  asked: OuterBindingInput,
+  needed: number,
+): Omit<BindingWay, 'spare' | 'scraps'> | null {
+  const plan = planContinuousBias({
+    needed,
+    strip: asked.stripWidth,
+    seam: asked.seamAllowance,
+    squareStep: asked.squareStep,
+    largest: asked.fabricWidth,
+  });
+  if (plan === null) return null;
+  return {
+    way: 'continuous-bias',
+    pieces: plan.squares,
+    width: plan.side,
+    length: plan.side,
+    cuts: 2 * plan.squares,
+    seams: 2 * plan.squares + plan.squares - 1,
+    gives: plan.gives,
+  };
+}

@@ -1,0 +1,190 @@
+import { success } from '#core/result';
+import { lengthFromExact } from '#core/units/length';
+import type { Calculator } from '../calculator';
+import type { Figure, Note, Quantity, Table } from '../explanation';
+import { outlineCornerAngles } from '../outline/outline-measures';
+import {
+  areaQuantity,
+  countQuantity,
+  degreesQuantity,
+  givenLength,
+  lengthQuantity,
+  percentQuantity,
+  sizeQuantity,
+  wordsQuantity,
+} from '../quantities';
+import { HANDLE_BIAS_TIP, IRON_CAUTION, ROTARY_CAUTION } from './bench-notes';
+import { cornerExtra, stitchStopBefore } from './corner-miters';
+import { outerBindingDiagram } from './outer-binding-diagram';
+import { type OuterBindingInput, outerBindingFromProject, outerBindingInput } from './outer-binding-input';
+import { type OuterBindingDetails, planOuterBinding } from './outer-binding-plan';
+import { outerBindingSteps } from './outer-binding-steps';
+import type { BindingWay } from './outer-binding-ways';
+
+export const outerBinding: Calculator<OuterBindingInput, OuterBindingDetails> = {
+  name: 'outer-binding',
+  version: 1,
+  title: 'Outer binding',
+  question: 'How much cloth does the outer binding take, and how is it best cut?',
+  stageKinds: ['outer-binding'],
+  input: outerBindingInput,
+  fromProject: outerBindingFromProject,
+  calculate(asked) {
+    const plan = planOuterBinding(asked);
+    if (!plan.ok) return plan;
+    const details = plan.value;
+    return success({
+      figures: figuresOf(asked, details),
+      tables: [waysTable(details), ...cornersTables(asked)],
+      explanation: outerBindingSteps(asked, details),
+      notes: notesOf(asked, details),
+      diagram: outerBindingDiagram(asked),
+      details,
+    });
+  },
+};
+
+function figuresOf(asked: OuterBindingInput, details: OuterBindingDetails): readonly Figure[] {
+  const needed: Figure = {
+    label: 'Strip needed',
+    quantity: lengthQuantity(details.needed, { direction: 'up', step: asked.cutStep }),
+  };
+  const frontLabel = 'Front width this strip is right for';
+  const front: readonly Figure[] =
+    details.frontWidth > 0
+      ? [{ label: frontLabel, quantity: lengthQuantity(details.frontWidth, { direction: 'down' }) }]
+      : [];
+  const continuous = details.ways.find(({ way }) => way === 'continuous-bias');
+  if (details.isBiasNeeded) {
+    return [
+      ...(continuous === undefined
+        ? []
+        : [{ label: 'Square for continuous bias', quantity: clothOf(continuous) }]),
+      needed,
+      { label: 'Grain', quantity: wordsQuantity('bias needed') },
+      ...front,
+    ];
+  }
+  return [
+    { label: 'Strips', quantity: countQuantity(details.strips, ['strip', 'strips'], 'up') },
+    {
+      label: 'Cloth to buy',
+      quantity: lengthQuantity(details.cloth * (1 + asked.safetyExtra / 100), {
+        direction: 'up',
+        step: asked.yardageStep,
+        use: 'yardage',
+      }),
+    },
+    {
+      label: 'Cloth the strips take',
+      quantity: lengthQuantity(details.cloth, { direction: 'up', step: asked.cutStep }),
+    },
+    needed,
+    { label: 'Grain', quantity: wordsQuantity('straight grain will do') },
+    ...front,
+  ];
+}
+
+const WAY_WORDS: Readonly<Record<BindingWay['way'], string>> = {
+  'straight-strips': 'straight strips',
+  'bias-strips': 'bias strips from the width of the cloth',
+  'bias-strips-of-square': 'bias strips from a square',
+  'continuous-bias': 'continuous bias',
+};
+
+function waysTable(details: OuterBindingDetails): Table {
+  return {
+    title: 'Ways to cut it',
+    columns: [
+      'Way',
+      'Cloth',
+      'Cuts',
+      'Seams',
+      'Gives',
+      'Spare strip',
+      'Cloth that is not strip',
+      'Round this edge',
+    ],
+    rows: details.ways.map((way): readonly Quantity[] => [
+      wordsQuantity(way.pieces === 1 ? WAY_WORDS[way.way] : `${WAY_WORDS[way.way]}, ${way.pieces} squares`),
+      clothOf(way),
+      countQuantity(way.cuts, ['cut', 'cuts']),
+      countQuantity(way.seams, ['seam', 'seams']),
+      lengthQuantity(way.gives, { direction: 'down' }),
+      lengthQuantity(way.spare, { direction: 'down' }),
+      areaQuantity(way.scraps),
+      wordsQuantity(way.way === 'straight-strips' && details.isBiasNeeded ? 'too stiff' : 'goes'),
+    ]),
+  };
+}
+
+function clothOf({ width, length }: BindingWay): Quantity {
+  return sizeQuantity(givenLength(lengthFromExact(width, 'up')), givenLength(lengthFromExact(length, 'up')));
+}
+
+function cornersTables(asked: OuterBindingInput): readonly Table[] {
+  const outer = outlineCornerAngles(asked.outline);
+  const [angle] = outer;
+  const { innerCorners, innerCornerAngle, seamAllowance: seam } = asked;
+  const row = (count: number, degrees: number): readonly Quantity[] => [
+    countQuantity(count, ['corner', 'corners']),
+    degreesQuantity(degrees),
+    lengthQuantity(stitchStopBefore(degrees, seam), { direction: 'nearest' }),
+    lengthQuantity(cornerExtra(degrees, seam), { direction: 'up' }),
+  ];
+  const rows = [
+    ...(angle === undefined ? [] : [row(outer.length, angle)]),
+    ...(innerCorners === 0 ? [] : [row(innerCorners, innerCornerAngle)]),
+  ];
+  if (rows.length === 0) return [];
+  return [
+    { title: 'Corners', columns: ['Corners', 'Angle', 'Stop stitching before', 'Extra strip each'], rows },
+  ];
+}
+
+function notesOf(asked: OuterBindingInput, details: OuterBindingDetails): readonly Note[] {
+  const { bend, cover, frontWidth } = details;
+  const needsBias: readonly Note[] =
+    bend !== null && details.isBiasNeeded
+      ? [
+          {
+            kind: 'warning',
+            says: 'Straight grain does not go round this edge: the strip has to give by {strain} and straight grain gives about {limit}. Cut it on the bias.',
+            values: {
+              strain: percentQuantity(100 * bend.strain),
+              limit: percentQuantity(asked.straightGrainGive),
+            },
+          },
+          HANDLE_BIAS_TIP,
+        ]
+      : [];
+  const reach: readonly Note[] =
+    cover < 0
+      ? [
+          {
+            kind: 'warning',
+            says: 'With a seam of {seam} the fold stops {short} before the stitching on the back. Take a narrower seam or a strip of {strip}.',
+            values: {
+              seam: givenLength(asked.seamAllowance),
+              short: lengthQuantity(-cover, { direction: 'up' }),
+              strip: lengthQuantity(details.stripForSeam, { direction: 'up', step: asked.cutStep }),
+            },
+          },
+        ]
+      : [
+          {
+            kind: 'tip',
+            says: 'With a seam of {seam} the fold passes the stitching on the back by {cover}; the strip is just right for a front of {front}.',
+            values: {
+              seam: givenLength(asked.seamAllowance),
+              cover: lengthQuantity(cover, { direction: 'down' }),
+              front: lengthQuantity(frontWidth, { direction: 'down' }),
+            },
+          },
+        ];
+  const slit: readonly Note[] =
+    asked.hasSlit && asked.slitBoundWith === 'hole'
+      ? [{ kind: 'tip', says: 'The slit is not counted here: it is bound with the hole.', values: {} }]
+      : [];
+  return [...needsBias, ...reach, ...slit, ROTARY_CAUTION, IRON_CAUTION];
+}

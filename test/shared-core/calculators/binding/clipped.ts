@@ -1,0 +1,32 @@
+import ClipperLib from 'clipper-lib';
+import type { Polygon } from '#core/geometry/polygon';
+import { polygonArea, polygonPerimeter } from '#core/geometry/polygon';
+
+/** An independent polygon library, on the whole-number grid it works on: in its own words a point is { X, Y }. */
+const toPath = (polygon: Polygon) => polygon.map(({ x, y }) => ({ X: Math.round(x), Y: Math.round(y) }));
+const toPolygon = (path: readonly { readonly X: number; readonly Y: number }[]): Polygon =>
+  path.map(({ X, Y }) => ({ x: X, y: Y }));
+
+/** Edge of the polygon moved in by `inward` with pointed corners. */
+export function perimeterMovedIn(polygon: Polygon, inward: number): number {
+  const offset = new ClipperLib.ClipperOffset(1_000, 0.25);
+  offset.AddPath(toPath(polygon), ClipperLib.JoinType.jtMiter, ClipperLib.EndType.etClosedPolygon);
+  const solution: { X: number; Y: number }[][] = [];
+  offset.Execute(solution, -inward);
+  return solution.reduce((sum, path) => sum + polygonPerimeter(toPolygon(path)), 0);
+}
+
+/** Area that the polygons cover together within `whole`, each spot counted once. */
+export function areaCovered(whole: Polygon, polygons: readonly Polygon[]): number {
+  const clipper = new ClipperLib.Clipper();
+  clipper.AddPaths(polygons.map(toPath), ClipperLib.PolyType.ptSubject, true);
+  clipper.AddPath(toPath(whole), ClipperLib.PolyType.ptClip, true);
+  const solution: { X: number; Y: number }[][] = [];
+  clipper.Execute(
+    ClipperLib.ClipType.ctIntersection,
+    solution,
+    ClipperLib.PolyFillType.pftNonZero,
+    ClipperLib.PolyFillType.pftNonZero,
+  );
+  return solution.reduce((sum, path) => sum + polygonArea(toPolygon(path)), 0);
+}
