@@ -1,5 +1,22 @@
-import { parentPort } from 'node:worker_threads';
+import { type MessagePort, parentPort, workerData } from 'node:worker_threads';
+import { answerCall } from './answer-call';
+import type { Bench } from './bench';
+import { answerInnerCall, isInnerName } from './inner-calls';
+import { openBench } from './open-bench';
+import type { CallMessage, StartOptions, WorkerMessage } from './protocol';
 
-parentPort?.on('message', (message: unknown) => {
-  parentPort?.postMessage(message);
-});
+/** The store's thread: one call after the other, each answered after its transaction is on the disk. */
+function serve(port: MessagePort, bench: Bench): void {
+  port.on('message', ({ id, name, input }: CallMessage) => {
+    const answer = isInnerName(name) ? answerInnerCall(bench, name, input) : answerCall(bench, name, input);
+    port.postMessage({ kind: 'answer', id, answer } satisfies WorkerMessage);
+    if (name === 'inner:close') port.close();
+  });
+}
+
+if (parentPort !== null) {
+  const opened = openBench(workerData as StartOptions);
+  if (opened.ok) serve(parentPort, opened.value);
+  const result = opened.ok ? ({ ok: true, value: null } as const) : opened;
+  parentPort.postMessage({ kind: 'opened', result } satisfies WorkerMessage);
+}

@@ -1,0 +1,13 @@
+import path from 'node:path';
+
+/** The workshop file and what lies beside it. */
+export interface WorkshopFolders {
+  readonly file: string;
+  readonly photos: string;
+  readonly backups: string;
+}
+
+export function foldersOf(file: string): WorkshopFolders {
+  const folder = path.dirname(file);
+  return { file, photos: path.join(folder, 'photos'), backups: path.join(folder, 'backups') };
+}

@@ -1,0 +1,98 @@
+import type { Booking } from '#core/contract/stash';
+import type { BookingId, ClothPieceId, FabricId, LedgerEntryId, ProjectId, StageId } from '#core/domain/ids';
+import { entryKind, type LedgerEntry } from '#core/domain/stash';
+import { calendarDate } from '#core/domain/dates';
+import { allRows, type ReadableStore, type Row } from './handles';
+import { flagOf, groupRows, numberOf, readBy, textOf, textOrNullOf } from './rows';
+
+/** The bookings of one fabric, newest first. */
+export function bookingsOfFabric(store: ReadableStore, fabricSeq: number): readonly Booking[] {
+  return readBookings(store, 'booking.fabric_seq = ?', fabricSeq);
+}
+
+/** The bookings made for one project, newest first. */
+export function bookingsOfProject(store: ReadableStore, projectSeq: number): readonly Booking[] {
+  return readBookings(store, 'booking.project_seq = ?', projectSeq);
+}
+
+type PiecedEntry = Booking['entries'][number];
+
+/** `condition` is written here, never from input. */
+function readBookings(store: ReadableStore, condition: string, value: number): readonly Booking[] {
+  const heads = allRows(
+    store,
+    `SELECT booking.seq, booking.id, fabric.id AS fabric_id, fabric.name AS fabric_name, fabric.swatch,
+      project.id AS project_id, project.name AS project_name,
+      booking.stage_id, coalesce(stage.name, booking.stage_name) AS stage_name,
+      EXISTS (SELECT 1 FROM booking AS later WHERE later.takes_back = booking.seq) AS is_taken_back
+    FROM booking JOIN fabric ON fabric.seq = booking.fabric_seq
+    LEFT JOIN project ON project.seq = booking.project_seq LEFT JOIN stage ON stage.id = booking.stage_id
+    WHERE ${condition} ORDER BY booking.seq DESC`,
+    value,
+  );
+  const entries = allRows(
+    store,
+    `SELECT entry.*, booking.id AS booking_id, booking.note, booking.on_date, booking.recorded_at, booking.stage_id,
+      project.id AS project_id, cloth_piece.id AS piece_id, cloth_piece.width AS piece_width,
+      was.id AS reverses_id, was.kind AS reverses_kind
+    FROM booking JOIN ledger_entry AS entry ON entry.booking_seq = booking.seq
+    JOIN cloth_piece ON cloth_piece.seq = entry.piece_seq
+    LEFT JOIN project ON project.seq = booking.project_seq
+    LEFT JOIN ledger_entry AS was ON was.seq = entry.reverses
+    WHERE ${condition} ORDER BY entry.seq`,
+    value,
+  );
+  const byBooking = groupRows(entries, 'booking_seq');
+  return heads.map((head) => toBooking(head, byBooking.get(numberOf(head, 'seq')) ?? []));
+}
+
+function toBooking(head: Row, rows: readonly Row[]): Booking {
+  const used = rows.filter((row) => isUse(row));
+  const paid = rows.filter((row) => originalKind(row) === 'bought');
+  const sum = (some: readonly Row[], of: (row: Row) => number): number =>
+    some.reduce((so, row) => so + of(row), 0);
+  const value = (row: Row): number => numberOf(row, 'value_change');
+  const left = rows.filter((row) => originalKind(row) !== 'bought');
+  return {
+    id: textOf(head, 'id') as BookingId,
+    fabricId: textOf(head, 'fabric_id') as FabricId,
+    fabricName: textOf(head, 'fabric_name'),
+    swatch: textOf(head, 'swatch'),
+    projectId: textOrNullOf(head, 'project_id') as ProjectId | null,
+    projectName: textOrNullOf(head, 'project_name'),
+    stageId: textOrNullOf(head, 'stage_id') as StageId | null,
+    stageName: textOrNullOf(head, 'stage_name'),
+    entries: rows.map(toEntry),
+    usedArea: 0 - sum(used, (row) => numberOf(row, 'length_change') * numberOf(row, 'piece_width')),
+    costMinor: sum(paid, value) - sum(left, value),
+    isTakenBack: flagOf(head, 'is_taken_back'),
+  };
+}
+
+/** What was booked, also where the entry takes that back. */
+function originalKind(row: Row): string {
+  return textOrNullOf(row, 'reverses_kind') ?? textOf(row, 'kind');
+}
+
+function isUse(row: Row): boolean {
+  return ['cut', 'leftover', 'discarded'].includes(originalKind(row));
+}
+
+function toEntry(row: Row): PiecedEntry {
+  const entry: LedgerEntry = {
+    id: textOf(row, 'id') as LedgerEntryId,
+    bookingId: textOf(row, 'booking_id') as BookingId,
+    pieceId: textOf(row, 'piece_id') as ClothPieceId,
+    kind: readBy(entryKind, row['kind'], 'ledger_entry.kind'),
+    lengthChange: numberOf(row, 'length_change'),
+    heldChange: numberOf(row, 'held_change'),
+    costChange: numberOf(row, 'value_change'),
+    projectId: textOrNullOf(row, 'project_id') as ProjectId | null,
+    stageId: textOrNullOf(row, 'stage_id') as StageId | null,
+    reverses: textOrNullOf(row, 'reverses_id') as LedgerEntryId | null,
+    note: textOf(row, 'note'),
+    on: readBy(calendarDate, row['on_date'], 'booking.on_date'),
+    recordedAt: numberOf(row, 'recorded_at'),
+  };
+  return { ...entry, pieceWidth: numberOf(row, 'piece_width') };
+}

@@ -1,0 +1,51 @@
+import type Database from 'better-sqlite3';
+import { UNDOABLE_TABLES, type UndoableTable } from './undoable-tables';
+
+/**
+ * Puts on every undoable table the triggers that keep a row before and after as JSON, written from the columns the table
+ * has now, so that they are renewed after every migration. A write outside a change is refused.
+ */
+export function installChangeTriggers(database: Database.Database): void {
+  for (const table of UNDOABLE_TABLES) {
+    const columns = database
+      .prepare<[string], { name: string }>('SELECT name FROM pragma_table_info(?)')
+      .all(table);
+    for (const sql of triggersOf(
+      table,
+      columns.map(({ name }) => name),
+    ))
+      database.exec(sql);
+  }
+}
+
+function triggersOf(table: UndoableTable, columns: readonly string[]): readonly string[] {
+  const [before, after] = [rowJson('OLD', columns), rowJson('NEW', columns)];
+  return [
+    ...trigger(table, 'insert', '', 'NEW.id', 'NULL', after),
+    ...trigger(table, 'update', `WHEN ${before} IS NOT ${after}`, 'OLD.id', before, after),
+    ...trigger(table, 'delete', '', 'OLD.id', before, 'NULL'),
+  ];
+}
+
+function trigger(
+  table: string,
+  event: 'insert' | 'update' | 'delete',
+  when: string,
+  id: string,
+  before: string,
+  after: string,
+): readonly string[] {
+  const name = `${table}_change_${event}`;
+  return [
+    `DROP TRIGGER IF EXISTS ${name}`,
+    `CREATE TRIGGER ${name} AFTER ${event.toUpperCase()} ON ${table} ${when} BEGIN
+  SELECT RAISE(ABORT, 'Outside a change') FROM current_change WHERE change_seq IS NULL;
+  INSERT INTO change_row (change_seq, table_name, row_id, before_json, after_json)
+    SELECT change_seq, '${table}', ${id}, ${before}, ${after} FROM current_change;
+END`,
+  ];
+}
+
+function rowJson(row: 'OLD' | 'NEW', columns: readonly string[]): string {
+  return `json_object(${columns.map((name) => `'${name}', ${row}.${name}`).join(', ')})`;
+}

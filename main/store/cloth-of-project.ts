@@ -1,0 +1,53 @@
+import type { ChannelInput } from '#core/contract/channels';
+import type { Problem } from '#core/contract/problem';
+import type { ClothOfProject } from '#core/contract/stash';
+import { lengthFromUnits } from '#core/units/length';
+import { type Result, success } from '#core/result';
+import { bookingsOfProject } from './bookings';
+import { fabricOf, pieceOf, PIECES } from './fabric-rows';
+import { allRows, oneRow, type ReadableStore } from './handles';
+import { findProject } from './lookups';
+import { groupRows, numberOf } from './rows';
+
+/** What a project has used and set aside, from the sums of the ledger. */
+export function clothOfProject(
+  store: ReadableStore,
+  { projectId }: ChannelInput<'ledger:of-project'>,
+): Result<ClothOfProject, Problem> {
+  const project = findProject(store, projectId);
+  if (!project.ok) return project;
+  const use = oneRow(
+    store,
+    `SELECT coalesce(sum(area), 0) AS area, coalesce(sum(cost_minor), 0) AS cost_minor
+    FROM project_use WHERE project_seq = ?`,
+    project.value.seq,
+  );
+  return success({
+    bookings: bookingsOfProject(store, project.value.seq),
+    held: heldPieces(store, project.value.seq),
+    usedArea: numberOf(use ?? {}, 'area'),
+    costMinor: numberOf(use ?? {}, 'cost_minor'),
+  });
+}
+
+function heldPieces(store: ReadableStore, projectSeq: number): ClothOfProject['held'] {
+  const holds = allRows(
+    store,
+    'SELECT piece_seq, held AS own_hold FROM piece_hold WHERE project_seq = ? AND held > 0',
+    projectSeq,
+  );
+  const seqs = JSON.stringify(holds.map((row) => numberOf(row, 'piece_seq')));
+  const pieces = groupRows(
+    allRows(store, `${PIECES} WHERE cloth_piece.seq IN (SELECT value FROM json_each(?))`, seqs),
+    'seq',
+  );
+  return holds.flatMap((hold) => {
+    const [piece] = pieces.get(hold['piece_seq']) ?? [];
+    const fabric =
+      piece && oneRow(store, 'SELECT * FROM fabric WHERE seq = ?', numberOf(piece, 'fabric_seq'));
+    if (piece === undefined || fabric === undefined) return [];
+    return [
+      { piece: pieceOf(piece), fabric: fabricOf(fabric), held: lengthFromUnits(numberOf(hold, 'own_hold')) },
+    ];
+  });
+}

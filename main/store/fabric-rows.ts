@@ -1,0 +1,97 @@
+import type { FabricGlance } from '#core/contract/stash';
+import type { ClothPieceId, FabricId, PhotoId } from '#core/domain/ids';
+import {
+  type ClothPiece,
+  clothKind,
+  type Fabric,
+  fabricDetails,
+  type FabricDetails,
+} from '#core/domain/stash';
+import { lengthFromUnits } from '#core/units/length';
+import { allRows, type ReadableStore, type Row, type Value } from './handles';
+import { flagOf, groupRows, numberOf, readBy, textOf, textOrNullOf } from './rows';
+
+export function fabricOf(row: Row): Fabric {
+  const id = textOf(row, 'id') as FabricId;
+  const details = readBy(
+    fabricDetails,
+    {
+      name: row['name'],
+      print: row['print'],
+      colorWords: row['color_words'],
+      fiber: row['fiber'],
+      direction: row['direction'],
+      width: row['width'],
+      isWashed: flagOf(row, 'is_washed'),
+      supplier: row['supplier'],
+      place: row['place'],
+      swatch: row['swatch'],
+      notes: row['notes'],
+    },
+    `fabric ${id}`,
+  );
+  return {
+    ...details,
+    id,
+    photoId: textOrNullOf(row, 'photo_id') as PhotoId | null,
+    createdAt: numberOf(row, 'created_at'),
+  };
+}
+
+export function fabricColumns(details: FabricDetails): Readonly<Record<string, Value>> {
+  return {
+    name: details.name,
+    print: details.print,
+    color_words: details.colorWords,
+    fiber: details.fiber,
+    direction: details.direction,
+    width: details.width,
+    is_washed: details.isWashed ? 1 : 0,
+    supplier: details.supplier,
+    place: details.place,
+    swatch: details.swatch,
+    notes: details.notes,
+  };
+}
+
+/** The fabrics of these rows with their pieces, in the same order; pieces that are used up are left out. */
+export function glancesOf(store: ReadableStore, rows: readonly Row[]): readonly FabricGlance[] {
+  const seqs = JSON.stringify(rows.map((row) => numberOf(row, 'seq')));
+  const pieces = allRows(
+    store,
+    `${PIECES} WHERE cloth_piece.fabric_seq IN (SELECT value FROM json_each(?)) AND (there > 0 OR held > 0)
+    ORDER BY cloth_piece.seq`,
+    seqs,
+  );
+  const byFabric = groupRows(pieces, 'fabric_seq');
+  return rows.map((row) => toGlance(fabricOf(row), (byFabric.get(numberOf(row, 'seq')) ?? []).map(pieceOf)));
+}
+
+/** Pieces with the sums of their ledger; what follows says which. */
+export const PIECES = `SELECT cloth_piece.seq, cloth_piece.id, cloth_piece.fabric_seq, fabric.id AS fabric_id,
+    cloth_piece.kind, cloth_piece.width, there, held, value_minor
+  FROM cloth_piece JOIN piece_sum ON piece_sum.piece_seq = cloth_piece.seq
+  JOIN fabric ON fabric.seq = cloth_piece.fabric_seq`;
+
+export function pieceOf(row: Row): ClothPiece {
+  return {
+    id: textOf(row, 'id') as ClothPieceId,
+    fabricId: textOf(row, 'fabric_id') as FabricId,
+    kind: readBy(clothKind, row['kind'], 'cloth_piece.kind'),
+    width: lengthFromUnits(numberOf(row, 'width')),
+    there: lengthFromUnits(numberOf(row, 'there')),
+    held: lengthFromUnits(numberOf(row, 'held')),
+    valueMinor: numberOf(row, 'value_minor'),
+  };
+}
+
+function toGlance(fabric: Fabric, pieces: readonly ClothPiece[]): FabricGlance {
+  const sum = (of: (piece: ClothPiece) => number): number => pieces.reduce((so, piece) => so + of(piece), 0);
+  return {
+    fabric,
+    pieces,
+    areaThere: sum(({ width, there }) => width * there),
+    areaFree: sum(({ width, there, held }) => width * Math.max(0, there - held)),
+    valueMinor: sum(({ valueMinor }) => valueMinor),
+  };
+}

@@ -1,0 +1,100 @@
+import type { ChannelInput, ChannelOutput, StoreChannelName } from '#core/contract/channels';
+import type { Problem } from '#core/contract/problem';
+import type { ClothOfProject } from '#core/contract/stash';
+import { type Result, success } from '#core/result';
+import { listBackups, makeBackup } from '../files/backups';
+import type { Bench } from './bench';
+import { keepCalculation, listCalculations, removeCalculation } from './calculations';
+import { redoChange, undoChange, undoState } from './changes';
+import { addChecklistItem, removeChecklistItem, tickChecklistItem } from './checklists';
+import { clothOfProject } from './cloth-of-project';
+import { changeFabric, createFabric, deleteFabric, listFabrics, openFabric } from './fabrics';
+import { buyCloth, countCloth, discardCloth, releaseCloth, setAsideCloth } from './ledger';
+import { cutCloth } from './ledger-cut';
+import { takeBack } from './ledger-take-back';
+import { addPhoto, removePhoto, setFabricPhoto } from './photos';
+import { isEmptyNotebook, listProjects, openProject } from './project-glances';
+import { archiveProject, changeProject, createProject, deleteProject, duplicateProject } from './projects';
+import { restoreBackup } from './restore';
+import { moveStage } from './stage-moves';
+import { deleteStagePlan, keepStagePlan, listStagePlans } from './stage-plans';
+import { addStage, changeStage, removeStage, reorderStage, repeatStage } from './stages';
+import { addTrip, changeTrip, removeTrip } from './trips';
+import { changeWorkshop, readWorkshop } from './workshop';
+
+export type StoreHandlers = {
+  readonly [Name in StoreChannelName]: (
+    bench: Bench,
+    input: ChannelInput<Name>,
+  ) => Result<ChannelOutput<Name>, Problem>;
+};
+
+/** The one answer to each call of the contract; inputs have been checked. */
+export const storeHandlers: StoreHandlers = {
+  'project:list': ({ store }, input) => success(listProjects(store, input)),
+  'project:open': ({ store }, input) => openProject(store, input),
+  'project:create': ({ store }, input) => createProject(store, input),
+  'project:change': ({ store }, input) => changeProject(store, input),
+  'project:duplicate': ({ store }, input) => duplicateProject(store, input),
+  'project:archive': ({ store }, input) => archiveProject(store, input),
+  'project:delete': ({ store }, input) => deleteProject(store, input),
+
+  'stage:move': ({ store }, input) => moveStage(store, input),
+  'stage:change': ({ store }, input) => changeStage(store, input),
+  'stage:add': ({ store }, input) => addStage(store, input),
+  'stage:repeat': ({ store }, input) => repeatStage(store, input),
+  'stage:reorder': ({ store }, input) => reorderStage(store, input),
+  'stage:remove': ({ store }, input) => removeStage(store, input),
+
+  'checklist:add': ({ store }, input) => addChecklistItem(store, input),
+  'checklist:tick': ({ store }, input) => tickChecklistItem(store, input),
+  'checklist:remove': ({ store }, input) => removeChecklistItem(store, input),
+
+  'photo:add': ({ store, folders }, input) => addPhoto(store, folders.photos, input),
+  'photo:remove': ({ store }, input) => removePhoto(store, input),
+
+  'trip:add': ({ store }, input) => addTrip(store, input),
+  'trip:change': ({ store }, input) => changeTrip(store, input),
+  'trip:remove': ({ store }, input) => removeTrip(store, input),
+
+  'stage-plan:list': ({ store }) => success(listStagePlans(store)),
+  'stage-plan:keep': ({ store }, input) => keepStagePlan(store, input),
+  'stage-plan:delete': ({ store }, input) => deleteStagePlan(store, input),
+
+  'calculation:list': ({ store }, input) => success(listCalculations(store, input)),
+  'calculation:keep': ({ store }, input) => keepCalculation(store, input),
+  'calculation:remove': ({ store }, input) => removeCalculation(store, input),
+
+  'fabric:list': ({ store }, input) => success(listFabrics(store, input)),
+  'fabric:open': ({ store }, input) => openFabric(store, input),
+  'fabric:create': ({ store }, input) => createFabric(store, input),
+  'fabric:change': ({ store }, input) => changeFabric(store, input),
+  'fabric:delete': ({ store }, input) => deleteFabric(store, input),
+  'fabric:set-photo': ({ store, folders }, input) => setFabricPhoto(store, folders.photos, input),
+
+  'ledger:buy': ({ store }, input) => buyCloth(store, input),
+  'ledger:set-aside': ({ store }, input) => setAsideCloth(store, input),
+  'ledger:release': ({ store }, input) => releaseCloth(store, input),
+  'ledger:cut': ({ store }, input) => cutCloth(store, input),
+  'ledger:discard': ({ store }, input) => discardCloth(store, input),
+  'ledger:count': ({ store }, input) => countCloth(store, input),
+  'ledger:take-back': ({ store }, input) => takeBack(store, input),
+  'ledger:of-project': ({ store }, input): Result<ClothOfProject, Problem> => clothOfProject(store, input),
+
+  'workshop:opening': ({ store, programVersion, isDemo, folders }) =>
+    success({
+      workshop: readWorkshop(store),
+      isEmpty: isEmptyNotebook(store),
+      isDemo,
+      programVersion,
+      file: folders.file,
+    }),
+  'workshop:change': ({ store }, input) => changeWorkshop(store, input),
+  'change:state': ({ store }) => success(undoState(store)),
+  'change:undo': ({ store }, input) => undoChange(store, input.changeId),
+  'change:redo': ({ store }) => redoChange(store),
+  'backup:list': ({ folders }) => success(listBackups(folders.backups)),
+  'backup:make': ({ store, folders }) =>
+    success(makeBackup(store.database, folders.backups, 'by-hand', store.surroundings.now())),
+  'backup:restore': (bench, input) => restoreBackup(bench, input.name),
+};

@@ -1,0 +1,117 @@
+import type Database from 'better-sqlite3';
+import type { Surroundings } from './surroundings';
+
+declare const mayRead: unique symbol;
+declare const mayWrite: unique symbol;
+
+/** What SQLite takes as a parameter. */
+export type Value = string | number | Uint8Array | null;
+/** A row as SQLite hands it over, before its area has looked at it. */
+export type Row = Readonly<Record<string, unknown>>;
+
+type Statement = Database.Statement<unknown[], Row>;
+
+/** An open workshop that may be asked. */
+export interface ReadableStore {
+  readonly [mayRead]: true;
+  readonly database: Database.Database;
+  readonly surroundings: Surroundings;
+  readonly statements: Map<string, Statement>;
+}
+
+/** A workshop inside a write transaction: only `writeTransaction` hands one out. */
+export interface WritableStore extends ReadableStore {
+  readonly [mayWrite]: true;
+}
+
+export function readableStore(database: Database.Database, surroundings: Surroundings): ReadableStore {
+  return { database, surroundings, statements: new Map() } as unknown as ReadableStore;
+}
+
+/**
+ * Runs `work` in one transaction that holds the write lock from its start. An exception, or an answer `keep` says no to,
+ * leaves the file as it was.
+ */
+export function writeTransaction<Answer>(
+  store: ReadableStore,
+  work: (store: WritableStore) => Answer,
+  keep: (answer: Answer) => boolean = () => true,
+): Answer {
+  const { database } = store;
+  database.exec('BEGIN IMMEDIATE');
+  try {
+    const answer = work(store as WritableStore);
+    database.exec(keep(answer) ? 'COMMIT' : 'ROLLBACK');
+    return answer;
+  } catch (error) {
+    if (database.inTransaction) database.exec('ROLLBACK');
+    throw error;
+  }
+}
+
+/** Runs several reads on one state of the file. */
+export function readTransaction<Answer>(store: ReadableStore, work: () => Answer): Answer {
+  if (store.database.inTransaction) return work();
+  store.database.exec('BEGIN');
+  try {
+    return work();
+  } finally {
+    store.database.exec('COMMIT');
+  }
+}
+
+export function allRows(store: ReadableStore, sql: string, ...values: readonly Value[]): readonly Row[] {
+  return prepared(store, sql).all(...values);
+}
+
+export function oneRow(store: ReadableStore, sql: string, ...values: readonly Value[]): Row | undefined {
+  return prepared(store, sql).get(...values);
+}
+
+/** The single number a query gives; throws when it gives anything else. */
+export function oneNumber(store: ReadableStore, sql: string, ...values: readonly Value[]): number {
+  const [value] = Object.values(oneRow(store, sql, ...values) ?? {});
+  if (typeof value !== 'number') throw new Error(`No number from: ${sql}`);
+  return value;
+}
+
+/** Runs a statement that writes and gives how many rows it changed. */
+export function write(store: WritableStore, sql: string, ...values: readonly Value[]): number {
+  return prepared(store, sql).run(...values).changes;
+}
+
+/** Runs a statement that must change exactly one row; anything else is a bug and rolls the change back. */
+export function writeOne(store: WritableStore, sql: string, ...values: readonly Value[]): void {
+  const changes = write(store, sql, ...values);
+  if (changes !== 1) throw new Error(`${changes} rows instead of one: ${sql}`);
+}
+
+/** Inserts one row from its columns and gives its rowid. Names come from code, never from input. */
+export function insertRow(
+  store: WritableStore,
+  table: string,
+  columns: Readonly<Record<string, Value>>,
+): number {
+  const names = Object.keys(columns);
+  const sql = `INSERT INTO ${table} (${names.join(', ')}) VALUES (${names.map(() => '?').join(', ')})`;
+  return Number(prepared(store, sql).run(...Object.values(columns)).lastInsertRowid);
+}
+
+/** Sets columns of the one row with this id. */
+export function updateRow(
+  store: WritableStore,
+  table: string,
+  id: string,
+  columns: Readonly<Record<string, Value>>,
+): void {
+  const set = Object.keys(columns).map((name) => `${name} = ?`);
+  writeOne(store, `UPDATE ${table} SET ${set.join(', ')} WHERE id = ?`, ...Object.values(columns), id);
+}
+
+function prepared(store: ReadableStore, sql: string): Statement {
+  const known = store.statements.get(sql);
+  if (known !== undefined) return known;
+  const statement = store.database.prepare<unknown[], Row>(sql);
+  store.statements.set(sql, statement);
+  return statement;
+}

@@ -1,0 +1,43 @@
+import type { Problem } from '#core/contract/problem';
+import { failure, type Result, success } from '#core/result';
+import type { Bench } from './bench';
+import { writeTransaction } from './handles';
+import { closeStore } from './open-store';
+import { findPhoto, keepThumbnail } from './photos';
+import type { InnerCalls, InnerName } from './protocol';
+
+type InnerHandlers = {
+  readonly [Name in InnerName]: (
+    bench: Bench,
+    input: InnerCalls[Name]['input'],
+  ) => Result<InnerCalls[Name]['output'], Problem>;
+};
+
+const innerHandlers: InnerHandlers = {
+  'inner:find-photo': ({ store, folders }, { photoId }) => findPhoto(store, folders.photos, photoId),
+  'inner:keep-thumbnail': ({ store }, { hash, bytes }) => {
+    writeTransaction(store, (writable) => keepThumbnail(writable, hash, bytes));
+    return success(null);
+  },
+  'inner:close': ({ store }) => {
+    closeStore(store);
+    return success(null);
+  },
+};
+
+export function isInnerName(name: string): name is InnerName {
+  return Object.hasOwn(innerHandlers, name);
+}
+
+/** Answers a call of the main process, whose input its types vouch for. */
+export function answerInnerCall(bench: Bench, name: InnerName, input: unknown): Result<unknown, Problem> {
+  const handle = innerHandlers[name] as (bench: Bench, input: unknown) => Result<unknown, Problem>;
+  try {
+    return handle(bench, input);
+  } catch (error) {
+    return failure<Problem>({
+      code: 'unexpected',
+      detail: error instanceof Error ? error.message : String(error),
+    });
+  }
+}

@@ -1,0 +1,168 @@
+import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
+import type { Problem } from '#core/contract/problem';
+import type { Changed } from '#core/contract/projects';
+import type { ClothPieceId } from '#core/domain/ids';
+import { failure, type Result, success } from '#core/result';
+import { allocate } from '#core/units/allocate';
+import { recordChange } from './changes';
+import { insertRow, type ReadableStore } from './handles';
+import { appendBooking, type NewEntry } from './ledger-append';
+import { findFabric, findPiece, findProject, heldBy, type PieceRef, wrongField } from './lookups';
+
+/** A new piece of cloth with what was paid for it. */
+export function buyCloth(
+  store: ReadableStore,
+  { fabricId, kind, size, costMinor, on, note }: ChannelInput<'ledger:buy'>,
+): Result<ChannelOutput<'ledger:buy'>, Problem> {
+  const fabric = findFabric(store, fabricId);
+  if (!fabric.ok) return fabric;
+  return recordChange(store, `Bought “${fabric.value.name}”`, (writable) => {
+    const pieceId = store.surroundings.newId() as ClothPieceId;
+    const pieceSeq = insertRow(writable, 'cloth_piece', {
+      id: pieceId,
+      fabric_seq: fabric.value.seq,
+      kind,
+      width: size.width,
+    });
+    const entry = {
+      pieceSeq,
+      kind: 'bought',
+      lengthChange: size.length,
+      heldChange: 0,
+      valueChange: costMinor,
+    } as const;
+    appendBooking(writable, { fabricSeq: fabric.value.seq, projectSeq: null, stage: null, note, on }, [
+      entry,
+    ]);
+    return success({ pieceId });
+  });
+}
+
+/** Holds cloth for a project; only what nobody holds can be held. */
+export function setAsideCloth(
+  store: ReadableStore,
+  { pieceId, projectId, length, on, note }: ChannelInput<'ledger:set-aside'>,
+): Result<Changed, Problem> {
+  const [piece, project] = [findPiece(store, pieceId), findProject(store, projectId)];
+  if (!piece.ok) return piece;
+  if (!project.ok) return project;
+  if (length > piece.value.there - piece.value.held) return shortOfCloth(piece.value, 0, length);
+  const words = `Set “${piece.value.fabric.name}” aside for “${project.value.name}”`;
+  return recordOnPiece(
+    store,
+    words,
+    piece.value,
+    project.value.seq,
+    { on, note },
+    {
+      kind: 'set-aside',
+      lengthChange: 0,
+      heldChange: length,
+      valueChange: 0,
+    },
+  );
+}
+
+/** Lets go of cloth a project holds; at most what it holds. */
+export function releaseCloth(
+  store: ReadableStore,
+  { pieceId, projectId, length, on, note }: ChannelInput<'ledger:release'>,
+): Result<Changed, Problem> {
+  const [piece, project] = [findPiece(store, pieceId), findProject(store, projectId)];
+  if (!piece.ok) return piece;
+  if (!project.ok) return project;
+  const held = heldBy(store, piece.value.seq, project.value.seq);
+  if (length > held) return wrongField(['length'], String(length), `at most the ${held} that are set aside`);
+  const words = `Released “${piece.value.fabric.name}” from “${project.value.name}”`;
+  return recordOnPiece(
+    store,
+    words,
+    piece.value,
+    project.value.seq,
+    { on, note },
+    {
+      kind: 'released',
+      lengthChange: 0,
+      heldChange: 0 - length,
+      valueChange: 0,
+    },
+  );
+}
+
+/** Throws cloth away together with its share of the value; what projects hold has to be released first. */
+export function discardCloth(
+  store: ReadableStore,
+  { pieceId, length, on, note }: ChannelInput<'ledger:discard'>,
+): Result<Changed, Problem> {
+  const piece = findPiece(store, pieceId);
+  if (!piece.ok) return piece;
+  if (length > piece.value.there - piece.value.held) return shortOfCloth(piece.value, 0, length);
+  return recordOnPiece(
+    store,
+    `Discarded “${piece.value.fabric.name}”`,
+    piece.value,
+    null,
+    { on, note },
+    {
+      kind: 'discarded',
+      lengthChange: 0 - length,
+      heldChange: 0,
+      valueChange: -valueOfLength(piece.value, length),
+    },
+  );
+}
+
+/**
+ * Corrects a piece to what was counted. The value stays with the cloth that is left; with none left it is written off.
+ */
+export function countCloth(
+  store: ReadableStore,
+  { pieceId, there, on, note }: ChannelInput<'ledger:count'>,
+): Result<Changed, Problem> {
+  const piece = findPiece(store, pieceId);
+  if (!piece.ok) return piece;
+  return recordOnPiece(
+    store,
+    `Counted “${piece.value.fabric.name}”`,
+    piece.value,
+    null,
+    { on, note },
+    {
+      kind: 'counted',
+      lengthChange: there - piece.value.there,
+      heldChange: 0,
+      valueChange: there === 0 ? -piece.value.valueMinor : 0,
+    },
+  );
+}
+
+/** The part of a piece's value that goes with `length` of it, in whole minor units; the last of the piece takes all. */
+export function valueOfLength(piece: PieceRef, length: number): number {
+  if (length >= piece.there) return piece.valueMinor;
+  return allocate(piece.valueMinor, [length, piece.there - length])[0] ?? 0;
+}
+
+/** `ownHold` is what the asking project holds: to it that is free. */
+export function shortOfCloth(
+  piece: PieceRef,
+  ownHold: number,
+  asked: number,
+): { readonly ok: false; readonly error: Problem } {
+  const free = Math.max(0, piece.there - piece.held + ownHold);
+  return failure<Problem>({ code: 'short-of-cloth', free, there: piece.there, asked });
+}
+
+function recordOnPiece(
+  store: ReadableStore,
+  words: string,
+  piece: PieceRef,
+  projectSeq: number | null,
+  { on, note }: Pick<ChannelInput<'ledger:count'>, 'on' | 'note'>,
+  entry: Omit<NewEntry, 'pieceSeq'>,
+): Result<Changed, Problem> {
+  return recordChange(store, words, (writable) => {
+    const booking = { fabricSeq: piece.fabric.seq, projectSeq, stage: null, note, on };
+    appendBooking(writable, booking, [{ ...entry, pieceSeq: piece.seq }]);
+    return success({});
+  });
+}

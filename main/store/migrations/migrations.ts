@@ -1,0 +1,8 @@
+import { firstTables } from './0010-first-tables';
+import type { Migration } from './migration';
+
+/** Every step of the file's format, oldest first. */
+export const migrations: readonly Migration[] = [firstTables];
+
+/** The format this program writes; a file beyond it is refused untouched. */
+export const KNOWN_VERSION = Math.max(...migrations.map(({ version }) => version));

@@ -1,0 +1,67 @@
+import type { z } from 'zod';
+import type { Problem } from '#core/contract/problem';
+import type { Row } from './handles';
+
+/** A row that does not say what its table promises: the file was damaged or written by something else. */
+export class UnreadableRow extends Error {
+  readonly problem: Problem;
+
+  constructor(where: string, why: string) {
+    super(`${where}: ${why}`);
+    this.name = 'UnreadableRow';
+    this.problem = { code: 'file-unreadable', detail: this.message };
+  }
+}
+
+/** Reads a value by its schema; throws UnreadableRow, which leaves the row where it is and tells which one it was. */
+export function readBy<Output>(schema: z.ZodType<Output>, value: unknown, where: string): Output {
+  const read = schema.safeParse(value);
+  if (read.success) return read.data;
+  const [issue] = read.error.issues;
+  throw new UnreadableRow(where, `${issue?.path.map(String).join('.') ?? ''} ${issue?.message ?? ''}`.trim());
+}
+
+export function textOf(row: Row, column: string): string {
+  const value = row[column];
+  if (typeof value === 'string') return value;
+  throw new UnreadableRow(column, 'not a text');
+}
+
+export function textOrNullOf(row: Row, column: string): string | null {
+  return row[column] === null ? null : textOf(row, column);
+}
+
+export function numberOf(row: Row, column: string): number {
+  const value = row[column];
+  if (typeof value === 'number') return value;
+  throw new UnreadableRow(column, 'not a number');
+}
+
+export function numberOrNullOf(row: Row, column: string): number | null {
+  return row[column] === null ? null : numberOf(row, column);
+}
+
+export function flagOf(row: Row, column: string): boolean {
+  return numberOf(row, column) === 1;
+}
+
+/** The JSON value in a column; its shape is still unknown. */
+export function jsonOf(row: Row, column: string): unknown {
+  try {
+    return JSON.parse(textOf(row, column)) as unknown;
+  } catch (error) {
+    if (error instanceof UnreadableRow) throw error;
+    throw new UnreadableRow(column, 'not JSON');
+  }
+}
+
+/** The rows that share a value of a column, in the order they came. */
+export function groupRows(rows: readonly Row[], column: string): ReadonlyMap<unknown, readonly Row[]> {
+  const groups = new Map<unknown, Row[]>();
+  for (const row of rows) {
+    const group = groups.get(row[column]);
+    if (group === undefined) groups.set(row[column], [row]);
+    else group.push(row);
+  }
+  return groups;
+}

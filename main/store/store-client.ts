@@ -1,0 +1,59 @@
+import type { ChannelAnswer, ChannelInput, StoreChannelName } from '#core/contract/channels';
+import type { Problem } from '#core/contract/problem';
+import { type Result, success } from '#core/result';
+import type { InnerName, StartOptions } from './protocol';
+import { type ReadPhoto, type ThumbnailMaker, photoReader } from './read-photo';
+import { startThread, type StoreThread } from './store-thread';
+
+/** The main process's end of the store: calls go to its thread, answers come when they are on the disk. */
+export interface StoreClient {
+  readonly call: <Name extends StoreChannelName>(
+    name: Name,
+    input: ChannelInput<Name>,
+  ) => Promise<ChannelAnswer<Name>>;
+  /** The kept picture of a photo, or a small one of it; null when there is no such photo. */
+  readonly readPhoto: ReadPhoto;
+  /** Folds the write-ahead log into the file and ends the thread. */
+  readonly close: () => Promise<void>;
+}
+
+export interface StoreOptions extends StartOptions {
+  /** Makes a small JPEG of a picture, or null where it cannot; without it a thumbnail is the picture itself. */
+  readonly makeThumbnail?: ThumbnailMaker;
+}
+
+/**
+ * Opens a workshop in a thread of its own. Should the thread die, what was asked of it is answered as unexpected, and it
+ * is started once more.
+ */
+export async function startStore({
+  makeThumbnail,
+  ...options
+}: StoreOptions): Promise<Result<StoreClient, Problem>> {
+  const first = await startThread(options);
+  if (!first.ok) return first;
+  let isClosing = false;
+  let current: Promise<Result<StoreThread, Problem>> = Promise.resolve(first);
+  void first.value.ended.then(() => {
+    if (!isClosing) current = startThread(options);
+  });
+
+  const ask = async (
+    name: StoreChannelName | InnerName,
+    input: unknown,
+  ): Promise<Result<unknown, Problem>> => {
+    const thread = await current;
+    return thread.ok ? thread.value.ask(name, input) : thread;
+  };
+  return success({
+    call: ask as StoreClient['call'],
+    readPhoto: photoReader(ask, makeThumbnail ?? (() => null)),
+    close: async () => {
+      isClosing = true;
+      const thread = await current;
+      if (!thread.ok) return;
+      await thread.value.ask('inner:close', null);
+      await thread.value.ended;
+    },
+  });
+}

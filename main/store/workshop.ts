@@ -1,0 +1,46 @@
+import type { ChannelInput } from '#core/contract/channels';
+import type { Problem } from '#core/contract/problem';
+import type { Changed } from '#core/contract/projects';
+import { STARTING_HABITS, type Workshop, workshop as workshopSchema } from '#core/domain/workshop';
+import type { Result } from '#core/result';
+import { success } from '#core/result';
+import { currencyFromCode } from '#core/units/money';
+import { recordChange } from './changes';
+import { oneRow, type ReadableStore, write } from './handles';
+import { jsonOf, readBy } from './rows';
+
+/** What a workshop is like before its maker says otherwise. */
+const STARTING_WORKSHOP: Workshop = {
+  name: '',
+  currency: currencyFromCode('USD'),
+  theme: 'system',
+  habits: STARTING_HABITS,
+};
+
+export function readWorkshop(store: ReadableStore): Workshop {
+  const row = oneRow(store, 'SELECT * FROM workshop');
+  if (row === undefined) return STARTING_WORKSHOP;
+  // A habit the notebook learned after this was written starts where it starts for everybody.
+  const habits = { ...STARTING_HABITS, ...(jsonOf(row, 'habits_json') as object) };
+  const read = { name: row['name'], currency: row['currency'], theme: row['theme'], habits };
+  return readBy(workshopSchema, read, 'workshop');
+}
+
+export function changeWorkshop(
+  store: ReadableStore,
+  { workshop }: ChannelInput<'workshop:change'>,
+): Result<Changed, Problem> {
+  return recordChange(store, 'Changed the workshop', (writable) => {
+    write(
+      writable,
+      `INSERT INTO workshop (id, name, currency, theme, habits_json) VALUES ('workshop', ?, ?, ?, ?)
+      ON CONFLICT (id) DO UPDATE SET name = excluded.name, currency = excluded.currency, theme = excluded.theme,
+        habits_json = excluded.habits_json`,
+      workshop.name,
+      workshop.currency,
+      workshop.theme,
+      JSON.stringify(workshop.habits),
+    );
+    return success({});
+  });
+}

@@ -1,0 +1,70 @@
+import { stagePlanId } from './ids';
+import type { z } from 'zod';
+import type { PlannedStage } from './stage';
+import {
+  CENTER_CUT,
+  HAND_FINISH,
+  HOME_QUILTING,
+  INNER_BINDING,
+  LONGARM,
+  OUTER_BINDING,
+  PIECING,
+  SLIT_LINES,
+} from './starting-stages';
+
+export interface StartingPlan {
+  readonly id: z.infer<typeof stagePlanId>;
+  readonly name: string;
+  readonly says: string;
+  readonly stages: readonly PlannedStage[];
+}
+
+/** The plans a new notebook has. Their ids never change: projects are begun from them by id. */
+export const STARTING_PLANS: readonly StartingPlan[] = [
+  {
+    id: stagePlanId.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a01'),
+    name: 'Ring-shaped skirt with a slit',
+    says: 'For a tree: quilted, bound outside, then opened from the edge to a hole in the center.',
+    stages: [
+      PIECING,
+      LONGARM,
+      OUTER_BINDING,
+      withLines(CENTER_CUT, SLIT_LINES),
+      { ...INNER_BINDING, name: 'Bind hole and slit' },
+      HAND_FINISH,
+    ],
+  },
+  {
+    id: stagePlanId.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a02'),
+    name: 'Ring-shaped topper',
+    says: 'For a table with a pole through it, or with a candle in the middle: a closed ring.',
+    stages: [PIECING, LONGARM, OUTER_BINDING, CENTER_CUT, INNER_BINDING, HAND_FINISH],
+  },
+  {
+    id: stagePlanId.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a03'),
+    name: 'Runner',
+    says: 'Long and narrow, quilted at home.',
+    stages: [PIECING, HOME_QUILTING, OUTER_BINDING, HAND_FINISH],
+  },
+  {
+    id: stagePlanId.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a04'),
+    name: 'Throw',
+    says: 'Large enough to send out for quilting.',
+    stages: [{ ...PIECING, estimateMinutes: 900 }, LONGARM, OUTER_BINDING, HAND_FINISH],
+  },
+  {
+    id: stagePlanId.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a05'),
+    name: 'Small mat',
+    says: 'Pieced, quilted and bound at home in a few evenings.',
+    stages: [
+      { ...PIECING, estimateMinutes: 180 },
+      { ...HOME_QUILTING, estimateMinutes: 120 },
+      { ...OUTER_BINDING, estimateMinutes: 60 },
+      { ...HAND_FINISH, estimateMinutes: 60 },
+    ],
+  },
+];
+
+function withLines(stage: PlannedStage, lines: PlannedStage['checklist']): PlannedStage {
+  return { ...stage, checklist: [...stage.checklist, ...lines] };
+}
