@@ -5,26 +5,39 @@ const width = lengthField({ title: 'Width', help: 'Finished, from edge to edge.'
 const length = lengthField({ title: 'Length', help: 'Finished, from edge to edge.' });
 
 /** The finished outer edge of a piece. Sizes are from edge to edge; a regular polygon is measured across its flats. */
-export const outline = z.discriminatedUnion('shape', [
-  z.object({ shape: z.literal('square'), side: lengthField({ title: 'Side' }) }).readonly(),
-  z.object({ shape: z.literal('rectangle'), width, length }).readonly(),
-  z.object({ shape: z.literal('circle'), diameter: lengthField({ title: 'Across' }) }).readonly(),
-  z.object({ shape: z.literal('ellipse'), width, length }).readonly(),
-  z.object({ shape: z.literal('hexagon'), acrossFlats: lengthField({ title: 'Across the flats' }) }).readonly(),
-  z.object({ shape: z.literal('octagon'), acrossFlats: lengthField({ title: 'Across the flats' }) }).readonly(),
-  z
-    .object({
-      shape: z.literal('sides'),
-      sides: z.array(lengthField({ title: 'Side' })).min(3).max(60).readonly(),
-      width,
-      length,
-    })
-    .readonly(),
-]);
+export const outline = z
+  .discriminatedUnion('shape', [
+    z.object({ shape: z.literal('square'), side: lengthField({ title: 'Side' }) }).readonly(),
+    z.object({ shape: z.literal('rectangle'), width, length }).readonly(),
+    z.object({ shape: z.literal('circle'), diameter: lengthField({ title: 'Across' }) }).readonly(),
+    z.object({ shape: z.literal('ellipse'), width, length }).readonly(),
+    z
+      .object({ shape: z.literal('hexagon'), acrossFlats: lengthField({ title: 'Across the flats' }) })
+      .readonly(),
+    z
+      .object({ shape: z.literal('octagon'), acrossFlats: lengthField({ title: 'Across the flats' }) })
+      .readonly(),
+    z
+      .object({
+        shape: z.literal('sides'),
+        sides: z
+          .array(lengthField({ title: 'Side' }))
+          .min(3)
+          .max(60)
+          .readonly(),
+        width,
+        length,
+      })
+      .readonly(),
+  ])
+  .meta({ title: 'Shape' });
 
 export type Outline = z.infer<typeof outline>;
 export type OutlineShape = Outline['shape'];
 
 /** A round hole in the finished center; `diameter` is the cut edge, before it is bound. */
-export const hole = z.object({ diameter: lengthField({ title: 'Hole across' }) }).readonly();
+export const hole = z
+  .object({ diameter: lengthField({ title: 'Hole across' }) })
+  .readonly()
+  .meta({ title: 'Hole' });
 export type Hole = z.infer<typeof hole>;

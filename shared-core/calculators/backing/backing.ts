@@ -1,0 +1,137 @@
+import { failure, type Result, success } from '#core/result';
+import { lengthSubtract } from '#core/units/length';
+import type { Calculation, Calculator, Refusal } from '../calculator';
+import type { Figure, Note, Table } from '../explanation';
+import { areaQuantity, countQuantity, givenLength, sizeQuantity, wordsQuantity } from '../quantities';
+import { backingDiagram } from './backing-diagram';
+import { backingSize, backingSteps, clothToBuy } from './backing-steps';
+import { type BackingInput, backingInput, backingInputFromProject } from './input';
+import { type BackingDetails, leftoverArea, MOST_PANELS, type PanelWay, panelWays } from './panels';
+
+/** Cloth for the back: every way of panels, from ordinary and from wide cloth, with what each takes. */
+export const backing: Calculator<BackingInput, BackingDetails> = {
+  name: 'backing',
+  version: 1,
+  title: 'Backing',
+  question: 'How much cloth does the back take, and how is it pieced?',
+  stageKinds: ['longarm', 'home-quilting'],
+  input: backingInput,
+  fromProject: backingInputFromProject,
+  calculate: calculateBacking,
+};
+
+function calculateBacking(input: BackingInput): Result<Calculation<BackingDetails>, Refusal> {
+  const cut = backingSize(input);
+  const size = { width: cut.width.rounded, length: cut.length.rounded };
+  const { seam, cutStep, printRuns } = input;
+  const details: BackingDetails = {
+    ...size,
+    ways: panelWays(size, { width: input.fabricWidth, seam, cutStep }, printRuns),
+    wideWays: panelWays(size, { width: input.wideWidth, seam, cutStep }, printRuns),
+  };
+  const chosen = chooseWay(details.ways, input);
+  const wide = chooseWay(details.wideWays, input);
+  const best = chosen ?? wide;
+  if (best === undefined) return failure(refuseNarrowCloth(input));
+  return success({
+    figures: backingFigures(input, chosen, wide, best),
+    tables: [waysTable(input, details)],
+    explanation: backingSteps(input, best),
+    notes: backingNotes(input, details, best),
+    diagram: backingDiagram(input.outline, details, best),
+    details,
+  });
+}
+
+function refuseNarrowCloth({ fabricWidth, seam }: BackingInput): Refusal {
+  return {
+    code: 'too-many-panels',
+    field: ['fabricWidth'],
+    says: 'cloth {fabricWidth} wide with seams of {seam} would take more than {most}: take wider cloth or a narrower seam.',
+    values: {
+      fabricWidth: givenLength(fabricWidth),
+      seam: givenLength(seam),
+      most: countQuantity(MOST_PANELS, ['panel', 'panels']),
+    },
+  };
+}
+
+/** The shortest way whose last panel is whole, or any where the maker will join it from strips. */
+function chooseWay(ways: readonly PanelWay[], { mayJoinLast }: BackingInput): PanelWay | undefined {
+  return ways.find(({ last }) => mayJoinLast || last === 'whole');
+}
+
+function backingFigures(
+  input: BackingInput,
+  chosen: PanelWay | undefined,
+  wide: PanelWay | undefined,
+  best: PanelWay,
+): readonly Figure[] {
+  const from = (label: string, way: PanelWay | undefined): readonly Figure[] =>
+    way === undefined ? [] : [{ label, quantity: clothToBuy(input, way) }];
+  const seams: Figure = { label: 'Seams to sew', quantity: givenLength(best.seamLength) };
+  return [
+    ...from('Cloth to buy', chosen),
+    ...from('Or of wide backing', wide),
+    { label: 'Pieced from', quantity: wordsQuantity(wayInWords(best)) },
+    { label: 'Backing, cut', quantity: backingSize(input) },
+    ...(best.seamLength === 0 ? [] : [seams]),
+  ];
+}
+
+function wayInWords({ panels, panelsRun, last, lastPieces }: PanelWay): string {
+  if (panels === 1) return panelsRun === 'up' ? 'one width, upright' : 'one width, lying';
+  const run = panelsRun === 'up' ? 'upright, seams up the piece' : 'lying, seams across the piece';
+  const pieced = last === 'whole' ? '' : `, the last joined from ${lastPieces} strips cut ${last} the cloth`;
+  return `${panels} panels ${run}${pieced}`;
+}
+
+function waysTable(input: BackingInput, { ways, wideWays }: BackingDetails): Table {
+  return {
+    title: 'Every way',
+    columns: ['Cloth width', 'Way', 'Panel', 'Last panel', 'Off the bolt', 'To buy', 'Seams', 'Left over'],
+    rows: [...ways, ...wideWays].map((way) => [
+      givenLength(way.cloth.width),
+      wordsQuantity(wayInWords(way)),
+      sizeQuantity(givenLength(way.cloth.width), givenLength(way.panelLength)),
+      sizeQuantity(givenLength(way.lastWidth), givenLength(way.lastPieceLength)),
+      givenLength(way.clothLength),
+      clothToBuy(input, way),
+      givenLength(way.seamLength),
+      areaQuantity(leftoverArea(way)),
+    ]),
+  };
+}
+
+function backingNotes(input: BackingInput, { ways }: BackingDetails, best: PanelWay): readonly Note[] {
+  const trim: Note = {
+    kind: 'tip',
+    says: 'Cut the selvages off before joining: they draw in when washed. Sew with {seam} and press the seams open.',
+    values: { seam: givenLength(input.seam) },
+  };
+  const turned: Note = {
+    kind: 'warning',
+    says: 'The strips of the last panel lie crosswise: a print that has an up will lie on its side there.',
+    values: {},
+  };
+  const blade: Note = {
+    kind: 'caution',
+    says: 'Long cuts with a rotary blade: close it whenever it is put down, cut away from yourself, keep the other hand flat and clear of the ruler’s edge. Press the seams on a heat-safe place and switch the iron off.',
+    values: {},
+  };
+  const [shortest] = ways;
+  const saving: readonly Note[] =
+    shortest?.cloth.width !== best.cloth.width || shortest.clothLength === best.clothLength
+      ? []
+      : [
+          {
+            kind: 'tip',
+            says: 'With the last panel joined from {strips} the cloth off the bolt is {less} shorter.',
+            values: {
+              strips: countQuantity(shortest.lastPieces, ['strip', 'strips']),
+              less: givenLength(lengthSubtract(best.clothLength, shortest.clothLength)),
+            },
+          },
+        ];
+  return [blade, ...(best.panels > 1 ? [trim] : []), ...saving, ...(best.last === 'across' ? [turned] : [])];
+}

@@ -1,0 +1,68 @@
+import { z } from 'zod';
+import { choiceField, flagField, lengthField, percentField } from '#core/domain/fields';
+import type { Measurements } from '#core/domain/measurements';
+import { outline } from '#core/domain/outline';
+import { lengthFromInches } from '#core/units/length';
+import {
+  cutStepField,
+  cutStepOfHabits,
+  fabricWidthField,
+  seamField,
+  yardageStepField,
+  yardageStepOfHabits,
+} from '../shared-fields';
+
+const inches = lengthFromInches;
+
+export const backingInput = z
+  .object({
+    outline,
+    overhang: lengthField({
+      title: 'Overhang',
+      help: 'Beyond the top on every side, for the frame and for what the quilting draws in.',
+      minimum: inches(0),
+      maximum: inches(24),
+    }),
+    fabricWidth: fabricWidthField(),
+    wideWidth: lengthField({
+      title: 'Usable width of wide backing',
+      help: 'Wide backing cloth is commonly sold 108 in wide.',
+      minimum: inches(4),
+      maximum: inches(130),
+    }),
+    seam: seamField('On each panel, where two are joined; pressed open.'),
+    printRuns: choiceField(['any-way', 'up-the-cloth', 'across-the-cloth'], {
+      title: 'The print runs',
+      help: 'Up the cloth is parallel to the selvages. A print that runs one way is kept upright on the piece.',
+    }),
+    mayJoinLast: flagField({
+      title: 'The last panel may be joined from strips',
+      help: 'Saves cloth where it is narrow, for more seams.',
+    }),
+    safetyExtraPercent: percentField({
+      title: 'Safety extra',
+      help: 'Added to the length before it is rounded up to what the shop sells.',
+      minimum: 0,
+      maximum: 100,
+    }),
+    cutStep: cutStepField(),
+    yardageStep: yardageStepField(),
+  })
+  .readonly();
+
+export type BackingInput = z.infer<typeof backingInput>;
+
+export function backingInputFromProject({ outline: piece, habits }: Measurements): BackingInput {
+  return {
+    outline: piece,
+    overhang: habits.backingOverhang,
+    fabricWidth: habits.fabricWidth,
+    wideWidth: inches(108),
+    seam: habits.backingSeam,
+    printRuns: 'any-way',
+    mayJoinLast: false,
+    safetyExtraPercent: habits.safetyExtraPercent,
+    cutStep: cutStepOfHabits(habits),
+    yardageStep: yardageStepOfHabits(habits),
+  };
+}

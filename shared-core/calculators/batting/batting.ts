@@ -1,0 +1,127 @@
+import { failure, type Result, success } from '#core/result';
+import { lengthFromExact } from '#core/units/length';
+import type { Calculation, Calculator, Refusal } from '../calculator';
+import type { Figure, Note, Quantity, Table } from '../explanation';
+import { outlineBounds } from '../outline/outline-measures';
+import { areaQuantity, countQuantity, givenLength, sizeQuantity, wordsQuantity } from '../quantities';
+import { battingDiagram } from './batting-diagram';
+import { battingSteps, offTheRoll, sideOf } from './batting-steps';
+import { type BattingDetails, fittingPackages, MOST_WIDTHS, rollCuts } from './choose-batting';
+import { type BattingInput, battingInput, battingInputFromProject } from './input';
+
+/** The smallest package that covers the top with its overhang, and the length off every roll. */
+export const batting: Calculator<BattingInput, BattingDetails> = {
+  name: 'batting',
+  version: 1,
+  title: 'Batting',
+  question: 'Which batting covers the piece, from a package or off the roll?',
+  stageKinds: ['longarm', 'home-quilting'],
+  input: battingInput,
+  fromProject: battingInputFromProject,
+  calculate: calculateBatting,
+};
+
+function calculateBatting(input: BattingInput): Result<Calculation<BattingDetails>, Refusal> {
+  const bounds = outlineBounds(input.outline);
+  const side = (exact: number) => lengthFromExact(exact + 2 * input.overhang, 'up', input.cutStep);
+  const sheet = { width: side(bounds.width), length: side(bounds.length) };
+  const details = {
+    ...sheet,
+    packages: fittingPackages(sheet, input.packages),
+    rolls: rollCuts(sheet, input.rolls),
+  };
+  if (details.packages.length + details.rolls.length === 0) return failure(refuseSmallBatting(input, sheet));
+  return success({
+    figures: battingFigures(input, details),
+    tables: [packageTable(input, details), rollTable(input, details)],
+    explanation: battingSteps(input, details),
+    notes: battingNotes(details),
+    diagram: battingDiagram(input, details),
+    details,
+  });
+}
+
+function refuseSmallBatting(
+  input: BattingInput,
+  { width, length }: Pick<BattingDetails, 'width' | 'length'>,
+): Refusal {
+  return {
+    code: 'nothing-covers',
+    field: [input.packages.length === 0 ? 'rolls' : 'packages'],
+    says: 'no package covers {sheet}, and no roll does in {most} or fewer: add a larger one.',
+    values: {
+      sheet: sizeQuantity(givenLength(width), givenLength(length)),
+      most: countQuantity(MOST_WIDTHS, ['width', 'widths']),
+    },
+  };
+}
+
+function battingFigures(input: BattingInput, { packages, rolls }: BattingDetails): readonly Figure[] {
+  const bounds = outlineBounds(input.outline);
+  const [smallest] = packages;
+  const [roll] = rolls;
+  const size: Figure = {
+    label: 'Batting, cut',
+    quantity: sizeQuantity(sideOf(input, bounds.width), sideOf(input, bounds.length)),
+  };
+  return [
+    ...(smallest === undefined
+      ? []
+      : [{ label: 'Smallest package', quantity: wordsQuantity(smallest.name) }]),
+    ...(roll === undefined
+      ? []
+      : [{ label: `Or off the roll: ${roll.name}`, quantity: offTheRoll(input, roll) }]),
+    size,
+  ];
+}
+
+function packageTable(input: BattingInput, { packages }: BattingDetails): Table {
+  return {
+    title: 'Packages',
+    columns: ['Package', 'Size', 'Covers', 'Left over'],
+    rows: input.packages.map(({ name, width, length }) => {
+      const fit = packages.find((one) => one.name === name && one.width === width && one.length === length);
+      const verdict = fit === undefined ? 'too small' : fit.isTurned ? 'yes, turned' : 'yes';
+      const spare: Quantity = fit === undefined ? wordsQuantity('–') : areaQuantity(fit.spare);
+      return [
+        wordsQuantity(name),
+        sizeQuantity(givenLength(width), givenLength(length)),
+        wordsQuantity(verdict),
+        spare,
+      ];
+    }),
+  };
+}
+
+function rollTable(input: BattingInput, { rolls }: BattingDetails): Table {
+  return {
+    title: 'Off the roll',
+    columns: ['Roll', 'Width', 'Widths side by side', 'Each', 'To buy'],
+    rows: rolls.map((roll) => [
+      wordsQuantity(roll.name),
+      givenLength(roll.width),
+      countQuantity(roll.widths, ['width', 'widths']),
+      givenLength(roll.each),
+      offTheRoll(input, roll),
+    ]),
+  };
+}
+
+function battingNotes({ rolls }: BattingDetails): readonly Note[] {
+  const open: Note = {
+    kind: 'tip',
+    says: 'Open the batting a day before it is used, so that its folds relax.',
+    values: {},
+  };
+  const blade: Note = {
+    kind: 'caution',
+    says: 'Batting is thick: a rotary blade needs more force and slips more easily. Use a fresh blade, cut away from yourself, close it whenever it is put down. Keep loose batting away from stoves, candles and a hot iron.',
+    values: {},
+  };
+  const joined: Note = {
+    kind: 'warning',
+    says: 'The widths of batting are joined edge to edge with a wide zigzag or by hand; overlapped, they leave a ridge.',
+    values: {},
+  };
+  return [blade, open, ...((rolls[0]?.widths ?? 1) > 1 ? [joined] : [])];
+}

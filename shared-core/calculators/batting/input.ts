@@ -1,0 +1,89 @@
+import { z } from 'zod';
+import { lengthField, percentField, textField } from '#core/domain/fields';
+import type { Measurements } from '#core/domain/measurements';
+import { outline } from '#core/domain/outline';
+import { lengthFromInches } from '#core/units/length';
+import { cutStepField, cutStepOfHabits, yardageStepField, yardageStepOfHabits } from '../shared-fields';
+
+const inches = lengthFromInches;
+const widest = inches(390);
+
+const battingPackage = z
+  .object({
+    name: textField({ title: 'Name', minimum: 1, maximum: 60 }),
+    width: lengthField({ title: 'Width', maximum: widest }),
+    length: lengthField({ title: 'Length', maximum: widest }),
+  })
+  .readonly();
+
+const battingRoll = z
+  .object({
+    name: textField({ title: 'Name', minimum: 1, maximum: 60 }),
+    width: lengthField({ title: 'Width', minimum: inches(4), maximum: widest }),
+  })
+  .readonly();
+
+export const battingInput = z
+  .object({
+    outline,
+    overhang: lengthField({
+      title: 'Overhang',
+      help: 'Beyond the top on every side.',
+      minimum: inches(0),
+      maximum: inches(24),
+    }),
+    packages: z.array(battingPackage).max(60).readonly().meta({
+      title: 'Packages',
+      description:
+        'What your shop has. No standard fixes these sizes: the list starts from common practice and is yours to change.',
+    }),
+    rolls: z
+      .array(battingRoll)
+      .max(30)
+      .readonly()
+      .meta({ title: 'Rolls', description: 'Batting sold off the roll, by the width it is wound at.' }),
+    safetyExtraPercent: percentField({
+      title: 'Safety extra',
+      help: 'Added to a length off the roll; a package is what it is.',
+      minimum: 0,
+      maximum: 100,
+    }),
+    cutStep: cutStepField(),
+    yardageStep: yardageStepField(),
+  })
+  .readonly();
+
+export type BattingInput = z.infer<typeof battingInput>;
+
+const inchPackage = (name: string, width: number, length: number) => ({
+  name,
+  width: inches(width),
+  length: inches(length),
+});
+
+/** Common practice, met on many packages; no standard fixes them. */
+const COMMON_PACKAGES: BattingInput['packages'] = [
+  inchPackage('Crib', 45, 60),
+  inchPackage('Twin', 72, 90),
+  inchPackage('Full', 81, 96),
+  inchPackage('Queen', 90, 108),
+  inchPackage('King', 120, 120),
+];
+
+/** Common practice as well. */
+const COMMON_ROLLS: BattingInput['rolls'] = [
+  { name: 'Narrow roll', width: inches(48) },
+  { name: 'Wide roll', width: inches(96) },
+];
+
+export function battingInputFromProject({ outline: piece, habits }: Measurements): BattingInput {
+  return {
+    outline: piece,
+    overhang: habits.backingOverhang,
+    packages: COMMON_PACKAGES,
+    rolls: COMMON_ROLLS,
+    safetyExtraPercent: habits.safetyExtraPercent,
+    cutStep: cutStepOfHabits(habits),
+    yardageStep: yardageStepOfHabits(habits),
+  };
+}

@@ -1,0 +1,128 @@
+import { z } from 'zod';
+import { lengthField, minorField, numberField, percentField, textField } from '#core/domain/fields';
+import type { Measurements } from '#core/domain/measurements';
+import { outline } from '#core/domain/outline';
+import { lengthFromInches } from '#core/units/length';
+
+const inches = lengthFromInches;
+const name = textField({ title: 'Line', minimum: 1, maximum: 60 });
+const most = 10_000_000;
+
+/** A line beside the quilting: a flat sum, or so much by area, by edge or on top of the quilting in percent. */
+export const priceLine = z.discriminatedUnion('by', [
+  z
+    .object({
+      by: z.literal('flat'),
+      name,
+      amount: minorField({ title: 'Amount', minimum: 0, maximum: most }),
+    })
+    .readonly(),
+  z
+    .object({
+      by: z.literal('area'),
+      name,
+      rate: minorField({ title: 'Rate', unit: 'a square inch', minimum: 0, maximum: 10_000 }),
+    })
+    .readonly(),
+  z
+    .object({
+      by: z.literal('edge'),
+      name,
+      rate: minorField({ title: 'Rate', unit: 'an inch of edge', minimum: 0, maximum: 100_000 }),
+    })
+    .readonly(),
+  z
+    .object({
+      by: z.literal('percent'),
+      name,
+      percent: percentField({ title: 'Of the quilting', minimum: 0, maximum: 500 }),
+    })
+    .readonly(),
+]);
+
+export type PriceLine = z.infer<typeof priceLine>;
+
+export const longarmPriceInput = z
+  .object({
+    outline,
+    measureUpTo: lengthField({
+      title: 'Sides are measured up to',
+      help: 'Each side of the bounding rectangle is billed up to a whole multiple of this.',
+      minimum: inches(1 / 64),
+      maximum: inches(12),
+    }),
+    rate: minorField({
+      title: 'Longarm rate',
+      help: 'Per square inch.',
+      unit: 'a square inch',
+      minimum: 0,
+      maximum: 10_000,
+    }),
+    minimum: minorField({
+      title: 'Longarm minimum',
+      help: 'Least price of the quilting itself.',
+      minimum: 0,
+      maximum: most,
+    }),
+    lines: z
+      .array(priceLine)
+      .max(20)
+      .readonly()
+      .meta({
+        title: 'Other lines',
+        description: 'Thread, batting, basting, rush, freight: flat, by area, by edge or in percent.',
+      }),
+    overhang: lengthField({
+      title: 'Overhang',
+      help: 'Of backing and batting on every side.',
+      minimum: inches(0),
+      maximum: inches(24),
+    }),
+    clothWeight: numberField({
+      title: 'Weight of the cloth',
+      help: 'Weigh a piece you have measured; 145 is usual for quilting cotton (from memory).',
+      unit: 'g a square metre',
+      minimum: 10,
+      maximum: 1_000,
+    }),
+    battingWeight: numberField({
+      title: 'Weight of the batting',
+      help: 'Nothing where the quilter has it. Weigh a piece you have measured; 170 is usual for a cotton blend (from memory).',
+      unit: 'g a square metre',
+      minimum: 0,
+      maximum: 2_000,
+    }),
+    seamExtraPercent: percentField({
+      title: 'Cloth in the seams of the top',
+      help: 'A 3 in patch cut at 3 1/2 in takes 36 % more cloth than is seen; large patches less.',
+      minimum: 0,
+      maximum: 200,
+    }),
+    packing: numberField({ title: 'Box and packing', unit: 'g', minimum: 0, maximum: 20_000 }),
+  })
+  .readonly();
+
+export type LongarmPriceInput = z.infer<typeof longarmPriceInput>;
+
+const STARTING_LINES: LongarmPriceInput['lines'] = [
+  { by: 'flat', name: 'Thread', amount: 0 },
+  { by: 'area', name: 'Batting', rate: 0 },
+  { by: 'area', name: 'Basting', rate: 0 },
+  { by: 'percent', name: 'Rush', percent: 0 },
+  { by: 'flat', name: 'Freight', amount: 0 },
+];
+
+export function longarmPriceInputFromProject({ outline: piece, habits }: Measurements): LongarmPriceInput {
+  return {
+    outline: piece,
+    measureUpTo: inches(1),
+    rate: habits.longarmRateMinor,
+    minimum: habits.longarmMinimumMinor,
+    lines: STARTING_LINES,
+    overhang: habits.backingOverhang,
+    clothWeight: 145,
+    battingWeight: 170,
+    seamExtraPercent: 25,
+    packing: 300,
+  };
+}

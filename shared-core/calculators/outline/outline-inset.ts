@@ -1,0 +1,51 @@
+import { assertNever } from '#core/assert-never';
+import type { Outline } from '#core/domain/outline';
+import { circleArea } from '#core/geometry/circle';
+import { ellipseArea } from '#core/geometry/ellipse';
+import { regularPolygonArea, regularPolygonFromInradius } from '#core/geometry/regular-polygon';
+import {
+  outlineBounds,
+  outlineCornerAngles,
+  outlinePerimeter,
+  outlineTightestRadius,
+} from './outline-measures';
+
+/**
+ * Length of the line that runs `inset` inside the finished edge, in 1/320 mm. A curve loses 2π × inset, a corner of inner
+ * angle a loses 2 × inset ÷ tan(a/2); a list of sides loses nothing, for nobody gave its angles, so that it is never short.
+ * null where the line would cross itself: the piece is too small, or an ellipse bends too tightly for it.
+ */
+export function outlineInsetPerimeter(outline: Outline, inset: number): number | null {
+  const { width, length } = outlineBounds(outline);
+  if (inset * 2 >= Math.min(width, length)) return null;
+  const perimeter = outlinePerimeter(outline);
+  const tightest = outlineTightestRadius(outline);
+  if (tightest !== null) return inset >= tightest ? null : perimeter - 2 * Math.PI * inset;
+  const lost = outlineCornerAngles(outline).reduce(
+    (sum, angle) => sum + 2 / Math.tan((angle * Math.PI) / 360),
+    0,
+  );
+  return perimeter - inset * lost;
+}
+
+/** In (1/320 mm)²; a list of sides has no angles, so its bounding rectangle stands for it, which is never too little. */
+export function outlineArea(outline: Outline): number {
+  switch (outline.shape) {
+    case 'circle':
+      return circleArea(outline.diameter / 2);
+    case 'ellipse':
+      return ellipseArea(outline.width / 2, outline.length / 2);
+    case 'hexagon':
+      return regularPolygonArea(regularPolygonFromInradius(6, outline.acrossFlats / 2));
+    case 'octagon':
+      return regularPolygonArea(regularPolygonFromInradius(8, outline.acrossFlats / 2));
+    case 'square':
+    case 'rectangle':
+    case 'sides': {
+      const { width, length } = outlineBounds(outline);
+      return width * length;
+    }
+    default:
+      return assertNever(outline);
+  }
+}

@@ -1,0 +1,66 @@
+import { z } from 'zod';
+import { lengthField, percentField } from '#core/domain/fields';
+import type { Measurements } from '#core/domain/measurements';
+import { type Length, lengthFromExact, lengthFromUnits, UNITS_PER_METRE } from '#core/units/length';
+import { outlineBounds } from '../outline/outline-measures';
+import { cutStepField, cutStepOfHabits } from '../shared-fields';
+
+/** A hexagon of ten metres across its flats is wider than that. */
+const widest = lengthFromUnits(12 * UNITS_PER_METRE);
+const side = (title: string, help: string) => lengthField({ title, help, maximum: widest });
+const shrinkage = (title: string, help: string) => percentField({ title, help, minimum: 0, maximum: 30 });
+
+export const washingInput = z
+  .object({
+    width: side('Width', 'Of the finished piece; the answer goes both ways.'),
+    length: side('Length', 'Of the finished piece.'),
+    quiltingPercent: shrinkage(
+      'Drawn in by quilting',
+      '2 to 4 % is common practice; dense quilting draws in more.',
+    ),
+    acrossPercent: shrinkage(
+      'Shrinks across',
+      'In its first wash; 3 to 5 % is common practice with cotton batting.',
+    ),
+    alongPercent: shrinkage('Shrinks along', 'Cloth often shrinks more along the selvage.'),
+    sample: z
+      .object({
+        marked: side(
+          'Marked before washing',
+          'A square drawn on a quilted sample of the same cloth and batting.',
+        ),
+        across: side('Across after washing', 'The same square, measured across.'),
+        along: side('Along after washing', 'And along.'),
+      })
+      .readonly()
+      .nullable()
+      .meta({
+        title: 'Washed sample',
+        description: 'Where there is one, its shrinkage takes the place of the two above.',
+      }),
+    cutStep: cutStepField(),
+  })
+  .readonly()
+  .refine(({ sample }) => sample === null || isPlausible(sample.marked, sample.across, sample.along), {
+    path: ['sample'],
+    message: 'a sample that came out between 30 % smaller and 30 % larger than it was marked',
+  });
+
+export type WashingInput = z.infer<typeof washingInput>;
+
+function isPlausible(marked: Length, ...after: readonly Length[]): boolean {
+  return after.every((one) => one >= 0.7 * marked && one <= 1.3 * marked);
+}
+
+export function washingInputFromProject({ outline, habits }: Measurements): WashingInput {
+  const bounds = outlineBounds(outline);
+  return {
+    width: lengthFromExact(bounds.width, 'up'),
+    length: lengthFromExact(bounds.length, 'up'),
+    quiltingPercent: 3,
+    acrossPercent: 4,
+    alongPercent: 4,
+    sample: null,
+    cutStep: cutStepOfHabits(habits),
+  };
+}

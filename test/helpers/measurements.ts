@@ -1,0 +1,52 @@
+import fc from 'fast-check';
+import type { Measurements } from '#core/domain/measurements';
+import type { Outline } from '#core/domain/outline';
+import { type Habits, STARTING_HABITS } from '#core/domain/workshop';
+import { type Length, lengthFromInches, lengthFromMillimetres, lengthFromUnits } from '#core/units/length';
+
+const between = (least: number, most: number): fc.Arbitrary<Length> =>
+  fc.integer({ min: lengthFromInches(least), max: lengthFromInches(most) }).map(lengthFromUnits);
+
+/** Every shape of outline, each side within the given inches. */
+export function anyOutline(least = 4, most = 150): fc.Arbitrary<Outline> {
+  const side = between(least, most);
+  return fc.oneof(
+    fc.record({ shape: fc.constant('square' as const), side }),
+    fc.record({ shape: fc.constant('rectangle' as const), width: side, length: side }),
+    fc.record({ shape: fc.constant('circle' as const), diameter: side }),
+    fc.record({ shape: fc.constant('ellipse' as const), width: side, length: side }),
+    fc.record({ shape: fc.constant('hexagon' as const), acrossFlats: side }),
+    fc.record({ shape: fc.constant('octagon' as const), acrossFlats: side }),
+    fc.record({
+      shape: fc.constant('sides' as const),
+      sides: fc.array(side, { minLength: 3, maxLength: 12 }),
+      width: side,
+      length: side,
+    }),
+  );
+}
+
+export const METRIC_HABITS: Habits = {
+  ...STARTING_HABITS,
+  unitSystem: 'metric',
+  seamAllowance: lengthFromMillimetres(7.5),
+  fabricWidth: lengthFromMillimetres(1_070),
+  bindingStripWidth: lengthFromMillimetres(65),
+  bindingOverlap: lengthFromMillimetres(300),
+  innerStripWidth: lengthFromMillimetres(40),
+  quiltThickness: lengthFromMillimetres(3),
+  backCover: lengthFromMillimetres(3),
+  backingOverhang: lengthFromMillimetres(100),
+  backingSeam: lengthFromMillimetres(12),
+  handStitchPerHour: lengthFromMillimetres(1_250),
+};
+
+/** Projects as makers have them, in inches and metric, with and without hole and slit. */
+export const anyMeasurements: fc.Arbitrary<Measurements> = fc
+  .record({
+    outline: anyOutline(12, 150),
+    hole: fc.option(fc.record({ diameter: between(1.5, 8) }), { nil: null }),
+    wantsSlit: fc.boolean(),
+    habits: fc.constantFrom(STARTING_HABITS, METRIC_HABITS, { ...STARTING_HABITS, inchStep: 16 as const }),
+  })
+  .map(({ wantsSlit, ...rest }) => ({ ...rest, hasSlit: wantsSlit && rest.hole !== null }));
