@@ -6,7 +6,9 @@ test('every window is made with the preferences that keep the page away from Nod
   const preferences = await electron.evaluate(({ BrowserWindow }) =>
     BrowserWindow.getAllWindows().map(({ webContents }) =>
       // Not in the published types, but the one place that says what a window was really made with.
-      (webContents as unknown as { getLastWebPreferences: () => Record<string, unknown> }).getLastWebPreferences(),
+      (
+        webContents as unknown as { getLastWebPreferences: () => Record<string, unknown> }
+      ).getLastWebPreferences(),
     ),
   );
   expect(preferences).toHaveLength(1);

@@ -2,6 +2,9 @@ import { readdir, readFile } from 'node:fs/promises';
 import { expect, test } from '@playwright/test';
 import { canSandbox, copyPackaged, launchPackaged } from '#test/helpers/launch-packaged';
 
+// One copy of the program serves all tests of this file.
+test.describe.configure({ mode: 'default' });
+
 let program: Awaited<ReturnType<typeof copyPackaged>>;
 
 test.beforeAll(async () => {
