@@ -85,7 +85,7 @@ function detailsOf({ input, plan, sized, needed, cuts }: PatchSizeWork): PatchSi
 
 /** Cut sizes first; where the cut size was given, what it finishes at. */
 function figuresOf(work: PatchSizeWork, cloth: readonly FabricCloth[]): readonly Figure[] {
-  const { input, plan, fromCut } = work;
+  const { input, fromCut } = work;
   const cut = work.sized.filter(isFromCloth).slice(0, 5).map(cutFigure);
   const finished = finishedFigure(work);
   const bought = cloth.map(({ fabric, cloth: exact }): Figure => {
