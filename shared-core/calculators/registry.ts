@@ -6,6 +6,7 @@ import { outerBinding } from './binding/outer-binding';
 import type { Calculator } from './calculator';
 import { clothWidth } from './cloth-width/cloth-width';
 import { handFinish } from './hand-finish/hand-finish';
+import { innerBinding } from './curves/inner-binding';
 import { longarmPrice } from './longarm-price/longarm-price';
 import { machineThread } from './machine-thread/machine-thread';
 import { patchSize } from './patches/patch-size';
@@ -16,6 +17,7 @@ export const calculators: readonly Calculator[] = [
   patchSize,
   outerBinding,
   continuousBias,
+  innerBinding,
   backing,
   batting,
   longarmPrice,
