@@ -1,0 +1,61 @@
+import { success } from '#core/result';
+import type { Calculator } from '../calculator';
+import type { Figure } from '../explanation';
+import { givenLength, lengthQuantity, percentQuantity, wordsQuantity } from '../quantities';
+import { limitsFromInputs } from './curve-fields';
+import { type InnerBindingInput, innerBindingFromProject, innerBindingInput } from './inner-binding-input';
+import { innerBindingNotes } from './inner-binding-notes';
+import { curveOf, type InnerBindingDetails, planInnerBinding } from './inner-binding-plan';
+import { innerBindingSteps } from './inner-binding-steps';
+import { ringDiagram } from './ring-diagram';
+import { greatestStrain } from './strain';
+import { strainTable, whatFitsTable } from './strain-steps';
+
+export const innerBinding: Calculator<InnerBindingInput, InnerBindingDetails> = {
+  name: 'inner-binding',
+  version: 1,
+  title: 'Inner binding',
+  question: 'How long a strip binds the hole, and will it lie flat?',
+  stageKinds: ['inner-binding'],
+  input: innerBindingInput,
+  fromProject: innerBindingFromProject,
+  calculate(asked) {
+    const plan = planInnerBinding(asked);
+    if (!plan.ok) return plan;
+    const details = plan.value;
+    const limits = limitsFromInputs(asked);
+    const { quiltThickness: thickness, cutStep } = asked;
+    return success({
+      figures: figuresOf(asked, details),
+      tables: [
+        strainTable(details.strains, 'inside', limits, asked.grain),
+        whatFitsTable({ curve: curveOf(asked), thickness, limits, grain: asked.grain, cutStep }),
+      ],
+      explanation: innerBindingSteps(asked, details),
+      notes: innerBindingNotes(asked, details),
+      diagram: ringDiagram(asked),
+      details,
+    });
+  },
+};
+
+function figuresOf(asked: InnerBindingInput, details: InnerBindingDetails): readonly Figure[] {
+  return [
+    {
+      label: 'Strip to cut',
+      quantity: lengthQuantity(details.stripLength, { direction: 'up', step: asked.cutStep }),
+    },
+    { label: 'Strip width', quantity: givenLength(asked.stripWidth) },
+    { label: 'Verdict', quantity: wordsQuantity(details.verdict) },
+    { label: 'It has to give by', quantity: percentQuantity(100 * greatestStrain(details.strains)) },
+    { label: 'Seam line', quantity: lengthQuantity(details.seamLine, { direction: 'up' }) },
+    {
+      label: 'Widest strip for this ring',
+      quantity: lengthQuantity(details.widestStrip, { direction: 'down', step: asked.cutStep }),
+    },
+    {
+      label: 'Square that gives it in one piece',
+      quantity: givenLength(details.squareForOneStrip),
+    },
+  ];
+}
