@@ -7,6 +7,8 @@ export interface FieldFrame {
   readonly label: string;
   readonly help?: string | undefined;
   readonly isOptional?: boolean | undefined;
+  /** Said beside the name of a field that may stay empty. */
+  readonly optionalWords?: string | undefined;
   /** A problem found elsewhere (by the store, or by a calculator); the field's own goes before it. */
   readonly problem?: string | null | undefined;
 }
@@ -21,7 +23,8 @@ interface FieldProps extends FieldFrame {
 }
 
 /** Label above, help and problem below, tied together for a screen reader. */
-export function Field({ label, help, isOptional = false, problem = null, children }: FieldProps) {
+export function Field(props: FieldProps) {
+  const { label, help, isOptional = false, optionalWords = 'optional', problem = null, children } = props;
   const id = useId();
   const hasHelp = help !== undefined && help !== '';
   const describedBy = [hasHelp && `${id}-help`, problem !== null && `${id}-problem`].filter(
@@ -31,7 +34,7 @@ export function Field({ label, help, isOptional = false, problem = null, childre
     <div className={styles['field']}>
       <label htmlFor={id} className={styles['label']}>
         {label}
-        {isOptional && <span className={styles['optional']}>optional</span>}
+        {isOptional && optionalWords !== '' && <span className={styles['optional']}>{optionalWords}</span>}
       </label>
       {children({ inputId: id, describedBy: describedBy.length === 0 ? undefined : describedBy.join(' ') })}
       {hasHelp && (

@@ -23,17 +23,28 @@ interface SchemaFormProps {
   readonly value: object;
   readonly onChange: (value: Readonly<Record<string, unknown>>) => void;
   readonly problems?: readonly PathProblem[];
+  /** What holds where an optional top field is left empty; written in it as a reminder. */
+  readonly fallbacks?: object;
   /** Draws only these of the top fields, in this order. */
   readonly only?: readonly string[];
 }
 
 /** Draws any input made of the house's fields. What is entered comes back whole through `onChange`, checked field by field. */
-export function SchemaForm({ schema, value, onChange, problems = [], only }: SchemaFormProps) {
+export function SchemaForm({ schema, value, onChange, problems = [], fallbacks, only }: SchemaFormProps) {
   const field = useMemo(() => describeSchema(schema), [schema]);
   if (field.form !== 'group') throw new RangeError('A form is drawn for an object');
   const shown =
     only === undefined ? field.fields : only.flatMap((key) => field.fields.filter((one) => one.key === key));
-  return <Fields fields={shown} value={asObject(value)} path={[]} problems={problems} onChange={onChange} />;
+  return (
+    <Fields
+      fields={shown}
+      value={asObject(value)}
+      path={[]}
+      problems={problems}
+      fallbacks={asObject(fallbacks)}
+      onChange={onChange}
+    />
+  );
 }
 
 interface FieldsProps {
@@ -41,10 +52,11 @@ interface FieldsProps {
   readonly value: Readonly<Record<string, unknown>>;
   readonly path: FieldPath;
   readonly problems: readonly PathProblem[];
+  readonly fallbacks?: Readonly<Record<string, unknown>>;
   readonly onChange: (value: Readonly<Record<string, unknown>>) => void;
 }
 
-function Fields({ fields, value, path, problems, onChange }: FieldsProps) {
+function Fields({ fields, value, path, problems, fallbacks = {}, onChange }: FieldsProps) {
   const change = (key: string, next: unknown) => {
     const { [key]: _before, ...others } = value;
     onChange(next === undefined ? others : { ...others, [key]: next });
@@ -58,6 +70,7 @@ function Fields({ fields, value, path, problems, onChange }: FieldsProps) {
             value={value[key]}
             path={[...path, key]}
             problems={problems}
+            fallback={fallbacks[key]}
             onChange={(next) => change(key, next)}
           />
         </div>
@@ -69,6 +82,7 @@ function Fields({ fields, value, path, problems, onChange }: FieldsProps) {
 export interface SchemaFieldProps {
   readonly field: FieldDescription;
   readonly value: unknown;
+  readonly fallback?: unknown;
   readonly path: FieldPath;
   readonly problems: readonly PathProblem[];
   readonly onChange: (value: unknown) => void;
@@ -97,7 +111,15 @@ export function SchemaField(props: SchemaFieldProps) {
   if (field.form === 'one-of') return <OneOf {...props} field={field} />;
   if (field.form === 'rows')
     return <SchemaRows {...props} field={field} drawField={(row) => <SchemaField {...row} />} />;
-  return <LeafField field={field} value={value} problem={problemAt(problems, path)} onChange={onChange} />;
+  return (
+    <LeafField
+      field={field}
+      value={value}
+      fallback={props.fallback}
+      problem={problemAt(problems, path)}
+      onChange={onChange}
+    />
+  );
 }
 
 /** A group that may be missing altogether, such as a hole: a line to tick brings it. */

@@ -1,10 +1,14 @@
 import { calendarDateFromText } from '#core/units/calendar-date';
+import { formatLengthForEditing } from '#core/units/format-length';
+import { formatMoneyForEditing } from '#core/units/format-money';
 import { lengthFromUnits } from '#core/units/length';
+import { moneyFromMinor } from '#core/units/money';
 import { choiceWords } from '#renderer/text/choice-words';
 import { Checkbox } from './checkbox';
 import { Choice, Select } from './choice';
 import { DateField } from './date-field';
 import type { FieldDescription } from './describe-schema';
+import { useDisplay } from './display';
 import { LengthField } from './length-field';
 import { MoneyField } from './money-field';
 import { NumberField } from './number-field';
@@ -16,13 +20,18 @@ type LeafDescription = Exclude<FieldDescription, { form: 'group' | 'rows' | 'one
 interface LeafFieldProps {
   readonly field: LeafDescription;
   readonly value: unknown;
+  /** What holds while the field is empty. */
+  readonly fallback?: unknown;
   readonly problem: string | null;
   readonly onChange: (value: unknown) => void;
 }
 
 /** The control for a field that holds one value. */
-export function LeafField({ field, value, problem, onChange }: LeafFieldProps) {
-  const frame = { label: field.title, help: field.help, isOptional: field.isOptional, problem };
+export function LeafField({ field, value, fallback, problem, onChange }: LeafFieldProps) {
+  const placeholder = useFallbackWords(field, fallback);
+  const isOptional = field.isOptional;
+  const frame = { label: field.title, help: field.help, isOptional, problem };
+  const typed = { ...frame, placeholder, optionalWords: placeholder === undefined ? undefined : '' };
   const empty = field.empty === 'null' ? null : undefined;
   const commit = (next: unknown) => onChange(next ?? empty);
   switch (field.form) {
@@ -31,7 +40,7 @@ export function LeafField({ field, value, problem, onChange }: LeafFieldProps) {
       const length = units === null || !Number.isInteger(units) ? null : lengthFromUnits(units);
       return (
         <LengthField
-          {...frame}
+          {...typed}
           value={length}
           onCommit={commit}
           minimum={field.minimum}
@@ -42,7 +51,7 @@ export function LeafField({ field, value, problem, onChange }: LeafFieldProps) {
     case 'minor':
       return (
         <MoneyField
-          {...frame}
+          {...typed}
           value={asNumber(value)}
           onCommit={commit}
           minimum={field.minimum}
@@ -55,7 +64,7 @@ export function LeafField({ field, value, problem, onChange }: LeafFieldProps) {
     case 'percent':
       return (
         <NumberField
-          {...frame}
+          {...typed}
           value={asNumber(value)}
           onCommit={commit}
           minimum={field.minimum}
@@ -65,7 +74,9 @@ export function LeafField({ field, value, problem, onChange }: LeafFieldProps) {
         />
       );
     case 'choice':
-      return <ChoiceLeaf field={field} value={value} problem={problem} onChange={onChange} />;
+      return (
+        <ChoiceLeaf field={field} value={value} fallback={fallback} problem={problem} onChange={onChange} />
+      );
     case 'flag':
       return (
         <Checkbox
@@ -98,11 +109,19 @@ const NONE = '';
 function ChoiceLeaf({
   field,
   value,
+  fallback,
   problem,
   onChange,
 }: LeafFieldProps & { readonly field: Extract<LeafDescription, { form: 'choice' }> }) {
   const options = [
-    ...(field.isOptional ? [{ value: NONE, words: 'Not chosen' }] : []),
+    ...(field.isOptional
+      ? [
+          {
+            value: NONE,
+            words: noneWords(fallback),
+          },
+        ]
+      : []),
     ...field.values.map((one) => ({ value: one, words: choiceWords(one) })),
   ];
   const chosen =
@@ -119,4 +138,20 @@ function ChoiceLeaf({
       onChange={(next: string | number) => onChange(next === NONE ? empty : next)}
     />
   );
+}
+
+/** The value that holds while an optional field is empty, as the field itself would write it. */
+function useFallbackWords(field: LeafDescription, fallback: unknown): string | undefined {
+  const { length, currency } = useDisplay();
+  const number = asNumber(fallback);
+  if (number === null) return undefined;
+  if (field.form === 'length') return formatLengthForEditing(lengthFromUnits(number), length);
+  if (field.form === 'minor')
+    return Number.isInteger(number) ? formatMoneyForEditing(moneyFromMinor(number, currency)) : undefined;
+  return String(number);
+}
+
+function noneWords(fallback: unknown): string {
+  const isKnown = typeof fallback === 'string' || typeof fallback === 'number';
+  return isKnown ? `As usual: ${choiceWords(fallback).toLowerCase()}` : 'Not chosen';
 }

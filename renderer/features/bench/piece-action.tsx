@@ -1,7 +1,7 @@
 import { useWrite } from '#renderer/bridge/query';
-import { stageMove } from '#renderer/text/stage-words';
-import { Button, ButtonLink, type ButtonLook } from '#renderer/ui/button';
+import { Button, type ButtonLook } from '#renderer/ui/button';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { StageMoveButton } from '#renderer/ui/stage-move-button';
 import type { BenchPiece } from './view-model';
 
 interface PieceActionProps {
@@ -9,42 +9,31 @@ interface PieceActionProps {
   readonly look: ButtonLook;
 }
 
-/** The one action that moves a piece on: done here where one press is enough, on the stage's page where more must be said. */
+/** What moves a piece on; a finished one is put away. */
 export function PieceAction({ piece, look }: PieceActionProps) {
-  const { glance, standing } = piece;
-  const { project, stages } = glance;
+  const { project, stages } = piece.glance;
+  const { now } = piece.standing;
   const moving = useWrite('stage:move');
   const archiving = useWrite('project:archive');
-  const { now } = standing;
-  const isSmall = look !== 'main';
   if (now === null) {
     const putAway = () => void archiving.write({ projectId: project.id, archived: true });
     return (
-      <Button look={look} isSmall={isSmall} onClick={putAway} disabled={archiving.isWriting}>
+      <Button look={look} isSmall={look !== 'main'} onClick={putAway} disabled={archiving.isWriting}>
         Put it away
       </Button>
-    );
-  }
-  const page = `/projects/${project.id}/stages/${now.id}`;
-  const move = stageMove(now, stages);
-  if (move === null || move.how === 'on-its-page' || now.heldUpBy !== '') {
-    return (
-      <ButtonLink look={look} isSmall={isSmall} to={page}>
-        {move?.how === 'on-its-page' && now.heldUpBy === '' ? move.verb : 'Look at it'}
-      </ButtonLink>
     );
   }
   return (
     <>
       <ProblemNotice problem={moving.problem} />
-      <Button
+      <StageMoveButton
+        projectId={project.id}
+        stage={now}
+        stages={stages}
         look={look}
-        isSmall={isSmall}
-        disabled={moving.isWriting}
-        onClick={() => void moving.write({ stageId: now.id, to: move.to })}
-      >
-        {move.verb}
-      </Button>
+        isBusy={moving.isWriting}
+        onMove={(stageId, to) => void moving.write({ stageId, to })}
+      />
     </>
   );
 }

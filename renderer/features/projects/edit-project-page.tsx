@@ -1,10 +1,66 @@
+import { useNavigate } from 'react-router';
+import type { ProjectSpread } from '#core/contract/projects';
 import type { ProjectId } from '#core/domain/ids';
+import { useRead, useWrite } from '#renderer/bridge/query';
+import { Button, ButtonLink } from '#renderer/ui/button';
+import { useDraft } from '#renderer/ui/draft';
 import { Page } from '#renderer/ui/page';
+import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { detailsOfDraft, draftOfProject, holeProblem, isProjectDraft } from './project-draft';
+import { ProjectForm } from './project-form';
 
+/** Changes what was said of a piece. */
 export function EditProjectPage({ projectId }: { readonly projectId: ProjectId }) {
+  const { value: spread, problem } = useRead('project:open', { projectId });
+  if (spread !== undefined) return <EditForm spread={spread} />;
   return (
-    <Page title="Edit">
-      <p>{projectId}</p>
+    <Page title="Change a piece" back={{ to: '/projects', words: 'Projects' }}>
+      <ProblemNotice problem={problem} />
+    </Page>
+  );
+}
+
+function EditForm({ spread }: { readonly spread: ProjectSpread }) {
+  const { project, swatches } = spread;
+  const here = `/projects/${project.id}`;
+  const [draft, setDraft, forgetDraft] = useDraft(
+    `project-${project.id}`,
+    draftOfProject(project),
+    isProjectDraft,
+  );
+  const changing = useWrite('project:change');
+  const navigate = useNavigate();
+  const keep = async () => {
+    const details = detailsOfDraft(draft);
+    if (details === null || holeProblem(draft) !== null) return;
+    const answer = await changing.write({ projectId: project.id, details });
+    if (!answer.ok) return;
+    forgetDraft();
+    void navigate(here);
+  };
+  return (
+    <Page
+      title={`Change ${project.name}`}
+      back={{ to: here, words: `Back to ${project.name}` }}
+      action={
+        <>
+          <ButtonLink to={here} onClick={forgetDraft}>
+            Leave it as it was
+          </ButtonLink>
+          <Button look="main" type="submit" form="edit-project" disabled={changing.isWriting}>
+            Keep the changes
+          </Button>
+        </>
+      }
+    >
+      <ProjectForm
+        id="edit-project"
+        draft={draft}
+        onChange={setDraft}
+        onSubmit={() => void keep()}
+        swatches={swatches}
+      />
+      <ProblemNotice problem={changing.problem} />
     </Page>
   );
 }

@@ -1,9 +1,51 @@
+import { useNavigate } from 'react-router';
+import { useRead, useWrite } from '#renderer/bridge/query';
+import { Button } from '#renderer/ui/button';
+import { useDraft } from '#renderer/ui/draft';
 import { Page } from '#renderer/ui/page';
+import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { PlanChoice } from './plan-choice';
+import { detailsOfDraft, EMPTY_DRAFT, holeProblem, isProjectDraft } from './project-draft';
+import { ProjectForm } from './project-form';
 
+/** Writes down a new piece. What has been entered stays while other pages are looked at. */
 export function NewProjectPage() {
+  const [draft, setDraft, forgetDraft] = useDraft('new-project', EMPTY_DRAFT, isProjectDraft);
+  const { value: plans = [] } = useRead('stage-plan:list', {});
+  const creating = useWrite('project:create');
+  const navigate = useNavigate();
+  const stagePlanId = draft.stagePlanId ?? plans[0]?.id ?? null;
+  const create = async () => {
+    const details = detailsOfDraft(draft);
+    if (details === null || stagePlanId === null || holeProblem(draft) !== null) return;
+    const answer = await creating.write({ details, stagePlanId });
+    if (!answer.ok) return;
+    forgetDraft();
+    void navigate(`/projects/${answer.value.projectId}`);
+  };
   return (
-    <Page title="New project">
-      <p />
+    <Page
+      title="A new piece"
+      action={
+        <Button look="main" type="submit" form="new-project" disabled={creating.isWriting}>
+          Begin this piece
+        </Button>
+      }
+    >
+      <ProjectForm
+        id="new-project"
+        draft={draft}
+        onChange={setDraft}
+        onSubmit={() => void create()}
+        stages={
+          <PlanChoice
+            plans={plans}
+            chosen={stagePlanId}
+            onChoose={(id) => setDraft({ ...draft, stagePlanId: id })}
+          />
+        }
+      />
+      <ProblemNotice problem={creating.problem} />
     </Page>
   );
 }

@@ -1,10 +1,140 @@
+import { useNavigate } from 'react-router';
+import type { ProjectSpread } from '#core/contract/projects';
 import type { ProjectId } from '#core/domain/ids';
+import { habitsOfProject } from '#core/domain/workshop';
+import { useRead, useWrite } from '#renderer/bridge/query';
+import { useWorkshop } from '#renderer/bridge/workshop';
+import { today } from '#renderer/text/dates';
+import { PURPOSE_WORDS } from '#renderer/text/piece-words';
+import { standingLines, standingOf } from '#renderer/text/standing';
+import { Button, ButtonLink } from '#renderer/ui/button';
+import { classes } from '#renderer/ui/classes';
+import { useDisplay } from '#renderer/ui/display';
+import { HabitsDisplay } from '#renderer/ui/habits-display';
 import { Page } from '#renderer/ui/page';
+import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { StageMoveButton } from '#renderer/ui/stage-move-button';
+import { PieceLeaf } from './piece-leaf';
+import { StageRail } from './stage-rail';
+import styles from './spread.module.css';
 
+/** One piece as two facing pages: what it is on the left, what is next on the right. */
 export function SpreadPage({ projectId }: { readonly projectId: ProjectId }) {
+  const { value: spread, problem } = useRead('project:open', { projectId });
+  const { habits } = useWorkshop();
+  if (spread === undefined) {
+    return (
+      <Page
+        title={problem === null ? 'Opening…' : 'This piece'}
+        back={{ to: '/projects', words: 'Projects' }}
+      >
+        <ProblemNotice problem={problem} />
+      </Page>
+    );
+  }
   return (
-    <Page title="Project">
-      <p>{projectId}</p>
+    <HabitsDisplay habits={habitsOfProject(habits, spread.project.habitChanges)}>
+      <Spread spread={spread} />
+    </HabitsDisplay>
+  );
+}
+
+function Spread({ spread }: { readonly spread: ProjectSpread }) {
+  const { project, stages } = spread;
+  const on = today();
+  const standing = standingOf(spread, on);
+  const moving = useWrite('stage:move');
+  const archiving = useWrite('project:archive');
+  const archive = (archived: boolean) => void archiving.write({ projectId: project.id, archived });
+  const mainAction =
+    standing.now === null || project.isArchived ? (
+      <Button look="main" disabled={archiving.isWriting} onClick={() => archive(!project.isArchived)}>
+        {project.isArchived ? 'Take it out again' : 'Put it away'}
+      </Button>
+    ) : (
+      <StageMoveButton
+        projectId={project.id}
+        stage={standing.now}
+        stages={stages}
+        look="main"
+        isBusy={moving.isWriting}
+        onMove={(stageId, to) => void moving.write({ stageId, to })}
+      />
+    );
+  return (
+    <Page
+      title={project.name}
+      under={<Under spread={spread} />}
+      back={{ to: '/projects', words: 'Projects' }}
+      aside={<PieceActions spread={spread} />}
+      action={mainAction}
+    >
+      <ProblemNotice problem={moving.problem ?? archiving.problem} />
+      <div className={styles['spread']}>
+        <PieceLeaf spread={spread} />
+        <StageRail project={project} stages={stages} trips={spread.trips} now={standing.now} />
+      </div>
     </Page>
+  );
+}
+
+function Under({ spread }: { readonly spread: ProjectSpread }) {
+  const { project } = spread;
+  const { locale } = useDisplay();
+  const on = today();
+  const lines = project.isArchived ? [] : standingLines(spread, standingOf(spread, on), on, locale);
+  const forWhom = project.forWhom === '' ? '' : ` for ${project.forWhom}`;
+  return (
+    <>
+      <p>
+        {project.purpose === 'own' ? PURPOSE_WORDS.own : `${PURPOSE_WORDS[project.purpose]}${forWhom}`}
+        {project.isArchived && ', put away'}
+      </p>
+      {lines.map((line) => (
+        <p key={line.text} className={classes(line.isAlert && styles['alert'])}>
+          {line.text}
+        </p>
+      ))}
+    </>
+  );
+}
+
+/** What can be done with the piece as a whole. All of it can be undone, so nothing is asked twice. */
+function PieceActions({ spread }: { readonly spread: ProjectSpread }) {
+  const { project } = spread;
+  const navigate = useNavigate();
+  const duplicating = useWrite('project:duplicate');
+  const archiving = useWrite('project:archive');
+  const deleting = useWrite('project:delete');
+  const duplicate = async () => {
+    const answer = await duplicating.write({ projectId: project.id });
+    if (answer.ok) void navigate(`/projects/${answer.value.projectId}`);
+  };
+  const remove = async () => {
+    const answer = await deleting.write({ projectId: project.id });
+    if (answer.ok) void navigate('/projects');
+  };
+  return (
+    <>
+      <ButtonLink isSmall to={`/projects/${project.id}/edit`}>
+        Change it
+      </ButtonLink>
+      <Button look="quiet" isSmall disabled={duplicating.isWriting} onClick={() => void duplicate()}>
+        Make another like it
+      </Button>
+      {!project.isArchived && (
+        <Button
+          look="quiet"
+          isSmall
+          disabled={archiving.isWriting}
+          onClick={() => void archiving.write({ projectId: project.id, archived: true })}
+        >
+          Put away
+        </Button>
+      )}
+      <Button look="quiet" isSmall disabled={deleting.isWriting} onClick={() => void remove()}>
+        Delete
+      </Button>
+    </>
   );
 }

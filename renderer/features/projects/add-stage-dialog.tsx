@@ -1,0 +1,68 @@
+import { useState } from 'react';
+import type { ProjectId } from '#core/domain/ids';
+import { type Stage, stageKind, type StageKind } from '#core/domain/stage';
+import { useWrite } from '#renderer/bridge/query';
+import { STAGE_KIND_WORDS } from '#renderer/text/stage-words';
+import { Button } from '#renderer/ui/button';
+import { Select } from '#renderer/ui/choice';
+import { Dialog } from '#renderer/ui/dialog';
+import { Form } from '#renderer/ui/form';
+import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { TextField } from '#renderer/ui/text-field';
+import styles from './spread.module.css';
+
+interface AddStageDialogProps {
+  readonly projectId: ProjectId;
+  readonly stages: readonly Stage[];
+  readonly onClose: () => void;
+}
+
+/** Puts one more stage anywhere in the plan. The name follows the kind until it is changed by hand. */
+export function AddStageDialog({ projectId, stages, onClose }: AddStageDialogProps) {
+  const [kind, setKind] = useState<StageKind>('other');
+  const [ownName, setOwnName] = useState<string | null>(null);
+  const [position, setPosition] = useState(stages.length);
+  const adding = useWrite('stage:add');
+  const name = ownName ?? (kind === 'other' ? '' : STAGE_KIND_WORDS[kind]);
+  const add = async () => {
+    const answer = await adding.write({ projectId, position, kind, name: name.trim() });
+    if (answer.ok) onClose();
+  };
+  const places = [
+    ...stages.map((stage, index) => ({ value: index, words: `Before ${stage.name}` })),
+    { value: stages.length, words: 'At the end' },
+  ];
+  return (
+    <Dialog
+      title="Add a stage"
+      onClose={onClose}
+      foot={
+        <>
+          <Button onClick={onClose}>Leave it</Button>
+          <Button look="main" type="submit" form="add-stage" disabled={adding.isWriting}>
+            Add it
+          </Button>
+        </>
+      }
+    >
+      <Form id="add-stage" className={styles['dialogForm']} onSubmit={() => void add()}>
+        <Select
+          label="What is done in it"
+          help="The kind decides which numbers the stage offers."
+          value={kind}
+          options={stageKind.options.map((value) => ({ value, words: STAGE_KIND_WORDS[value] }))}
+          onChange={setKind}
+        />
+        <TextField
+          label="Name"
+          value={name}
+          maximum={120}
+          emptyProblem="A stage needs a name."
+          onChange={setOwnName}
+        />
+        <Select label="Where" value={position} options={places} onChange={setPosition} />
+      </Form>
+      <ProblemNotice problem={adding.problem} />
+    </Dialog>
+  );
+}

@@ -1,0 +1,202 @@
+import { useState } from 'react';
+import type { ProjectSpread, StageEvent } from '#core/contract/projects';
+import type { StageState } from '#core/domain/stage';
+import { habitsOfProject } from '#core/domain/workshop';
+import { formatMoney } from '#core/units/format-money';
+import { lengthFromUnits } from '#core/units/length';
+import { moneyFromMinor } from '#core/units/money';
+import { formatArea } from '#core/units/format-area';
+import { useRead } from '#renderer/bridge/query';
+import { useWorkshop } from '#renderer/bridge/workshop';
+import { dateWords, dayOfInstant, today } from '#renderer/text/dates';
+import { pieceWords } from '#renderer/text/piece-words';
+import { awayWords, standingOf } from '#renderer/text/standing';
+import { Button } from '#renderer/ui/button';
+import { useDisplay } from '#renderer/ui/display';
+import { ProjectDrawing } from '#renderer/ui/project-drawing';
+import { LengthText, Typeset } from '#renderer/ui/typeset';
+import { photoAddress } from '#renderer/bridge/photo';
+import styles from './spread.module.css';
+
+/** The left page: the piece to scale, its facts, its cloth, and its journal. */
+export function PieceLeaf({ spread }: { readonly spread: ProjectSpread }) {
+  const { project, stages, swatches } = spread;
+  const { length, locale } = useDisplay();
+  const on = today();
+  return (
+    <section className={styles['leaf']} aria-label="What it is">
+      <ProjectDrawing
+        piece={project}
+        stages={stages}
+        swatches={swatches}
+        size={400}
+        hasDimensions
+        awayWords={awayWords(standingOf(spread, on), on, locale)}
+      />
+      <p className={styles['pieceWords']}>
+        <Typeset text={`${pieceWords(project, length)}.`} />
+      </p>
+      <Facts spread={spread} />
+      <Cloth spread={spread} />
+      {project.notes !== '' && (
+        <section>
+          <h3 className={styles['heading']}>Notes</h3>
+          <p className={styles['notes']}>{project.notes}</p>
+        </section>
+      )}
+      <Photos spread={spread} />
+      <Journal history={spread.history} />
+    </section>
+  );
+}
+
+function Facts({ spread }: { readonly spread: ProjectSpread }) {
+  const workshop = useWorkshop();
+  const { project } = spread;
+  const habits = habitsOfProject(workshop.habits, project.habitChanges);
+  return (
+    <dl className={styles['facts']}>
+      <div>
+        <dt>Seam</dt>
+        <dd>
+          <LengthText length={habits.seamAllowance} />
+        </dd>
+      </div>
+      <div>
+        <dt>Binding strip</dt>
+        <dd>
+          <LengthText length={habits.bindingStripWidth} />
+        </dd>
+      </div>
+      {project.hole !== null && (
+        <div>
+          <dt>Inner strip</dt>
+          <dd>
+            <LengthText length={habits.innerStripWidth} />
+          </dd>
+        </div>
+      )}
+      <div>
+        <dt>Fabric width</dt>
+        <dd>
+          <LengthText length={habits.fabricWidth} />
+        </dd>
+      </div>
+    </dl>
+  );
+}
+
+function Cloth({ spread }: { readonly spread: ProjectSpread }) {
+  const { length, currency, locale } = useDisplay();
+  const { value: cloth } = useRead('ledger:of-project', { projectId: spread.project.id });
+  if (cloth === undefined) return null;
+  const used = new Map<
+    string,
+    { readonly swatch: string; readonly name: string; readonly area: number; readonly costMinor: number }
+  >();
+  for (const booking of cloth.bookings) {
+    const before = used.get(booking.fabricId);
+    used.set(booking.fabricId, {
+      swatch: booking.swatch,
+      name: booking.fabricName,
+      area: (before?.area ?? 0) + booking.usedArea,
+      costMinor: (before?.costMinor ?? 0) + booking.costMinor,
+    });
+  }
+  const lines = [...used].filter(([, line]) => line.area !== 0);
+  const money = (minor: number) => formatMoney(moneyFromMinor(minor, currency), locale);
+  return (
+    <section>
+      <h3 className={styles['heading']}>Cloth</h3>
+      {lines.length === 0 && cloth.held.length === 0 ? (
+        <p className={styles['quiet']}>None used yet. A cut is booked on the stage where it happens.</p>
+      ) : (
+        <ul className={styles['cloth']}>
+          {lines.map(([id, line]) => (
+            <li key={id}>
+              <span className={styles['swatch']} style={{ backgroundColor: line.swatch }} />
+              <span>{line.name}</span>
+              <span className={styles['quiet']}>{formatArea(line.area, length)}</span>
+              <span>{money(line.costMinor)}</span>
+            </li>
+          ))}
+          {cloth.held.map(({ piece, fabric, held }) => (
+            <li key={`held ${piece.id}`}>
+              <span className={styles['swatch']} style={{ backgroundColor: fabric.swatch }} />
+              <span>{fabric.name}</span>
+              <span className={styles['quiet']}>set aside</span>
+              <LengthText length={lengthFromUnits(held)} />
+            </li>
+          ))}
+          {lines.length > 0 && (
+            <li className={styles['total']}>
+              <span />
+              <span>Together</span>
+              <span className={styles['quiet']}>{formatArea(cloth.usedArea, length)}</span>
+              <strong>{money(cloth.costMinor)}</strong>
+            </li>
+          )}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+function Photos({ spread }: { readonly spread: ProjectSpread }) {
+  if (spread.photos.length === 0) return null;
+  return (
+    <section>
+      <h3 className={styles['heading']}>Photos</h3>
+      <ul className={styles['photos']}>
+        {spread.photos.map((photo) => (
+          <li key={photo.id}>
+            <img
+              src={photoAddress(photo.id, 'thumbnail')}
+              alt={photo.caption === '' ? 'Photo without words' : photo.caption}
+            />
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+const SHOWN_AT_FIRST = 6;
+
+/** What happened, newest first, as one would write it in the margin. */
+function Journal({ history }: { readonly history: readonly StageEvent[] }) {
+  const [isWhole, setIsWhole] = useState(false);
+  const { locale } = useDisplay();
+  const on = today();
+  if (history.length === 0) return null;
+  const shown = isWhole ? history : history.slice(0, SHOWN_AT_FIRST);
+  return (
+    <section>
+      <h3 className={styles['heading']}>Journal</h3>
+      <ol className={styles['journal']}>
+        {shown.map((event) => (
+          <li key={`${event.stageId} ${String(event.at)} ${event.to}`}>
+            <span className={styles['quiet']}>{dateWords(dayOfInstant(event.at), locale, on)}</span>
+            <span>
+              {event.stageName} {JOURNAL_WORDS[event.to]}
+              {event.why !== '' && <em>: {event.why}</em>}
+            </span>
+          </li>
+        ))}
+      </ol>
+      {history.length > SHOWN_AT_FIRST && (
+        <Button look="quiet" isSmall onClick={() => setIsWhole(!isWhole)}>
+          {isWhole ? 'Show less' : `Show all ${String(history.length)}`}
+        </Button>
+      )}
+    </section>
+  );
+}
+
+const JOURNAL_WORDS: Readonly<Record<StageState, string>> = {
+  planned: 'put back to planned',
+  'in-hand': 'begun',
+  out: 'sent out',
+  done: 'done',
+  skipped: 'skipped',
+};

@@ -1,0 +1,111 @@
+import { habitChanges, type HabitChanges, habitsOfProject } from '#core/domain/workshop';
+import { useWorkshop } from '#renderer/bridge/workshop';
+import { PURPOSE_WORDS } from '#renderer/text/piece-words';
+import { Choice } from '#renderer/ui/choice';
+import { DateField } from '#renderer/ui/date-field';
+import { Form } from '#renderer/ui/form';
+import { HabitsDisplay } from '#renderer/ui/habits-display';
+import { ProjectDrawing } from '#renderer/ui/project-drawing';
+import { SchemaForm } from '#renderer/ui/schema-form';
+import { TextField } from '#renderer/ui/text-field';
+import { outlineOfDraft, previewOutline, type ProjectDraft } from './project-draft';
+import { ShapeFields } from './shape-fields';
+import styles from './project-form.module.css';
+
+interface ProjectFormProps {
+  readonly id: string;
+  readonly draft: ProjectDraft;
+  readonly onChange: (draft: ProjectDraft) => void;
+  readonly onSubmit: () => void;
+  readonly swatches?: readonly string[];
+  /** The choice of a stage plan, for a project that has none yet. */
+  readonly stages?: React.ReactNode;
+}
+
+const PURPOSES = ['gift', 'commission', 'own'] as const;
+
+/** What the maker says of a project, with the piece drawn beside it as it is described. */
+export function ProjectForm({ id, draft, onChange, onSubmit, swatches = [], stages }: ProjectFormProps) {
+  const workshop = useWorkshop();
+  const change = (changed: Partial<ProjectDraft>) => onChange({ ...draft, ...changed });
+  return (
+    <HabitsDisplay habits={habitsOfProject(workshop.habits, draft.habitChanges)}>
+      <div className={styles['sides']}>
+        <Form id={id} className={styles['form']} onSubmit={onSubmit}>
+          <section className={styles['part']}>
+            <TextField
+              label="Name"
+              value={draft.name}
+              maximum={120}
+              emptyProblem="Give the piece a name, such as Harvest round."
+              onChange={(name) => change({ name })}
+            />
+            <Choice
+              label="What is it for"
+              value={draft.purpose}
+              options={PURPOSES.map((value) => ({ value, words: PURPOSE_WORDS[value] }))}
+              onChange={(purpose) => change({ purpose })}
+            />
+            <div className={styles['pair']}>
+              <TextField
+                label="For whom"
+                isOptional
+                value={draft.forWhom}
+                maximum={120}
+                onChange={(forWhom) => change({ forWhom })}
+              />
+              <DateField label="Due" isOptional value={draft.dueOn} onChange={(dueOn) => change({ dueOn })} />
+            </div>
+          </section>
+          <ShapeFields draft={draft} onChange={change} />
+          {stages}
+          <details className={styles['part']}>
+            <summary className={styles['summary']}>Habits that differ for this piece</summary>
+            <p className={styles['hint']}>
+              An empty field follows the workshop; its usual value stands in it in gray.
+            </p>
+            <SchemaForm
+              schema={habitChanges}
+              value={draft.habitChanges}
+              fallbacks={workshop.habits}
+              onChange={(changed) => change({ habitChanges: changed })}
+            />
+          </details>
+          <TextField
+            label="Notes"
+            isOptional
+            isLong
+            value={draft.notes}
+            maximum={20_000}
+            onChange={(notes) => change({ notes })}
+          />
+        </Form>
+        <Preview draft={draft} swatches={swatches} />
+      </div>
+    </HabitsDisplay>
+  );
+}
+
+function Preview({
+  draft,
+  swatches,
+}: {
+  readonly draft: ProjectDraft;
+  readonly swatches: readonly string[];
+}) {
+  const outline = outlineOfDraft(draft);
+  const hole = draft.hasHole && draft.holeDiameter !== null ? { diameter: draft.holeDiameter } : null;
+  return (
+    <aside className={styles['preview']} aria-label="The piece as described">
+      <ProjectDrawing
+        piece={{ outline: outline ?? previewOutline(draft), hole, hasSlit: draft.hasSlit && hole !== null }}
+        swatches={swatches}
+        size={360}
+        hasDimensions={outline !== null}
+      />
+      <p className={styles['hint']} role="status">
+        {outline === null ? 'Not measured yet: the size is made up.' : ''}
+      </p>
+    </aside>
+  );
+}

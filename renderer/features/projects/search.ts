@@ -1,0 +1,17 @@
+import type { ProjectGlance } from '#core/contract/projects';
+
+/** Whether every word of the search begins a word of the name, the person or a stage; upper and lower case are alike. */
+export function matchesSearch(
+  { project, stages }: Pick<ProjectGlance, 'project' | 'stages'>,
+  search: string,
+): boolean {
+  const words = wordsOf([project.name, project.forWhom, ...stages.map((stage) => stage.name)].join(' '));
+  return wordsOf(search).every((wanted) => words.some((word) => word.startsWith(wanted)));
+}
+
+function wordsOf(text: string): readonly string[] {
+  return text
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter((word) => word !== '');
+}
