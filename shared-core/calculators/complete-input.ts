@@ -4,6 +4,7 @@ import { failure, type Result, success } from '#core/result';
 import type { LengthUnit } from '#core/units/length-unit';
 import type { UnitSystem } from '#core/units/unit-system';
 import type { Calculation, Calculator, Refusal } from './calculator';
+import { describeRead } from './read-field';
 import { readInput } from './read-input';
 
 export interface CompletedInput {
@@ -25,7 +26,7 @@ export function completeInput(
   ownInput: unknown,
 ): Result<CompletedInput, readonly FieldProblem[]> {
   const isGroup = typeof ownInput === 'object' && ownInput !== null && !Array.isArray(ownInput);
-  if (!isGroup) return failure([{ path: [], read: typeof ownInput, expected: 'a group of fields' }]);
+  if (!isGroup) return failure([{ path: [], read: describeRead(ownInput), expected: 'a group of fields' }]);
   const fromProject = Object.entries(calculator.fromProject(measurements));
   const laidOver = Object.fromEntries([...fromProject, ...Object.entries(ownInput)]);
   const input = readInput(calculator.input, laidOver, bareUnitOf(measurements.habits.unitSystem));

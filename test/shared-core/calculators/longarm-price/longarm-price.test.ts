@@ -139,7 +139,7 @@ describe('a bill', () => {
         const millionths = (rate: number) => new Fraction(Math.round(rate * 1e6), 1_000_000);
         const byArea = millionths(input.rate).mul(width * length);
         const quilting = byArea.compare(input.minimum) < 0 ? new Fraction(input.minimum) : byArea;
-        const rounded = (exact: Fraction) => Number(exact.add(1, 2).floor().valueOf());
+        const rounded = (exact: Fraction) => exact.add(1, 2).floor().valueOf();
         expect(bill.quilting.minor).toBe(rounded(quilting));
         const lines = input.lines.map((line) => {
           if (line.by === 'flat') return rounded(new Fraction(line.amount));
