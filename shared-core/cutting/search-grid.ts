@@ -1,0 +1,51 @@
+import type { PatchType } from './cut-plan';
+
+/** The planner's own units: `x` and `y` true units each, patches rounded up, cloth rounded down. */
+export interface SearchGrid {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Steps across the cloth above which the grid is made coarser; 42 in keep steps finer than 1/64 in. */
+const MOST_STEPS_ACROSS = 4096;
+const MOST_STEPS_LONG = 2 ** 18;
+
+/**
+ * The largest common step of the patches' sizes, which loses nothing; where that is too fine for a cloth of the given size
+ * a coarser one, which may lose up to a step a patch. Turning needs the same step both ways.
+ */
+export function searchGrid(patches: readonly PatchType[], width: number, length: number): SearchGrid {
+  const x = stepOf(patches.map((patch) => patch.width));
+  const y = stepOf(patches.map((patch) => patch.height));
+  const canTurn = patches.some((patch) => patch.mayTurn && patch.width !== patch.height);
+  const coarseX = Math.max(x, Math.ceil(width / MOST_STEPS_ACROSS));
+  const coarseY = Math.max(y, Math.ceil(length / MOST_STEPS_LONG));
+  if (!canTurn) return { x: x >= coarseX ? x : coarseX, y: y >= coarseY ? y : coarseY };
+  const common = Math.max(greatestCommonStep(x, y), 1);
+  const coarse = Math.max(common, Math.ceil(width / MOST_STEPS_ACROSS), Math.ceil(length / MOST_STEPS_LONG));
+  return { x: coarse, y: coarse };
+}
+
+/** The patches in grid steps. */
+export function patchesOnGrid(patches: readonly PatchType[], grid: SearchGrid): PatchType[] {
+  return patches.map((patch) => ({
+    ...patch,
+    width: Math.ceil(patch.width / grid.x),
+    height: Math.ceil(patch.height / grid.y),
+  }));
+}
+
+/** Whether sums of patches on the grid are exact, so that what is proved there holds in true units. */
+export function isExactGrid(patches: readonly PatchType[], grid: SearchGrid): boolean {
+  return patches.every((patch) => patch.width % grid.x === 0 && patch.height % grid.y === 0);
+}
+
+function stepOf(lengths: readonly number[]): number {
+  return Math.max(1, lengths.reduce(greatestCommonStep, 0));
+}
+
+function greatestCommonStep(a: number, b: number): number {
+  let [large, small] = [a, b];
+  while (small !== 0) [large, small] = [small, large % small];
+  return large;
+}
