@@ -6,17 +6,21 @@ import { outerBinding } from './binding/outer-binding';
 import type { Calculator } from './calculator';
 import { clothWidth } from './cloth-width/cloth-width';
 import { handFinish } from './hand-finish/hand-finish';
+import { centerClearance } from './center/center-clearance';
 import { innerBinding } from './curves/inner-binding';
 import { longarmPrice } from './longarm-price/longarm-price';
 import { machineThread } from './machine-thread/machine-thread';
 import { patchSize } from './patches/patch-size';
+import { top } from './top/top';
 import { washing } from './washing/washing';
 
 /** Every calculator of the notebook, in the order a maker meets them; adding one is adding one line here. */
 export const calculators: readonly Calculator[] = [
   patchSize,
+  top,
   outerBinding,
   continuousBias,
+  centerClearance,
   innerBinding,
   backing,
   batting,

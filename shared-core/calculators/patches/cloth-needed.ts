@@ -36,8 +36,8 @@ export interface ClothProblem {
   readonly demand: PatchDemand;
 }
 
-/** Half a kilometre: more is a slip of the keyboard. */
-const MOST_CLOTH = MAX_LENGTH_UNITS / 2;
+/** A quarter of a kilometre: more is a slip of the keyboard. */
+const MOST_CLOTH = MAX_LENGTH_UNITS / 4;
 
 /** Strips first, then cross cuts: patches of one fabric and strip width share strips. */
 export function clothNeeded(

@@ -80,7 +80,7 @@ export function clothRefusal({ code, demand }: ClothProblem, fabricWidth: Length
     return {
       code,
       field: ['count'],
-      says: 'This takes more than half a kilometre of cloth: look over the sizes and the count.',
+      says: 'This takes more than 250 m (270 yards) of cloth: look over the sizes and the count.',
       values: {},
     };
   }

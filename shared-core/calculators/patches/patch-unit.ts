@@ -21,6 +21,8 @@ export interface CutPatch {
   readonly makes: number;
   /** From cloth; already sewn (a block, a top: no cloth of its own); joined where a strip of cloth is too short for it. */
   readonly source: 'cloth' | 'sewn' | 'cloth-joined';
+  /** Whether its long side stands upright in the unit, as matters for a print that must not lie down. */
+  readonly standsUp?: boolean;
 }
 
 /** A patch as it lies in the finished unit. */

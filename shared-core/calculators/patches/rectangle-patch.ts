@@ -26,6 +26,7 @@ export function rectanglePatch(to: RectangleToCut): CutPatch {
     takes: to.takes ?? 1,
     makes: 1,
     source: to.source ?? 'cloth',
+    standsUp: to.length > to.width,
   };
 }
 

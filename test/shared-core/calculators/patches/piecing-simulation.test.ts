@@ -11,7 +11,7 @@ describe.each(unitKinds)('sewing %s from its cut patches', (kind) => {
       fc.property(anySizesOf(kind), anySeam, (sizes, seam) => {
         const plan = planUnit(sizes, seam);
         const sewn = plan.patches.map(({ shape }) =>
-          shape.pieces.map(({ cut }) => offsetByClipper(cut, -seam)),
+          shape.pieces.map(({ cut }) => offsetByClipper(cut, -1 * seam)),
         );
         for (const { patch, polygon } of plan.pieces) {
           for (const piece of sewn[patch]!) expect(areCongruent(piece, polygon)).toBe(true);

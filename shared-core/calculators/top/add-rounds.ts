@@ -1,0 +1,214 @@
+import { assertNever } from '#core/assert-never';
+import { failure, type Result, success } from '#core/result';
+import { roundNearest } from '#core/units/rounding';
+import type { Refusal } from '../calculator';
+import type { Note } from '../explanation';
+import { polygonOf, rectangleAt } from '../patches/cut-shapes';
+import { rectanglePatch } from '../patches/rectangle-patch';
+import { miteredStrip } from '../patches/units/mitered-border';
+import { countQuantity, lengthQuantity } from '../quantities';
+import {
+  type Assembly,
+  findBlock,
+  lengthTerm,
+  MOST_BLOCKS,
+  type PlacedBlock,
+  type PlacedPiece,
+  tooManyBlocks,
+  unknownBlock,
+} from './assembly';
+import type { BlockKind, Round } from './top-input';
+
+type Border = Extract<Round, { round: 'border' }>;
+type BlockRound = Extract<Round, { round: 'blocks' }>;
+
+/** Borders and rounds of blocks sewn on from the inside out. */
+export function addRounds(
+  inner: Assembly,
+  rounds: readonly Round[],
+  kinds: readonly BlockKind[],
+  seam: number,
+): Result<Assembly, Refusal> {
+  let top = inner;
+  for (const [index, round] of rounds.entries()) {
+    const label = `Round ${String(index + 1)}`;
+    switch (round.round) {
+      case 'border':
+        top = grown(top, round.width, round.width, label, { pieces: borderPieces(top, round, seam) });
+        break;
+      case 'blocks': {
+        const next = addBlocks(top, round, kinds, label, index);
+        if (!next.ok) return next;
+        top = next.value;
+        break;
+      }
+      default:
+        return assertNever(round);
+    }
+  }
+  return success(top);
+}
+
+/** The same top with `across` more on the left and right and `down` more above and below. */
+function grown(
+  inner: Assembly,
+  across: number,
+  down: number,
+  label: string,
+  added: Partial<Pick<Assembly, 'blocks' | 'pieces' | 'misfits'>>,
+): Assembly {
+  const [x, y] = [inner.x - across, inner.y - down];
+  const [width, length] = [inner.width + 2 * across, inner.length + 2 * down];
+  const terms = [
+    lengthTerm('W', 'width before', inner.width),
+    lengthTerm('w', 'finished width of the round', across),
+  ];
+  return {
+    blocks: [...inner.blocks, ...(added.blocks ?? [])],
+    pieces: [...inner.pieces, ...(added.pieces ?? [])],
+    misfits: [...inner.misfits, ...(added.misfits ?? [])],
+    steps: [...inner.steps, { label, width, length, formula: 'W + 2w', terms }],
+    x,
+    y,
+    width,
+    length,
+    outline: rectangleAt(x, y, width, length),
+  };
+}
+
+function borderPieces(inner: Assembly, border: Border, seam: number): readonly PlacedPiece[] {
+  return border.corners === 'mitered'
+    ? miteredPieces(inner, border, seam)
+    : straightPieces(inner, border, seam);
+}
+
+/** The sides first; top and bottom go over their ends, or stop at cornerstones. */
+function straightPieces(inner: Assembly, border: Border, seam: number): readonly PlacedPiece[] {
+  const { x, y, width, length } = inner;
+  const { width: wide, fabric } = border;
+  const isButted = border.corners === 'butted';
+  const cornerFabric = border.cornerFabric === '' ? fabric : border.cornerFabric;
+  const piece = (name: string, of: string, at: readonly [number, number, number, number]): PlacedPiece => {
+    const [left, top, across, down] = at;
+    const source = 'cloth-joined';
+    const patch = rectanglePatch({ name, role: 'first', width: across, length: down, seam, source });
+    return { fabric: of, patch, polygon: rectangleAt(left, top, across, down) };
+  };
+  const over = isButted ? wide : 0;
+  const ends = [y - wide, y + length].map((top) =>
+    piece('Top or bottom border', fabric, [x - over, top, width + 2 * over, wide]),
+  );
+  const sides = [x - wide, x + width].map((left) => piece('Side border', fabric, [left, y, wide, length]));
+  if (isButted) return [...sides, ...ends];
+  const stones = [x - wide, x + width].flatMap((left) =>
+    [y - wide, y + length].map((top) => piece('Cornerstone', cornerFabric, [left, top, wide, wide])),
+  );
+  return [...sides, ...ends, ...stones];
+}
+
+function miteredPieces(inner: Assembly, border: Border, seam: number): readonly PlacedPiece[] {
+  const { width: wide, fabric } = border;
+  const [left, top] = [inner.x, inner.y];
+  const [right, bottom] = [left + inner.width, top + inner.length];
+  const side = { ...miteredStrip('Side border', inner.length, wide, seam), standsUp: true };
+  const end = miteredStrip('Top or bottom border', inner.width, wide, seam);
+  const out = {
+    topLeft: [left - wide, top - wide],
+    topRight: [right + wide, top - wide],
+    bottomRight: [right + wide, bottom + wide],
+    bottomLeft: [left - wide, bottom + wide],
+  } as const;
+  const shapes = [
+    { patch: end, polygon: polygonOf(out.topLeft, out.topRight, [right, top], [left, top]) },
+    { patch: side, polygon: polygonOf(out.topRight, out.bottomRight, [right, bottom], [right, top]) },
+    { patch: end, polygon: polygonOf(out.bottomRight, out.bottomLeft, [left, bottom], [right, bottom]) },
+    { patch: side, polygon: polygonOf(out.bottomLeft, out.topLeft, [left, top], [left, bottom]) },
+  ];
+  return shapes.map(({ patch, polygon }) => ({ fabric, patch: { ...patch, takes: 1 }, polygon }));
+}
+
+function addBlocks(
+  inner: Assembly,
+  { block: name, corner: cornerName }: BlockRound,
+  kinds: readonly BlockKind[],
+  label: string,
+  index: number,
+): Result<Assembly, Refusal> {
+  const block = findBlock(kinds, name);
+  if (block === undefined) return failure(unknownBlock(name, ['layout', 'rounds', index, 'block']));
+  const corner = findBlock(kinds, cornerName);
+  if (corner === undefined) return failure(unknownBlock(cornerName, ['layout', 'rounds', index, 'corner']));
+  const depth = block.length;
+  const [across, down] = [inner.width, inner.length].map((side) =>
+    Math.max(1, roundNearest(side / block.width, 1)),
+  );
+  const total = inner.blocks.length + 2 * ((across ?? 0) + (down ?? 0)) + 4;
+  if (total > MOST_BLOCKS) return failure(tooManyBlocks());
+  const misfits = [
+    ...sideMisfit(label, 'top and bottom', inner.width, block, across ?? 1),
+    ...sideMisfit(label, 'sides', inner.length, block, down ?? 1),
+    ...cornerMisfit(label, corner, depth),
+  ];
+  const blocks = blocksRound(inner, block, corner, [across ?? 1, down ?? 1]);
+  return success(grown(inner, depth, depth, label, { blocks, misfits }));
+}
+
+/** Blocks of the sides are turned by a quarter, so that their width lies along the top everywhere. */
+function blocksRound(
+  inner: Assembly,
+  block: BlockKind,
+  corner: BlockKind,
+  [across, down]: readonly [number, number],
+): readonly PlacedBlock[] {
+  const { x, y, width, length } = inner;
+  const depth = block.length;
+  const turned: BlockKind = { ...block, width: block.length, length: block.width };
+  const along = Array.from({ length: across }, (_, at) => at * block.width);
+  const upright = Array.from({ length: down }, (_, at) => at * block.width);
+  return [
+    ...along.map((at) => ({ block, x: x + at, y: y - depth })),
+    ...along.map((at) => ({ block, x: x + at, y: y + length })),
+    ...upright.map((at) => ({ block: turned, x: x - depth, y: y + at })),
+    ...upright.map((at) => ({ block: turned, x: x + width, y: y + at })),
+    ...[x - depth, x + width].flatMap((left) =>
+      [y - depth, y + length].map((top) => ({ block: corner, x: left, y: top })),
+    ),
+  ];
+}
+
+function sideMisfit(
+  label: string,
+  where: string,
+  side: number,
+  block: BlockKind,
+  count: number,
+): readonly Note[] {
+  const over = count * block.width - side;
+  if (over === 0) return [];
+  const says =
+    over > 0
+      ? `${label}, ${where}: {count} of ${block.name} are {off} longer than the side they go on, {side}.`
+      : `${label}, ${where}: {count} of ${block.name} are {off} shorter than the side they go on, {side}.`;
+  return [
+    {
+      kind: 'warning',
+      says: `${says} A border of half the difference, or a longer block, makes them meet.`,
+      values: {
+        count: countQuantity(count, ['', '']),
+        off: lengthQuantity(Math.abs(over), { direction: 'nearest' }),
+        side: lengthQuantity(side, { direction: 'nearest' }),
+      },
+    },
+  ];
+}
+
+function cornerMisfit(label: string, corner: BlockKind, depth: number): readonly Note[] {
+  if (corner.width === depth && corner.length === depth) return [];
+  return [
+    {
+      kind: 'warning',
+      says: `${label}: ${corner.name} in the corners has to be {depth} square, as deep as the round.`,
+      values: { depth: lengthQuantity(depth, { direction: 'nearest' }) },
+    },
+  ];
+}

@@ -1,0 +1,106 @@
+import { growPolygon } from '#core/geometry/offset-polygon';
+import type { Point } from '#core/geometry/point';
+import type { Polygon } from '#core/geometry/polygon';
+import { regularPolygonCorners, regularPolygonFromInradius } from '#core/geometry/regular-polygon';
+import { edgeTerm, exactEdge, plainEdge } from '../patches/cut-edge';
+import { polygonOf, stripShape } from '../patches/cut-shapes';
+import type { CutPatch } from '../patches/patch-unit';
+import { type Assembly, lengthTerm, type PlacedPiece, type TopStep } from './assembly';
+import type { LayoutOf } from './top-input';
+
+/** A regular polygon in the middle and rings of equal pieces round it, mitered at every corner. */
+export function layRings(layout: LayoutOf<'rings'>, seam: number): Assembly {
+  const sides = Number(layout.sides);
+  const center = regular(sides, layout.centerAcross);
+  const pieces: PlacedPiece[] = [
+    { fabric: layout.centerFabric, patch: centerPatch(center, layout.centerAcross, seam), polygon: center },
+  ];
+  const first = layout.centerAcross;
+  const middle = lengthTerm('A', 'across the flats', first);
+  const steps: TopStep[] = [{ label: 'Center', width: first, length: first, formula: 'A', terms: [middle] }];
+  let across: number = layout.centerAcross;
+  layout.rings.forEach((ring, index) => {
+    const [inner, outer] = [regular(sides, across), regular(sides, across + 2 * ring.width)];
+    const name = `Ring ${String(index + 1)}`;
+    const patch = ringPatch(name, sides, across, ring.width, seam);
+    pieces.push(...ringPieces(inner, outer).map((polygon) => ({ fabric: ring.fabric, patch, polygon })));
+    const terms = [
+      lengthTerm('A', 'across the flats before', across),
+      lengthTerm('w', 'width of the ring', ring.width),
+    ];
+    across += 2 * ring.width;
+    steps.push({ label: name, width: across, length: across, formula: 'A + 2w', terms });
+  });
+  const outline = regular(sides, across);
+  const [left, top] = [Math.min(...outline.map(({ x }) => x)), Math.min(...outline.map(({ y }) => y))];
+  return {
+    blocks: [],
+    pieces,
+    steps,
+    misfits: [],
+    x: left,
+    y: top,
+    width: -2 * left,
+    length: -2 * top,
+    outline,
+  };
+}
+
+/** A flat lies at the top. */
+function regular(sides: number, across: number): Polygon {
+  const start = -Math.PI / 2 - Math.PI / sides;
+  return regularPolygonCorners(regularPolygonFromInradius(sides, across / 2), { x: 0, y: 0 }, start);
+}
+
+function ringPieces(inner: Polygon, outer: Polygon): readonly Polygon[] {
+  return outer.map((corner, index) => {
+    const next = (index + 1) % outer.length;
+    const at = (polygon: Polygon, place: number): Point => polygon[place] ?? corner;
+    return [corner, at(outer, next), at(inner, next), at(inner, index)];
+  });
+}
+
+/** The long side lies outside. Its corners are half the polygon's, (90° - 180°/n), and each takes s/tan of half of that more. */
+function ringPatch(name: string, sides: number, across: number, width: number, seam: number): CutPatch {
+  const half = Math.PI / 4 - Math.PI / (2 * sides);
+  const perAcross = Math.tan(Math.PI / sides);
+  const outer = (across + 2 * width) * perAcross;
+  const term = edgeTerm('W', `finished width, ${name.toLowerCase()}`, width);
+  const strip = plainEdge(term, seam);
+  const long = exactEdge('L + 2s/tan(45° − 90°/n)', outer + (2 * seam) / Math.tan(half), [
+    edgeTerm('L', 'finished outer side', outer),
+  ]);
+  const short = across * perAcross + 2 * seam * Math.tan(half);
+  const inset = (long.exact - short) / 2;
+  const shape = polygonOf([0, strip.exact], [inset, 0], [inset + short, 0], [long.exact, strip.exact]);
+  return {
+    name,
+    role: 'first',
+    across: strip,
+    along: long,
+    shape: stripShape(shape, long.exact, (long.exact + short) / 2),
+    takes: 1,
+    makes: 1,
+    source: 'cloth',
+  };
+}
+
+/** Cut as the rectangle that holds it; an even number of sides is as long between flats whichever way it lies. */
+function centerPatch(center: Polygon, across: number, seam: number): CutPatch {
+  const cut = growPolygon(center, seam);
+  const [left, top] = [Math.min(...cut.map(({ x }) => x)), Math.min(...cut.map(({ y }) => y))];
+  const placed = cut.map(({ x, y }) => ({ x: x - left, y: y - top }));
+  const strip = plainEdge(edgeTerm('A', 'center across the flats', across), seam);
+  const along = exactEdge('widest, cut', -2 * left, [edgeTerm('A', 'center across the flats', across)]);
+  const shape = stripShape(placed, along.exact, along.exact);
+  return {
+    name: 'Center',
+    role: 'first',
+    across: strip,
+    along,
+    shape,
+    takes: 1,
+    makes: 1,
+    source: 'cloth',
+  };
+}

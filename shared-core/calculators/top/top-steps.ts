@@ -1,0 +1,76 @@
+import type { Explanation } from '../explanation';
+import { clothPerFabric } from '../patches/cloth-needed';
+import { countQuantity, givenLength, lengthQuantity, percentQuantity } from '../quantities';
+import { lengthTerm } from './assembly';
+import type { TopWork } from './top-work';
+
+export function topSteps(work: TopWork): Explanation {
+  const { assembly, input } = work;
+  const sizes = assembly.steps.map(({ label, width, formula, terms }) => ({
+    label: `${label}, finished width`,
+    formula,
+    terms,
+    result: lengthQuantity(width, { direction: 'nearest' }),
+    rule: { kind: 'derived', says: 'Finished sizes add up; seams are added once, at the end.' } as const,
+  }));
+  const unfinished = {
+    label: 'Width before quilting, with its seam allowance',
+    formula: 'W + 2s',
+    terms: [
+      lengthTerm('W', 'finished width', assembly.width),
+      { symbol: 's', means: 'seam allowance', quantity: givenLength(input.seamAllowance) },
+    ],
+    result: lengthQuantity(assembly.width + 2 * input.seamAllowance, { direction: 'nearest' }),
+    rule: { kind: 'derived', says: 'One seam allowance on each side is still there.' } as const,
+  };
+  return [...sizes, unfinished, ...seamSteps(work), ...clothSteps(work)];
+}
+
+function seamSteps({ seams, seamLength }: TopWork): Explanation {
+  return [
+    {
+      label: 'Seams to sew',
+      formula: 'n − 1',
+      terms: [{ symbol: 'n', means: 'patches', quantity: countQuantity(seams + 1, ['patch', 'patches']) }],
+      result: countQuantity(seams, ['seam', 'seams']),
+      rule: { kind: 'derived', says: 'Every seam makes one part of two; a seam set in at a corner is one.' },
+    },
+    {
+      label: 'Length of all seams, finished',
+      formula: '(Σp − P)/2',
+      terms: [
+        {
+          symbol: 'Σp',
+          means: 'edges of all patches',
+          quantity: countQuantity(seams + 1, ['patch', 'patches']),
+        },
+        { symbol: 'P', means: 'edge of the top', quantity: countQuantity(1, ['top', 'tops']) },
+      ],
+      result: lengthQuantity(seamLength, { direction: 'nearest' }),
+      rule: {
+        kind: 'derived',
+        says: 'Each seam lies between two edges; only the outer edge has none. True where all parts meet.',
+      },
+    },
+  ];
+}
+
+function clothSteps({ input, needed }: TopWork): Explanation {
+  return clothPerFabric(needed.strips).map(({ fabric, cloth }) => ({
+    label: `Cloth of ${fabric}`,
+    formula: 'Σ(k × b)·(1 + e)',
+    terms: [
+      { symbol: 'Σ(k × b)', means: 'strips times their width', quantity: givenLength(cloth) },
+      { symbol: 'e', means: 'safety extra', quantity: percentQuantity(input.safetyExtraPercent) },
+    ],
+    result: lengthQuantity(cloth * (1 + input.safetyExtraPercent / 100), {
+      step: input.yardageStep,
+      direction: 'up',
+      use: 'yardage',
+    }),
+    rule: {
+      kind: 'derived',
+      says: 'Strips across the usable width, filled with the longest patches that still fit.',
+    },
+  }));
+}

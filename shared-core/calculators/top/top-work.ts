@@ -1,0 +1,147 @@
+import { assertNever } from '#core/assert-never';
+import { polygonPerimeter } from '#core/geometry/polygon';
+import { failure, type Result, success } from '#core/result';
+import { MAX_LENGTH_UNITS } from '#core/units/length';
+import type { Refusal } from '../calculator';
+import { clothNeeded, type ClothNeeded, type PatchDemand } from '../patches/cloth-needed';
+import { rectangleAt } from '../patches/cut-shapes';
+import { sizedPatch } from '../patches/cut-sizes';
+import { clothRefusal } from '../patches/patch-size-work';
+import type { CutPatch } from '../patches/patch-unit';
+import { planUnit } from '../patches/patch-units';
+import { addRounds } from './add-rounds';
+import { type Assembly, findBlock, tooLarge, unknownBlock, WIDEST_TOP } from './assembly';
+import { type BlockMake, makeOfBlock } from './block-seams';
+import { layRings } from './lay-rings';
+import { layRows } from './lay-rows';
+import type { BlockKind, TopInput } from './top-input';
+
+/** What every part of the answer is drawn from. */
+export interface TopWork {
+  readonly input: TopInput;
+  readonly assembly: Assembly;
+  readonly counted: readonly CountedBlock[];
+  readonly needed: ClothNeeded;
+  /** Every seam joins two parts into one, so there is one less than there are patches. */
+  readonly seams: number;
+  /** Finished length: half of what all patches have more in edges than the top has. */
+  readonly seamLength: number;
+}
+
+export interface CountedBlock {
+  readonly block: BlockKind;
+  readonly count: number;
+  readonly make: BlockMake;
+}
+
+export function workOutTop(input: TopInput): Result<TopWork, Refusal> {
+  const laid = assemble(input);
+  if (!laid.ok) return laid;
+  const assembly = laid.value;
+  if (Math.max(assembly.width, assembly.length) > WIDEST_TOP) return failure(tooLarge());
+  const counted = countBlocks(input, assembly);
+  const demands = [...blockDemands(input, counted), ...pieceDemands(input, assembly)];
+  const needed = clothNeeded(demands, input.fabricWidth, input.seamAllowance);
+  if (!needed.ok)
+    return failure({ ...clothRefusal(needed.error, input.fabricWidth), field: ['fabricWidth'] });
+  const edges = assembly.pieces.reduce((sum, piece) => sum + polygonPerimeter(piece.polygon), 0);
+  const inBlocks = counted.reduce((sum, { count, make }) => sum + count * make.edges, 0);
+  const patches = counted.reduce(
+    (sum, { count, make }) => sum + count * make.patches,
+    assembly.pieces.length,
+  );
+  const seamLength = Math.max(0, (edges + inBlocks - polygonPerimeter(assembly.outline)) / 2);
+  if (seamLength > MAX_LENGTH_UNITS) return failure(tooLarge());
+  return success({ input, assembly, counted, needed: needed.value, seams: patches - 1, seamLength });
+}
+
+function assemble({ layout, blocks, seamAllowance }: TopInput): Result<Assembly, Refusal> {
+  switch (layout.layout) {
+    case 'rows': {
+      const rows = layRows(layout, blocks, seamAllowance);
+      return rows.ok ? addRounds(rows.value, layout.rounds, blocks, seamAllowance) : rows;
+    }
+    case 'center': {
+      const block = findBlock(blocks, layout.block);
+      if (block === undefined) return failure(unknownBlock(layout.block, ['layout', 'block']));
+      return addRounds(alone(block), layout.rounds, blocks, seamAllowance);
+    }
+    case 'rings':
+      return success(layRings(layout, seamAllowance));
+    default:
+      return assertNever(layout);
+  }
+}
+
+function alone(block: BlockKind): Assembly {
+  const { width, length } = block;
+  return {
+    blocks: [{ block, x: 0, y: 0 }],
+    pieces: [],
+    steps: [{ label: 'Center', width, length, formula: 'W', terms: [] }],
+    misfits: [],
+    x: 0,
+    y: 0,
+    width,
+    length,
+    outline: rectangleAt(0, 0, width, length),
+  };
+}
+
+/** By name, since a round turns blocks on their side without making them another kind. */
+function countBlocks(input: TopInput, assembly: Assembly): readonly CountedBlock[] {
+  const counts = new Map<string, number>();
+  for (const { block } of assembly.blocks) counts.set(block.name, (counts.get(block.name) ?? 0) + 1);
+  return input.blocks
+    .filter((block, index) => findBlock(input.blocks.slice(0, index), block.name) === undefined)
+    .map((block) => ({
+      block,
+      count: counts.get(block.name) ?? 0,
+      make: makeOfBlock(block, input.seamAllowance),
+    }))
+    .filter(({ count }) => count > 0);
+}
+
+function blockDemands(input: TopInput, counted: readonly CountedBlock[]): readonly PatchDemand[] {
+  return counted
+    .flatMap(({ block, count }) =>
+      block.parts.flatMap(({ unit, times, fabrics }) =>
+        planUnit(unit, input.seamAllowance).patches.map((patch) => {
+          const place = { first: 0, second: 1, third: 2 }[patch.role];
+          const fabric = fabrics[place] ?? fabrics.at(-1) ?? '';
+          return { patch, demand: demandOf(input, patch, fabric, count * times) };
+        }),
+      ),
+    )
+    .filter(({ patch }) => patch.source !== 'sewn')
+    .map(({ demand }) => demand);
+}
+
+function pieceDemands(input: TopInput, assembly: Assembly): readonly PatchDemand[] {
+  const alike = new Map<string, { readonly fabric: string; readonly patch: CutPatch; count: number }>();
+  for (const { fabric, patch } of assembly.pieces) {
+    const key = JSON.stringify([fabric, patch.name, patch.across.exact, patch.along.exact, patch.standsUp]);
+    const known = alike.get(key);
+    if (known === undefined) alike.set(key, { fabric, patch, count: 1 });
+    else known.count += 1;
+  }
+  return [...alike.values()].map(({ fabric, patch, count }) => demandOf(input, patch, fabric, count));
+}
+
+/** A print that stands upright fixes which side of a rectangle lies across the cloth. */
+function demandOf(input: TopInput, patch: CutPatch, fabric: string, units: number): PatchDemand {
+  const { across, along, strip } = sizedPatch(patch, units, input);
+  const mayTurn = !input.fabrics.some((one) => one.label === fabric && one.isDirectional);
+  const demand: PatchDemand = {
+    fabric,
+    name: patch.name,
+    stripWidth: across.rounded,
+    along: strip,
+    isRectangle: patch.shape.isRectangle,
+    mayTurn,
+    mayJoin: patch.source === 'cloth-joined',
+  };
+  if (mayTurn || !demand.isRectangle || patch.standsUp !== true) return demand;
+  const turned = { first: across.rounded, pitch: across.rounded, count: strip.count };
+  return { ...demand, stripWidth: along.rounded, along: turned };
+}

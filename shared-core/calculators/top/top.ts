@@ -1,0 +1,130 @@
+import type { PatchList } from '#core/domain/patch-list';
+import { type Result, success } from '#core/result';
+import type { Calculation, Calculator, Refusal } from '../calculator';
+import type { Figure, Quantity, Table } from '../explanation';
+import { clothPerFabric, type FabricCloth } from '../patches/cloth-needed';
+import { countQuantity, givenLength, lengthQuantity, sizeQuantity, wordsQuantity } from '../quantities';
+import { topDiagram } from './top-diagram';
+import { topFromProject, topInput, type TopInput } from './top-input';
+import { topNotes } from './top-notes';
+import { topSteps } from './top-steps';
+import { type TopWork, workOutTop } from './top-work';
+
+export interface TopDetails {
+  /** Finished, exact, in 1/320 mm; a regular polygon from point to point where it is wider that way. */
+  readonly width: number;
+  readonly length: number;
+  readonly steps: readonly { readonly label: string; readonly width: number; readonly length: number }[];
+  readonly patchList: PatchList;
+  /** Without the safety extra. */
+  readonly cloth: readonly FabricCloth[];
+  readonly seams: number;
+  /** Exact, finished, in 1/320 mm. */
+  readonly seamLength: number;
+  /** How many places do not meet; each has a note. */
+  readonly misfits: number;
+}
+
+export const top: Calculator<TopInput, TopDetails> = {
+  name: 'top',
+  version: 1,
+  title: 'The whole top',
+  question: 'How large does the top get, and what do I cut for it?',
+  stageKinds: ['piecing'],
+  input: topInput,
+  fromProject: topFromProject,
+  calculate: calculateTop,
+};
+
+function calculateTop(input: TopInput): Result<Calculation<TopDetails>, Refusal> {
+  const work = workOutTop(input);
+  if (!work.ok) return work;
+  const { assembly, needed, seams, seamLength } = work.value;
+  return success({
+    figures: figuresOf(work.value),
+    tables: [sizeTable(work.value), patchTable(needed.patches), blockTable(work.value)],
+    explanation: topSteps(work.value),
+    notes: topNotes(work.value),
+    diagram: topDiagram(work.value),
+    details: {
+      width: assembly.width,
+      length: assembly.length,
+      steps: assembly.steps.map(({ label, width, length }) => ({ label, width, length })),
+      patchList: needed.patches,
+      cloth: clothPerFabric(needed.strips),
+      seams,
+      seamLength,
+      misfits: assembly.misfits.length,
+    },
+  });
+}
+
+function figuresOf({ assembly, input, needed, seams, seamLength }: TopWork): readonly Figure[] {
+  const allowance = 2 * input.seamAllowance;
+  const times = 1 + input.safetyExtraPercent / 100;
+  const cloth = clothPerFabric(needed.strips).map(({ fabric, cloth: exact }): Figure => {
+    const rounding = { step: input.yardageStep, direction: 'up', use: 'yardage' } as const;
+    return { label: `Cloth, ${fabric}`, quantity: lengthQuantity(exact * times, rounding) };
+  });
+  const patches = needed.patches.reduce((sum, { count }) => sum + count, 0);
+  return [
+    { label: 'Finished top', quantity: sizeOf(assembly.width, assembly.length) },
+    {
+      label: 'Top before quilting',
+      quantity: sizeOf(assembly.width + allowance, assembly.length + allowance),
+    },
+    ...cloth,
+    { label: 'To cut', quantity: countQuantity(patches, ['piece', 'pieces']) },
+    { label: 'Seams', quantity: countQuantity(seams, ['seam', 'seams']) },
+    { label: 'Length of all seams', quantity: lengthQuantity(seamLength, { direction: 'nearest' }) },
+  ];
+}
+
+function sizeOf(width: number, length: number): Quantity {
+  return sizeQuantity(
+    lengthQuantity(width, { direction: 'nearest' }),
+    lengthQuantity(length, { direction: 'nearest' }),
+  );
+}
+
+function sizeTable({ assembly, input }: TopWork): Table {
+  const allowance = 2 * input.seamAllowance;
+  return {
+    title: 'Sizes to measure on the way',
+    columns: ['After', 'Finished', 'As sewn, with seam allowance'],
+    rows: assembly.steps.map(({ label, width, length }) => [
+      wordsQuantity(label),
+      sizeOf(width, length),
+      sizeOf(width + allowance, length + allowance),
+    ]),
+  };
+}
+
+function patchTable(patches: PatchList): Table {
+  return {
+    title: 'Patches to cut',
+    columns: ['Fabric', 'Across the cloth', 'Along the cloth', 'How many', 'May be turned'],
+    rows: patches.map(({ fabric, width, length, count, mayTurn }) => [
+      wordsQuantity(fabric),
+      givenLength(width),
+      givenLength(length),
+      countQuantity(count, ['', '']),
+      wordsQuantity(mayTurn ? 'yes' : 'no'),
+    ]),
+  };
+}
+
+function blockTable({ counted, input }: TopWork): Table {
+  const allowance = 2 * input.seamAllowance;
+  return {
+    title: 'Blocks',
+    columns: ['Block', 'How many', 'Finished', 'As sewn, with seam allowance', 'Patches in one'],
+    rows: counted.map(({ block, count, make }) => [
+      wordsQuantity(block.name),
+      countQuantity(count, ['', '']),
+      sizeOf(block.width, block.length),
+      sizeOf(block.width + allowance, block.length + allowance),
+      countQuantity(make.patches, ['', '']),
+    ]),
+  };
+}
