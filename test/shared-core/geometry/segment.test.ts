@@ -36,6 +36,7 @@ describe('lines', () => {
     expect(lineCrossing(from(0, 0, 4, 4), from(1, 0, 5, 4))).toBeUndefined();
     expect(lineCrossing(from(0, 0, 4, 4), from(8, 8, 6, 6))).toBeUndefined();
     expect(lineCrossing(from(0, 0, 0, 0), from(1, 0, 5, 4))).toBeUndefined();
+    expect(lineCrossing(from(0, 0, 0.1 + 0.2, 1), from(5, 0, 5.3, 1))).toBeUndefined();
   });
 
   it('cross at a point that both segments see on their line', () => {
