@@ -1,4 +1,5 @@
 import type { StageKind } from '#core/domain/stage';
+import { accuracy } from './accuracy/accuracy';
 import { backing } from './backing/backing';
 import { batting } from './batting/batting';
 import { continuousBias } from './binding/continuous-bias';
@@ -18,6 +19,7 @@ import { washing } from './washing/washing';
 export const calculators: readonly Calculator[] = [
   patchSize,
   top,
+  accuracy,
   outerBinding,
   continuousBias,
   centerClearance,

@@ -1,0 +1,67 @@
+import { z } from 'zod';
+import { choiceField, countField, lengthField } from '#core/domain/fields';
+import type { Measurements } from '#core/domain/measurements';
+import {
+  lengthFromExact,
+  lengthFromInches,
+  lengthFromMillimetres,
+  lengthFromUnits,
+} from '#core/units/length';
+import { coverField } from '../binding/binding-fields';
+import { holeOfProject } from '../curves/inner-binding-input';
+import { outlineBounds } from '../outline/outline-measures';
+import { cutStepField, cutStepOfHabits, seamField } from '../shared-fields';
+
+const farthest = lengthFromMillimetres(2_000);
+
+export const centerClearanceInput = z
+  .object({
+    holeDiameter: lengthField({ title: 'Hole across', help: 'The cut edge, before it is bound.' }),
+    seamAllowance: seamField('From the cut edge to the stitching of the inner binding.'),
+    backCover: coverField(),
+    patchShape: choiceField(['square', 'circle', 'polygon'], { title: 'Shape of the center patch' }),
+    patchAcross: lengthField({
+      title: 'Center patch across',
+      help: 'Finished: the side of a square, the diameter of a circle, or twice the way from the middle of a polygon to its flats.',
+    }),
+    patchSides: countField({ title: 'Sides of the polygon', minimum: 3, maximum: 24 }),
+    offsetAcross: lengthField({
+      title: 'Hole lies to the right of the patch’s middle by',
+      help: 'Less than nothing is to the left.',
+      minimum: lengthFromUnits(-1 * farthest),
+      maximum: farthest,
+    }),
+    offsetDown: lengthField({
+      title: 'and below it by',
+      help: 'Less than nothing is above.',
+      minimum: lengthFromUnits(-1 * farthest),
+      maximum: farthest,
+    }),
+    accuracy: lengthField({
+      title: 'How exactly you place it',
+      help: 'The center may be off by this much, in any direction.',
+      minimum: lengthFromUnits(0),
+      maximum: lengthFromInches(2),
+    }),
+    cutStep: cutStepField(),
+  })
+  .readonly();
+export type CenterClearanceInput = z.infer<typeof centerClearanceInput>;
+
+/** The project does not know its center patch, so a square of 24 in, or the piece if that is smaller, stands in. */
+export function centerClearanceFromProject(measurements: Measurements): CenterClearanceInput {
+  const { habits, outline } = measurements;
+  const { width, length } = outlineBounds(outline);
+  return {
+    holeDiameter: holeOfProject(measurements),
+    seamAllowance: habits.seamAllowance,
+    backCover: habits.backCover,
+    patchShape: 'square',
+    patchAcross: lengthFromExact(Math.min(lengthFromInches(24), width, length), 'down'),
+    patchSides: 6,
+    offsetAcross: lengthFromUnits(0),
+    offsetDown: lengthFromUnits(0),
+    accuracy: lengthFromInches(1 / 8),
+    cutStep: cutStepOfHabits(habits),
+  };
+}
