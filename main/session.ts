@@ -1,4 +1,4 @@
-import { existsSync } from 'node:fs';
+import { statSync } from 'node:fs';
 import path from 'node:path';
 import type { Problem } from '#core/contract/problem';
 import { type Result, success } from '#core/result';
@@ -46,5 +46,7 @@ export function workshopFile(args: readonly string[], userDataFolder: string): s
   const named = inOne ?? (at === -1 ? undefined : args[at + 1]);
   if (named === undefined || named === '') return path.join(userDataFolder, 'workshop.sqlite');
   const full = path.resolve(named);
-  return existsSync(full) || path.extname(full) !== '' ? full : path.join(full, 'workshop.sqlite');
+  const found = statSync(full, { throwIfNoEntry: false });
+  const isFile = found === undefined ? path.extname(full) !== '' : !found.isDirectory();
+  return isFile ? full : path.join(full, 'workshop.sqlite');
 }

@@ -51,11 +51,12 @@ export async function copyPackaged(): Promise<{ folder: string; remove: () => Pr
   return { folder, remove: () => rm(base, { recursive: true, force: true }) };
 }
 
-async function giveTo(account: typeof nobody, folders: RunFolders): Promise<void> {
-  await chown(path.dirname(folders.user), account.uid, account.gid);
+async function giveTo({ uid, gid }: typeof nobody, folders: RunFolders): Promise<void> {
+  await chown(path.dirname(folders.user), uid, gid);
   for (const folder of [folders.user, folders.workshop]) {
     await mkdir(folder, { recursive: true });
-    await chown(folder, account.uid, account.gid);
+    const within = await readdir(folder, { recursive: true });
+    for (const name of ['', ...within]) await chown(path.join(folder, name), uid, gid);
   }
 }
 
@@ -63,19 +64,13 @@ async function giveTo(account: typeof nobody, folders: RunFolders): Promise<void
 function debuggerAddress(child: ChildProcess): Promise<string> {
   return new Promise((resolve, reject) => {
     let printed = '';
-    const fail = (why: string): void => reject(new Error(`${why}:\n${printed}`));
-    const limit = setTimeout(() => fail('the program did not start in time'), startLimitMs);
     child.stderr?.on('data', (chunk: Buffer) => {
       printed += chunk.toString();
       const address = /DevTools listening on (ws:\S+)/.exec(printed)?.[1];
-      if (address === undefined) return;
-      clearTimeout(limit);
-      resolve(address);
+      if (address !== undefined) resolve(address);
     });
-    child.once('exit', (code) => {
-      clearTimeout(limit);
-      fail(`the program ended with ${String(code)}`);
-    });
+    child.once('error', reject);
+    child.once('exit', (code) => reject(new Error(`the program ended with ${String(code)}:\n${printed}`)));
   });
 }
 
@@ -91,7 +86,8 @@ async function attach(address: string): Promise<Browser> {
     const targets = (await (await fetch(list)).json()) as readonly Target[];
     return targets.some(({ type, url }) => type === 'page' && url.startsWith('app:'));
   };
-  await expect.poll(hasPage, { timeout: startLimitMs, intervals: [100] }).toBe(true);
+  const message = 'the program shows its page (or, if not, perhaps a dialog that says why not)';
+  await expect.poll(hasPage, { message, timeout: startLimitMs, intervals: [100] }).toBe(true);
   return chromium.connectOverCDP(address);
 }
 
@@ -123,6 +119,8 @@ export async function launchPackaged(folder: string, options: LaunchOptions = {}
       stdio: ['ignore', 'ignore', 'pipe'],
     },
   );
+  // A test that fails half-way must not leave a program behind.
+  process.once('exit', () => child.kill('SIGKILL'));
   const browser = await attach(await debuggerAddress(child));
   const [context] = browser.contexts();
   if (context === undefined || child.pid === undefined) throw new Error('the program has no window');
