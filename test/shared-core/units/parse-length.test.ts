@@ -209,10 +209,13 @@ describe('text that is no length', () => {
     ['combining marks', '\u0301'],
     ['a character that normalises to many', '\ufdfa'],
     ['halves of surrogate pairs', '\ud83d'],
-  ])('and is ten million characters of %s is refused, long before the test runs out of time', (_name, piece) => {
-    const text = piece.repeat(10_000_000 / piece.length);
-    expect(parseLength(text, 'in')).toMatchObject({ ok: false, error: { code: 'too-long' } });
-  });
+  ])(
+    'and is ten million characters of %s is refused, long before the test runs out of time',
+    (_name, piece) => {
+      const text = piece.repeat(10_000_000 / piece.length);
+      expect(parseLength(text, 'in')).toMatchObject({ ok: false, error: { code: 'too-long' } });
+    },
+  );
 
   it('is never an exception, and what is read is a length', () => {
     const anyText = fc.oneof(
