@@ -107,13 +107,13 @@ const mainRules = [
   forbid(
     'store-without-electron',
     'The store runs in a worker and in tests, where Electron is not: take paths and versions as arguments.',
-    { path: inside('main/store', 'main/demo') },
+    { path: inside('main/store', 'main/files', 'main/demo') },
     { path: [...npm('electron'), '^main/(ipc|preload|security|setup|command-line)/', '^main/[^/]+\\.ts$'] },
   ),
   forbid(
     'sql-in-store-only',
-    'Only the store speaks to SQLite: ask it by a function of its area.',
-    { path: inside('main'), pathNot: inside('main/store', 'main/setup') },
+    'Only the store, and the backups that run in its thread, open SQLite: ask the store by a function of its area.',
+    { path: inside('main'), pathNot: inside('main/store', 'main/files', 'main/setup') },
     { path: npm('better-sqlite3') },
   ),
   forbid(

@@ -10,6 +10,9 @@ import { inRoot } from './paths.mjs';
 
 const external = [/^node:/, 'electron', 'better-sqlite3'];
 
+// How long a plug-in took says more about the machine than about the program.
+const checks = { bundlerTimings: false };
+
 /** @type {import('vite').InlineConfig} */
 const shared = { root: inRoot(), configFile: false, logLevel: 'warn', resolve: { alias: aliases } };
 
@@ -29,7 +32,7 @@ const nodeConfig = (input, output, outDir) => ({
     emptyOutDir: true,
     sourcemap: true,
     minify: false,
-    rolldownOptions: { input, external, output },
+    rolldownOptions: { input, external, output, checks },
   },
 });
 
@@ -66,6 +69,7 @@ export const configs = {
       // The content security policy allows fonts and scripts from files only.
       assetsInlineLimit: 0,
       modulePreload: { polyfill: false },
+      rolldownOptions: { checks },
     },
   }),
 };
