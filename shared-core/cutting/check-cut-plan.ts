@@ -81,7 +81,7 @@ function placeOf(box: Box, leaf: CutTree & { readonly kind: 'patch' }): PlacedPa
   return { x: box.left, y: box.near, ...size, patch: leaf.patch, turned: leaf.turned };
 }
 
-function boxOf(place: PlacedPatch): Box {
+function boxOf(place: Omit<PlacedPatch, 'patch' | 'turned'>): Box {
   return { left: place.x, near: place.y, right: place.x + place.width, far: place.y + place.height };
 }
 
@@ -132,6 +132,18 @@ function groupsBetweenCuts(boxes: readonly Box[], from: 'left' | 'near', to: 'ri
     reach = Math.max(reach, box[to]);
   }
   return groups;
+}
+
+/** Whether cuts from edge to edge free every place of a layout, whoever made it. */
+export function areCuttable(
+  places: readonly {
+    readonly x: number;
+    readonly y: number;
+    readonly width: number;
+    readonly height: number;
+  }[],
+): boolean {
+  return canBeCutApart(places.map(boxOf));
 }
 
 /** Whether cuts from edge to edge free every box; a free line never hurts, so all are taken at once. */
