@@ -10,7 +10,7 @@ import { shellChannels } from '#core/contract/workshop';
 import type { Theme } from '#core/domain/workshop';
 import type { Session } from '../session';
 import type { Answer } from './register';
-import { shellHandlers } from './shell-handlers';
+import { type ShellContext, shellHandlers } from './shell-handlers';
 
 /** Sends a checked call to the store's thread, or answers it here where it is about windows, files and folders. */
 export function answerFrom(session: Session): Answer {
@@ -26,11 +26,6 @@ export function answerFrom(session: Session): Answer {
     if (answer.ok) followTheme(name, input, answer.value);
     return answer;
   };
-}
-
-export interface ShellContext {
-  readonly session: Session;
-  readonly contents: Electron.WebContents;
 }
 
 function isShellCall(name: ChannelName): name is ShellChannelName {

@@ -5,7 +5,12 @@ import type { ChannelAnswer, ChannelInput, ShellChannelName } from '#core/contra
 import type { Problem } from '#core/contract/problem';
 import { failure, success } from '#core/result';
 import { makeSheetPdf } from '../sheet-pdf';
-import type { ShellContext } from './answer';
+import type { Session } from '../session';
+
+export interface ShellContext {
+  readonly session: Session;
+  readonly contents: Electron.WebContents;
+}
 
 type ShellHandlers = {
   readonly [Name in ShellChannelName]: (
