@@ -26,9 +26,8 @@ export function checkInput<Input>(schema: z.ZodType<Input>, raw: unknown): Resul
 function clip(input: unknown): string {
   if (input === undefined) return '';
   if (typeof input === 'string') return input.slice(0, READ_AT_MOST);
-  return typeof input === 'object' && input !== null
-    ? 'a group of values'
-    : String(input);
+  if (typeof input === 'number' || typeof input === 'boolean') return String(input);
+  return input === null ? 'nothing' : 'a group of values';
 }
 
 function pathToZero(value: unknown): FieldProblem['path'] | null {

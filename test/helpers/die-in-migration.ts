@@ -1,0 +1,26 @@
+import path from 'node:path';
+import { makeBackup } from '#main/files/backups';
+import { migrations } from '#main/store/migrations/migrations';
+import { openStore } from '#main/store/open-store';
+import { systemSurroundings } from '#main/store/surroundings';
+
+// A child process for the tests: begins a further step of the format and is killed half way through it.
+const [file = ''] = process.argv.slice(2);
+const surroundings = systemSurroundings();
+openStore(file, {
+  surroundings,
+  steps: [
+    ...migrations,
+    {
+      version: 9990,
+      says: 'A step that is never finished',
+      apply: (database) => {
+        database.exec('CREATE TABLE half_done (x); DROP TABLE stage_event; DELETE FROM current_change');
+        database.pragma('cache_spill = 1');
+        process.kill(process.pid, 'SIGKILL');
+      },
+    },
+  ],
+  backUp: (database, why) =>
+    makeBackup(database, path.join(path.dirname(file), 'backups'), why, Date.UTC(2020, 1, 1)),
+});

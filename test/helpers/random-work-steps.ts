@@ -1,0 +1,145 @@
+import type { StoreChannelName } from '#core/contract/channels';
+import { clothKind } from '#core/domain/stash';
+import { stageState } from '#core/domain/stage';
+import { STARTING_PLANS } from '#core/domain/starting-plans';
+import { readWorkshop } from '#main/store/workshop';
+import type { Deed } from './random-work';
+import { fabricDetails, inches, projectDetails, TINY_PNG, TODAY, type TestWorkshop } from './workshop';
+
+/** What a call is given, written for any state of the workshop; null when there is nothing to call it for. */
+export interface UnvalidatedStep {
+  readonly name: StoreChannelName;
+  readonly input: (workshop: TestWorkshop, deed: Deed) => unknown;
+}
+
+type Given = Readonly<Record<string, unknown>>;
+
+function idFrom(workshop: TestWorkshop, sql: string, pick: number): string | null {
+  const rows = workshop.bench.store.database.prepare<[], { id: string }>(`${sql} ORDER BY 1`).all();
+  return rows[pick % Math.max(1, rows.length)]?.id ?? null;
+}
+
+const SOURCES = {
+  projectId: 'SELECT id FROM project WHERE deleted_at IS NULL',
+  fabricId: 'SELECT id FROM fabric WHERE deleted_at IS NULL',
+  stageId: 'SELECT id FROM stage',
+  checklistItemId: 'SELECT id FROM checklist_item',
+  tripId: 'SELECT id FROM trip',
+  photoId: 'SELECT id FROM photo WHERE stage_id IS NOT NULL',
+  stagePlanId: 'SELECT id FROM stage_plan',
+  pieceId: 'SELECT id FROM cloth_piece',
+  bookingId: 'SELECT id FROM booking',
+} as const;
+
+type Named = keyof typeof SOURCES;
+
+/** A call that names things there are, with the rest of its input made from the deed. */
+function step(name: StoreChannelName, named: readonly Named[], rest: (deed: Deed) => Given): UnvalidatedStep {
+  return {
+    name,
+    input: (workshop, deed) => {
+      const ids = named.map(
+        (one, index) => [one, idFrom(workshop, SOURCES[one], deed.pick[index] ?? 0)] as const,
+      );
+      return ids.some(([, id]) => id === null) ? null : { ...Object.fromEntries(ids), ...rest(deed) };
+    },
+  };
+}
+
+const nameOf = (deed: Deed): string => `Piece ${deed.amount % 7}`;
+const cloth = (deed: Deed): Given => ({ length: 1 + (deed.amount % inches(30)), on: TODAY, note: '' });
+const project = (deed: Deed): Given => ({
+  details: projectDetails({ name: nameOf(deed), hasSlit: deed.amount % 2 === 0 }),
+});
+const fabric = (deed: Deed): Given => ({
+  details: fabricDetails({ name: nameOf(deed), notes: `note ${deed.amount}` }),
+});
+const trip = (deed: Deed): Given => ({
+  details: {
+    withWhom: nameOf(deed),
+    sentOn: TODAY,
+    promisedOn: null,
+    backOn: null,
+    trackingNumber: '',
+    sentAlong: '',
+    askedFor: '',
+    priceMinor: deed.amount,
+  },
+});
+const plan = (deed: Deed): Given => ({
+  name: nameOf(deed),
+  says: '',
+  stages: STARTING_PLANS[deed.amount % STARTING_PLANS.length]?.stages,
+});
+const cut = (deed: Deed): Given => {
+  const length = 1 + (deed.amount % inches(30));
+  const leftover = { width: inches(3 + (deed.pick[2] % 30)), length: Math.max(200, Math.floor(length / 3)) };
+  const leftovers = Array.from({ length: deed.pick[2] % 4 }, () => leftover);
+  return { ...cloth(deed), stageId: null, leftovers, knowingly: deed.pick[0] % 2 === 0 };
+};
+
+export const steps: readonly UnvalidatedStep[] = [
+  step('project:create', [], (deed) => ({
+    ...project(deed),
+    stagePlanId: STARTING_PLANS[deed.amount % 5]?.id,
+  })),
+  step('project:change', ['projectId'], project),
+  step('project:duplicate', ['projectId'], () => ({})),
+  step('project:archive', ['projectId'], (deed) => ({ archived: deed.amount % 2 === 0 })),
+  step('project:delete', ['projectId'], () => ({})),
+  step('stage:move', ['stageId'], (deed) => ({
+    to: stageState.options[deed.amount % stageState.options.length],
+    ...(deed.pick[1] % 2 === 0 ? { passGateWhy: 'A practice piece' } : {}),
+  })),
+  step('stage:change', ['stageId'], (deed) => ({
+    name: nameOf(deed),
+    estimateMinutes: 5,
+    heldUpBy: '',
+    notes: '',
+  })),
+  step('stage:add', ['projectId'], (deed) => ({
+    position: deed.amount % 9,
+    kind: 'other',
+    name: nameOf(deed),
+  })),
+  step('stage:repeat', ['stageId'], () => ({})),
+  step('stage:reorder', ['stageId'], (deed) => ({ position: deed.amount % 9 })),
+  step('stage:remove', ['stageId'], () => ({})),
+  step('checklist:add', ['stageId'], (deed) => ({ text: nameOf(deed), isGate: deed.amount % 2 === 0 })),
+  step('checklist:tick', ['checklistItemId'], (deed) => ({ ticked: deed.amount % 3 > 0 })),
+  step('checklist:remove', ['checklistItemId'], () => ({})),
+  step('photo:add', ['stageId'], (deed) => ({ bytes: TINY_PNG, caption: nameOf(deed) })),
+  step('photo:remove', ['photoId'], () => ({})),
+  step('trip:add', ['stageId'], trip),
+  step('trip:change', ['tripId'], trip),
+  step('trip:remove', ['tripId'], () => ({})),
+  step('stage-plan:keep', [], (deed) => ({ stagePlanId: null, ...plan(deed) })),
+  step('stage-plan:keep', ['stagePlanId'], plan),
+  step('stage-plan:delete', ['stagePlanId'], () => ({})),
+  step('fabric:create', [], fabric),
+  step('fabric:change', ['fabricId'], fabric),
+  step('fabric:delete', ['fabricId'], () => ({})),
+  step('fabric:set-photo', ['fabricId'], (deed) => ({ bytes: deed.amount % 3 === 0 ? null : TINY_PNG })),
+  step('ledger:buy', ['fabricId'], (deed) => ({
+    kind: clothKind.options[deed.pick[1] % clothKind.options.length],
+    size: { width: inches(18 + (deed.pick[2] % 30)), length: inches(1 + (deed.amount % 100)) },
+    costMinor: deed.amount % 9_973,
+    on: TODAY,
+    note: '',
+  })),
+  step('ledger:set-aside', ['pieceId', 'projectId'], cloth),
+  step('ledger:release', ['pieceId', 'projectId'], cloth),
+  step('ledger:cut', ['pieceId', 'projectId'], cut),
+  step('ledger:cut', ['pieceId', 'projectId'], cut),
+  step('ledger:discard', ['pieceId'], cloth),
+  step('ledger:count', ['pieceId'], (deed) => ({
+    there: deed.pick[1] % 3 === 0 ? 0 : deed.amount % inches(90),
+    on: TODAY,
+    note: '',
+  })),
+  step('ledger:take-back', ['bookingId'], () => ({ on: TODAY })),
+  {
+    name: 'workshop:change',
+    input: ({ bench }, deed) => ({ workshop: { ...readWorkshop(bench.store), name: nameOf(deed) } }),
+  },
+];

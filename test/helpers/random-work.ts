@@ -1,0 +1,47 @@
+import fc from 'fast-check';
+import type { ChannelInput, StoreChannelName } from '#core/contract/channels';
+import { steps, type UnvalidatedStep } from './random-work-steps';
+import type { TestWorkshop } from './workshop';
+
+/** One thing a maker may do: which, to which of the things there are, and how much. */
+export interface Deed {
+  readonly step: number;
+  readonly pick: readonly [number, number, number];
+  readonly amount: number;
+}
+
+const any = fc.integer({ min: 0, max: 999_999 });
+
+/** Deeds in any order; `only` names the channels they may use. */
+export function deedsOf(
+  only: (name: StoreChannelName) => boolean,
+  length: number,
+): fc.Arbitrary<readonly Deed[]> {
+  const open = steps.flatMap(({ name }, index) => (only(name) ? [index] : []));
+  const deed = fc.record({ step: fc.constantFrom(...open), pick: fc.tuple(any, any, any), amount: any });
+  const later = fc.array(deed, { minLength: length >> 1, maxLength: length });
+  return later.map((deeds) => [...begin(), ...deeds]);
+}
+
+/** Two projects, two fabrics, and cloth of each, so that there is something to do things to. */
+function begin(): readonly Deed[] {
+  const names: readonly StoreChannelName[] = ['project:create', 'fabric:create', 'ledger:buy', 'ledger:buy'];
+  return names.flatMap((name, at) =>
+    [0, 1].map((pick): Deed => {
+      const step = steps.findIndex((one) => one.name === name);
+      return { step, pick: [pick, 0, 7], amount: 1_234 + 999 * at + pick };
+    }),
+  );
+}
+
+/** Does a deed if there is anything to do it to; tells whether it was done. A refusal is an answer like any other. */
+export function doDeed(workshop: TestWorkshop, deed: Deed): boolean {
+  const step: UnvalidatedStep | undefined = steps[deed.step];
+  const input = step?.input(workshop, deed);
+  if (step === undefined || input === null) return false;
+  const answer = workshop.ask(step.name, input as ChannelInput<StoreChannelName>);
+  if (!answer.ok && answer.error.code === 'unexpected') {
+    throw new Error(`${step.name}: ${answer.error.detail}`);
+  }
+  return answer.ok;
+}

@@ -1,0 +1,162 @@
+import fs from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import Database from 'better-sqlite3';
+import { onTestFinished } from 'vitest';
+import type { ChannelInput, ChannelOutput, StoreChannelName } from '#core/contract/channels';
+import type { Problem } from '#core/contract/problem';
+import type { FabricDetails } from '#core/domain/stash';
+import type { ProjectDetails } from '#core/domain/project';
+import { STARTING_PLANS } from '#core/domain/starting-plans';
+import type { Result } from '#core/result';
+import { calendarDate } from '#core/units/calendar-date';
+import { lengthFromInches } from '#core/units/length';
+import { answerCall } from '#main/store/answer-call';
+import type { Bench } from '#main/store/bench';
+import { migrate } from '#main/store/migrate';
+import { migrations } from '#main/store/migrations/migrations';
+import { openBench } from '#main/store/open-bench';
+import { closeStore } from '#main/store/open-store';
+import type { Surroundings } from '#main/store/surroundings';
+import { APPLICATION_ID } from '#main/store/workshop-file';
+
+export const inches = lengthFromInches;
+export const TODAY = calendarDate('2027-02-28');
+export const NO_SUCH_ID = '11111111-1111-4111-8111-111111111111';
+
+/** A folder of its own on the disk, gone after the test. */
+export function temporaryFolder(): string {
+  const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'ringbound-test-'));
+  onTestFinished(() => fs.rmSync(folder, { recursive: true, force: true }));
+  return folder;
+}
+
+/** A clock that goes on by a second whenever it is asked, and identifiers in order. */
+export function countingSurroundings(): Surroundings {
+  let [ticks, ids] = [0, 0];
+  return {
+    now: () => Date.UTC(2027, 1, 28, 9) + 1000 * (ticks += 1),
+    today: () => TODAY,
+    newId: () => `00000000-0000-4000-8000-${(ids += 1).toString(16).padStart(12, '0')}`,
+  };
+}
+
+export interface TestWorkshop {
+  readonly bench: Bench;
+  readonly file: string;
+  readonly ask: <Name extends StoreChannelName>(
+    name: Name,
+    input: ChannelInput<Name>,
+  ) => Result<ChannelOutput<Name>, Problem>;
+  /** The answer, which must be a good one. */
+  readonly get: <Name extends StoreChannelName>(name: Name, input: ChannelInput<Name>) => ChannelOutput<Name>;
+  /** The problem there must be. */
+  readonly fail: <Name extends StoreChannelName>(name: Name, input: ChannelInput<Name>) => Problem;
+}
+
+/** Opens a workshop on a real file, a new one unless told. */
+export function openWorkshop(file = path.join(temporaryFolder(), 'workshop.sqlite')): TestWorkshop {
+  const opened = openBench({ file, programVersion: '0.0.0', isDemo: false }, countingSurroundings());
+  if (!opened.ok) throw new Error(JSON.stringify(opened.error));
+  const bench = opened.value;
+  onTestFinished(() => closeStore(bench.store));
+  const ask: TestWorkshop['ask'] = (name, input) =>
+    answerCall(bench, name, input) as Result<ChannelOutput<typeof name>, Problem>;
+  return {
+    bench,
+    file,
+    ask,
+    get: (name, input) => {
+      const answer = ask(name, input);
+      if (!answer.ok) throw new Error(`${name}: ${JSON.stringify(answer.error)}`);
+      return answer.value;
+    },
+    fail: (name, input) => {
+      const answer = ask(name, input);
+      if (answer.ok) throw new Error(`${name} should have failed`);
+      return answer.error;
+    },
+  };
+}
+
+/** A file that stands at an older version of the format, for the test of the step after it. */
+export function createStoreAt(version: number, file: string): Database.Database {
+  const database = new Database(file);
+  database.pragma('journal_mode = WAL');
+  database.pragma(`application_id = ${APPLICATION_ID}`);
+  migrate(
+    database,
+    migrations.filter((one) => one.version <= version),
+  );
+  return database;
+}
+
+export function projectDetails(changes: Partial<ProjectDetails> = {}): ProjectDetails {
+  return {
+    name: 'Autumn ring',
+    purpose: 'gift',
+    forWhom: 'A neighbor',
+    dueOn: calendarDate('2027-10-01'),
+    outline: { shape: 'circle', diameter: inches(50) },
+    hole: { diameter: inches(6) },
+    hasSlit: true,
+    habitChanges: {},
+    notes: '',
+    ...changes,
+  };
+}
+
+export function fabricDetails(changes: Partial<FabricDetails> = {}): FabricDetails {
+  return {
+    name: 'Rust leaves',
+    print: 'Falling leaves',
+    colorWords: 'rust, warm brown',
+    fiber: 'cotton',
+    direction: 'any',
+    width: inches(42),
+    isWashed: true,
+    supplier: 'An invented shop',
+    place: 'Shelf 2',
+    swatch: '#a0522d',
+    notes: '',
+    ...changes,
+  };
+}
+
+/** The built-in plan with this name. */
+export function planNamed(name: string): (typeof STARTING_PLANS)[number] {
+  const plan = STARTING_PLANS.find((one) => one.name === name);
+  if (plan === undefined) throw new Error(`No plan ${name}`);
+  return plan;
+}
+
+/** A project with the stages of a skirt with a slit. */
+export function addProject(workshop: TestWorkshop, changes: Partial<ProjectDetails> = {}) {
+  const stagePlanId = planNamed('Ring-shaped skirt with a slit').id;
+  const { projectId } = workshop.get('project:create', { details: projectDetails(changes), stagePlanId });
+  return { projectId, ...workshop.get('project:open', { projectId }) };
+}
+
+/** A fabric 42 in wide and one piece of it, two yards for 20.00 unless told. */
+export function addCloth(workshop: TestWorkshop, bought: { yards?: number; costMinor?: number } = {}) {
+  const { yards = 2, costMinor = 2000 } = bought;
+  const { fabricId } = workshop.get('fabric:create', { details: fabricDetails() });
+  const size = { width: inches(42), length: inches(36 * yards) };
+  const { pieceId } = workshop.get('ledger:buy', {
+    fabricId,
+    kind: 'yardage',
+    size,
+    costMinor,
+    on: TODAY,
+    note: '',
+  });
+  return { fabricId, pieceId };
+}
+
+/** A tiny picture that is whole: one grey point. */
+export const TINY_PNG = Uint8Array.from(
+  Buffer.from(
+    'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNoAAAAggCBd81ytgAAAABJRU5ErkJggg==',
+    'base64',
+  ),
+);

@@ -1,0 +1,32 @@
+import path from 'node:path';
+import { expect, test } from 'vitest';
+import { schemaSnapshot } from '#main/store/schema-snapshot';
+import {
+  addCloth,
+  addProject,
+  createStoreAt,
+  openWorkshop,
+  temporaryFolder,
+  TODAY,
+} from '#test/helpers/workshop';
+
+test('an empty file becomes a workshop that takes everything the notebook knows', () => {
+  const file = path.join(temporaryFolder(), 'workshop.sqlite');
+  createStoreAt(0, file).close();
+  const workshop = openWorkshop(file);
+  const { projectId } = addProject(workshop);
+  const { pieceId } = addCloth(workshop);
+  workshop.get('ledger:set-aside', { pieceId, projectId, length: 8128 as never, on: TODAY, note: '' });
+  expect(schemaSnapshot(workshop.bench.store.database).version).toBe(10);
+});
+
+test('every table is strict, so that no column holds what it was not made for', () => {
+  const { bench } = openWorkshop();
+  const loose = bench.store.database
+    .prepare(
+      `SELECT name FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND strict = 0
+      AND name NOT LIKE 'sqlite_%'`,
+    )
+    .all();
+  expect(loose).toEqual([]);
+});

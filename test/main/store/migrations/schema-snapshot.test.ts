@@ -1,0 +1,12 @@
+import path from 'node:path';
+import { expect, test } from 'vitest';
+import { schemaSnapshot } from '#main/store/schema-snapshot';
+import { openWorkshop } from '#test/helpers/workshop';
+
+const SNAPSHOT = path.resolve(import.meta.dirname, '../../../../main/store/migrations/schema-snapshot.json');
+
+test('the shape of the file is the one agreed: a change of it is a new migration, and then vitest -u', async () => {
+  const { bench } = openWorkshop();
+  const now = schemaSnapshot(bench.store.database);
+  await expect(`${JSON.stringify(now, null, 2)}\n`).toMatchFileSnapshot(SNAPSHOT);
+});

@@ -1,0 +1,209 @@
+import { describe, expect, test } from 'vitest';
+import {
+  addProject,
+  NO_SUCH_ID,
+  openWorkshop,
+  planNamed,
+  projectDetails,
+  TODAY,
+} from '#test/helpers/workshop';
+
+function skirt() {
+  const workshop = openWorkshop();
+  const { projectId, stages } = addProject(workshop);
+  const open = () => workshop.get('project:open', { projectId });
+  const stage = (kind: string) => open().stages.find((one) => one.kind === kind)!;
+  return { workshop, projectId, stages, open, stage };
+}
+
+describe('a stage that is moved', () => {
+  test('remembers when it began and ended, and the project its history, the latest first', () => {
+    const { workshop, open, stage } = skirt();
+    const stageId = stage('piecing').id;
+    workshop.get('stage:move', { stageId, to: 'in-hand' });
+    workshop.get('stage:move', { stageId, to: 'done' });
+    expect(stage('piecing')).toMatchObject({ state: 'done' });
+    expect(stage('piecing').finishedAt).toBeGreaterThan(stage('piecing').startedAt!);
+    expect(open().history.map(({ from, to, stageName }) => [from, to, stageName])).toEqual([
+      ['in-hand', 'done', 'Piece the top'],
+      ['planned', 'in-hand', 'Piece the top'],
+    ]);
+    workshop.get('stage:move', { stageId, to: 'planned' });
+    expect(stage('piecing')).toMatchObject({ startedAt: null, finishedAt: null });
+  });
+
+  test('to where it is already stays as it is, and leaves nothing to undo', () => {
+    const { workshop, stage } = skirt();
+    workshop.get('stage:move', { stageId: stage('piecing').id, to: 'planned' });
+    expect(workshop.get('change:state', {}).undo).toBe('Began “Autumn ring”');
+  });
+});
+
+describe('the gate of the center cut', () => {
+  test('stays closed while a condition is open, and says which', () => {
+    const { workshop, stage } = skirt();
+    const refused = workshop.fail('stage:move', { stageId: stage('center-cut').id, to: 'in-hand' });
+    expect(refused).toMatchObject({ code: 'gate-closed' });
+    expect(refused.code === 'gate-closed' && refused.open).toEqual([
+      'Outside is bound',
+      'Center measured twice, on two different days or by two ways',
+      'Diameter tried on a practice piece',
+      'Seam line stay-stitched',
+      'Slit drawn from edge to center, along a seam where there is one',
+      'Both sides of the slit stay-stitched',
+    ]);
+    expect(stage('center-cut').state).toBe('planned');
+  });
+
+  test('opens when the outside is bound and the rest is ticked, and the way back is always open', () => {
+    const { workshop, stage } = skirt();
+    const { id: stageId, checklist } = stage('center-cut');
+    for (const { id, closedBy } of checklist) {
+      if (closedBy === null) workshop.get('checklist:tick', { checklistItemId: id, ticked: true });
+    }
+    expect(workshop.fail('stage:move', { stageId, to: 'done' })).toEqual({
+      code: 'gate-closed',
+      open: ['Outside is bound'],
+    });
+    workshop.get('stage:move', {
+      stageId: stage('outer-binding').id,
+      to: 'done',
+      passGateWhy: 'Bound long ago',
+    });
+    workshop.get('stage:move', { stageId, to: 'in-hand' });
+    expect(stage('center-cut')).toMatchObject({ state: 'in-hand', gatePassedWhy: '' });
+    workshop.get('stage:move', { stageId, to: 'skipped' });
+  });
+
+  test('is passed for a reason, which is kept with the stage and in the history', () => {
+    const { workshop, stage, open } = skirt();
+    const stageId = stage('center-cut').id;
+    expect(workshop.fail('stage:move', { stageId, to: 'in-hand', passGateWhy: '   ' })).toMatchObject({
+      code: 'gate-closed',
+    });
+    workshop.get('stage:move', { stageId, to: 'in-hand', passGateWhy: 'A practice piece' });
+    expect(stage('center-cut').gatePassedWhy).toBe('A practice piece');
+    expect(open().history[0]).toMatchObject({ why: 'A practice piece', to: 'in-hand' });
+  });
+});
+
+describe('the plan of a project', () => {
+  test('takes a new stage anywhere, repeats one afresh, moves and removes them, and counts on without a gap', () => {
+    const { workshop, projectId, open, stage } = skirt();
+    workshop.get('stage:add', { projectId, position: 1, kind: 'other', name: 'Wash' });
+    workshop.get('stage:add', { projectId, position: 99, kind: 'other', name: 'Wrap' });
+    workshop.get('stage:move', { stageId: stage('piecing').id, to: 'done' });
+    workshop.get('stage:repeat', { stageId: stage('piecing').id });
+    const names = () => open().stages.map(({ name }) => name);
+    expect(names().slice(0, 3)).toEqual(['Piece the top', 'Piece the top', 'Wash']);
+    expect(names().at(-1)).toBe('Wrap');
+    expect(open().stages[1]).toMatchObject({ state: 'planned', startedAt: null });
+    expect(open().stages[1]!.checklist.map(({ text }) => text)).toEqual(
+      stage('piecing').checklist.map(({ text }) => text),
+    );
+    workshop.get('stage:reorder', { stageId: open().stages.at(-1)!.id, position: 0 });
+    expect(names()[0]).toBe('Wrap');
+    workshop.get('stage:remove', { stageId: open().stages[1]!.id });
+    expect(open().stages.map(({ position }) => position)).toEqual(
+      open().stages.map((_stage, index) => index),
+    );
+    expect(open().history[0]).toMatchObject({ stageName: 'Piece the top', to: 'done' });
+  });
+
+  test('keeps what is said of a stage, and its checklist', () => {
+    const { workshop, stage } = skirt();
+    const stageId = stage('piecing').id;
+    const said = { name: 'Piece it', estimateMinutes: 45, heldUpBy: 'No thread', notes: 'Press open' };
+    workshop.get('stage:change', { stageId, ...said });
+    workshop.get('checklist:add', { stageId, text: 'Blocks laid out', isGate: true });
+    expect(stage('piecing')).toMatchObject(said);
+    const added = stage('piecing').checklist.at(-1)!;
+    expect(added).toMatchObject({ text: 'Blocks laid out', isGate: true, isTicked: false });
+    workshop.get('checklist:tick', { checklistItemId: added.id, ticked: true });
+    expect(stage('piecing').checklist.at(-1)).toMatchObject({ isTicked: true });
+    workshop.get('checklist:remove', { checklistItemId: added.id });
+    expect(stage('piecing').checklist.some(({ id }) => id === added.id)).toBe(false);
+    expect(workshop.fail('checklist:remove', { checklistItemId: added.id })).toMatchObject({
+      code: 'not-found',
+    });
+  });
+});
+
+describe('a trip', () => {
+  const details = {
+    withWhom: 'An invented longarm quilter',
+    sentOn: TODAY,
+    promisedOn: null,
+    backOn: null,
+    trackingNumber: 'X 1',
+    sentAlong: 'Backing, batting',
+    askedFor: 'Loops, medium',
+    priceMinor: 9_500,
+  };
+
+  test('is written down, changed and removed', () => {
+    const { workshop, open, stage } = skirt();
+    const { tripId } = workshop.get('trip:add', { stageId: stage('longarm').id, details });
+    expect(open().trips).toEqual([
+      expect.objectContaining({ ...details, id: tripId, stageId: stage('longarm').id }),
+    ]);
+    workshop.get('trip:change', { tripId, details: { ...details, backOn: TODAY } });
+    expect(open().trips[0]).toMatchObject({ backOn: TODAY });
+    workshop.get('trip:remove', { tripId });
+    expect(open().trips).toEqual([]);
+    expect(workshop.fail('trip:change', { tripId, details })).toEqual({ code: 'not-found', what: 'trip' });
+  });
+});
+
+describe('stage plans', () => {
+  test('of the notebook are all there and cannot be changed or deleted', () => {
+    const { workshop } = skirt();
+    const plans = workshop.get('stage-plan:list', {});
+    expect(plans.map(({ name, isOwn }) => [name, isOwn])).toEqual([
+      ['Ring-shaped skirt with a slit', false],
+      ['Ring-shaped topper', false],
+      ['Runner', false],
+      ['Throw', false],
+      ['Small mat', false],
+    ]);
+    const [{ id, name, says, stages }] = [plans[0]!];
+    expect(workshop.fail('stage-plan:delete', { stagePlanId: id })).toEqual({ code: 'in-use', what: name });
+    expect(workshop.fail('stage-plan:keep', { stagePlanId: id, name, says, stages })).toMatchObject({
+      code: 'in-use',
+    });
+  });
+
+  test('of one’s own are kept, changed, begun from and deleted', () => {
+    const { workshop } = skirt();
+    const { stages } = planNamed('Runner');
+    const { stagePlanId } = workshop.get('stage-plan:keep', {
+      stagePlanId: null,
+      name: 'Mine',
+      says: '',
+      stages,
+    });
+    workshop.get('stage-plan:keep', {
+      stagePlanId,
+      name: 'Mine, shorter',
+      says: 'Quick',
+      stages: stages.slice(0, 1),
+    });
+    const kept = workshop.get('stage-plan:list', {}).at(-1);
+    expect(kept).toEqual({
+      id: stagePlanId,
+      name: 'Mine, shorter',
+      says: 'Quick',
+      isOwn: true,
+      stages: stages.slice(0, 1),
+    });
+    const { projectId } = workshop.get('project:create', { details: projectDetails(), stagePlanId });
+    expect(workshop.get('project:open', { projectId }).stages).toHaveLength(1);
+    workshop.get('stage-plan:delete', { stagePlanId });
+    expect(workshop.fail('project:create', { details: projectDetails(), stagePlanId })).toEqual({
+      code: 'not-found',
+      what: 'stage plan',
+    });
+    const nobody = NO_SUCH_ID as typeof stagePlanId;
+    expect(workshop.fail('stage-plan:delete', { stagePlanId: nobody })).toMatchObject({ code: 'not-found' });
+  });
+});

@@ -1,0 +1,87 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { undoState } from '#main/store/changes';
+import { dumpOf } from '#test/helpers/dump';
+import { deedsOf, doDeed } from '#test/helpers/random-work';
+import { openWorkshop, type TestWorkshop } from '#test/helpers/workshop';
+
+const RUNS = 60;
+
+/** Not waiting for the disk: these ask what is written, not whether it outlives a power cut. */
+function quickWorkshop(): TestWorkshop {
+  const workshop = openWorkshop();
+  workshop.bench.store.database.pragma('synchronous = OFF');
+  return workshop;
+}
+
+function backAndForth(workshop: TestWorkshop, states: readonly string[]): void {
+  for (const state of states.slice(0, -1).reverse()) {
+    workshop.get('change:undo', {});
+    expect(dumpOf(workshop)).toBe(state);
+  }
+  expect(workshop.fail('change:undo', {})).toEqual({ code: 'nothing-to-undo' });
+  for (const state of states.slice(1)) {
+    workshop.get('change:redo', {});
+    expect(dumpOf(workshop)).toBe(state);
+  }
+  expect(workshop.fail('change:redo', {})).toEqual({ code: 'nothing-to-undo' });
+}
+
+test('whatever was done, undo goes back through every state there was, and redo forward through the same', () => {
+  let done = 0;
+  fc.assert(
+    fc.property(
+      deedsOf(() => true, 60),
+      (deeds) => {
+        const workshop = quickWorkshop();
+        const states = [dumpOf(workshop)];
+        for (const deed of deeds) {
+          const before = undoState(workshop.bench.store);
+          if (doDeed(workshop, deed)) done += 1;
+          const after = dumpOf(workshop);
+          if (after !== states.at(-1)) states.push(after);
+          else expect(undoState(workshop.bench.store)).toEqual(before);
+        }
+        backAndForth(workshop, states);
+        // Once more: what undo and redo have booked meanwhile must not be in each other's way.
+        backAndForth(workshop, states);
+        workshop.bench.store.database.close();
+      },
+    ),
+    { numRuns: RUNS, endOnFailure: true },
+  );
+  expect(done).toBeGreaterThan(RUNS * 20);
+}, 500_000);
+
+test('undo, redo and new work in any order: what was undone goes for good with the next change', () => {
+  const moves = fc.array(fc.constantFrom('undo', 'redo', 'work', 'work'), { minLength: 60, maxLength: 60 });
+  fc.assert(
+    fc.property(
+      deedsOf(() => true, 60),
+      moves,
+      (deeds, order) => {
+        const workshop = quickWorkshop();
+        const states = [dumpOf(workshop)];
+        let at = 0;
+        const left = [...deeds];
+        for (const move of [...left.slice(0, 8).map(() => 'work'), ...order]) {
+          if (move === 'work') {
+            const deed = left.shift();
+            if (deed === undefined) continue;
+            doDeed(workshop, deed);
+            const after = dumpOf(workshop);
+            if (after !== states[at]) states.splice((at += 1), states.length, after);
+          } else {
+            const moved = workshop.ask(move === 'undo' ? 'change:undo' : 'change:redo', {}).ok;
+            const to = move === 'undo' ? at - 1 : at + 1;
+            expect(moved).toBe(states[to] !== undefined);
+            if (moved) at = to;
+          }
+          expect(dumpOf(workshop)).toBe(states[at]);
+        }
+        workshop.bench.store.database.close();
+      },
+    ),
+    { numRuns: RUNS, endOnFailure: true },
+  );
+}, 500_000);
