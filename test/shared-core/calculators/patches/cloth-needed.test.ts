@@ -1,0 +1,181 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { clothNeeded, type PatchDemand } from '#core/calculators/patches/cloth-needed';
+import { piecesPerStrip, stripsToCut, stripsToJoin } from '#core/calculators/patches/fill-strips';
+import { formatSentence } from '#core/calculators/format-quantity';
+import { patchSize } from '#core/calculators/patches/patch-size';
+import { lengthFromUnits } from '#core/units/length';
+import { currencyFromCode } from '#core/units/money';
+import { detailsOf, inches, patchInput } from './bench-input';
+
+function demand(width: number, length: number, count: number, more: Partial<PatchDemand> = {}): PatchDemand {
+  return {
+    fabric: 'Blue',
+    name: 'Patch',
+    stripWidth: inches(width),
+    along: { first: inches(length), pitch: inches(length), count },
+    isRectangle: true,
+    mayTurn: true,
+    mayJoin: false,
+    ...more,
+  };
+}
+
+const usable = inches(42);
+const seam = inches(1 / 4);
+
+function needed(demands: readonly PatchDemand[]) {
+  const answer = clothNeeded(demands, usable, seam);
+  if (!answer.ok) throw new Error(answer.error.code);
+  return answer.value;
+}
+
+describe('patches from one strip', () => {
+  it('are rounded down: eight of 5 in from 42 in, none of 43 in, one of just 42 in', () => {
+    const from = (length: number) => piecesPerStrip({ first: inches(length), pitch: inches(length) }, usable);
+    expect([from(5), from(43), from(42), from(21)]).toEqual([8, 0, 1, 2]);
+  });
+
+  // Common practice: triangles 5 in high with sides of 4.91 in; 40 in hold eight of a side.
+  it('count turned neighbours by their pitch', () => {
+    expect(piecesPerStrip({ first: inches(4.91), pitch: inches(4.91) }, inches(40))).toBe(8);
+    expect(piecesPerStrip({ first: inches(4.91), pitch: inches(4.91 / 2) }, inches(40))).toBe(15);
+  });
+});
+
+describe('strips', () => {
+  it('of one length are count over what one strip holds, rounded up', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 42 }), fc.integer({ min: 1, max: 500 }), (length, count) => {
+        const strips = stripsToCut([{ first: length, pitch: length, count }], 42);
+        expect(strips).toBe(Math.ceil(count / Math.floor(42 / length)));
+      }),
+    );
+  });
+
+  it('of mixed lengths are never less than the cloth in them, nor more than each length by itself', () => {
+    const anyPieces = fc.array(
+      fc.record({ first: fc.integer({ min: 1, max: 42 }), count: fc.integer({ min: 1, max: 60 }) }),
+      { minLength: 1, maxLength: 12 },
+    );
+    fc.assert(
+      fc.property(anyPieces, (kinds) => {
+        const pieces = kinds.map((kind) => ({ ...kind, pitch: kind.first }));
+        const strips = stripsToCut(pieces, 42)!;
+        const least = pieces.reduce((sum, { first, count }) => sum + first * count, 0) / 42;
+        const apart = pieces.reduce((sum, piece) => sum + stripsToCut([piece], 42)!, 0);
+        expect(strips).toBeGreaterThanOrEqual(Math.ceil(least));
+        expect(strips).toBeLessThanOrEqual(apart);
+      }),
+    );
+  });
+
+  it('too short for a piece are none at all', () => {
+    expect(stripsToCut([{ first: 43, pitch: 43, count: 1 }], 42)).toBeNull();
+    expect(stripsToJoin([{ first: 43, pitch: 43, count: 1 }], 1, 0.5)).toBeNull();
+  });
+
+  // Negative check of a printed slip: 8 x 8 patches, two each way: 124 for 128, 4 strips of 42 for 4.29, so 5.
+  it('joined for a length of 180 in are five of 42 in, not four', () => {
+    expect(stripsToJoin([{ first: 180, pitch: 180, count: 1 }], 42, 0)).toBe(5);
+  });
+
+  it('lose half an inch to every join with quarter-inch seams', () => {
+    // Four strips give 4 x 42 - 3 x 1/2 = 166.5 in.
+    expect(stripsToJoin([{ first: 166.5, pitch: 166.5, count: 1 }], 42, 0.25)).toBe(4);
+    expect(stripsToJoin([{ first: 166.6, pitch: 166.6, count: 1 }], 42, 0.25)).toBe(5);
+  });
+});
+
+describe('cloth', () => {
+  it('is strips of one width shared by all patches of a fabric', () => {
+    const { strips } = needed([demand(2.5, 30, 2), demand(2.5, 12, 2), demand(2.5, 5, 3, { fabric: 'Red' })]);
+    expect(strips.map(({ fabric, strips: count, cloth }) => [fabric, count, cloth])).toEqual([
+      ['Blue', 2, inches(5)],
+      ['Red', 1, inches(2.5)],
+    ]);
+  });
+
+  it('is cut along its length for a patch wider than it, and where that saves cloth', () => {
+    expect(needed([demand(4, 50, 3)]).strips[0]).toMatchObject({
+      width: inches(50),
+      strips: 1,
+      isJoined: false,
+    });
+    expect(needed([demand(4, 22, 10)]).strips[0]).toMatchObject({ width: inches(22), strips: 1 });
+    expect(needed([demand(4, 22, 2)]).strips[0]).toMatchObject({ width: inches(4), strips: 2 });
+  });
+
+  it('is never turned under a print that stands upright', () => {
+    expect(needed([demand(4, 22, 10, { mayTurn: false })]).strips[0]).toMatchObject({
+      width: inches(4),
+      strips: 10,
+    });
+    const answer = clothNeeded([demand(4, 50, 3, { mayTurn: false })], usable, seam);
+    expect(answer).toMatchObject({ ok: false, error: { code: 'wider-than-cloth' } });
+  });
+
+  it('is joined for borders, and lists the strips to cut', () => {
+    const { strips, patches } = needed([
+      demand(4.5, 60, 2, { mayJoin: true }),
+      demand(4.5, 50, 2, { mayJoin: true }),
+    ]);
+    expect(strips).toEqual([
+      { fabric: 'Blue', width: inches(4.5), strips: 6, cloth: inches(27), isJoined: true },
+    ]);
+    expect(patches).toEqual([
+      { fabric: 'Blue', width: usable, length: inches(4.5), count: 6, mayTurn: true },
+    ]);
+  });
+});
+
+describe('what cannot be cut', () => {
+  it('says which patch is wider than the cloth, in the maker’s units', () => {
+    const answer = patchSize.calculate(patchInput({ unit: 'square', side: inches(60) }));
+    if (answer.ok) throw new Error('It was cut');
+    const style = {
+      display: { system: 'inch', inchStep: 8 },
+      currency: currencyFromCode('EUR'),
+      locale: 'en',
+    } as const;
+    expect(answer.error.field).toEqual(['fabricWidth']);
+    expect(formatSentence(answer.error, style)).toBe(
+      'Square: cut 60½ in by 60½ in, it is wider than the cloth, which gives 42 in.',
+    );
+  });
+
+  it('is refused beyond 250 m of cloth', () => {
+    const answer = patchSize.calculate(patchInput({ unit: 'square', side: inches(40) }, { count: 5_000 }));
+    expect(answer).toMatchObject({ ok: false, error: { code: 'too-much-cloth', field: ['count'] } });
+  });
+});
+
+describe('notes', () => {
+  const notesFor = (seamAllowance = seam) => {
+    const unit = { unit: 'half-square-triangles', side: inches(3), atATime: 'two' } as const;
+    const answer = patchSize.calculate(patchInput(unit, { seamAllowance }));
+    return answer.ok ? answer.value.notes.map(({ kind, says }) => `${kind}: ${says}`) : [];
+  };
+
+  it('say that 7/8 in and 1¼ in hold only for a quarter-inch seam', () => {
+    expect(notesFor().some((note) => note.startsWith('warning'))).toBe(false);
+    expect(notesFor(inches(3 / 8)).filter((note) => note.startsWith('warning'))).toHaveLength(1);
+  });
+
+  it('say to trim where the cut was rounded up, and nothing of it where it was not', () => {
+    expect(notesFor().some((note) => note.includes('trim it'))).toBe(true);
+    const plain = patchSize.calculate(patchInput({ unit: 'square', side: inches(3) }));
+    expect(plain.ok && plain.value.notes.every(({ kind }) => kind === 'caution')).toBe(true);
+  });
+});
+
+it('counts cuts through one layer: a strip, its squared end, five cross cuts and a diagonal each', () => {
+  const unit = { unit: 'corner-setting-triangles', block: inches(6) } as const;
+  // Ten triangles from five squares in one strip: two cuts for the strip, one to square its end, five across, five diagonals.
+  expect(detailsOf(unit, { count: 10 }).cuts).toBe(2 + 1 + 5 + 5);
+});
+
+it('holds a size of one unit without falling over', () => {
+  const sliver = patchSize.calculate(patchInput({ unit: 'square', side: lengthFromUnits(1) }));
+  expect(sliver.ok).toBe(true);
+});

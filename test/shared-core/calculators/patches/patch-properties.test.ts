@@ -1,0 +1,235 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { PatchSizeInput } from '#core/calculators/patches/patch-size-input';
+import { patchSize } from '#core/calculators/patches/patch-size';
+import { patchUnits, planUnit, type UnitSizes } from '#core/calculators/patches/patch-units';
+import { patchList } from '#core/domain/patch-list';
+import { lengthFromInches, lengthFromMillimetres, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
+import { anySeam, anySizesOf, startOf, unitKinds } from './any-unit';
+import { detailsOf, patchInput } from './bench-input';
+
+const anySettings: fc.Arbitrary<Partial<PatchSizeInput>> = fc.record({
+  count: fc.integer({ min: 1, max: 60 }),
+  seamAllowance: anySeam,
+  rounding: fc.constantFrom('customary', 'exact'),
+  cutStep: fc.constantFrom(
+    ...[1 / 4, 1 / 8, 1 / 16, 1 / 32, 1 / 64].map(lengthFromInches),
+    ...[1, 5].map(lengthFromMillimetres),
+  ),
+  fabricWidth: fc.constantFrom(...[20, 40, 42, 108].map(lengthFromInches)),
+});
+
+/** Every length of the sizes changed, counts and choices kept. */
+function mapLengths(sizes: UnitSizes, change: (length: number) => number): UnitSizes {
+  const counts = ['across', 'down', 'rounds'];
+  return Object.fromEntries(
+    Object.entries(sizes).map(([name, value]: [string, unknown]) => [
+      name,
+      typeof value === 'number' && !counts.includes(name)
+        ? lengthFromUnits(Math.round(change(value)))
+        : value,
+    ]),
+  ) as UnitSizes;
+}
+
+describe.each(unitKinds)('cut sizes of %s', (kind) => {
+  it('are never under the exact size and less than a step over it, or over the habit where there is one', () => {
+    fc.assert(
+      fc.property(anySizesOf(kind), anySettings, (unit, settings) => {
+        const answer = patchSize.calculate(patchInput(unit, settings));
+        if (!answer.ok) {
+          expect(['wider-than-cloth', 'too-much-cloth']).toContain(answer.error.code);
+          return;
+        }
+        const plan = planUnit(unit, patchInput(unit, settings).seamAllowance).patches;
+        const isHabit = settings.rounding === 'customary';
+        const cloth = plan.filter(({ source }) => source !== 'sewn');
+        cloth.forEach(({ across, along }, index) => {
+          const given = answer.value.details.patches[index]!;
+          for (const [edge, rounded] of [
+            [across, given.across],
+            [along, given.along],
+          ] as const) {
+            const target = Math.max(edge.exact, isHabit ? (edge.customary?.exact ?? 0) : 0);
+            expect(rounded).toBeGreaterThanOrEqual(edge.exact - 1e-6);
+            expect(rounded - target).toBeLessThan(settings.cutStep!);
+            expect(rounded % settings.cutStep!).toBe(0);
+          }
+        });
+      }),
+    );
+  });
+
+  it('grow with the finished size, edge by edge', () => {
+    fc.assert(
+      fc.property(anySizesOf(kind), anySeam, fc.integer({ min: 101, max: 200 }), (unit, seam, percent) => {
+        const [small, large] = [
+          planUnit(unit, seam),
+          planUnit(
+            mapLengths(unit, (size) => (size * percent) / 100),
+            seam,
+          ),
+        ];
+        small.patches.forEach((patch, index) => {
+          expect(large.patches[index]!.across.exact).toBeGreaterThanOrEqual(patch.across.exact);
+          expect(large.patches[index]!.along.exact).toBeGreaterThanOrEqual(patch.along.exact);
+        });
+      }),
+    );
+  });
+
+  it('grow with the seam', () => {
+    fc.assert(
+      fc.property(anySizesOf(kind), anySeam, (unit, seam) => {
+        const [thin, wide] = [planUnit(unit, seam), planUnit(unit, seam + 100)];
+        thin.patches.forEach((patch, index) => {
+          expect(wide.patches[index]!.across.exact).toBeGreaterThan(patch.across.exact);
+          expect(wide.patches[index]!.along.exact).toBeGreaterThan(patch.along.exact);
+        });
+      }),
+    );
+  });
+
+  it('know no unit of measure: twice as large a unit with twice the seam is cut twice as large', () => {
+    fc.assert(
+      fc.property(anySizesOf(kind), anySeam, (unit, seam) => {
+        const [once, twice] = [
+          planUnit(unit, seam),
+          planUnit(
+            mapLengths(unit, (size) => 2 * size),
+            2 * seam,
+          ),
+        ];
+        once.patches.forEach((patch, index) => {
+          expect(twice.patches[index]!.across.exact / patch.across.exact).toBeCloseTo(2, 9);
+          expect(twice.patches[index]!.along.exact / patch.along.exact).toBeCloseTo(2, 9);
+        });
+      }),
+    );
+  });
+
+  it('turn back into the finished size they came from', () => {
+    fc.assert(
+      fc.property(anySizesOf(kind), anySeam, (unit, seam) => {
+        const { fromCut } = patchUnits[unit.unit];
+        const cut = cutSizesOf(unit, seam);
+        const back = fromCut(cut, seam).sizes as UnitSizes;
+        for (const [name, size] of Object.entries(unit) as [string, unknown][]) {
+          const found = Object.entries(back).find(([other]) => other === name)?.[1] as unknown;
+          if (typeof size === 'number') expect(found, name).toBeCloseTo(size, 3);
+          else expect(found, name).toBe(size);
+        }
+      }),
+    );
+  });
+
+  it('give as many patches from the strips as are promised, and no strip too many for one kind of patch', () => {
+    fc.assert(
+      fc.property(anySizesOf(kind), anySettings, (unit, settings) => {
+        const answer = patchSize.calculate(patchInput(unit, settings));
+        if (!answer.ok) return;
+        const { patches, patchList: list, cloth } = answer.value.details;
+        const input = patchInput(unit, settings);
+        const area = list.reduce((sum, patch) => sum + patch.width * patch.length * patch.count, 0);
+        const bought = cloth.reduce((sum, piece) => sum + piece.cloth * input.fabricWidth, 0);
+        expect(bought).toBeGreaterThanOrEqual(area);
+        expect(list.every((patch) => patch.width <= input.fabricWidth)).toBe(true);
+        expect(patchList.safeParse(list).success).toBe(true);
+        for (const patch of patches) {
+          expect(Number.isInteger(patch.count) && patch.count >= 1).toBe(true);
+          // Laid side by side they fit the strip, and one more would not.
+          if (patch.perStrip > 0 && isRectangle(kind)) {
+            expect(patch.perStrip * patch.along).toBeLessThanOrEqual(input.fabricWidth);
+            expect((patch.perStrip + 1) * patch.along).toBeGreaterThan(input.fabricWidth);
+          }
+        }
+      }),
+    );
+  });
+
+  it('come with figures, steps, cautions and a drawing inside its frame', () => {
+    const answer = patchSize.calculate(patchInput(startOf(kind)));
+    if (!answer.ok) throw new Error(answer.error.says);
+    const { figures, explanation, notes, diagram } = answer.value;
+    expect(figures.length).toBeGreaterThan(2);
+    expect(explanation.every(({ formula, terms }) => formula !== '' && terms.length > 0)).toBe(true);
+    expect(notes.filter(({ kind: note }) => note === 'caution')).toHaveLength(2);
+    const points = diagram!.parts.flatMap((part) => (part.part === 'polygon' ? part.points : []));
+    expect(points.length).toBeGreaterThan(2);
+    for (const { x, y } of points) {
+      expect(x >= 0 && x <= diagram!.width && y >= 0 && y <= diagram!.height).toBe(true);
+    }
+  });
+
+  it('are refused, with the field, where the cut piece is used up by its seams', () => {
+    const tiny = mapLengths(startOf(kind), () => lengthFromInches(1 / 4));
+    const answer = patchSize.calculate(patchInput(tiny, { sizesAre: 'cut' }));
+    expect(answer).toMatchObject({ ok: false, error: { code: 'cut-too-small', field: ['unit'] } });
+  });
+});
+
+function isRectangle(kind: UnitSizes['unit']): boolean {
+  return planUnit(startOf(kind), lengthFromInches(1 / 4)).patches.every(({ shape }) => shape.isRectangle);
+}
+
+/** What a maker would measure on the cut pieces: for each size field the edge of the patch that has it. */
+function cutSizesOf(unit: UnitSizes, seam: number): UnitSizes {
+  const patches = planUnit(unit, seam).patches;
+  const first = patches[0]!;
+  const plus = (size: number) => size + 2 * seam;
+  switch (unit.unit) {
+    case 'rectangle':
+    case 'log-cabin':
+    case 'sashing':
+    case 'butted-border':
+    case 'mitered-border':
+    case 'on-point-set':
+      return withNumbers(unit, plus);
+    case 'half-rectangle-triangles':
+      return { ...unit, width: first.across.exact, length: first.along.exact } as UnitSizes;
+    default:
+      return withNumbers(unit, () => first.across.exact);
+  }
+}
+
+function withNumbers(unit: UnitSizes, change: (size: number) => number): UnitSizes {
+  const counts = ['across', 'down', 'rounds'];
+  return Object.fromEntries(
+    Object.entries(unit).map(([name, value]: [string, unknown]) => [
+      name,
+      typeof value === 'number' && !counts.includes(name) ? change(value) : value,
+    ]),
+  ) as UnitSizes;
+}
+
+describe('units of measure', () => {
+  it('a size in millimetres and the same size in inches are the same cut', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 100 }), (tenths) => {
+        const inInches = lengthFromInches(tenths * 5);
+        const inMillimetres = lengthFromMillimetres(tenths * 127);
+        expect(inInches).toBe(inMillimetres);
+        const side = lengthFromInches(tenths / 4);
+        const metric = lengthFromMillimetres((tenths * 25.4) / 4);
+        expect(detailsOf({ unit: 'square', side })).toEqual(detailsOf({ unit: 'square', side: metric }));
+      }),
+    );
+  });
+
+  it('precut squares of 5 and 10 in and strips of 2½ in give the sizes makers know (common practice)', () => {
+    const finished = (unit: UnitSizes) => detailsOf(unit, { sizesAre: 'cut' }).finishedWidth / UNITS_PER_INCH;
+    expect(finished({ unit: 'square', side: lengthFromInches(5) })).toBe(4.5);
+    expect(
+      finished({ unit: 'half-square-triangles', side: lengthFromInches(5), atATime: 'two' }),
+    ).toBeCloseTo(4.1464, 4);
+    expect(
+      finished({ unit: 'half-square-triangles', side: lengthFromInches(10), atATime: 'eight' }),
+    ).toBeCloseTo(4.1464, 4);
+    const strip: UnitSizes = {
+      unit: 'rectangle',
+      width: lengthFromInches(2.5),
+      length: lengthFromInches(4.5),
+    };
+    expect(finished(strip)).toBe(2);
+  });
+});

@@ -1,0 +1,336 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { top } from '#core/calculators/top/top';
+import { workOutTop } from '#core/calculators/top/top-work';
+import { patchList } from '#core/domain/patch-list';
+import { polygonArea } from '#core/geometry/polygon';
+import { lengthFromInches, UNITS_PER_INCH } from '#core/units/length';
+import { areCongruent } from '../patches/any-unit';
+import { areaOnlyIn, offsetByClipper } from '../patches/clipper-reference';
+import {
+  answerTo,
+  border,
+  detailsFor,
+  inches,
+  ninePatch,
+  plainBlock,
+  rowsOf,
+  topWith,
+  warningsFor,
+} from './top-input';
+
+const inInches = (units: number) => units / UNITS_PER_INCH;
+const sizeOf = ({ width, length }: { readonly width: number; readonly length: number }) => [
+  inInches(width),
+  inInches(length),
+];
+
+describe('rows of blocks', () => {
+  it('of 12 in, five by six, are 60 by 72 in; sashed 3 in, 72 by 87; with a border of 3 in, 78 by 93 (common practice)', () => {
+    const blocks = [plainBlock('Plain', 12)];
+    const sash = { width: inches(3), fabric: 'Dark', cornerFabric: '' };
+    const rows = (more = {}) => rowsOf([['Plain', 5, 6]], more);
+    expect(sizeOf(detailsFor({ blocks, layout: rows() }))).toEqual([60, 72]);
+    expect(sizeOf(detailsFor({ blocks, layout: rows({ sash }) }))).toEqual([72, 87]);
+    const bordered = rows({ sash, rounds: [border(inches(3), 'butted')] });
+    expect(sizeOf(detailsFor({ blocks, layout: bordered }))).toEqual([78, 93]);
+    expect(detailsFor({ blocks, layout: bordered }).steps.map(sizeOf)).toEqual([
+      [72, 12],
+      [72, 87],
+      [78, 93],
+    ]);
+  });
+
+  it('of nine-patches list their patches by fabric: 5 dark and 4 light a block', () => {
+    const blocks = [ninePatch('Nine', 3)];
+    const { patchList: list } = detailsFor({ blocks, layout: rowsOf([['Nine', 4, 5]]) });
+    const size = { width: inches(3.5), length: inches(3.5), mayTurn: true };
+    expect(list).toEqual([
+      { fabric: 'Dark', ...size, count: 100 },
+      { fabric: 'Light', ...size, count: 80 },
+    ]);
+  });
+
+  it('have one seam less than patches, and of nine-patches 4 by 5 the seams one counts by hand', () => {
+    const blocks = [ninePatch('Nine', 3)];
+    const { seams, seamLength } = detailsFor({ blocks, layout: rowsOf([['Nine', 4, 5]]) });
+    expect(seams).toBe(4 * 5 * 9 - 1);
+    // Twelve patches across and fifteen down: 11 seams of 45 in and 14 of 36 in.
+    expect(inInches(seamLength)).toBeCloseTo(11 * 45 + 14 * 36, 6);
+  });
+
+  it('that do not add up say which row, by how much, and both widths', () => {
+    const blocks = [plainBlock('Six', 6), plainBlock('Nine', 9)];
+    const layout = rowsOf([
+      ['Six', 7, 2],
+      ['Nine', 5, 3],
+    ]);
+    expect(warningsFor({ blocks, layout })).toEqual([
+      'Row 1 finishes 3 in narrower than the widest row: 42 in against 45 in.',
+    ]);
+    expect(detailsFor({ blocks, layout }).misfits).toBe(1);
+  });
+
+  it('with blocks of unlike length say by how much one is short', () => {
+    const blocks = [plainBlock('Six', 6), plainBlock('Half', 6.5)];
+    const layout = {
+      ...rowsOf([]),
+      rows: [
+        {
+          blocks: [
+            { block: 'Six', times: 1 },
+            { block: 'Half', times: 1 },
+          ],
+          times: 4,
+        },
+      ],
+    } as ReturnType<typeof rowsOf>;
+    const [warning] = warningsFor({ blocks, layout });
+    expect(warning).toContain('Row 1: Six is ½ in shorter');
+  });
+
+  it('need blocks that are there', () => {
+    const answer = top.calculate(topWith({ layout: rowsOf([['Missing', 2, 2]]) }));
+    expect(answer).toMatchObject({
+      ok: false,
+      error: { code: 'unknown-block', field: ['layout', 'rows', 0, 'blocks', 0, 'block'] },
+    });
+  });
+
+  it('past all measure are refused, not drawn', () => {
+    const blocks = [plainBlock('Plain', 12)];
+    const many = top.calculate(
+      topWith({
+        blocks,
+        layout: rowsOf([
+          ['Plain', 60, 60],
+          ['Plain', 1, 1],
+        ]),
+      }),
+    );
+    expect(many).toMatchObject({ ok: false, error: { code: 'too-many-blocks' } });
+    const large = top.calculate(
+      topWith({ blocks: [plainBlock('Plain', 390)], layout: rowsOf([['Plain', 60, 1]]) }),
+    );
+    expect(large).toMatchObject({ ok: false, error: { code: 'too-large' } });
+  });
+});
+
+describe('a center with rounds', () => {
+  it('takes border strips as print has them: 44 and 34½, then 46 and 38½ in (common practice)', () => {
+    const center = {
+      name: 'Top',
+      width: inches(32),
+      length: inches(43.5),
+      parts: [],
+    };
+    const layout = {
+      layout: 'center',
+      block: 'Top',
+      rounds: [border(inches(1), 'butted', 'Light'), border(inches(2), 'butted', 'Dark')],
+    } as const;
+    const { steps, patchList: list } = detailsFor({ blocks: [center], layout, fabricWidth: inches(60) });
+    expect(steps.slice(1).map(sizeOf)).toEqual([
+      [34, 45.5],
+      [38, 49.5],
+    ]);
+    expect(
+      list.map((patch) => [patch.fabric, inInches(patch.width), inInches(patch.length), patch.count]),
+    ).toEqual([
+      ['Light', 44, 1.5, 2],
+      ['Light', 34.5, 1.5, 2],
+      ['Dark', 46, 2.5, 2],
+      ['Dark', 38.5, 2.5, 2],
+    ]);
+  });
+
+  it('says by how much a round of blocks misses the side it goes on', () => {
+    const blocks = [plainBlock('Middle', 20), plainBlock('Small', 3)];
+    const layout = {
+      layout: 'center',
+      block: 'Middle',
+      rounds: [{ round: 'blocks', block: 'Small', corner: 'Small' }],
+    } as const;
+    const warnings = warningsFor({ blocks, layout });
+    expect(warnings).toHaveLength(2);
+    expect(warnings[0]).toContain('7 of Small are 1 in longer than the side they go on, 20 in');
+  });
+
+  it('meets when a border first makes the side a multiple of the blocks', () => {
+    const blocks = [plainBlock('Middle', 20), plainBlock('Small', 3)];
+    const rounds = [
+      border(inches(2), 'cornerstones'),
+      { round: 'blocks', block: 'Small', corner: 'Small' } as const,
+    ];
+    const details = detailsFor({ blocks, layout: { layout: 'center', block: 'Middle', rounds } });
+    expect(details.misfits).toBe(0);
+    expect(sizeOf(details)).toEqual([30, 30]);
+    expect(details.seams).toBe(1 + 4 + 4 + 4 * 8 + 4 - 1);
+  });
+});
+
+describe('rings', () => {
+  const rings = (sides: '6' | '8' | '10' | '12', across: number, widths: readonly number[]) =>
+    ({
+      layout: 'rings',
+      sides,
+      centerAcross: inches(across),
+      centerFabric: 'Light',
+      rings: widths.map((width) => ({ width: inches(width), fabric: 'Dark' })),
+    }) as const;
+
+  it('round a hexagon grow by two widths each', () => {
+    const { steps } = detailsFor({ layout: rings('6', 8, [3, 4]) });
+    expect(steps.map(({ width }) => inInches(width))).toEqual([8, 14, 22]);
+  });
+
+  it('are cut as pieces whose finished shape, grown by the seam, is the cut one, and cover the top once', () => {
+    fc.assert(
+      fc.property(fc.constantFrom('6', '8', '10', '12'), fc.integer({ min: 2, max: 20 }), (sides, width) => {
+        const work = workOutTop(topWith({ layout: rings(sides, 10, [width / 2, 3]) }));
+        if (!work.ok) throw new Error(work.error.says);
+        const { assembly } = work.value;
+        for (const { patch, polygon } of assembly.pieces) {
+          const [piece] = patch.shape.pieces;
+          expect(areCongruent(piece!.cut, offsetByClipper(polygon, inches(1 / 4)))).toBe(true);
+        }
+        const polygons = assembly.pieces.map(({ polygon }) => polygon);
+        const covered = polygons.reduce((sum, polygon) => sum + polygonArea(polygon), 0);
+        expect(covered / polygonArea(assembly.outline)).toBeCloseTo(1, 9);
+        expect(areaOnlyIn([assembly.outline], polygons)).toBeLessThan(100);
+      }),
+    );
+  });
+});
+
+describe('cloth and patches', () => {
+  it('a print that stands upright is listed upright and may not turn', () => {
+    const tall = {
+      name: 'Tall',
+      width: inches(4),
+      length: inches(8),
+      parts: [
+        {
+          unit: { unit: 'rectangle', width: inches(4), length: inches(8) } as const,
+          times: 1,
+          fabrics: ['Trees'],
+        },
+      ],
+    };
+    const changes = { blocks: [tall], layout: rowsOf([['Tall', 5, 2]]) };
+    const upright = detailsFor({ ...changes, fabrics: [{ label: 'Trees', isDirectional: true }] });
+    expect(upright.patchList).toEqual([
+      { fabric: 'Trees', width: inches(4.5), length: inches(8.5), count: 10, mayTurn: false },
+    ]);
+    expect(inInches(upright.cloth[0]!.cloth)).toBe(17);
+    const free = detailsFor({ ...changes, fabrics: [{ label: 'Trees', isDirectional: false }] });
+    expect(free.patchList[0]).toMatchObject({ length: inches(4.5), mayTurn: true });
+  });
+
+  it('parts that leave some of the block open say how much', () => {
+    const block = { ...ninePatch('Nine', 3), parts: ninePatch('Nine', 3).parts.slice(0, 1) };
+    expect(warningsFor({ blocks: [block], layout: rowsOf([['Nine', 2, 2]]) })).toEqual([
+      'The parts of Nine leave 36 sq in of the block uncovered.',
+    ]);
+  });
+
+  it('triangles come in pairs from squares: eight half-square triangles of two fabrics take four squares of each', () => {
+    const unit = { unit: 'half-square-triangles', side: inches(3), atATime: 'two' } as const;
+    const block = {
+      name: 'Pinwheel',
+      width: inches(6),
+      length: inches(6),
+      parts: [{ unit, times: 4, fabrics: ['Light', 'Dark'] }],
+    };
+    const { patchList: list, seams } = detailsFor({ blocks: [block], layout: rowsOf([['Pinwheel', 2, 1]]) });
+    expect(list.map(({ fabric, width, count }) => [fabric, inInches(width), count])).toEqual([
+      ['Light', 3.875, 4],
+      ['Dark', 3.875, 4],
+    ]);
+    expect(seams).toBe(2 * 8 - 1);
+  });
+});
+
+const anyTop = fc
+  .record({
+    patch: fc.integer({ min: 1, max: 6 }),
+    across: fc.integer({ min: 1, max: 8 }),
+    down: fc.integer({ min: 1, max: 8 }),
+    sash: fc.option(fc.integer({ min: 1, max: 4 })),
+    cornerFabric: fc.constantFrom('', 'Light'),
+    borders: fc.array(
+      fc.record({
+        width: fc.integer({ min: 1, max: 6 }).map((width) => inches(width)),
+        corners: fc.constantFrom('butted', 'mitered', 'cornerstones'),
+      }),
+      { maxLength: 3 },
+    ),
+  })
+  .map(({ patch, across, down, sash, cornerFabric, borders }) => ({
+    blocks: [ninePatch('Nine', patch)],
+    layout: rowsOf([['Nine', across, down]], {
+      sash: sash === null ? null : { width: inches(sash), fabric: 'Dark', cornerFabric },
+      rounds: borders.map(({ width, corners }) => border(width, corners)),
+    }),
+  }));
+
+describe('any top of blocks, sashes and borders', () => {
+  it('is covered once by its blocks and strips, and no part of it is missing', () => {
+    fc.assert(
+      fc.property(anyTop, (changes) => {
+        const work = workOutTop(topWith(changes));
+        if (!work.ok) throw new Error(work.error.says);
+        const { assembly } = work.value;
+        const blocks = assembly.blocks.map(({ block, x, y }) => [
+          { x, y },
+          { x: x + block.width, y },
+          { x: x + block.width, y: y + block.length },
+          { x, y: y + block.length },
+        ]);
+        const all = [...blocks, ...assembly.pieces.map(({ polygon }) => polygon)];
+        const covered = all.reduce((sum, polygon) => sum + polygonArea(polygon), 0);
+        expect(covered).toBeCloseTo(assembly.width * assembly.length, 0);
+        expect(areaOnlyIn([assembly.outline], all)).toBeLessThan(1);
+      }),
+    );
+  });
+
+  it('asks for at least the cloth that lies in it, and a list the cutting planner can read', () => {
+    fc.assert(
+      fc.property(anyTop, (changes) => {
+        const { cloth, patchList: list, width, length } = detailsFor(changes);
+        const bought = cloth.reduce((sum, { cloth: strip }) => sum + strip * inches(42), 0);
+        const cut = list.reduce((sum, patch) => sum + patch.width * patch.length * patch.count, 0);
+        expect(cut).toBeGreaterThan(width * length);
+        expect(bought).toBeGreaterThanOrEqual(cut);
+        expect(patchList.safeParse(list).success).toBe(true);
+      }),
+    );
+  });
+
+  it('takes no less cloth when cut sizes are rounded to a coarser step', () => {
+    fc.assert(
+      fc.property(anyTop, (changes) => {
+        const total = (step: number) =>
+          detailsFor({
+            ...changes,
+            cutStep: lengthFromInches(step),
+            seamAllowance: inches(3 / 16),
+          }).patchList.reduce((sum, patch) => sum + patch.width * patch.length * patch.count, 0);
+        expect(total(1 / 4)).toBeGreaterThanOrEqual(total(1 / 16));
+      }),
+    );
+  });
+
+  it('explains every size with a finite number', () => {
+    fc.assert(
+      fc.property(anyTop, (changes) => {
+        const { explanation, figures, diagram } = answerTo(changes);
+        expect(explanation.length).toBeGreaterThan(3);
+        expect(figures[0]?.label).toBe('Finished top');
+        const points = diagram?.parts.flatMap((part) => (part.part === 'polygon' ? part.points : [])) ?? [];
+        expect(points.every(({ x, y }) => x >= 0 && y >= 0 && Number.isFinite(x + y))).toBe(true);
+      }),
+    );
+  });
+});
