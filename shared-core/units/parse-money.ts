@@ -18,8 +18,8 @@ const GROUPED = /^(\d{1,3}(?:([ ',.])\d{3})(?:\2\d{3})*)(?:([.,])(\d+))?$/;
 
 /**
  * Reads an amount of the field's currency, with or without its code or sign before or after, thousands set off by comma, point,
- * space or apostrophe, exactly. Three digits after a single mark (`1,250`) are ambiguous, except after the point of a currency
- * with three decimals. Negative amounts are read; a field that wants none says so itself.
+ * space or apostrophe, exactly. Three digits after a single mark (`1,250`) are ambiguous, but for a currency without decimals,
+ * where they are thousands, and after the point of a currency with three. Negative amounts are read; a field that wants none says so itself.
  */
 export function parseMoney(text: string, currency: CurrencyCode): Result<Money, MoneyProblem> {
   const places = minorDigits(currency);
@@ -64,6 +64,8 @@ function readDecimal(number: string, places: number): Decimal | undefined {
   if (plain !== null) {
     const [, whole = '', mark = '', decimals = ''] = plain;
     const couldBeThousands = mark !== '' && decimals.length === 3 && /^[1-9]\d{0,2}$/.test(whole);
+    if (couldBeThousands && places === 0)
+      return { whole: whole + decimals, decimals: '', isAmbiguous: false };
     return { whole, decimals, isAmbiguous: couldBeThousands && !(mark === '.' && places === 3) };
   }
   const [read, groups = '', separator, mark, decimals = ''] = GROUPED.exec(number) ?? [];

@@ -52,7 +52,7 @@ export function normaliseTyped(text: string): string {
 
 const READ_LIMIT = 40;
 
-/** Cut to 40 characters with an ellipsis, never inside a surrogate pair; line breaks become spaces. */
+/** What was typed, for a message: on one line and cut to 40 characters, the last then an ellipsis. */
 export function clipRead(text: string): string {
   const start = text
     .slice(0, 4 * READ_LIMIT)

@@ -54,10 +54,7 @@ describe('writing money', () => {
     fc.assert(
       fc.property(anyMoney, (money) => {
         expect(parseMoney(formatMoneyForEditing(money), money.currency)).toEqual({ ok: true, value: money });
-        const shown = formatMoney(money, 'en-US');
-        const back = parseMoney(shown, money.currency);
-        if (back.ok) expect(back.value).toEqual(money);
-        else expect(back.error.code, shown).toBe('ambiguous');
+        expect(parseMoney(formatMoney(money, 'en-US'), money.currency)).toEqual({ ok: true, value: money });
       }),
       { numRuns: 500 },
     );
@@ -104,6 +101,7 @@ describe('typed money', () => {
   it('has as many decimals as the currency', () => {
     expect(parseMoney('1200 ¥', JPY)).toMatchObject({ ok: true, value: { minor: 1200 } });
     expect(parseMoney('1200.0', JPY)).toMatchObject({ ok: true, value: { minor: 1200 } });
+    expect(parseMoney('1,200', JPY)).toMatchObject({ ok: true, value: { minor: 1200 } });
     expect(parseMoney('1200.5', JPY)).toMatchObject({ ok: false, error: { code: 'too-fine' } });
     expect(parseMoney('1.250', KWD)).toMatchObject({ ok: true, value: { minor: 1250 } });
     expect(parseMoney('1,250', KWD)).toMatchObject({ ok: false, error: { code: 'ambiguous' } });
