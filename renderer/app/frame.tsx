@@ -1,4 +1,4 @@
-import { Suspense, useMemo, useState } from 'react';
+import { Suspense, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { NavLink, Outlet, useLocation } from 'react-router';
 import { Button } from '#renderer/ui/button';
 import { PageFrameContext } from '#renderer/ui/page';
@@ -21,6 +21,7 @@ export function Frame() {
   const [areKeysShown, setAreKeysShown] = useState(false);
   const visit = useVisit();
   const frame = useMemo(() => ({ actionPlace, visit }), [actionPlace, visit]);
+  const scroller = useKeptScroll();
   const lastChange = useLastChange();
   useWindowKeys({ undo: lastChange.undo, redo: lastChange.redo, showKeys: () => setAreKeysShown(true) });
   return (
@@ -50,7 +51,7 @@ export function Frame() {
         </header>
         <div className={styles['leaf']}>
           <DemoBand />
-          <main id="page" className={styles['scroller']} data-page-scroller>
+          <main id="page" ref={scroller} className={styles['scroller']} data-page-scroller>
             <Suspense fallback={null}>
               <Outlet />
             </Suspense>
@@ -71,6 +72,23 @@ function useVisit(): string | null {
   const { key } = useLocation();
   const [first] = useState(key);
   return key === first ? null : key;
+}
+
+/** A page opens at its top, and where it was left when the maker comes back to it. */
+function useKeptScroll() {
+  const { key } = useLocation();
+  const scroller = useRef<HTMLElement>(null);
+  const kept = useRef(new Map<string, number>());
+  useLayoutEffect(() => {
+    const element = scroller.current;
+    const positions = kept.current;
+    if (element === null) return;
+    element.scrollTop = positions.get(key) ?? 0;
+    const remember = () => positions.set(key, element.scrollTop);
+    element.addEventListener('scroll', remember, { passive: true });
+    return () => element.removeEventListener('scroll', remember);
+  }, [key]);
+  return scroller;
 }
 
 /** The address belongs to the router, so the link moves the focus itself. */

@@ -27,14 +27,14 @@ export function sizeWords(outline: Outline, display: LengthDisplay): string {
       return `${text(outline.side)} square`;
     case 'rectangle':
     case 'ellipse':
-      return `${text(outline.width)} × ${text(outline.length)}`;
+      return timesWords(text(outline.width), text(outline.length));
     case 'circle':
       return `${text(outline.diameter)} across`;
     case 'hexagon':
     case 'octagon':
       return `${text(outline.acrossFlats)} across the flats`;
     case 'sides':
-      return `${String(outline.sides.length)} sides, ${text(outline.width)} × ${text(outline.length)}`;
+      return `${String(outline.sides.length)} sides, ${timesWords(text(outline.width), text(outline.length))}`;
   }
 }
 
@@ -48,6 +48,12 @@ export function pieceWords(
   const first = piece.outline.shape === 'square' ? capital(size) : `${shape}, ${size}`;
   const hole = piece.hole === null ? '' : `, ${formatLength(piece.hole.diameter, display)} hole`;
   return `${first}${hole}${piece.hasSlit ? ', slit' : ''}`;
+}
+
+/** The unit once where both sides share it: `14 × 42 in`. */
+function timesWords(width: string, length: string): string {
+  const unit = / \S+$/.exec(length)?.[0] ?? '';
+  return `${unit !== '' && width.endsWith(unit) ? width.slice(0, -unit.length) : width} × ${length}`;
 }
 
 function capital(text: string): string {

@@ -53,12 +53,12 @@ export function standingLines(
   return lines.toSorted((first, second) => Number(second.isAlert) - Number(first.isAlert));
 }
 
-/** The stage a piece stands at with its state: `Outer binding, in hand`; finished pieces say so. */
+/** The stage a piece stands at with its state: `Outer binding · in hand`; finished pieces say so. */
 export function nowWords(standing: Standing, stages: readonly Stage[]): string {
   const { now } = standing;
   if (now === null) return stages.length === 0 ? 'No stages yet' : progressCount(stages);
   const state = now.state === 'planned' ? 'next' : STAGE_STATE_WORDS[now.state];
-  return `${now.name}, ${state}`;
+  return `${now.name} · ${state}`;
 }
 
 /** The day written at the gap in a drawing: when a piece that is away was promised back. */

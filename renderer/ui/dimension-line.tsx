@@ -15,7 +15,7 @@ interface DimensionLineProps {
   readonly text: string;
 }
 
-const TICK = 5;
+const TICK = 4;
 const OVERRUN = 4;
 
 /** A measured length as a pattern sheet shows it: two extension lines, the line between with a slanted tick at each end, its text in the middle. */

@@ -87,7 +87,7 @@ function Arc({ arc, state, isNext, thread, awayWords }: ArcProps) {
         <>
           <Chalk arc={arc} thread={thread} />
           {isNext && (
-            <Needle at={{ ...(arc[0] ?? middle), turn: middleOf(runUpTo(arc, 0.2)).turn }} thread={thread} />
+            <Needle at={{ ...(arc[0] ?? middle), turn: middleOf(runUpTo(arc, 0.04)).turn }} thread={thread} />
           )}
         </>
       );
@@ -114,7 +114,7 @@ function Needle({
   readonly at: EdgePoint & { readonly turn: number };
   readonly thread: number;
 }) {
-  const [half, thick] = [thread * 5, thread * 0.85];
+  const [half, thick] = [Math.max(thread * 5, 13), Math.max(thread * 0.85, 2.2)];
   const degrees = (at.turn * 180) / Math.PI;
   const outline = `M ${String(half)} 0 L ${String(-half * 0.6)} ${String(-thick)} Q ${String(-half)} ${String(-thick)} ${String(-half)} 0 Q ${String(-half)} ${String(thick)} ${String(-half * 0.6)} ${String(thick)} Z`;
   return (

@@ -46,7 +46,7 @@ export function ProjectDrawing(props: ProjectDrawingProps) {
   } = props;
   const display = useDisplay().length;
   const drawn = outlinePoints(piece.outline);
-  const thread = Math.max(2, size / 75);
+  const thread = Math.max(2.2, size / 75);
   const clear = stages.length === 0 ? thread : thread * 5;
   const room = hasDimensions ? DIMENSION_ROOM : 0;
   const scale = (size - 2 * clear - room) / Math.max(drawn.width, drawn.height);
@@ -66,7 +66,7 @@ export function ProjectDrawing(props: ProjectDrawingProps) {
         edge={grown(drawn, scale, thread * 2.4)}
         stages={stages}
         thread={thread}
-        awayWords={size < 110 ? null : awayWords}
+        awayWords={size < 200 ? null : awayWords}
       />
       {hasDimensions && <PieceDimensions piece={piece} drawn={drawn} scale={scale} clear={clear} />}
     </svg>

@@ -145,10 +145,10 @@ function useFallbackWords(field: LeafDescription, fallback: unknown): string | u
   const { length, currency } = useDisplay();
   const number = asNumber(fallback);
   if (number === null) return undefined;
-  if (field.form === 'length') return formatLengthForEditing(lengthFromUnits(number), length);
+  if (field.form === 'length') return `usually ${formatLengthForEditing(lengthFromUnits(number), length)}`;
   if (field.form === 'minor')
     return Number.isInteger(number) ? formatMoneyForEditing(moneyFromMinor(number, currency)) : undefined;
-  return String(number);
+  return `usually ${String(number)}`;
 }
 
 function noneWords(fallback: unknown): string {

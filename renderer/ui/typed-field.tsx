@@ -1,5 +1,6 @@
 import { useRef, useState } from 'react';
 import type { Result } from '#core/result';
+import { afterPress } from './after-press';
 import { classes } from './classes';
 import { Field, type FieldFrame } from './field';
 import { useFormField } from './form';
@@ -50,7 +51,7 @@ export function TypedField<Value>({
     return true;
   };
   const refuse = (words: string): boolean => {
-    setOwnProblem(words);
+    afterPress(() => setOwnProblem(words));
     return false;
   };
   const commit = (): boolean => {
@@ -60,6 +61,11 @@ export function TypedField<Value>({
     return result.ok ? take(result.value) : refuse(result.error);
   };
   useFormField({ commit, focus: () => input.current?.focus() });
+  const type = (text: string) => {
+    setDraft(text);
+    // A problem goes as soon as the text can be read; a new one waits until the field is left.
+    if (ownProblem !== null && (read(text).ok || text.trim() === '')) setOwnProblem(null);
+  };
   const putBack = () => {
     setDraft(null);
     setOwnProblem(null);
@@ -83,7 +89,7 @@ export function TypedField<Value>({
             aria-describedby={describedBy}
             aria-invalid={problem !== null}
             aria-required={frame.isOptional !== true}
-            onChange={(event) => setDraft(event.target.value)}
+            onChange={(event) => type(event.target.value)}
             onBlur={() => {
               if (draft !== null) commit();
             }}

@@ -18,7 +18,6 @@ const FRACTIONS: Readonly<Record<string, string>> = {
 
 /** A mixed number or a fraction alone: `9½`, `9 13/16`, `⅞`. Not a date, not a path. */
 const MIXED = /(?<![\d/.,])(?:(\d+) ?)?(?:([½¼¾⅛⅜⅝⅞])|(?<![\d/])(\d+\/\d+))(?![\d/])/gu;
-const THIN_SPACE = '\u2009';
 
 interface TypesetPiece {
   readonly at: number;
@@ -35,6 +34,7 @@ export function Typeset({ text }: { readonly text: string }) {
     ) : (
       <span key={at} className={styles['whole']}>
         {plain}
+        {plain !== '' && <span className={styles['gap']}> </span>}
         <span className={styles['fraction']}>{fraction}</span>
       </span>
     ),
@@ -49,6 +49,7 @@ export function TypesetSvg({ text }: { readonly text: string }) {
     ) : (
       <tspan key={at}>
         {plain}
+        {plain !== '' && <tspan className={styles['gap']}> </tspan>}
         <tspan className={styles['fraction']}>{fraction}</tspan>
       </tspan>
     ),
@@ -62,7 +63,7 @@ function typesetPieces(text: string): readonly TypesetPiece[] {
     const [all, whole, character = '', typed = ''] = match;
     if (match.index > from) pieces.push({ at: from, plain: text.slice(from, match.index), fraction: '' });
     const fraction = FRACTIONS[character] ?? typed;
-    pieces.push({ at: match.index, plain: whole === undefined ? '' : `${whole}${THIN_SPACE}`, fraction });
+    pieces.push({ at: match.index, plain: whole ?? '', fraction });
     from = match.index + all.length;
   }
   if (from < text.length) pieces.push({ at: from, plain: text.slice(from), fraction: '' });

@@ -2,6 +2,7 @@ import { useRead } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
 import { ButtonLink } from '#renderer/ui/button';
+import { classes } from '#renderer/ui/classes';
 import { EmptyState } from '#renderer/ui/empty-state';
 import { Page } from '#renderer/ui/page';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
@@ -33,20 +34,26 @@ export function BenchPage() {
       aside={<ButtonLink to="/projects/new">New project</ButtonLink>}
     >
       <FirstPiece piece={first} workshopHabits={habits} on={on} />
-      {groups.map(({ situation, pieces }) => (
-        <section key={situation} className={styles['group']} aria-labelledby={`group-${situation}`}>
-          <h2 id={`group-${situation}`} className={styles['groupName']}>
-            {situation === first.standing.situation
-              ? `Also ${GROUP_WORDS[situation].toLowerCase()}`
-              : GROUP_WORDS[situation]}
-          </h2>
-          <ul className={styles['cards']}>
-            {pieces.map((piece) => (
-              <PieceCard key={piece.glance.project.id} piece={piece} workshopHabits={habits} on={on} />
-            ))}
-          </ul>
-        </section>
-      ))}
+      <div className={styles['groups']}>
+        {groups.map(({ situation, pieces }) => (
+          <section
+            key={situation}
+            className={classes(styles['group'], pieces.length > 1 && styles['wideGroup'])}
+            aria-labelledby={`group-${situation}`}
+          >
+            <h2 id={`group-${situation}`} className={styles['groupName']}>
+              {situation === first.standing.situation
+                ? `Also ${GROUP_WORDS[situation].toLowerCase()}`
+                : GROUP_WORDS[situation]}
+            </h2>
+            <ul className={styles['cards']}>
+              {pieces.map((piece) => (
+                <PieceCard key={piece.glance.project.id} piece={piece} workshopHabits={habits} on={on} />
+              ))}
+            </ul>
+          </section>
+        ))}
+      </div>
     </Page>
   );
 }

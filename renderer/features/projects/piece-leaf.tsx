@@ -178,8 +178,8 @@ function Journal({ history }: { readonly history: readonly StageEvent[] }) {
           <li key={`${event.stageId} ${String(event.at)} ${event.to}`}>
             <span className={styles['quiet']}>{dateWords(dayOfInstant(event.at), locale, on)}</span>
             <span>
-              {event.stageName} {JOURNAL_WORDS[event.to]}
-              {event.why !== '' && <em>: {event.why}</em>}
+              {event.stageName}: {JOURNAL_WORDS[event.to]}
+              {event.why !== '' && <em> ({event.why})</em>}
             </span>
           </li>
         ))}

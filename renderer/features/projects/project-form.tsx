@@ -1,4 +1,4 @@
-import { habitChanges, type HabitChanges, habitsOfProject } from '#core/domain/workshop';
+import { habitChanges, habitsOfProject } from '#core/domain/workshop';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { PURPOSE_WORDS } from '#renderer/text/piece-words';
 import { Choice } from '#renderer/ui/choice';
@@ -61,9 +61,7 @@ export function ProjectForm({ id, draft, onChange, onSubmit, swatches = [], stag
           {stages}
           <details className={styles['part']}>
             <summary className={styles['summary']}>Habits that differ for this piece</summary>
-            <p className={styles['hint']}>
-              An empty field follows the workshop; its usual value stands in it in gray.
-            </p>
+            <p className={styles['hint']}>An empty field follows the workshop.</p>
             <SchemaForm
               schema={habitChanges}
               value={draft.habitChanges}
@@ -102,6 +100,7 @@ function Preview({
         swatches={swatches}
         size={360}
         hasDimensions={outline !== null}
+        isSilent={outline === null}
       />
       <p className={styles['hint']} role="status">
         {outline === null ? 'Not measured yet: the size is made up.' : ''}

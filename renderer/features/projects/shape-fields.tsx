@@ -161,8 +161,10 @@ function SideList({ draft, onChange }: ShapeFieldsProps) {
   );
 }
 
+const IRREGULAR = [52, 30, 38, 24, 44].map(lengthFromInches);
+
 function ShapePicture({ shape }: { readonly shape: OutlineShape }) {
-  const draft: ProjectDraft = { ...EMPTY_DRAFT, shape };
+  const draft: ProjectDraft = { ...EMPTY_DRAFT, shape, sides: IRREGULAR };
   return (
     <ProjectDrawing
       piece={{ outline: previewOutline(draft), hole: null, hasSlit: false }}

@@ -110,10 +110,13 @@ function StageHead({ stage, project }: { readonly stage: Stage; readonly project
   );
 }
 
+const SHOWN_LINES = 4;
+
 /** Of the stage the piece stands at: what holds it, what is still open, what was noted. */
 function NowDetails({ stage, stages }: { readonly stage: Stage; readonly stages: readonly Stage[] }) {
-  const gate = stage.state === 'planned' ? openGateItems(stage, stages) : [];
-  const open = stage.checklist.filter((item) => !item.isTicked && !gate.includes(item));
+  const stillShut = openGateItems(stage, stages);
+  const gate = stage.state === 'planned' ? stillShut : [];
+  const open = stage.checklist.filter((item) => !item.isTicked && (!item.isGate || stillShut.includes(item)));
   return (
     <div className={styles['nowDetails']}>
       {stage.heldUpBy !== '' && (
@@ -133,9 +136,10 @@ function NowDetails({ stage, stages }: { readonly stage: Stage; readonly stages:
       )}
       {gate.length === 0 && open.length > 0 && (
         <ul>
-          {open.map((item) => (
+          {open.slice(0, SHOWN_LINES).map((item) => (
             <li key={item.id}>{item.text}</li>
           ))}
+          {open.length > SHOWN_LINES && <li>and {open.length - SHOWN_LINES} more on its page</li>}
         </ul>
       )}
       {stage.notes !== '' && <p className={styles['stageNotes']}>{stage.notes}</p>}
