@@ -1,5 +1,6 @@
 import fs from 'node:fs';
 import { isOnPath, lastLines, run } from './command.mjs';
+import { hasDisplay } from './display.mjs';
 import { SetupProblem, step } from './report.mjs';
 
 const libraries = ['libgtk-3-0', 'libnss3', 'libasound2', 'libgbm1', 'fonts-dejavu-core'];
@@ -35,8 +36,8 @@ async function aptInstall(packages) {
 }
 
 /**
- * On Linux, provides the shared libraries of Electron, and what else is asked for: a display server for tests, a
- * compiler. Other systems bring the libraries themselves.
+ * On Linux, provides the shared libraries of Electron, and what else is asked for: a virtual display where there is
+ * no real one, a compiler. Other systems bring the libraries themselves.
  *
  * @param {{ executable: string, needsDisplay: boolean }} needs
  */
@@ -45,7 +46,7 @@ export async function setUpSystemLibraries({ executable, needsDisplay }) {
   const missing = missingLibraries((await run('ldd', [executable])).output);
   const wanted = [
     ...(missing.length > 0 ? libraries : []),
-    ...(needsDisplay && !isOnPath('Xvfb') ? ['xvfb', 'fonts-dejavu-core'] : []),
+    ...(needsDisplay && !hasDisplay() && !isOnPath('Xvfb') ? ['xvfb', 'fonts-dejavu-core'] : []),
   ];
   if (wanted.length > 0) await provide([...new Set(wanted)], missing);
 }
