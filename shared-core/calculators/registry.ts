@@ -2,12 +2,16 @@ import type { StageKind } from '#core/domain/stage';
 import { accuracy } from './accuracy/accuracy';
 import { backing } from './backing/backing';
 import { batting } from './batting/batting';
+import { biasStrips } from './binding/bias-strips';
 import { continuousBias } from './binding/continuous-bias';
 import { outerBinding } from './binding/outer-binding';
 import type { Calculator } from './calculator';
 import { clothWidth } from './cloth-width/cloth-width';
 import { handFinish } from './hand-finish/hand-finish';
 import { centerClearance } from './center/center-clearance';
+import { centerFind } from './center/center-find';
+import { holeSize } from './center/hole-size';
+import { curveStrain } from './curves/curve-strain';
 import { innerBinding } from './curves/inner-binding';
 import { longarmPrice } from './longarm-price/longarm-price';
 import { machineThread } from './machine-thread/machine-thread';
@@ -22,6 +26,10 @@ export const calculators: readonly Calculator[] = [
   accuracy,
   outerBinding,
   continuousBias,
+  biasStrips,
+  curveStrain,
+  holeSize,
+  centerFind,
   centerClearance,
   innerBinding,
   backing,

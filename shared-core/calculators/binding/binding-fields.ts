@@ -4,6 +4,9 @@ import { lengthFromInches, lengthFromUnits, UNITS_PER_METRE } from '#core/units/
 /** Sixty sides of ten metres and their overlap: longer than any outline the notebook knows. */
 export const LONGEST_BINDING = lengthFromUnits(700 * UNITS_PER_METRE);
 
+/** Bias strips are not looked for in more cloth than this: by then continuous bias is what a maker cuts. */
+export const LONGEST_BIAS_CLOTH = lengthFromUnits(30 * UNITS_PER_METRE);
+
 /** Strips no shorter than a hand's width are worth joining (common practice). */
 export const SHORTEST_STRIP = lengthFromInches(6);
 

@@ -1,11 +1,20 @@
 import { z } from 'zod';
 import { lengthField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
-import { type Length, lengthFromExact, lengthFromUnits, UNITS_PER_YARD } from '#core/units/length';
+import {
+  type Length,
+  lengthFromExact,
+  lengthFromInches,
+  lengthFromUnits,
+  UNITS_PER_YARD,
+} from '#core/units/length';
 import { outlinePerimeter } from '../outline/outline-measures';
 import { fabricWidthField, seamField } from '../shared-fields';
 import { neededLengthField, squareStepField, squareStepOfHabits, stripWidthField } from './binding-fields';
 import type { ContinuousBiasPlan } from './continuous-bias-layout';
+
+/** As wide as cloth is woven; the largest square is no larger. */
+const WIDEST_CLOTH = lengthFromInches(130);
 
 export const continuousBiasInput = z
   .object({
@@ -14,8 +23,8 @@ export const continuousBiasInput = z
     seamAllowance: seamField('Of the two seams that make the tube.'),
     squareStep: squareStepField(),
     fabricWidth: fabricWidthField(),
-    pieceWidth: lengthField({ title: 'A piece you have: width' }),
-    pieceLength: lengthField({ title: 'A piece you have: length' }),
+    pieceWidth: lengthField({ title: 'A piece you have: width', maximum: WIDEST_CLOTH }),
+    pieceLength: lengthField({ title: 'A piece you have: length', maximum: WIDEST_CLOTH }),
   })
   .readonly();
 export type ContinuousBiasInput = z.infer<typeof continuousBiasInput>;

@@ -1,5 +1,5 @@
 import { biasClothLength, biasSquareSide, layBiasStrips, squaredStripsLength } from './bias-strips-layout';
-import { LONGEST_BINDING } from './binding-fields';
+import { LONGEST_BIAS_CLOTH } from './binding-fields';
 import { planContinuousBias } from './continuous-bias-layout';
 import type { OuterBindingInput } from './outer-binding-input';
 
@@ -60,7 +60,7 @@ function biasStripsWay(
   needed: number,
 ): Omit<BindingWay, 'spare' | 'scraps'> | null {
   const cloth = { ...biasCloth(asked), width: asked.fabricWidth };
-  const length = biasClothLength(cloth, { needed, step: asked.squareStep, longest: LONGEST_BINDING });
+  const length = biasClothLength(cloth, { needed, step: asked.squareStep, longest: LONGEST_BIAS_CLOTH });
   if (length === null) return null;
   return { way: 'bias-strips', width: asked.fabricWidth, length, ...cutFrom({ ...cloth, length }) };
 }

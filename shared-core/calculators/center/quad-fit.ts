@@ -1,0 +1,136 @@
+import { type Point, pointDistance } from '#core/geometry/point';
+import { solveLinear } from './solve-linear';
+
+/** The six lengths of a four-sided piece, going round from the top left corner; all in one unit. */
+export interface SixLengths {
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly left: number;
+  /** Top left to bottom right, and top right to bottom left. */
+  readonly falling: number;
+  readonly rising: number;
+}
+
+/** Corners from the top left round: the top lies along y = 0, and y runs down. */
+export type Quad = readonly [Point, Point, Point, Point];
+
+export function quadMap([a, b, c, d]: Quad, change: (corner: Point) => Point): Quad {
+  return [change(a), change(b), change(c), change(d)];
+}
+
+export interface QuadFit {
+  readonly corners: Quad;
+  /** Fitted less measured, in the order of SixLengths. */
+  readonly residuals: readonly number[];
+}
+
+/** As a part of the longest: lengths that have to change by more than this were not measured but mistaken. */
+const MOST_CHANGE = 0.1;
+
+const PAIRS: readonly (readonly [number, number])[] = [
+  [0, 1],
+  [1, 2],
+  [2, 3],
+  [3, 0],
+  [0, 2],
+  [1, 3],
+];
+
+/**
+ * Six lengths fix a shape of five unknowns once too often, so they are adjusted as little as can be, by the sum of squares, until
+ * they fit (Gauss-Newton, with a little damping). Null where no four-sided piece comes near such lengths: a side longer than
+ * the way round it, corners that do not go round once, or a change of more than a tenth.
+ */
+export function fitQuad(lengths: SixLengths): QuadFit | null {
+  const scale = Math.max(...listOf(lengths));
+  const measured = listOf(lengths).map((length) => length / scale);
+  let unknowns = startOf(measured);
+  if (unknowns === null) return null;
+  for (let round = 0; round < 50; round += 1) {
+    const step = gaussNewtonStep(unknowns, measured);
+    if (step === null) return null;
+    unknowns = unknowns.map((value, index) => value + (step[index] ?? 0));
+    if (Math.hypot(...step) < 1e-15) break;
+  }
+  const corners = cornersOf(unknowns);
+  const residuals = residualsOf(unknowns, measured);
+  const isClose = residuals.every((residual) => Math.abs(residual) < MOST_CHANGE);
+  if (!isClose || !goesRoundOnce(corners)) return null;
+  const scaled = quadMap(corners, ({ x, y }) => ({ x: x * scale, y: y * scale }));
+  return { corners: scaled, residuals: residuals.map((value) => value * scale) };
+}
+
+function listOf({ top, right, bottom, left, falling, rising }: SixLengths): readonly number[] {
+  return [top, right, bottom, left, falling, rising];
+}
+
+/** Both triangles on the top side, drawn with the lengths as measured. */
+function startOf(measured: readonly number[]): readonly number[] | null {
+  const [top = 0, right = 0, , left = 0, falling = 0, rising = 0] = measured;
+  const below = (fromLeft: number, fromRight: number): Point | null => {
+    const x = (fromLeft ** 2 - fromRight ** 2 + top ** 2) / (2 * top);
+    const squared = fromLeft ** 2 - x ** 2;
+    return squared > 0 ? { x, y: Math.sqrt(squared) } : null;
+  };
+  const [third, fourth] = [below(falling, right), below(left, rising)];
+  return third === null || fourth === null ? null : [top, third.x, third.y, fourth.x, fourth.y];
+}
+
+function cornersOf(unknowns: readonly number[]): Quad {
+  const [topRight = 0, thirdX = 0, thirdY = 0, fourthX = 0, fourthY = 0] = unknowns;
+  return [
+    { x: 0, y: 0 },
+    { x: topRight, y: 0 },
+    { x: thirdX, y: thirdY },
+    { x: fourthX, y: fourthY },
+  ];
+}
+
+function residualsOf(unknowns: readonly number[], measured: readonly number[]): readonly number[] {
+  const corners = cornersOf(unknowns);
+  return PAIRS.map(([from, to], index) => between(corners, from, to) - (measured[index] ?? 0));
+}
+
+function between(corners: Quad, from: number, to: number): number {
+  const [one, other] = [corners[from], corners[to]];
+  return one === undefined || other === undefined ? 0 : pointDistance(one, other);
+}
+
+/** Which coordinate of which corner each unknown is. */
+const UNKNOWNS: readonly (readonly [number, 'x' | 'y'])[] = [
+  [1, 'x'],
+  [2, 'x'],
+  [2, 'y'],
+  [3, 'x'],
+  [3, 'y'],
+];
+
+function gaussNewtonStep(unknowns: readonly number[], measured: readonly number[]): readonly number[] | null {
+  const corners = cornersOf(unknowns);
+  const residuals = residualsOf(unknowns, measured);
+  const slopes = PAIRS.map(([from, to]) =>
+    UNKNOWNS.map(([corner, axis]) => {
+      if (corner !== from && corner !== to) return 0;
+      const [moved, fixed] = corner === to ? [corners[to], corners[from]] : [corners[from], corners[to]];
+      if (moved === undefined || fixed === undefined) return 0;
+      return (moved[axis] - fixed[axis]) / pointDistance(moved, fixed);
+    }),
+  );
+  const sumOver = (part: (row: readonly number[], index: number) => number) =>
+    slopes.reduce((sum, row, index) => sum + part(row, index), 0);
+  const normal = UNKNOWNS.map((_, i) =>
+    UNKNOWNS.map((__, j) => sumOver((row) => (row[i] ?? 0) * (row[j] ?? 0)) + (i === j ? 1e-12 : 0)),
+  );
+  const down = UNKNOWNS.map((_, i) => -sumOver((row, index) => (row[i] ?? 0) * (residuals[index] ?? 0)));
+  return solveLinear(normal, down);
+}
+
+/** Whether every corner turns the same way: the piece is convex and its diagonals cross inside it. */
+function goesRoundOnce(corners: Quad): boolean {
+  return corners.every((corner, index) => {
+    const next = corners[(index + 1) % 4] ?? corner;
+    const after = corners[(index + 2) % 4] ?? corner;
+    return (next.x - corner.x) * (after.y - next.y) - (next.y - corner.y) * (after.x - next.x) > 1e-9;
+  });
+}

@@ -1,0 +1,58 @@
+import { z } from 'zod';
+import { choiceField, lengthField, numberField } from '#core/domain/fields';
+import type { Measurements } from '#core/domain/measurements';
+import { type Length, lengthFromExact, lengthFromInches } from '#core/units/length';
+import { coverField, foldField, stripWidthField, thicknessField } from '../binding/binding-fields';
+import { outlineTightestRadius } from '../outline/outline-measures';
+import { cutStepField, cutStepOfHabits, seamField } from '../shared-fields';
+import { grainField, limitFields, STARTING_LIMITS } from './curve-fields';
+
+export const curveStrainInput = z
+  .object({
+    side: choiceField(['inside', 'outside'], {
+      title: 'Which edge',
+      help: 'Inside: the edge of a hole or a scoop. Outside: a round edge of the piece.',
+    }),
+    radius: lengthField({ title: 'Radius of the edge', help: 'Of the cut edge; half of what it is across.' }),
+    arc: numberField({
+      title: 'How much of the circle',
+      help: '360 is all of it; a rounded corner is 90.',
+      unit: 'degrees',
+      minimum: 1,
+      maximum: 360,
+    }),
+    stripWidth: stripWidthField(),
+    seamAllowance: seamField('From the edge to the stitching.'),
+    fold: foldField(),
+    grain: grainField(),
+    quiltThickness: thicknessField(),
+    backCover: coverField(),
+    ...limitFields(),
+    cutStep: cutStepField(),
+  })
+  .readonly();
+export type CurveStrainInput = z.infer<typeof curveStrainInput>;
+
+/** The hole if there is one, else the outside bend, else a rounded corner of 3 in. */
+export function curveStrainFromProject({ outline, hole, habits }: Measurements): CurveStrainInput {
+  const bend = outlineTightestRadius(outline);
+  const outside = bend === null ? lengthFromInches(3) : atLeastShortest(bend);
+  return {
+    side: hole === null ? 'outside' : 'inside',
+    radius: hole === null ? outside : atLeastShortest(hole.diameter / 2),
+    arc: hole === null && bend === null ? 90 : 360,
+    stripWidth: hole === null ? habits.bindingStripWidth : habits.innerStripWidth,
+    seamAllowance: habits.seamAllowance,
+    fold: 'double',
+    grain: 'bias',
+    quiltThickness: habits.quiltThickness,
+    backCover: habits.backCover,
+    ...STARTING_LIMITS,
+    cutStep: cutStepOfHabits(habits),
+  };
+}
+
+/** A radius field takes 1/64 in and more. */
+function atLeastShortest(radius: number): Length {
+  return lengthFromExact(Math.max(radius, lengthFromInches(1 / 64)), 'nearest');
+}

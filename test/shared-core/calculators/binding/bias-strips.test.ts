@@ -1,0 +1,75 @@
+import { describe, expect, it } from 'vitest';
+import { biasStrips, type BiasStripsInput } from '#core/calculators/binding/bias-strips';
+import { STARTING_HABITS } from '#core/domain/workshop';
+import { lengthFromInches as inches } from '#core/units/length';
+
+const starting = (change: Partial<BiasStripsInput> = {}): BiasStripsInput => ({
+  ...biasStrips.fromProject({
+    outline: { shape: 'square', side: inches(38.5) },
+    hole: null,
+    hasSlit: false,
+    habits: STARTING_HABITS,
+  }),
+  ...change,
+});
+const answer = (change: Partial<BiasStripsInput> = {}) => {
+  const result = biasStrips.calculate(starting(change));
+  if (!result.ok) throw new Error(result.error.code);
+  return result.value;
+};
+
+describe('bias strips from a piece of cloth', () => {
+  it('start from half a yard of the workshop’s cloth and what the piece needs', () => {
+    expect(starting()).toMatchObject({
+      clothWidth: inches(42),
+      clothLength: inches(18),
+      needed: inches(154 + 12),
+    });
+  });
+
+  it('say whether they are enough, and by how much', () => {
+    const enough = answer();
+    expect(enough.details.isEnough).toBe(true);
+    expect(enough.figures[2]).toMatchObject({ label: 'More than needed' });
+    const short = answer({ needed: inches(400) });
+    expect(short.details.isEnough).toBe(false);
+    expect(short.figures[2]).toMatchObject({ label: 'Short of what is needed by' });
+  });
+
+  it('name the least cloth that does, which does', () => {
+    const { leastClothLength } = answer({ needed: inches(400) }).details;
+    expect(answer({ needed: inches(400), clothLength: leastClothLength! }).details.isEnough).toBe(true);
+    const shorter = inches(leastClothLength! / inches(1) - 1 / 2);
+    expect(answer({ needed: inches(400), clothLength: shorter }).details.isEnough).toBe(false);
+  });
+
+  it('list every strip once, the longest first', () => {
+    const { details, tables } = answer();
+    const rows = tables[0]!.rows.map(([count, length]) => [
+      count?.kind === 'count' ? count.rounded : 0,
+      length?.kind === 'length' ? length.exact : 0,
+    ]);
+    expect(rows.reduce((sum, [count = 0]) => sum + count, 0)).toBe(details.strips.length);
+    expect(rows.map(([, length]) => length)).toEqual(
+      rows.map(([, length = 0]) => length).sort((a, b) => b - a),
+    );
+  });
+
+  it('draw one strip for each on the cloth', () => {
+    const { details, diagram } = answer();
+    const drawn = diagram!.parts.filter((part) => part.part === 'polygon' && part.tone !== 'leftover');
+    expect(drawn).toHaveLength(details.strips.length);
+  });
+
+  it('are refused where none fits, and where there would be more than any piece takes', () => {
+    expect(biasStrips.calculate(starting({ clothWidth: inches(3), clothLength: inches(3) }))).toMatchObject({
+      ok: false,
+      error: { code: 'cloth-too-small', field: ['clothLength'] },
+    });
+    const vast = { clothWidth: inches(390), clothLength: inches(390), stripWidth: inches(1 / 2) };
+    expect(biasStrips.calculate(starting(vast))).toMatchObject({
+      ok: false,
+      error: { code: 'too-much-strip' },
+    });
+  });
+});
