@@ -4,7 +4,7 @@ import { rectangleAt } from '../patches/cut-shapes';
 import type { AccuracyDetails } from './accuracy-work';
 import type { AccuracyInput } from './accuracy-input';
 
-/** One block as sewn, to scale, with the widths to measure after each seam. */
+/** One block as sewn, with the widths to measure after each seam. */
 export function accuracyDiagram(input: AccuracyInput, { checks }: AccuracyDetails): Diagram {
   const { blockSize, patchesAcross, seamAllowance } = input;
   const whole = blockSize + 2 * seamAllowance;
@@ -12,14 +12,15 @@ export function accuracyDiagram(input: AccuracyInput, { checks }: AccuracyDetail
   const shown = checks.slice(0, Math.min(patchesAcross, 6));
   const top = edge * shown.length;
   const patch = blockSize / patchesAcross;
+  const tones = ['cloth', 'cloth-alternate'] as const;
   const patches = Array.from({ length: patchesAcross }, (_, index): DiagramPart => {
-    const left = edge + seamAllowance + index * patch;
-    return {
-      part: 'polygon',
-      points: rectangleAt(left, top + seamAllowance, patch, blockSize),
-      tone: index % 2 === 0 ? 'cloth' : 'cloth-alternate',
-    };
+    const start = index === 0 ? 0 : seamAllowance + index * patch;
+    const end = index === patchesAcross - 1 ? whole : seamAllowance + (index + 1) * patch;
+    const points = rectangleAt(edge + start, top, end - start, whole);
+    return { part: 'polygon', points, tone: tones[index % 2 === 0 ? 0 : 1] };
   });
+  const seamLine = rectangleAt(edge + seamAllowance, top + seamAllowance, blockSize, blockSize);
+  const outerSeams: DiagramPart = { part: 'polygon', points: seamLine, tone: 'seam' };
   const dimensions = shown.map(({ size }, index): DiagramPart => {
     return {
       part: 'dimension',
@@ -29,15 +30,10 @@ export function accuracyDiagram(input: AccuracyInput, { checks }: AccuracyDetail
       length: lengthFromExact(size, 'nearest'),
     };
   });
-  const allowance: DiagramPart = {
-    part: 'polygon',
-    points: rectangleAt(edge, top, whole, whole),
-    tone: 'leftover',
-  };
   return {
     title: 'One block as sewn, and what to measure after each seam',
     width: whole + 2 * edge,
     height: top + whole + edge,
-    parts: [allowance, ...patches, ...dimensions],
+    parts: [...patches, outerSeams, ...dimensions],
   };
 }

@@ -17,6 +17,8 @@ export interface PatchSizeWork {
   readonly plan: UnitPlan;
   /** In the order of the plan's patches. */
   readonly sized: readonly SizedPatch[];
+  /** The first few that differ in size or fabric: these are in the drawing, with a letter each. */
+  readonly drawn: readonly SizedPatch[];
   readonly needed: ClothNeeded;
   /** Rotary cuts through one layer: strips, squared ends, cross cuts and diagonals. */
   readonly cuts: number;
@@ -40,7 +42,23 @@ export function workOutPatches(input: PatchSizeInput): Result<PatchSizeWork, Ref
   const needed = clothNeeded(fromCloth.map(demandOf), input.fabricWidth, seamAllowance);
   if (!needed.ok) return failure(clothRefusal(needed.error, input.fabricWidth));
   const cuts = cutsOf(fromCloth, needed.value);
-  return success({ input, fromCut, plan, sized, needed: needed.value, cuts });
+  const drawn = distinctPatches(fromCloth).slice(0, MOST_DRAWN);
+  return success({ input, fromCut, plan, sized, drawn, needed: needed.value, cuts });
+}
+
+const MOST_DRAWN = 4;
+
+/** What a patch is called in the drawing. */
+export function patchLetter(drawnAt: number): string {
+  return 'ABCD'.charAt(drawnAt);
+}
+
+function distinctPatches(sized: readonly SizedPatch[]): readonly SizedPatch[] {
+  const known = new Set<string>();
+  return sized.filter(({ patch, across, along }) => {
+    const key = [patch.role, across.exact, along.exact].join(' ');
+    return known.has(key) ? false : known.add(key);
+  });
 }
 
 /** Blocks and tops that are sewn already take no cloth of their own. */

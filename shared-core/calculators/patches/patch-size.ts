@@ -12,7 +12,13 @@ import { patchSizeDiagram } from './patch-size-diagram';
 import { patchSizeFromProject, patchSizeInput, type PatchSizeInput } from './patch-size-input';
 import { patchSizeNotes } from './patch-size-notes';
 import { patchSizeSteps } from './patch-size-steps';
-import { FABRIC_WORDS, isFromCloth, type PatchSizeWork, workOutPatches } from './patch-size-work';
+import {
+  FABRIC_WORDS,
+  isFromCloth,
+  patchLetter,
+  type PatchSizeWork,
+  workOutPatches,
+} from './patch-size-work';
 
 export interface PatchSizeDetails {
   /** Exact, in 1/320 mm, as all numbers here that are no `Length`. */
@@ -132,10 +138,11 @@ function cutSize({ across, along }: SizedPatch): Quantity {
   return across.rounded === along.rounded ? across : sizeQuantity(across, along);
 }
 
-function patchTable({ input, sized }: PatchSizeWork): Table {
+function patchTable({ input, sized, drawn }: PatchSizeWork): Table {
   return {
     title: 'Patches to cut',
     columns: [
+      'Drawn',
       'Patch',
       'Fabric',
       'Strip or width',
@@ -147,6 +154,7 @@ function patchTable({ input, sized }: PatchSizeWork): Table {
     rows: sized
       .filter(isFromCloth)
       .map((one) => [
+        wordsQuantity(patchLetter(drawn.indexOf(one))),
         wordsQuantity(one.patch.name),
         wordsQuantity(FABRIC_WORDS[one.patch.role]),
         one.across,

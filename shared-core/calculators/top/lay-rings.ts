@@ -8,9 +8,11 @@ import type { CutPatch } from '../patches/patch-unit';
 import { type Assembly, lengthTerm, type PlacedPiece, type TopStep } from './assembly';
 import type { LayoutOf } from './top-input';
 
+const NUMBER_OF_SIDES = { six: 6, eight: 8, ten: 10, twelve: 12 } as const;
+
 /** A regular polygon in the middle and rings of equal pieces round it, mitered at every corner. */
 export function layRings(layout: LayoutOf<'rings'>, seam: number): Assembly {
-  const sides = Number(layout.sides);
+  const sides = NUMBER_OF_SIDES[layout.sides];
   const center = regular(sides, layout.centerAcross);
   const pieces: PlacedPiece[] = [
     { fabric: layout.centerFabric, patch: centerPatch(center, layout.centerAcross, seam), polygon: center },

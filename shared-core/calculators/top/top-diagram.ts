@@ -4,9 +4,9 @@ import type { Diagram, DiagramPart, Tone } from '../diagram';
 import { rectangleAt } from '../patches/cut-shapes';
 import type { TopWork } from './top-work';
 
-const FABRIC_TONES: readonly Tone[] = ['cloth', 'cloth-alternate', 'leftover'];
+const FABRIC_TONES: readonly Tone[] = ['cloth', 'cloth-alternate'];
 
-/** The finished top to scale: blocks by their kind, sashes, borders and rings by their fabric, seams between them. */
+/** The finished top: blocks by their kind, sashes, borders and rings by their fabric, seams between them. */
 export function topDiagram({ assembly, input }: TopWork): Diagram {
   const edge = Math.max(assembly.width, assembly.length) / 12;
   const moved = (polygon: Polygon) =>
@@ -38,7 +38,7 @@ export function topDiagram({ assembly, input }: TopWork): Diagram {
     length: length ?? lengthFromExact(0, 'nearest'),
   };
   return {
-    title: 'The finished top, to scale',
+    title: 'The finished top',
     width: assembly.width + 2 * edge,
     height: assembly.length + 2 * edge,
     parts: [...blocks, ...pieces, across, down],

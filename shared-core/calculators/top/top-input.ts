@@ -123,7 +123,7 @@ export const layout = z.discriminatedUnion('layout', [
   z
     .object({
       layout: z.literal('rings'),
-      sides: choiceField(['6', '8', '10', '12'], { title: 'Sides' }),
+      sides: choiceField(['six', 'eight', 'ten', 'twelve'], { title: 'Sides' }),
       centerAcross: lengthField({ title: 'Center across the flats', help: 'Finished.' }),
       centerFabric: fabricLabel,
       rings: z.array(ring).min(1).max(30).readonly().meta({ title: 'Rings from the inside out' }),

@@ -111,9 +111,8 @@ describe.each(unitKinds)('cut sizes of %s', (kind) => {
   it('turn back into the finished size they came from', () => {
     fc.assert(
       fc.property(anySizesOf(kind), anySeam, (unit, seam) => {
-        const { fromCut } = patchUnits[unit.unit];
         const cut = cutSizesOf(unit, seam);
-        const back = fromCut(cut, seam).sizes as UnitSizes;
+        const back = patchUnits[unit.unit].fromCut(cut, seam).sizes as UnitSizes;
         for (const [name, size] of Object.entries(unit) as [string, unknown][]) {
           const found = Object.entries(back).find(([other]) => other === name)?.[1] as unknown;
           if (typeof size === 'number') expect(found, name).toBeCloseTo(size, 3);
@@ -150,8 +149,11 @@ describe.each(unitKinds)('cut sizes of %s', (kind) => {
   it('come with figures, steps, cautions and a drawing inside its frame', () => {
     const answer = patchSize.calculate(patchInput(startOf(kind)));
     if (!answer.ok) throw new Error(answer.error.says);
-    const { figures, explanation, notes, diagram } = answer.value;
+    const { figures, tables, explanation, notes, diagram } = answer.value;
     expect(figures.length).toBeGreaterThan(2);
+    for (const { columns, rows } of tables) {
+      expect(rows.every((row) => row.length === columns.length)).toBe(true);
+    }
     expect(explanation.every(({ formula, terms }) => formula !== '' && terms.length > 0)).toBe(true);
     expect(notes.filter(({ kind: note }) => note === 'caution')).toHaveLength(2);
     const points = diagram!.parts.flatMap((part) => (part.part === 'polygon' ? part.points : []));
@@ -176,20 +178,20 @@ function isRectangle(kind: UnitSizes['unit']): boolean {
 function cutSizesOf(unit: UnitSizes, seam: number): UnitSizes {
   const patches = planUnit(unit, seam).patches;
   const first = patches[0]!;
-  const plus = (size: number) => size + 2 * seam;
-  switch (unit.unit) {
-    case 'rectangle':
-    case 'log-cabin':
-    case 'sashing':
-    case 'butted-border':
-    case 'mitered-border':
-    case 'on-point-set':
-      return withNumbers(unit, plus);
-    case 'half-rectangle-triangles':
-      return { ...unit, width: first.across.exact, length: first.along.exact } as UnitSizes;
-    default:
-      return withNumbers(unit, () => first.across.exact);
+  if (unit.unit === 'half-rectangle-triangles') {
+    return { ...unit, width: first.across.exact, length: first.along.exact } as UnitSizes;
   }
+  const isEveryPartGiven = [
+    'rectangle',
+    'log-cabin',
+    'sashing',
+    'butted-border',
+    'mitered-border',
+    'on-point-set',
+  ];
+  return withNumbers(unit, (size) =>
+    isEveryPartGiven.includes(unit.unit) ? size + 2 * seam : first.across.exact,
+  );
 }
 
 function withNumbers(unit: UnitSizes, change: (size: number) => number): UnitSizes {

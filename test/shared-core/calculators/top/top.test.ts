@@ -170,7 +170,7 @@ describe('a center with rounds', () => {
 });
 
 describe('rings', () => {
-  const rings = (sides: '6' | '8' | '10' | '12', across: number, widths: readonly number[]) =>
+  const rings = (sides: 'six' | 'eight' | 'ten' | 'twelve', across: number, widths: readonly number[]) =>
     ({
       layout: 'rings',
       sides,
@@ -180,25 +180,29 @@ describe('rings', () => {
     }) as const;
 
   it('round a hexagon grow by two widths each', () => {
-    const { steps } = detailsFor({ layout: rings('6', 8, [3, 4]) });
+    const { steps } = detailsFor({ layout: rings('six', 8, [3, 4]) });
     expect(steps.map(({ width }) => inInches(width))).toEqual([8, 14, 22]);
   });
 
   it('are cut as pieces whose finished shape, grown by the seam, is the cut one, and cover the top once', () => {
     fc.assert(
-      fc.property(fc.constantFrom('6', '8', '10', '12'), fc.integer({ min: 2, max: 20 }), (sides, width) => {
-        const work = workOutTop(topWith({ layout: rings(sides, 10, [width / 2, 3]) }));
-        if (!work.ok) throw new Error(work.error.says);
-        const { assembly } = work.value;
-        for (const { patch, polygon } of assembly.pieces) {
-          const [piece] = patch.shape.pieces;
-          expect(areCongruent(piece!.cut, offsetByClipper(polygon, inches(1 / 4)))).toBe(true);
-        }
-        const polygons = assembly.pieces.map(({ polygon }) => polygon);
-        const covered = polygons.reduce((sum, polygon) => sum + polygonArea(polygon), 0);
-        expect(covered / polygonArea(assembly.outline)).toBeCloseTo(1, 9);
-        expect(areaOnlyIn([assembly.outline], polygons)).toBeLessThan(100);
-      }),
+      fc.property(
+        fc.constantFrom('six', 'eight', 'ten', 'twelve'),
+        fc.integer({ min: 2, max: 20 }),
+        (sides, width) => {
+          const work = workOutTop(topWith({ layout: rings(sides, 10, [width / 2, 3]) }));
+          if (!work.ok) throw new Error(work.error.says);
+          const { assembly } = work.value;
+          for (const { patch, polygon } of assembly.pieces) {
+            const [piece] = patch.shape.pieces;
+            expect(areCongruent(piece!.cut, offsetByClipper(polygon, inches(1 / 4)))).toBe(true);
+          }
+          const polygons = assembly.pieces.map(({ polygon }) => polygon);
+          const covered = polygons.reduce((sum, polygon) => sum + polygonArea(polygon), 0);
+          expect(covered / polygonArea(assembly.outline)).toBeCloseTo(1, 9);
+          expect(areaOnlyIn([assembly.outline], polygons)).toBeLessThan(100);
+        },
+      ),
     );
   });
 });
@@ -325,7 +329,10 @@ describe('any top of blocks, sashes and borders', () => {
   it('explains every size with a finite number', () => {
     fc.assert(
       fc.property(anyTop, (changes) => {
-        const { explanation, figures, diagram } = answerTo(changes);
+        const { explanation, figures, tables, diagram } = answerTo(changes);
+        for (const { columns, rows } of tables) {
+          expect(rows.every((row) => row.length === columns.length)).toBe(true);
+        }
         expect(explanation.length).toBeGreaterThan(3);
         expect(figures[0]?.label).toBe('Finished top');
         const points = diagram?.parts.flatMap((part) => (part.part === 'polygon' ? part.points : [])) ?? [];
