@@ -32,8 +32,8 @@ interface TypeSizes {
 /** All that beam searches on one set of patches share: made once, used again for every width and target. */
 export interface BeamWorkshop {
   readonly kinds: PatchKinds;
-  readonly copies: readonly number[];
-  readonly totalArea: number;
+  /** Area of one patch by type. */
+  readonly areas: readonly number[];
   readonly limits: CutLimits;
   readonly store: OpenRectangles;
   readonly heap: CandidateHeap;
@@ -50,24 +50,22 @@ export interface BeamWorkshop {
 /** Makes the shared part for the given kinds; `random` gives numbers in [0, 1) and only spreads hashes. */
 export function beamWorkshop(
   kinds: PatchKinds,
-  copies: readonly number[],
   areas: readonly number[],
   limits: CutLimits,
   random: () => number,
 ): BeamWorkshop {
   return {
     kinds,
-    copies,
-    totalArea: copies.reduce((sum, count, type) => sum + count * areas[type]!, 0),
+    areas,
     limits,
     store: emptyRectangles(),
     heap: emptyHeap(),
-    history: { parent: new Int32Array(1 << 14), move: new Int32Array(1 << 14), used: 0 },
-    typeHash: Int32Array.from(copies, () => (random() * 2 ** 32) | 0),
-    straight: sizesByType(kinds, copies.length, 0),
-    turned: sizesByType(kinds, copies.length, 1),
+    history: { parent: new Int32Array(1 << 10), move: new Int32Array(1 << 10), used: 0 },
+    typeHash: Int32Array.from(areas, () => (random() * 2 ** 32) | 0),
+    straight: sizesByType(kinds, areas.length, 0),
+    turned: sizesByType(kinds, areas.length, 1),
     laid: emptyMove(),
-    levels: [emptyLevel(1, copies.length), emptyLevel(1, copies.length)],
+    levels: [emptyLevel(1, areas.length), emptyLevel(1, areas.length)],
   };
 }
 

@@ -12,12 +12,14 @@ export interface CandidateHeap {
   hash: Int32Array;
   /** Stamp of the level in hand: entries of the table with an older stamp are empty. */
   stamp: number;
-  readonly seenStamp: Int32Array;
-  readonly seenHash: Int32Array;
-  readonly seenGuide: Float64Array;
+  seenStamp: Int32Array;
+  seenHash: Int32Array;
+  seenGuide: Float64Array;
 }
 
-const SEEN = 1 << 16;
+const LEAST_SEEN = 1 << 11;
+const MOST_SEEN = 1 << 17;
+const SEEN_A_CANDIDATE = 64;
 const PROBES = 8;
 
 export function emptyHeap(): CandidateHeap {
@@ -30,9 +32,9 @@ export function emptyHeap(): CandidateHeap {
     move: new Int32Array(0),
     hash: new Int32Array(0),
     stamp: 0,
-    seenStamp: new Int32Array(SEEN),
-    seenHash: new Int32Array(SEEN),
-    seenGuide: new Float64Array(SEEN),
+    seenStamp: new Int32Array(LEAST_SEEN),
+    seenHash: new Int32Array(LEAST_SEEN),
+    seenGuide: new Float64Array(LEAST_SEEN),
   };
 }
 
@@ -44,6 +46,12 @@ export function clearHeap(heap: CandidateHeap, capacity: number): void {
     heap.node = new Int32Array(capacity);
     heap.move = new Int32Array(capacity);
     heap.hash = new Int32Array(capacity);
+  }
+  const seen = heap.seenHash.length;
+  if (seen < MOST_SEEN && seen < capacity * SEEN_A_CANDIDATE) {
+    heap.seenStamp = new Int32Array(seen * 4);
+    heap.seenHash = new Int32Array(seen * 4);
+    heap.seenGuide = new Float64Array(seen * 4);
   }
   heap.capacity = capacity;
   heap.size = 0;
@@ -105,7 +113,8 @@ function moveEntry(heap: CandidateHeap, from: number, to: number): void {
 }
 
 function isDuplicate(heap: CandidateHeap, guide: number, hash: number): boolean {
-  let slot = (hash ^ (hash >>> 16)) & (SEEN - 1);
+  const last = heap.seenHash.length - 1;
+  let slot = (hash ^ (hash >>> 16)) & last;
   for (let probe = 0; probe < PROBES; probe++) {
     if (heap.seenStamp[slot] !== heap.stamp) {
       heap.seenStamp[slot] = heap.stamp;
@@ -118,7 +127,7 @@ function isDuplicate(heap: CandidateHeap, guide: number, hash: number): boolean 
       heap.seenGuide[slot] = guide;
       return false;
     }
-    slot = (slot + 1) & (SEEN - 1);
+    slot = (slot + 1) & last;
   }
   return false;
 }

@@ -3,9 +3,8 @@ import type { Result } from '../result';
 import { NO_LIMITS } from './beam-move';
 import { countCuts, countStages } from './cut-tree';
 import { failure, success } from '../result';
-import { firstStrips, improveStrips } from './improve-strips';
 import type { SearchNews } from './improve-strips';
-import { improveGuillotine } from './improve-guillotine';
+import { searchStrip } from './search-strip';
 import { isExactGrid, patchesOnGrid, searchGrid } from './search-grid';
 import { lengthBound } from './length-bounds';
 import { neededSize, settleTree } from './settle-tree';
@@ -81,7 +80,12 @@ function searchOf(problem: StripProblem, options: CuttingOptions): CuttingSearch
       hasNews = true;
     },
   };
-  const work = searchWork(problem, options, grid, lowerBound, news);
+  const onGrid = {
+    patches: patchesOnGrid(patches, grid),
+    stripWidth: Math.floor(stripWidth / grid.x),
+    bound: Math.ceil(lowerBound / grid.y),
+  };
+  const work = searchStrip(onGrid, options.rule, NO_LIMITS, options.random, news);
   return {
     answer: () => layout && describeAnswer(layout, lowerBound),
     isFinished: () => isFinished,
@@ -94,28 +98,6 @@ function searchOf(problem: StripProblem, options: CuttingOptions): CuttingSearch
       return hasNews;
     },
   };
-}
-
-function* searchWork(
-  { patches, stripWidth }: StripProblem,
-  { rule, random }: CuttingOptions,
-  grid: { readonly x: number; readonly y: number },
-  lowerBound: number,
-  news: SearchNews,
-): Generator<unknown, void> {
-  const coarse = patchesOnGrid(patches, grid);
-  const width = Math.floor(stripWidth / grid.x);
-  const bound = Math.ceil(lowerBound / grid.y);
-  let first = 0;
-  yield* firstStrips(coarse, width, {
-    ...news,
-    layout(height, tree) {
-      first = height;
-      news.layout(height, tree);
-    },
-  });
-  if (rule === '2-stage') yield* improveStrips(coarse, width, first, bound, random, news);
-  else yield* improveGuillotine(coarse, width, first, bound, NO_LIMITS, random, news);
 }
 
 function describeAnswer(

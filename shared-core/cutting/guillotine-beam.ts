@@ -5,6 +5,8 @@ import { clearHeap, offerCandidate, orderedCandidates } from './candidate-heap';
 import { NONE, mixHash, pushRectangle, stackEdge, stackHash } from './open-rectangles';
 
 export interface BeamOrder {
+  /** Copies to lay of each type. */
+  readonly copies: readonly number[];
   /** Rectangles to fill; the last one first. */
   readonly roots: readonly { readonly width: number; readonly height: number }[];
   readonly beamWidth: number;
@@ -29,7 +31,8 @@ export interface BeamOutcome {
  */
 export function* searchBeam(shop: BeamWorkshop, order: BeamOrder): Generator<undefined, BeamOutcome> {
   const clothArea = order.roots.reduce((sum, root) => sum + root.width * root.height, 0);
-  const slack = order.mustPlaceAll ? clothArea - shop.totalArea : Infinity;
+  const totalArea = order.copies.reduce((sum, count, type) => sum + count * shop.areas[type]!, 0);
+  const slack = order.mustPlaceAll ? clothArea - totalArea : Infinity;
   const best = { area: 0, last: NONE };
   if (slack < 0) return { isComplete: false, ...best };
   startLevel(shop, order);
@@ -47,21 +50,21 @@ export function* searchBeam(shop: BeamWorkshop, order: BeamOrder): Generator<und
       yield;
     }
     if (shop.heap.size === 0) return { isComplete: false, ...best };
-    const complete = keepBest(shop, order, best);
-    if (complete !== NONE) return { isComplete: true, area: shop.totalArea, last: complete };
+    const complete = keepBest(shop, order, totalArea, best);
+    if (complete !== NONE) return { isComplete: true, area: totalArea, last: complete };
   }
 }
 
 function startLevel(shop: BeamWorkshop, order: BeamOrder): void {
-  const { kinds, store, copies } = shop;
+  const { kinds, store, areas } = shop;
   if (shop.levels[0].top.length < order.beamWidth) {
-    shop.levels = [emptyLevel(order.beamWidth, copies.length), emptyLevel(order.beamWidth, copies.length)];
+    shop.levels = [emptyLevel(order.beamWidth, areas.length), emptyLevel(order.beamWidth, areas.length)];
   }
   const [level] = shop.levels;
   store.used = 0;
   shop.history.used = 0;
   level.size = 1;
-  level.remaining.set(copies);
+  level.remaining.set(order.copies);
   level.hash[0] = 0;
   level.history[0] = NONE;
   level.area[0] = 0;
@@ -98,8 +101,8 @@ function hasFitting(
   width: number,
   height: number,
 ): boolean {
-  const { kinds, copies } = shop;
-  const offset = node * copies.length;
+  const { kinds, areas } = shop;
+  const offset = node * areas.length;
   for (let kind = 0; kind < kinds.count; kind++) {
     if (kinds.width[kind]! > width || kinds.height[kind]! > height) continue;
     if (level.remaining[offset + kinds.type[kind]!]! > 0) return true;
@@ -112,7 +115,7 @@ function expandNode(shop: BeamWorkshop, node: number, slack: number, edgePrice: 
   const { kinds, store, heap, laid, limits, typeHash } = shop;
   const { leastHeight, usableWidth, usableHeight } = kinds;
   const level = shop.levels[0];
-  const offset = node * shop.copies.length;
+  const offset = node * shop.areas.length;
   const top = level.top[node]!;
   const width = store.width[top]!;
   const height = store.height[top]!;
@@ -163,11 +166,16 @@ function expandNode(shop: BeamWorkshop, node: number, slack: number, edgePrice: 
 }
 
 /** Makes the best candidates the next level; gives the history of a layout that places everything, else NONE. */
-function keepBest(shop: BeamWorkshop, order: BeamOrder, best: { area: number; last: number }): number {
-  const { heap, kinds, store, history, laid, copies } = shop;
+function keepBest(
+  shop: BeamWorkshop,
+  order: BeamOrder,
+  totalArea: number,
+  best: { area: number; last: number },
+): number {
+  const { heap, kinds, store, history, laid, areas } = shop;
   const [level, next] = shop.levels;
   const seen = new Set<number>();
-  const types = copies.length;
+  const types = areas.length;
   next.size = 0;
   for (const entry of orderedCandidates(heap)) {
     if (next.size >= order.beamWidth) break;
@@ -191,7 +199,7 @@ function keepBest(shop: BeamWorkshop, order: BeamOrder, best: { area: number; la
     );
     const area = level.area[node]! + kinds.area[kind]! * laid.copies;
     const last = recordMove(history, level.history[node]!, move);
-    if (area >= shop.totalArea) return last;
+    if (area >= totalArea) return last;
     const offset = next.size * types;
     for (let t = 0; t < types; t++) next.remaining[offset + t] = level.remaining[node * types + t]!;
     next.remaining[offset + type] = remaining - laid.copies;
@@ -232,7 +240,7 @@ function pushRests({ kinds, store, laid }: BeamWorkshop, below: number): number 
 
 /** Whether every type still to be laid fits at least one open rectangle by itself. */
 function allCanFit(shop: BeamWorkshop, level: BeamLevel, offset: number, top: number): boolean {
-  const types = shop.copies.length;
+  const types = shop.areas.length;
   for (let type = 0; type < types; type++) {
     if (level.remaining[offset + type]! > 0 && !fitsSomewhere(shop, type, top)) return false;
   }

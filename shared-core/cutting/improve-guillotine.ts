@@ -25,7 +25,7 @@ export function* improveGuillotine(
   const kinds = patchKinds(patches, stripWidth, first, limits.maxStages === 0);
   const copies = patches.map((patch) => patch.copies);
   const areas = patches.map((patch) => patch.width * patch.height);
-  const shop = beamWorkshop(kinds, copies, areas, limits, random);
+  const shop = beamWorkshop(kinds, areas, limits, random);
   let best = first;
   for (let turn = 0; best > bound; turn++) {
     const beamWidth = 2 ** turn;
@@ -35,7 +35,7 @@ export function* improveGuillotine(
       const height = Math.floor((low + best) / 2);
       const roots = [{ width: stripWidth, height }];
       const edgeWeight = EDGE_WEIGHTS[turn % EDGE_WEIGHTS.length]!;
-      const outcome = yield* searchBeam(shop, { roots, beamWidth, edgeWeight, mustPlaceAll: true });
+      const outcome = yield* searchBeam(shop, { copies, roots, beamWidth, edgeWeight, mustPlaceAll: true });
       if (!outcome.isComplete) {
         low = height + 1;
         continue;

@@ -19,7 +19,7 @@ export interface OpenRectangles {
 export const NONE = -1;
 export const EMPTY_STACK_HASH = 7;
 
-export function emptyRectangles(room = 1 << 14): OpenRectangles {
+export function emptyRectangles(room = 1 << 11): OpenRectangles {
   return {
     width: new Int32Array(room),
     height: new Int32Array(room),

@@ -10,7 +10,7 @@ import { benchClock, readBenchOptions } from './bench-options';
 import { fabricJobs } from './fabric-jobs';
 import { instancePatches, readInstances } from './instances';
 import { gapPercent, layoutPlaces, summarizeGaps } from './score';
-import { seededRandom } from './seeded-random';
+import { seededRandom } from '#core/cutting/seeded-random';
 
 export interface BenchProblem extends StripProblem {
   readonly name: string;

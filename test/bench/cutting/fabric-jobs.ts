@@ -1,6 +1,6 @@
 import type { PatchType } from '#core/cutting/cut-plan';
 import { createCuttingSearch } from '#core/cutting/cutting-search';
-import { seededRandom } from './seeded-random';
+import { seededRandom } from '#core/cutting/seeded-random';
 import type { BenchProblem } from './cutting-bench';
 
 const INCH = 8128;

@@ -1,0 +1,62 @@
+import type { CutTree } from './cut-plan';
+import type { CuttingTable, OrderedCut } from './cutting-job';
+
+/**
+ * The cuts of a tree in the order to make them: the first cuts of the piece, then each part in turn. `done` is the length
+ * from the near end that is already cut. Cuts across go through two layers where folding is allowed.
+ */
+export function orderCuts(tree: CutTree, table: CuttingTable, done: number): OrderedCut[] {
+  return cutsOf(tree, table, done, { x: 0, y: 0, stage: 1 });
+}
+
+interface Corner {
+  readonly x: number;
+  readonly y: number;
+  readonly stage: number;
+}
+
+function cutsOf(tree: CutTree, table: CuttingTable, done: number, corner: Corner): OrderedCut[] {
+  if (tree.kind !== 'split') return [];
+  const isAcross = tree.direction === 'across';
+  const length = isAcross ? tree.width : tree.height;
+  const layers = isAcross && table.mayFold ? 2 : 1;
+  const passes = Math.max(1, Math.ceil(length / layers / Math.min(table.rulerLength, table.matLength)));
+  const cuts: OrderedCut[] = [];
+  const inner: OrderedCut[] = [];
+  let { x, y } = corner;
+  for (const [index, part] of tree.parts.entries()) {
+    inner.push(...cutsOf(part, table, done, { x, y, stage: corner.stage + 1 }));
+    if (isAcross) y += part.height;
+    else x += part.width;
+    if (index === tree.parts.length - 1) continue;
+    const at = isAcross ? { x: corner.x, y } : { x, y: corner.y };
+    const isDone = isAcross ? y <= done : corner.y + length <= done;
+    cuts.push({ direction: tree.direction, ...at, length, stage: corner.stage, layers, passes, isDone });
+  }
+  return [...cuts, ...inner];
+}
+
+/**
+ * Number of cuts if every strip is folded: parts that are cut alike, side by side, come two at a time. Without folding it is
+ * the plain number of cuts.
+ */
+export function countFoldedCuts(tree: CutTree, table: CuttingTable): number {
+  if (tree.kind !== 'split') return 0;
+  const groups = new Map<string, { readonly part: CutTree; count: number }>();
+  for (const part of tree.parts) {
+    const key = JSON.stringify(part);
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, { part, count: 1 });
+    else group.count++;
+  }
+  const inPairs = tree.direction === 'along' && table.mayFold;
+  let freed = 0;
+  let inner = 0;
+  for (const { part, count } of groups.values()) {
+    const times = inPairs ? Math.ceil(count / 2) : count;
+    freed += times;
+    inner += times * countFoldedCuts(part, table);
+  }
+  const plain = tree.parts.length - 1;
+  return inner + (inPairs ? Math.max(Math.ceil(plain / 2), freed - 1) : plain);
+}

@@ -1,0 +1,154 @@
+import type { CutTree, CuttingRule, PatchType } from './cut-plan';
+import type { CutLimits } from './beam-move';
+import type { PieceSpace } from './piece-space';
+import { sheetWorkshop, fillSheet, fitSheets } from './fill-sheets';
+import type { SheetWorkshop } from './fill-sheets';
+import { shortestRun } from './shortest-run';
+import type { ShortestRun } from './shortest-run';
+import { fitsSpace } from './piece-space';
+
+/** One space and the tree found for it, patches by their index in the fabric's list. */
+export interface FilledSpace {
+  readonly space: PieceSpace;
+  readonly tree: CutTree;
+}
+
+export interface FabricProblem {
+  readonly patches: readonly PatchType[];
+  /** Spaces of the stash. */
+  readonly spaces: readonly PieceSpace[];
+  readonly toBuy: PieceSpace | undefined;
+  readonly rule: CuttingRule;
+  readonly limits: CutLimits;
+  readonly random: () => number;
+}
+
+export interface FabricNews {
+  /** A way to cut, with the copies it leaves over by type; the receiver judges whether it is better. */
+  plan(filled: readonly FilledSpace[], left: readonly number[]): void;
+  /** A proven least height for cutting all patches from cloth to buy. */
+  bound(height: number): void;
+}
+
+const LAST_PASS = 24;
+const FIRST_BUDGET = 60;
+const WIDEST_BEAM = 256;
+const SINGLES_A_PASS = 6;
+
+/**
+ * Looks for good ways to cut one fabric's patches from its pieces, pass after pass, each wider than the last: all from one
+ * piece; piece after piece, small ones first, large ones first or in an order of chance, the last one cut as short as
+ * possible; and all pieces at once, where that saves buying. Yields between small steps.
+ */
+export function* searchFabric(problem: FabricProblem, news: FabricNews): Generator<unknown, void> {
+  const copies = problem.patches.map((patch) => patch.copies);
+  if (copies.every((count) => count === 0)) return;
+  const shop = sheetWorkshop(problem);
+  const singles = singleRuns(problem, copies);
+  for (let pass = 0; pass < LAST_PASS; pass++) {
+    const budget = FIRST_BUDGET * 2 ** Math.min(pass, 16);
+    for (const run of singlesOfPass(singles, pass)) {
+      if (!(yield* run.advance(budget))) continue;
+      news.plan(
+        [{ space: run.space, tree: run.tree()! }],
+        copies.map(() => 0),
+      );
+      if (run.space.source === undefined) news.bound(run.bound());
+    }
+    if (problem.spaces.length === 0) {
+      if (singles.every((run) => run.isFinished())) return;
+      continue;
+    }
+    const beamWidth = Math.min(WIDEST_BEAM, 2 ** Math.floor(pass / 2));
+    yield* planInOrder(problem, shop, orderOfPass(problem, pass), copies, beamWidth, budget, news);
+  }
+}
+
+/** Searches that take everything from one piece: large enough pieces of the stash, else cloth to buy. */
+function singleRuns(problem: FabricProblem, copies: readonly number[]): ShortestRun[] {
+  const area = areaOf(problem, copies);
+  const holdsAll = (space: PieceSpace) =>
+    space.width * space.height >= area &&
+    problem.patches.every((patch) => patch.copies === 0 || fitsSpace(patch, space));
+  const large = problem.spaces.filter(holdsAll);
+  const buyable = problem.toBuy !== undefined && holdsAll(problem.toBuy) ? [problem.toBuy] : [];
+  return (large.length > 0 ? large : buyable).map((space) => shortestRun(problem, space, copies));
+}
+
+function singlesOfPass(singles: readonly ShortestRun[], pass: number): ShortestRun[] {
+  const start = (pass * SINGLES_A_PASS) % Math.max(1, singles.length);
+  return [...singles.slice(start), ...singles.slice(0, start)].slice(0, SINGLES_A_PASS);
+}
+
+/** Small pieces first, then large ones first, then orders of chance. */
+function orderOfPass({ spaces, random }: FabricProblem, pass: number): PieceSpace[] {
+  const area = (space: PieceSpace) => space.width * space.height;
+  if (pass === 0) return [...spaces].sort((a, b) => area(a) - area(b));
+  if (pass === 1) return [...spaces].sort((a, b) => area(b) - area(a));
+  return spaces
+    .map((space) => ({ space, key: (pass % 2 === 0 ? Math.log(area(space)) : 1) * (0.5 + random()) }))
+    .sort((a, b) => a.key - b.key)
+    .map(({ space }) => space);
+}
+
+function* planInOrder(
+  problem: FabricProblem,
+  shop: SheetWorkshop,
+  order: readonly PieceSpace[],
+  copies: readonly number[],
+  beamWidth: number,
+  budget: number,
+  news: FabricNews,
+): Generator<unknown, void> {
+  const filled: FilledSpace[] = [];
+  let left: readonly number[] = copies;
+  const isDone = () => left.every((count) => count === 0);
+  for (const space of order) {
+    if (isDone()) break;
+    const whole = yield* cutShort(problem, space, left, budget);
+    if (whole !== undefined) {
+      filled.push(whole);
+      left = left.map(() => 0);
+      break;
+    }
+    const sheet = yield* fillSheet(shop, space, left, beamWidth);
+    if (sheet === undefined) continue;
+    filled.push({ space, tree: sheet.tree });
+    left = sheet.left;
+  }
+  const needsMore = !isDone();
+  if (needsMore && problem.toBuy !== undefined) {
+    const bought = yield* cutShort(problem, problem.toBuy, left, budget);
+    if (bought !== undefined) {
+      filled.push(bought);
+      left = left.map(() => 0);
+    }
+  }
+  news.plan(filled, left);
+  if (!needsMore) return;
+  const together = yield* fitSheets(shop, order, copies, beamWidth * 4);
+  if (together !== undefined)
+    news.plan(
+      together,
+      copies.map(() => 0),
+    );
+}
+
+/** Cuts all that is left from one space, as short as the budget allows; undefined if it does not hold it. */
+function* cutShort(
+  problem: FabricProblem,
+  space: PieceSpace,
+  left: readonly number[],
+  budget: number,
+): Generator<unknown, FilledSpace | undefined> {
+  const fitsAll = problem.patches.every((patch, type) => left[type] === 0 || fitsSpace(patch, space));
+  if (!fitsAll || space.width * space.height < areaOf(problem, left)) return undefined;
+  const run = shortestRun(problem, space, left);
+  yield* run.advance(budget);
+  const tree = run.tree();
+  return tree && { space, tree };
+}
+
+function areaOf({ patches }: FabricProblem, copies: readonly number[]): number {
+  return patches.reduce((sum, patch, type) => sum + patch.width * patch.height * copies[type]!, 0);
+}

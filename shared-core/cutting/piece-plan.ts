@@ -1,0 +1,123 @@
+import type { CutTree, PatchType } from './cut-plan';
+import type {
+  ClothMargins,
+  ClothToBuy,
+  CuttingJob,
+  JobFabric,
+  KeepLimit,
+  Leftover,
+  PieceAreas,
+  PiecePlan,
+} from './cutting-job';
+import type { PieceSpace } from './piece-space';
+import { countFoldedCuts, orderCuts } from './cut-order';
+import { countStages, placedPatches, restTree, splitTree, transposeTree } from './cut-tree';
+import { nearMargin } from './piece-space';
+import { neededSize, settleTree } from './settle-tree';
+
+/**
+ * Makes the plan of a piece from the tree a search found for its space (on any grid): lays it out in true sizes, adds locked
+ * parts, straightening and selvages, and sorts the rests into leftovers worth keeping and scrap.
+ */
+export function planPiece(
+  job: CuttingJob,
+  fabric: JobFabric,
+  patches: readonly PatchType[],
+  space: PieceSpace,
+  found: CutTree,
+): PiecePlan {
+  const { source } = space;
+  const cloth = source ?? boughtCloth(fabric.toBuy!, neededSize(found, patches).height);
+  const content = settleTree(
+    found,
+    patches,
+    space.width,
+    space.isOnItsSide || source !== undefined ? space.height : cloth.length - cloth.margins.straighten,
+  );
+  const upright = space.isOnItsSide ? transposeTree(content) : content;
+  const near =
+    source === undefined || source.lockedParts.length === 0
+      ? [restTree(cloth.width, cloth.margins.straighten, 'margin')]
+      : source.lockedParts;
+  const bare = splitTree('across', [...near, ...withSelvages(upright, cloth.width, cloth.margins)]);
+  const tree = sortRests(bare, job.keep);
+  return {
+    piece: source?.id,
+    fabric: fabric.id,
+    width: cloth.width,
+    length: cloth.length,
+    tree,
+    placed: placedPatches(tree),
+    leftovers: restsOf(tree, 'leftover', 0, 0),
+    cuts: orderCuts(
+      tree,
+      job.table,
+      source === undefined || source.lockedParts.length === 0 ? 0 : nearMargin(source),
+    ),
+    foldedCuts: countFoldedCuts(tree, job.table),
+    stages: countStages(tree),
+    areas: areasOf(tree),
+  };
+}
+
+/** A length of the cloth to buy that holds the layout, rounded up to a step of the shop. */
+export function boughtCloth(
+  cloth: ClothToBuy,
+  height: number,
+): { width: number; length: number; margins: ClothMargins } {
+  const exact = height + cloth.margins.straighten;
+  return {
+    width: cloth.width,
+    length: Math.ceil(exact / cloth.lengthStep) * cloth.lengthStep,
+    margins: cloth.margins,
+  };
+}
+
+/** Widens each strip to the whole cloth; what is uncut at the far end keeps its selvages. */
+function withSelvages(content: CutTree, width: number, margins: ClothMargins): CutTree[] {
+  const strips = content.kind === 'split' && content.direction === 'across' ? content.parts : [content];
+  return strips.map((strip) =>
+    strip.kind === 'rest'
+      ? restTree(width, strip.height)
+      : splitTree('along', [
+          restTree(margins.leftSelvage, strip.height, 'margin'),
+          strip,
+          restTree(margins.rightSelvage, strip.height, 'margin'),
+        ]),
+  );
+}
+
+function sortRests(tree: CutTree, keep: KeepLimit): CutTree {
+  if (tree.kind === 'split') return { ...tree, parts: tree.parts.map((part) => sortRests(part, keep)) };
+  if (tree.kind === 'patch' || tree.use === 'margin') return tree;
+  const isKept =
+    Math.min(tree.width, tree.height) >= keep.shortSide && Math.max(tree.width, tree.height) >= keep.longSide;
+  return { ...tree, use: isKept ? 'leftover' : 'scrap' };
+}
+
+function restsOf(tree: CutTree, use: 'leftover', x: number, y: number): Leftover[] {
+  if (tree.kind === 'patch') return [];
+  if (tree.kind === 'rest') return tree.use === use ? [{ x, y, width: tree.width, length: tree.height }] : [];
+  let right = x;
+  let far = y;
+  return tree.parts.flatMap((part) => {
+    const rests = restsOf(part, use, right, far);
+    if (tree.direction === 'across') far += part.height;
+    else right += part.width;
+    return rests;
+  });
+}
+
+function areasOf(tree: CutTree): PieceAreas {
+  const sum = { patches: 0, leftovers: 0, scrap: 0, margins: 0 };
+  const add = (part: CutTree): void => {
+    const area = part.width * part.height;
+    if (part.kind === 'split') part.parts.forEach(add);
+    else if (part.kind === 'patch') sum.patches += area;
+    else if (part.use === 'leftover') sum.leftovers += area;
+    else if (part.use === 'scrap') sum.scrap += area;
+    else sum.margins += area;
+  };
+  add(tree);
+  return { piece: tree.width * tree.height, ...sum };
+}
