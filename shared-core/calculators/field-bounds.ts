@@ -5,13 +5,20 @@ export interface FieldBounds {
   readonly maximum: number | null;
 }
 
+/** A schema never changes, so what it allows is worked out once for each. */
+const BOUNDS = new WeakMap<z.core.$ZodType, FieldBounds>();
+
 /** What a schema allows: the least and greatest value of a number, or length of a text or list. */
 export function boundsOfSchema(schema: z.core.$ZodType): FieldBounds {
+  const known = BOUNDS.get(schema);
+  if (known !== undefined) return known;
   const checks: readonly z.core.$ZodCheck[] = schema._zod.def.checks ?? [];
-  return checks.reduce<FieldBounds>((bounds, check) => ({ ...bounds, ...boundOfCheck(check) }), {
+  const found = checks.reduce<FieldBounds>((bounds, check) => ({ ...bounds, ...boundOfCheck(check) }), {
     minimum: null,
     maximum: null,
   });
+  BOUNDS.set(schema, found);
+  return found;
 }
 
 function boundOfCheck(check: z.core.$ZodCheck): Partial<FieldBounds> {

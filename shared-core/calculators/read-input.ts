@@ -1,5 +1,4 @@
-import { z } from 'zod';
-import type { FieldKind } from '#core/domain/fields';
+import type { z } from 'zod';
 import type { FieldProblem } from '#core/field-problem';
 import { failure, type Result, success } from '#core/result';
 import { clipRead } from '#core/units/typed-text';
@@ -14,6 +13,7 @@ import {
   readNumberField,
   readTextField,
 } from './read-field';
+import { choicesOfSchema, definitionOf, discriminatorOf, metaOfNumber, tagsOfOption } from './schema-parts';
 
 /** More than this helps nobody; a list without a limit of its own gets the other. */
 const MOST_PROBLEMS = 20;
@@ -44,42 +44,33 @@ export function readInput<Input>(
 }
 
 function readBySchema(schema: z.core.$ZodType, raw: unknown, bareUnit: LengthUnit, path: Path): Outcome {
-  if (schema instanceof z.ZodReadonly) return readBySchema(schema.def.innerType, raw, bareUnit, path);
-  if (schema instanceof z.ZodNullable) {
-    return raw === null ? success(null) : readBySchema(schema.def.innerType, raw, bareUnit, path);
+  const def = definitionOf(schema);
+  if (def.type === 'object') return readGroup(def.shape, raw, bareUnit, path);
+  if (def.type === 'readonly') return readBySchema(def.innerType, raw, bareUnit, path);
+  if (def.type === 'nullable') {
+    return raw === null ? success(null) : readBySchema(def.innerType, raw, bareUnit, path);
   }
-  if (schema instanceof z.ZodOptional || schema instanceof z.ZodDefault) {
-    return raw === undefined ? success(undefined) : readBySchema(schema.def.innerType, raw, bareUnit, path);
+  if (def.type === 'optional' || def.type === 'default') {
+    return raw === undefined ? success(undefined) : readBySchema(def.innerType, raw, bareUnit, path);
   }
-  if (schema instanceof z.ZodObject) return readGroup(schema.shape, raw, bareUnit, path);
-  if (schema instanceof z.ZodArray) return readList(schema, raw, bareUnit, path);
-  if (schema instanceof z.ZodDiscriminatedUnion) return readVariant(schema, raw, bareUnit, path);
+  if (def.type === 'array') return readList(schema, def.element, raw, bareUnit, path);
+  const key = def.type === 'union' ? discriminatorOf(def) : null;
+  if (def.type === 'union' && key !== null) return readVariant(def.options, key, raw, bareUnit, path);
   const leaf = readLeaf(schema, raw, bareUnit);
   return leaf.ok ? leaf : failure([{ path, ...leaf.error }]);
 }
 
 function readLeaf(schema: z.core.$ZodType, raw: unknown, bareUnit: LengthUnit): Result<unknown, FieldFault> {
-  const meta = z.globalRegistry.get(schema);
-  const kind = meta?.['kind'] as FieldKind | undefined;
-  if (kind === 'length') return readLengthField(schema, raw, bareUnit);
-  const values = choicesOfSchema(schema);
-  if (values !== null) return readChoiceField(values, raw);
-  const unit = typeof meta?.['unit'] === 'string' ? ` ${meta['unit']}` : '';
-  if (schema instanceof z.ZodNumber) return readNumberField(schema, raw, kind, unit);
-  if (schema instanceof z.ZodBoolean) return readFlagField(raw);
-  if (schema instanceof z.ZodString) return readTextField(schema, raw);
-  return success(raw);
-}
-
-/** The closed list of values of an enum, a literal or a union of literals; null for anything else. */
-export function choicesOfSchema(schema: z.core.$ZodType): readonly (string | number)[] | null {
-  if (schema instanceof z.ZodEnum) return schema.options;
-  if (schema instanceof z.ZodLiteral) {
-    return [...schema.values].filter((value) => typeof value === 'string' || typeof value === 'number');
+  const { type } = definitionOf(schema);
+  if (type === 'number') {
+    const { kind, unit } = metaOfNumber(schema);
+    if (kind === 'length') return readLengthField(schema, raw, bareUnit);
+    return readNumberField(schema, raw, kind, unit);
   }
-  if (!(schema instanceof z.ZodUnion) || schema instanceof z.ZodDiscriminatedUnion) return null;
-  const choices = schema.options.map(choicesOfSchema);
-  return choices.some((some) => some === null) ? null : choices.flatMap((some) => some ?? []);
+  if (type === 'boolean') return readFlagField(raw);
+  if (type === 'string') return readTextField(schema, raw);
+  const values = choicesOfSchema(schema);
+  return values === null ? success(raw) : readChoiceField(values, raw);
 }
 
 function readGroup(
@@ -112,7 +103,13 @@ function readGroup(
   return success(Object.fromEntries(fields.filter(([, value]) => value !== undefined)));
 }
 
-function readList(schema: z.ZodArray, raw: unknown, bareUnit: LengthUnit, path: Path): Outcome {
+function readList(
+  schema: z.core.$ZodType,
+  element: z.core.$ZodType,
+  raw: unknown,
+  bareUnit: LengthUnit,
+  path: Path,
+): Outcome {
   const bounds = boundsOfSchema(schema);
   const { minimum } = bounds;
   const maximum = bounds.maximum ?? MOST_ITEMS;
@@ -120,37 +117,27 @@ function readList(schema: z.ZodArray, raw: unknown, bareUnit: LengthUnit, path: 
     const expected = `a list${boundsInWords({ minimum, maximum }, String)} items`;
     return failure([{ path, read: describeRead(raw), expected }]);
   }
-  const outcomes = raw.map((item: unknown, index) =>
-    readBySchema(schema.element, item, bareUnit, [...path, index]),
-  );
+  const outcomes = raw.map((item: unknown, index) => readBySchema(element, item, bareUnit, [...path, index]));
   const problems = outcomes.flatMap((outcome) => (outcome.ok ? [] : outcome.error));
   if (problems.length > 0) return failure(problems);
   return success(outcomes.map((outcome) => (outcome.ok ? outcome.value : undefined)));
 }
 
 function readVariant(
-  schema: z.ZodDiscriminatedUnion,
+  options: readonly z.core.$ZodType[],
+  key: string,
   raw: unknown,
   bareUnit: LengthUnit,
   path: Path,
 ): Outcome {
-  const key = schema.def.discriminator;
-  const options = schema.options.map((option) => ({ option, tags: tagsOfOption(option, key) }));
   if (!isGroup(raw)) {
     return failure([{ path, read: describeRead(raw), expected: `a group of fields with "${key}"` }]);
   }
   const tag = Object.hasOwn(raw, key) ? raw[key] : undefined;
-  const chosen = options.find(({ tags }) => tags.some((known) => known === tag));
-  if (chosen !== undefined) return readBySchema(chosen.option, raw, bareUnit, path);
-  const known = options.flatMap(({ tags }) => tags).join(', ');
+  const chosen = options.find((option) => tagsOfOption(option, key).some((known) => known === tag));
+  if (chosen !== undefined) return readBySchema(chosen, raw, bareUnit, path);
+  const known = options.flatMap((option) => tagsOfOption(option, key)).join(', ');
   return failure([{ path: [...path, key], read: describeRead(tag), expected: `one of: ${known}` }]);
-}
-
-function tagsOfOption(option: z.core.$ZodType, key: string): readonly (string | number)[] {
-  if (option instanceof z.ZodReadonly) return tagsOfOption(option.def.innerType, key);
-  const field =
-    option instanceof z.ZodObject ? (option.shape[key] as z.core.$ZodType | undefined) : undefined;
-  return field === undefined ? [] : (choicesOfSchema(field) ?? []);
 }
 
 function isGroup(raw: unknown): raw is Readonly<Record<string, unknown>> {

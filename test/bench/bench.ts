@@ -1,5 +1,6 @@
 /** Measurements by name; each prints one JSON line a figure. They are loaded when asked for, so that one needs no other's means. */
 const BENCHES: Readonly<Record<string, () => Promise<(args: readonly string[]) => Promise<void> | void>>> = {
+  store: async () => (await import('./store/store-bench')).runStoreBench,
   core: async () => (await import('./core-bench')).runCoreBench,
   cutting: async () => (await import('./cutting/cutting-bench')).runCuttingBench,
   'cutting-peers': async () => (await import('./cutting/cutting-peers')).runCuttingPeers,
