@@ -1,0 +1,91 @@
+import type { ProjectGlance, Trip } from '#core/contract/projects';
+import { projectId, stageId, tripId } from '#core/domain/ids';
+import type { Stage, StageState } from '#core/domain/stage';
+import { calendarDate } from '#core/units/calendar-date';
+import { lengthFromInches } from '#core/units/length';
+
+interface GlanceSketch {
+  readonly name?: string;
+  readonly dueOn?: string;
+  /** States of its stages in order; they are named Stage 1, Stage 2 and so on. */
+  readonly stages: readonly StageState[];
+  /** What holds up the first stage that is not over. */
+  readonly heldUpBy?: string;
+  /** Belongs to the stage that is away, or to the first. */
+  readonly trip?: TripSketch;
+}
+
+type TripSketch = Pick<Trip, 'promisedOn' | 'backOn'>;
+
+let made = 0;
+
+const uuid = () => {
+  made += 1;
+  return `00000000-0000-4000-8000-${String(made).padStart(12, '0')}`;
+};
+
+/** A piece as the bench reads it, invented, with only what a test is about. */
+export function glance({
+  name = 'Sample round',
+  dueOn,
+  stages: states,
+  heldUpBy = '',
+  trip: journey,
+}: GlanceSketch): ProjectGlance {
+  const project = projectId.parse(uuid());
+  const current = states.findIndex((state) => state !== 'done' && state !== 'skipped');
+  const stages = states.map((state, position): Stage => ({
+    id: stageId.parse(uuid()),
+    projectId: project,
+    position,
+    kind: 'other',
+    name: `Stage ${String(position + 1)}`,
+    state,
+    estimateMinutes: 0,
+    heldUpBy: position === current ? heldUpBy : '',
+    notes: '',
+    gatePassedWhy: '',
+    startedAt: null,
+    finishedAt: null,
+    checklist: [],
+  }));
+  const away = stages.find((stage) => stage.state === 'out') ?? stages[0]!;
+  return {
+    project: {
+      id: project,
+      name,
+      purpose: 'own',
+      forWhom: '',
+      dueOn: dueOn === undefined ? null : calendarDate(dueOn),
+      outline: { shape: 'circle', diameter: lengthFromInches(40) },
+      hole: null,
+      hasSlit: false,
+      habitChanges: {},
+      notes: '',
+      isArchived: false,
+      createdAt: 0,
+      changedAt: 0,
+    },
+    stages,
+    trips:
+      journey === undefined
+        ? []
+        : [{ ...EMPTY_TRIP, ...journey, id: tripId.parse(uuid()), stageId: away.id, projectId: project }],
+    swatches: [],
+    costMinor: 0,
+  };
+}
+
+export function trip(days: { readonly promisedOn?: string; readonly backOn?: string }): TripSketch {
+  const day = (text: string | undefined) => (text === undefined ? null : calendarDate(text));
+  return { promisedOn: day(days.promisedOn), backOn: day(days.backOn) };
+}
+
+const EMPTY_TRIP = {
+  withWhom: 'Tansy Quill',
+  sentOn: null,
+  trackingNumber: '',
+  sentAlong: '',
+  askedFor: '',
+  priceMinor: null,
+};

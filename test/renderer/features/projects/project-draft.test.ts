@@ -1,0 +1,90 @@
+import { describe, expect, it } from 'vitest';
+import type { Outline } from '#core/domain/outline';
+import { projectDetails } from '#core/domain/project';
+import { lengthFromInches } from '#core/units/length';
+import {
+  detailsOfDraft,
+  draftOfProject,
+  EMPTY_DRAFT,
+  holeProblem,
+  isProjectDraft,
+} from '#renderer/features/projects/project-draft';
+import { matchesSearch } from '#renderer/features/projects/search';
+import { glance } from '#test/helpers/glances';
+
+const outlines: readonly Outline[] = [
+  { shape: 'square', side: lengthFromInches(40) },
+  { shape: 'rectangle', width: lengthFromInches(14), length: lengthFromInches(42) },
+  { shape: 'circle', diameter: lengthFromInches(60) },
+  { shape: 'ellipse', width: lengthFromInches(20), length: lengthFromInches(30) },
+  { shape: 'hexagon', acrossFlats: lengthFromInches(54) },
+  { shape: 'octagon', acrossFlats: lengthFromInches(48) },
+  {
+    shape: 'sides',
+    sides: [20, 21, 22].map(lengthFromInches),
+    width: lengthFromInches(30),
+    length: lengthFromInches(31),
+  },
+];
+
+const { project } = glance({ stages: ['planned'] });
+
+describe('the form of a project', () => {
+  it.each(outlines)('opens a $shape and gives it back unchanged', (outline) => {
+    const hole = { diameter: lengthFromInches(6) };
+    const before = { ...project, outline, hole, hasSlit: true, habitChanges: { inchStep: 16 as const } };
+    const after = detailsOfDraft(draftOfProject(before));
+    expect(after).toEqual(projectDetails.parse(before));
+  });
+
+  it('has no details to keep while a size is missing', () => {
+    expect(detailsOfDraft(EMPTY_DRAFT)).toBeNull();
+    const round = { ...EMPTY_DRAFT, name: 'Round', across: lengthFromInches(40) };
+    expect(detailsOfDraft(round)).toMatchObject({ outline: { shape: 'circle' }, hole: null });
+    expect(detailsOfDraft({ ...round, hasHole: true })).toBeNull();
+  });
+
+  it('forgets no size while another shape is tried', () => {
+    const round = { ...EMPTY_DRAFT, name: 'Round', across: lengthFromInches(40) };
+    const back = { ...round, shape: 'rectangle' as const };
+    expect(detailsOfDraft({ ...back, shape: 'square' })).toMatchObject({
+      outline: { side: lengthFromInches(40) },
+    });
+  });
+
+  it('keeps no slit without a hole', () => {
+    const draft = {
+      ...EMPTY_DRAFT,
+      across: lengthFromInches(40),
+      hasSlit: true,
+      holeDiameter: lengthFromInches(6),
+    };
+    expect(detailsOfDraft(draft)).toMatchObject({ hole: null, hasSlit: false });
+  });
+
+  it('says that a hole as wide as the piece cannot be', () => {
+    const draft = {
+      ...EMPTY_DRAFT,
+      across: lengthFromInches(40),
+      hasHole: true,
+      holeDiameter: lengthFromInches(40),
+    };
+    expect(holeProblem(draft)).toMatch(/as wide as the piece/);
+    expect(holeProblem({ ...draft, holeDiameter: lengthFromInches(39) })).toBeNull();
+  });
+
+  it('takes back a stored draft, and nothing that is not one', () => {
+    expect(isProjectDraft(JSON.parse(JSON.stringify(EMPTY_DRAFT)))).toBe(true);
+    expect(isProjectDraft({ name: 'Half a draft' })).toBe(false);
+  });
+});
+
+describe('finding a project', () => {
+  const piece = glance({ name: 'Harvest hearth round', stages: ['planned'] });
+  it.each(['harv', 'HEARTH har', 'stage', ''])('finds it by “%s”', (search) => {
+    expect(matchesSearch(piece, search)).toBe(true);
+  });
+  it.each(['arvest', 'harvest snow'])('does not by “%s”', (search) => {
+    expect(matchesSearch(piece, search)).toBe(false);
+  });
+});

@@ -1,0 +1,168 @@
+import { describe, expect, it } from 'vitest';
+import type { Problem } from '#core/contract/problem';
+import { checklistItemId } from '#core/domain/ids';
+import type { Stage } from '#core/domain/stage';
+import { calendarDate } from '#core/units/calendar-date';
+import { lengthFromInches } from '#core/units/length';
+import { dateWords, farWords, lateWords, today } from '#renderer/text/dates';
+import { lengthProblemWords } from '#renderer/text/field-problems';
+import { pieceWords } from '#renderer/text/piece-words';
+import { problemWords } from '#renderer/text/problems';
+import { progressCount, progressWords, stageMove } from '#renderer/text/stage-words';
+
+const inch = { system: 'inch', inchStep: 8 } as const;
+
+describe('days in words', () => {
+  const on = calendarDate('2027-09-12');
+  it.each([
+    ['2027-09-12', 'today'],
+    ['2027-09-13', 'tomorrow'],
+    ['2027-09-11', 'yesterday'],
+    ['2027-09-24', 'in 12 days'],
+    ['2027-11-07', 'in 8 weeks'],
+    ['2027-08-12', '4 weeks ago'],
+    ['2028-09-12', 'in 12 months'],
+  ])('says of %s that it is %s', (day, words) => {
+    expect(farWords(calendarDate(day), on)).toBe(words);
+  });
+
+  it('names the year only where it is another', () => {
+    expect(dateWords(calendarDate('2027-12-07'), 'en-US', on)).toBe('Dec 7');
+    expect(dateWords(calendarDate('2028-01-04'), 'en-GB', on)).toBe('4 Jan 2028');
+  });
+
+  it('counts days late only once they are', () => {
+    expect(lateWords(on, on)).toBe('');
+    expect(lateWords(calendarDate('2027-09-11'), on)).toBe('1 day');
+  });
+
+  it('knows the day by the clock of the place, not of Greenwich', () => {
+    expect(today(new Date(2027, 0, 31, 23, 59))).toBe('2027-01-31');
+    expect(today(new Date(2027, 1, 1, 0, 1))).toBe('2027-02-01');
+  });
+});
+
+describe('a piece in words', () => {
+  it('names its shape, its size with the unit once, its hole and its slit', () => {
+    const hole = { diameter: lengthFromInches(6.5) };
+    expect(
+      pieceWords(
+        {
+          outline: { shape: 'rectangle', width: lengthFromInches(14), length: lengthFromInches(42) },
+          hole: null,
+          hasSlit: false,
+        },
+        inch,
+      ),
+    ).toBe('Rectangle, 14 × 42 in');
+    expect(
+      pieceWords({ outline: { shape: 'circle', diameter: lengthFromInches(60) }, hole, hasSlit: true }, inch),
+    ).toBe('Round, 60 in across, 6½ in hole, slit');
+    expect(
+      pieceWords(
+        { outline: { shape: 'square', side: lengthFromInches(40) }, hole: null, hasSlit: false },
+        inch,
+      ),
+    ).toBe('40 in square');
+  });
+});
+
+describe('progress in words', () => {
+  const named = (...states: readonly Stage['state'][]) =>
+    states.map((state, index) => ({ state, name: `Stage ${String(index + 1)}` }));
+  it('leaves skipped stages out of the count', () => {
+    expect(progressCount(named('done', 'skipped', 'planned'))).toBe('1 of 2 stages done');
+    expect(progressCount(named('done', 'skipped'))).toBe('All stages done');
+    expect(progressCount([])).toBe('No stages yet');
+  });
+  it('says what is now and what comes then', () => {
+    expect(progressWords(named('done', 'out', 'planned', 'skipped', 'planned'))).toBe(
+      '1 of 4 stages done. Now: Stage 2, away. Then: Stage 3, Stage 5.',
+    );
+  });
+});
+
+describe('the verb that moves a stage on', () => {
+  const stage = (kind: Stage['kind'], state: Stage['state'], checklist: Stage['checklist'] = []) => ({
+    kind,
+    state,
+    name: 'Tie',
+    checklist,
+  });
+  const gate = [
+    {
+      id: checklistItemId.parse('00000000-0000-4000-8000-000000000001'),
+      text: 'Outside is bound',
+      isGate: true,
+      closedBy: 'outer-binding' as const,
+      isTicked: false,
+    },
+  ];
+
+  it('starts and finishes a stage with one press', () => {
+    expect(stageMove(stage('piecing', 'planned'), [])).toEqual({
+      how: 'here',
+      verb: 'Start piecing',
+      to: 'in-hand',
+    });
+    expect(stageMove(stage('outer-binding', 'in-hand'), [])).toMatchObject({ how: 'here', to: 'done' });
+    expect(stageMove(stage('other', 'in-hand'), [])).toMatchObject({ verb: 'Done: Tie' });
+  });
+
+  it('leads to the page of the stage where more has to be said', () => {
+    expect(stageMove(stage('longarm', 'in-hand'), [])).toEqual({ how: 'on-its-page', verb: 'Send it out' });
+    expect(stageMove(stage('longarm', 'out'), [])).toEqual({ how: 'on-its-page', verb: 'It is back' });
+  });
+
+  it('cuts no center with one press while its gate is shut, and does once it is open', () => {
+    const cut = stage('center-cut', 'planned', gate);
+    expect(stageMove(cut, [{ kind: 'outer-binding', state: 'in-hand' }])).toEqual({
+      how: 'on-its-page',
+      verb: 'Check before cutting',
+    });
+    expect(stageMove(cut, [{ kind: 'outer-binding', state: 'done' }])).toMatchObject({
+      how: 'here',
+      to: 'in-hand',
+    });
+  });
+
+  it('is none once a stage is over', () => {
+    expect(stageMove(stage('piecing', 'done'), [])).toBeNull();
+    expect(stageMove(stage('piecing', 'skipped'), [])).toBeNull();
+  });
+});
+
+describe('problems in words', () => {
+  const problems: readonly Problem[] = [
+    { code: 'invalid-input', fields: [{ path: ['name'], read: '', expected: 'a name' }] },
+    { code: 'not-found', what: 'project' },
+    { code: 'gate-closed', open: ['Outside is bound'] },
+    { code: 'short-of-cloth', free: 8128, there: 16256, asked: 81280 },
+    { code: 'already-taken-back' },
+    { code: 'in-use', what: 'fabric' },
+    { code: 'nothing-to-undo' },
+    { code: 'changed-since', what: 'stage' },
+    { code: 'not-a-photo' },
+    { code: 'file-unreadable', detail: 'no room' },
+    { code: 'backup-unusable', detail: 'cut short' },
+    { code: 'newer-workshop', found: 90, known: 50 },
+    { code: 'unexpected', detail: 'lost' },
+  ];
+  it.each(problems)('of the code $code are a plain sentence that never shows the code', (problem) => {
+    const words = problemWords(problem, inch);
+    expect(words).toMatch(/^[A-Z].*\.$/);
+    expect(words).not.toContain(problem.code);
+  });
+
+  it('measure cloth in the units of the reader', () => {
+    expect(problemWords({ code: 'short-of-cloth', free: 8128, there: 16256, asked: 81280 }, inch)).toContain(
+      '10 in asked for, 1 in free of 2 in there',
+    );
+  });
+
+  it('tell at a length field what was read and what can be written', () => {
+    expect(lengthProblemWords({ code: 'ambiguous', read: '1,250', expected: ['1250 in', '1.25 in'] })).toBe(
+      '“1,250” can mean two things. Write 1250 in or 1.25 in.',
+    );
+  });
+});
