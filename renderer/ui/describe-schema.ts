@@ -138,9 +138,25 @@ function literalOf(schema: z.core.$ZodType): string | number {
   return value;
 }
 
-function arrayLimits(array: z.ZodArray) {
-  const limits = array._zod.bag as { readonly minimum?: number; readonly maximum?: number };
-  return { minimum: limits.minimum ?? 0, maximum: limits.maximum ?? Infinity };
+function arrayLimits(array: z.ZodArray): { readonly minimum: number; readonly maximum: number } {
+  const limit = (
+    name: 'min_length' | 'max_length',
+    part: 'minimum' | 'maximum',
+    otherwise: number,
+  ): number => {
+    const check = array.def.checks
+      ?.map((one) => one._zod.def)
+      .find((one) => one.check === name);
+    return check?.[part] ?? otherwise;
+  };
+  return { minimum: limit('min_length', 'minimum', 0), maximum: limit('max_length', 'maximum', Infinity) };
+}
+
+/** What Zod keeps of a limit on how many there may be. */
+interface LengthCheck {
+  readonly check: string;
+  readonly minimum?: number;
+  readonly maximum?: number;
 }
 
 function finite(limit: number | null): number | undefined {

@@ -31,7 +31,7 @@ export function BenchPage() {
       title="Bench"
       under={benchSummary(counts)}
       action={<PieceAction piece={first} look="main" />}
-      aside={<ButtonLink to="/projects/new">New project</ButtonLink>}
+      aside={<ButtonLink to="/projects/new">Begin a piece</ButtonLink>}
     >
       <FirstPiece piece={first} workshopHabits={habits} on={on} />
       <div className={styles['groups']}>
@@ -61,7 +61,7 @@ export function BenchPage() {
 function EmptyBench() {
   const begin = (
     <ButtonLink look="main" to="/projects/new">
-      Begin a project
+      Begin a piece
     </ButtonLink>
   );
   return (
