@@ -10,6 +10,7 @@ import {
 import { coverField } from '../binding/binding-fields';
 import { holeOfProject } from '../curves/inner-binding-input';
 import { outlineBounds } from '../outline/outline-measures';
+import type { CenterPatch } from './center-patch';
 import { cutStepField, cutStepOfHabits, seamField } from '../shared-fields';
 
 const farthest = lengthFromMillimetres(2_000);
@@ -64,4 +65,26 @@ export function centerClearanceFromProject(measurements: Measurements): CenterCl
     accuracy: lengthFromInches(1 / 8),
     cutStep: cutStepOfHabits(habits),
   };
+}
+
+/** The patch as the geometry knows it. */
+export function patchOf(asked: CenterClearanceInput): CenterPatch {
+  return { shape: asked.patchShape, across: asked.patchAcross, sides: asked.patchSides };
+}
+
+export interface CenterClearanceDetails {
+  readonly cutRadius: number;
+  readonly seamRadius: number;
+  /** From the hole's center to the nearest seam of the patch; negative outside the patch. */
+  readonly centerToEdge: number;
+  /** Cloth of the patch left at the cut edge, the seam line and the fold on the back; negative by how far each sticks out. */
+  readonly clearanceAtCut: number;
+  readonly clearanceAtSeam: number;
+  readonly clearanceAtBack: number;
+  /** At the seam line, with the center off by the accuracy in the worst direction. */
+  readonly worstClearance: number;
+  readonly seamsCrossed: number;
+  readonly staysInside: boolean;
+  /** Largest hole whose seam line stays inside at this center; not above zero where none does. */
+  readonly largestHole: number;
 }

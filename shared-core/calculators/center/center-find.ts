@@ -1,11 +1,12 @@
 import { success } from '#core/result';
+import { type Point, pointMidway, pointMove } from '#core/geometry/point';
 import type { Calculator } from '../calculator';
 import type { Diagram, DiagramPart, Tone } from '../diagram';
-import type { Explanation, Figure, Note, Quantity, Table } from '../explanation';
-import { pointDistance, pointMidway, pointMove, type Point } from '#core/geometry/point';
-import { degreesQuantity, givenLength, lengthQuantity, wordsQuantity } from '../quantities';
+import type { Figure, Note } from '../explanation';
+import { lengthQuantity } from '../quantities';
 import { type CenterFindInput, centerFindFromProject, centerFindInput } from './center-find-input';
 import { type CenterFindDetails, planCenterFind } from './center-find-plan';
+import { centerFindSteps, centersTable, markTable, misfitTable, squareTable } from './center-find-tables';
 import { quadMap } from './quad-fit';
 
 export const centerFind: Calculator<CenterFindInput, CenterFindDetails> = {
@@ -23,7 +24,7 @@ export const centerFind: Calculator<CenterFindInput, CenterFindDetails> = {
     return success({
       figures: figuresOf(details),
       tables: [markTable(details), centersTable(details), squareTable(details), misfitTable(asked, details)],
-      explanation: stepsOf(asked, details),
+      explanation: centerFindSteps(asked, details),
       notes: notesOf(asked, details),
       diagram: diagramOf(details),
       details,
@@ -54,121 +55,6 @@ function moveFigures(move: Point | null): readonly Figure[] {
       quantity: nearest(Math.abs(move.x)),
     },
     { label: `and ${move.y < 0 ? 'up' : 'down'}`, quantity: nearest(Math.abs(move.y)) },
-  ];
-}
-
-function markTable({ fromSides, fromCorners }: CenterFindDetails): Table {
-  const names = ['top side', 'right side', 'bottom side', 'left side'];
-  const corners = ['top left corner', 'top right corner', 'bottom right corner', 'bottom left corner'];
-  const rows = [
-    ...fromSides.map((distance, index) => [names[index] ?? '', distance] as const),
-    ...fromCorners.map((distance, index) => [corners[index] ?? '', distance] as const),
-  ];
-  return {
-    title: 'Where to mark it',
-    columns: ['From the', 'Distance'],
-    rows: rows.map(([name, distance]): readonly Quantity[] => [wordsQuantity(name), nearest(distance)]),
-  };
-}
-
-function centersTable({ best, diagonalsCross, motif }: CenterFindDetails): Table {
-  const row = (name: string, point: Point): readonly Quantity[] => [
-    wordsQuantity(name),
-    nearest(point.x - best.x),
-    nearest(point.y - best.y),
-    nearest(pointDistance(point, best)),
-  ];
-  return {
-    title: 'Centers found in different ways, against the crossing of the midlines',
-    columns: ['Way', 'To the right', 'Down', 'Apart'],
-    rows: [
-      row('midlines cross (the best center)', best),
-      row('diagonals cross', diagonalsCross),
-      ...(motif === null ? [] : [row('the motif’s own middle', motif)]),
-    ],
-  };
-}
-
-function squareTable({ cornerReports }: CenterFindDetails): Table {
-  return {
-    title: 'Corners',
-    columns: ['Corner', 'Angle', 'Off a right angle', 'Out by'],
-    rows: cornerReports.map(({ name, degrees, outBy }): readonly Quantity[] => [
-      wordsQuantity(name),
-      degreesQuantity(degrees),
-      degreesQuantity(degrees - 90),
-      up(outBy),
-    ]),
-  };
-}
-
-const LENGTH_NAMES = ['top', 'right', 'bottom', 'left', 'falling', 'rising'] as const;
-
-function misfitTable(asked: CenterFindInput, { residuals }: CenterFindDetails): Table {
-  return {
-    title: 'Your lengths, and what they would be to fit each other',
-    columns: ['Length', 'Measured', 'Fitted', 'Changed by'],
-    rows: LENGTH_NAMES.map((name, index): readonly Quantity[] => {
-      const changed = residuals[index] ?? 0;
-      const words = name === 'falling' || name === 'rising' ? `${name} diagonal` : `${name} side`;
-      return [
-        wordsQuantity(words),
-        givenLength(asked[name]),
-        nearest(asked[name] + changed),
-        nearest(changed),
-      ];
-    }),
-  };
-}
-
-function stepsOf(asked: CenterFindInput, details: CenterFindDetails): Explanation {
-  const lengths = LENGTH_NAMES.map((name, index) => ({
-    symbol: `ℓ${'₁₂₃₄₅₆'[index] ?? ''}`,
-    means: name,
-    quantity: givenLength(asked[name]),
-  }));
-  const [fromTop = 0, , , fromLeft = 0] = details.fromSides;
-  return [
-    {
-      label: 'Fit the six lengths',
-      formula: 'Σ (fitted − ℓ)² as small as can be',
-      terms: lengths,
-      result: up(details.misfit),
-      rule: {
-        kind: 'derived',
-        says: 'Five lengths fix a four-sided shape; the sixth shows by how much you mismeasured. The greatest change is the misfit.',
-      },
-    },
-    {
-      label: 'Best center',
-      formula: '(A + B + C + D) ÷ 4',
-      terms: [
-        { symbol: 'x', means: 'from the left side', quantity: nearest(fromLeft) },
-        { symbol: 'y', means: 'from the top side', quantity: nearest(fromTop) },
-      ],
-      result: nearest(pointDistance(details.best, details.corners[0])),
-      rule: {
-        kind: 'derived',
-        says: 'The lines between the middles of opposite sides cross at the average of the corners, the point nearest to all four. Given here from the top left corner.',
-      },
-    },
-    {
-      label: 'Crossing of the diagonals, from the best center',
-      formula: '|X − M|',
-      terms: [],
-      result: nearest(pointDistance(details.best, details.diagonalsCross)),
-      rule: { kind: 'derived', says: 'In a true rectangle both are one point.' },
-    },
-    {
-      label: 'Out of square',
-      formula: 'shorter side · |cos α|, at the worst corner',
-      terms: [],
-      result: up(details.outOfSquare),
-      rule: {
-        kind: 'derived',
-        says: 'How far a corner’s shorter side ends from where a right angle would put it.',
-      },
-    },
   ];
 }
 

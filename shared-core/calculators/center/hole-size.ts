@@ -1,55 +1,19 @@
-import { z } from 'zod';
-import { choiceField, lengthField } from '#core/domain/fields';
-import type { Measurements } from '#core/domain/measurements';
 import { success } from '#core/result';
-import {
-  type Length,
-  lengthFromExact,
-  lengthFromInches,
-  lengthFromMillimetres,
-  lengthFromUnits,
-} from '#core/units/length';
+import { lengthFromExact } from '#core/units/length';
 import type { Calculator } from '../calculator';
-import { holeOfProject } from '../curves/inner-binding-input';
 import type { Diagram } from '../diagram';
-import type { Explanation, Note, Quantity, Table } from '../explanation';
-import { givenLength, lengthQuantity } from '../quantities';
-import { seamField } from '../shared-fields';
+import type { Note } from '../explanation';
+import { lengthQuantity } from '../quantities';
 import { CENTER_CUT_NOTES } from './center-notes';
-
-const input = z
-  .object({
-    from: choiceField(['around', 'across', 'ruler', 'wish'], {
-      title: 'The hole comes from',
-      help: 'A stand, trunk or pole measured around or across, a size of your circle ruler, or your own wish.',
-    }),
-    measure: lengthField({
-      title: 'Measured or wished for',
-      help: 'Around where you measured around, else across.',
-    }),
-    ease: lengthField({
-      title: 'Ease',
-      help: 'Added to a measured diameter so that the piece goes on and lies flat; half of it on each side.',
-      minimum: lengthFromUnits(0),
-      maximum: lengthFromInches(24),
-    }),
-    rulerStep: lengthField({
-      title: 'Your circle ruler goes in steps of',
-      help: 'Of the diameter. A ruler that turns on its center goes in twice the step of its holes.',
-      minimum: lengthFromMillimetres(1),
-      maximum: lengthFromInches(4),
-    }),
-    seamAllowance: seamField('From the cut edge to the stitching of the inner binding.'),
-  })
-  .readonly();
-export type HoleSizeInput = z.infer<typeof input>;
-
-export interface HoleSizeDetails {
-  /** Across the hole before rounding, and rounded up to the ruler so that it is never too small for what goes through. */
-  readonly exactDiameter: number;
-  readonly diameter: Length;
-  readonly seamLine: number;
-}
+import {
+  type HoleSizeDetails,
+  type HoleSizeInput,
+  holeSizeFromProject,
+  holeSizeInput,
+  isMeasured,
+  rulerRounding,
+} from './hole-size-input';
+import { holeSizeSteps, rulerTable } from './hole-size-steps';
 
 export const holeSize: Calculator<HoleSizeInput, HoleSizeDetails> = {
   name: 'hole-size',
@@ -57,8 +21,8 @@ export const holeSize: Calculator<HoleSizeInput, HoleSizeDetails> = {
   title: 'Size of the hole',
   question: 'How large a hole does the stand, trunk or pole need?',
   stageKinds: ['center-cut'],
-  input,
-  fromProject,
+  input: holeSizeInput,
+  fromProject: holeSizeFromProject,
   calculate(asked) {
     const details = detailsOf(asked);
     return success({
@@ -81,7 +45,7 @@ export const holeSize: Calculator<HoleSizeInput, HoleSizeDetails> = {
         },
       ],
       tables: [rulerTable(asked, details)],
-      explanation: stepsOf(asked, details),
+      explanation: holeSizeSteps(asked, details),
       notes: notesOf(asked, details),
       diagram: diagramOf(asked, details),
       details,
@@ -89,84 +53,12 @@ export const holeSize: Calculator<HoleSizeInput, HoleSizeDetails> = {
   },
 };
 
-function fromProject(measurements: Measurements): HoleSizeInput {
-  const isInch = measurements.habits.unitSystem === 'inch';
-  return {
-    from: 'wish',
-    measure: holeOfProject(measurements),
-    ease: isInch ? lengthFromInches(1 / 2) : lengthFromMillimetres(10),
-    rulerStep: isInch ? lengthFromInches(1 / 2) : lengthFromMillimetres(10),
-    seamAllowance: measurements.habits.seamAllowance,
-  };
-}
-
-/** A measured thing gets ease and goes up to the next ruler size; a ruler size or a wish is taken as it is. */
-function isMeasured({ from }: Pick<HoleSizeInput, 'from'>): boolean {
-  return from === 'around' || from === 'across';
-}
-
-function rulerRounding(asked: HoleSizeInput) {
-  return { direction: 'up', step: isMeasured(asked) ? asked.rulerStep : 1 } as const;
-}
-
 function detailsOf(asked: HoleSizeInput): HoleSizeDetails {
   const across = asked.from === 'around' ? asked.measure / Math.PI : asked.measure;
   const exactDiameter = isMeasured(asked) ? across + asked.ease : across;
   const { direction, step } = rulerRounding(asked);
   const diameter = lengthFromExact(exactDiameter, direction, step);
   return { exactDiameter, diameter, seamLine: Math.PI * (diameter + 2 * asked.seamAllowance) };
-}
-
-/** The ruler sizes on both sides of the exact one, and what each leaves beside the thing that goes through. */
-function rulerTable(asked: HoleSizeInput, { exactDiameter }: HoleSizeDetails): Table {
-  const above = lengthFromExact(exactDiameter, 'up', asked.rulerStep);
-  const through = isMeasured(asked) ? exactDiameter - asked.ease : exactDiameter;
-  const sizes = [above - 2 * asked.rulerStep, above - asked.rulerStep, above, above + asked.rulerStep];
-  return {
-    title: 'Sizes of a circle ruler nearby',
-    columns: ['Across', 'Radius', isMeasured(asked) ? 'Room on each side' : 'Against your size', 'Edge'],
-    rows: sizes
-      .filter((size) => size > 0)
-      .map((size): readonly Quantity[] => [
-        lengthQuantity(size, { direction: 'nearest' }),
-        lengthQuantity(size / 2, { direction: 'nearest' }),
-        lengthQuantity(isMeasured(asked) ? (size - through) / 2 : size - through, { direction: 'down' }),
-        lengthQuantity(Math.PI * size, { direction: 'up' }),
-      ]),
-  };
-}
-
-function stepsOf(asked: HoleSizeInput, details: HoleSizeDetails): Explanation {
-  const ease = { symbol: 'e', means: 'ease', quantity: givenLength(asked.ease) };
-  const measured = {
-    symbol: asked.from === 'around' ? 'C' : 'd',
-    means: asked.from === 'around' ? 'measured around' : 'across',
-    quantity: givenLength(asked.measure),
-  };
-  return [
-    {
-      label: 'Hole across',
-      formula: asked.from === 'around' ? 'D = C ÷ π + e' : isMeasured(asked) ? 'D = d + e' : 'D = d',
-      terms: isMeasured(asked) ? [measured, ease] : [measured],
-      result: lengthQuantity(details.exactDiameter, rulerRounding(asked)),
-      rule: isMeasured(asked)
-        ? {
-            kind: 'derived',
-            says: 'What goes through, and room round it; rounded up to a size your ruler has.',
-          }
-        : { kind: 'common practice', says: 'Taken as it is given.' },
-    },
-    {
-      label: 'Seam line of its binding',
-      formula: 'π(D + 2s)',
-      terms: [
-        { symbol: 'D', means: 'hole across', quantity: givenLength(details.diameter) },
-        { symbol: 's', means: 'seam allowance', quantity: givenLength(asked.seamAllowance) },
-      ],
-      result: lengthQuantity(details.seamLine, { direction: 'up' }),
-      rule: { kind: 'derived', says: 'The binding is stitched a seam outside the cut edge.' },
-    },
-  ];
 }
 
 function notesOf(asked: HoleSizeInput, details: HoleSizeDetails): readonly Note[] {

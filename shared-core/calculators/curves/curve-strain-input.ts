@@ -2,9 +2,11 @@ import { z } from 'zod';
 import { choiceField, lengthField, numberField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import { type Length, lengthFromExact, lengthFromInches } from '#core/units/length';
+import type { BindingFold } from '../binding/strip-width';
 import { coverField, foldField, stripWidthField, thicknessField } from '../binding/binding-fields';
 import { outlineTightestRadius } from '../outline/outline-measures';
 import { cutStepField, cutStepOfHabits, seamField } from '../shared-fields';
+import type { BoundCurve, CurveStrains, StrainVerdict } from './strain';
 import { grainField, limitFields, STARTING_LIMITS } from './curve-fields';
 
 export const curveStrainInput = z
@@ -55,4 +57,30 @@ export function curveStrainFromProject({ outline, hole, habits }: Measurements):
 /** A radius field takes 1/64 in and more. */
 function atLeastShortest(radius: number): Length {
   return lengthFromExact(Math.max(radius, lengthFromInches(1 / 64)), 'nearest');
+}
+
+/** The curve as the strain formulas know it, in either fold. */
+export function curveOf(asked: CurveStrainInput, fold: BindingFold): BoundCurve {
+  return {
+    side: asked.side,
+    radius: asked.radius,
+    seam: asked.seamAllowance,
+    fold,
+    strip: asked.stripWidth,
+    cover: asked.backCover,
+  };
+}
+
+export interface CurveStrainDetails {
+  readonly seamRadius: number;
+  /** Along the arc, at the cut edge and at the stitching. */
+  readonly edgeLength: number;
+  readonly seamLine: number;
+  readonly strains: CurveStrains;
+  readonly verdict: StrainVerdict;
+  /** How far a strip cut to the length of the edge instead of the stitching would have to stretch (inside) or be eased (outside). */
+  readonly cutToEdgeStrain: number;
+  /** At the limit from which it is hard. */
+  readonly widestStrip: number;
+  readonly smallestRadius: number;
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { biasStrips, type BiasStripsInput } from '#core/calculators/binding/bias-strips';
+import { biasStrips } from '#core/calculators/binding/bias-strips';
+import type { BiasStripsInput } from '#core/calculators/binding/bias-strips-input';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { lengthFromInches as inches } from '#core/units/length';
 

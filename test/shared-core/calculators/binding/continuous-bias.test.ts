@@ -131,6 +131,16 @@ describe('the smallest square', () => {
     expect(plan(260, 2.5)?.side).toBe(inches(27.5));
   });
 
+  it('for the 496 in of eight place mats at 2 in fits in the 36 in that LEW cuts, and is smaller', () => {
+    expect(lengthInches(36, 2)).toBeGreaterThan(496);
+    expect(plan(496, 2)!.side).toBeLessThan(inches(36));
+  });
+
+  it('for 135 in at 2 1/2 in is within the 22 in that APQ-B cuts, 19 in and 3 in for seaming', () => {
+    expect(lengthInches(22, 2.5)).toBeGreaterThan(135);
+    expect(plan(135, 2.5)!.side).toBeLessThanOrEqual(inches(22));
+  });
+
   it('is the one that walking up step by step finds', () => {
     const anyNeed = fc.record({
       needed: fc.integer({ min: 8, max: 8 * 600 }).map((eighths) => inches(eighths / 8)),

@@ -27,6 +27,11 @@ describe('strips joined end to end', () => {
     expect(stripsNeeded(154, 42, 0)).toBe(4);
   });
 
+  it('round 180 in are five, where a lesson added up 176 in and cut four (known slip, trade checks 21)', () => {
+    expect(stripsNeeded(180, 42, 0)).toBe(5);
+    expect(stripsNeeded(176, 42, 0)).not.toBe(4);
+  });
+
   it('cost a strip width on the diagonal and two seams straight', () => {
     expect(joinCost('diagonal', 2.5, 0.25)).toBe(2.5);
     expect(joinCost('straight', 2.5, 0.25)).toBe(0.5);

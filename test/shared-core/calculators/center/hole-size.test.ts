@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { holeSize, type HoleSizeInput } from '#core/calculators/center/hole-size';
+import { holeSize } from '#core/calculators/center/hole-size';
+import type { HoleSizeInput } from '#core/calculators/center/hole-size-input';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { lengthFromInches as inches, lengthFromMillimetres, UNITS_PER_INCH } from '#core/units/length';
 

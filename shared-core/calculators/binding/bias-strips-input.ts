@@ -1,0 +1,49 @@
+import { z } from 'zod';
+import { lengthField } from '#core/domain/fields';
+import type { Measurements } from '#core/domain/measurements';
+import { type Length, lengthFromExact, lengthFromInches } from '#core/units/length';
+import { outlinePerimeter } from '../outline/outline-measures';
+import { seamField } from '../shared-fields';
+import type { BiasStripsLayout } from './bias-strips-layout';
+import {
+  neededLengthField,
+  shortestStripField,
+  SHORTEST_STRIP,
+  squareStepField,
+  squareStepOfHabits,
+  stripWidthField,
+} from './binding-fields';
+
+export const biasStripsInput = z
+  .object({
+    clothWidth: lengthField({ title: 'Cloth: width' }),
+    clothLength: lengthField({ title: 'Cloth: length' }),
+    stripWidth: stripWidthField(),
+    seamAllowance: seamField('Of the joins between strips.'),
+    shortestStrip: shortestStripField(),
+    needed: neededLengthField(),
+    lengthStep: squareStepField(),
+  })
+  .readonly();
+export type BiasStripsInput = z.infer<typeof biasStripsInput>;
+
+export interface BiasStripsDetails extends BiasStripsLayout {
+  /** All strips joined, both ends cut square. */
+  readonly gives: number;
+  readonly isEnough: boolean;
+  /** Shortest length of cloth of this width that reaches what is needed; null where no length does. */
+  readonly leastClothLength: Length | null;
+}
+
+/** Half a yard of the workshop's cloth stands for the piece at hand. */
+export function biasStripsFromProject({ outline, habits }: Measurements): BiasStripsInput {
+  return {
+    clothWidth: habits.fabricWidth,
+    clothLength: lengthFromInches(18),
+    stripWidth: habits.bindingStripWidth,
+    seamAllowance: habits.seamAllowance,
+    shortestStrip: SHORTEST_STRIP,
+    needed: lengthFromExact(outlinePerimeter(outline) + habits.bindingOverlap, 'up'),
+    lengthStep: squareStepOfHabits(habits),
+  };
+}

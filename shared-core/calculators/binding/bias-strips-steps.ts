@@ -1,0 +1,84 @@
+import type { Diagram, DiagramPart } from '../diagram';
+import type { Explanation, Rule } from '../explanation';
+import { countQuantity, givenLength, lengthQuantity, wordsQuantity } from '../quantities';
+import type { BiasStripsDetails, BiasStripsInput } from './bias-strips-input';
+import { slantedJoinCost } from './bias-strips-layout';
+
+/** The strips, what their joins take, and what is left. */
+export function biasStripsSteps(asked: BiasStripsInput, details: BiasStripsDetails): Explanation {
+  const derived = (says: string): Rule => ({ kind: 'derived', says });
+  const sum = details.strips.reduce((so, { middle }) => so + middle, 0);
+  const join = lengthQuantity(slantedJoinCost(asked.seamAllowance), { direction: 'up' });
+  const count = countQuantity(details.strips.length, ['strip', 'strips']);
+  return [
+    {
+      label: 'All strips, along their middles',
+      formula: 'S = ℓ₁ + ℓ₂ + … + ℓₙ',
+      terms: [
+        { symbol: 'n', means: 'strips', quantity: count },
+        { symbol: 'ends', means: 'all ends run', quantity: wordsQuantity(details.ends) },
+      ],
+      result: lengthQuantity(sum, { direction: 'down' }),
+      rule: derived(
+        'The largest slanted strip that fits each band, with all ends on the same grain so that any two can be joined.',
+      ),
+    },
+    {
+      label: 'A join',
+      formula: 'j = 2s√2',
+      terms: [{ symbol: 's', means: 'seam allowance', quantity: givenLength(asked.seamAllowance) }],
+      result: join,
+      rule: derived('The seam runs at 45° to the strip, so each allowance takes s√2 of its length.'),
+    },
+    {
+      label: 'Joined, with both ends cut square',
+      formula: 'S − (n − 1) · j − w',
+      terms: [
+        { symbol: 'S', means: 'all strips', quantity: lengthQuantity(sum, { direction: 'down' }) },
+        { symbol: 'n', means: 'strips', quantity: count },
+        { symbol: 'j', means: 'a join', quantity: join },
+        { symbol: 'w', means: 'strip width', quantity: givenLength(asked.stripWidth) },
+      ],
+      result: lengthQuantity(details.gives, { direction: 'down' }),
+      rule: derived('Squaring a slanted end takes half a strip width.'),
+    },
+  ];
+}
+
+/** The cloth with every strip on it, in two tones so that neighbours can be told apart. */
+export function biasStripsDiagram(asked: BiasStripsInput, { strips }: BiasStripsDetails): Diagram {
+  const { clothWidth: width, clothLength: height } = asked;
+  const cloth = [
+    { x: 0, y: 0 },
+    { x: width, y: 0 },
+    { x: width, y: height },
+    { x: 0, y: height },
+  ];
+  return {
+    title: 'The strips on the cloth',
+    width,
+    height,
+    parts: [
+      { part: 'polygon', points: cloth, tone: 'leftover' },
+      ...strips.map(({ corners }, index): DiagramPart => ({
+        part: 'polygon',
+        points: corners,
+        tone: index % 2 === 0 ? 'cloth' : 'cloth-alternate',
+      })),
+      {
+        part: 'dimension',
+        from: { x: 0, y: height },
+        to: { x: width, y: height },
+        offset: -1 * (width / 12),
+        length: width,
+      },
+      {
+        part: 'dimension',
+        from: { x: width, y: height },
+        to: { x: width, y: 0 },
+        offset: -1 * (width / 12),
+        length: height,
+      },
+    ],
+  };
+}

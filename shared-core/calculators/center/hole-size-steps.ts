@@ -1,0 +1,57 @@
+import { lengthFromExact } from '#core/units/length';
+import type { Explanation, Quantity, Table } from '../explanation';
+import { givenLength, lengthQuantity } from '../quantities';
+import { type HoleSizeDetails, type HoleSizeInput, isMeasured, rulerRounding } from './hole-size-input';
+
+/** The ruler sizes on both sides of the exact one, and what each leaves beside the thing that goes through. */
+export function rulerTable(asked: HoleSizeInput, { exactDiameter }: HoleSizeDetails): Table {
+  const above = lengthFromExact(exactDiameter, 'up', asked.rulerStep);
+  const through = isMeasured(asked) ? exactDiameter - asked.ease : exactDiameter;
+  const sizes = [above - 2 * asked.rulerStep, above - asked.rulerStep, above, above + asked.rulerStep];
+  return {
+    title: 'Sizes of a circle ruler nearby',
+    columns: ['Across', 'Radius', isMeasured(asked) ? 'Room on each side' : 'Against your size', 'Edge'],
+    rows: sizes
+      .filter((size) => size > 0)
+      .map((size): readonly Quantity[] => [
+        lengthQuantity(size, { direction: 'nearest' }),
+        lengthQuantity(size / 2, { direction: 'nearest' }),
+        lengthQuantity(isMeasured(asked) ? (size - through) / 2 : size - through, { direction: 'down' }),
+        lengthQuantity(Math.PI * size, { direction: 'up' }),
+      ]),
+  };
+}
+
+/** From what was measured to the hole and the seam line of its binding. */
+export function holeSizeSteps(asked: HoleSizeInput, details: HoleSizeDetails): Explanation {
+  const ease = { symbol: 'e', means: 'ease', quantity: givenLength(asked.ease) };
+  const measured = {
+    symbol: asked.from === 'around' ? 'C' : 'd',
+    means: asked.from === 'around' ? 'measured around' : 'across',
+    quantity: givenLength(asked.measure),
+  };
+  return [
+    {
+      label: 'Hole across',
+      formula: asked.from === 'around' ? 'D = C ÷ π + e' : isMeasured(asked) ? 'D = d + e' : 'D = d',
+      terms: isMeasured(asked) ? [measured, ease] : [measured],
+      result: lengthQuantity(details.exactDiameter, rulerRounding(asked)),
+      rule: isMeasured(asked)
+        ? {
+            kind: 'derived',
+            says: 'What goes through, and room round it; rounded up to a size your ruler has.',
+          }
+        : { kind: 'common practice', says: 'Taken as it is given.' },
+    },
+    {
+      label: 'Seam line of its binding',
+      formula: 'π(D + 2s)',
+      terms: [
+        { symbol: 'D', means: 'hole across', quantity: givenLength(details.diameter) },
+        { symbol: 's', means: 'seam allowance', quantity: givenLength(asked.seamAllowance) },
+      ],
+      result: lengthQuantity(details.seamLine, { direction: 'up' }),
+      rule: { kind: 'derived', says: 'The binding is stitched a seam outside the cut edge.' },
+    },
+  ];
+}
