@@ -71,7 +71,7 @@ function patchesOf({ block, across, down }: Sizes, seam: number): readonly CutPa
   const square = { width: block, length: block, seam } as const;
   const side = sideSettingEdge(block, seam);
   const corner = cornerSettingEdge(block, seam);
-  const counted = { role: 'first', makes: 1 } as const;
+  const counted = { role: 'second', makes: 1 } as const;
   const takesForSides = roundUpTo(sides / 4, 1);
   const between = (across - 1) * (down - 1);
   const blocks = rectanglePatch({
@@ -83,7 +83,7 @@ function patchesOf({ block, across, down }: Sizes, seam: number): readonly CutPa
   });
   const all = [
     blocks,
-    rectanglePatch({ name: FILL, role: 'first', ...square, takes: between }),
+    rectanglePatch({ name: FILL, role: 'second', ...square, takes: between }),
     squarePatch({ name: SIDE, ...counted, takes: takesForSides }, side, quarteredShape(side.exact)),
     squarePatch({ name: CORNER, ...counted, takes: 2 }, corner, halvedShape(corner.exact, corner.exact)),
   ];

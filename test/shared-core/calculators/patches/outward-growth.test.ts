@@ -7,7 +7,7 @@ import { areaOnlyIn, offsetByClipper } from './clipper-reference';
 
 // The independent reference is clipper-lib: the calculators never grow a polygon, they use formulas.
 describe.each(unitKinds)('the cut patches of %s', (kind) => {
-  it('are the finished ones grown by the seam on every side, at 200 random sizes', () => {
+  it('are the finished ones grown by the seam on every side, at 200 random sizes', { timeout: 60_000 }, () => {
     fc.assert(
       fc.property(anySizesOf(kind), anySeam, (sizes, seam) => {
         const plan = planUnit(sizes, seam);

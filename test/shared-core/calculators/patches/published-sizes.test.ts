@@ -167,7 +167,7 @@ describe('flying geese, squares in squares, octagons, stars', () => {
     expect(sixty!.alongExact / UNITS_PER_INCH).toBeCloseTo(2.5774, 4);
   });
 
-  it('an equilateral triangle 4¼ in high takes a strip of 5 in and eight rows make 50 in (common practice)', () => {
+  it('an equilateral triangle 4¼ in high has sides of 4.91 in and takes a strip of 5 in (common practice)', () => {
     const side = inches((4.25 * 2) / Math.sqrt(3));
     const unit: UnitSizes = { unit: 'equilateral-triangle', side };
     expect(exactInches(unit)).toBeCloseTo(5, 3);
