@@ -1,14 +1,15 @@
 import type { Diagram } from '../diagram';
 import { type CenterClearanceDetails, type CenterClearanceInput, patchOf } from './center-clearance-input';
-import { patchPart } from './center-patch';
+import { patchPart, patchReach } from './center-patch';
 
 /** The patch with the hole in it; a seam line that leaves the patch is drawn as a warning. */
 export function centerClearanceDiagram(
   asked: CenterClearanceInput,
   details: CenterClearanceDetails,
 ): Diagram {
+  const patch = patchOf(asked);
   const off = Math.max(Math.abs(asked.offsetAcross), Math.abs(asked.offsetDown));
-  const half = Math.max(asked.patchAcross, off + details.seamRadius);
+  const half = 1.1 * Math.max(patchReach(patch), off + details.seamRadius);
   const middle = { x: half, y: half };
   const center = { x: half + asked.offsetAcross, y: half + asked.offsetDown };
   const arm = details.cutRadius / 8;
@@ -17,7 +18,7 @@ export function centerClearanceDiagram(
     width: 2 * half,
     height: 2 * half,
     parts: [
-      patchPart(patchOf(asked), middle),
+      patchPart(patch, middle),
       {
         part: 'circle',
         center,

@@ -40,6 +40,12 @@ export function patchCorners({ shape, across, sides }: CenterPatch): Polygon {
   }
 }
 
+/** How far the patch reaches from its middle, across or down, whichever is more. */
+export function patchReach(patch: CenterPatch): number {
+  const reaches = patchCorners(patch).flatMap(({ x, y }) => [Math.abs(x), Math.abs(y)]);
+  return Math.max(patch.across / 2, ...reaches);
+}
+
 /** From a point to the nearest seam round the patch: positive inside, negative outside. */
 export function distanceToPatchEdge(patch: CenterPatch, point: Point): number {
   return patch.shape === 'circle'

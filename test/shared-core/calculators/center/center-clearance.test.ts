@@ -150,3 +150,29 @@ it('marks a folded piece on the cut circle, each mark as far from the folded cor
     expect(Math.hypot(along.exact, up.exact) / UNITS_PER_INCH).toBeCloseTo(3.25, 9);
   }
 });
+
+it('draws the patch and the hole within the drawing, also a triangle and a hole off the patch', () => {
+  for (const change of [
+    {},
+    { patchShape: 'polygon', patchSides: 3 },
+    { offsetAcross: inches(30) },
+  ] as const) {
+    const diagram = answer(change).diagram!;
+    for (const part of diagram.parts) {
+      const points =
+        part.part === 'polygon'
+          ? part.points
+          : part.part === 'circle'
+            ? [-1, 1].map((way) => ({
+                x: part.center.x + way * part.radius,
+                y: part.center.y + way * part.radius,
+              }))
+            : [];
+      for (const { x, y } of points) {
+        expect(Math.min(x, y)).toBeGreaterThanOrEqual(0);
+        expect(x).toBeLessThanOrEqual(diagram.width);
+        expect(y).toBeLessThanOrEqual(diagram.height);
+      }
+    }
+  }
+});
