@@ -63,7 +63,16 @@ const bannedMath = (names) =>
   }));
 
 export default defineConfig(
-  globalIgnores(['node_modules', '.cache', 'dist', 'out', 'test-results', 'playwright-report']),
+  globalIgnores([
+    'node_modules',
+    '.cache',
+    'dist',
+    'out',
+    'test-results',
+    'playwright-report',
+    '.stryker-tmp',
+    'reports',
+  ]),
   {
     files: source,
     extends: [
