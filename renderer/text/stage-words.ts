@@ -57,7 +57,10 @@ export function stageMove(
   switch (stage.state) {
     case 'planned':
       return openGateItems(stage, stages).length > 0
-        ? { how: 'on-its-page', verb: stage.kind === 'center-cut' ? 'Check before cutting' : 'Check before you start' }
+        ? {
+            how: 'on-its-page',
+            verb: stage.kind === 'center-cut' ? 'Check before cutting' : 'Check before you start',
+          }
         : { how: 'here', verb: named(START, stage), to: 'in-hand' };
     case 'in-hand':
       return stage.kind === 'longarm'

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { boundsOfSchema } from '#core/calculators/field-bounds';
 import type { FieldKind } from '#core/domain/fields';
 
 /** What a form has to know of a schema: its fields, their words and limits. Made from the schema once, used by `SchemaForm`. */
@@ -61,7 +62,7 @@ export function describeSchema(schema: z.core.$ZodType, name = ''): FieldDescrip
   };
   if (core instanceof z.ZodObject) return { ...words, form: 'group', fields: describeFields(core) };
   if (core instanceof z.ZodArray)
-    return { ...words, form: 'rows', row: describeSchema(core.element, ''), ...arrayLimits(core) };
+    return { ...words, form: 'rows', row: describeSchema(core.element, ''), ...listLimits(core) };
   if (core instanceof z.ZodDiscriminatedUnion) return { ...words, form: 'one-of', ...describeVariants(core) };
   if (core instanceof z.ZodEnum) return { ...words, form: 'choice', values: core.options };
   if (core instanceof z.ZodUnion) return { ...words, form: 'choice', values: core.options.map(literalOf) };
@@ -105,12 +106,13 @@ function describeVariants(union: z.ZodDiscriminatedUnion): {
 }
 
 function describeNumber(number: z.ZodNumber, meta: Readonly<Record<string, unknown>>) {
+  const { minimum, maximum } = boundsOfSchema(number);
   const kind = meta['kind'] as FieldKind | undefined;
   const isNumeric = kind === 'length' || kind === 'count' || kind === 'percent' || kind === 'minor';
   return {
     form: isNumeric ? kind : number.format === 'safeint' ? ('count' as const) : ('number' as const),
-    minimum: finite(number.minValue),
-    maximum: finite(number.maxValue),
+    minimum: minimum ?? undefined,
+    maximum: maximum ?? undefined,
     unit: textOf(meta['unit']),
   };
 }
@@ -138,31 +140,9 @@ function literalOf(schema: z.core.$ZodType): string | number {
   return value;
 }
 
-function arrayLimits(array: z.ZodArray): { readonly minimum: number; readonly maximum: number } {
-  const limit = (
-    name: 'min_length' | 'max_length',
-    part: 'minimum' | 'maximum',
-    otherwise: number,
-  ): number => {
-    const check = array.def.checks
-      ?.map((one) => one._zod.def)
-      .find((one) => one.check === name);
-    return check?.[part] ?? otherwise;
-  };
-  return { minimum: limit('min_length', 'minimum', 0), maximum: limit('max_length', 'maximum', Infinity) };
-}
-
-/** What Zod keeps of a limit on how many there may be. */
-interface LengthCheck {
-  readonly check: string;
-  readonly minimum?: number;
-  readonly maximum?: number;
-}
-
-function finite(limit: number | null): number | undefined {
-  return limit === null || !Number.isFinite(limit) || Math.abs(limit) === Number.MAX_SAFE_INTEGER
-    ? undefined
-    : limit;
+function listLimits(list: z.ZodArray): { readonly minimum: number; readonly maximum: number } {
+  const { minimum, maximum } = boundsOfSchema(list);
+  return { minimum: minimum ?? 0, maximum: maximum ?? Infinity };
 }
 
 function textOf(value: unknown): string | undefined {
