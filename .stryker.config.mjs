@@ -6,7 +6,7 @@ const config = {
   mutate: ['shared-core/{units,calculators}/**/*.ts'],
   testRunner: 'vitest',
   plugins: ['@stryker-mutator/vitest-runner'],
-  vitest: { configFile: 'test/mutation/vitest.config.ts', related: true },
+  vitest: { configFile: 'vitest.mutation.config.ts', related: true },
   coverageAnalysis: 'perTest',
   // Not mutated: words (labels, help and notes are read by people, codes by the compiler), and values made once when a module is
   // loaded (schemas and tables), for which every test would have to start anew; registry.test.ts and the charts prove those.

@@ -1,10 +1,8 @@
-import path from 'node:path';
 import { defineConfig } from 'vitest/config';
-import { aliases } from '../../vite.alias.js';
+import { aliases } from './vite.alias.js';
 
 /** The tests of the core alone: a mutant is judged by them, and no document or window is started for it. */
 export default defineConfig({
-  root: path.resolve(import.meta.dirname, '../..'),
   resolve: { alias: aliases },
   test: { environment: 'node', include: ['test/shared-core/{units,calculators,geometry}/**/*.test.ts'] },
 });
