@@ -82,7 +82,8 @@ function backingFigures(
 function wayInWords({ panels, panelsRun, last, lastPieces }: PanelWay): string {
   if (panels === 1) return panelsRun === 'up' ? 'one width, upright' : 'one width, lying';
   const run = panelsRun === 'up' ? 'upright, seams up the piece' : 'lying, seams across the piece';
-  const pieced = last === 'whole' ? '' : `, the last joined from ${lastPieces} strips cut ${last} the cloth`;
+  const strips = lastPieces === 1 ? 'one strip' : `${lastPieces} strips`;
+  const pieced = last === 'whole' ? '' : `, the last from ${strips} cut ${last} the cloth`;
   return `${panels} panels ${run}${pieced}`;
 }
 
@@ -126,7 +127,7 @@ function backingNotes(input: BackingInput, { ways }: BackingDetails, best: Panel
       : [
           {
             kind: 'tip',
-            says: 'With the last panel joined from {strips} the cloth off the bolt is {less} shorter.',
+            says: 'With the last panel made from {strips} the cloth off the bolt is {less} shorter.',
             values: {
               strips: countQuantity(shortest.lastPieces, ['strip', 'strips']),
               less: givenLength(lengthSubtract(best.clothLength, shortest.clothLength)),

@@ -41,7 +41,7 @@ export const MOST_PANELS = 30;
 
 /**
  * Every way in which cloth of this width makes a backing of `width` by `length`, shortest cloth first; of equal ones the
- * one with less to sew, then the one with whole panels. Empty where the seams eat the cloth or too many panels are needed.
+ * one with less to sew. Empty where the seams eat the cloth or too many panels are needed.
  */
 export function panelWays(
   backing: { readonly width: Length; readonly length: Length },
@@ -57,10 +57,7 @@ export function panelWays(
       ? []
       : waysToCover(backing.length, backing.width, cloth, 'across', printRuns);
   return [...up, ...across].sort(
-    (one, other) =>
-      one.clothLength - other.clothLength ||
-      one.seamLength - other.seamLength ||
-      one.lastPieces - other.lastPieces,
+    (one, other) => one.clothLength - other.clothLength || one.seamLength - other.seamLength,
   );
 }
 
@@ -94,7 +91,6 @@ function waysToCover(
 function stripsAlong(whole: PanelWay): PanelWay | null {
   const { cloth, lastWidth, panelLength } = whole;
   const strips = (cloth.width - (cloth.width % lastWidth)) / lastWidth;
-  if (strips < 2) return null;
   const pieceLength = roundUpTo((panelLength + (strips - 1) * 2 * cloth.seam) / strips, cloth.cutStep);
   return withPiecedLast(whole, 'along', strips, pieceLength, pieceLength);
 }
