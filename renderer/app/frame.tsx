@@ -67,27 +67,28 @@ export function Frame() {
   );
 }
 
-/** The address once it has changed at least once; null on the page the window opened with, which must not take the focus. */
+/** A name for each visit of a page; null on the page the window opened with, which must not take the focus. A search is no visit. */
 function useVisit(): string | null {
-  const { key } = useLocation();
-  const [first] = useState(key);
-  return key === first ? null : key;
+  const { pathname } = useLocation();
+  const [visit, setVisit] = useState({ pathname, count: 0 });
+  if (visit.pathname !== pathname) setVisit({ pathname, count: visit.count + 1 });
+  return visit.count === 0 ? null : String(visit.count);
 }
 
 /** A page opens at its top, and where it was left when the maker comes back to it. */
 function useKeptScroll() {
-  const { key } = useLocation();
+  const { pathname } = useLocation();
   const scroller = useRef<HTMLElement>(null);
   const kept = useRef(new Map<string, number>());
   useLayoutEffect(() => {
     const element = scroller.current;
     const positions = kept.current;
     if (element === null) return;
-    element.scrollTop = positions.get(key) ?? 0;
-    const remember = () => positions.set(key, element.scrollTop);
+    element.scrollTop = positions.get(pathname) ?? 0;
+    const remember = () => positions.set(pathname, element.scrollTop);
     element.addEventListener('scroll', remember, { passive: true });
     return () => element.removeEventListener('scroll', remember);
-  }, [key]);
+  }, [pathname]);
   return scroller;
 }
 

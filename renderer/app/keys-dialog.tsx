@@ -12,7 +12,7 @@ const KEYS: readonly (readonly [string, string])[] = [
   [`${COMMAND} 2`, 'Projects'],
   [`${COMMAND} 3`, 'Stash'],
   [`${COMMAND} 4`, 'Workshop'],
-  [`${COMMAND} N`, 'New project'],
+  [`${COMMAND} N`, 'Begin a piece'],
   [`${COMMAND} Shift N`, 'New fabric'],
   ['Alt ↑ and Alt ↓', 'Move a stage earlier or later'],
   ['Esc', 'Close a question; put a field back as it was'],

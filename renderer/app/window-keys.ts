@@ -73,7 +73,7 @@ function isTextField(element: Element | null): boolean {
 /** In a dialog the keys stay with the dialog. */
 function pressMainAction(event: KeyboardEvent): void {
   if (document.querySelector('dialog[open]') !== null) return;
-  const action = document.querySelector<HTMLElement>('[data-main-action] :is(button, a)');
+  const action = document.querySelector<HTMLElement>('[data-main-action] [data-look="main"]');
   if (action === null) return;
   event.preventDefault();
   if (document.activeElement instanceof HTMLElement) document.activeElement.blur();

@@ -15,7 +15,7 @@ type ButtonProps = Looks & Omit<ButtonHTMLAttributes<HTMLButtonElement>, 'classN
 
 /** A button named by its verb; it submits nothing unless its type says so. */
 export function Button({ look = 'plain', isSmall = false, type = 'button', ...rest }: ButtonProps) {
-  return <button type={type} className={buttonClass(look, isSmall)} {...rest} />;
+  return <button type={type} data-look={look} className={buttonClass(look, isSmall)} {...rest} />;
 }
 
 /** A link that looks like a button, for an action that is a place to go. */
@@ -24,7 +24,7 @@ export function ButtonLink({
   isSmall = false,
   ...rest
 }: Looks & Omit<LinkProps, 'className'>) {
-  return <Link className={buttonClass(look, isSmall)} {...rest} />;
+  return <Link data-look={look} className={buttonClass(look, isSmall)} {...rest} />;
 }
 
 function buttonClass(look: ButtonLook, isSmall: boolean): string {

@@ -4,7 +4,7 @@ import { lengthFromExact } from '#core/units/length';
 import { type DiagramFrame, dimensionOffset, frameDiagram } from './diagram-frame';
 import { DimensionLine } from './dimension-line';
 import { useDisplay } from './display';
-import { TypesetSvg } from './typeset';
+import { HaloText } from './halo-text';
 import styles from './diagram.module.css';
 
 interface DiagramViewProps {
@@ -93,17 +93,7 @@ function Part({ part, frame }: { readonly part: DiagramPart; readonly frame: Dia
       );
     case 'label': {
       const at = place(part.at);
-      return (
-        <text
-          x={at.x}
-          y={at.y}
-          textAnchor={part.anchor}
-          dominantBaseline="central"
-          className={styles['label']}
-        >
-          <TypesetSvg text={part.text} />
-        </text>
-      );
+      return <HaloText at={at} text={part.text} anchor={part.anchor} />;
     }
     case 'dimension':
       return (

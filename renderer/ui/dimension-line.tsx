@@ -1,4 +1,4 @@
-import { TypesetSvg } from './typeset';
+import { HaloText } from './halo-text';
 import styles from './diagram.module.css';
 
 interface Place {
@@ -43,15 +43,11 @@ export function DimensionLine({ from, to, offset, text }: DimensionLineProps) {
           name="tick"
         />
       ))}
-      <text
-        x={middle.x}
-        y={middle.y}
-        dominantBaseline="central"
-        textAnchor="middle"
+      <HaloText
+        at={middle}
+        text={text}
         transform={`rotate(${String(readableAngle(along))} ${String(middle.x)} ${String(middle.y)})`}
-      >
-        <TypesetSvg text={text} />
-      </text>
+      />
     </g>
   );
 }

@@ -10,7 +10,7 @@ export function ProblemNotice({ problem }: { readonly problem: Problem | null })
   return (
     <div role="alert" className={styles['alert']}>
       {problem !== null && (
-        <Notice kind="warning" title="Not done">
+        <Notice kind="warning" title={problem.code === 'not-found' ? 'Not here' : 'Not done'}>
           {problemWords(problem, display)}
         </Notice>
       )}

@@ -1,5 +1,6 @@
 import type { Stage } from '#core/domain/stage';
 import { type EdgePoint, middleOf, runUpTo, splitEdge } from './outline-points';
+import { HaloText } from './halo-text';
 import styles from './project-drawing.module.css';
 
 export type StitchedStage = Pick<Stage, 'state'> & { readonly id: string };
@@ -69,17 +70,7 @@ function Arc({ arc, state, isNext, thread, awayWords }: ArcProps) {
             (end, index) =>
               end && <circle key={index} cx={end.x} cy={end.y} r={thread * 1.1} className={styles['knot']} />,
           )}
-          {awayWords !== null && (
-            <text
-              x={middle.x}
-              y={middle.y}
-              textAnchor="middle"
-              dominantBaseline="central"
-              className={styles['date']}
-            >
-              {awayWords}
-            </text>
-          )}
+          {awayWords !== null && <HaloText at={middle} text={awayWords} />}
         </>
       );
     case 'planned':

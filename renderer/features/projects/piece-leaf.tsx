@@ -40,7 +40,7 @@ export function PieceLeaf({ spread }: { readonly spread: ProjectSpread }) {
       <Cloth spread={spread} />
       {project.notes !== '' && (
         <section>
-          <h3 className={styles['heading']}>Notes</h3>
+          <h2 className={styles['heading']}>Notes</h2>
           <p className={styles['notes']}>{project.notes}</p>
         </section>
       )}
@@ -107,7 +107,7 @@ function Cloth({ spread }: { readonly spread: ProjectSpread }) {
   const money = (minor: number) => formatMoney(moneyFromMinor(minor, currency), locale);
   return (
     <section>
-      <h3 className={styles['heading']}>Cloth</h3>
+      <h2 className={styles['heading']}>Cloth</h2>
       {lines.length === 0 && cloth.held.length === 0 ? (
         <p className={styles['quiet']}>None used yet. A cut is booked on the stage where it happens.</p>
       ) : (
@@ -146,7 +146,7 @@ function Photos({ spread }: { readonly spread: ProjectSpread }) {
   if (spread.photos.length === 0) return null;
   return (
     <section>
-      <h3 className={styles['heading']}>Photos</h3>
+      <h2 className={styles['heading']}>Photos</h2>
       <ul className={styles['photos']}>
         {spread.photos.map((photo) => (
           <li key={photo.id}>
@@ -172,7 +172,7 @@ function Journal({ history }: { readonly history: readonly StageEvent[] }) {
   const shown = isWhole ? history : history.slice(0, SHOWN_AT_FIRST);
   return (
     <section>
-      <h3 className={styles['heading']}>Journal</h3>
+      <h2 className={styles['heading']}>Journal</h2>
       <ol className={styles['journal']}>
         {shown.map((event) => (
           <li key={`${event.stageId} ${String(event.at)} ${event.to}`}>

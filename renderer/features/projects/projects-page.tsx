@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { Link, useSearchParams } from 'react-router';
 import type { ProjectGlance } from '#core/contract/projects';
 import { habitsOfProject } from '#core/domain/workshop';
@@ -27,7 +28,8 @@ const ROW_HEIGHT = 104;
 export function ProjectsPage() {
   const [params, setParams] = useSearchParams();
   const archived = params.get('which') === 'away';
-  const search = params.get('search') ?? '';
+  // The address follows the field, not the other way round: it changes too late for the next key.
+  const [search, setSearch] = useState(params.get('search') ?? '');
   const { value: list, problem } = useRead('project:list', { archived });
   const found = list?.items.filter((glance) => matchesSearch(glance, search)) ?? [];
   const setParam = (name: string, value: string) => {
@@ -52,7 +54,10 @@ export function ProjectsPage() {
         <TextField
           label="Find"
           value={search}
-          onChange={(text) => setParam('search', text)}
+          onChange={(text) => {
+            setSearch(text);
+            setParam('search', text);
+          }}
           placeholder="name, for whom, stage"
         />
         <Choice

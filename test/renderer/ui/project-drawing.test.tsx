@@ -47,7 +47,7 @@ describe('the drawing of a piece', () => {
     render(
       <ProjectDrawing piece={ring} stages={stages('done', 'out', 'planned')} size={300} awayWords="12 Sep" />,
     );
-    expect(screen.getByText('12 Sep')).toBeInTheDocument();
+    expect(screen.getByText('12 Sep', { ignore: '[aria-hidden]' })).toBeInTheDocument();
   });
 
   it('is drawn in its fabrics, the most used outermost', () => {
@@ -70,7 +70,7 @@ describe('the drawing of a piece', () => {
         hasDimensions
       />,
     );
-    const texts = [...document.querySelectorAll('text')].map((text) => text.textContent);
+    const texts = [...document.querySelectorAll('text:not([aria-hidden])')].map((text) => text.textContent);
     expect(texts).toEqual(['14 in', '42 1/2 in']);
   });
 });
