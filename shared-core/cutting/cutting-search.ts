@@ -1,13 +1,11 @@
-import type { CutTree, CuttingRule, StripProblem } from './cut-plan';
 import type { Result } from '../result';
+import type { CutTree, CuttingRule, StripProblem } from './cut-plan';
+import type { FoundLayout } from './strip-run';
+import { failure, success } from '../result';
 import { NO_LIMITS } from './beam-move';
 import { countCuts, countStages } from './cut-tree';
-import { failure, success } from '../result';
-import type { SearchNews } from './improve-strips';
-import { searchStrip } from './search-strip';
-import { isExactGrid, patchesOnGrid, searchGrid } from './search-grid';
-import { lengthBound } from './length-bounds';
-import { neededSize, settleTree } from './settle-tree';
+import { settleTree } from './settle-tree';
+import { stripRun } from './strip-run';
 
 /** The best layout so far, and how far from the best possible it can be at most. */
 export interface CuttingAnswer {
@@ -59,40 +57,17 @@ export function createCuttingSearch(
 }
 
 function searchOf(problem: StripProblem, options: CuttingOptions): CuttingSearch {
-  const { patches, stripWidth } = problem;
-  let layout: { readonly height: number; readonly tree: CutTree } | undefined;
-  let lowerBound = lengthBound(problem);
-  let hasNews = false;
-  let isFinished = false;
-  const grid = searchGrid(patches, stripWidth, lowerBound * 2);
-  const isExact = isExactGrid(patches, grid);
-  const news: SearchNews = {
-    layout(_height, tree) {
-      const { height } = neededSize(tree, patches);
-      if (layout !== undefined && height >= layout.height) return;
-      layout = { height, tree: settleTree(tree, patches, stripWidth, height) };
-      hasNews = true;
-    },
-    bound(height) {
-      const proved = isExact ? height * grid.y : 0;
-      if (proved <= lowerBound) return;
-      lowerBound = proved;
-      hasNews = true;
-    },
-  };
-  const onGrid = {
-    patches: patchesOnGrid(patches, grid),
-    stripWidth: Math.floor(stripWidth / grid.x),
-    bound: Math.ceil(lowerBound / grid.y),
-  };
-  const work = searchStrip(onGrid, options.rule, NO_LIMITS, options.random, news);
+  const run = stripRun(problem, options.rule, NO_LIMITS, options.random);
   return {
-    answer: () => layout && describeAnswer(layout, lowerBound),
-    isFinished: () => isFinished,
+    answer: () => {
+      const best = run.best();
+      return best && describeAnswer(problem, best, run.bound());
+    },
+    isFinished: () => run.isFinished(),
     step(now, until) {
-      hasNews = false;
-      while (!isFinished) {
-        isFinished = work.next().done === true || (layout !== undefined && layout.height <= lowerBound);
+      let hasNews = false;
+      while (!run.isFinished()) {
+        if (run.advance()) hasNews = true;
         if (now() >= until) break;
       }
       return hasNews;
@@ -101,10 +76,11 @@ function searchOf(problem: StripProblem, options: CuttingOptions): CuttingSearch
 }
 
 function describeAnswer(
-  layout: { readonly height: number; readonly tree: CutTree },
+  { patches, stripWidth }: StripProblem,
+  { height, tree: found }: FoundLayout,
   lowerBound: number,
 ): CuttingAnswer {
-  const { height, tree } = layout;
+  const tree = settleTree(found, patches, stripWidth, height);
   return {
     height,
     tree,

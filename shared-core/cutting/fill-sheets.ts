@@ -9,6 +9,7 @@ import { searchBeam } from './guillotine-beam';
 import { NONE } from './open-rectangles';
 import { patchKinds } from './patch-kinds';
 import { patchesOnGrid, searchGrid } from './search-grid';
+import { neededSize } from './settle-tree';
 import { treesOfMoves } from './beam-tree';
 
 /** The beam search made ready for sheets of given sizes, on one grid for all of a fabric's pieces. */
@@ -26,7 +27,7 @@ export function sheetWorkshop({ patches, spaces, rule, limits, random }: FabricP
   const longest = spaces.reduce((most, space) => Math.max(most, space.height), 1);
   const needed = patches.filter((patch) => patch.copies > 0);
   const grid = searchGrid(needed, widest, longest);
-  const onGrid = patchesOnGrid(patches, grid);
+  const onGrid = patchesOnGrid(patches, grid, widest);
   const isLimited = rule === '2-stage' || limits.longestAlong < Infinity || limits.longestAcross < Infinity;
   const kinds = patchKinds(onGrid, Math.floor(widest / grid.x), Math.floor(longest / grid.y), !isLimited);
   const areas = onGrid.map((patch) => patch.width * patch.height);
@@ -50,6 +51,7 @@ export function* fillSheet(
   const outcome = yield* searchBeam(shop.beam, order);
   if (outcome.last === NONE) return undefined;
   const [tree] = drawTrees(shop, roots, copies, outcome.last);
+  if (!fitsInside(shop, tree!, space)) return undefined;
   const used = countPatches(tree!, copies.length);
   return { tree: tree!, left: copies.map((count, type) => count - used[type]!) };
 }
@@ -66,9 +68,16 @@ export function* fitSheets(
   const order = { copies, roots, beamWidth, edgeWeight: EDGE_WEIGHT, mustPlaceAll: true };
   const outcome = yield* searchBeam(shop.beam, order);
   if (!outcome.isComplete) return undefined;
-  return drawTrees(shop, roots, copies, outcome.last).flatMap((tree, index) =>
+  const filled = drawTrees(shop, roots, copies, outcome.last).flatMap((tree, index) =>
     tree.kind === 'rest' ? [] : [{ space: largestFirst[index]!, tree }],
   );
+  return filled.every(({ space, tree }) => fitsInside(shop, tree, space)) ? filled : undefined;
+}
+
+/** A patch as wide as a cloth is cut down on a coarse grid: what was found may need a step more than there is. */
+function fitsInside({ patches }: SheetWorkshop, tree: CutTree, space: PieceSpace): boolean {
+  const needed = neededSize(tree, patches);
+  return needed.width <= space.width && needed.height <= space.height;
 }
 
 function rootOf({ grid }: SheetWorkshop, space: PieceSpace): { width: number; height: number } {

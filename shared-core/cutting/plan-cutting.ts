@@ -7,7 +7,7 @@ import { isBetter, totalsOf } from './job-totals';
 import { fitsSpace, patchTypes, pieceSpace, spaceToBuy, whyImpossible } from './piece-space';
 import { planPiece } from './piece-plan';
 import { seededRandom } from './seeded-random';
-import { renumber } from './shortest-run';
+import { renumberPatches } from './strip-run';
 
 /** The two answers side by side. */
 export interface JobAnswer {
@@ -54,9 +54,13 @@ export function planCutting(job: CuttingJob, random: () => number): JobSearch {
     return [fabricTask(job, fabric, 'guillotine', seed), fabricTask(job, fabric, '2-stage', seed)];
   });
   let next = 0;
-  const pickTask = (): FabricTask | undefined => {
+  let turn: { readonly task: FabricTask; left: number } | undefined;
+  const taskInTurn = (): FabricTask | undefined => {
+    if (turn !== undefined && turn.left-- > 0 && !turn.task.isFinished) return turn.task;
     const open = tasks.filter((task) => !task.isFinished);
-    return open.find((task) => task.best === undefined) ?? open[next++ % Math.max(1, open.length)];
+    const task = open.find(({ best }) => best === undefined) ?? open[next++ % Math.max(1, open.length)];
+    turn = task && { task, left: STEPS_A_TURN - 1 };
+    return task;
   };
   return {
     answer: () =>
@@ -66,12 +70,9 @@ export function planCutting(job: CuttingJob, random: () => number): JobSearch {
     isFinished: () => tasks.every((task) => task.isFinished),
     step(now, until) {
       for (const task of tasks) task.hasNews = false;
-      let isTimeLeft = true;
-      for (let task = pickTask(); isTimeLeft && task !== undefined; task = pickTask()) {
-        for (let step = 0; isTimeLeft && step < STEPS_A_TURN && !task.isFinished; step++) {
-          task.isFinished = task.work.next().done === true;
-          isTimeLeft = now() < until;
-        }
+      for (let task = taskInTurn(); task !== undefined; task = taskInTurn()) {
+        task.isFinished = task.work.next().done === true;
+        if (now() >= until) break;
       }
       return tasks.some(({ hasNews }) => hasNews);
     },
@@ -99,7 +100,7 @@ function fabricTask(job: CuttingJob, fabric: JobFabric, rule: CuttingRule, seed:
   const consider = (filled: readonly FilledSpace[], left: readonly number[]): void => {
     const candidate = {
       pieces: [
-        ...filled.map(({ space, tree }) => planPiece(job, fabric, all, space, renumber(tree, own))),
+        ...filled.map(({ space, tree }) => planPiece(job, fabric, all, space, renumberPatches(tree, own))),
         ...lockedOnly(job, fabric, all, filled),
       ],
       unplaced: left.flatMap((copies, type) => usedUp(job.patches[own[type]!]!.id, copies)),

@@ -22,16 +22,29 @@ export function searchGrid(patches: readonly PatchType[], width: number, length:
   const coarseY = Math.max(y, Math.ceil(length / MOST_STEPS_LONG));
   if (!canTurn) return { x: x >= coarseX ? x : coarseX, y: y >= coarseY ? y : coarseY };
   const common = Math.max(greatestCommonStep(x, y), 1);
-  const coarse = Math.max(common, Math.ceil(width / MOST_STEPS_ACROSS), Math.ceil(length / MOST_STEPS_LONG));
+  const tooFine = Math.max(Math.ceil(width / MOST_STEPS_ACROSS), Math.ceil(length / MOST_STEPS_LONG));
+  const coarse = Math.max(common, Math.min(tooFine, Math.max(1, width)));
   return { x: coarse, y: coarse };
 }
 
-/** The patches in grid steps. */
-export function patchesOnGrid(patches: readonly PatchType[], grid: SearchGrid): PatchType[] {
+/**
+ * The patches in grid steps, for a cloth of the given true width: a patch that is no wider than the cloth is no wider on the
+ * grid either, though the cloth is rounded down.
+ */
+export function patchesOnGrid(
+  patches: readonly PatchType[],
+  grid: SearchGrid,
+  clothWidth: number,
+): PatchType[] {
+  const most = Math.floor(clothWidth / grid.x);
+  const stepsAcross = (length: number, step: number) => {
+    const steps = Math.ceil(length / step);
+    return length <= clothWidth ? Math.min(steps, most) : steps;
+  };
   return patches.map((patch) => ({
     ...patch,
-    width: Math.ceil(patch.width / grid.x),
-    height: Math.ceil(patch.height / grid.y),
+    width: stepsAcross(patch.width, grid.x),
+    height: patch.mayTurn ? stepsAcross(patch.height, grid.y) : Math.ceil(patch.height / grid.y),
   }));
 }
 

@@ -1,0 +1,136 @@
+import fc from 'fast-check';
+import type {
+  ClothMargins,
+  CuttingJob,
+  JobFabric,
+  JobPatch,
+  JobPiece,
+  JobPlan,
+} from '#core/cutting/cutting-job';
+import type { JobAnswer } from '#core/cutting/plan-cutting';
+import { planCutting } from '#core/cutting/plan-cutting';
+import { seededRandom } from '#core/cutting/seeded-random';
+
+export const INCH = 8128;
+export const NO_MARGINS: ClothMargins = { leftSelvage: 0, rightSelvage: 0, straighten: 0 };
+export const BOLT_MARGINS: ClothMargins = {
+  leftSelvage: INCH / 2,
+  rightSelvage: INCH / 2,
+  straighten: INCH / 4,
+};
+
+/** A piece of cloth, sizes in inches. */
+export function piece(id: string, width: number, length: number, changes: Partial<JobPiece> = {}): JobPiece {
+  const size = { width: width * INCH, length: length * INCH };
+  return { id, ...size, margins: NO_MARGINS, printRuns: 'along', lockedParts: [], ...changes };
+}
+
+/** Patches of the fabric `plain` unless said otherwise, sizes in inches. */
+export function patch(
+  id: string,
+  width: number,
+  length: number,
+  copies: number,
+  changes: Partial<JobPatch> = {},
+): JobPatch {
+  const size = { width: width * INCH, length: length * INCH };
+  return { id, fabric: 'plain', ...size, copies, mayTurn: true, isBiasSquare: false, ...changes };
+}
+
+export function fabric(pieces: readonly JobPiece[], changes: Partial<JobFabric> = {}): JobFabric {
+  return { id: 'plain', isDirectional: false, pieces, toBuy: undefined, ...changes };
+}
+
+export const bolt42 = { width: 43 * INCH, margins: BOLT_MARGINS, lengthStep: 4.5 * INCH };
+
+export function job(
+  fabrics: readonly JobFabric[],
+  patches: readonly JobPatch[],
+  changes: Partial<CuttingJob> = {},
+): CuttingJob {
+  return {
+    fabrics,
+    patches,
+    table: { rulerLength: 24 * INCH, matLength: 35 * INCH, mayFold: true },
+    keep: { shortSide: 3 * INCH, longSide: 6 * INCH },
+    objectives: [],
+    ...changes,
+  };
+}
+
+/** The plans after that many steps of all searches together. */
+export function plansAfter(asked: CuttingJob, steps: number, seed = 1): JobAnswer {
+  const search = planCutting(asked, seededRandom(seed));
+  let done = 0;
+  search.step(() => done++, steps);
+  for (;;) {
+    const answer = search.answer();
+    if (answer !== undefined) return answer;
+    search.step(() => 0, 0);
+  }
+}
+
+/** How many copies of each patch a plan places, by id. */
+export function placedCopies(asked: CuttingJob, plan: JobPlan): Map<string, number> {
+  const counts = new Map(asked.patches.map(({ id }) => [id, 0]));
+  for (const place of plan.pieces.flatMap(({ placed }) => placed)) {
+    const { id } = asked.patches[place.patch]!;
+    counts.set(id, counts.get(id)! + 1);
+  }
+  return counts;
+}
+
+const halfInches = (most: number) => fc.integer({ min: 2, max: most * 2 }).map((halves) => halves / 2);
+
+const anyPiece = fc.record({
+  width: halfInches(42),
+  length: halfInches(60),
+  hasMargins: fc.boolean(),
+  printRuns: fc.constantFrom('along', 'across'),
+} as const);
+
+/** A job on one or two fabrics with some pieces each, cloth to buy or not, patches that may be too large. */
+export const anyJob: fc.Arbitrary<CuttingJob> = fc
+  .record({
+    fabrics: fc.array(
+      fc.record({
+        pieces: fc.array(anyPiece, { maxLength: 4 }),
+        isDirectional: fc.boolean(),
+        canBuy: fc.boolean(),
+      }),
+      { minLength: 1, maxLength: 2 },
+    ),
+    patches: fc.array(
+      fc.record({
+        fabric: fc.nat(1),
+        width: halfInches(16),
+        length: halfInches(16),
+        copies: fc.integer({ min: 1, max: 9 }),
+        mayTurn: fc.boolean(),
+      }),
+      { maxLength: 5 },
+    ),
+    mayFold: fc.boolean(),
+  })
+  .map(({ fabrics, patches, mayFold }) =>
+    job(
+      fabrics.map(({ pieces, isDirectional, canBuy }, f) => ({
+        id: `fabric ${f}`,
+        isDirectional,
+        toBuy: canBuy ? bolt42 : undefined,
+        pieces: pieces.map(({ width, length, hasMargins, printRuns }, p) =>
+          piece(`piece ${f}.${p}`, width, length, {
+            printRuns,
+            margins: hasMargins ? BOLT_MARGINS : NO_MARGINS,
+          }),
+        ),
+      })),
+      patches.map(({ fabric: f, width, length, ...rest }, p) =>
+        patch(`patch ${p}`, width, length, rest.copies, {
+          fabric: `fabric ${f % fabrics.length}`,
+          mayTurn: rest.mayTurn,
+        }),
+      ),
+      { table: { rulerLength: 24 * INCH, matLength: 35 * INCH, mayFold } },
+    ),
+  );

@@ -1,0 +1,60 @@
+import fc from 'fast-check';
+import type { CuttingRule, PatchType, StripProblem } from '#core/cutting/cut-plan';
+import type { CuttingAnswer } from '#core/cutting/cutting-search';
+import { createCuttingSearch } from '#core/cutting/cutting-search';
+import { seededRandom } from '#core/cutting/seeded-random';
+
+/** A strip problem whose patches all fit the strip as they are. */
+export function stripProblem(most: {
+  types: number;
+  copies: number;
+  width: number;
+}): fc.Arbitrary<StripProblem> {
+  return fc.integer({ min: 1, max: most.width }).chain((stripWidth) =>
+    fc.record({
+      stripWidth: fc.constant(stripWidth),
+      patches: fc.array(
+        fc.record({
+          width: fc.integer({ min: 1, max: stripWidth }),
+          height: fc.integer({ min: 1, max: most.width }),
+          copies: fc.integer({ min: 0, max: most.copies }),
+          mayTurn: fc.boolean(),
+        }),
+        { maxLength: most.types },
+      ),
+    }),
+  );
+}
+
+/** The answer after that many steps of the search, however long they take. */
+export function answerAfter(
+  problem: StripProblem,
+  rule: CuttingRule,
+  steps: number,
+  seed = 1,
+): CuttingAnswer {
+  const search = createCuttingSearch(problem, { rule, random: seededRandom(seed) });
+  if (!search.ok) throw new Error('A patch of the problem is wider than the strip.');
+  let done = 0;
+  search.value.step(() => done++, steps);
+  let answer = search.value.answer();
+  while (answer === undefined) {
+    search.value.step(() => 0, 0);
+    answer = search.value.answer();
+  }
+  return answer;
+}
+
+/** Few patches of seeded sizes on a narrow strip, small enough to try every layout. */
+export function smallProblem(seed: number, pieces: number, mayTurn: boolean): StripProblem {
+  const random = seededRandom(seed);
+  const between = (low: number, high: number) => low + Math.floor(random() * (high - low + 1));
+  const stripWidth = between(8, 14);
+  const patches: PatchType[] = [];
+  for (let left = pieces; left > 0;) {
+    const copies = Math.min(left, between(1, 2));
+    patches.push({ width: between(2, 8), height: between(2, 8), copies, mayTurn });
+    left -= copies;
+  }
+  return { stripWidth, patches };
+}
