@@ -1,8 +1,9 @@
-import { statSync } from 'node:fs';
+import { rmSync, statSync } from 'node:fs';
 import path from 'node:path';
 import type { Problem } from '#core/contract/problem';
 import { type Result, success } from '#core/result';
 import { startStore, type StoreClient } from './store/store-client';
+import { makeThumbnail } from './thumbnail';
 
 /** The workshop that is open: the maker's own, or the demo, which is a file of its own beside it. */
 export interface Session {
@@ -16,13 +17,13 @@ export interface Session {
 /** Opens the maker's workshop; the answer is a problem when the file cannot be used, and then nothing was changed. */
 export async function openSession(file: string, programVersion: string): Promise<Result<Session, Problem>> {
   const demoFile = path.join(path.dirname(file), 'demo', 'workshop.sqlite');
-  const opened = await startStore({ file, programVersion, isDemo: false });
+  const opened = await startStore({ file, programVersion, isDemo: false, makeThumbnail });
   if (!opened.ok) return opened;
   let current = { client: opened.value, file };
 
   const change = async (to: string, isDemo: boolean): Promise<Result<{ readonly file: string }, Problem>> => {
     if (to === current.file) return success({ file: to });
-    const next = await startStore({ file: to, programVersion, isDemo });
+    const next = await startStore({ file: to, programVersion, isDemo, makeThumbnail });
     if (!next.ok) return next;
     const before = current.client;
     current = { client: next.value, file: to };
@@ -33,7 +34,11 @@ export async function openSession(file: string, programVersion: string): Promise
   return success({
     store: () => current.client,
     file: () => current.file,
-    enterDemo: () => change(demoFile, true),
+    enterDemo: () => {
+      // Laid out afresh each time, so that its days are always counted from today.
+      if (current.file !== demoFile) rmSync(path.dirname(demoFile), { recursive: true, force: true });
+      return change(demoFile, true);
+    },
     leaveDemo: () => change(file, false),
     close: () => current.client.close(),
   });

@@ -1,4 +1,4 @@
-import { type DemoProject, LATHE, TALLOWMERE } from './demo-project';
+import { type DemoProject, LATHE } from './demo-project';
 
 /** The pieces of the demo workshop without a hole. */
 export const DEMO_FLAT_PIECES: readonly DemoProject[] = [
@@ -50,19 +50,7 @@ export const DEMO_FLAT_PIECES: readonly DemoProject[] = [
     notes: '',
     stages: [
       { kind: 'piecing', state: 'done', daysAgo: 30, ticked: 9 },
-      {
-        kind: 'longarm',
-        state: 'done',
-        daysAgo: 10,
-        trip: {
-          withWhom: TALLOWMERE,
-          sentDaysAgo: 29,
-          promisedInDays: -9,
-          backDaysAgo: 10,
-          askedFor: 'Swallows’ loops.',
-          priceMinor: 6_000,
-        },
-      },
+      { kind: 'home-quilting', state: 'done', daysAgo: 10 },
       { kind: 'outer-binding', state: 'done', daysAgo: 3, ticked: 9 },
       { kind: 'hand-finish', state: 'in-hand', daysAgo: 1, photo: 'runner', ticked: 1 },
     ],

@@ -89,6 +89,11 @@ function flip(store: WritableStore, seq: number, isUndone: 0 | 1): void {
   writeOne(store, 'UPDATE change_log SET is_undone = ? WHERE seq = ?', isUndone, seq);
 }
 
+/** Leaves what was done as it is and takes away the ways back: a workshop laid out for somebody starts without any. */
+export function forgetChanges(store: WritableStore): void {
+  write(store, 'DELETE FROM change_log');
+}
+
 function isEmptyChange(store: WritableStore, seq: number): boolean {
   const count = `SELECT (SELECT count(*) FROM change_row WHERE change_seq = ?)
     + (SELECT count(*) FROM change_booking WHERE change_seq = ?) AS entries`;

@@ -1,4 +1,5 @@
 import { type MessagePort, parentPort, workerData } from 'node:worker_threads';
+import { openDemo } from '../demo/open-demo';
 import { answerCall } from './answer-call';
 import type { Bench } from './bench';
 import { answerInnerCall, isInnerName } from './inner-calls';
@@ -15,7 +16,8 @@ function serve(port: MessagePort, bench: Bench): void {
 }
 
 if (parentPort !== null) {
-  const opened = openBench(workerData as StartOptions);
+  const options = workerData as StartOptions;
+  const opened = options.isDemo ? openDemo(options) : openBench(options);
   if (opened.ok) serve(parentPort, opened.value);
   const result = opened.ok ? ({ ok: true, value: null } as const) : opened;
   parentPort.postMessage({ kind: 'opened', result } satisfies WorkerMessage);

@@ -11,17 +11,28 @@ export interface ClothLook {
 }
 
 /** A square photo of the cloth as it lies on the table: print, weave and a little light from the upper left. */
-export function paintCloth(look: ClothLook, pixels = 480): Uint8Array<ArrayBuffer> {
+export function paintCloth(look: ClothLook, pixels = 256): Uint8Array<ArrayBuffer> {
+  const cloth = dye(look);
   return paintPng(pixels, pixels, (x, y) => {
-    const color = clothColor(look, (x / pixels) * 8, (y / pixels) * 8);
+    const color = clothColor(cloth, (x / pixels) * 8, (y / pixels) * 8);
     return lighten(color, 1.06 - (0.12 * (x + y)) / (2 * pixels));
   });
 }
 
+/** A look with its colors read, ready to be asked for many places. */
+export interface DyedCloth {
+  readonly print: Print;
+  readonly ground: Color;
+  readonly figure: Color;
+}
+
+export function dye({ print, ground, figure }: ClothLook): DyedCloth {
+  return { print, ground: colorFromHex(ground), figure: colorFromHex(figure) };
+}
+
 /** The color of a fabric at a place given in inches of cloth. */
-export function clothColor(look: ClothLook, x: number, y: number): Color {
-  const printed = mix(colorFromHex(look.ground), colorFromHex(look.figure), printShare(look.print, x, y));
-  return lighten(printed, weave(x, y));
+export function clothColor({ print, ground, figure }: DyedCloth, x: number, y: number): Color {
+  return lighten(mix(ground, figure, printShare(print, x, y)), weave(x, y));
 }
 
 /** How much of the figure's color stands at a place: 0 is ground, 1 is figure, soft at the edge. */

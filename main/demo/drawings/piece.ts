@@ -1,4 +1,4 @@
-import { type ClothLook, clothColor } from './cloth';
+import { type ClothLook, clothColor, type DyedCloth, dye } from './cloth';
 import { type Color, lighten, paintPng } from './png';
 
 export interface PieceLook {
@@ -13,10 +13,20 @@ export interface PieceLook {
   readonly isQuilted: boolean;
 }
 
+interface DyedPiece extends Omit<PieceLook, 'fabrics' | 'binding'> {
+  readonly fabrics: readonly DyedCloth[];
+  readonly binding: DyedCloth | null;
+}
+
 const TABLE: Color = [118, 92, 70];
 
 /** A photo of a piece lying on a wooden table, seen from above: rings of its own fabrics, with quilting lines once it has them. */
-export function paintPiece(look: PieceLook, width = 720, height = 540): Uint8Array<ArrayBuffer> {
+export function paintPiece(look: PieceLook, width = 560, height = 420): Uint8Array<ArrayBuffer> {
+  const dyed: DyedPiece = {
+    ...look,
+    fabrics: look.fabrics.map(dye),
+    binding: look.binding === null ? null : dye(look.binding),
+  };
   const scale = 0.44 * Math.min(width, height / look.proportion);
   return paintPng(width, height, (px, py) => {
     const x = (px - width / 2) / scale;
@@ -24,11 +34,11 @@ export function paintPiece(look: PieceLook, width = 720, height = 540): Uint8Arr
     const fromCenter = reach(look.sides, x, y);
     if (fromCenter > 1) return tableColor(px, py, reach(look.sides, x - 0.02, y - 0.03) < 1);
     if (fromCenter < look.hole) return tableColor(px, py, fromCenter > look.hole * 0.86);
-    return pieceColor(look, x, y, fromCenter, (px + py) / (width + height));
+    return pieceColor(dyed, x, y, fromCenter, (px + py) / (width + height));
   });
 }
 
-function pieceColor(look: PieceLook, x: number, y: number, fromCenter: number, across: number): Color {
+function pieceColor(look: DyedPiece, x: number, y: number, fromCenter: number, across: number): Color {
   const isEdge = fromCenter > 0.97 || (look.hole > 0 && fromCenter < look.hole + 0.025);
   const binding = isEdge ? look.binding : null;
   const fabric = binding ?? fabricAt(look, x, y, fromCenter);
@@ -37,7 +47,7 @@ function pieceColor(look: PieceLook, x: number, y: number, fromCenter: number, a
 }
 
 /** Rings from the center outward, each cut into wedges of two fabrics in turn. */
-function fabricAt(look: PieceLook, x: number, y: number, fromCenter: number): ClothLook {
+function fabricAt(look: DyedPiece, x: number, y: number, fromCenter: number): DyedCloth {
   const ring = Math.min(4, Math.floor(fromCenter * 5));
   const wedge = Math.floor(((Math.atan2(y, x) / Math.PI + 1) / 2) * 16);
   const fabric = look.fabrics[(ring + (wedge % 2)) % look.fabrics.length];

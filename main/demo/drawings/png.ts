@@ -28,7 +28,7 @@ export function paintPng(
     Buffer.concat([
       signature,
       chunk('IHDR', header),
-      chunk('IDAT', deflateSync(rows)),
+      chunk('IDAT', deflateSync(rows, { level: 4 })),
       chunk('IEND', Buffer.alloc(0)),
     ]),
   );
