@@ -7,18 +7,23 @@ import styles from './answer.module.css';
 
 interface AnswerProps {
   readonly calculation: Calculation;
-  readonly maxWidth?: number;
 }
 
-/** An answer laid out for the table: its one large figure, the others beside it, the drawing, and what to mind. */
-export function Answer({ calculation, maxWidth = 560 }: AnswerProps) {
+/** What is wanted now: the one large figure of an answer, the others beside it. */
+export function AnswerFigures({ calculation }: AnswerProps) {
   const [hero, ...others] = calculation.figures;
   return (
-    <div className={styles['answer']}>
-      <div className={styles['figures']}>
-        {hero !== undefined && <HeroFigure figure={hero} />}
-        {others.length > 0 && <FigureList figures={others} />}
-      </div>
+    <div className={styles['figures']}>
+      {hero !== undefined && <HeroFigure figure={hero} />}
+      {others.length > 0 && <FigureList figures={others} />}
+    </div>
+  );
+}
+
+/** What goes with the figures of an answer: what to mind, the drawing to scale, tables. */
+export function AnswerDetails({ calculation, maxWidth = 560 }: AnswerProps & { readonly maxWidth?: number }) {
+  return (
+    <>
       <Notes notes={calculation.notes} />
       {calculation.diagram !== null && (
         <DiagramView diagram={calculation.diagram} maxWidth={maxWidth} maxHeight={420} />
@@ -26,6 +31,6 @@ export function Answer({ calculation, maxWidth = 560 }: AnswerProps) {
       {calculation.tables.map((table) => (
         <FigureTable key={table.title} table={table} />
       ))}
-    </div>
+    </>
   );
 }

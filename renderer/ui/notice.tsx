@@ -27,16 +27,21 @@ export function Notice({ kind, title = WORDS[kind], children }: NoticeProps) {
   );
 }
 
-/** The notes of a calculation, those that protect somebody first. */
+const ORDER: readonly Note['kind'][] = ['caution', 'warning', 'tip'];
+
+/** The notes of a calculation, each kind set apart once, those that protect somebody first. */
 export function Notes({ notes }: { readonly notes: readonly Note[] }) {
-  const order: readonly Note['kind'][] = ['caution', 'warning', 'tip'];
-  return order.flatMap((kind) =>
-    notes
-      .filter((note) => note.kind === kind)
-      .map((note) => (
-        <Notice key={note.says} kind={kind}>
-          <SentenceText sentence={note} />
-        </Notice>
-      )),
-  );
+  return ORDER.map((kind) => {
+    const ofKind = notes.filter((note) => note.kind === kind);
+    if (ofKind.length === 0) return null;
+    return (
+      <Notice key={kind} kind={kind}>
+        {ofKind.map((note) => (
+          <p key={note.says}>
+            <SentenceText sentence={note} />
+          </p>
+        ))}
+      </Notice>
+    );
+  });
 }

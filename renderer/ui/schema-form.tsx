@@ -14,6 +14,7 @@ import {
   problemAt,
   startingObject,
   startingValue,
+  type SchemaFieldProps,
 } from './schema-values';
 import styles from './schema-form.module.css';
 
@@ -77,15 +78,6 @@ function Fields({ fields, value, path, problems, fallbacks = {}, onChange }: Fie
       ))}
     </div>
   );
-}
-
-export interface SchemaFieldProps {
-  readonly field: FieldDescription;
-  readonly value: unknown;
-  readonly fallback?: unknown;
-  readonly path: FieldPath;
-  readonly problems: readonly PathProblem[];
-  readonly onChange: (value: unknown) => void;
 }
 
 /** One field of whatever form. */

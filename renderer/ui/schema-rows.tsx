@@ -2,8 +2,7 @@ import type { ReactNode } from 'react';
 import { Button } from './button';
 import type { FieldDescription } from './describe-schema';
 import { FieldProblemLine } from './field';
-import type { SchemaFieldProps } from './schema-form';
-import { asRows, problemAt, startingValue } from './schema-values';
+import { asRows, problemAt, type SchemaFieldProps, startingValue } from './schema-values';
 import styles from './schema-form.module.css';
 
 interface SchemaRowsProps extends SchemaFieldProps {

@@ -8,6 +8,16 @@ export interface PathProblem {
   readonly words: string;
 }
 
+/** What the drawing of one field is given, whatever its form. */
+export interface SchemaFieldProps {
+  readonly field: FieldDescription;
+  readonly value: unknown;
+  readonly fallback?: unknown;
+  readonly path: FieldPath;
+  readonly problems: readonly PathProblem[];
+  readonly onChange: (value: unknown) => void;
+}
+
 /** The words for exactly this path; null when there are none. */
 export function problemAt(problems: readonly PathProblem[], path: FieldPath): string | null {
   const found = problems.find((problem) => problem.path.join('.') === path.join('.'));

@@ -82,7 +82,8 @@ export function LengthText({ length, rounding = 'nearest' }: LengthTextProps) {
 
 /** The rounded value of a quantity, its unit small beside it. */
 export function QuantityText({ quantity }: { readonly quantity: Quantity }) {
-  return <Measured text={formatQuantity(quantity, quantityStyle(useDisplay()))} />;
+  const text = formatQuantity(quantity, quantityStyle(useDisplay()));
+  return quantity.kind === 'words' ? <Typeset text={text} /> : <Measured text={text} />;
 }
 
 /** The unrounded value, quiet; nothing where rounding changed nothing. */

@@ -2,11 +2,6 @@ import { useState } from 'react';
 import type { ProjectSpread, StageEvent } from '#core/contract/projects';
 import type { StageState } from '#core/domain/stage';
 import { habitsOfProject } from '#core/domain/workshop';
-import { formatMoney } from '#core/units/format-money';
-import { lengthFromUnits } from '#core/units/length';
-import { moneyFromMinor } from '#core/units/money';
-import { formatArea } from '#core/units/format-area';
-import { useRead } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { dateWords, dayOfInstant, today } from '#renderer/text/dates';
 import { pieceWords } from '#renderer/text/piece-words';
@@ -16,6 +11,7 @@ import { useDisplay } from '#renderer/ui/display';
 import { ProjectDrawing } from '#renderer/ui/project-drawing';
 import { LengthText, Typeset } from '#renderer/ui/typeset';
 import { photoAddress } from '#renderer/bridge/photo';
+import { PieceCloth } from './piece-cloth';
 import styles from './spread.module.css';
 
 /** The left page: the piece to scale, its facts, its cloth, and its journal. */
@@ -37,7 +33,7 @@ export function PieceLeaf({ spread }: { readonly spread: ProjectSpread }) {
         <Typeset text={`${pieceWords(project, length)}.`} />
       </p>
       <Facts spread={spread} />
-      <Cloth spread={spread} />
+      <PieceCloth projectId={project.id} />
       {project.notes !== '' && (
         <section>
           <h2 className={styles['heading']}>Notes</h2>
@@ -83,62 +79,6 @@ function Facts({ spread }: { readonly spread: ProjectSpread }) {
         </dd>
       </div>
     </dl>
-  );
-}
-
-function Cloth({ spread }: { readonly spread: ProjectSpread }) {
-  const { length, currency, locale } = useDisplay();
-  const { value: cloth } = useRead('ledger:of-project', { projectId: spread.project.id });
-  if (cloth === undefined) return null;
-  const used = new Map<
-    string,
-    { readonly swatch: string; readonly name: string; readonly area: number; readonly costMinor: number }
-  >();
-  for (const booking of cloth.bookings) {
-    const before = used.get(booking.fabricId);
-    used.set(booking.fabricId, {
-      swatch: booking.swatch,
-      name: booking.fabricName,
-      area: (before?.area ?? 0) + booking.usedArea,
-      costMinor: (before?.costMinor ?? 0) + booking.costMinor,
-    });
-  }
-  const lines = [...used].filter(([, line]) => line.area !== 0);
-  const money = (minor: number) => formatMoney(moneyFromMinor(minor, currency), locale);
-  return (
-    <section>
-      <h2 className={styles['heading']}>Cloth</h2>
-      {lines.length === 0 && cloth.held.length === 0 ? (
-        <p className={styles['quiet']}>None used yet. A cut is booked on the stage where it happens.</p>
-      ) : (
-        <ul className={styles['cloth']}>
-          {lines.map(([id, line]) => (
-            <li key={id}>
-              <span className={styles['swatch']} style={{ backgroundColor: line.swatch }} />
-              <span>{line.name}</span>
-              <span className={styles['quiet']}>{formatArea(line.area, length)}</span>
-              <span>{money(line.costMinor)}</span>
-            </li>
-          ))}
-          {cloth.held.map(({ piece, fabric, held }) => (
-            <li key={`held ${piece.id}`}>
-              <span className={styles['swatch']} style={{ backgroundColor: fabric.swatch }} />
-              <span>{fabric.name}</span>
-              <span className={styles['quiet']}>set aside</span>
-              <LengthText length={lengthFromUnits(held)} />
-            </li>
-          ))}
-          {lines.length > 0 && (
-            <li className={styles['total']}>
-              <span />
-              <span>Together</span>
-              <span className={styles['quiet']}>{formatArea(cloth.usedArea, length)}</span>
-              <strong>{money(cloth.costMinor)}</strong>
-            </li>
-          )}
-        </ul>
-      )}
-    </section>
   );
 }
 

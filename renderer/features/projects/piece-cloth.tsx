@@ -1,0 +1,66 @@
+import type { ProjectId } from '#core/domain/ids';
+import { formatArea } from '#core/units/format-area';
+import { formatMoney } from '#core/units/format-money';
+import { lengthFromUnits } from '#core/units/length';
+import { moneyFromMinor } from '#core/units/money';
+import { useRead } from '#renderer/bridge/query';
+import { useDisplay } from '#renderer/ui/display';
+import { LengthText } from '#renderer/ui/typeset';
+import styles from './spread.module.css';
+
+/** The cloth a piece has used and what it cost, from the ledger alone, and what is set aside for it. */
+export function PieceCloth({ projectId }: { readonly projectId: ProjectId }) {
+  const { length, currency, locale } = useDisplay();
+  const { value: cloth } = useRead('ledger:of-project', { projectId });
+  if (cloth === undefined) return null;
+  const used = new Map<
+    string,
+    { readonly swatch: string; readonly name: string; readonly area: number; readonly costMinor: number }
+  >();
+  for (const booking of cloth.bookings) {
+    const before = used.get(booking.fabricId);
+    used.set(booking.fabricId, {
+      swatch: booking.swatch,
+      name: booking.fabricName,
+      area: (before?.area ?? 0) + booking.usedArea,
+      costMinor: (before?.costMinor ?? 0) + booking.costMinor,
+    });
+  }
+  const lines = [...used].filter(([, line]) => line.area !== 0);
+  const money = (minor: number) => formatMoney(moneyFromMinor(minor, currency), locale);
+  return (
+    <section>
+      <h2 className={styles['heading']}>Cloth</h2>
+      {lines.length === 0 && cloth.held.length === 0 ? (
+        <p className={styles['quiet']}>None used yet. A cut is booked on the stage where it happens.</p>
+      ) : (
+        <ul className={styles['cloth']}>
+          {lines.map(([id, line]) => (
+            <li key={id}>
+              <span className={styles['swatch']} style={{ backgroundColor: line.swatch }} />
+              <span>{line.name}</span>
+              <span className={styles['quiet']}>{formatArea(line.area, length)}</span>
+              <span>{money(line.costMinor)}</span>
+            </li>
+          ))}
+          {cloth.held.map(({ piece, fabric, held }) => (
+            <li key={`held ${piece.id}`}>
+              <span className={styles['swatch']} style={{ backgroundColor: fabric.swatch }} />
+              <span>{fabric.name}</span>
+              <span className={styles['quiet']}>set aside</span>
+              <LengthText length={lengthFromUnits(held)} />
+            </li>
+          ))}
+          {lines.length > 0 && (
+            <li className={styles['total']}>
+              <span />
+              <span>Together</span>
+              <span className={styles['quiet']}>{formatArea(cloth.usedArea, length)}</span>
+              <strong>{money(cloth.costMinor)}</strong>
+            </li>
+          )}
+        </ul>
+      )}
+    </section>
+  );
+}
