@@ -1,16 +1,80 @@
 import type { ProjectId, StageId } from '#core/domain/ids';
+import { measurementsOfProject } from '#core/domain/measurements';
+import { useRead } from '#renderer/bridge/query';
+import { useWorkshop } from '#renderer/bridge/workshop';
+import { today } from '#renderer/text/dates';
+import { STAGE_STATE_WORDS } from '#renderer/text/stage-words';
+import { awayWords, standingLines, standingOf } from '#renderer/text/standing';
+import { useDisplay } from '#renderer/ui/display';
+import { HabitsDisplay } from '#renderer/ui/habits-display';
 import { Page } from '#renderer/ui/page';
+import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { ProjectDrawing } from '#renderer/ui/project-drawing';
+import { Checklist } from './checklist';
+import { Numbers } from './numbers';
+import { Photos } from './photos';
+import { StageAction } from './stage-action';
+import { StageCloth } from './stage-cloth';
+import { StageJournal } from './stage-journal';
+import { StageOptions } from './stage-options';
+import { Trips } from './trips';
+import styles from './stage.module.css';
 
 interface StagePageProps {
   readonly projectId: ProjectId;
   readonly stageId: StageId;
 }
 
-/** One stage of a project: what is done in it, and the numbers it needs. */
-export function StagePage({ projectId }: StagePageProps) {
+/** One stage of a project: the numbers it needs, what to check, the cloth it takes, and the one action that moves it on. */
+export function StagePage({ projectId, stageId }: StagePageProps) {
+  const { value: spread, problem } = useRead('project:open', { projectId });
+  const { habits } = useWorkshop();
+  const { locale } = useDisplay();
+  const back = { to: `/projects/${projectId}`, words: spread?.project.name ?? 'Back to the project' };
+  const stage = spread?.stages.find((one) => one.id === stageId);
+  if (spread === undefined || stage === undefined) {
+    const gone = spread === undefined ? problem : ({ code: 'not-found', what: 'stage' } as const);
+    return (
+      <Page title="Stage" back={back}>
+        <ProblemNotice problem={gone} />
+      </Page>
+    );
+  }
+  const on = today();
+  const measurements = measurementsOfProject(spread.project, habits);
+  const standing = standingOf(spread, on);
+  const lines = standing.now?.id === stage.id ? standingLines(spread, standing, on, locale) : [];
   return (
-    <Page title="Stage" back={{ to: `/projects/${projectId}`, words: 'Back to the project' }}>
-      <p />
-    </Page>
+    <HabitsDisplay habits={measurements.habits}>
+      <Page
+        title={stage.name}
+        back={back}
+        under={[STAGE_STATE_WORDS[stage.state], ...lines.map(({ text }) => text)].join(' · ')}
+        action={<StageAction stage={stage} spread={spread} />}
+        aside={<StageOptions stage={stage} />}
+      >
+        <div className={styles['spread']}>
+          <div className={styles['numbers']}>
+            <Numbers stage={stage} measurements={measurements} />
+          </div>
+          <div className={styles['side']}>
+            <div className={styles['drawing']}>
+              <ProjectDrawing
+                piece={spread.project}
+                stages={spread.stages}
+                swatches={spread.swatches}
+                size={210}
+                awayWords={awayWords(standing, on, locale)}
+              />
+            </div>
+            <Trips stage={stage} trips={spread.trips.filter((trip) => trip.stageId === stageId)} />
+            <Checklist stage={stage} stages={spread.stages} />
+            <StageCloth stage={stage} />
+            <StageJournal stage={stage} />
+            <Photos stage={stage} photos={spread.photos.filter((photo) => photo.stageId === stageId)} />
+          </div>
+        </div>
+      </Page>
+    </HabitsDisplay>
   );
 }

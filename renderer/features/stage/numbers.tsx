@@ -1,0 +1,52 @@
+import { useState } from 'react';
+import { calculatorsForStage } from '#core/calculators/registry';
+import type { Measurements } from '#core/domain/measurements';
+import type { Stage } from '#core/domain/stage';
+import { useRead } from '#renderer/bridge/query';
+import { CalculatorPanel } from './calculator-panel';
+import { CalculatorHead } from './calculator-head';
+import styles from './numbers.module.css';
+
+interface NumbersProps {
+  readonly stage: Stage;
+  readonly measurements: Measurements;
+}
+
+/** The calculators of a stage: each a question with its answer, one opened at a time. */
+export function Numbers({ stage, measurements }: NumbersProps) {
+  const calculators = calculatorsForStage(stage.kind);
+  const { value: kept } = useRead('calculation:list', { stageId: stage.id });
+  const [opened, setOpened] = useState<string | null>(calculators[0]?.name ?? null);
+  if (calculators.length === 0 || kept === undefined) return null;
+  return (
+    <section aria-label="Numbers" className={styles['numbers']}>
+      {calculators.map((calculator) => {
+        const isOpen = calculator.name === opened;
+        const own = kept.find((one) => one.calculator === calculator.name) ?? null;
+        const panelId = `numbers-${calculator.name}`;
+        return (
+          <article key={calculator.name} className={styles['calculator']}>
+            <CalculatorHead
+              calculator={calculator}
+              kept={own}
+              measurements={measurements}
+              isOpen={isOpen}
+              panelId={panelId}
+              onToggle={() => setOpened(isOpen ? null : calculator.name)}
+            />
+            {isOpen && (
+              <div id={panelId}>
+                <CalculatorPanel
+                  stage={stage}
+                  calculator={calculator}
+                  kept={own}
+                  measurements={measurements}
+                />
+              </div>
+            )}
+          </article>
+        );
+      })}
+    </section>
+  );
+}

@@ -1,0 +1,126 @@
+import { type ChangeEvent, useId, useRef, useState } from 'react';
+import type { StagePhoto } from '#core/contract/projects';
+import type { Stage } from '#core/domain/stage';
+import { photoAddress } from '#renderer/bridge/photo';
+import { useWrite } from '#renderer/bridge/query';
+import { dateWords, dayOfInstant, today } from '#renderer/text/dates';
+import { Button } from '#renderer/ui/button';
+import { Dialog } from '#renderer/ui/dialog';
+import { useDisplay } from '#renderer/ui/display';
+import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { TextField } from '#renderer/ui/text-field';
+import styles from './stage.module.css';
+
+interface PhotosProps {
+  readonly stage: Stage;
+  readonly photos: readonly StagePhoto[];
+}
+
+/** The pictures kept with a stage; one is added from a file, or pasted or dropped anywhere in this part of the page. */
+export function Photos({ stage, photos }: PhotosProps) {
+  const [opened, setOpened] = useState<StagePhoto | null>(null);
+  const [caption, setCaption] = useState('');
+  const picker = useRef<HTMLInputElement>(null);
+  const titleId = useId();
+  const adding = useWrite('photo:add');
+  const add = async (files: readonly File[]) => {
+    for (const file of files) {
+      const bytes = new Uint8Array(await file.arrayBuffer());
+      await adding.write({ stageId: stage.id, bytes, caption });
+    }
+    setCaption('');
+  };
+  const pick = (event: ChangeEvent<HTMLInputElement>) => {
+    void add([...(event.target.files ?? [])]);
+    event.target.value = '';
+  };
+  return (
+    <section
+      className={styles['part']}
+      aria-labelledby={titleId}
+      onDragOver={(event) => event.preventDefault()}
+      onDrop={(event) => {
+        event.preventDefault();
+        void add([...event.dataTransfer.files]);
+      }}
+      onPaste={(event) => {
+        if (event.clipboardData.files.length > 0) void add([...event.clipboardData.files]);
+      }}
+    >
+      <h3 id={titleId}>Photos</h3>
+      {photos.length > 0 && (
+        <ul className={styles['photos']}>
+          {photos.map((photo) => (
+            <li key={photo.id}>
+              <PhotoThumbnail photo={photo} onOpen={() => setOpened(photo)} />
+            </li>
+          ))}
+        </ul>
+      )}
+      <div className={styles['addLine']}>
+        <TextField
+          label="Words for the next photo"
+          value={caption}
+          onChange={setCaption}
+          maximum={300}
+          isOptional
+        />
+        <Button disabled={adding.isWriting} onClick={() => picker.current?.click()}>
+          {adding.isWriting ? 'Keeping it…' : 'Add a photo'}
+        </Button>
+      </div>
+      <input
+        ref={picker}
+        type="file"
+        accept="image/jpeg,image/png,image/webp"
+        multiple
+        hidden
+        aria-label="Photo files"
+        onChange={pick}
+      />
+      <ProblemNotice problem={adding.problem} />
+      {opened !== null && <PhotoDialog photo={opened} onClose={() => setOpened(null)} />}
+    </section>
+  );
+}
+
+function PhotoThumbnail({ photo, onOpen }: { readonly photo: StagePhoto; readonly onOpen: () => void }) {
+  const words = photo.caption === '' ? 'Photo without words' : photo.caption;
+  return (
+    <button type="button" className={styles['photo']} onClick={onOpen}>
+      <img src={photoAddress(photo.id, 'thumbnail')} alt={words} />
+      {photo.caption !== '' && <span className={styles['quiet']}>{photo.caption}</span>}
+    </button>
+  );
+}
+
+function PhotoDialog({ photo, onClose }: { readonly photo: StagePhoto; readonly onClose: () => void }) {
+  const { locale } = useDisplay();
+  const removing = useWrite('photo:remove');
+  const remove = async () => {
+    const answer = await removing.write({ photoId: photo.id });
+    if (answer.ok) onClose();
+  };
+  const day = dateWords(dayOfInstant(photo.addedAt), locale, today());
+  return (
+    <Dialog
+      title={photo.caption === '' ? `Photo of ${day}` : photo.caption}
+      isWide
+      onClose={onClose}
+      foot={
+        <>
+          <Button disabled={removing.isWriting} onClick={() => void remove()}>
+            Remove
+          </Button>
+          <Button look="main" onClick={onClose}>
+            Close
+          </Button>
+        </>
+      }
+    >
+      <img className={styles['photoFull']} src={photoAddress(photo.id, 'full')} alt={photo.caption} />
+      <p className={styles['quiet']}>Kept {day}</p>
+      <ProblemNotice problem={removing.problem} />
+    </Dialog>
+  );
+}

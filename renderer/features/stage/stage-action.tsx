@@ -1,0 +1,51 @@
+import { useState } from 'react';
+import type { ProjectSpread } from '#core/contract/projects';
+import { openGateItems, type Stage, type StageState } from '#core/domain/stage';
+import { useWrite } from '#renderer/bridge/query';
+import { stageMove } from '#renderer/text/stage-words';
+import { Button } from '#renderer/ui/button';
+import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { BackDialog } from './back-dialog';
+import { GateDialog } from './gate-dialog';
+import { SendDialog } from './send-dialog';
+
+interface StageActionProps {
+  readonly stage: Stage;
+  readonly spread: ProjectSpread;
+}
+
+/** The one action of a stage's page: what moves it on, asking first for what that takes. */
+export function StageAction({ stage, spread }: StageActionProps) {
+  const [isAsking, setIsAsking] = useState(false);
+  const moving = useWrite('stage:move');
+  const move = stageMove(stage, spread.stages);
+  const close = () => setIsAsking(false);
+  const moveTo = (to: StageState) => void moving.write({ stageId: stage.id, to });
+  if (move === null) {
+    return (
+      <>
+        <ProblemNotice problem={moving.problem} />
+        <Button disabled={moving.isWriting} onClick={() => moveTo('in-hand')}>
+          Take it up again
+        </Button>
+      </>
+    );
+  }
+  return (
+    <>
+      <ProblemNotice problem={moving.problem} />
+      <Button
+        look="main"
+        disabled={moving.isWriting}
+        onClick={() => (move.how === 'here' ? moveTo(move.to) : setIsAsking(true))}
+      >
+        {move.verb}
+      </Button>
+      {isAsking && stage.state === 'planned' && (
+        <GateDialog stage={stage} open={openGateItems(stage, spread.stages)} onClose={close} />
+      )}
+      {isAsking && stage.state === 'in-hand' && <SendDialog stage={stage} spread={spread} onClose={close} />}
+      {isAsking && stage.state === 'out' && <BackDialog stage={stage} trips={spread.trips} onClose={close} />}
+    </>
+  );
+}

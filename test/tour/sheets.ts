@@ -1,0 +1,24 @@
+import path from 'node:path';
+import { askStore } from '#test/helpers/ask-store';
+import type { DevelopedProgram } from '#test/helpers/launch';
+
+/** Makes every sheet of one ring-shaped piece as a PDF; only the system's own save dialog is answered for the maker. */
+export async function makeSheets({ electron, page }: DevelopedProgram, folder: string): Promise<void> {
+  const { items } = await askStore(page, 'project:list', { archived: false });
+  const ring = items.find(({ project }) => project.hole !== null)?.project;
+  if (ring === undefined) throw new Error('The demo has no ring');
+  const sheets = [
+    ['project-letter', `/sheets/project/${ring.id}?paper=letter`],
+    ['project-a4', `/sheets/project/${ring.id}?paper=a4`],
+    ['center-template-letter', `/sheets/center-template/${ring.id}?paper=letter`],
+    ['center-template-quarter-a4', `/sheets/center-template/${ring.id}?paper=a4&part=quarter`],
+  ] as const;
+  for (const [name, sheet] of sheets) {
+    const file = path.join(folder, `${name}.pdf`);
+    await electron.evaluate(({ dialog }, filePath) => {
+      dialog.showSaveDialog = () => Promise.resolve({ canceled: false, filePath });
+    }, file);
+    await askStore(page, 'shell:print-sheet', { path: sheet, name: 'Sheet' });
+    console.log(`  ${name}.pdf`);
+  }
+}

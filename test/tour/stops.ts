@@ -1,0 +1,134 @@
+import type { Page } from '@playwright/test';
+import { askStore } from '#test/helpers/ask-store';
+
+/** A page or dialog that the tour shows. */
+export interface Stop {
+  readonly name: string;
+  readonly go: (page: Page) => Promise<void>;
+  readonly leave?: (page: Page) => Promise<void>;
+}
+
+const openAt = (hash: string, heading: RegExp) => async (page: Page) => {
+  await page.evaluate((to) => {
+    window.location.hash = to;
+  }, `#${hash}`);
+  await page.getByRole('heading', { level: 1, name: heading }).waitFor();
+};
+
+interface ListedProject {
+  readonly id: string;
+  readonly name: string;
+  readonly stages: readonly { readonly id: string; readonly kind: string; readonly name: string }[];
+}
+
+/** Every page of the demo workshop: the places, one piece in each situation, and a stage of each kind. */
+export async function pageStops(page: Page): Promise<readonly Stop[]> {
+  const projects = await listProjects(page);
+  const spread = (name: string, wanted: string): Stop => {
+    const project = projectNamed(projects, wanted);
+    return { name, go: openAt(`/projects/${project.id}`, new RegExp(escaped(project.name))) };
+  };
+  const stage = (name: string, wanted: string, kind: string): Stop => {
+    const project = projectNamed(projects, wanted);
+    const found = project.stages.find((one) => one.kind === kind);
+    if (found === undefined) throw new Error(`${wanted} has no ${kind}`);
+    return {
+      name,
+      go: openAt(`/projects/${project.id}/stages/${found.id}`, new RegExp(escaped(found.name))),
+    };
+  };
+  return [
+    { name: 'bench', go: openAt('/', /Bench/) },
+    { name: 'projects', go: openAt('/projects', /Projects/) },
+    { name: 'project-new', go: openAt('/projects/new', /./) },
+    spread('project-away', 'Lantern round'),
+    spread('project-in-hand', 'Candle-table round'),
+    spread('project-long-name', 'Night garden throw'),
+    { name: 'project-edit', go: openAt(`/projects/${projectNamed(projects, 'Lantern round').id}/edit`, /./) },
+    stage('stage-piecing', 'Night garden throw', 'piecing'),
+    stage('stage-longarm', 'Lantern round', 'longarm'),
+    stage('stage-outer-binding', 'Harbor table ring', 'outer-binding'),
+    stage('stage-center-cut', 'Foxglove hexagon', 'center-cut'),
+    stage('stage-inner-binding', 'Candle-table round', 'inner-binding'),
+    stage('stage-hand-finish', 'Sill runner', 'hand-finish'),
+    { name: 'stash', go: openAt('/stash', /Stash/) },
+    { name: 'stash-fabric', go: openFabric('Kettle blue') },
+    { name: 'workshop', go: openAt('/workshop', /Workshop/) },
+  ];
+}
+
+/** Dialogs, each opened from its page and closed again. */
+export const dialogStops: readonly Stop[] = [
+  {
+    name: 'dialog-keys',
+    go: async (page) => {
+      await openAt('/', /Bench/)(page);
+      await page.getByRole('button', { name: 'Keys' }).click();
+      await page.getByRole('dialog').waitFor();
+    },
+    leave: closeDialog,
+  },
+  {
+    name: 'dialog-gate',
+    go: async (page) => {
+      await openStage(page, 'Foxglove hexagon', 'center-cut');
+      await page.getByRole('button', { name: 'Check before cutting' }).click();
+      await page.getByRole('dialog').waitFor();
+    },
+    leave: closeDialog,
+  },
+  {
+    name: 'dialog-back',
+    go: async (page) => {
+      await openStage(page, 'Lantern round', 'longarm');
+      await page.getByRole('button', { name: 'It is back' }).click();
+      await page.getByRole('dialog').waitFor();
+    },
+    leave: closeDialog,
+  },
+  {
+    name: 'dialog-cut',
+    go: async (page) => {
+      await openStage(page, 'Candle-table round', 'inner-binding');
+      await page.getByRole('button', { name: 'Book a cut' }).click();
+      await page.getByRole('dialog').getByRole('radio').first().check();
+    },
+    leave: closeDialog,
+  },
+];
+
+async function openStage(page: Page, wanted: string, kind: string): Promise<void> {
+  const project = projectNamed(await listProjects(page), wanted);
+  const found = project.stages.find((one) => one.kind === kind);
+  if (found === undefined) throw new Error(`${wanted} has no ${kind}`);
+  await openAt(`/projects/${project.id}/stages/${found.id}`, new RegExp(escaped(found.name)))(page);
+}
+
+async function closeDialog(page: Page): Promise<void> {
+  await page.keyboard.press('Escape');
+  await page.getByRole('dialog').waitFor({ state: 'detached' });
+}
+
+function openFabric(name: string) {
+  return async (page: Page) => {
+    await openAt('/stash', /Stash/)(page);
+    await page.getByRole('link', { name }).first().click();
+    await page.getByRole('heading', { level: 1, name }).waitFor();
+  };
+}
+
+/** What the store itself lists, asked through the page's own bridge. */
+async function listProjects(page: Page): Promise<readonly ListedProject[]> {
+  const { items } = await askStore(page, 'project:list', { archived: false });
+  return items.map(({ project, stages }) => ({ ...project, stages }));
+}
+
+function projectNamed(projects: readonly ListedProject[], wanted: string): ListedProject {
+  const found = projects.find(({ name }) => name.startsWith(wanted));
+  if (found === undefined) throw new Error(`The demo has no ${wanted}`);
+  return found;
+}
+
+function escaped(text: string): string {
+  return text.replace(/[.*+?^${}()|[\]\\]/g, String.raw`\$&`);
+}
