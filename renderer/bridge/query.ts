@@ -1,4 +1,11 @@
-import { keepPreviousData, QueryClient, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import {
+  keepPreviousData,
+  QueryClient,
+  useMutation,
+  useQueries,
+  useQuery,
+  useQueryClient,
+} from '@tanstack/react-query';
 import type { ChannelAnswer, ChannelInput, ChannelName, ChannelOutput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import { call } from './call';
@@ -46,6 +53,18 @@ export function useRead<Name extends ChannelName>(
     isLoading: query.isPending,
     again: () => void query.refetch(),
   };
+}
+
+/** Reads the same thing of several, in their order; undefined until all of it is there. What cannot be read counts as not there. */
+export function useReadEach<Name extends ChannelName>(
+  name: Name,
+  inputs: readonly ChannelInput<Name>[],
+): readonly (ChannelOutput<Name> | null)[] | undefined {
+  const queries = useQueries({
+    queries: inputs.map((input) => ({ queryKey: [name, input], queryFn: () => call(name, input) })),
+  });
+  if (queries.some((query) => query.isPending)) return undefined;
+  return queries.map(({ data }) => (data?.ok === true ? data.value : null));
 }
 
 export interface Writing<Name extends ChannelName> {
