@@ -1,9 +1,13 @@
-import { useEffect } from 'react';
+import { useParams, useSearchParams } from 'react-router';
+import { ProjectSheet } from './project-sheet';
+import { readSheetAddress } from './sheet-address';
+import { SheetWords } from './sheet-words';
+import { TemplateSheet } from './template-sheet';
 
-/** A sheet for paper, chosen by the rest of the address. Its title says when everything on it is drawn. */
+/** A sheet for paper, named by the rest of the address: the sheet of a project, or the template of its hole. */
 export function SheetPage() {
-  useEffect(() => {
-    document.title = 'Sheet ready';
-  }, []);
-  return <article />;
+  const [search] = useSearchParams();
+  const request = readSheetAddress(useParams()['*'] ?? '', search);
+  if (request === null) return <SheetWords paper="a4">There is no such sheet.</SheetWords>;
+  return request.sheet === 'project' ? <ProjectSheet {...request} /> : <TemplateSheet {...request} />;
 }

@@ -1,0 +1,67 @@
+import type { TemplatePaper } from '#core/calculators/center/center-template';
+import type { ProjectSpread } from '#core/contract/projects';
+import type { ProjectId } from '#core/domain/ids';
+import { measurementsOfProject } from '#core/domain/measurements';
+import { useRead, useReadEach } from '#renderer/bridge/query';
+import { useOpening } from '#renderer/bridge/workshop';
+import { longDateWords, today } from '#renderer/text/dates';
+import { problemWords } from '#renderer/text/problems';
+import { useDisplay } from '#renderer/ui/display';
+import { HabitsDisplay } from '#renderer/ui/habits-display';
+import { Paper } from './paper';
+import { SheetCloth } from './sheet-cloth';
+import { SheetPiece } from './sheet-piece';
+import { SheetStage } from './sheet-stage';
+import { SheetWords } from './sheet-words';
+import { paperAnswers } from './sheet-lines';
+import styles from './project-sheet.module.css';
+
+interface ProjectSheetProps {
+  readonly projectId: ProjectId;
+  readonly paper: TemplatePaper;
+}
+
+/** A project for the table: the piece, its cloth, and every stage with its numbers and lines to tick by hand. */
+export function ProjectSheet({ projectId, paper }: ProjectSheetProps) {
+  const { value: spread, problem } = useRead('project:open', { projectId });
+  const { length } = useDisplay();
+  if (problem !== null) return <SheetWords paper={paper}>{problemWords(problem, length)}</SheetWords>;
+  return spread === undefined ? null : <WholeSheet spread={spread} paper={paper} />;
+}
+
+function WholeSheet({ spread, paper }: { readonly spread: ProjectSpread; readonly paper: TemplatePaper }) {
+  const { project, stages } = spread;
+  const opening = useOpening();
+  const { value: cloth, isLoading } = useRead('ledger:of-project', { projectId: project.id });
+  const kept = useReadEach(
+    'calculation:list',
+    stages.map(({ id }) => ({ stageId: id })),
+  );
+  const { locale } = useDisplay();
+  if (opening === undefined || isLoading || kept === undefined) return null;
+  const measurements = measurementsOfProject(project, opening.workshop.habits);
+  return (
+    <HabitsDisplay habits={measurements.habits}>
+      <Paper paper={paper} margin="14mm">
+        <div className={styles['sheet']}>
+          <div className={styles['running']}>
+            <div className={styles['runningLine']}>
+              <span>{project.name}</span>
+              <span>{longDateWords(today(), locale)}</span>
+            </div>
+          </div>
+          <div>
+            <SheetPiece spread={spread} habits={measurements.habits} />
+            {cloth !== undefined && <SheetCloth cloth={cloth} />}
+            {stages
+              .map((stage, place) => ({ stage, answers: paperAnswers(kept[place] ?? [], measurements) }))
+              .filter(({ stage }) => stage.state !== 'skipped')
+              .map(({ stage, answers }) => (
+                <SheetStage key={stage.id} stage={stage} spread={spread} answers={answers} />
+              ))}
+          </div>
+        </div>
+      </Paper>
+    </HabitsDisplay>
+  );
+}

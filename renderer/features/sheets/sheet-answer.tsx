@@ -1,0 +1,36 @@
+import { DiagramView } from '#renderer/ui/diagram';
+import { FigureTable } from '#renderer/ui/figure-table';
+import { Notes } from '#renderer/ui/notice';
+import { FigureList, HeroFigure } from '#renderer/ui/quantity';
+import type { PaperAnswer } from './sheet-lines';
+import styles from './project-sheet.module.css';
+
+/** A kept answer: its large figure and the others, the drawing beside them, tables, and what to mind. Tips stay in the notebook. */
+export function SheetAnswer({ answer }: { readonly answer: PaperAnswer }) {
+  const { calculation, isOld, title } = answer;
+  const [hero, ...others] = calculation.figures;
+  const notes = calculation.notes.filter(({ kind }) => kind !== 'tip');
+  return (
+    <article className={styles['answer']}>
+      <h3>
+        {title}
+        {isOld && (
+          <span className={styles['old']}> · the project has changed since: ask the notebook again</span>
+        )}
+      </h3>
+      <div className={styles['answerBody']}>
+        <div className={styles['figures']}>
+          {hero !== undefined && <HeroFigure figure={hero} />}
+          {others.length > 0 && <FigureList figures={others} />}
+        </div>
+        {calculation.diagram !== null && (
+          <DiagramView diagram={calculation.diagram} maxWidth={350} maxHeight={330} />
+        )}
+      </div>
+      {calculation.tables.map((table) => (
+        <FigureTable key={table.title} table={table} />
+      ))}
+      <Notes notes={notes} />
+    </article>
+  );
+}

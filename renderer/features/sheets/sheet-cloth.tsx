@@ -1,0 +1,47 @@
+import type { ClothOfProject } from '#core/contract/stash';
+import { formatArea } from '#core/units/format-area';
+import { lengthFromUnits } from '#core/units/length';
+import { useDisplay } from '#renderer/ui/display';
+import { LengthText, Typeset } from '#renderer/ui/typeset';
+import { fabricLines } from './sheet-lines';
+import styles from './project-sheet.module.css';
+
+/** The fabrics of the piece: what is set aside for it and what is used up. Nothing where there is neither. */
+export function SheetCloth({ cloth }: { readonly cloth: ClothOfProject }) {
+  const { length } = useDisplay();
+  const lines = fabricLines(cloth);
+  if (lines.length === 0) return null;
+  return (
+    <section className={styles['cloth']}>
+      <h2>Cloth</h2>
+      <table className={styles['table']}>
+        <thead>
+          <tr>
+            <th scope="col">Fabric</th>
+            <th scope="col">Set aside</th>
+            <th scope="col">Used</th>
+          </tr>
+        </thead>
+        <tbody>
+          {lines.map((line) => (
+            <tr key={line.fabricId}>
+              <th scope="row">
+                <span className={styles['swatch']} style={{ backgroundColor: line.swatch }} />
+                {line.name}
+              </th>
+              <td>
+                {line.held.map((piece) => (
+                  <div key={piece.pieceId}>
+                    <LengthText length={lengthFromUnits(piece.width)} /> ×{' '}
+                    <LengthText length={lengthFromUnits(piece.length)} rounding="down" />
+                  </div>
+                ))}
+              </td>
+              <td>{line.usedArea === 0 ? '' : <Typeset text={formatArea(line.usedArea, length)} />}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}

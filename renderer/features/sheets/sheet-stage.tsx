@@ -1,0 +1,102 @@
+import type { ProjectSpread, Trip } from '#core/contract/projects';
+import { openGateItems, type Stage } from '#core/domain/stage';
+import { formatMinutes, minutesFromWhole } from '#core/units/minutes';
+import { dateWords, today } from '#renderer/text/dates';
+import { STAGE_STATE_WORDS } from '#renderer/text/stage-words';
+import { useDisplay } from '#renderer/ui/display';
+import { Typeset } from '#renderer/ui/typeset';
+import { SheetAnswer } from './sheet-answer';
+import type { PaperAnswer } from './sheet-lines';
+import styles from './project-sheet.module.css';
+
+interface SheetStageProps {
+  readonly stage: Stage;
+  readonly spread: ProjectSpread;
+  readonly answers: readonly PaperAnswer[];
+}
+
+/** A stage: what must be so before it starts, what to tick on the way, and its numbers. A stage that is done is one line. */
+export function SheetStage({ stage, spread, answers }: SheetStageProps) {
+  const isDone = stage.state === 'done';
+  const gate = stage.checklist.filter((item) => item.isGate);
+  const others = stage.checklist.filter((item) => !item.isGate);
+  const open = new Set(openGateItems(stage, spread.stages).map(({ id }) => id));
+  const estimate =
+    isDone || stage.estimateMinutes === 0
+      ? ''
+      : `, about ${formatMinutes(minutesFromWhole(stage.estimateMinutes))}`;
+  return (
+    <section className={styles['stage']}>
+      <div className={styles['stageHead']}>
+        <h2>{stage.name}</h2>
+        <span className={styles['quiet']}>
+          {STAGE_STATE_WORDS[stage.state]}
+          {estimate}
+        </span>
+      </div>
+      {spread.trips
+        .filter((trip) => trip.stageId === stage.id)
+        .map((trip) => (
+          <TripLine key={trip.id} trip={trip} />
+        ))}
+      {!isDone && stage.heldUpBy !== '' && <p>Held up: {stage.heldUpBy}</p>}
+      {!isDone && gate.length > 0 && (
+        <Lines title="Before it starts" items={gate.map((item) => [item.text, !open.has(item.id)])} />
+      )}
+      {!isDone && answers.map((answer) => <SheetAnswer key={answer.name} answer={answer} />)}
+      {!isDone && others.length > 0 && (
+        <Lines
+          title={gate.length > 0 || answers.length > 0 ? 'On the way' : null}
+          items={others.map((item) => [item.text, item.isTicked])}
+        />
+      )}
+      {stage.notes !== '' && <p className={styles['notes']}>{stage.notes}</p>}
+    </section>
+  );
+}
+
+interface LinesProps {
+  readonly title: string | null;
+  readonly items: readonly (readonly [string, boolean])[];
+}
+
+/** Lines to tick by hand, two columns of them; what is ticked in the notebook is ticked here. */
+function Lines({ title, items }: LinesProps) {
+  return (
+    <div className={styles['part']}>
+      {title !== null && <h3>{title}</h3>}
+      <ul className={styles['lines']}>
+        {items.map(([text, isTicked]) => (
+          <li key={text} className={styles['line']}>
+            <svg
+              width="15"
+              height="15"
+              viewBox="0 0 15 15"
+              role="img"
+              aria-label={isTicked ? 'ticked' : 'open'}
+            >
+              <rect x="1" y="1" width="13" height="13" className={styles['box']} />
+              {isTicked && <path d="M 3.5 8 L 6.5 11.5 L 12 3.5" className={styles['tick']} />}
+            </svg>
+            <span>
+              <Typeset text={text} />
+            </span>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+function TripLine({ trip }: { readonly trip: Trip }) {
+  const { locale } = useDisplay();
+  const on = today();
+  const day = (date: NonNullable<Trip['sentOn']>) => dateWords(date, locale, on);
+  const facts = [
+    trip.sentOn === null ? null : `sent ${day(trip.sentOn)}`,
+    trip.promisedOn === null || trip.backOn !== null ? null : `promised ${day(trip.promisedOn)}`,
+    trip.backOn === null ? null : `back ${day(trip.backOn)}`,
+    trip.askedFor === '' ? null : `asked for: ${trip.askedFor}`,
+  ];
+  return <p>{[`With ${trip.withWhom}`, ...facts.filter((fact) => fact !== null)].join(', ')}</p>;
+}

@@ -1,0 +1,18 @@
+import type { ReactNode } from 'react';
+import type { TemplatePaper } from '#core/calculators/center/center-template';
+import { Paper } from './paper';
+
+interface SheetWordsProps {
+  readonly paper: TemplatePaper;
+  readonly children: ReactNode;
+}
+
+/** A sheet that can only say why there is nothing on it. */
+export function SheetWords({ paper, children }: SheetWordsProps) {
+  return (
+    <Paper paper={paper} margin="14mm">
+      <h1>Nothing to print</h1>
+      <p>{children}</p>
+    </Paper>
+  );
+}

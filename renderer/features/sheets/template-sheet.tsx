@@ -1,0 +1,62 @@
+import { planCenterTemplate, type TemplatePaper } from '#core/calculators/center/center-template';
+import type { ProjectId } from '#core/domain/ids';
+import { habitsOfProject } from '#core/domain/workshop';
+import { useRead } from '#renderer/bridge/query';
+import { useOpening } from '#renderer/bridge/workshop';
+import { problemWords } from '#renderer/text/problems';
+import { useDisplay } from '#renderer/ui/display';
+import { HabitsDisplay } from '#renderer/ui/habits-display';
+import { Paper } from './paper';
+import { SheetWords } from './sheet-words';
+import { TemplatePageView } from './template-page';
+
+interface TemplateSheetProps {
+  readonly projectId: ProjectId;
+  readonly paper: TemplatePaper;
+  readonly part: 'whole' | 'quarter';
+}
+
+/** The hole of a piece at true size, over as many sheets as it takes. */
+export function TemplateSheet({ projectId, paper, part }: TemplateSheetProps) {
+  const { value: spread, problem } = useRead('project:open', { projectId });
+  const opening = useOpening();
+  const { length } = useDisplay();
+  if (problem !== null) return <SheetWords paper={paper}>{problemWords(problem, length)}</SheetWords>;
+  if (spread === undefined || opening === undefined) return null;
+  const { project } = spread;
+  if (project.hole === null) return <SheetWords paper={paper}>{project.name} has no hole.</SheetWords>;
+  const habits = habitsOfProject(opening.workshop.habits, project.habitChanges);
+  const { diameter } = project.hole;
+  const planned = planCenterTemplate({
+    holeDiameter: diameter,
+    seamAllowance: habits.seamAllowance,
+    part,
+    paper,
+  });
+  if (!planned.ok) {
+    return (
+      <SheetWords paper={paper}>
+        This hole would take {planned.error.sheets} sheets. Draw it on the cloth with a pin, a string and
+        chalk instead{part === 'whole' ? ', or print the quarter of it' : ''}.
+      </SheetWords>
+    );
+  }
+  const template = planned.value;
+  return (
+    <HabitsDisplay habits={habits}>
+      <Paper paper={paper} margin="0">
+        {template.pages.map((page) => (
+          <TemplatePageView
+            key={page.name}
+            template={template}
+            page={page}
+            pieceName={project.name}
+            diameter={diameter}
+            seamAllowance={habits.seamAllowance}
+            part={part}
+          />
+        ))}
+      </Paper>
+    </HabitsDisplay>
+  );
+}
