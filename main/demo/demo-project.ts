@@ -13,6 +13,8 @@ export interface DemoProject {
   readonly hasSlit: boolean;
   readonly plan: 'skirt' | 'topper' | 'runner' | 'throw' | 'mat';
   readonly notes: string;
+  /** An outer binding strip decided on only today, which puts what was worked out before out of date. */
+  readonly latestStrip?: number;
   readonly isArchived?: boolean;
   readonly stages: readonly DemoStage[];
   readonly cuts: readonly DemoCut[];

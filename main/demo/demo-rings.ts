@@ -61,6 +61,7 @@ export const DEMO_RINGS: readonly DemoProject[] = [
     hasSlit: false,
     plan: 'topper',
     notes: 'The parasol pole is 1½ in across.',
+    latestStrip: 2.25,
     stages: [
       { kind: 'piecing', state: 'done', daysAgo: 52, photo: 'harbor', ticked: 9 },
       {

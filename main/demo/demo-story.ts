@@ -12,6 +12,18 @@ import { type DemoShelf, type DemoStore, found, type Moment } from './demo-store
 /** How long before its end a stage was begun, where the demo says nothing of it. */
 const USUAL_DAYS_IN_HAND = 4;
 
+/** The answers the demo's maker keeps with a stage of each kind. */
+const KEPT: Readonly<Record<StageKind, readonly string[]>> = {
+  piecing: ['patch-size'],
+  longarm: ['backing', 'longarm-price'],
+  'home-quilting': ['backing'],
+  'outer-binding': ['outer-binding'],
+  'center-cut': ['center-clearance'],
+  'inner-binding': ['inner-binding'],
+  'hand-finish': ['hand-finish'],
+  other: [],
+};
+
 /** Everything that happened to one project but its cloth. */
 export function projectMoments(store: DemoStore, shelf: DemoShelf, project: DemoProject): readonly Moment[] {
   const enter: Moment = {
@@ -28,6 +40,14 @@ export function projectMoments(store: DemoStore, shelf: DemoShelf, project: Demo
       shelf.projects.set(project.name, projectId);
     },
   };
+  const secondThoughts: Moment = {
+    daysAgo: 0,
+    happen: () => {
+      const habitChanges = { bindingStripWidth: lengthFromInches(project.latestStrip ?? 0) };
+      const details = { ...detailsOf(store, project), habitChanges };
+      store.call('project:change', { projectId: found(shelf.projects, project.name), details });
+    },
+  };
   const archive: Moment = {
     daysAgo: 300,
     happen: () => {
@@ -35,7 +55,12 @@ export function projectMoments(store: DemoStore, shelf: DemoShelf, project: Demo
     },
   };
   const stages = project.stages.flatMap((stage) => stageMoments(store, shelf, project, stage));
-  return [enter, ...stages, ...(project.isArchived === true ? [archive] : [])];
+  return [
+    enter,
+    ...stages,
+    ...(project.latestStrip === undefined ? [] : [secondThoughts]),
+    ...(project.isArchived === true ? [archive] : []),
+  ];
 }
 
 function stageMoments(
@@ -81,6 +106,9 @@ function prepareStage(store: DemoStore, stage: Stage, told: DemoStage): void {
       heldUpBy: told.heldUpBy ?? '',
       notes: told.notes ?? '',
     });
+  }
+  for (const calculator of KEPT[told.kind]) {
+    store.call('calculation:keep', { stageId: stage.id, calculator, ownInput: {} });
   }
   if (told.trip !== undefined)
     store.call('trip:add', { stageId: stage.id, details: tripOf(store, told.trip) });

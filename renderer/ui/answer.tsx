@@ -20,14 +20,14 @@ export function AnswerFigures({ calculation }: AnswerProps) {
   );
 }
 
-/** What goes with the figures of an answer: what to mind, the drawing to scale, tables. */
+/** What goes with the figures of an answer: the drawing to scale, what to mind, tables. */
 export function AnswerDetails({ calculation, maxWidth = 560 }: AnswerProps & { readonly maxWidth?: number }) {
   return (
     <>
-      <Notes notes={calculation.notes} />
       {calculation.diagram !== null && (
         <DiagramView diagram={calculation.diagram} maxWidth={maxWidth} maxHeight={420} />
       )}
+      <Notes notes={calculation.notes} />
       {calculation.tables.map((table) => (
         <FigureTable key={table.title} table={table} />
       ))}

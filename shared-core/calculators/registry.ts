@@ -24,9 +24,6 @@ export const calculators: readonly Calculator[] = [
   patchSize,
   top,
   accuracy,
-  washing,
-  clothWidth,
-  machineThread,
   backing,
   batting,
   longarmPrice,
@@ -39,6 +36,9 @@ export const calculators: readonly Calculator[] = [
   biasStrips,
   curveStrain,
   handFinish,
+  machineThread,
+  washing,
+  clothWidth,
 ];
 
 export function calculatorByName(name: string): Calculator | undefined {
