@@ -1,10 +1,4 @@
-import {
-  addDays,
-  calendarDate,
-  type CalendarDate,
-  calendarDateParts,
-  daysBetween,
-} from '#core/units/calendar-date';
+import { calendarDate, type CalendarDate, calendarDateParts, daysBetween } from '#core/units/calendar-date';
 
 /** Today where the maker sits. The window is the only place that knows. */
 export function today(now: Date = new Date()): CalendarDate {
@@ -51,10 +45,6 @@ export function lateWords(due: CalendarDate, on: CalendarDate): string {
 /** The day of an instant (UTC milliseconds) where the maker sits. */
 export function dayOfInstant(at: number): CalendarDate {
   return today(new Date(at));
-}
-
-export function isSoon(date: CalendarDate, on: CalendarDate, withinDays: number): boolean {
-  return date <= addDays(on, withinDays);
 }
 
 function format(date: CalendarDate, locale: string, options: Intl.DateTimeFormatOptions): string {

@@ -81,7 +81,7 @@ function Fields({ fields, value, path, problems, fallbacks = {}, onChange }: Fie
 }
 
 /** One field of whatever form. */
-export function SchemaField(props: SchemaFieldProps) {
+function SchemaField(props: SchemaFieldProps) {
   const { field, value, path, problems, onChange } = props;
   if (field.form === 'group' || field.form === 'one-of' || field.form === 'rows') {
     if (field.isOptional) return <OptionalPart {...props} />;

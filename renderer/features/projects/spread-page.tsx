@@ -72,7 +72,7 @@ function Spread({ spread }: { readonly spread: ProjectSpread }) {
       <ProblemNotice problem={moving.problem ?? archiving.problem} />
       <div className={styles['spread']}>
         <PieceLeaf spread={spread} />
-        <StageRail project={project} stages={stages} trips={spread.trips} now={standing.now} />
+        <StageRail project={project} stages={stages} now={standing.now} />
       </div>
     </Page>
   );

@@ -1,6 +1,5 @@
 import { useState } from 'react';
 import { Link } from 'react-router';
-import type { Trip } from '#core/contract/projects';
 import type { Project } from '#core/domain/project';
 import { openGateItems, type Stage } from '#core/domain/stage';
 import { formatMinutes, minutesFromWhole } from '#core/units/minutes';
@@ -17,7 +16,6 @@ import styles from './spread.module.css';
 interface StageRailProps {
   readonly project: Project;
   readonly stages: readonly Stage[];
-  readonly trips: readonly Trip[];
   readonly now: Stage | null;
 }
 
