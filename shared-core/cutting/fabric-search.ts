@@ -1,28 +1,12 @@
-import type { CutTree, CuttingRule, PatchType } from './cut-plan';
-import type { CutLimits } from './beam-move';
-import type { PieceSpace } from './piece-space';
-import { sheetWorkshop, fillSheet, fitSheets } from './fill-sheets';
+import type { FabricProblem, FilledSpace } from './fabric-problem';
 import type { SheetWorkshop } from './fill-sheets';
-import { shortestRun } from './shortest-run';
+import type { PieceSpace } from './piece-space';
 import type { ShortestRun } from './shortest-run';
+import { fillSheet, fitSheets, sheetWorkshop } from './fill-sheets';
 import { fitsSpace } from './piece-space';
+import { shortestRun } from './shortest-run';
 
-/** One space and the tree found for it, patches by their index in the fabric's list. */
-export interface FilledSpace {
-  readonly space: PieceSpace;
-  readonly tree: CutTree;
-}
-
-export interface FabricProblem {
-  readonly patches: readonly PatchType[];
-  /** Spaces of the stash. */
-  readonly spaces: readonly PieceSpace[];
-  readonly toBuy: PieceSpace | undefined;
-  readonly rule: CuttingRule;
-  readonly limits: CutLimits;
-  readonly random: () => number;
-}
-
+/** What a fabric's search reports while it runs. */
 export interface FabricNews {
   /** A way to cut, with the copies it leaves over by type; the receiver judges whether it is better. */
   plan(filled: readonly FilledSpace[], left: readonly number[]): void;

@@ -1,6 +1,6 @@
 import type { CutTree, PatchType } from './cut-plan';
 import type { BeamWorkshop } from './beam-workshop';
-import type { FabricProblem, FilledSpace } from './fabric-search';
+import type { FabricProblem, FilledSpace } from './fabric-problem';
 import type { PieceSpace } from './piece-space';
 import type { SearchGrid } from './search-grid';
 import { beamWorkshop, movesUpTo } from './beam-workshop';

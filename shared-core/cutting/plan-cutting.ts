@@ -1,6 +1,6 @@
 import type { CuttingRule, PatchType } from './cut-plan';
 import type { CuttingJob, JobFabric, JobPlan, PiecePlan, Purchase, UnplacedPatch } from './cutting-job';
-import type { FilledSpace } from './fabric-search';
+import type { FilledSpace } from './fabric-problem';
 import { countPatches, restTree } from './cut-tree';
 import { searchFabric } from './fabric-search';
 import { isBetter, totalsOf } from './job-totals';

@@ -1,6 +1,6 @@
 import type { CutTree } from './cut-plan';
 import type { CutLimits } from './beam-move';
-import type { FabricProblem } from './fabric-search';
+import type { FabricProblem } from './fabric-problem';
 import type { PieceSpace } from './piece-space';
 import { stripRun } from './strip-run';
 

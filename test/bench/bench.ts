@@ -3,6 +3,7 @@ const BENCHES: Readonly<Record<string, () => Promise<(args: readonly string[]) =
   store: async () => (await import('./store/store-bench')).runStoreBench,
   core: async () => (await import('./core-bench')).runCoreBench,
   cutting: async () => (await import('./cutting/cutting-bench')).runCuttingBench,
+  'cutting-jobs': async () => (await import('./cutting/jobs-bench')).runJobsBench,
   'cutting-peers': async () => (await import('./cutting/cutting-peers')).runCuttingPeers,
 };
 

@@ -2,6 +2,7 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import type { CuttingAnswer } from '#core/cutting/cutting-search';
 import type { PatchType, StripProblem } from '#core/cutting/cut-plan';
+import type { BenchProblem } from './bench-problem';
 import type { BenchOptions } from './bench-options';
 import { checkCutPlan } from '#core/cutting/check-cut-plan';
 import { createCuttingSearch } from '#core/cutting/cutting-search';
@@ -11,11 +12,6 @@ import { fabricJobs } from './fabric-jobs';
 import { instancePatches, readInstances } from './instances';
 import { gapPercent, layoutPlaces, summarizeGaps } from './score';
 import { seededRandom } from '#core/cutting/seeded-random';
-
-export interface BenchProblem extends StripProblem {
-  readonly name: string;
-  readonly reference: number | undefined;
-}
 
 /**
  * Plans every instance of a folder (or of the seeded fabric jobs) for the time given, one thread, each from nothing; checks

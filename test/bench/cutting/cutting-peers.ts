@@ -4,7 +4,7 @@ import { lengthBound } from '#core/cutting/length-bounds';
 import { benchClock, readBenchOptions } from './bench-options';
 import type { BenchOptions } from './bench-options';
 import { benchProblems, planFor, warmUp } from './cutting-bench';
-import type { BenchProblem } from './cutting-bench';
+import type { BenchProblem } from './bench-problem';
 import { peers, usedHeight } from './peers';
 import { gapPercent, summarizeGaps } from './score';
 

@@ -1,7 +1,7 @@
 import type { PatchType } from '#core/cutting/cut-plan';
 import { createCuttingSearch } from '#core/cutting/cutting-search';
 import { seededRandom } from '#core/cutting/seeded-random';
-import type { BenchProblem } from './cutting-bench';
+import type { BenchProblem } from './bench-problem';
 
 const INCH = 8128;
 const HALF_INCH = INCH / 2;

@@ -70,10 +70,10 @@ function levelModel({ stripWidth, patches }: StripProblem): string {
 }
 
 describe('strips of ten patches that may not turn, against integer programming', () => {
-  it('finds what HiGHS proves optimal in at least 95 % of 40', async () => {
+  it('finds what HiGHS proves optimal in at least 95 % of 20', async () => {
     const highs = await loadHighs();
     let optimal = 0;
-    for (let seed = 1; seed <= 40; seed++) {
+    for (let seed = 1; seed <= 20; seed++) {
       const problem = smallProblem(seed, 10, false);
       const least = Math.round(highs.solve(levelModel(problem)).ObjectiveValue);
       const { height, lowerBound } = answerAfter(problem, '2-stage', STEPS);
@@ -81,6 +81,6 @@ describe('strips of ten patches that may not turn, against integer programming',
       expect(lowerBound).toBeLessThanOrEqual(least);
       if (height === least) optimal++;
     }
-    expect(optimal).toBeGreaterThanOrEqual(38);
+    expect(optimal).toBeGreaterThanOrEqual(19);
   });
 });

@@ -1,0 +1,20 @@
+import type { CutTree, CuttingRule, PatchType } from './cut-plan';
+import type { CutLimits } from './beam-move';
+import type { PieceSpace } from './piece-space';
+
+/** One space and the tree found for it, patches by their index in the fabric's list. */
+export interface FilledSpace {
+  readonly space: PieceSpace;
+  readonly tree: CutTree;
+}
+
+/** One fabric's patches and the cloth to cut them from, in true units. */
+export interface FabricProblem {
+  readonly patches: readonly PatchType[];
+  /** Spaces of the stash. */
+  readonly spaces: readonly PieceSpace[];
+  readonly toBuy: PieceSpace | undefined;
+  readonly rule: CuttingRule;
+  readonly limits: CutLimits;
+  readonly random: () => number;
+}
