@@ -1,11 +1,11 @@
 import { useState } from 'react';
-import { openGateItems, type Stage } from '#core/domain/stage';
+import { type ChecklistItem, openGateItems, type Stage } from '#core/domain/stage';
 import { useWrite } from '#renderer/bridge/query';
 import { Button } from '#renderer/ui/button';
-import { Checkbox } from '#renderer/ui/checkbox';
 import { Form } from '#renderer/ui/form';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { TextField } from '#renderer/ui/text-field';
+import { TickBox } from './tick-box';
 import styles from './stage.module.css';
 
 interface ChecklistProps {
@@ -43,25 +43,11 @@ export function Checklist({ stage, stages }: ChecklistProps) {
   );
 }
 
-interface LineProps {
-  readonly item: Stage['checklist'][number];
-  /** Ticked, or closed by the stage that closes it. */
-  readonly isClosed: boolean;
-}
-
-function Line({ item, isClosed }: LineProps) {
-  const ticking = useWrite('checklist:tick');
+function Line({ item, isClosed }: { readonly item: ChecklistItem; readonly isClosed: boolean }) {
   const removing = useWrite('checklist:remove');
-  const isClosedByStage = isClosed && !item.isTicked;
   return (
     <li className={styles['line']}>
-      <Checkbox
-        label={item.text}
-        isChecked={isClosed}
-        isDisabled={isClosedByStage}
-        help={isClosedByStage ? 'Ticked by its own stage' : undefined}
-        onChange={(ticked) => void ticking.write({ checklistItemId: item.id, ticked })}
-      />
+      <TickBox item={item} isClosed={isClosed} />
       <span className={styles['onlyNear']}>
         <Button
           look="quiet"

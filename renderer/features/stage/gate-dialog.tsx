@@ -2,12 +2,12 @@ import { useState } from 'react';
 import type { ChecklistItem, Stage } from '#core/domain/stage';
 import { useWrite } from '#renderer/bridge/query';
 import { Button } from '#renderer/ui/button';
-import { Checkbox } from '#renderer/ui/checkbox';
 import { Dialog } from '#renderer/ui/dialog';
 import { Form } from '#renderer/ui/form';
 import { Notice } from '#renderer/ui/notice';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { TextField } from '#renderer/ui/text-field';
+import { TickBox } from './tick-box';
 import styles from './stage.module.css';
 
 interface GateDialogProps {
@@ -19,9 +19,8 @@ interface GateDialogProps {
 
 /** A gate that is not closed yet: tick what is true, and once all is, start; or say in writing why to go past it. */
 export function GateDialog({ stage, open, onClose }: GateDialogProps) {
-  const [asked] = useState(open);
+  const [asked] = useState(() => new Set(open.map(({ id }) => id)));
   const [why, setWhy] = useState('');
-  const ticking = useWrite('checklist:tick');
   const moving = useWrite('stage:move');
   const isFree = open.length === 0;
   const start = async () => {
@@ -58,15 +57,13 @@ export function GateDialog({ stage, open, onClose }: GateDialogProps) {
         </Notice>
       )}
       <ul className={styles['lines']}>
-        {asked.map((item) => (
-          <li key={item.id}>
-            <Checkbox
-              label={item.text}
-              isChecked={!open.some(({ id }) => id === item.id)}
-              onChange={(ticked) => void ticking.write({ checklistItemId: item.id, ticked })}
-            />
-          </li>
-        ))}
+        {stage.checklist
+          .filter(({ id }) => asked.has(id))
+          .map((item) => (
+            <li key={item.id}>
+              <TickBox item={item} isClosed={!open.some(({ id }) => id === item.id)} />
+            </li>
+          ))}
       </ul>
       <Form id="gate" onSubmit={() => void start()}>
         {!isFree && (
@@ -81,7 +78,7 @@ export function GateDialog({ stage, open, onClose }: GateDialogProps) {
           />
         )}
       </Form>
-      <ProblemNotice problem={moving.problem ?? ticking.problem} />
+      <ProblemNotice problem={moving.problem} />
     </Dialog>
   );
 }

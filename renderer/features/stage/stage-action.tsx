@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import type { ProjectSpread } from '#core/contract/projects';
-import { openGateItems, type Stage, type StageState } from '#core/domain/stage';
+import { currentStage, openGateItems, type Stage, type StageState } from '#core/domain/stage';
 import { useWrite } from '#renderer/bridge/query';
 import { stageMove } from '#renderer/text/stage-words';
-import { Button } from '#renderer/ui/button';
+import { Button, ButtonLink } from '#renderer/ui/button';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { BackDialog } from './back-dialog';
 import { GateDialog } from './gate-dialog';
@@ -28,6 +28,7 @@ export function StageAction({ stage, spread }: StageActionProps) {
         <Button disabled={moving.isWriting} onClick={() => moveTo('in-hand')}>
           Take it up again
         </Button>
+        <OnwardLink stage={stage} stages={spread.stages} />
       </>
     );
   }
@@ -47,5 +48,16 @@ export function StageAction({ stage, spread }: StageActionProps) {
       {isAsking && stage.state === 'in-hand' && <SendDialog stage={stage} spread={spread} onClose={close} />}
       {isAsking && stage.state === 'out' && <BackDialog stage={stage} trips={spread.trips} onClose={close} />}
     </>
+  );
+}
+
+/** From a stage that is over, straight to the one the piece now stands at; from the last one, to the whole piece. */
+function OnwardLink({ stage, stages }: { readonly stage: Stage; readonly stages: readonly Stage[] }) {
+  const next = currentStage(stages);
+  const piece = `/projects/${stage.projectId}`;
+  return (
+    <ButtonLink look="main" to={next === null ? piece : `${piece}/stages/${next.id}`}>
+      {next === null ? 'See the whole piece' : `On to “${next.name}”`}
+    </ButtonLink>
   );
 }

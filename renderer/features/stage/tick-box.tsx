@@ -1,0 +1,35 @@
+import { useState } from 'react';
+import type { ChecklistItem } from '#core/domain/stage';
+import { useWrite } from '#renderer/bridge/query';
+import { Checkbox } from '#renderer/ui/checkbox';
+import { ProblemNotice } from '#renderer/ui/problem-notice';
+
+interface TickBoxProps {
+  readonly item: ChecklistItem;
+  /** Ticked, or closed by the stage that closes it. */
+  readonly isClosed: boolean;
+}
+
+/** A line of a checklist with its box. The tick shows at once, and goes again should the store not keep it. */
+export function TickBox({ item, isClosed }: TickBoxProps) {
+  const [pressed, setPressed] = useState<boolean | null>(null);
+  const ticking = useWrite('checklist:tick');
+  const isClosedByStage = isClosed && !item.isTicked && pressed === null;
+  const tick = async (ticked: boolean) => {
+    setPressed(ticked);
+    await ticking.write({ checklistItemId: item.id, ticked });
+    setPressed(null);
+  };
+  return (
+    <>
+      <Checkbox
+        label={item.text}
+        isChecked={pressed ?? isClosed}
+        isDisabled={isClosedByStage}
+        help={isClosedByStage ? 'Ticked by its own stage' : undefined}
+        onChange={(ticked) => void tick(ticked)}
+      />
+      <ProblemNotice problem={ticking.problem} />
+    </>
+  );
+}
