@@ -20,7 +20,8 @@ export function StageCloth({ stage }: { readonly stage: Stage }) {
   const [isCutting, setIsCutting] = useState(false);
   const { value: cloth, problem } = useRead('ledger:of-project', { projectId: stage.projectId });
   const bookings = (cloth?.bookings ?? []).filter(
-    (booking) => booking.stageId === stage.id && !booking.isTakenBack,
+    ({ stageId, isTakenBack, entries }) =>
+      stageId === stage.id && !isTakenBack && entries.some((entry) => entry.kind === 'cut'),
   );
   return (
     <section className={styles['part']} aria-label="Cloth">
