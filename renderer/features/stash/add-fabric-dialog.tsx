@@ -1,0 +1,128 @@
+import { useLayoutEffect, useRef, useState } from 'react';
+import { useNavigate } from 'react-router';
+import { useWorkshop } from '#renderer/bridge/workshop';
+import { today } from '#renderer/text/dates';
+import { Button } from '#renderer/ui/button';
+import { Dialog } from '#renderer/ui/dialog';
+import { useDraft } from '#renderer/ui/draft';
+import { Form } from '#renderer/ui/form';
+import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { BoughtFields } from './bought-fields';
+import { emptyDraft, isNewFabricDraft, NO_COLOR, withFabric } from './fabric-draft';
+import { FabricFields } from './fabric-fields';
+import { useKeepFabric } from './keep-fabric';
+import { NewPhoto } from './new-photo';
+import { PhotoCatcher } from './photo-catcher';
+import { photoColor } from './photo-color';
+import styles from './stash.module.css';
+
+/** A fabric with its first piece, in one go. What has been entered stays while the dialog is closed. */
+export function AddFabricDialog({ onClose }: { readonly onClose: () => void }) {
+  const { habits } = useWorkshop();
+  const start = emptyDraft(habits.fabricWidth, today());
+  const [draft, setDraft, forgetDraft] = useDraft('new-fabric', start, isNewFabricDraft);
+  const [photo, setPhoto] = useState<File | null>(null);
+  const [isPicture, setIsPicture] = useState(true);
+  const [round, setRound] = useState(0);
+  const hasMore = useRef(false);
+  const keeping = useKeepFabric();
+  const navigate = useNavigate();
+  const latest = useRef(draft);
+  useLayoutEffect(() => {
+    latest.current = draft;
+  });
+
+  const empty = () => {
+    setDraft(start);
+    forgetDraft();
+    setPhoto(null);
+    setRound(round + 1);
+  };
+  const choosePhoto = (file: File | null) => {
+    setIsPicture(true);
+    setPhoto(file);
+    if (file === null) return;
+    void photoColor(file).then((swatch) => {
+      const { fabric, piece } = latest.current;
+      if (swatch !== null && fabric.swatch === NO_COLOR) setDraft({ fabric: { ...fabric, swatch }, piece });
+    });
+  };
+  const add = async () => {
+    if (photo !== null && !isPicture) return;
+    const fabricId = await keeping.keep(draft, photo);
+    if (fabricId === null) return;
+    empty();
+    if (!hasMore.current) void navigate(`/stash/${fabricId}`);
+  };
+  const close = () => {
+    const half = keeping.halfKept();
+    if (half === null) {
+      onClose();
+      return;
+    }
+    forgetDraft();
+    void navigate(`/stash/${half}`);
+  };
+  return (
+    <Dialog
+      title="A new fabric"
+      isWide
+      onClose={close}
+      foot={
+        <>
+          <Button look="quiet" onClick={empty}>
+            Empty the form
+          </Button>
+          <Button onClick={close}>Not yet</Button>
+          <Button
+            type="submit"
+            form="new-fabric"
+            disabled={keeping.isKeeping}
+            onClick={() => (hasMore.current = true)}
+          >
+            Add it and begin the next
+          </Button>
+          <Button
+            look="main"
+            type="submit"
+            form="new-fabric"
+            disabled={keeping.isKeeping}
+            onClick={() => (hasMore.current = false)}
+          >
+            Add the fabric
+          </Button>
+        </>
+      }
+    >
+      <PhotoCatcher className={styles['stack']} onCatch={choosePhoto}>
+        <Form key={round} id="new-fabric" className={styles['parts']} onSubmit={() => void add()}>
+          <FabricFields
+            details={draft.fabric}
+            autoFocus
+            onChange={(fabric) => setDraft(withFabric(draft, fabric))}
+          />
+          <section className={styles['stack']}>
+            <h3>Photo</h3>
+            <NewPhoto
+              photo={photo}
+              swatch={draft.fabric.swatch}
+              onChoose={choosePhoto}
+              onTried={setIsPicture}
+              isRefused={photo !== null && !isPicture}
+            />
+          </section>
+          <section className={styles['stack']}>
+            <h3>Its first piece</h3>
+            <BoughtFields
+              piece={draft.piece}
+              fabricWidth={draft.fabric.width}
+              isSizeOptional
+              onChange={(piece) => setDraft({ ...draft, piece })}
+            />
+          </section>
+        </Form>
+      </PhotoCatcher>
+      <ProblemNotice problem={keeping.problem} />
+    </Dialog>
+  );
+}

@@ -1,0 +1,98 @@
+import type { ClothKind, ClothPiece } from '#core/domain/stash';
+import { formatLength, formatYardage, yardageStep } from '#core/units/format-length';
+import { type Length, lengthFromUnits } from '#core/units/length';
+import { roundDownTo } from '#core/units/rounding';
+import type { LengthDisplay } from '#core/units/unit-system';
+import { andList } from '#renderer/text/field-problems';
+
+/** A kind of cloth as a choice, and as one and several in a sentence. What is measured off has no number: it is told by length. */
+interface KindWords {
+  readonly name: string;
+  readonly one: string;
+  readonly several: string;
+  readonly isMeasured: boolean;
+}
+
+export const KIND_WORDS: Readonly<Record<ClothKind, KindWords>> = {
+  yardage: { name: 'Off the roll', one: '', several: '', isMeasured: true },
+  'fat-quarter': counted('fat quarter'),
+  'fat-eighth': counted('fat eighth'),
+  'precut-strips': { ...counted('cut strip'), name: 'Strips, cut' },
+  'precut-squares': { ...counted('cut square'), name: 'Squares, cut' },
+  panel: counted('panel'),
+  leftover: counted('leftover'),
+  'bias-made-up': { ...measured('of bias'), name: 'Bias, made up' },
+  backing: { ...measured('of backing'), name: 'Backing' },
+  'wide-backing': { ...measured('of wide backing'), name: 'Wide backing' },
+  batting: { ...measured('of batting'), name: 'Batting' },
+};
+
+/** What the words need of a piece; `length` is what there is of it, or what is free. */
+export interface Stock {
+  readonly kind: ClothKind;
+  readonly length: Length;
+}
+
+/** `2¾ yd and 1 leftover`: what is measured as one length a kind, the rest counted. Empty where there is nothing. */
+export function stockWords(stock: readonly Stock[], display: LengthDisplay): string {
+  const kinds = Object.keys(KIND_WORDS) as ClothKind[];
+  const parts = kinds.flatMap((kind) => {
+    const ofKind = stock.filter((one) => one.kind === kind && one.length > 0);
+    if (ofKind.length === 0) return [];
+    const { isMeasured, one, several } = KIND_WORDS[kind];
+    if (!isMeasured) return [`${String(ofKind.length)} ${ofKind.length === 1 ? one : several}`];
+    const total = lengthFromUnits(ofKind.reduce((sum, { length }) => sum + length, 0));
+    return [`${lengthThere(total, display)} ${one}`.trimEnd()];
+  });
+  return andList(parts);
+}
+
+/** Everything there of these pieces. */
+export function thereOf(pieces: readonly ClothPiece[]): readonly Stock[] {
+  return pieces.map(({ kind, there }) => ({ kind, length: there }));
+}
+
+/** What nobody has spoken for. */
+export function freeOf(pieces: readonly ClothPiece[]): readonly Stock[] {
+  return pieces.map((piece) => ({ kind: piece.kind, length: freeLength(piece) }));
+}
+
+/** What is free of a piece, never less than nothing: more may be set aside than a count found. */
+export function freeLength({ there, held }: Pick<ClothPiece, 'there' | 'held'>): Length {
+  return lengthFromUnits(Math.max(0, there - held));
+}
+
+/** `2¾ yd`, rounded down so that nothing is promised that is not there; below a step of the shop's ruler in inches or centimetres. */
+export function lengthThere(length: Length, display: LengthDisplay): string {
+  const step = yardageStep(display);
+  if (length < step) return formatLength(length, display, 'down');
+  return formatYardage(lengthFromUnits(roundDownTo(length, step)), display);
+}
+
+/** `42 × 99 in`, across by along, both rounded down; the unit once where the sides share it. */
+export function pieceSize(
+  { width, length }: { readonly width: Length; readonly length: Length },
+  display: LengthDisplay,
+): string {
+  const [across, along] = [formatLength(width, display, 'down'), formatLength(length, display, 'down')];
+  const unit = / \S+$/.exec(along)?.[0] ?? '';
+  return `${unit !== '' && across.endsWith(unit) ? across.slice(0, -unit.length) : across} × ${along}`;
+}
+
+/** A piece by its kind and size: `1¼ yd`, `a fat quarter, 22 × 18 in`. */
+export function pieceInWords(
+  { kind, width, length }: Stock & { readonly width: Length },
+  display: LengthDisplay,
+): string {
+  const { isMeasured, one } = KIND_WORDS[kind];
+  if (isMeasured) return `${lengthThere(length, display)} ${one}`.trimEnd();
+  return `a ${one}, ${pieceSize({ width, length }, display)}`;
+}
+
+function counted(one: string): KindWords {
+  return { name: one.charAt(0).toUpperCase() + one.slice(1), one, several: `${one}s`, isMeasured: false };
+}
+
+function measured(words: string): Omit<KindWords, 'name'> {
+  return { one: words, several: words, isMeasured: true };
+}

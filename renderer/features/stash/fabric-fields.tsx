@@ -1,0 +1,94 @@
+import type { FabricDetails, PrintDirection } from '#core/domain/stash';
+import { lengthFromInches, lengthFromUnits, UNITS_PER_METRE } from '#core/units/length';
+import { Checkbox } from '#renderer/ui/checkbox';
+import { Choice } from '#renderer/ui/choice';
+import { LengthField } from '#renderer/ui/length-field';
+import { TextField } from '#renderer/ui/text-field';
+import { ColorField } from './color-field';
+import styles from './stash.module.css';
+
+const DIRECTIONS: readonly { readonly value: PrintDirection; readonly words: string }[] = [
+  { value: 'any', words: 'No direction' },
+  { value: 'one-way', words: 'One way up' },
+  { value: 'two-way', words: 'Up and down alike' },
+];
+
+/** Ten metres, as the store takes it. */
+const WIDEST_CLOTH = lengthFromUnits(10 * UNITS_PER_METRE);
+
+const FIBERS = ['cotton', 'linen', 'wool', 'cotton and linen', 'bamboo', 'polyester'];
+
+interface FabricFieldsProps {
+  readonly details: FabricDetails;
+  readonly onChange: (details: FabricDetails) => void;
+  readonly autoFocus?: boolean;
+}
+
+/** What the maker says of a fabric. */
+export function FabricFields({ details, onChange, autoFocus = false }: FabricFieldsProps) {
+  const change = (part: Partial<FabricDetails>) => onChange({ ...details, ...part });
+  const text = (name: 'print' | 'colorWords' | 'fiber' | 'supplier' | 'place') => ({
+    value: details[name],
+    maximum: 120,
+    isOptional: true,
+    onChange: (words: string) => change({ [name]: words }),
+  });
+  return (
+    <div className={styles['fields']}>
+      <div className={styles['whole']}>
+        <TextField
+          label="Name"
+          value={details.name}
+          maximum={120}
+          autoFocus={autoFocus}
+          emptyProblem="Give the fabric a name, such as Rust leaves."
+          onChange={(name) => change({ name })}
+        />
+      </div>
+      <TextField label="Color in words" placeholder="rust, warm brown" {...text('colorWords')} />
+      <TextField label="Print" placeholder="small leaves" {...text('print')} />
+      <ColorField
+        label="Color in drawings"
+        help="Pieces are drawn in it."
+        value={details.swatch}
+        onChange={(swatch) => change({ swatch })}
+      />
+      <LengthField
+        label="Usable width"
+        help="Between the selvages."
+        value={details.width}
+        minimum={lengthFromInches(1)}
+        maximum={WIDEST_CLOTH}
+        onCommit={(width) => width !== null && change({ width })}
+      />
+      <div className={styles['whole']}>
+        <Choice
+          label="Which way the print runs"
+          value={details.direction}
+          options={DIRECTIONS}
+          onChange={(direction) => change({ direction })}
+        />
+      </div>
+      <TextField label="Fiber" suggestions={FIBERS} {...text('fiber')} />
+      <TextField label="Where it lies" placeholder="Shelf 2" {...text('place')} />
+      <TextField label="From whom" {...text('supplier')} />
+      <div className={styles['tickBeside']}>
+        <Checkbox
+          label="It has been washed"
+          isChecked={details.isWashed}
+          onChange={(isWashed) => change({ isWashed })}
+        />
+      </div>
+      <div className={styles['whole']}>
+        <TextField
+          label="Notes"
+          isOptional
+          isLong
+          value={details.notes}
+          maximum={5_000}
+          onChange={(notes) => change({ notes })}
+        />
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,59 @@
+import { useState } from 'react';
+import type { FabricPage } from '#core/contract/stash';
+import { formatMoney } from '#core/units/format-money';
+import { moneyFromMinor } from '#core/units/money';
+import { useDisplay } from '#renderer/ui/display';
+import { Typeset } from '#renderer/ui/typeset';
+import { freeOf, stockWords, thereOf } from './cloth-words';
+import { holdsOf } from './holds';
+import { PieceCard } from './piece-card';
+import { type PieceStep, PieceStepDialog } from './piece-step-dialog';
+import styles from './stash.module.css';
+
+/** The pieces of a fabric, all drawn to one scale, with what can be done with each. */
+export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
+  const { fabric, pieces, areaFree, areaThere, valueMinor, ledger } = opened;
+  const { length, currency, locale } = useDisplay();
+  const [asked, setAsked] = useState<PieceStep | null>(null);
+  const there = stockWords(thereOf(pieces), length);
+  const free = stockWords(freeOf(pieces), length);
+  const longest = Math.max(1, ...pieces.map((piece) => piece.there));
+  const widest = Math.max(1, ...pieces.map((piece) => piece.width));
+  return (
+    <section className={styles['stack']} aria-label="Its pieces">
+      <p className={styles['hero']}>
+        <Typeset text={there === '' ? 'Used up' : there} />
+      </p>
+      {there !== '' && (
+        <p className={styles['heroUnder']}>
+          <Typeset
+            text={`${freeWords(free, areaFree < areaThere)} · worth ${formatMoney(moneyFromMinor(valueMinor, currency), locale)}`}
+          />
+        </p>
+      )}
+      {there === '' && ledger.length === 0 && (
+        <p className={styles['quiet']}>No piece of it has been written down yet.</p>
+      )}
+      <ul className={styles['pieces']}>
+        {pieces.map((piece) => (
+          <PieceCard
+            key={piece.id}
+            piece={piece}
+            swatch={fabric.swatch}
+            holds={holdsOf(ledger, piece.id)}
+            largest={{ longest, widest }}
+            onAsk={setAsked}
+          />
+        ))}
+      </ul>
+      {asked !== null && (
+        <PieceStepDialog step={asked} fabricName={fabric.name} onClose={() => setAsked(null)} />
+      )}
+    </section>
+  );
+}
+
+function freeWords(free: string, isSomeHeld: boolean): string {
+  if (!isSomeHeld) return 'all of it free';
+  return free === '' ? 'all of it set aside' : `${free} free`;
+}

@@ -1,0 +1,96 @@
+import { Link } from 'react-router';
+import type { Problem } from '#core/contract/problem';
+import type { Booking } from '#core/contract/stash';
+import { formatMoney } from '#core/units/format-money';
+import { moneyFromMinor } from '#core/units/money';
+import { useWrite } from '#renderer/bridge/query';
+import { dateWords, today } from '#renderer/text/dates';
+import { Button } from '#renderer/ui/button';
+import { classes } from '#renderer/ui/classes';
+import { useDisplay } from '#renderer/ui/display';
+import { Notice } from '#renderer/ui/notice';
+import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { Typeset } from '#renderer/ui/typeset';
+import { bookingWords, type KindOfPiece } from './booking-words';
+import styles from './stash.module.css';
+
+interface LedgerLineProps {
+  readonly booking: Booking;
+  readonly ledger: readonly Booking[];
+  readonly kinds: KindOfPiece;
+}
+
+/** One booking in words: when, what, for whom, what it cost; and the way to take it back. */
+export function LedgerLine({ booking, ledger, kinds }: LedgerLineProps) {
+  const { length, currency, locale } = useDisplay();
+  const takingBack = useWrite('ledger:take-back');
+  const { before, after, isTakingBack } = bookingWords(booking, ledger, kinds, length);
+  const [entry] = booking.entries;
+  const note = entry?.note ?? '';
+  const canBeTakenBack = !booking.isTakenBack && !isTakingBack;
+  return (
+    <li className={styles['booking']}>
+      <div className={classes(styles['bookingLine'], booking.isTakenBack && styles['takenBack'])}>
+        <span className={styles['quiet']}>
+          {entry === undefined ? '' : dateWords(entry.on, locale, today())}
+        </span>
+        <div className={styles['bookingWords']}>
+          <p>
+            <Typeset text={before} />
+            <ForWhom booking={booking} />
+            <Typeset text={after === '' ? '' : `; ${after}`} />
+          </p>
+          {note !== '' && <p className={styles['note']}>{note}</p>}
+        </div>
+        <span className={styles['cost']}>
+          {booking.costMinor === 0 ? '' : formatMoney(moneyFromMinor(booking.costMinor, currency), locale)}
+        </span>
+        <span className={styles['takeBack']}>
+          {canBeTakenBack && (
+            <Button
+              look="quiet"
+              isSmall
+              aria-label={`Take back: ${before} ${booking.projectName ?? ''}`.trim()}
+              disabled={takingBack.isWriting}
+              onClick={() => void takingBack.write({ bookingId: booking.id, on: today() })}
+            >
+              Take back
+            </Button>
+          )}
+          {booking.isTakenBack && <span className={styles['quiet']}>taken back</span>}
+        </span>
+      </div>
+      <TakeBackProblem problem={takingBack.problem} />
+    </li>
+  );
+}
+
+function ForWhom({ booking }: { readonly booking: Booking }) {
+  const { projectId, projectName, stageId, stageName } = booking;
+  if (projectId === null || projectName === null) return null;
+  return (
+    <>
+      {' '}
+      <Link to={`/projects/${projectId}`}>{projectName}</Link>
+      {stageName !== null && ', '}
+      {stageName !== null &&
+        (stageId === null ? (
+          stageName
+        ) : (
+          <Link to={`/projects/${projectId}/stages/${stageId}`}>{stageName}</Link>
+        ))}
+    </>
+  );
+}
+
+/** The store names what is in the way; the line says it at the booking. */
+function TakeBackProblem({ problem }: { readonly problem: Problem | null }) {
+  if (problem?.code !== 'in-use') return <ProblemNotice problem={problem} />;
+  return (
+    <div role="alert">
+      <Notice kind="warning" title="Not taken back">
+        In the way is {problem.what}.
+      </Notice>
+    </div>
+  );
+}

@@ -1,0 +1,88 @@
+import { Link } from 'react-router';
+import type { ClothPiece } from '#core/domain/stash';
+import { formatMoney } from '#core/units/format-money';
+import { lengthFromUnits } from '#core/units/length';
+import { moneyFromMinor } from '#core/units/money';
+import { Button } from '#renderer/ui/button';
+import { useDisplay } from '#renderer/ui/display';
+import { Typeset } from '#renderer/ui/typeset';
+import { freeLength, KIND_WORDS, lengthThere, pieceSize } from './cloth-words';
+import type { Hold } from './holds';
+import { PieceDrawing } from './piece-drawing';
+import type { PieceStep } from './piece-step-dialog';
+import styles from './stash.module.css';
+
+interface PieceCardProps {
+  readonly piece: ClothPiece;
+  readonly swatch: string;
+  readonly holds: readonly Hold[];
+  readonly largest: { readonly longest: number; readonly widest: number };
+  readonly onAsk: (step: PieceStep) => void;
+}
+
+/** One piece: drawn, how large, what of it is spoken for and by whom. */
+export function PieceCard({ piece, swatch, holds, largest, onAsk }: PieceCardProps) {
+  const { length, currency, locale } = useDisplay();
+  const size = pieceSize({ width: piece.width, length: piece.there }, length);
+  const { name } = KIND_WORDS[piece.kind];
+  const free = freeLength(piece);
+  const isSomeFree = free > 0;
+  const named = (verb: string) => `${verb}: ${name}, ${size}`;
+  return (
+    <li className={styles['piece']}>
+      <PieceDrawing piece={piece} swatch={swatch} largest={largest} words={`${name}, ${size}`} />
+      <div className={styles['pieceWords']}>
+        <p>
+          <strong>
+            <Typeset text={size} />
+          </strong>{' '}
+          <span className={styles['quiet']}>{name}</span>
+        </p>
+        <p className={styles['quiet']}>
+          <Typeset
+            text={`${isSomeFree ? `${lengthThere(free, length)} free` : 'nothing free'} · ${formatMoney(moneyFromMinor(piece.valueMinor, currency), locale)}`}
+          />
+        </p>
+        {holds.map((hold) => (
+          <p key={hold.projectId} className={styles['hold']}>
+            <span>
+              <Typeset text={`${lengthThere(lengthFromUnits(hold.held), length)} for `} />
+              <Link to={`/projects/${hold.projectId}`}>{hold.projectName}</Link>
+            </span>
+            <Button
+              look="quiet"
+              isSmall
+              aria-label={named(`Release from ${hold.projectName}`)}
+              onClick={() => onAsk({ kind: 'release', piece, hold })}
+            >
+              Release
+            </Button>
+          </p>
+        ))}
+        <div className={styles['row']}>
+          {isSomeFree && (
+            <Button
+              isSmall
+              aria-label={named('Set aside')}
+              onClick={() => onAsk({ kind: 'set-aside', piece })}
+            >
+              Set aside
+            </Button>
+          )}
+          <Button isSmall aria-label={named('Count')} onClick={() => onAsk({ kind: 'count', piece })}>
+            Count
+          </Button>
+          {isSomeFree && (
+            <Button
+              isSmall
+              aria-label={named('Throw away')}
+              onClick={() => onAsk({ kind: 'discard', piece })}
+            >
+              Throw away
+            </Button>
+          )}
+        </div>
+      </div>
+    </li>
+  );
+}

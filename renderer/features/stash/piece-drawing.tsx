@@ -1,0 +1,43 @@
+import type { ClothPiece } from '#core/domain/stash';
+import styles from './stash.module.css';
+
+/** The room for the longest and the widest piece of a fabric, in CSS pixels. */
+const ROOM = { length: 260, width: 120 };
+const LEAST = 5;
+
+interface PieceDrawingProps {
+  readonly piece: ClothPiece;
+  readonly swatch: string;
+  readonly largest: { readonly longest: number; readonly widest: number };
+  readonly words: string;
+}
+
+/**
+ * A piece laid down with its selvages above and below, to the scale of all pieces of its fabric. What is set aside is the
+ * chalked end of it.
+ */
+export function PieceDrawing({ piece, swatch, largest, words }: PieceDrawingProps) {
+  const scale = Math.min(ROOM.length / largest.longest, ROOM.width / largest.widest);
+  const long = Math.max(LEAST, piece.there * scale);
+  const wide = Math.max(LEAST, piece.width * scale);
+  const held = Math.min(long, piece.held * scale);
+  return (
+    <span className={styles['pieceDrawing']}>
+      <svg
+        role="img"
+        aria-label={`${words}, to scale`}
+        width={long + 2}
+        height={wide + 2}
+        viewBox={`-1 -1 ${String(long + 2)} ${String(wide + 2)}`}
+      >
+        <rect width={long} height={wide} fill={swatch} className={styles['clothEdge']} />
+        {held > 0 && (
+          <>
+            <rect x={long - held} width={held} height={wide} className={styles['clothHeld']} />
+            <line x1={long - held} x2={long - held} y1={0} y2={wide} className={styles['clothChalk']} />
+          </>
+        )}
+      </svg>
+    </span>
+  );
+}
