@@ -1,5 +1,6 @@
 import { useLayoutEffect, useRef, useState } from 'react';
 import { useNavigate } from 'react-router';
+import type { FabricDetails } from '#core/domain/stash';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
 import { Button } from '#renderer/ui/button';
@@ -9,7 +10,7 @@ import { Form } from '#renderer/ui/form';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { BoughtFields } from './bought-fields';
 import { emptyDraft, isNewFabricDraft, NO_COLOR, withFabric } from './fabric-draft';
-import { FabricFields } from './fabric-fields';
+import { LooksFields, MoreFields } from './fabric-fields';
 import { useKeepFabric } from './keep-fabric';
 import { NewPhoto } from './new-photo';
 import { PhotoCatcher } from './photo-catcher';
@@ -38,6 +39,7 @@ export function AddFabricDialog({ onClose }: { readonly onClose: () => void }) {
     setPhoto(null);
     setRound(round + 1);
   };
+  const changeFabric = (fabric: FabricDetails) => setDraft(withFabric(draft, fabric));
   const choosePhoto = (file: File | null) => {
     setIsPicture(true);
     setPhoto(file);
@@ -96,13 +98,7 @@ export function AddFabricDialog({ onClose }: { readonly onClose: () => void }) {
     >
       <PhotoCatcher className={styles['stack']} onCatch={choosePhoto}>
         <Form key={round} id="new-fabric" className={styles['parts']} onSubmit={() => void add()}>
-          <FabricFields
-            details={draft.fabric}
-            autoFocus
-            onChange={(fabric) => setDraft(withFabric(draft, fabric))}
-          />
-          <section className={styles['stack']}>
-            <h3>Photo</h3>
+          <div className={styles['looks']}>
             <NewPhoto
               photo={photo}
               swatch={draft.fabric.swatch}
@@ -110,7 +106,8 @@ export function AddFabricDialog({ onClose }: { readonly onClose: () => void }) {
               onTried={setIsPicture}
               isRefused={photo !== null && !isPicture}
             />
-          </section>
+            <LooksFields details={draft.fabric} onChange={changeFabric} />
+          </div>
           <section className={styles['stack']}>
             <h3>Its first piece</h3>
             <BoughtFields
@@ -119,6 +116,10 @@ export function AddFabricDialog({ onClose }: { readonly onClose: () => void }) {
               isSizeOptional
               onChange={(piece) => setDraft({ ...draft, piece })}
             />
+          </section>
+          <section className={styles['stack']}>
+            <h3>More about it</h3>
+            <MoreFields details={draft.fabric} onChange={changeFabric} />
           </section>
         </Form>
       </PhotoCatcher>

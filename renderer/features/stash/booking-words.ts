@@ -1,11 +1,10 @@
 import type { Booking } from '#core/contract/stash';
 import type { ClothPieceId } from '#core/domain/ids';
 import type { ClothKind, EntryKind } from '#core/domain/stash';
-import { formatLength } from '#core/units/format-length';
 import { type Length, lengthFromUnits } from '#core/units/length';
 import type { LengthDisplay } from '#core/units/unit-system';
 import { andList } from '#renderer/text/field-problems';
-import { pieceInWords, pieceSize } from './cloth-words';
+import { lengthBooked, pieceInWords, pieceSize } from './cloth-words';
 
 /** What a booking did, as words round the name of the project it was for. */
 export interface BookingWords {
@@ -22,6 +21,7 @@ interface Step {
   readonly width: Length;
   readonly lengthChange: number;
   readonly heldChange: number;
+  readonly costChange: number;
 }
 
 /** The kinds of the fabric's pieces; one that is used up is known by its booking alone. */
@@ -46,8 +46,8 @@ function originalSteps(booking: Booking, ledger: readonly Booking[]): readonly S
 }
 
 function stepOf(entry: Booking['entries'][number]): Step {
-  const { kind, pieceId, lengthChange, heldChange, pieceWidth } = entry;
-  return { kind, pieceId, lengthChange, heldChange, width: lengthFromUnits(pieceWidth) };
+  const { kind, pieceId, lengthChange, heldChange, costChange, pieceWidth } = entry;
+  return { kind, pieceId, lengthChange, heldChange, costChange, width: lengthFromUnits(pieceWidth) };
 }
 
 function stepWords(
@@ -58,12 +58,13 @@ function stepWords(
 ): Pick<BookingWords, 'before' | 'after'> {
   const first = steps.find(({ kind }) => kind !== 'leftover');
   if (first === undefined) return { before: 'A booking', after: '' };
-  const text = (units: number) => formatLength(lengthFromUnits(Math.abs(units)), display);
-  const { kind, lengthChange, heldChange, width, pieceId } = first;
+  const text = (units: number) => lengthBooked(lengthFromUnits(Math.abs(units)), display);
+  const { kind, lengthChange, heldChange, costChange, width, pieceId } = first;
   switch (kind) {
     case 'bought': {
       const bought = { kind: kinds.get(pieceId) ?? 'yardage', width, length: lengthFromUnits(lengthChange) };
-      return { before: `Bought ${pieceInWords(bought, display)}`, after: '' };
+      const verb = costChange > 0 ? 'Bought' : 'Came in:';
+      return { before: `${verb} ${pieceInWords(bought, display)}`, after: '' };
     }
     case 'set-aside':
       return { before: `Set ${text(heldChange)} aside${hasProject ? ' for' : ''}`, after: '' };

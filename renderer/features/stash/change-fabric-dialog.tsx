@@ -6,7 +6,8 @@ import { Dialog } from '#renderer/ui/dialog';
 import { Form } from '#renderer/ui/form';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { detailsOf } from './fabric-draft';
-import { FabricFields } from './fabric-fields';
+import { LooksFields, MoreFields } from './fabric-fields';
+import styles from './stash.module.css';
 
 interface ChangeFabricDialogProps {
   readonly fabric: Fabric;
@@ -35,8 +36,9 @@ export function ChangeFabricDialog({ fabric, onClose }: ChangeFabricDialogProps)
         </>
       }
     >
-      <Form id="change-fabric" onSubmit={() => void keep()}>
-        <FabricFields details={details} onChange={setDetails} autoFocus />
+      <Form id="change-fabric" className={styles['parts']} onSubmit={() => void keep()}>
+        <LooksFields details={details} onChange={setDetails} />
+        <MoreFields details={details} onChange={setDetails} />
       </Form>
       <ProblemNotice problem={changing.problem} />
     </Dialog>

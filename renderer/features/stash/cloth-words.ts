@@ -1,6 +1,6 @@
 import type { ClothKind, ClothPiece } from '#core/domain/stash';
 import { formatLength, formatYardage, yardageStep } from '#core/units/format-length';
-import { type Length, lengthFromUnits } from '#core/units/length';
+import { type Length, lengthFromUnits, UNITS_PER_METRE, UNITS_PER_YARD } from '#core/units/length';
 import { roundDownTo } from '#core/units/rounding';
 import type { LengthDisplay } from '#core/units/unit-system';
 import { andList } from '#renderer/text/field-problems';
@@ -52,9 +52,13 @@ export function thereOf(pieces: readonly ClothPiece[]): readonly Stock[] {
   return pieces.map(({ kind, there }) => ({ kind, length: there }));
 }
 
-/** What nobody has spoken for. */
-export function freeOf(pieces: readonly ClothPiece[]): readonly Stock[] {
-  return pieces.map((piece) => ({ kind: piece.kind, length: freeLength(piece) }));
+/** What nobody has spoken for: `1¼ yd free`; null where nothing is set aside. */
+export function freeWords(pieces: readonly ClothPiece[], display: LengthDisplay): string | null {
+  if (pieces.every(({ held }) => held <= 0)) return null;
+  const free = pieces.map((piece) => ({ kind: piece.kind, length: freeLength(piece) }));
+  const words = stockWords(free, display);
+  if (words === '') return 'all of it set aside';
+  return words === stockWords(thereOf(pieces), display) ? 'a part set aside' : `${words} free`;
 }
 
 /** What is free of a piece, never less than nothing: more may be set aside than a count found. */
@@ -62,11 +66,21 @@ export function freeLength({ there, held }: Pick<ClothPiece, 'there' | 'held'>):
   return lengthFromUnits(Math.max(0, there - held));
 }
 
-/** `2¾ yd`, rounded down so that nothing is promised that is not there; below a step of the shop's ruler in inches or centimetres. */
+/** `2¾ yd`, rounded down so that nothing is promised that is not there; below half a yard or metre in inches or centimetres. */
 export function lengthThere(length: Length, display: LengthDisplay): string {
-  const step = yardageStep(display);
-  if (length < step) return formatLength(length, display, 'down');
-  return formatYardage(lengthFromUnits(roundDownTo(length, step)), display);
+  if (length < halfOfShopUnit(display)) return formatLength(length, display, 'down');
+  return formatYardage(lengthFromUnits(roundDownTo(length, yardageStep(display))), display);
+}
+
+/** A length by which something was booked, as exact as the ruler: `2 yd` where it is whole eighths of it, else `37½ in`. */
+export function lengthBooked(length: Length, display: LengthDisplay): string {
+  const isWhole = length >= halfOfShopUnit(display) && length % yardageStep(display) === 0;
+  return isWhole ? formatYardage(length, display) : formatLength(length, display);
+}
+
+/** Half a yard or half a metre: shorter cloth is spoken of by the ruler. */
+function halfOfShopUnit({ system }: LengthDisplay): number {
+  return (system === 'inch' ? UNITS_PER_YARD : UNITS_PER_METRE) / 2;
 }
 
 /** `42 × 99 in`, across by along, both rounded down; the unit once where the sides share it. */
@@ -85,7 +99,7 @@ export function pieceInWords(
   display: LengthDisplay,
 ): string {
   const { isMeasured, one } = KIND_WORDS[kind];
-  if (isMeasured) return `${lengthThere(length, display)} ${one}`.trimEnd();
+  if (isMeasured) return `${lengthBooked(length, display)} ${one}`.trimEnd();
   return `a ${one}, ${pieceSize({ width, length }, display)}`;
 }
 

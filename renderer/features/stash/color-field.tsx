@@ -3,7 +3,6 @@ import styles from './stash.module.css';
 
 interface ColorFieldProps {
   readonly label: string;
-  readonly help: string;
   /** Six hex digits with a hash. */
   readonly value: string;
   readonly onChange: (value: string) => void;

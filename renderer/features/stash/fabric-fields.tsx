@@ -21,18 +21,11 @@ const FIBERS = ['cotton', 'linen', 'wool', 'cotton and linen', 'bamboo', 'polyes
 interface FabricFieldsProps {
   readonly details: FabricDetails;
   readonly onChange: (details: FabricDetails) => void;
-  readonly autoFocus?: boolean;
 }
 
-/** What the maker says of a fabric. */
-export function FabricFields({ details, onChange, autoFocus = false }: FabricFieldsProps) {
-  const change = (part: Partial<FabricDetails>) => onChange({ ...details, ...part });
-  const text = (name: 'print' | 'colorWords' | 'fiber' | 'supplier' | 'place') => ({
-    value: details[name],
-    maximum: 120,
-    isOptional: true,
-    onChange: (words: string) => change({ [name]: words }),
-  });
+/** By what a fabric is known: its name and its looks. */
+export function LooksFields({ details, onChange }: FabricFieldsProps) {
+  const text = textProps({ details, onChange });
   return (
     <div className={styles['fields']}>
       <div className={styles['whole']}>
@@ -40,45 +33,53 @@ export function FabricFields({ details, onChange, autoFocus = false }: FabricFie
           label="Name"
           value={details.name}
           maximum={120}
-          autoFocus={autoFocus}
+          autoFocus
           emptyProblem="Give the fabric a name, such as Rust leaves."
-          onChange={(name) => change({ name })}
+          onChange={(name) => onChange({ ...details, name })}
         />
       </div>
       <TextField label="Color in words" placeholder="rust, warm brown" {...text('colorWords')} />
       <TextField label="Print" placeholder="small leaves" {...text('print')} />
       <ColorField
         label="Color in drawings"
-        help="Pieces are drawn in it."
         value={details.swatch}
-        onChange={(swatch) => change({ swatch })}
-      />
-      <LengthField
-        label="Usable width"
-        help="Between the selvages."
-        value={details.width}
-        minimum={lengthFromInches(1)}
-        maximum={WIDEST_CLOTH}
-        onCommit={(width) => width !== null && change({ width })}
+        onChange={(swatch) => onChange({ ...details, swatch })}
       />
       <div className={styles['whole']}>
         <Choice
           label="Which way the print runs"
           value={details.direction}
           options={DIRECTIONS}
-          onChange={(direction) => change({ direction })}
+          onChange={(direction) => onChange({ ...details, direction })}
         />
       </div>
+    </div>
+  );
+}
+
+/** What else is worth knowing of a fabric. */
+export function MoreFields({ details, onChange }: FabricFieldsProps) {
+  const text = textProps({ details, onChange });
+  return (
+    <div className={styles['fields']}>
+      <LengthField
+        label="Usable width"
+        help="Between the selvages."
+        value={details.width}
+        minimum={lengthFromInches(1)}
+        maximum={WIDEST_CLOTH}
+        onCommit={(width) => width !== null && onChange({ ...details, width })}
+      />
       <TextField label="Fiber" suggestions={FIBERS} {...text('fiber')} />
-      <TextField label="Where it lies" placeholder="Shelf 2" {...text('place')} />
-      <TextField label="From whom" {...text('supplier')} />
       <div className={styles['tickBeside']}>
         <Checkbox
           label="It has been washed"
           isChecked={details.isWashed}
-          onChange={(isWashed) => change({ isWashed })}
+          onChange={(isWashed) => onChange({ ...details, isWashed })}
         />
       </div>
+      <TextField label="Where it lies" placeholder="Shelf 2" {...text('place')} />
+      <TextField label="From whom" {...text('supplier')} />
       <div className={styles['whole']}>
         <TextField
           label="Notes"
@@ -86,9 +87,19 @@ export function FabricFields({ details, onChange, autoFocus = false }: FabricFie
           isLong
           value={details.notes}
           maximum={5_000}
-          onChange={(notes) => change({ notes })}
+          onChange={(notes) => onChange({ ...details, notes })}
         />
       </div>
     </div>
   );
+}
+
+/** What the short texts of a fabric share. */
+function textProps({ details, onChange }: FabricFieldsProps) {
+  return (name: 'print' | 'colorWords' | 'fiber' | 'supplier' | 'place') => ({
+    value: details[name],
+    maximum: 120,
+    isOptional: true,
+    onChange: (words: string) => onChange({ ...details, [name]: words }),
+  });
 }

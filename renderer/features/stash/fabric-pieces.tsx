@@ -4,7 +4,7 @@ import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
 import { useDisplay } from '#renderer/ui/display';
 import { Typeset } from '#renderer/ui/typeset';
-import { freeOf, stockWords, thereOf } from './cloth-words';
+import { freeWords, stockWords, thereOf } from './cloth-words';
 import { holdsOf } from './holds';
 import { PieceCard } from './piece-card';
 import { type PieceStep, PieceStepDialog } from './piece-step-dialog';
@@ -12,11 +12,13 @@ import styles from './stash.module.css';
 
 /** The pieces of a fabric, all drawn to one scale, with what can be done with each. */
 export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
-  const { fabric, pieces, areaFree, areaThere, valueMinor, ledger } = opened;
+  const { fabric, pieces, valueMinor, ledger } = opened;
   const { length, currency, locale } = useDisplay();
   const [asked, setAsked] = useState<PieceStep | null>(null);
   const there = stockWords(thereOf(pieces), length);
-  const free = stockWords(freeOf(pieces), length);
+  const free = freeWords(pieces, length) ?? 'all of it free';
+  const worth =
+    valueMinor === 0 ? '' : ` · worth ${formatMoney(moneyFromMinor(valueMinor, currency), locale)}`;
   const longest = Math.max(1, ...pieces.map((piece) => piece.there));
   const widest = Math.max(1, ...pieces.map((piece) => piece.width));
   return (
@@ -26,9 +28,7 @@ export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
       </p>
       {there !== '' && (
         <p className={styles['heroUnder']}>
-          <Typeset
-            text={`${freeWords(free, areaFree < areaThere)} · worth ${formatMoney(moneyFromMinor(valueMinor, currency), locale)}`}
-          />
+          <Typeset text={`${free}${worth}`} />
         </p>
       )}
       {there === '' && ledger.length === 0 && (
@@ -51,9 +51,4 @@ export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
       )}
     </section>
   );
-}
-
-function freeWords(free: string, isSomeHeld: boolean): string {
-  if (!isSomeHeld) return 'all of it free';
-  return free === '' ? 'all of it set aside' : `${free} free`;
 }

@@ -6,7 +6,7 @@ import { useRead } from '#renderer/bridge/query';
 import { useDisplay } from '#renderer/ui/display';
 import { Typeset } from '#renderer/ui/typeset';
 import { ClothSample } from './cloth-sample';
-import { freeOf, stockWords, thereOf } from './cloth-words';
+import { freeWords, stockWords, thereOf } from './cloth-words';
 import styles from './stash.module.css';
 
 /** How many fabrics are fetched at once, as the list is scrolled to them. */
@@ -31,12 +31,12 @@ export function FabricLine({ search, index }: FabricLineProps) {
 }
 
 function FabricRow({ glance, search }: { readonly glance: FabricGlance; readonly search: string }) {
-  const { fabric, pieces, areaThere, areaFree, valueMinor } = glance;
+  const { fabric, pieces, valueMinor } = glance;
   const { length, currency, locale } = useDisplay();
   const said = [fabric.colorWords, fabric.print, fabric.place].filter((words) => words !== '');
   const back = search === '' ? '' : `?search=${encodeURIComponent(search)}`;
   const there = stockWords(thereOf(pieces), length);
-  const free = stockWords(freeOf(pieces), length);
+  const free = freeWords(pieces, length);
   return (
     <div className={styles['line']}>
       <ClothSample fabric={fabric} />
@@ -52,9 +52,9 @@ function FabricRow({ glance, search }: { readonly glance: FabricGlance; readonly
         <p className={styles['stock']}>
           <Typeset text={there === '' ? 'Used up' : there} />
         </p>
-        {there !== '' && areaFree < areaThere && (
+        {there !== '' && free !== null && (
           <p className={styles['quiet']}>
-            <Typeset text={free === '' ? 'all of it set aside' : `${free} of it free`} />
+            <Typeset text={free} />
           </p>
         )}
       </div>

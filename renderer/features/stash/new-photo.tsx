@@ -25,21 +25,19 @@ export function NewPhoto({ photo, swatch, onChoose, onTried, isRefused }: NewPho
       ) : (
         <PhotoOnTrial photo={photo} onTried={onTried} />
       )}
-      <div className={styles['stack']}>
-        <div className={styles['row']}>
-          <PhotoButton words={photo === null ? 'Choose a photo' : 'Another photo'} onChoose={onChoose} />
-          {photo !== null && (
-            <Button look="quiet" isSmall onClick={() => onChoose(null)}>
-              Without a photo
-            </Button>
-          )}
-        </div>
-        <p className={styles['quiet']}>Or drop one here, or paste it.</p>
-        <FieldProblemLine
-          id="new-photo-problem"
-          problem={isRefused ? problemWords({ code: 'not-a-photo' }, display) : null}
-        />
+      <div className={styles['row']}>
+        <PhotoButton words={photo === null ? 'Choose a photo' : 'Another photo'} onChoose={onChoose} />
+        {photo !== null && (
+          <Button look="quiet" isSmall onClick={() => onChoose(null)}>
+            Without a photo
+          </Button>
+        )}
       </div>
+      <p className={styles['quiet']}>Or drop one here, or paste it.</p>
+      <FieldProblemLine
+        id="new-photo-problem"
+        problem={isRefused ? problemWords({ code: 'not-a-photo' }, display) : null}
+      />
     </div>
   );
 }

@@ -6,7 +6,7 @@ import { moneyFromMinor } from '#core/units/money';
 import { Button } from '#renderer/ui/button';
 import { useDisplay } from '#renderer/ui/display';
 import { Typeset } from '#renderer/ui/typeset';
-import { freeLength, KIND_WORDS, lengthThere, pieceSize } from './cloth-words';
+import { freeLength, KIND_WORDS, lengthBooked, pieceSize } from './cloth-words';
 import type { Hold } from './holds';
 import { PieceDrawing } from './piece-drawing';
 import type { PieceStep } from './piece-step-dialog';
@@ -25,8 +25,10 @@ export function PieceCard({ piece, swatch, holds, largest, onAsk }: PieceCardPro
   const { length, currency, locale } = useDisplay();
   const size = pieceSize({ width: piece.width, length: piece.there }, length);
   const { name } = KIND_WORDS[piece.kind];
-  const free = freeLength(piece);
-  const isSomeFree = free > 0;
+  const isSomeFree = freeLength(piece) > 0;
+  const free = isSomeFree ? `${lengthBooked(freeLength(piece), length)} free` : 'nothing free';
+  const value =
+    piece.valueMinor === 0 ? '' : ` · ${formatMoney(moneyFromMinor(piece.valueMinor, currency), locale)}`;
   const named = (verb: string) => `${verb}: ${name}, ${size}`;
   return (
     <li className={styles['piece']}>
@@ -39,14 +41,12 @@ export function PieceCard({ piece, swatch, holds, largest, onAsk }: PieceCardPro
           <span className={styles['quiet']}>{name}</span>
         </p>
         <p className={styles['quiet']}>
-          <Typeset
-            text={`${isSomeFree ? `${lengthThere(free, length)} free` : 'nothing free'} · ${formatMoney(moneyFromMinor(piece.valueMinor, currency), locale)}`}
-          />
+          <Typeset text={`${free}${value}`} />
         </p>
         {holds.map((hold) => (
           <p key={hold.projectId} className={styles['hold']}>
             <span>
-              <Typeset text={`${lengthThere(lengthFromUnits(hold.held), length)} for `} />
+              <Typeset text={`${lengthBooked(lengthFromUnits(hold.held), length)} for `} />
               <Link to={`/projects/${hold.projectId}`}>{hold.projectName}</Link>
             </span>
             <Button
