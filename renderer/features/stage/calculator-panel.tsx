@@ -1,7 +1,7 @@
 import { useId, useState } from 'react';
 import type { Calculator } from '#core/calculators/calculator';
 import { answerCalculator, isOutOfDate } from '#core/calculators/complete-input';
-import { formatSentence } from '#core/calculators/format-quantity';
+import { formatQuantity, formatSentence } from '#core/calculators/format-quantity';
 import type { KeptCalculation } from '#core/contract/calculations';
 import type { Measurements } from '#core/domain/measurements';
 import type { Stage } from '#core/domain/stage';
@@ -15,7 +15,7 @@ import { Notice } from '#renderer/ui/notice';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { SchemaForm } from '#renderer/ui/schema-form';
 import { asObject, type PathProblem } from '#renderer/ui/schema-values';
-import { quantityStyle } from '#renderer/ui/typeset';
+import { quantityStyle, Typeset } from '#renderer/ui/typeset';
 import { keptAnswer } from './calculator-head';
 import { ownPart } from './own-input';
 import styles from './numbers.module.css';
@@ -59,7 +59,9 @@ export function CalculatorPanel({ stage, calculator, kept, measurements }: Calcu
         >
           {kept === null ? 'Keep this answer' : 'Keep the new answer'}
         </Button>
-        <span className={styles['question']}>{keptWords(kept, isKept, isOld, display)}</span>
+        <span className={styles['question']}>
+          <Typeset text={keptWords(kept, isKept, isOld, display)} />
+        </span>
       </div>
       <ProblemNotice problem={keeping.problem} />
       <section aria-labelledby={fieldsId} className={styles['fields']}>
@@ -115,7 +117,7 @@ function keptWords(kept: KeptCalculation | null, isKept: boolean, isOld: boolean
   if (kept === null) return 'Not kept yet';
   const day = dateWords(dayOfInstant(kept.keptAt), display.locale, today());
   const figure = keptAnswer(kept)?.figures[0];
-  if (isOld) return `Out of date: kept ${day}, and the project has changed since`;
-  if (isKept) return `Kept ${day}`;
-  return figure === undefined ? `Another was kept ${day}` : `Kept ${day} with other numbers`;
+  const what = figure === undefined ? 'Another' : formatQuantity(figure.quantity, quantityStyle(display));
+  if (isOld) return `Out of date: ${what} was kept ${day}, and the piece has changed since`;
+  return isKept ? `Kept ${day}` : `${what} was kept ${day}, from other numbers`;
 }

@@ -1,0 +1,234 @@
+import { expect, type Page, test } from '@playwright/test';
+import { launchProgram } from '#test/helpers/launch';
+import { withTemporaryFolder } from '#test/helpers/temporary-folder';
+import {
+  buyCloth,
+  dayFromNow,
+  goTo,
+  mainAction,
+  openPiece,
+  openStage,
+  stageRow,
+  title,
+} from './notebook-steps';
+
+const PIECE = 'Hearth round';
+const CLOTH = 'Rust stripe';
+/** Said beside an answer that was kept, on a day such as 3 Oct, and still holds. */
+const KEPT = /^Kept \S+ \S+$/;
+/** Said where 65 in was kept as the strip of a hole of 6 1/2 in. */
+const OUT_OF_DATE = /^Out of date: 65 in was kept .* the piece has changed since$/;
+const STAGES = [
+  'Piece the top',
+  'Quilting, sent out',
+  'Bind the outside',
+  'Cut the center',
+  'Bind hole and slit',
+  'Finish by hand',
+] as const;
+
+test('a ring-shaped piece goes from an empty notebook through all its stages and is found again after a restart', async () => {
+  await withTemporaryFolder(async (workshop) => {
+    const first = await launchProgram({ workshop });
+    await beginNotebook(first.page);
+    await writeDownPiece(first.page);
+    await buyCloth(first.page, CLOTH);
+    await test.step('piecing', () => piecing(first.page));
+    await test.step('longarm', () => longarm(first.page));
+    await test.step('outer binding', () => outerBinding(first.page));
+    await test.step('center cut', () => centerCut(first.page));
+    await test.step('inner binding', () => innerBinding(first.page));
+    await test.step('hand finish', () => handFinish(first.page));
+    await test.step('the hole grows', () => holeGrows(first.page));
+    await first.close();
+
+    const second = await launchProgram({ workshop });
+    await test.step('everything is there again', () => findEverything(second.page));
+    await second.close();
+  });
+});
+
+async function beginNotebook(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Begin my notebook' }).click();
+  const dialog = page.getByRole('dialog', { name: 'Begin my notebook' });
+  await dialog.getByRole('textbox', { name: 'Name of the workshop' }).fill('Attic table');
+  await dialog.getByRole('radio', { name: 'inches' }).check();
+  await dialog.getByRole('button', { name: 'Begin', exact: true }).click();
+  await expect(title(page, 'A new piece')).toBeFocused();
+}
+
+async function writeDownPiece(page: Page): Promise<void> {
+  await page.getByRole('textbox', { name: 'Name' }).fill(PIECE);
+  await page.getByRole('radio', { name: 'Gift' }).check();
+  await page.getByRole('textbox', { name: 'For whom' }).fill('Aunt Wren');
+  await page.getByLabel('Due').fill(dayFromNow(60));
+  await page.getByRole('radio', { name: 'Round' }).check();
+  await page.getByRole('textbox', { name: 'Across' }).fill('48 1/2');
+  await page.getByRole('checkbox', { name: 'It has a hole in the middle' }).check();
+  await page.getByRole('textbox', { name: 'Hole across' }).fill('6 1/2 in');
+  await page.getByRole('checkbox', { name: /A slit runs/ }).check();
+  await page.getByRole('radio', { name: /^Ring-shaped skirt with a slit/ }).check();
+  await page.getByRole('button', { name: 'Begin this piece' }).click();
+  await expect(title(page, PIECE)).toBeFocused();
+  const leaf = page.getByRole('region', { name: 'What it is' });
+  await expect(leaf.getByText('Round, 48 1/2 in across, 6 1/2 in hole, slit.')).toBeVisible();
+  await expect(page.getByText('Gift for Aunt Wren')).toBeVisible();
+  await expect(page.getByText(/^Due .*in 8 weeks/)).toBeVisible();
+  for (const stage of STAGES) await expect(stageRow(page, stage)).toContainText('planned');
+}
+
+/** The one large figure of the calculator that is open. */
+const answer = (page: Page) =>
+  page.getByRole('region', { name: 'Numbers', exact: true }).getByRole('strong').first();
+
+const onward = (page: Page, stage: string) => page.getByRole('link', { name: `On to “${stage}”` });
+
+async function keepAnswer(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Keep this answer' }).click();
+  await expect(page.getByText(KEPT)).toBeVisible();
+}
+
+async function bookCut(page: Page, length: string): Promise<void> {
+  await page.getByRole('region', { name: 'Cloth' }).getByRole('button', { name: 'Book a cut' }).click();
+  const dialog = page.getByRole('dialog', { name: 'Book a cut' });
+  await dialog.getByRole('radio', { name: new RegExp(CLOTH) }).check();
+  await dialog.getByRole('textbox', { name: 'Cut across the whole width' }).fill(length);
+  await dialog.getByRole('button', { name: 'Book the cut' }).click();
+  await expect(dialog).toBeHidden();
+}
+
+/** The lines of a gate are ticked one by one; only then does its button start the stage. */
+async function passGate(page: Page, opens: string, lines: readonly string[]): Promise<void> {
+  await mainAction(page, opens).click();
+  const dialog = page.getByRole('dialog');
+  for (const line of lines) {
+    await expect(dialog.getByRole('button', { name: 'Start all the same' })).toBeDisabled();
+    await dialog.getByRole('checkbox', { name: line }).check();
+  }
+  await dialog.getByRole('button', { name: 'All is checked: start' }).click();
+  await expect(dialog).toBeHidden();
+}
+
+async function piecing(page: Page): Promise<void> {
+  await mainAction(page, 'Start piecing').click();
+  await stageRow(page, 'Piece the top').getByRole('link').click();
+  await expect(title(page, 'Piece the top')).toBeFocused();
+  await page.getByRole('combobox', { name: 'Patch or unit' }).selectOption('Half square triangles');
+  await page.getByRole('textbox', { name: 'How many' }).fill('24');
+  // A half-square triangle that finishes at 3 in is cut from a square of 3 7/8 in (common practice: finished + 7/8 in).
+  await expect(answer(page)).toHaveText('3 7/8 in');
+  await keepAnswer(page);
+  await bookCut(page, '18');
+  const cloth = page.getByRole('region', { name: 'Cloth' });
+  await expect(cloth.getByRole('listitem')).toContainText(CLOTH);
+  await expect(cloth.getByRole('listitem')).toContainText('$6.00');
+  await mainAction(page, 'The top is done').click();
+  await onward(page, 'Quilting, sent out').click();
+}
+
+async function longarm(page: Page): Promise<void> {
+  await passGate(page, 'Check before you start', ['Top measured, backing and batting larger on every side']);
+  await mainAction(page, 'Send it out').click();
+  const sending = page.getByRole('dialog', { name: 'Send it out' });
+  await sending.getByRole('textbox', { name: 'With whom' }).fill('Copper Needle Longarm');
+  await sending.getByLabel('Promised back on').fill(dayFromNow(21));
+  await sending.getByRole('button', { name: 'Send it out' }).click();
+  await expect(sending).toBeHidden();
+  await expect(page.getByText(/away · With Copper Needle Longarm, back .*in 21 days/)).toBeVisible();
+  await goTo(page, 'Bench');
+  await expect(page.getByText('1 away', { exact: true })).toBeVisible();
+  await page.getByRole('contentinfo').getByRole('link', { name: 'It is back' }).click();
+  await mainAction(page, 'It is back').click();
+  const back = page.getByRole('dialog', { name: 'It is back' });
+  await back.getByRole('textbox', { name: 'Price' }).fill('85');
+  await back.getByRole('button', { name: 'It is back' }).click();
+  await expect(back).toBeHidden();
+  await expect(page.getByRole('region', { name: 'Trips out' })).toContainText('$85.00');
+  await onward(page, 'Bind the outside').click();
+}
+
+async function outerBinding(page: Page): Promise<void> {
+  await passGate(page, 'Check before you start', ['Quilting finished and ends secured']);
+  await keepAnswer(page);
+  await mainAction(page, 'The edge is bound').click();
+  await onward(page, 'Cut the center').click();
+}
+
+async function centerCut(page: Page): Promise<void> {
+  await mainAction(page, 'Check before cutting').click();
+  const dialog = page.getByRole('dialog', { name: 'Before the center is cut' });
+  await expect(dialog.getByRole('checkbox', { name: 'Outside is bound' })).toHaveCount(0);
+  await dialog.getByRole('button', { name: 'Not yet' }).click();
+  await passGate(page, 'Check before cutting', [
+    'Center measured twice, on two different days or by two ways',
+    'Diameter tried on a practice piece',
+    'Seam line stay-stitched',
+    'Slit drawn from edge to center, along a seam where there is one',
+    'Both sides of the slit stay-stitched',
+  ]);
+  await mainAction(page, 'The center is cut').click();
+  await onward(page, 'Bind hole and slit').click();
+}
+
+async function innerBinding(page: Page): Promise<void> {
+  await mainAction(page, 'Start the inner binding').click();
+  await keepAnswer(page);
+  await bookCut(page, '9 1/2 in');
+  const cut = page.getByRole('region', { name: 'Cloth' }).getByRole('listitem');
+  await page.getByRole('button', { name: `Take back the cut of ${CLOTH}` }).click();
+  await expect(cut).toHaveCount(0);
+  await page.getByRole('contentinfo').getByRole('button', { name: 'Undo' }).click();
+  await expect(cut).toContainText('9 1/2 in cut');
+  await mainAction(page, 'The hole is bound').click();
+  await onward(page, 'Finish by hand').click();
+}
+
+async function handFinish(page: Page): Promise<void> {
+  await mainAction(page, 'Start the hand finish').click();
+  await page.getByRole('checkbox', { name: 'Label sewn on' }).check();
+  await mainAction(page, 'It is finished').click();
+  await page.getByRole('link', { name: 'See the whole piece' }).click();
+  await expect(title(page, PIECE)).toBeFocused();
+  for (const stage of STAGES) await expect(stageRow(page, stage)).toContainText('done');
+}
+
+async function holeGrows(page: Page): Promise<void> {
+  await page.getByRole('link', { name: 'Change it' }).click();
+  await page.getByRole('textbox', { name: 'Hole across' }).fill('7');
+  await page.getByRole('button', { name: 'Keep the changes' }).click();
+  await expect(title(page, PIECE)).toBeFocused();
+  await stageRow(page, 'Bind hole and slit').getByRole('link').click();
+  await expect(page.getByText(OUT_OF_DATE)).toBeVisible();
+}
+
+async function findEverything(page: Page): Promise<void> {
+  await expect(page.getByText('1 finished', { exact: true })).toBeVisible();
+  await openPiece(page, PIECE);
+  for (const stage of STAGES) await expect(stageRow(page, stage)).toContainText('done');
+  const leaf = page.getByRole('region', { name: 'What it is' });
+  await expect(leaf.getByText('Round, 48 1/2 in across, 7 in hole, slit.')).toBeVisible();
+  // 18 in and 9 1/2 in of a cloth 42 in wide, bought 72 in long for 24.00.
+  await expect(leaf.getByRole('listitem').filter({ hasText: CLOTH })).toContainText('1155 sq in');
+  await expect(leaf.getByRole('listitem').filter({ hasText: 'Together' })).toContainText('$9.17');
+  await leaf.getByRole('button', { name: /^Show all/ }).click();
+  for (const stage of STAGES) {
+    await expect(leaf.getByRole('listitem').filter({ hasText: `${stage}: done` })).toHaveCount(1);
+  }
+  await expect(leaf.getByRole('listitem').filter({ hasText: 'Quilting, sent out: sent out' })).toHaveCount(1);
+
+  await openStage(page, PIECE, 'Piece the top');
+  await expect(answer(page)).toHaveText('3 7/8 in');
+  await expect(page.getByText(KEPT)).toBeVisible();
+  await expect(page.getByRole('region', { name: 'Cloth' }).getByRole('listitem')).toContainText('18 in cut');
+  await openStage(page, PIECE, 'Quilting, sent out');
+  await expect(page.getByRole('region', { name: 'Trips out' })).toContainText('Copper Needle Longarm');
+  await openStage(page, PIECE, 'Bind the outside');
+  await expect(answer(page)).toHaveText('22 × 22 in');
+  await expect(page.getByRole('button', { name: 'Keep the new answer' })).toBeVisible();
+  await openStage(page, PIECE, 'Cut the center');
+  await expect(page.getByRole('checkbox', { name: 'Seam line stay-stitched' })).toBeChecked();
+  await openStage(page, PIECE, 'Bind hole and slit');
+  await expect(page.getByText(OUT_OF_DATE)).toBeVisible();
+  await openStage(page, PIECE, 'Finish by hand');
+  await expect(page.getByRole('checkbox', { name: 'Label sewn on' })).toBeChecked();
+}

@@ -1,0 +1,60 @@
+import { expect, type Page } from '@playwright/test';
+import { calendarDateFromText } from '#core/units/calendar-date';
+import { lengthFromInches } from '#core/units/length';
+import { askStore } from '#test/helpers/ask-store';
+
+/** The heading of the page that is open; a new page takes the focus to it. */
+export const title = (page: Page, name: string | RegExp) => page.getByRole('heading', { level: 1, name });
+
+/** What the main action of the page says stands in the same place on every page. */
+export const mainAction = (page: Page, name: string) =>
+  page.getByRole('contentinfo').getByRole('button', { name, exact: true });
+
+/** A stage's row on the page of its piece. */
+export const stageRow = (page: Page, name: string) =>
+  page
+    .getByRole('region', { name: 'What is next' })
+    .getByRole('listitem')
+    .filter({ has: page.getByRole('link', { name, exact: true }) });
+
+/** Goes to one of the four places by the links on the spine. */
+export async function goTo(page: Page, place: 'Bench' | 'Projects' | 'Stash' | 'Workshop'): Promise<void> {
+  await page.getByRole('navigation').getByRole('link', { name: place }).click();
+  await expect(title(page, place)).toBeVisible();
+}
+
+export async function openPiece(page: Page, name: string): Promise<void> {
+  await goTo(page, 'Projects');
+  await page.getByRole('link', { name }).click();
+  await expect(title(page, name)).toBeVisible();
+}
+
+export async function openStage(page: Page, piece: string, stage: string): Promise<void> {
+  await openPiece(page, piece);
+  await stageRow(page, stage).getByRole('link').click();
+  await expect(title(page, stage)).toBeVisible();
+}
+
+/** The day where the test runs, so many days from now, as a date field takes it. */
+export function dayFromNow(days: number): string {
+  const day = new Date();
+  day.setDate(day.getDate() + days);
+  const digits = (value: number) => String(value).padStart(2, '0');
+  return `${String(day.getFullYear())}-${digits(day.getMonth() + 1)}-${digits(day.getDate())}`;
+}
+
+/** A fabric with one piece of two yards, bought today for 24.00. */
+export async function buyCloth(page: Page, name: string): Promise<void> {
+  const on = calendarDateFromText(dayFromNow(0));
+  if (!on.ok) throw new Error('today is no date');
+  const width = lengthFromInches(42);
+  const details = {
+    ...{ name, print: '', colorWords: 'rust', fiber: 'cotton', supplier: '', place: 'Shelf 2', notes: '' },
+    ...{ direction: 'any', width, isWashed: false, swatch: '#a4483a' },
+  } as const;
+  const { fabricId } = await askStore(page, 'fabric:create', { details });
+  const size = { width, length: lengthFromInches(72) };
+  await askStore(page, 'ledger:buy', {
+    ...{ fabricId, kind: 'yardage', size, costMinor: 2_400, on: on.value, note: '' },
+  });
+}
