@@ -28,6 +28,8 @@ export function AddFabricDialog({ onClose }: { readonly onClose: () => void }) {
   const hasMore = useRef(false);
   const keeping = useKeepFabric();
   const navigate = useNavigate();
+  // A color the maker chose herself is never changed by a photo.
+  const colorBefore = useRef(NO_COLOR);
   const latest = useRef(draft);
   useLayoutEffect(() => {
     latest.current = draft;
@@ -37,6 +39,7 @@ export function AddFabricDialog({ onClose }: { readonly onClose: () => void }) {
     setDraft(start);
     forgetDraft();
     setPhoto(null);
+    colorBefore.current = NO_COLOR;
     setRound(round + 1);
   };
   const changeFabric = (fabric: FabricDetails) => setDraft(withFabric(draft, fabric));
@@ -46,7 +49,9 @@ export function AddFabricDialog({ onClose }: { readonly onClose: () => void }) {
     if (file === null) return;
     void photoColor(file).then((swatch) => {
       const { fabric, piece } = latest.current;
-      if (swatch !== null && fabric.swatch === NO_COLOR) setDraft({ fabric: { ...fabric, swatch }, piece });
+      if (swatch === null || fabric.swatch !== colorBefore.current) return;
+      colorBefore.current = swatch;
+      setDraft({ fabric: { ...fabric, swatch }, piece });
     });
   };
   const add = async () => {
@@ -77,10 +82,12 @@ export function AddFabricDialog({ onClose }: { readonly onClose: () => void }) {
           </Button>
           <Button onClick={close}>Not yet</Button>
           <Button
-            type="submit"
             form="new-fabric"
             disabled={keeping.isKeeping}
-            onClick={() => (hasMore.current = true)}
+            onClick={(event) => {
+              hasMore.current = true;
+              event.currentTarget.form?.requestSubmit();
+            }}
           >
             Add it and begin the next
           </Button>
@@ -89,7 +96,9 @@ export function AddFabricDialog({ onClose }: { readonly onClose: () => void }) {
             type="submit"
             form="new-fabric"
             disabled={keeping.isKeeping}
-            onClick={() => (hasMore.current = false)}
+            onClick={() => {
+              hasMore.current = false;
+            }}
           >
             Add the fabric
           </Button>
@@ -99,6 +108,7 @@ export function AddFabricDialog({ onClose }: { readonly onClose: () => void }) {
       <PhotoCatcher className={styles['stack']} onCatch={choosePhoto}>
         <Form key={round} id="new-fabric" className={styles['parts']} onSubmit={() => void add()}>
           <div className={styles['looks']}>
+            <LooksFields details={draft.fabric} onChange={changeFabric} />
             <NewPhoto
               photo={photo}
               swatch={draft.fabric.swatch}
@@ -106,7 +116,6 @@ export function AddFabricDialog({ onClose }: { readonly onClose: () => void }) {
               onTried={setIsPicture}
               isRefused={photo !== null && !isPicture}
             />
-            <LooksFields details={draft.fabric} onChange={changeFabric} />
           </div>
           <section className={styles['stack']}>
             <h3>Its first piece</h3>

@@ -29,7 +29,6 @@ export function BoughtFields(props: BoughtFieldsProps) {
         value={piece.size}
         fabricWidth={fabricWidth}
         isOptional={isSizeOptional}
-        optionalWords="if there is some already"
         autoFocus={autoFocus}
         onCommit={(size) => change(size === null ? { size } : { size, kind: kindOfSize(piece.kind, size) })}
       />
@@ -39,7 +38,6 @@ export function BoughtFields(props: BoughtFieldsProps) {
         value={piece.costMinor}
         maximum={100_000_000}
         isOptional
-        optionalWords="nothing if left empty"
         onCommit={(costMinor) => change({ costMinor })}
       />
       <DateField label="Bought on" value={piece.on} onChange={(on) => change({ on })} />
