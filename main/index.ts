@@ -23,7 +23,10 @@ if (app.requestSingleInstanceLock()) {
 async function start(): Promise<void> {
   const opened = await openSession(workshopFile(process.argv, app.getPath('userData')), app.getVersion());
   if (!opened.ok) {
-    dialog.showErrorBox('Ringbound cannot open this workshop', wordsForStart(opened.error));
+    const words = wordsForStart(opened.error);
+    // For whoever started it from a terminal: the box may be on a screen that nobody sees.
+    process.stderr.write(`Ringbound cannot open this workshop\n${words}\n`);
+    dialog.showErrorBox('Ringbound cannot open this workshop', words);
     app.exit(1);
     return;
   }

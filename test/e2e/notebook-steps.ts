@@ -58,3 +58,17 @@ export async function buyCloth(page: Page, name: string): Promise<void> {
     ...{ fabricId, kind: 'yardage', size, costMinor: 2_400, on: on.value, note: '' },
   });
 }
+
+/** Writes down a round piece with a hole and a slit, touching nothing but keys once its page is open. */
+export async function writeDownRing(page: Page, name: string): Promise<void> {
+  await page.getByRole('link', { name: 'Projects' }).click();
+  await page.getByRole('link', { name: 'Begin a piece' }).click();
+  await expect(title(page, 'A new piece')).toBeFocused();
+  await page.getByRole('textbox', { name: 'Name' }).fill(name);
+  await page.getByRole('textbox', { name: 'Across' }).fill('48 1/2');
+  await page.getByRole('checkbox', { name: 'It has a hole in the middle' }).check();
+  await page.getByRole('textbox', { name: 'Hole across' }).fill('6 3/4');
+  await page.getByRole('checkbox', { name: /A slit runs/ }).check();
+  await page.keyboard.press('Control+Enter');
+  await expect(title(page, name)).toBeFocused();
+}

@@ -1,48 +1,24 @@
-import AxeBuilder from '@axe-core/playwright';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, test } from '@playwright/test';
 import { launchProgram } from '#test/helpers/launch';
-
-/** What axe finds against WCAG 2.2 AA and its own good practice, as one line a fault. */
-async function faults(page: Page): Promise<readonly string[]> {
-  // What is still fading in has the contrast of neither its beginning nor its end.
-  await page.evaluate(() => Promise.all(document.getAnimations().map((animation) => animation.finished)));
-  const tags = ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice'];
-  const { violations } = await new AxeBuilder({ page }).setLegacyMode(true).withTags(tags).analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join(', ')}`);
-}
-
-const title = (page: Page, name: string) => page.getByRole('heading', { level: 1, name });
-
-/** Writes down a round piece with a hole and a slit, touching nothing but keys once its page is open. */
-async function writeDownRing(page: Page, name: string): Promise<void> {
-  await page.getByRole('link', { name: 'Projects' }).click();
-  await page.getByRole('link', { name: 'Begin a piece' }).click();
-  await expect(title(page, 'A new piece')).toBeFocused();
-  await page.getByRole('textbox', { name: 'Name' }).fill(name);
-  await page.getByRole('textbox', { name: 'Across' }).fill('48 1/2');
-  await page.getByRole('checkbox', { name: 'It has a hole in the middle' }).check();
-  await page.getByRole('textbox', { name: 'Hole across' }).fill('6 3/4');
-  await page.getByRole('checkbox', { name: /A slit runs/ }).check();
-  await page.keyboard.press('Control+Enter');
-  await expect(title(page, name)).toBeFocused();
-}
+import { axeFaults } from './axe-faults';
+import { title, writeDownRing } from './notebook-steps';
 
 test('an empty notebook offers its two ways to begin, and none of its pages shuts anyone out', async () => {
   const { page, close } = await launchProgram();
   await expect(page.getByRole('button', { name: 'Look round the demo workshop' })).toBeVisible();
-  expect(await faults(page)).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
   await page.getByRole('button', { name: 'Begin my notebook' }).click();
-  expect(await faults(page)).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
   await page.keyboard.press('Escape');
   await expect(page.getByRole('button', { name: 'Begin my notebook' })).toBeFocused();
   await writeDownRing(page, 'Harvest round');
-  expect(await faults(page)).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
   for (const place of ['Bench', 'Projects', 'Stash', 'Workshop']) {
     await page.getByRole('navigation').getByRole('link', { name: place }).click();
     await expect(title(page, place)).toBeFocused();
-    expect(await faults(page), place).toEqual([]);
+    expect(await axeFaults(page), place).toEqual([]);
     await page.emulateMedia({ colorScheme: 'dark' });
-    expect(await faults(page), `${place}, dark`).toEqual([]);
+    expect(await axeFaults(page), `${place}, dark`).toEqual([]);
     await page.emulateMedia({ colorScheme: 'light' });
   }
   await close();

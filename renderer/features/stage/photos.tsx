@@ -85,7 +85,8 @@ export function Photos({ stage, photos }: PhotosProps) {
 }
 
 function PhotoThumbnail({ photo, onOpen }: { readonly photo: StagePhoto; readonly onOpen: () => void }) {
-  const words = photo.caption === '' ? 'Photo without words' : photo.caption;
+  // The caption below names the button; said by the picture too, it would be read out twice.
+  const words = photo.caption === '' ? 'Photo without words' : '';
   return (
     <button type="button" className={styles['photo']} onClick={onOpen}>
       <img src={photoAddress(photo.id, 'thumbnail')} alt={words} />
