@@ -75,17 +75,17 @@ function battingFigures(input: BattingInput, { packages, rolls }: BattingDetails
   ];
 }
 
-function packageTable(input: BattingInput, { packages }: BattingDetails): Table {
+function packageTable(input: BattingInput, sheet: BattingDetails): Table {
   return {
     title: 'Packages',
     columns: ['Package', 'Size', 'Covers', 'Left over'],
-    rows: input.packages.map(({ name, width, length }) => {
-      const fit = packages.find((one) => one.name === name && one.width === width && one.length === length);
+    rows: input.packages.map((one) => {
+      const [fit] = fittingPackages(sheet, [one]);
       const verdict = fit === undefined ? 'too small' : fit.isTurned ? 'yes, turned' : 'yes';
       const spare: Quantity = fit === undefined ? wordsQuantity('–') : areaQuantity(fit.spare);
       return [
-        wordsQuantity(name),
-        sizeQuantity(givenLength(width), givenLength(length)),
+        wordsQuantity(one.name),
+        sizeQuantity(givenLength(one.width), givenLength(one.length)),
         wordsQuantity(verdict),
         spare,
       ];

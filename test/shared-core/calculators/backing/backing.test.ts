@@ -3,7 +3,7 @@ import polygonClipping from 'polygon-clipping';
 import { describe, expect, it } from 'vitest';
 import { backing } from '#core/calculators/backing/backing';
 import type { BackingInput } from '#core/calculators/backing/input';
-import { leftoverArea, MOST_PANELS, type PanelWay, panelWays } from '#core/calculators/backing/panels';
+import { leftoverArea, MOST_PANELS, type PanelWay } from '#core/calculators/backing/panels';
 import type { DiagramPoint } from '#core/calculators/diagram';
 import {
   type Length,
@@ -247,31 +247,6 @@ describe('every way of panels', () => {
         }
       }),
     );
-  });
-
-  it('puts the way with less to sew first where both take the same cloth', () => {
-    const { ways } = answerOf(backing, rectangle(120, 40, { overhang: inches(0) })).details;
-    const whole = ways.filter(({ last }) => last === 'whole');
-    expect(whole.map(({ clothLength, seamLength }) => [clothLength, seamLength])).toEqual([
-      [inches(120), 0],
-      [inches(120), inches(80)],
-    ]);
-  });
-
-  it('needs no seam where the cloth is just wide enough, however much a seam would take', () => {
-    const greedy = { overhang: inches(0), fabricWidth: inches(4), seam: inches(2), wideWidth: inches(4) };
-    const { details } = answerOf(backing, rectangle(4, 4, greedy));
-    expect(shortestWhole(details.ways)).toMatchObject({ panels: 1, lastWidth: inches(4), seamLength: 0 });
-    expect(refusalOf(backing, rectangle(4.125, 4.125, greedy)).code).toBe('too-many-panels');
-    const cloth = { width: inches(4), seam: inches(3), cutStep: inches(1 / 8) };
-    expect(panelWays({ width: inches(60), length: inches(60) }, cloth, 'any-way')).toEqual([]);
-  });
-
-  it('goes up to thirty panels and no further', () => {
-    const narrow = { overhang: inches(0), fabricWidth: inches(4), seam: inches(1), wideWidth: inches(4) };
-    const most = answerOf(backing, rectangle(62, 62, narrow)).details.ways;
-    expect(shortestWhole(most).panels).toBe(MOST_PANELS);
-    expect(refusalOf(backing, rectangle(62.125, 62.125, narrow)).code).toBe('too-many-panels');
   });
 
   it('keeps a print upright: up the cloth no panel lies, across the cloth none stands, and no strip is turned', () => {

@@ -156,6 +156,19 @@ describe('off the roll', () => {
 });
 
 describe('the batting shown', () => {
+  it('names packages alone where there is no roll', () => {
+    const { figures, notes } = answerOf(batting, sheet(45, 60, { rolls: [] }));
+    expect(figures.map(({ label }) => label)).toEqual(['Smallest package', 'Batting, cut']);
+    expect(notes.map(({ kind }) => kind)).toEqual(['caution', 'tip']);
+  });
+
+  it('says on what the sheet is drawn', () => {
+    expect(answerOf(batting, sheet(45, 60)).diagram?.title).toBe('The batting in the package Crib');
+    expect(answerOf(batting, sheet(45, 60, { packages: [] })).diagram?.title).toBe(
+      'The batting under the top',
+    );
+  });
+
   it('refuses when nothing covers, and says which list to add to', () => {
     const none = { packages: [], rolls: [{ name: 'ribbon', width: inches(4) }] };
     expect(refusalOf(batting, sheet(60, 80, none))).toMatchObject({

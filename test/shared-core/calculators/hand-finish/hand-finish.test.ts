@@ -6,10 +6,17 @@ import type { HandFinishInput } from '#core/calculators/hand-finish/input';
 import { outlineArea, outlineInsetPerimeter } from '#core/calculators/outline/outline-inset';
 import { outlinePoints } from '#core/calculators/outline/outline-measures';
 import type { Outline } from '#core/domain/outline';
-import { type Length, lengthFromInches, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
+import {
+  type Length,
+  lengthFromInches,
+  lengthFromMillimetres,
+  lengthFromUnits,
+  UNITS_PER_INCH,
+} from '#core/units/length';
+import type { Measurements } from '#core/domain/measurements';
 import { STARTER_MEASUREMENTS } from '#main/command-line/starter-measurements';
 import { answerOf, refusalOf } from '#test/helpers/answer-of';
-import { anyOutline } from '#test/helpers/measurements';
+import { anyOutline, METRIC_HABITS } from '#test/helpers/measurements';
 
 const inches = lengthFromInches;
 const plain: HandFinishInput = {
@@ -146,6 +153,7 @@ describe('the line inside the edge', () => {
     expect(outlineInsetPerimeter(ellipse, tightest + 1)).toBeNull();
     expect(outlineInsetPerimeter(ellipse, tightest - 1)).not.toBeNull();
     expect(outlineInsetPerimeter({ shape: 'circle', diameter: inches(2) }, inches(1))).toBeNull();
+    expect(outlineInsetPerimeter(rectangle(2, 40), inches(1.5))).toBeNull();
   });
 
   it('leaves a list of sides its whole length, for its angles are unknown', () => {
@@ -255,9 +263,37 @@ describe('what hand finish refuses and warns of', () => {
     expect(handFinish.input.safeParse(plain).success).toBe(true);
   });
 
+  it('starts from the project: its hole, its slit only where there is a hole, and thread in its units', () => {
+    const started = (changes: Partial<Measurements>) =>
+      handFinish.fromProject({ ...STARTER_MEASUREMENTS, ...changes });
+    expect(started({})).toMatchObject({
+      hasSlit: true,
+      hole: STARTER_MEASUREMENTS.hole,
+      threadLength: inches(18),
+    });
+    expect(started({ hasSlit: false }).hasSlit).toBe(false);
+    expect(started({ hole: null })).toMatchObject({ hasSlit: false, hole: null });
+    expect(started({ habits: METRIC_HABITS })).toMatchObject({
+      stitchLength: lengthFromMillimetres(3),
+      threadLength: lengthFromMillimetres(450),
+      threadTail: lengthFromMillimetres(130),
+    });
+  });
+
+  it('says how far from the edge there is no room, and draws no line inside a sketch', () => {
+    const tiny = refusalOf(handFinish, { ...plain, outline: { shape: 'square', side: inches(1 / 2) } });
+    expect(tiny.values['line']).toMatchObject({ exact: plain.seam + plain.backCover });
+    const sides = [inches(20), inches(22), inches(21)];
+    const sketch = { shape: 'sides', sides, width: inches(22), length: inches(18) } as const;
+    expect(answerOf(handFinish, { ...plain, outline: sketch }).diagram?.parts.length).toBe(1);
+  });
+
   it('has needles counted, and covers the first stitches of a ring', () => {
     const kinds = (input: HandFinishInput) => answerOf(handFinish, input).notes.map(({ kind }) => kind);
     expect(kinds(plain)).toEqual(['caution']);
-    expect(kinds({ ...plain, hole: { diameter: inches(4) } })).toEqual(['caution', 'tip']);
+    const ring = { ...plain, hole: { diameter: inches(4) } };
+    expect(kinds(ring)).toEqual(['caution', 'tip']);
+    // Common practice: the last stitches cover the first by half an inch.
+    expect(answerOf(handFinish, ring).notes[1]?.values['over']).toMatchObject({ rounded: inches(1 / 2) });
   });
 });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import Fraction from 'fraction.js';
 import { describe, expect, it } from 'vitest';
+import type { Outline } from '#core/domain/outline';
 import type { MachineThreadInput } from '#core/calculators/machine-thread/input';
 import { machineThread } from '#core/calculators/machine-thread/machine-thread';
 import {
@@ -104,7 +105,14 @@ describe('thread and bobbins', () => {
   });
 
   it('start as the binding sewn on once round, and show both ways side by side', () => {
-    expect(plain.seamLength / 8_128).toBeCloseTo(48 * 2 * Math.sqrt(3), 3);
+    const seamFor = (outline: Outline) => {
+      return machineThread.fromProject({ ...STARTER_MEASUREMENTS, outline }).seamLength;
+    };
+    expect(seamFor(STARTER_MEASUREMENTS.outline) / 8_128).toBeCloseTo(48 * 2 * Math.sqrt(3), 3);
+    expect(seamFor({ shape: 'square', side: inches(1 / 64) })).toBe(inches(1));
+    const long = Array.from({ length: 60 }, () => lengthFromUnits(10 * UNITS_PER_METRE));
+    const huge = { shape: 'sides', sides: long, width: inches(90), length: inches(90) } as const;
+    expect(seamFor(huge)).toBe(150 * UNITS_PER_METRE);
     const { tables } = answerOf(machineThread, plain);
     expect(tables[0]!.rows.map((row) => row[0])).toEqual([
       { kind: 'words', text: 'By the factor' },
