@@ -1,7 +1,7 @@
 import { expect, type Page, test } from '@playwright/test';
 import { launchProgram } from '#test/helpers/launch';
 import { axeFaults } from './axe-faults';
-import { goTo, title } from './notebook-steps';
+import { goTo, title } from '#test/helpers/notebook-steps';
 
 async function enterDemo(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Look round the demo workshop' }).click();

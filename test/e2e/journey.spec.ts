@@ -10,7 +10,7 @@ import {
   openStage,
   stageRow,
   title,
-} from './notebook-steps';
+} from '#test/helpers/notebook-steps';
 
 const PIECE = 'Hearth round';
 const CLOTH = 'Rust stripe';

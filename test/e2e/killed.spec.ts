@@ -3,7 +3,7 @@ import { expect, test } from '@playwright/test';
 import { askStore } from '#test/helpers/ask-store';
 import { type DevelopedProgram, launchProgram } from '#test/helpers/launch';
 import { withTemporaryFolder } from '#test/helpers/temporary-folder';
-import { openPiece, openStage, stageRow, writeDownRing } from './notebook-steps';
+import { openPiece, openStage, stageRow, writeDownRing } from '#test/helpers/notebook-steps';
 
 /** Ends the program as a power cut would: nothing of it gets another turn. */
 async function kill({ electron, close }: DevelopedProgram): Promise<void> {

@@ -1,7 +1,7 @@
 import { expect, test } from '@playwright/test';
 import { launchProgram } from '#test/helpers/launch';
 import { axeFaults } from './axe-faults';
-import { title, writeDownRing } from './notebook-steps';
+import { title, writeDownRing } from '#test/helpers/notebook-steps';
 
 test('an empty notebook offers its two ways to begin, and none of its pages shuts anyone out', async () => {
   const { page, close } = await launchProgram();

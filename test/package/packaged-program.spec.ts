@@ -1,6 +1,9 @@
-import { readdir, readFile } from 'node:fs/promises';
+import { chmod, readdir, readFile } from 'node:fs/promises';
+import path from 'node:path';
 import { expect, test } from '@playwright/test';
 import { canSandbox, copyPackaged, launchPackaged } from '#test/helpers/launch-packaged';
+import { withTemporaryFolder } from '#test/helpers/temporary-folder';
+import { stageRow, writeDownRing } from '#test/helpers/notebook-steps';
 
 // One copy of the program serves all tests of this file.
 test.describe.configure({ mode: 'default' });
@@ -39,6 +42,24 @@ test('the window of the packaged program runs in the sandbox of the operating sy
   expect(filters).not.toHaveLength(0);
   expect(new Set(filters)).toEqual(new Set(['2']));
   await close();
+});
+
+test('the packaged program finds a piece that another of its runs has written down', async () => {
+  await withTemporaryFolder(async (base) => {
+    // Its parent belongs to the account that runs this test; the program's own account must get through it.
+    await chmod(base, 0o755);
+    const workshop = path.join(base, 'workshop');
+    const first = await launchPackaged(program.folder, { workshop });
+    await writeDownRing(first.page, 'Harvest round');
+    await first.close();
+    const second = await launchPackaged(program.folder, { workshop });
+    const bench = second.page.getByRole('region', { name: 'Now' });
+    await expect(bench.getByRole('heading', { level: 2, name: 'Harvest round' })).toBeVisible();
+    await expect(bench).toContainText('Round, 48 1/2 in across, 6 3/4 in hole, slit.');
+    await bench.getByRole('link', { name: 'Harvest round' }).click();
+    await expect(stageRow(second.page, 'Cut the center')).toContainText('planned');
+    await second.close();
+  });
 });
 
 /** The processes started, directly or not, by one process, that draw pages. */

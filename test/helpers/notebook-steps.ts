@@ -61,7 +61,7 @@ export async function buyCloth(page: Page, name: string): Promise<void> {
 
 /** Writes down a round piece with a hole and a slit, touching nothing but keys once its page is open. */
 export async function writeDownRing(page: Page, name: string): Promise<void> {
-  await page.getByRole('link', { name: 'Projects' }).click();
+  await goTo(page, 'Projects');
   await page.getByRole('link', { name: 'Begin a piece' }).click();
   await expect(title(page, 'A new piece')).toBeFocused();
   await page.getByRole('textbox', { name: 'Name' }).fill(name);

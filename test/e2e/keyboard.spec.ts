@@ -1,0 +1,87 @@
+import { expect, type Locator, type Page, test } from '@playwright/test';
+import { launchProgram } from '#test/helpers/launch';
+import { buyCloth, title } from '#test/helpers/notebook-steps';
+
+const MOST_STEPS = 80;
+
+/** Goes on with Tab until the focus is where it was meant to go, as someone without a mouse does. */
+async function tabTo(page: Page, target: Locator): Promise<void> {
+  await expect(target).toBeVisible();
+  for (let steps = 0; steps < MOST_STEPS; steps += 1) {
+    if (await target.evaluate((element) => element === document.activeElement)) return;
+    await page.keyboard.press('Tab');
+  }
+  await expect(target).toBeFocused();
+}
+
+async function press(page: Page, target: Locator, key = 'Enter'): Promise<void> {
+  await tabTo(page, target);
+  await page.keyboard.press(key);
+}
+
+async function type(page: Page, field: string, text: string): Promise<void> {
+  await tabTo(page, page.getByRole('textbox', { name: field }));
+  await page.keyboard.type(text);
+}
+
+test('a notebook is begun, a piece written down, a cut booked and a stage finished and undone by keys alone', async () => {
+  const { page, close } = await launchProgram();
+  const status = page.getByRole('status').first();
+  await test.step('begin the notebook', async () => {
+    await press(page, page.getByRole('button', { name: 'Begin my notebook' }));
+    await type(page, 'Name of the workshop', 'Attic table');
+    await page.keyboard.press('Enter');
+    await expect(title(page, 'A new piece')).toBeFocused();
+  });
+  await test.step('write down a ring', async () => {
+    await type(page, 'Name', 'Hearth round');
+    await tabTo(page, page.getByRole('radio', { name: 'Gift' }));
+    await page.keyboard.press('ArrowRight');
+    await expect(page.getByRole('radio', { name: 'Commission' })).toBeChecked();
+    await type(page, 'Across', '120 cm');
+    await press(page, page.getByRole('checkbox', { name: 'It has a hole in the middle' }), 'Space');
+    await type(page, 'Hole across', '6 1/2');
+    await press(page, page.getByRole('checkbox', { name: /A slit runs/ }), 'Space');
+    await page.keyboard.press('Control+Enter');
+    await expect(title(page, 'Hearth round')).toBeFocused();
+  });
+  await buyCloth(page, 'Rust stripe');
+  await test.step('open its first stage and keep an answer', async () => {
+    await page.keyboard.press('Control+Enter');
+    await expect(page.getByRole('button', { name: 'The top is done' })).toBeVisible();
+    await press(page, page.getByRole('main').getByRole('link', { name: 'Piece the top' }));
+    await expect(title(page, 'Piece the top')).toBeFocused();
+    await press(page, page.getByRole('button', { name: 'Keep this answer' }));
+    await expect(page.getByText(/^Kept \S+ \S+$/)).toBeVisible();
+  });
+  await test.step('book a cut', async () => {
+    const cloth = page.getByRole('region', { name: 'Cloth' });
+    const bookCut = cloth.getByRole('button', { name: 'Book a cut' });
+    await press(page, bookCut);
+    const dialog = page.getByRole('dialog', { name: 'Book a cut' });
+    await expect(dialog.getByRole('textbox', { name: 'Find the fabric' })).toBeFocused();
+    await page.keyboard.type('rust');
+    await press(page, dialog.getByRole('radio', { name: /Rust stripe/ }), 'Space');
+    await type(page, 'Cut across the whole width', '1/4 yd');
+    await page.keyboard.press('Enter');
+    await expect(dialog).toBeHidden();
+    await expect(bookCut).toBeFocused();
+    await expect(cloth.getByRole('listitem')).toContainText('9 in cut');
+  });
+  await test.step('move on, and back by undoing', async () => {
+    await page.keyboard.press('Control+Enter');
+    await expect(page.getByRole('link', { name: 'On to “Quilting, sent out”' })).toBeVisible();
+    await page.keyboard.press('Control+z');
+    await expect(status).toHaveText(/^Undone: /);
+    await expect(page.getByRole('button', { name: 'The top is done' })).toBeVisible();
+    await page.keyboard.press('Control+z');
+    await expect(page.getByRole('region', { name: 'Cloth' }).getByRole('listitem')).toHaveCount(0);
+    await page.keyboard.press('Control+Shift+z');
+    await expect(page.getByRole('region', { name: 'Cloth' }).getByRole('listitem')).toContainText('9 in cut');
+    await page.keyboard.press('Control+Enter');
+    await page.getByRole('link', { name: 'On to “Quilting, sent out”' }).waitFor();
+    await page.keyboard.press('Control+Enter');
+    await expect(title(page, 'Quilting, sent out')).toBeFocused();
+  });
+  await close();
+});
