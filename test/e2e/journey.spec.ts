@@ -2,7 +2,6 @@ import { expect, type Page, test } from '@playwright/test';
 import { launchProgram } from '#test/helpers/launch';
 import { withTemporaryFolder } from '#test/helpers/temporary-folder';
 import {
-  buyCloth,
   dayFromNow,
   goTo,
   mainAction,
@@ -32,7 +31,7 @@ test('a ring-shaped piece goes from an empty notebook through all its stages and
     const first = await launchProgram({ workshop });
     await beginNotebook(first.page);
     await writeDownPiece(first.page);
-    await buyCloth(first.page, CLOTH);
+    await test.step('cloth', () => buyCloth(first.page));
     await test.step('piecing', () => piecing(first.page));
     await test.step('longarm', () => longarm(first.page));
     await test.step('outer binding', () => outerBinding(first.page));
@@ -75,6 +74,19 @@ async function writeDownPiece(page: Page): Promise<void> {
   await expect(page.getByText('Gift for Aunt Wren')).toBeVisible();
   await expect(page.getByText(/^Due .*in 8 weeks/)).toBeVisible();
   for (const stage of STAGES) await expect(stageRow(page, stage)).toContainText('planned');
+}
+
+/** Two yards of a new fabric, as a purchase with its price. */
+async function buyCloth(page: Page): Promise<void> {
+  await goTo(page, 'Stash');
+  await mainAction(page, 'Add a fabric').click();
+  const dialog = page.getByRole('dialog', { name: 'A new fabric' });
+  await dialog.getByRole('textbox', { name: 'Name' }).fill(CLOTH);
+  await dialog.getByRole('textbox', { name: 'Size' }).fill('2 yd');
+  await dialog.getByRole('textbox', { name: 'What it cost' }).fill('24');
+  await dialog.getByRole('button', { name: 'Add the fabric' }).click();
+  await expect(title(page, CLOTH)).toBeFocused();
+  await openPiece(page, PIECE);
 }
 
 /** The one large figure of the calculator that is open. */
@@ -231,4 +243,16 @@ async function findEverything(page: Page): Promise<void> {
   await expect(page.getByText(OUT_OF_DATE)).toBeVisible();
   await openStage(page, PIECE, 'Finish by hand');
   await expect(page.getByRole('checkbox', { name: 'Label sewn on' })).toBeChecked();
+
+  await goTo(page, 'Stash');
+  await page.getByRole('link', { name: CLOTH }).click();
+  await expect(title(page, CLOTH)).toBeVisible();
+  await expect(page.getByRole('region', { name: 'Its pieces' })).toContainText('44 1/2 in free');
+  await expect(page.getByRole('region', { name: 'Ledger' }).getByRole('listitem')).toContainText([
+    /Cut 9 1\/2 in for Hearth round/,
+    /Took back: cut 9 1\/2 in for Hearth round/,
+    /Cut 9 1\/2 in for Hearth round.*taken back/,
+    /Cut 1\/2 yd for Hearth round/,
+    /Bought 2 yd/,
+  ]);
 }

@@ -1,6 +1,6 @@
 import { expect, type Locator, type Page, test } from '@playwright/test';
 import { launchProgram } from '#test/helpers/launch';
-import { buyCloth, title } from '#test/helpers/notebook-steps';
+import { title } from '#test/helpers/notebook-steps';
 
 const MOST_STEPS = 80;
 
@@ -45,7 +45,20 @@ test('a notebook is begun, a piece written down, a cut booked and a stage finish
     await page.keyboard.press('Control+Enter');
     await expect(title(page, 'Hearth round')).toBeFocused();
   });
-  await buyCloth(page, 'Rust stripe');
+  await test.step('buy a fabric', async () => {
+    await press(page, page.getByRole('link', { name: 'Stash' }));
+    await expect(title(page, 'Stash')).toBeFocused();
+    await page.keyboard.press('Control+Enter');
+    await expect(page.getByRole('dialog').getByRole('textbox', { name: 'Name' })).toBeFocused();
+    await page.keyboard.type('Rust stripe');
+    await type(page, 'Size', '2 yd');
+    await page.keyboard.press('Enter');
+    await expect(title(page, 'Rust stripe')).toBeFocused();
+    await press(page, page.getByRole('navigation').getByRole('link', { name: 'Bench' }));
+    await expect(title(page, 'Bench')).toBeFocused();
+    await press(page, page.getByRole('main').getByRole('link', { name: 'Hearth round' }));
+    await expect(title(page, 'Hearth round')).toBeFocused();
+  });
   await test.step('open its first stage and keep an answer', async () => {
     await page.keyboard.press('Control+Enter');
     await expect(page.getByRole('button', { name: 'The top is done' })).toBeVisible();

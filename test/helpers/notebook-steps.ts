@@ -1,7 +1,4 @@
 import { expect, type Page } from '@playwright/test';
-import { calendarDateFromText } from '#core/units/calendar-date';
-import { lengthFromInches } from '#core/units/length';
-import { askStore } from '#test/helpers/ask-store';
 
 /** The heading of the page that is open; a new page takes the focus to it. */
 export const title = (page: Page, name: string | RegExp) => page.getByRole('heading', { level: 1, name });
@@ -41,22 +38,6 @@ export function dayFromNow(days: number): string {
   day.setDate(day.getDate() + days);
   const digits = (value: number) => String(value).padStart(2, '0');
   return `${String(day.getFullYear())}-${digits(day.getMonth() + 1)}-${digits(day.getDate())}`;
-}
-
-/** A fabric with one piece of two yards, bought today for 24.00. */
-export async function buyCloth(page: Page, name: string): Promise<void> {
-  const on = calendarDateFromText(dayFromNow(0));
-  if (!on.ok) throw new Error('today is no date');
-  const width = lengthFromInches(42);
-  const details = {
-    ...{ name, print: '', colorWords: 'rust', fiber: 'cotton', supplier: '', place: 'Shelf 2', notes: '' },
-    ...{ direction: 'any', width, isWashed: false, swatch: '#a4483a' },
-  } as const;
-  const { fabricId } = await askStore(page, 'fabric:create', { details });
-  const size = { width, length: lengthFromInches(72) };
-  await askStore(page, 'ledger:buy', {
-    ...{ fabricId, kind: 'yardage', size, costMinor: 2_400, on: on.value, note: '' },
-  });
 }
 
 /** Writes down a round piece with a hole and a slit, touching nothing but keys once its page is open. */
