@@ -76,7 +76,14 @@ export function CutDialog({ stage, held, onClose }: CutDialogProps) {
         onChange={setSearch}
         autoFocus
       />
-      <PiecePicker options={options} chosen={pieceId} onChoose={setPieceId} />
+      {found !== undefined && (
+        <PiecePicker
+          options={options}
+          isSearch={search.trim() !== ''}
+          chosen={pieceId}
+          onChoose={setPieceId}
+        />
+      )}
       <Form id="cut" className={styles['form']} onSubmit={() => void book()}>
         <LengthField
           label="Cut across the whole width"

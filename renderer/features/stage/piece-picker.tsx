@@ -1,3 +1,4 @@
+import { Link } from 'react-router';
 import type { ClothPieceId } from '#core/domain/ids';
 import { choiceWords } from '#renderer/text/choice-words';
 import { LengthText } from '#renderer/ui/typeset';
@@ -6,13 +7,24 @@ import styles from './piece-picker.module.css';
 
 interface PiecePickerProps {
   readonly options: readonly PieceOption[];
+  readonly isSearch: boolean;
   readonly chosen: ClothPieceId | null;
   readonly onChoose: (piece: ClothPieceId) => void;
 }
 
 /** The pieces of cloth that could be cut, each with its size and what is free of it; arrow keys move among them. */
-export function PiecePicker({ options, chosen, onChoose }: PiecePickerProps) {
-  if (options.length === 0) return <p className={styles['quiet']}>Nothing in the stash is called that.</p>;
+export function PiecePicker({ options, isSearch, chosen, onChoose }: PiecePickerProps) {
+  if (options.length === 0 && isSearch) {
+    return <p className={styles['quiet']}>Nothing in the stash that can be cut is called that.</p>;
+  }
+  if (options.length === 0) {
+    return (
+      <p>
+        There is no cloth in the stash to cut from. <Link to="/stash?new">Add a fabric</Link> with its first
+        piece, then book the cut here.
+      </p>
+    );
+  }
   return (
     <fieldset className={styles['picker']}>
       <legend className={styles['quiet']}>Which piece of cloth</legend>
