@@ -5,6 +5,7 @@ import { PageFrameContext } from '#renderer/ui/page';
 import { DemoBand } from './demo-band';
 import { KeysDialog } from './keys-dialog';
 import { useLastChange } from './last-change';
+import { useFieldLeftOnClose } from './leave-field';
 import { useWindowKeys } from './window-keys';
 import styles from './frame.module.css';
 
@@ -23,6 +24,7 @@ export function Frame() {
   const frame = useMemo(() => ({ actionPlace, visit }), [actionPlace, visit]);
   const scroller = useKeptScroll();
   const lastChange = useLastChange();
+  useFieldLeftOnClose();
   useWindowKeys({ undo: lastChange.undo, redo: lastChange.redo, showKeys: () => setAreKeysShown(true) });
   return (
     <PageFrameContext value={frame}>

@@ -1,7 +1,8 @@
 import { expect, test } from '@playwright/test';
 import { launchProgram } from '#test/helpers/launch';
 import { axeFaults } from './axe-faults';
-import { title, writeDownRing } from '#test/helpers/notebook-steps';
+import { openStage, title, writeDownRing } from '#test/helpers/notebook-steps';
+import { withTemporaryFolder } from '#test/helpers/temporary-folder';
 
 test('an empty notebook offers its two ways to begin, and none of its pages shuts anyone out', async () => {
   const { page, close } = await launchProgram();
@@ -79,5 +80,29 @@ test('the stages of a piece are walked and put in order by keys alone', async ()
   await page.keyboard.press('Alt+ArrowUp');
   await expect(stages.nth(1)).toHaveText(second ?? '');
   await expect(page.getByRole('img', { name: /Now: .*, in hand\./ })).toBeVisible();
+  await close();
+});
+
+test('the last words typed are kept when the window is closed with the caret still in their field', async () => {
+  await withTemporaryFolder(async (workshop) => {
+    const first = await launchProgram({ workshop });
+    await writeDownRing(first.page, 'Harvest round');
+    await openStage(first.page, 'Harvest round', 'Piece the top');
+    await first.page.getByRole('textbox', { name: 'Notes' }).fill('Rust ones first');
+    await first.close();
+    const second = await launchProgram({ workshop });
+    await openStage(second.page, 'Harvest round', 'Piece the top');
+    await expect(second.page.getByRole('textbox', { name: 'Notes' })).toHaveValue('Rust ones first');
+    await second.close();
+  });
+});
+
+test('booking a cut from an empty stash leads to the first fabric', async () => {
+  const { page, close } = await launchProgram();
+  await writeDownRing(page, 'Harvest round');
+  await openStage(page, 'Harvest round', 'Piece the top');
+  await page.getByRole('button', { name: 'Book a cut' }).click();
+  await page.getByRole('dialog').getByRole('link', { name: 'Add a fabric' }).click();
+  await expect(page.getByRole('dialog', { name: 'A new fabric' })).toBeVisible();
   await close();
 });
