@@ -24,19 +24,18 @@ interface Step {
   readonly costChange: number;
 }
 
-/** The kinds of the fabric's pieces; one that is used up is known by its booking alone. */
-export type KindOfPiece = ReadonlyMap<ClothPieceId, ClothKind>;
+/** What is known of the fabric: its width, and the kinds of its pieces; one that is used up is known by its booking alone. */
+export interface KnownCloth {
+  readonly ledger: readonly Booking[];
+  readonly kinds: ReadonlyMap<ClothPieceId, ClothKind>;
+  readonly width: Length;
+}
 
 /** `Cut 10 in for` … `kept 1 leftover, 12 × 10 in`. What was taken back is told by what it had been. */
-export function bookingWords(
-  booking: Booking,
-  ledger: readonly Booking[],
-  kinds: KindOfPiece,
-  display: LengthDisplay,
-): BookingWords {
+export function bookingWords(booking: Booking, known: KnownCloth, display: LengthDisplay): BookingWords {
   const isTakingBack = booking.entries.some(({ kind }) => kind === 'taken-back');
-  const steps = isTakingBack ? originalSteps(booking, ledger) : booking.entries.map(stepOf);
-  const { before, after } = stepWords(steps, booking.projectName !== null, kinds, display);
+  const steps = isTakingBack ? originalSteps(booking, known.ledger) : booking.entries.map(stepOf);
+  const { before, after } = stepWords(steps, booking.projectName !== null, known, display);
   return { before: isTakingBack ? `Took back: ${lowered(before)}` : before, after, isTakingBack };
 }
 
@@ -53,18 +52,20 @@ function stepOf(entry: Booking['entries'][number]): Step {
 function stepWords(
   steps: readonly Step[],
   hasProject: boolean,
-  kinds: KindOfPiece,
+  known: KnownCloth,
   display: LengthDisplay,
 ): Pick<BookingWords, 'before' | 'after'> {
   const first = steps.find(({ kind }) => kind !== 'leftover');
   if (first === undefined) return { before: 'A booking', after: '' };
   const text = (units: number) => lengthBooked(lengthFromUnits(Math.abs(units)), display);
-  const { kind, lengthChange, heldChange, costChange, width, pieceId } = first;
-  switch (kind) {
+  const { lengthChange, heldChange, costChange, width, pieceId } = first;
+  switch (first.kind) {
     case 'bought': {
-      const bought = { kind: kinds.get(pieceId) ?? 'yardage', width, length: lengthFromUnits(lengthChange) };
+      const piece = { width, length: lengthFromUnits(lengthChange) };
+      const kind = known.kinds.get(pieceId) ?? (width === known.width ? 'yardage' : null);
+      const words = kind === null ? pieceSize(piece, display) : pieceInWords({ ...piece, kind }, display);
       const verb = costChange > 0 ? 'Bought' : 'Came in:';
-      return { before: `${verb} ${pieceInWords(bought, display)}`, after: '' };
+      return { before: `${verb} ${words}`, after: '' };
     }
     case 'set-aside':
       return { before: `Set ${text(heldChange)} aside${hasProject ? ' for' : ''}`, after: '' };

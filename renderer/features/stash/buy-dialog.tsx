@@ -29,7 +29,7 @@ export function BuyDialog({ fabric, onClose }: BuyDialogProps) {
   };
   return (
     <Dialog
-      title={`More of ${fabric.name}`}
+      title="Another piece"
       onClose={onClose}
       foot={
         <>

@@ -24,7 +24,7 @@ export function ChangeFabricDialog({ fabric, onClose }: ChangeFabricDialogProps)
   };
   return (
     <Dialog
-      title={`Change ${fabric.name}`}
+      title="Change this fabric"
       isWide
       onClose={onClose}
       foot={

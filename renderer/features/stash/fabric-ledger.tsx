@@ -1,7 +1,7 @@
-import { useId, useMemo, useState } from 'react';
+import { useId, useState } from 'react';
 import type { Booking, FabricPage } from '#core/contract/stash';
 import { Button } from '#renderer/ui/button';
-import type { KindOfPiece } from './booking-words';
+import type { KnownCloth } from './booking-words';
 import { LedgerLine } from './ledger-line';
 import styles from './stash.module.css';
 
@@ -9,10 +9,14 @@ const AT_FIRST = 30;
 
 /** Every step of a fabric, the newest first. */
 export function FabricLedger({ opened }: { readonly opened: FabricPage }) {
-  const { ledger, pieces } = opened;
+  const { fabric, ledger, pieces } = opened;
   const [isWhole, setIsWhole] = useState(false);
   const titleId = useId();
-  const kinds: KindOfPiece = useMemo(() => new Map(pieces.map(({ id, kind }) => [id, kind])), [pieces]);
+  const known: KnownCloth = {
+    ledger,
+    kinds: new Map(pieces.map(({ id, kind }) => [id, kind])),
+    width: fabric.width,
+  };
   if (ledger.length === 0) return null;
   const shown: readonly Booking[] = isWhole ? ledger : ledger.slice(0, AT_FIRST);
   return (
@@ -22,7 +26,7 @@ export function FabricLedger({ opened }: { readonly opened: FabricPage }) {
       </h2>
       <ul className={styles['ledger']}>
         {shown.map((booking) => (
-          <LedgerLine key={booking.id} booking={booking} ledger={ledger} kinds={kinds} />
+          <LedgerLine key={booking.id} booking={booking} known={known} />
         ))}
       </ul>
       {shown.length < ledger.length && (

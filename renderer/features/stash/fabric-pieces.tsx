@@ -46,9 +46,7 @@ export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
           />
         ))}
       </ul>
-      {asked !== null && (
-        <PieceStepDialog step={asked} fabricName={fabric.name} onClose={() => setAsked(null)} />
-      )}
+      {asked !== null && <PieceStepDialog step={asked} onClose={() => setAsked(null)} />}
     </section>
   );
 }

@@ -11,20 +11,19 @@ import { useDisplay } from '#renderer/ui/display';
 import { Notice } from '#renderer/ui/notice';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { Typeset } from '#renderer/ui/typeset';
-import { bookingWords, type KindOfPiece } from './booking-words';
+import { bookingWords, type KnownCloth } from './booking-words';
 import styles from './stash.module.css';
 
 interface LedgerLineProps {
   readonly booking: Booking;
-  readonly ledger: readonly Booking[];
-  readonly kinds: KindOfPiece;
+  readonly known: KnownCloth;
 }
 
 /** One booking in words: when, what, for whom, what it cost; and the way to take it back. */
-export function LedgerLine({ booking, ledger, kinds }: LedgerLineProps) {
+export function LedgerLine({ booking, known }: LedgerLineProps) {
   const { length, currency, locale } = useDisplay();
   const takingBack = useWrite('ledger:take-back');
-  const { before, after, isTakingBack } = bookingWords(booking, ledger, kinds, length);
+  const { before, after, isTakingBack } = bookingWords(booking, known, length);
   const [entry] = booking.entries;
   const note = entry?.note ?? '';
   const canBeTakenBack = !booking.isTakenBack && !isTakingBack;

@@ -31,12 +31,11 @@ interface StepWords {
 
 interface PieceStepDialogProps {
   readonly step: PieceStep;
-  readonly fabricName: string;
   readonly onClose: () => void;
 }
 
 /** Asks how much, and for whom where that matters, and books it. It begins with all there is. */
-export function PieceStepDialog({ step, fabricName, onClose }: PieceStepDialogProps) {
+export function PieceStepDialog({ step, onClose }: PieceStepDialogProps) {
   const most = mostOf(step);
   const [length, setLength] = useState<Length | null>(most);
   const [chosen, setChosen] = useState<ProjectId | null>(null);
@@ -47,7 +46,7 @@ export function PieceStepDialog({ step, fabricName, onClose }: PieceStepDialogPr
   const projectId = chosen ?? projects?.items[0]?.project.id ?? null;
   const booking = useBooking(step);
   const hasNobody = isSetAside && projects?.items.length === 0;
-  const words = stepWords(step, fabricName);
+  const words = stepWords(step);
   const book = async () => {
     if (length === null || (isSetAside && projectId === null)) return;
     const answer = await booking.write({ length, projectId, on: on ?? today(), note });
@@ -146,32 +145,32 @@ function mostOf(step: PieceStep): Length {
   }
 }
 
-function stepWords(step: PieceStep, fabricName: string): StepWords {
+function stepWords(step: PieceStep): StepWords {
   switch (step.kind) {
     case 'set-aside':
       return {
-        title: `Set ${fabricName} aside`,
+        title: 'Set some aside',
         length: 'How much',
         help: 'Length along the selvage, across the whole width.',
         verb: 'Set it aside',
       };
     case 'release':
       return {
-        title: `Release ${fabricName} from ${step.hold.projectName}`,
+        title: `Release from ${step.hold.projectName}`,
         length: 'How much',
         help: 'This much is free again.',
         verb: 'Release it',
       };
     case 'discard':
       return {
-        title: `Throw away some of ${fabricName}`,
+        title: 'Throw some away',
         length: 'How much',
         help: 'Its share of the value goes with it.',
         verb: 'Write it off',
       };
     case 'count':
       return {
-        title: `Count ${fabricName}`,
+        title: 'Count what is there',
         length: 'Length that is there',
         help: 'Measured along the selvage; 0 if it is gone.',
         verb: 'Correct it',

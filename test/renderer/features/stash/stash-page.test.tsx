@@ -1,0 +1,76 @@
+import { screen, waitFor } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { StashPage } from '#renderer/features/stash/stash-page';
+import { renderPage, workshopBehindWindow } from '#test/helpers/page-on-store';
+import { addCloth, inches } from '#test/helpers/workshop';
+
+const field = (name: RegExp) => screen.findByRole('textbox', { name });
+const press = (name: string) => userEvent.click(screen.getByRole('button', { name }));
+const list = { search: '' };
+
+beforeEach(() => window.sessionStorage.clear());
+
+describe('the stash', () => {
+  it('says what belongs here while it is empty', async () => {
+    workshopBehindWindow();
+    renderPage(<StashPage />, '/stash');
+    expect(await screen.findByRole('heading', { name: 'No fabrics yet' })).toBeVisible();
+    expect(screen.queryByRole('textbox', { name: 'Find' })).toBeNull();
+  });
+
+  it('finds as it is typed, and says how many', async () => {
+    const workshop = workshopBehindWindow();
+    addCloth(workshop);
+    renderPage(<StashPage />, '/stash');
+    expect(await screen.findByText('1 fabric')).toBeVisible();
+    await userEvent.type(await field(/^Find/), 'brow leav');
+    expect(await screen.findByText('1 fabric found')).toBeVisible();
+    expect(screen.getByTestId('address')).toHaveTextContent('/stash?search=brow+leav');
+    await userEvent.type(await field(/^Find/), 'x');
+    expect(await screen.findByRole('heading', { name: 'Nothing by that word' })).toBeVisible();
+  });
+});
+
+describe('a new fabric', () => {
+  it('is written down with its first piece, and its page opened', async () => {
+    const workshop = workshopBehindWindow();
+    renderPage(<StashPage />, '/stash?new');
+    await userEvent.type(await field(/^Name/), 'Kettle blue');
+    await userEvent.type(await field(/^Size/), '1 1/4 yd');
+    await userEvent.type(await field(/^What it cost/), '12.50');
+    await press('Add the fabric');
+    await waitFor(() => expect(screen.getByTestId('address')).toHaveTextContent(/^\/stash\/[0-9a-f-]{36}$/));
+    const [added] = workshop.get('fabric:list', list).items;
+    expect(added).toMatchObject({
+      fabric: { name: 'Kettle blue', width: inches(42) },
+      pieces: [{ kind: 'yardage', width: inches(42), there: inches(45), valueMinor: 1250 }],
+    });
+  });
+
+  it('may be written down before any of it is there, and the next begun at once', async () => {
+    const workshop = workshopBehindWindow();
+    renderPage(<StashPage />, '/stash?new');
+    await userEvent.type(await field(/^Name/), 'Kettle blue');
+    await press('Add it and begin the next');
+    await waitFor(async () => expect(await field(/^Name/)).toHaveValue(''));
+    expect(workshop.get('fabric:list', list).items).toMatchObject([{ pieces: [] }]);
+    await userEvent.type(await field(/^Name/), 'Oat straw');
+    await press('Add the fabric');
+    await waitFor(() => expect(workshop.get('fabric:list', list).total).toBe(2));
+  });
+
+  it('is not added with a size that cannot be read, and nothing typed is lost by closing', async () => {
+    const workshop = workshopBehindWindow();
+    renderPage(<StashPage />, '/stash?new');
+    await userEvent.type(await field(/^Name/), 'Kettle blue');
+    await userEvent.type(await field(/^Size/), 'as it lay');
+    await press('Add the fabric');
+    expect(await field(/^Size/)).toHaveAccessibleDescription(/“as it lay” could not be read/);
+    expect(workshop.get('fabric:list', list).total).toBe(0);
+    await press('Not yet');
+    expect(screen.queryByRole('dialog')).toBeNull();
+    await press('Add a fabric');
+    expect(await field(/^Name/)).toHaveValue('Kettle blue');
+  });
+});
