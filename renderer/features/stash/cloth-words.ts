@@ -78,6 +78,12 @@ export function lengthBooked(length: Length, display: LengthDisplay): string {
   return isWhole ? formatYardage(length, display) : formatLength(length, display);
 }
 
+/** What is free of a piece: rounded down to what a shop measures from a yard or metre up, exact below. */
+export function lengthFree(length: Length, display: LengthDisplay): string {
+  const isLong = length >= 2 * halfOfShopUnit(display);
+  return isLong ? lengthThere(length, display) : lengthBooked(length, display);
+}
+
 /** Half a yard or half a metre: shorter cloth is spoken of by the ruler. */
 function halfOfShopUnit({ system }: LengthDisplay): number {
   return (system === 'inch' ? UNITS_PER_YARD : UNITS_PER_METRE) / 2;

@@ -5,7 +5,8 @@ import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { LengthText } from '#renderer/ui/typeset';
 import { ClothSample } from './cloth-sample';
 import { PhotoButton, PhotoCatcher } from './photo-catcher';
-import styles from './stash.module.css';
+import styles from './fabric.module.css';
+import shared from './stash.module.css';
 
 const DIRECTION_WORDS: Readonly<Record<PrintDirection, string>> = {
   any: 'no direction',
@@ -30,9 +31,9 @@ export function FabricFacts({ fabric }: { readonly fabric: Fabric }) {
   ];
   return (
     <section className={styles['leaf']} aria-label="What it is">
-      <PhotoCatcher className={styles['stack']} onCatch={(file) => void show(file)}>
+      <PhotoCatcher className={shared['stack']} onCatch={(file) => void show(file)}>
         <ClothSample fabric={fabric} isLarge />
-        <div className={styles['row']}>
+        <div className={shared['row']}>
           <PhotoButton
             words={photoVerb(fabric.photoId !== null, showing.isWriting)}
             isDisabled={showing.isWriting}

@@ -3,7 +3,8 @@ import type { Booking, FabricPage } from '#core/contract/stash';
 import { Button } from '#renderer/ui/button';
 import type { KnownCloth } from './booking-words';
 import { LedgerLine } from './ledger-line';
-import styles from './stash.module.css';
+import styles from './fabric.module.css';
+import shared from './stash.module.css';
 
 const AT_FIRST = 30;
 
@@ -20,7 +21,7 @@ export function FabricLedger({ opened }: { readonly opened: FabricPage }) {
   if (ledger.length === 0) return null;
   const shown: readonly Booking[] = isWhole ? ledger : ledger.slice(0, AT_FIRST);
   return (
-    <section className={styles['stack']} aria-labelledby={titleId}>
+    <section className={shared['stack']} aria-labelledby={titleId}>
       <h2 id={titleId} className={styles['heading']}>
         Ledger
       </h2>

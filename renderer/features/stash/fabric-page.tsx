@@ -12,7 +12,7 @@ import { ChangeFabricDialog } from './change-fabric-dialog';
 import { FabricFacts } from './fabric-facts';
 import { FabricLedger } from './fabric-ledger';
 import { FabricPieces } from './fabric-pieces';
-import styles from './stash.module.css';
+import styles from './fabric.module.css';
 
 interface FabricPageProps {
   readonly fabricId: FabricId;

@@ -8,7 +8,8 @@ import { freeWords, stockWords, thereOf } from './cloth-words';
 import { holdsOf } from './holds';
 import { PieceCard } from './piece-card';
 import { type PieceStep, PieceStepDialog } from './piece-step-dialog';
-import styles from './stash.module.css';
+import styles from './fabric.module.css';
+import shared from './stash.module.css';
 
 /** The pieces of a fabric, all drawn to one scale, with what can be done with each. */
 export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
@@ -22,7 +23,7 @@ export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
   const longest = Math.max(1, ...pieces.map((piece) => piece.there));
   const widest = Math.max(1, ...pieces.map((piece) => piece.width));
   return (
-    <section className={styles['stack']} aria-label="Its pieces">
+    <section className={shared['stack']} aria-label="Its pieces">
       <p className={styles['hero']}>
         <Typeset text={there === '' ? 'Used up' : there} />
       </p>
@@ -32,7 +33,7 @@ export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
         </p>
       )}
       {there === '' && ledger.length === 0 && (
-        <p className={styles['quiet']}>No piece of it has been written down yet.</p>
+        <p className={shared['quiet']}>No piece of it has been written down yet.</p>
       )}
       <ul className={styles['pieces']}>
         {pieces.map((piece) => (

@@ -12,7 +12,8 @@ import { Notice } from '#renderer/ui/notice';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { Typeset } from '#renderer/ui/typeset';
 import { bookingWords, type KnownCloth } from './booking-words';
-import styles from './stash.module.css';
+import styles from './fabric.module.css';
+import shared from './stash.module.css';
 
 interface LedgerLineProps {
   readonly booking: Booking;
@@ -30,7 +31,7 @@ export function LedgerLine({ booking, known }: LedgerLineProps) {
   return (
     <li className={styles['booking']}>
       <div className={classes(styles['bookingLine'], booking.isTakenBack && styles['takenBack'])}>
-        <span className={styles['quiet']}>
+        <span className={shared['quiet']}>
           {entry === undefined ? '' : dateWords(entry.on, locale, today())}
         </span>
         <div className={styles['bookingWords']}>
@@ -56,7 +57,7 @@ export function LedgerLine({ booking, known }: LedgerLineProps) {
               Take back
             </Button>
           )}
-          {booking.isTakenBack && <span className={styles['quiet']}>taken back</span>}
+          {booking.isTakenBack && <span className={shared['quiet']}>taken back</span>}
         </span>
       </div>
       <TakeBackProblem problem={takingBack.problem} />

@@ -6,11 +6,12 @@ import { moneyFromMinor } from '#core/units/money';
 import { Button } from '#renderer/ui/button';
 import { useDisplay } from '#renderer/ui/display';
 import { Typeset } from '#renderer/ui/typeset';
-import { freeLength, KIND_WORDS, lengthBooked, pieceSize } from './cloth-words';
+import { freeLength, KIND_WORDS, lengthBooked, lengthFree, pieceSize } from './cloth-words';
 import type { Hold } from './holds';
 import { PieceDrawing } from './piece-drawing';
 import type { PieceStep } from './piece-step-dialog';
-import styles from './stash.module.css';
+import styles from './fabric.module.css';
+import shared from './stash.module.css';
 
 interface PieceCardProps {
   readonly piece: ClothPiece;
@@ -26,7 +27,7 @@ export function PieceCard({ piece, swatch, holds, largest, onAsk }: PieceCardPro
   const size = pieceSize({ width: piece.width, length: piece.there }, length);
   const { name } = KIND_WORDS[piece.kind];
   const isSomeFree = freeLength(piece) > 0;
-  const free = isSomeFree ? `${lengthBooked(freeLength(piece), length)} free` : 'nothing free';
+  const free = isSomeFree ? `${lengthFree(freeLength(piece), length)} free` : 'nothing free';
   const value =
     piece.valueMinor === 0 ? '' : ` · ${formatMoney(moneyFromMinor(piece.valueMinor, currency), locale)}`;
   const named = (verb: string) => `${verb}: ${name}, ${size}`;
@@ -38,9 +39,9 @@ export function PieceCard({ piece, swatch, holds, largest, onAsk }: PieceCardPro
           <strong>
             <Typeset text={size} />
           </strong>{' '}
-          <span className={styles['quiet']}>{name}</span>
+          <span className={shared['quiet']}>{name}</span>
         </p>
-        <p className={styles['quiet']}>
+        <p className={shared['quiet']}>
           <Typeset text={`${free}${value}`} />
         </p>
         {holds.map((hold) => (
@@ -59,7 +60,7 @@ export function PieceCard({ piece, swatch, holds, largest, onAsk }: PieceCardPro
             </Button>
           </p>
         ))}
-        <div className={styles['row']}>
+        <div className={styles['actions']}>
           {isSomeFree && (
             <Button
               isSmall

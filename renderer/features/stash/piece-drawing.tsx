@@ -1,5 +1,5 @@
 import type { ClothPiece } from '#core/domain/stash';
-import styles from './stash.module.css';
+import styles from './fabric.module.css';
 
 /** The room for the longest and the widest piece of a fabric, in CSS pixels. */
 const ROOM = { length: 260, width: 120 };

@@ -7,6 +7,7 @@ import {
   freeLength,
   freeWords,
   lengthBooked,
+  lengthFree,
   lengthThere,
   pieceInWords,
   pieceSize,
@@ -77,6 +78,11 @@ describe('a length of cloth in words', () => {
     expect(lengthBooked(inches(37.5), inch)).toBe('37½ in');
     expect(lengthBooked(inches(9), inch)).toBe('9 in');
     expect(lengthBooked(lengthFromMillimetres(610), metric)).toBe('61 cm');
+  });
+
+  it('is told of what is free as a shop measures it, but exactly where it is short', () => {
+    expect(lengthFree(inches(515), inch)).toBe('14¼ yd');
+    expect(lengthFree(inches(28), inch)).toBe('28 in');
   });
 
   it('names a piece by what its kind goes by', () => {
