@@ -1,0 +1,28 @@
+import { expect, test } from '@playwright/test';
+import { launchProgram } from '#test/helpers/launch';
+
+test('a fabric is added with its first piece and found again by its words, and a photo that is none is refused in words', async () => {
+  const { page, close } = await launchProgram();
+  await page.getByRole('navigation').getByRole('link', { name: 'Stash' }).click();
+  await page.keyboard.press('Control+Enter');
+  await expect(page.getByRole('textbox', { name: 'Name' })).toBeFocused();
+  await page.keyboard.type('Kettle blue');
+  await page.keyboard.press('Tab');
+  await page.keyboard.type('deep blue');
+  await page.getByRole('textbox', { name: 'Size' }).focus();
+  await page.keyboard.type('18 x 22');
+  await page.keyboard.press('Tab');
+  await expect(page.getByText('18 in across, 22 in along')).toBeVisible();
+  const notAPhoto = { name: 'cloth.png', mimeType: 'image/png', buffer: Buffer.from('no picture') };
+  await page.getByLabel('Photo file').setInputFiles(notAPhoto);
+  await expect(page.getByText(/not a picture the notebook can keep/)).toBeVisible();
+  await page.getByRole('button', { name: 'Without a photo' }).click();
+  await page.getByRole('textbox', { name: 'Size' }).press('Enter');
+  await expect(page.getByRole('heading', { level: 1, name: 'Kettle blue' })).toBeVisible();
+  await expect(page.getByRole('img', { name: 'Off the roll, 18 × 22 in, to scale' })).toBeVisible();
+  await page.getByRole('main').getByRole('link', { name: 'Stash' }).click();
+  await page.getByRole('textbox', { name: 'Find' }).pressSequentially('deep ket');
+  await expect(page.getByRole('listitem').getByRole('link', { name: 'Kettle blue' })).toBeVisible();
+  await expect(page.getByText('1 fabric found')).toBeVisible();
+  await close();
+});
