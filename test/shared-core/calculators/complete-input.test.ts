@@ -119,6 +119,8 @@ describe('a kept answer', () => {
       { ...kept.input, outline: [] },
       { ...kept.input, seam: null },
     ];
+    const lists = { ...kept, input: { ...kept.input, outline: ['x'] } };
+    expect(isOutOfDate(lists, backing, throwQuilt)).toBe(true);
     for (const input of others) expect(isOutOfDate({ ...kept, input }, backing, throwQuilt)).toBe(true);
   });
 

@@ -104,6 +104,12 @@ describe('writing a quantity', () => {
     expect(formatQuantity(givenLength(lengthFromInches(2.0625)), quarter)).toBe('2 in');
   });
 
+  it('writes the unit of a size once, after mixed numbers too', () => {
+    const sixteenths: QuantityStyle = { ...inch, display: { system: 'inch', inchStep: 16 } };
+    const size = sizeQuantity(givenLength(lengthFromInches(9.0625)), givenLength(lengthFromInches(12.0625)));
+    expect(formatQuantity(size, sixteenths)).toBe('9 1/16 × 12 1/16 in');
+  });
+
   it('puts quantities into a sentence by name', () => {
     const values = {
       ring: givenLength(lengthFromInches(6.5)),

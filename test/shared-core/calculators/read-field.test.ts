@@ -1,0 +1,249 @@
+import { describe, expect, it } from 'vitest';
+import { z } from 'zod';
+import { boundsInWords, boundsOfSchema, isWithin } from '#core/calculators/field-bounds';
+import {
+  describeRead,
+  readChoiceField,
+  readFlagField,
+  readLengthField,
+  readNumberField,
+} from '#core/calculators/read-field';
+import { readInput } from '#core/calculators/read-input';
+import { choicesOfSchema, discriminatorOf, metaOfNumber, tagsOfOption } from '#core/calculators/schema-parts';
+import { countField, lengthField, numberField, percentField } from '#core/domain/fields';
+import { lengthFromInches, MAX_LENGTH_UNITS } from '#core/units/length';
+
+const choices = () => z.union([z.literal(4), z.literal('eight')]);
+
+describe('what a schema says of itself', () => {
+  it.each([
+    [z.int().min(2).max(9), { minimum: 2, maximum: 9 }],
+    [z.number().min(2), { minimum: 2, maximum: null }],
+    [z.number().max(9), { minimum: null, maximum: 9 }],
+    [z.number(), { minimum: null, maximum: null }],
+    [z.boolean(), { minimum: null, maximum: null }],
+    [z.string().trim().min(1).max(20), { minimum: 1, maximum: 20 }],
+    [z.string().regex(/x/), { minimum: null, maximum: null }],
+    [z.array(z.number()).min(3).max(60), { minimum: 3, maximum: 60 }],
+    [z.array(z.number()).max(4), { minimum: null, maximum: 4 }],
+  ])('has the limits of schema %#', (schema, bounds) => {
+    expect(boundsOfSchema(schema)).toEqual(bounds);
+    expect(boundsOfSchema(schema)).toBe(boundsOfSchema(schema));
+  });
+
+  it('writes limits, open on either side', () => {
+    const words = (minimum: number | null, maximum: number | null) =>
+      boundsInWords({ minimum, maximum }, String);
+    expect([words(1, 9), words(1, null), words(null, 9), words(null, null)]).toEqual([
+      ' from 1 to 9',
+      ' of 1 or more',
+      ' up to 9',
+      '',
+    ]);
+  });
+
+  it('takes a value on its limits and none beyond, however far an open side goes', () => {
+    const within = (value: number, minimum: number | null, maximum: number | null) => {
+      return isWithin(value, { minimum, maximum });
+    };
+    expect([within(1, 1, 9), within(9, 1, 9), within(0, 1, 9), within(10, 1, 9)]).toEqual([
+      true,
+      true,
+      false,
+      false,
+    ]);
+    expect([within(-1e9, null, 9), within(1e9, 1, null), within(-1, null, null)]).toEqual([true, true, true]);
+    expect([within(-1, 1, null), within(10, null, 9)]).toEqual([false, false]);
+  });
+
+  it('lists the values of an enum, a literal and a union of literals, and of nothing else', () => {
+    expect(choicesOfSchema(z.enum(['a', 'b']))).toEqual(['a', 'b']);
+    expect(choicesOfSchema(z.literal('a'))).toEqual(['a']);
+    expect(choicesOfSchema(z.literal([1, null, 'b', true]))).toEqual([1, 'b']);
+    expect(choicesOfSchema(choices())).toEqual([4, 'eight']);
+    expect(choicesOfSchema(z.union([z.literal(4), z.number()]))).toBeNull();
+    expect(choicesOfSchema(z.number())).toBeNull();
+    expect(choicesOfSchema(variants())).toBeNull();
+  });
+
+  const variants = () => {
+    return z.discriminatedUnion('by', [
+      z.object({ by: z.literal('flat') }).readonly(),
+      z.object({ by: z.enum(['area', 'edge']) }),
+    ]);
+  };
+
+  it('knows by which field variants are told apart, and by which values', () => {
+    expect([discriminatorOf(variants().def), discriminatorOf(choices().def)]).toEqual(['by', null]);
+    expect(variants().options.map((option) => tagsOfOption(option, 'by'))).toEqual([
+      ['flat'],
+      ['area', 'edge'],
+    ]);
+    expect(tagsOfOption(z.object({ by: z.literal('flat') }), 'other')).toEqual([]);
+    expect(tagsOfOption(z.object({ by: z.number() }), 'by')).toEqual([]);
+    expect(tagsOfOption(z.number(), 'by')).toEqual([]);
+  });
+
+  it('knows what a number counts', () => {
+    expect(metaOfNumber(numberField({ title: 'x', minimum: 0, maximum: 1 }))).toEqual({
+      kind: 'number',
+      unit: '',
+    });
+    expect(metaOfNumber(percentField({ title: 'x', minimum: 0, maximum: 1 }))).toEqual({
+      kind: 'percent',
+      unit: ' %',
+    });
+    expect(metaOfNumber(z.number())).toEqual({ kind: undefined, unit: '' });
+    const days = countField({ title: 'x', unit: 'days', minimum: 0, maximum: 1 });
+    expect(metaOfNumber(days)).toBe(metaOfNumber(days));
+  });
+});
+
+describe('reading one field', () => {
+  it.each<[unknown, string]>([
+    [undefined, 'nothing'],
+    [null, 'nothing'],
+    ['  ', 'nothing'],
+    [' two\nwords ', '"two words"'],
+    [-0.5, '-0.5'],
+    [false, 'false'],
+    [[1, 2], 'a list of 2'],
+    [{ a: 1 }, 'a group of fields'],
+    [10n, 'a bigint'],
+    [() => 1, 'a function'],
+  ])('says of %s what was read', (raw, words) => {
+    expect(describeRead(raw)).toBe(words);
+  });
+
+  it('reads yes and no, true and false', () => {
+    const read = (raw: unknown) => {
+      const flag = readFlagField(raw);
+      return flag.ok ? flag.value : null;
+    };
+    expect([true, 'yes', 'true'].map(read)).toEqual([true, true, true]);
+    expect([false, 'no', 'false'].map(read)).toEqual([false, false, false]);
+    expect([0, 'YES', ''].map(read)).toEqual([null, null, null]);
+  });
+
+  it('reads numbers from text that is plainly one', () => {
+    const read = (raw: unknown, schema: z.core.$ZodType = z.number()) => {
+      const number = readNumberField(schema, raw, undefined, '');
+      return number.ok ? number.value : number.error.expected;
+    };
+    expect(['5', '+5', '-2.5', '.5', '5.', '2,5', '5 %', '5%'].map((raw) => read(raw))).toEqual([
+      5, 5, -2.5, 0.5, 5, 2.5, 5, 5,
+    ]);
+    expect(['', '5 5', '%', '1e3', '0x10', '5%%', 'Infinity', '5 in'].map((raw) => read(raw))).toEqual(
+      Array.from({ length: 8 }, () => 'a number'),
+    );
+    expect([read(`5${' '.repeat(39)}`), read(`5${' '.repeat(40)}`)]).toEqual([5, 'a number']);
+    expect(Object.is(read(-0), 0)).toBe(true);
+    expect([read(2.5, z.int()), read(2, z.int()), read(2.5)]).toEqual(['a whole number', 2, 2.5]);
+  });
+
+  it('counts whole things only, and measures in any', () => {
+    const read = (kind: 'count' | 'number') => readNumberField(z.number(), 2.5, kind, ' days');
+    expect(read('count')).toMatchObject({ ok: false, error: { expected: 'a whole number days' } });
+    expect(read('number')).toEqual({ ok: true, value: 2.5 });
+    expect(readNumberField(z.int(), 2.5, 'percent', '')).toEqual({ ok: true, value: 2.5 });
+  });
+
+  it('reads one of several values, or the only one', () => {
+    expect(readChoiceField([4, 'eight'], ' 4 ')).toEqual({ ok: true, value: 4 });
+    expect(readChoiceField([4, 'eight'], 'eight')).toEqual({ ok: true, value: 'eight' });
+    expect(readChoiceField([4, 'eight'], ['eight'])).toMatchObject({
+      error: { expected: 'one of: 4, eight' },
+    });
+    expect(readChoiceField(['only'], 'other')).toMatchObject({ error: { expected: 'only' } });
+  });
+
+  it('writes limits of a length in inches for feet and yards too', () => {
+    const field = lengthField({ title: 'x', minimum: lengthFromInches(1), maximum: lengthFromInches(2) });
+    const expected = (unit: 'in' | 'ft' | 'yd' | 'mm') => {
+      const read = readLengthField(field, true, unit);
+      return read.ok ? '' : read.error.expected;
+    };
+    expect([expected('in'), expected('ft'), expected('yd')]).toEqual(
+      Array.from({ length: 3 }, () => 'a length from 1 in to 2 in'),
+    );
+    expect(expected('mm')).toBe('a length from 2.6 cm to 5 cm');
+    const any = z.int();
+    expect(readLengthField(any, MAX_LENGTH_UNITS, 'in').ok).toBe(true);
+    expect(readLengthField(any, MAX_LENGTH_UNITS + 1, 'in').ok).toBe(false);
+  });
+});
+
+describe('reading a whole input of an unusual make', () => {
+  it('leaves out what may be left out, and fills in what the schema knows', () => {
+    const schema = z.object({
+      note: z.string().optional(),
+      times: z.int().default(3),
+      size: z.int().optional(),
+    });
+    expect(readInput(schema, {}, 'in')).toEqual({ ok: true, value: { times: 3 } });
+    expect(readInput(schema, { note: ' x ', times: '4', size: '5' }, 'in')).toEqual({
+      ok: true,
+      value: { note: 'x', times: 4, size: 5 },
+    });
+    expect(readInput(schema, { times: 'x' }, 'in')).toMatchObject({
+      ok: false,
+      error: [{ path: ['times'] }],
+    });
+    const read = readInput(schema, { note: undefined }, 'in');
+    expect(read.ok && Object.keys(read.value)).toEqual(['times']);
+  });
+
+  it('takes a list up to its last place', () => {
+    const schema = z.object({ sides: z.array(z.int()).min(1).max(3) });
+    expect(readInput(schema, { sides: [1, 2, 3] }, 'in').ok).toBe(true);
+    expect(readInput(schema, { sides: [1, 2, 3, 4] }, 'in').ok).toBe(false);
+    const endless = z.object({ sides: z.array(z.int()) });
+    expect(readInput(endless, { sides: Array.from({ length: 1_001 }, () => 1) }, 'in')).toMatchObject({
+      error: [{ expected: 'a list up to 1000 items' }],
+    });
+  });
+
+  it('reads a variant by any of its tags, and unions of values as choices', () => {
+    const schema = z.object({
+      line: z.discriminatedUnion('by', [z.object({ by: z.enum(['area', 'edge']), rate: z.int() })]),
+      step: choices(),
+    });
+    const good = { line: { by: 'edge', rate: 2 }, step: '4' };
+    expect(readInput(schema, good, 'in')).toEqual({ ok: true, value: { ...good, step: 4 } });
+    expect(readInput(schema, { ...good, step: 5 }, 'in')).toMatchObject({
+      error: [{ expected: 'one of: 4, eight' }],
+    });
+    expect(readInput(schema, { ...good, line: { by: 'inch' } }, 'in')).toMatchObject({
+      error: [{ path: ['line', 'by'], expected: 'one of: area, edge' }],
+    });
+  });
+
+  it('says what was read where a rule of the whole input fails, in lists too, twenty times at most', () => {
+    const odd = z.object({
+      sizes: z.array(z.int().refine((size) => size % 2 === 1, 'an odd number')).max(50),
+    });
+    const read = readInput(odd, { sizes: [1, 2] }, 'in');
+    expect(read).toEqual({
+      ok: false,
+      error: [{ path: ['sizes', 1], read: '2', expected: 'an odd number' }],
+    });
+    const many = readInput(odd, { sizes: Array.from({ length: 50 }, () => 2) }, 'in');
+    expect(many.ok ? 0 : many.error.length).toBe(20);
+    const nowhere = z
+      .object({ size: z.int() })
+      .refine(() => false, { path: ['size', 'deep'], message: 'no' });
+    expect(readInput(nowhere, { size: 1 }, 'in')).toMatchObject({
+      error: [{ path: ['size', 'deep'], read: 'nothing' }],
+    });
+  });
+
+  it('hands on what it does not know to the schema itself', () => {
+    const schema = z.object({ when: z.date() });
+    const when = new Date(0);
+    expect(readInput(schema, { when }, 'in')).toEqual({ ok: true, value: { when } });
+    expect(readInput(schema, { when: 'today' }, 'in')).toMatchObject({
+      ok: false,
+      error: [{ path: ['when'] }],
+    });
+  });
+});
