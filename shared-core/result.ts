@@ -1,7 +1,6 @@
 /** What a step that may fail in an expected way gives back: a value, or an error as data (never an exception). */
 export type Result<Value, Failure> =
-  | { readonly ok: true; readonly value: Value }
-  | { readonly ok: false; readonly error: Failure };
+  { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly error: Failure };
 
 export function success<Value>(value: Value): { readonly ok: true; readonly value: Value } {
   return { ok: true, value };

@@ -1,9 +1,8 @@
 import type { Booking } from '#core/contract/stash';
 import type { BookingId, ClothPieceId, FabricId, LedgerEntryId, ProjectId, StageId } from '#core/domain/ids';
 import { entryKind, type LedgerEntry } from '#core/domain/stash';
-import { calendarDate } from '#core/domain/dates';
 import { allRows, type ReadableStore, type Row } from './handles';
-import { flagOf, groupRows, numberOf, readBy, textOf, textOrNullOf } from './rows';
+import { choiceOf, dateOf, flagOf, groupRows, numberOf, textOf, textOrNullOf } from './rows';
 
 /** The bookings of one fabric, newest first. */
 export function bookingsOfFabric(store: ReadableStore, fabricSeq: number): readonly Booking[] {
@@ -83,7 +82,7 @@ function toEntry(row: Row): PiecedEntry {
     id: textOf(row, 'id') as LedgerEntryId,
     bookingId: textOf(row, 'booking_id') as BookingId,
     pieceId: textOf(row, 'piece_id') as ClothPieceId,
-    kind: readBy(entryKind, row['kind'], 'ledger_entry.kind'),
+    kind: choiceOf(row, 'kind', entryKind.options),
     lengthChange: numberOf(row, 'length_change'),
     heldChange: numberOf(row, 'held_change'),
     costChange: numberOf(row, 'value_change'),
@@ -91,7 +90,7 @@ function toEntry(row: Row): PiecedEntry {
     stageId: textOrNullOf(row, 'stage_id') as StageId | null,
     reverses: textOrNullOf(row, 'reverses_id') as LedgerEntryId | null,
     note: textOf(row, 'note'),
-    on: readBy(calendarDate, row['on_date'], 'booking.on_date'),
+    on: dateOf(row, 'on_date'),
     recordedAt: numberOf(row, 'recorded_at'),
   };
   return { ...entry, pieceWidth: numberOf(row, 'piece_width') };

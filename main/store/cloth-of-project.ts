@@ -1,13 +1,12 @@
 import type { ChannelInput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import type { ClothOfProject } from '#core/contract/stash';
-import { lengthFromUnits } from '#core/units/length';
 import { type Result, success } from '#core/result';
 import { bookingsOfProject } from './bookings';
 import { fabricOf, pieceOf, PIECES } from './fabric-rows';
 import { allRows, oneRow, type ReadableStore } from './handles';
 import { findProject } from './lookups';
-import { groupRows, numberOf } from './rows';
+import { groupRows, lengthOf, numberOf } from './rows';
 
 /** What a project has used and set aside, from the sums of the ledger. */
 export function clothOfProject(
@@ -46,8 +45,6 @@ function heldPieces(store: ReadableStore, projectSeq: number): ClothOfProject['h
     const fabric =
       piece && oneRow(store, 'SELECT * FROM fabric WHERE seq = ?', numberOf(piece, 'fabric_seq'));
     if (piece === undefined || fabric === undefined) return [];
-    return [
-      { piece: pieceOf(piece), fabric: fabricOf(fabric), held: lengthFromUnits(numberOf(hold, 'own_hold')) },
-    ];
+    return [{ piece: pieceOf(piece), fabric: fabricOf(fabric), held: lengthOf(hold, 'own_hold') }];
   });
 }

@@ -4,35 +4,26 @@ import {
   type ClothPiece,
   clothKind,
   type Fabric,
-  fabricDetails,
   type FabricDetails,
+  printDirection,
 } from '#core/domain/stash';
-import { lengthFromUnits } from '#core/units/length';
 import { allRows, type ReadableStore, type Row, type Value } from './handles';
-import { flagOf, groupRows, numberOf, readBy, textOf, textOrNullOf } from './rows';
+import { choiceOf, flagOf, groupRows, lengthOf, numberOf, textOf, textOrNullOf } from './rows';
 
 export function fabricOf(row: Row): Fabric {
-  const id = textOf(row, 'id') as FabricId;
-  const details = readBy(
-    fabricDetails,
-    {
-      name: row['name'],
-      print: row['print'],
-      colorWords: row['color_words'],
-      fiber: row['fiber'],
-      direction: row['direction'],
-      width: row['width'],
-      isWashed: flagOf(row, 'is_washed'),
-      supplier: row['supplier'],
-      place: row['place'],
-      swatch: row['swatch'],
-      notes: row['notes'],
-    },
-    `fabric ${id}`,
-  );
   return {
-    ...details,
-    id,
+    id: textOf(row, 'id') as FabricId,
+    name: textOf(row, 'name'),
+    print: textOf(row, 'print'),
+    colorWords: textOf(row, 'color_words'),
+    fiber: textOf(row, 'fiber'),
+    direction: choiceOf(row, 'direction', printDirection.options),
+    width: lengthOf(row, 'width'),
+    isWashed: flagOf(row, 'is_washed'),
+    supplier: textOf(row, 'supplier'),
+    place: textOf(row, 'place'),
+    swatch: textOf(row, 'swatch'),
+    notes: textOf(row, 'notes'),
     photoId: textOrNullOf(row, 'photo_id') as PhotoId | null,
     createdAt: numberOf(row, 'created_at'),
   };
@@ -77,10 +68,10 @@ export function pieceOf(row: Row): ClothPiece {
   return {
     id: textOf(row, 'id') as ClothPieceId,
     fabricId: textOf(row, 'fabric_id') as FabricId,
-    kind: readBy(clothKind, row['kind'], 'cloth_piece.kind'),
-    width: lengthFromUnits(numberOf(row, 'width')),
-    there: lengthFromUnits(numberOf(row, 'there')),
-    held: lengthFromUnits(numberOf(row, 'held')),
+    kind: choiceOf(row, 'kind', clothKind.options),
+    width: lengthOf(row, 'width'),
+    there: lengthOf(row, 'there'),
+    held: lengthOf(row, 'held'),
     valueMinor: numberOf(row, 'value_minor'),
   };
 }

@@ -9,12 +9,12 @@ import { allRows, oneNumber, oneRow, type ReadableStore, type Row } from './hand
 import { notFound } from './lookups';
 import { photosOfProject } from './photos';
 import { projectOf } from './project-rows';
-import { groupRows, numberOf, readBy, textOf } from './rows';
+import { choiceOf, numberOf, textOf } from './rows';
 import { stagesByProject } from './stage-rows';
 import { tripsByProject } from './trips';
 
 const ALL = -1;
-const SWATCHES_SHOWN = 8;
+const SWATCHES_SHOWN = 12;
 
 export function listProjects(
   store: ReadableStore,
@@ -47,29 +47,31 @@ function glancesOf(store: ReadableStore, rows: readonly Row[]): readonly Project
   const ids = rows.map((row) => textOf(row, 'id'));
   const stages = stagesByProject(store, ids);
   const trips = tripsByProject(store, ids);
-  const uses = usesOf(store, rows);
   return rows.map((row): ProjectGlance => {
     const project = projectOf(row);
-    const used = uses.get(row['seq']) ?? [];
+    const seq = numberOf(row, 'seq');
     return {
       project,
       stages: stages.get(project.id) ?? [],
       trips: trips.get(project.id) ?? [],
-      swatches: [...new Set(used.map((use) => textOf(use, 'swatch')))].slice(0, SWATCHES_SHOWN),
-      costMinor: used.reduce((sum, use) => sum + numberOf(use, 'cost_minor'), 0),
+      swatches: swatchesOf(store, seq),
+      costMinor: costOf(store, seq),
     };
   });
 }
 
-/** What each project used of each fabric, most first; a fabric that was all taken back is no longer used. */
-function usesOf(store: ReadableStore, rows: readonly Row[]): ReadonlyMap<unknown, readonly Row[]> {
-  const sql = `SELECT project_seq, swatch, cost_minor FROM project_use JOIN fabric ON fabric.seq = fabric_seq
-    WHERE project_seq IN (SELECT value FROM json_each(?)) AND (area > 0 OR cost_minor <> 0)
-    ORDER BY area DESC, fabric.seq`;
-  return groupRows(
-    allRows(store, sql, JSON.stringify(rows.map((row) => numberOf(row, 'seq')))),
-    'project_seq',
-  );
+/** The colors of the fabrics a project used, most first; a fabric that was all taken back is no longer used. */
+function swatchesOf(store: ReadableStore, projectSeq: number): readonly string[] {
+  const sql = `SELECT swatch FROM project_use JOIN fabric ON fabric.seq = fabric_seq
+    WHERE project_seq = ? AND area > 0 ORDER BY area DESC LIMIT ?`;
+  const swatches = allRows(store, sql, projectSeq, SWATCHES_SHOWN).map((row) => textOf(row, 'swatch'));
+  return [...new Set(swatches)];
+}
+
+function costOf(store: ReadableStore, projectSeq: number): number {
+  const sql =
+    'SELECT coalesce(sum(cost_minor), 0) FROM project_use INDEXED BY use_by_area WHERE project_seq = ?';
+  return oneNumber(store, sql, projectSeq);
 }
 
 function historyOf(store: ReadableStore, projectId: string): readonly StageEvent[] {
@@ -79,8 +81,8 @@ function historyOf(store: ReadableStore, projectId: string): readonly StageEvent
   return allRows(store, sql, projectId).map((row) => ({
     stageId: textOf(row, 'stage_id') as StageId,
     stageName: textOf(row, 'name_now'),
-    from: readBy(stageState, row['from_state'], 'stage_event.from_state'),
-    to: readBy(stageState, row['to_state'], 'stage_event.to_state'),
+    from: choiceOf(row, 'from_state', stageState.options),
+    to: choiceOf(row, 'to_state', stageState.options),
     why: textOf(row, 'why'),
     at: numberOf(row, 'at'),
   }));

@@ -1,5 +1,7 @@
 import type { z } from 'zod';
 import type { Problem } from '#core/contract/problem';
+import { type CalendarDate, calendarDateFromText } from '#core/units/calendar-date';
+import { type Length, lengthFromUnits } from '#core/units/length';
 import type { Row } from './handles';
 
 /** A row that does not say what its table promises: the file was damaged or written by something else. */
@@ -43,6 +45,32 @@ export function numberOrNullOf(row: Row, column: string): number | null {
 
 export function flagOf(row: Row, column: string): boolean {
   return numberOf(row, column) === 1;
+}
+
+/** One of a closed list of values, which the table's own CHECK names too. */
+export function choiceOf<Choice extends string>(
+  row: Row,
+  column: string,
+  choices: readonly Choice[],
+): Choice {
+  const value = row[column];
+  const choice = choices.find((one) => one === value);
+  if (choice === undefined) throw new UnreadableRow(column, 'not a known value');
+  return choice;
+}
+
+export function dateOf(row: Row, column: string): CalendarDate {
+  const date = calendarDateFromText(textOf(row, column));
+  if (!date.ok) throw new UnreadableRow(column, 'not a date');
+  return date.value;
+}
+
+export function dateOrNullOf(row: Row, column: string): CalendarDate | null {
+  return row[column] === null ? null : dateOf(row, column);
+}
+
+export function lengthOf(row: Row, column: string): Length {
+  return lengthFromUnits(numberOf(row, column));
 }
 
 /** The JSON value in a column; its shape is still unknown. */

@@ -1,6 +1,7 @@
-import { type ChecklistItem, checklistItem, stage, type Stage } from '#core/domain/stage';
+import type { ChecklistItemId, ProjectId, StageId } from '#core/domain/ids';
+import { type ChecklistItem, type Stage, stageKind, stageState } from '#core/domain/stage';
 import { allRows, type ReadableStore, type Row } from './handles';
-import { flagOf, groupRows, readBy, textOf } from './rows';
+import { choiceOf, flagOf, groupRows, numberOf, numberOrNullOf, textOf } from './rows';
 
 /** The stages of these projects in the order of their plans, each with its checklist. */
 export function stagesByProject(
@@ -30,37 +31,29 @@ export function stagesByProject(
 }
 
 function stageOf(row: Row, checklist: readonly ChecklistItem[]): Stage {
-  return readBy(
-    stage,
-    {
-      id: row['id'],
-      projectId: row['project_id'],
-      position: row['position'],
-      kind: row['kind'],
-      name: row['name'],
-      state: row['state'],
-      estimateMinutes: row['estimate_minutes'],
-      heldUpBy: row['held_up_by'],
-      notes: row['notes'],
-      gatePassedWhy: row['gate_passed_why'],
-      startedAt: row['started_at'],
-      finishedAt: row['finished_at'],
-      checklist,
-    },
-    `stage ${textOf(row, 'id')}`,
-  );
+  return {
+    id: textOf(row, 'id') as StageId,
+    projectId: textOf(row, 'project_id') as ProjectId,
+    position: numberOf(row, 'position'),
+    kind: choiceOf(row, 'kind', stageKind.options),
+    name: textOf(row, 'name'),
+    state: choiceOf(row, 'state', stageState.options),
+    estimateMinutes: numberOf(row, 'estimate_minutes'),
+    heldUpBy: textOf(row, 'held_up_by'),
+    notes: textOf(row, 'notes'),
+    gatePassedWhy: textOf(row, 'gate_passed_why'),
+    startedAt: numberOrNullOf(row, 'started_at'),
+    finishedAt: numberOrNullOf(row, 'finished_at'),
+    checklist,
+  };
 }
 
-export function checklistItemOf(row: Row): ChecklistItem {
-  return readBy(
-    checklistItem,
-    {
-      id: row['id'],
-      text: row['text'],
-      isGate: flagOf(row, 'is_gate'),
-      closedBy: row['closed_by'],
-      isTicked: flagOf(row, 'is_ticked'),
-    },
-    `checklist_item ${textOf(row, 'id')}`,
-  );
+function checklistItemOf(row: Row): ChecklistItem {
+  return {
+    id: textOf(row, 'id') as ChecklistItemId,
+    text: textOf(row, 'text'),
+    isGate: flagOf(row, 'is_gate'),
+    closedBy: row['closed_by'] === null ? null : choiceOf(row, 'closed_by', stageKind.options),
+    isTicked: flagOf(row, 'is_ticked'),
+  };
 }

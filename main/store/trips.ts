@@ -2,7 +2,7 @@ import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import type { Changed, Trip } from '#core/contract/projects';
 import type { ProjectId, StageId, TripId } from '#core/domain/ids';
-import { tripDetails, type TripDetails } from '#core/domain/trip';
+import type { TripDetails } from '#core/domain/trip';
 import { type Result, success } from '#core/result';
 import { recordChange } from './changes';
 import {
@@ -17,7 +17,7 @@ import {
 } from './handles';
 import { findStage, notFound } from './lookups';
 import { touchProject } from './project-rows';
-import { readBy, textOf } from './rows';
+import { dateOrNullOf, numberOrNullOf, textOf } from './rows';
 
 /** The trips of these projects in the order they were written down. */
 export function tripsByProject(
@@ -81,26 +81,18 @@ function findTrip(store: ReadableStore, id: string): Trip | undefined {
 }
 
 function tripOf(row: Row): Trip {
-  const id = textOf(row, 'id') as TripId;
-  const details = readBy(
-    tripDetails,
-    {
-      withWhom: row['with_whom'],
-      sentOn: row['sent_on'],
-      promisedOn: row['promised_on'],
-      backOn: row['back_on'],
-      trackingNumber: row['tracking_number'],
-      sentAlong: row['sent_along'],
-      askedFor: row['asked_for'],
-      priceMinor: row['price_minor'],
-    },
-    `trip ${id}`,
-  );
   return {
-    ...details,
-    id,
+    id: textOf(row, 'id') as TripId,
     stageId: textOf(row, 'stage_id') as StageId,
     projectId: textOf(row, 'project_id') as ProjectId,
+    withWhom: textOf(row, 'with_whom'),
+    sentOn: dateOrNullOf(row, 'sent_on'),
+    promisedOn: dateOrNullOf(row, 'promised_on'),
+    backOn: dateOrNullOf(row, 'back_on'),
+    trackingNumber: textOf(row, 'tracking_number'),
+    sentAlong: textOf(row, 'sent_along'),
+    askedFor: textOf(row, 'asked_for'),
+    priceMinor: numberOrNullOf(row, 'price_minor'),
   };
 }
 

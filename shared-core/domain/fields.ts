@@ -5,7 +5,8 @@ import { lengthFromInches, lengthFromUnits, type Length } from '#core/units/leng
  * Makers of the schema of one field each. A field carries its own words (`title`, `description`) and its `kind`, so that a
  * form, the command line and the JSON schema of a calculator are all drawn from the same place.
  */
-export type FieldKind = 'length' | 'count' | 'number' | 'percent' | 'minor' | 'choice' | 'flag' | 'text' | 'date';
+export type FieldKind =
+  'length' | 'count' | 'number' | 'percent' | 'minor' | 'choice' | 'flag' | 'text' | 'date';
 
 export interface FieldWords {
   readonly title: string;
@@ -110,7 +111,9 @@ export function textField(options: TextFieldOptions): z.ZodType<string, string> 
 }
 
 function words(options: FieldWords): { readonly title: string; readonly description?: string } {
-  return options.help === undefined ? { title: options.title } : { title: options.title, description: options.help };
+  return options.help === undefined
+    ? { title: options.title }
+    : { title: options.title, description: options.help };
 }
 
 function unitOf(options: { readonly unit?: string }): { readonly unit?: string } {

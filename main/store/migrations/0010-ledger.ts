@@ -85,6 +85,7 @@ CREATE TABLE project_use (
   PRIMARY KEY (project_seq, fabric_seq)
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX use_of_fabric ON project_use (fabric_seq);
+CREATE INDEX use_by_area ON project_use (project_seq, area DESC, cost_minor);
 
 CREATE TRIGGER ledger_entry_fits BEFORE INSERT ON ledger_entry BEGIN
   SELECT RAISE(ABORT, 'This was taken back already')

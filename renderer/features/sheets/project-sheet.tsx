@@ -9,6 +9,7 @@ import { problemWords } from '#renderer/text/problems';
 import { useDisplay } from '#renderer/ui/display';
 import { HabitsDisplay } from '#renderer/ui/habits-display';
 import { Paper } from './paper';
+import { SheetCare } from './sheet-care';
 import { SheetCloth } from './sheet-cloth';
 import { SheetPiece } from './sheet-piece';
 import { SheetStage } from './sheet-stage';
@@ -45,20 +46,29 @@ function WholeSheet({ spread, paper }: { readonly spread: ProjectSpread; readonl
       <Paper paper={paper} margin="14mm">
         <div className={styles['sheet']}>
           <div className={styles['running']}>
-            <div className={styles['runningLine']}>
-              <span>{project.name}</span>
-              <span>{longDateWords(today(), locale)}</span>
+            <div className={styles['runningRow']}>
+              <div className={styles['runningCell']}>
+                <div className={styles['runningLine']}>
+                  <span>{project.name}</span>
+                  <span>As of {longDateWords(today(), locale)}</span>
+                </div>
+              </div>
             </div>
           </div>
-          <div>
-            <SheetPiece spread={spread} habits={measurements.habits} />
-            {cloth !== undefined && <SheetCloth cloth={cloth} />}
-            {stages
-              .map((stage, place) => ({ stage, answers: paperAnswers(kept[place] ?? [], measurements) }))
-              .filter(({ stage }) => stage.state !== 'skipped')
-              .map(({ stage, answers }) => (
-                <SheetStage key={stage.id} stage={stage} spread={spread} answers={answers} />
-              ))}
+          <div className={styles['content']}>
+            <div className={styles['contentRow']}>
+              <div className={styles['contentCell']}>
+                <SheetPiece spread={spread} habits={measurements.habits} />
+                {cloth !== undefined && <SheetCloth cloth={cloth} />}
+                <SheetCare stages={stages} />
+                {stages
+                  .map((stage, place) => ({ stage, answers: paperAnswers(kept[place] ?? [], measurements) }))
+                  .filter(({ stage }) => stage.state !== 'skipped')
+                  .map(({ stage, answers }) => (
+                    <SheetStage key={stage.id} stage={stage} spread={spread} answers={answers} />
+                  ))}
+              </div>
+            </div>
           </div>
         </div>
       </Paper>

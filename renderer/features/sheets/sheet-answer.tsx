@@ -5,31 +5,37 @@ import { FigureList, HeroFigure } from '#renderer/ui/quantity';
 import type { PaperAnswer } from './sheet-lines';
 import styles from './project-sheet.module.css';
 
-/** A kept answer: its large figure and the others, the drawing beside them, tables, and what to mind. Tips stay in the notebook. */
-export function SheetAnswer({ answer }: { readonly answer: PaperAnswer }) {
+interface SheetAnswerProps {
+  readonly answer: PaperAnswer;
+  /** With its tables too, for the stage the piece stands at. */
+  readonly isWhole: boolean;
+}
+
+/** A kept answer: its large figure and the others, the drawing beside them, and what may spoil the piece. */
+export function SheetAnswer({ answer, isWhole }: SheetAnswerProps) {
   const { calculation, isOld, title } = answer;
   const [hero, ...others] = calculation.figures;
-  const notes = calculation.notes.filter(({ kind }) => kind !== 'tip');
+  const notes = calculation.notes.filter(({ kind }) => kind === 'warning');
   return (
     <article className={styles['answer']}>
-      <h3>
-        {title}
-        {isOld && (
-          <span className={styles['old']}> · the project has changed since: ask the notebook again</span>
-        )}
-      </h3>
-      <div className={styles['answerBody']}>
-        <div className={styles['figures']}>
-          {hero !== undefined && <HeroFigure figure={hero} />}
-          {others.length > 0 && <FigureList figures={others} />}
+      <div className={styles['answerHead']}>
+        <h3>
+          {title}
+          {isOld && (
+            <span className={styles['old']}> · the project has changed since: ask the notebook again</span>
+          )}
+        </h3>
+        <div className={styles['answerBody']}>
+          <div className={styles['figures']}>
+            {hero !== undefined && <HeroFigure figure={hero} />}
+            {others.length > 0 && <FigureList figures={others} />}
+          </div>
+          {calculation.diagram !== null && (
+            <DiagramView diagram={calculation.diagram} maxWidth={350} maxHeight={330} />
+          )}
         </div>
-        {calculation.diagram !== null && (
-          <DiagramView diagram={calculation.diagram} maxWidth={350} maxHeight={330} />
-        )}
       </div>
-      {calculation.tables.map((table) => (
-        <FigureTable key={table.title} table={table} />
-      ))}
+      {isWhole && calculation.tables.map((table) => <FigureTable key={table.title} table={table} />)}
       <Notes notes={notes} />
     </article>
   );

@@ -11,6 +11,8 @@ export function SheetCloth({ cloth }: { readonly cloth: ClothOfProject }) {
   const { length } = useDisplay();
   const lines = fabricLines(cloth);
   if (lines.length === 0) return null;
+  const isAnyHeld = lines.some(({ held }) => held.length > 0);
+  const isAnyUsed = lines.some(({ usedArea }) => usedArea !== 0);
   return (
     <section className={styles['cloth']}>
       <h2>Cloth</h2>
@@ -18,8 +20,8 @@ export function SheetCloth({ cloth }: { readonly cloth: ClothOfProject }) {
         <thead>
           <tr>
             <th scope="col">Fabric</th>
-            <th scope="col">Set aside</th>
-            <th scope="col">Used</th>
+            {isAnyHeld && <th scope="col">Set aside</th>}
+            {isAnyUsed && <th scope="col">Used</th>}
           </tr>
         </thead>
         <tbody>
@@ -29,15 +31,19 @@ export function SheetCloth({ cloth }: { readonly cloth: ClothOfProject }) {
                 <span className={styles['swatch']} style={{ backgroundColor: line.swatch }} />
                 {line.name}
               </th>
-              <td>
-                {line.held.map((piece) => (
-                  <div key={piece.pieceId}>
-                    <LengthText length={lengthFromUnits(piece.width)} /> ×{' '}
-                    <LengthText length={lengthFromUnits(piece.length)} rounding="down" />
-                  </div>
-                ))}
-              </td>
-              <td>{line.usedArea === 0 ? '' : <Typeset text={formatArea(line.usedArea, length)} />}</td>
+              {isAnyHeld && (
+                <td>
+                  {line.held.map((piece) => (
+                    <div key={piece.pieceId}>
+                      <LengthText length={lengthFromUnits(piece.width)} /> ×{' '}
+                      <LengthText length={lengthFromUnits(piece.length)} rounding="down" />
+                    </div>
+                  ))}
+                </td>
+              )}
+              {isAnyUsed && (
+                <td>{line.usedArea === 0 ? '' : <Typeset text={formatArea(line.usedArea, length)} />}</td>
+              )}
             </tr>
           ))}
         </tbody>

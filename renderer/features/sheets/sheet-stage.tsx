@@ -1,8 +1,9 @@
 import type { ProjectSpread, Trip } from '#core/contract/projects';
-import { openGateItems, type Stage } from '#core/domain/stage';
+import { currentStage, openGateItems, type Stage } from '#core/domain/stage';
 import { formatMinutes, minutesFromWhole } from '#core/units/minutes';
 import { dateWords, today } from '#renderer/text/dates';
 import { STAGE_STATE_WORDS } from '#renderer/text/stage-words';
+import { classes } from '#renderer/ui/classes';
 import { useDisplay } from '#renderer/ui/display';
 import { Typeset } from '#renderer/ui/typeset';
 import { SheetAnswer } from './sheet-answer';
@@ -18,6 +19,7 @@ interface SheetStageProps {
 /** A stage: what must be so before it starts, what to tick on the way, and its numbers. A stage that is done is one line. */
 export function SheetStage({ stage, spread, answers }: SheetStageProps) {
   const isDone = stage.state === 'done';
+  const isNow = currentStage(spread.stages) === stage;
   const gate = stage.checklist.filter((item) => item.isGate);
   const others = stage.checklist.filter((item) => !item.isGate);
   const open = new Set(openGateItems(stage, spread.stages).map(({ id }) => id));
@@ -26,7 +28,7 @@ export function SheetStage({ stage, spread, answers }: SheetStageProps) {
       ? ''
       : `, about ${formatMinutes(minutesFromWhole(stage.estimateMinutes))}`;
   return (
-    <section className={styles['stage']}>
+    <section className={classes(styles['stage'], isDone && styles['done'])}>
       <div className={styles['stageHead']}>
         <h2>{stage.name}</h2>
         <span className={styles['quiet']}>
@@ -43,7 +45,7 @@ export function SheetStage({ stage, spread, answers }: SheetStageProps) {
       {!isDone && gate.length > 0 && (
         <Lines title="Before it starts" items={gate.map((item) => [item.text, !open.has(item.id)])} />
       )}
-      {!isDone && answers.map((answer) => <SheetAnswer key={answer.name} answer={answer} />)}
+      {!isDone && answers.map((answer) => <SheetAnswer key={answer.name} answer={answer} isWhole={isNow} />)}
       {!isDone && others.length > 0 && (
         <Lines
           title={gate.length > 0 || answers.length > 0 ? 'On the way' : null}

@@ -62,8 +62,14 @@ function TemplateWords({ template, pieceName, diameter, seamAllowance, part }: T
         {part === 'quarter' && ', a quarter'}
       </p>
       <p className={styles['key']}>
-        <Stroke tone="cut" /> cut here <Stroke tone="seam" /> seam, <LengthText length={seamAllowance} />{' '}
-        outside it
+        <span>
+          <Stroke tone="cut" />
+          cut
+        </span>
+        <span>
+          <Stroke tone="seam" />
+          seam, <LengthText length={seamAllowance} /> outside: stay-stitch first
+        </span>
       </p>
       <p>
         Print at 100 %, not fitted to the page. Measure both squares first: if they are off, do not cut by
@@ -77,8 +83,8 @@ function TemplateWords({ template, pieceName, diameter, seamAllowance, part }: T
 
 function Stroke({ tone }: { readonly tone: 'cut' | 'seam' }) {
   return (
-    <svg width="22" height="6" viewBox="0 0 1862 508" aria-hidden="true">
-      <TemplateParts parts={[{ part: 'line', from: { x: 0, y: 254 }, to: { x: 1862, y: 254 }, tone }]} />
+    <svg width="34" height="6" viewBox="0 0 2880 508" aria-hidden="true">
+      <TemplateParts parts={[{ part: 'line', from: { x: 0, y: 254 }, to: { x: 2880, y: 254 }, tone }]} />
     </svg>
   );
 }

@@ -1,10 +1,45 @@
+import { useOpening } from '#renderer/bridge/workshop';
+import { HabitsDisplay } from '#renderer/ui/habits-display';
 import { Page } from '#renderer/ui/page';
+import { Backups, MakeBackupButton } from './backups';
+import { Habits } from './habits';
+import { StagePlans } from './stage-plans';
+import { WholeWorkshop } from './whole-workshop';
+import styles from './workshop.module.css';
 
-/** The workshop's name, habits, stage plans and backups. */
+/** What holds for the whole workshop: its habits, its stage plans, and where all of it is kept. */
 export function WorkshopPage() {
+  const opening = useOpening();
+  if (opening === undefined) {
+    return (
+      <Page title="Workshop">
+        <p />
+      </Page>
+    );
+  }
+  const { workshop, file, programVersion } = opening;
   return (
-    <Page title="Workshop">
-      <p />
-    </Page>
+    <HabitsDisplay habits={workshop.habits}>
+      <Page
+        title="Workshop"
+        under="What holds for every piece. A project may depart from these habits on its own page."
+        action={<MakeBackupButton />}
+      >
+        <div className={styles['parts']}>
+          <WholeWorkshop workshop={workshop} />
+          <Habits workshop={workshop} />
+          <StagePlans />
+          <Backups />
+          <section className={styles['part']} aria-label="About this notebook">
+            <h2>Where it is kept</h2>
+            <p className={styles['file']}>{file}</p>
+            <p className={styles['quiet']}>
+              Ringbound {programVersion}. Figures of cost and price are worked out from what you entered. Tax
+              rules are local, and nothing here is advice on them.
+            </p>
+          </section>
+        </div>
+      </Page>
+    </HabitsDisplay>
   );
 }

@@ -64,14 +64,10 @@ export const longarmPriceInput = z
       minimum: 0,
       maximum: most,
     }),
-    lines: z
-      .array(priceLine)
-      .max(20)
-      .readonly()
-      .meta({
-        title: 'Other lines',
-        description: 'Thread, batting, basting, rush, freight: flat, by area, by edge or in percent.',
-      }),
+    lines: z.array(priceLine).max(20).readonly().meta({
+      title: 'Other lines',
+      description: 'Thread, batting, basting, rush, freight: flat, by area, by edge or in percent.',
+    }),
     overhang: lengthField({
       title: 'Overhang',
       help: 'Of backing and batting on every side.',

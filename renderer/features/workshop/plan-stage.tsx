@@ -1,0 +1,69 @@
+import { type PlannedStage, stageKind } from '#core/domain/stage';
+import { minutesFromWhole } from '#core/units/minutes';
+import { STAGE_KIND_WORDS } from '#renderer/text/stage-words';
+import { Button } from '#renderer/ui/button';
+import { Select } from '#renderer/ui/choice';
+import { MinutesField } from '#renderer/ui/minutes-field';
+import { TextField } from '#renderer/ui/text-field';
+import { PlanChecklist } from './plan-checklist';
+import type { DraftStage } from './plan-draft';
+import styles from './workshop.module.css';
+
+interface PlanStageProps {
+  readonly stage: DraftStage;
+  readonly place: number;
+  readonly isLast: boolean;
+  readonly onChange: (part: Partial<PlannedStage>) => void;
+  readonly onMove: (by: -1 | 1) => void;
+  readonly onRemove: () => void;
+}
+
+/** One stage of a plan while the plan is written. */
+export function PlanStage({ stage, place, isLast, onChange, onMove, onRemove }: PlanStageProps) {
+  const lines = stage.checklist.length;
+  return (
+    <li className={styles['stage']}>
+      <div className={styles['stageFields']}>
+        <TextField
+          label={`Stage ${String(place)}`}
+          value={stage.name}
+          maximum={120}
+          emptyProblem="A stage needs a name."
+          onChange={(name) => onChange({ name })}
+        />
+        <Select
+          label="What is done in it"
+          value={stage.kind}
+          options={stageKind.options.map((value) => ({ value, words: STAGE_KIND_WORDS[value] }))}
+          onChange={(kind) => onChange({ kind })}
+        />
+        <MinutesField
+          label="About"
+          value={minutesFromWhole(stage.estimateMinutes)}
+          onCommit={(minutes) => {
+            if (minutes !== null) onChange({ estimateMinutes: minutes });
+          }}
+        />
+      </div>
+      <div className={styles['buttons']}>
+        <Button look="quiet" isSmall disabled={place === 1} onClick={() => onMove(-1)}>
+          Earlier
+        </Button>
+        <Button look="quiet" isSmall disabled={isLast} onClick={() => onMove(1)}>
+          Later
+        </Button>
+        <Button look="quiet" isSmall onClick={onRemove}>
+          Remove
+        </Button>
+      </div>
+      <details className={styles['more']}>
+        <summary>
+          Checklist: {lines === 0 ? 'nothing yet' : lines === 1 ? 'one line' : `${String(lines)} lines`}
+        </summary>
+        <div>
+          <PlanChecklist checklist={stage.checklist} onChange={(checklist) => onChange({ checklist })} />
+        </div>
+      </details>
+    </li>
+  );
+}
