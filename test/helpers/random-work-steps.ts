@@ -3,7 +3,7 @@ import { clothKind } from '#core/domain/stash';
 import { stageState } from '#core/domain/stage';
 import { STARTING_PLANS } from '#core/domain/starting-plans';
 import { readWorkshop } from '#main/store/workshop';
-import type { Deed } from './random-work';
+import type { Deed } from './random-work-deed';
 import { fabricDetails, inches, projectDetails, TINY_PNG, TODAY, type TestWorkshop } from './workshop';
 
 /** What a call is given, written for any state of the workshop; null when there is nothing to call it for. */

@@ -1,14 +1,8 @@
 import fc from 'fast-check';
 import type { ChannelInput, StoreChannelName } from '#core/contract/channels';
+import type { Deed } from './random-work-deed';
 import { steps, type UnvalidatedStep } from './random-work-steps';
 import type { TestWorkshop } from './workshop';
-
-/** One thing a maker may do: which, to which of the things there are, and how much. */
-export interface Deed {
-  readonly step: number;
-  readonly pick: readonly [number, number, number];
-  readonly amount: number;
-}
 
 const any = fc.integer({ min: 0, max: 999_999 });
 

@@ -139,7 +139,7 @@ function fillLedger(store: WritableStore): void {
     const fabric = 1 + (index % SIZE.fabrics);
     const left = piece(fabric, 'leftover', 12);
     book(fabric, 1 + chance(SIZE.projects), [
-      [fabric, 'cut', -inches(9), 0, -135],
+      [fabric, 'cut', 0 - inches(9), 0, -135],
       [left, 'leftover', inches(9), 0, 38],
     ]);
   }
@@ -147,6 +147,6 @@ function fillLedger(store: WritableStore): void {
     const [seq, project] = [1 + chance(bought), 1 + chance(SIZE.projects)];
     const fabric = 1 + ((seq - 1) % SIZE.fabrics);
     if (chance(10) === 0) book(fabric, project, [[seq, 'set-aside', 0, inches(2), 0]]);
-    else book(fabric, project, [[seq, 'cut', -inches(1 + chance(12)), 0, -(15 + chance(120))]]);
+    else book(fabric, project, [[seq, 'cut', 0 - inches(1 + chance(12)), 0, -(15 + chance(120))]]);
   }
 }

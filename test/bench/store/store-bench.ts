@@ -138,8 +138,7 @@ async function series<Name extends StoreChannelName>(
 
 function readIds(file: string): Ids {
   const database = new Database(file, { readonly: true });
-  const list = (sql: string): readonly string[] =>
-    database.prepare<[], string>(sql).pluck().all() as readonly string[];
+  const list = (sql: string): readonly string[] => database.prepare<[], string>(sql).pluck().all();
   const ids = {
     projects: list('SELECT id FROM project WHERE is_archived = 0'),
     archived: list('SELECT id FROM project WHERE is_archived = 1'),

@@ -16,7 +16,10 @@ test('the demo workshop is laid out whole, with pieces in many stages and two aw
   });
   if (!opened.ok) throw new Error(JSON.stringify(opened.error));
   const bench = opened.value;
-  const call = <Name extends StoreChannelName>(name: Name, input: ChannelInput<Name>): ChannelOutput<Name> => {
+  const call = <Name extends StoreChannelName>(
+    name: Name,
+    input: ChannelInput<Name>,
+  ): ChannelOutput<Name> => {
     const answer = answerCall(bench, name, input);
     if (!answer.ok) throw new Error(JSON.stringify(answer.error));
     return answer.value as ChannelOutput<Name>;
