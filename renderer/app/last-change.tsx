@@ -57,7 +57,7 @@ function lastWords(last: LastStep, undoWords: string | null): string | null {
   }
 }
 
-/** Hears of every write that was done, except the undoing and redoing themselves. */
+/** Hears of every change of the workshop, except the undoing and redoing themselves. */
 function useAfterEveryWrite(hear: () => void): void {
   const client = useQueryClient();
   const listener = useRef(hear);
@@ -70,7 +70,7 @@ function useAfterEveryWrite(hear: () => void): void {
         if (event.type !== 'updated' || event.action.type !== 'success') return;
         const name = event.mutation.options.mutationKey?.[1];
         const answer = event.mutation.state.data as { readonly ok: boolean } | undefined;
-        if (answer?.ok === true && typeof name === 'string' && !name.startsWith('change:'))
+        if (answer?.ok === true && typeof name === 'string' && !/^(?:change|shell):/.test(name))
           listener.current();
       }),
     [client],

@@ -12,6 +12,7 @@ import { classes } from '#renderer/ui/classes';
 import { useDisplay } from '#renderer/ui/display';
 import { HabitsDisplay } from '#renderer/ui/habits-display';
 import { Page } from '#renderer/ui/page';
+import { PrintSheetButton } from '#renderer/ui/print-sheet-button';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { StageMoveButton } from '#renderer/ui/stage-move-button';
 import { PieceLeaf } from './piece-leaf';
@@ -106,6 +107,7 @@ function PieceActions({ spread }: { readonly spread: ProjectSpread }) {
   const duplicating = useWrite('project:duplicate');
   const archiving = useWrite('project:archive');
   const deleting = useWrite('project:delete');
+  const printing = useWrite('shell:print-sheet');
   const duplicate = async () => {
     const answer = await duplicating.write({ projectId: project.id });
     if (answer.ok) void navigate(`/projects/${answer.value.projectId}`);
@@ -119,6 +121,9 @@ function PieceActions({ spread }: { readonly spread: ProjectSpread }) {
       <ButtonLink isSmall to={`/projects/${project.id}/edit`}>
         Change it
       </ButtonLink>
+      <PrintSheetButton printing={printing} sheet={`project/${project.id}`} name={project.name} look="quiet">
+        Print its sheet
+      </PrintSheetButton>
       <Button look="quiet" isSmall disabled={duplicating.isWriting} onClick={() => void duplicate()}>
         Make another like it
       </Button>

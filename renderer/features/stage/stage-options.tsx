@@ -1,6 +1,7 @@
 import type { Stage } from '#core/domain/stage';
 import { useWrite } from '#renderer/bridge/query';
 import { Button } from '#renderer/ui/button';
+import { PrintSheetButton } from '#renderer/ui/print-sheet-button';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 
 /** What else can be done with a stage as a whole: leave it out, or put it back to where it has not begun. */
@@ -29,7 +30,31 @@ export function StageOptions({ stage }: { readonly stage: Stage }) {
           Skip this stage
         </Button>
       )}
+      {(stage.kind === 'center-cut' || stage.kind === 'inner-binding') && <TemplateButtons stage={stage} />}
       <ProblemNotice problem={moving.problem} />
+    </>
+  );
+}
+
+/** The hole at true size on paper, whole or as the quarter for a piece folded twice. */
+function TemplateButtons({ stage }: { readonly stage: Stage }) {
+  const printing = useWrite('shell:print-sheet');
+  const quarter = useWrite('shell:print-sheet');
+  const sheet = `center-template/${stage.projectId}`;
+  return (
+    <>
+      <PrintSheetButton printing={printing} sheet={sheet} name="Template of the hole" look="quiet">
+        Print the template
+      </PrintSheetButton>
+      <PrintSheetButton
+        printing={quarter}
+        sheet={sheet}
+        part="quarter"
+        name="Template of the hole, a quarter"
+        look="quiet"
+      >
+        Print a quarter of it
+      </PrintSheetButton>
     </>
   );
 }
