@@ -19,7 +19,7 @@ import { restoreBackup } from './restore';
 import { moveStage } from './stage-moves';
 import { deleteStagePlan, keepStagePlan, listStagePlans } from './stage-plans';
 import { addStage, changeStage, removeStage, reorderStage, repeatStage } from './stages';
-import { addTrip, changeTrip, removeTrip } from './trips';
+import { addTrip, changeTrip, receiveBack, removeTrip, sendOut } from './trips';
 import { changeWorkshop, readWorkshop } from './workshop';
 
 export type StoreHandlers = {
@@ -54,6 +54,8 @@ export const storeHandlers: StoreHandlers = {
   'photo:remove': ({ store }, input) => removePhoto(store, input),
 
   'trip:add': ({ store }, input) => addTrip(store, input),
+  'trip:send': ({ store }, input) => sendOut(store, input),
+  'trip:receive': ({ store }, input) => receiveBack(store, input),
   'trip:change': ({ store }, input) => changeTrip(store, input),
   'trip:remove': ({ store }, input) => removeTrip(store, input),
 

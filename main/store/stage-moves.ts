@@ -1,6 +1,7 @@
 import type { ChannelInput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import type { Changed } from '#core/contract/projects';
+import type { StageId } from '#core/domain/ids';
 import { openGateItems, type Stage, type StageState } from '#core/domain/stage';
 import { failure, type Result, success } from '#core/result';
 import { recordChange } from './changes';
@@ -17,11 +18,32 @@ const WORDS: Readonly<Record<StageState, string>> = {
   skipped: 'Skipped',
 };
 
-/** Moves a stage to another state, unless its gate is closed and the maker gives no reason to pass it. */
+/** A move that may be made: its gate is closed, or the maker has said why she passes it. */
+export interface AllowedMove {
+  readonly stage: Stage;
+  readonly to: StageState;
+  readonly why: string;
+}
+
+/** Moves a stage to another state, unless its gate is open and the maker gives no reason to pass it. */
 export function moveStage(
   store: ReadableStore,
   { stageId, to, passGateWhy = '' }: ChannelInput<'stage:move'>,
 ): Result<Changed, Problem> {
+  const move = allowMove(store, stageId, to, passGateWhy);
+  if (!move.ok) return move;
+  return recordChange(store, moveWords(move.value), (writable) => {
+    makeMove(writable, move.value);
+    return success({});
+  });
+}
+
+export function allowMove(
+  store: ReadableStore,
+  stageId: StageId,
+  to: StageState,
+  passGateWhy = '',
+): Result<AllowedMove, Problem> {
   const found = findStage(store, stageId);
   if (!found.ok) return found;
   const stages = stagesByProject(store, [found.value.projectId]).get(found.value.projectId) ?? [];
@@ -31,11 +53,16 @@ export function moveStage(
   if (open.length > 0 && passGateWhy === '') {
     return failure<Problem>({ code: 'gate-closed', open: open.map(({ text }) => text) });
   }
-  const why = open.length > 0 ? passGateWhy : '';
-  return recordChange(store, `${WORDS[to]} “${stage.name}”`, (writable) => {
-    if (stage.state !== to) putInState(writable, stage, to, why);
-    return success({});
-  });
+  return success({ stage, to, why: open.length > 0 ? passGateWhy : '' });
+}
+
+/** What the change is called: `Sent out “Quilting”`. */
+export function moveWords({ stage, to }: AllowedMove): string {
+  return `${WORDS[to]} “${stage.name}”`;
+}
+
+export function makeMove(store: WritableStore, { stage, to, why }: AllowedMove): void {
+  if (stage.state !== to) putInState(store, stage, to, why);
 }
 
 function goesThroughGate(stage: Stage, to: StageState): boolean {

@@ -13,10 +13,12 @@ import {
   type Row,
   updateRow,
   type Value,
+  type WritableStore,
   write,
 } from './handles';
 import { findStage, notFound } from './lookups';
 import { touchProject } from './project-rows';
+import { allowMove, makeMove, moveWords } from './stage-moves';
 import { dateOrNullOf, numberOrNullOf, textOf } from './rows';
 
 /** The trips of these projects in the order they were written down. */
@@ -41,10 +43,38 @@ export function addTrip(
   const stage = findStage(store, stageId);
   if (!stage.ok) return stage;
   return recordChange(store, `Added a trip to ${details.withWhom}`, (writable) => {
-    const tripId = store.surroundings.newId() as TripId;
-    insertRow(writable, 'trip', { id: tripId, stage_id: stageId, ...tripColumns(details) });
+    const tripId = insertTrip(writable, stageId, details);
     touchProject(writable, stage.value.projectId);
     return success({ tripId });
+  });
+}
+
+/** Writes the trip down and moves its stage out, as one change. */
+export function sendOut(
+  store: ReadableStore,
+  { stageId, details }: ChannelInput<'trip:send'>,
+): Result<ChannelOutput<'trip:send'>, Problem> {
+  const move = allowMove(store, stageId, 'out');
+  if (!move.ok) return move;
+  return recordChange(store, moveWords(move.value), (writable) => {
+    makeMove(writable, move.value);
+    return success({ tripId: insertTrip(writable, stageId, details) });
+  });
+}
+
+/** Puts down when a stage's trip ended (a trip that was never written down is now) and finishes the stage, as one change. */
+export function receiveBack(
+  store: ReadableStore,
+  { stageId, tripId, details }: ChannelInput<'trip:receive'>,
+): Result<Changed, Problem> {
+  const move = allowMove(store, stageId, 'done');
+  if (!move.ok) return move;
+  if (tripId !== null && findTrip(store, tripId)?.stageId !== stageId) return notFound('trip');
+  return recordChange(store, moveWords(move.value), (writable) => {
+    makeMove(writable, move.value);
+    if (tripId === null) insertTrip(writable, stageId, details);
+    else updateRow(writable, 'trip', tripId, tripColumns(details));
+    return success({});
   });
 }
 
@@ -72,6 +102,12 @@ export function removeTrip(
     touchProject(writable, trip.projectId);
     return success({});
   });
+}
+
+function insertTrip(store: WritableStore, stageId: StageId, details: TripDetails): TripId {
+  const id = store.surroundings.newId() as TripId;
+  insertRow(store, 'trip', { id, stage_id: stageId, ...tripColumns(details) });
+  return id;
 }
 
 function findTrip(store: ReadableStore, id: string): Trip | undefined {

@@ -109,6 +109,10 @@ export const projectChannels = {
   'photo:remove': writes<Changed>()(z.object({ photoId })),
 
   'trip:add': writes<Changed & { readonly tripId: TripId }>()(z.object({ stageId, details: tripDetails })),
+  /** Writes a trip down and moves its stage out; a closed gate refuses it as it refuses `stage:move`. */
+  'trip:send': writes<Changed & { readonly tripId: TripId }>()(z.object({ stageId, details: tripDetails })),
+  /** Ends a trip (or, without one on record, writes it down as it ended) and finishes its stage. */
+  'trip:receive': writes<Changed>()(z.object({ stageId, tripId: tripId.nullable(), details: tripDetails })),
   'trip:change': writes<Changed>()(z.object({ tripId, details: tripDetails })),
   'trip:remove': writes<Changed>()(z.object({ tripId })),
 

@@ -247,7 +247,7 @@ async function findEverything(page: Page): Promise<void> {
   await goTo(page, 'Stash');
   await page.getByRole('link', { name: CLOTH }).click();
   await expect(title(page, CLOTH)).toBeVisible();
-  await expect(page.getByRole('region', { name: 'Its pieces' })).toContainText('44 1/2 in free');
+  await expect(page.getByRole('region', { name: 'Its pieces' })).toContainText('42 × 44 1/2 in');
   await expect(page.getByRole('region', { name: 'Ledger' }).getByRole('listitem')).toContainText([
     /Cut 9 1\/2 in for Hearth round/,
     /Took back: cut 9 1\/2 in for Hearth round/,

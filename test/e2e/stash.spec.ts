@@ -4,6 +4,7 @@ import { launchProgram } from '#test/helpers/launch';
 test('a fabric is added with its first piece and found again by its words, and a photo that is none is refused in words', async () => {
   const { page, close } = await launchProgram();
   await page.getByRole('navigation').getByRole('link', { name: 'Stash' }).click();
+  await expect(page.getByRole('heading', { level: 1, name: 'Stash' })).toBeFocused();
   await page.keyboard.press('Control+Enter');
   await expect(page.getByRole('textbox', { name: 'Name' })).toBeFocused();
   await page.keyboard.type('Kettle blue');

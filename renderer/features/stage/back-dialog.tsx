@@ -19,17 +19,10 @@ export function BackDialog({ stage, trips, onClose }: BackDialogProps) {
   const [details, setDetails] = useState<TripDetails>(() =>
     trip === null ? { ...NO_TRIP, backOn: today() } : { ...tripDetailsOf(trip), backOn: today() },
   );
-  const adding = useWrite('trip:add');
-  const changing = useWrite('trip:change');
-  const moving = useWrite('stage:move');
+  const receiving = useWrite('trip:receive');
   const receive = async () => {
-    const kept =
-      trip === null
-        ? await adding.write({ stageId: stage.id, details })
-        : await changing.write({ tripId: trip.id, details });
-    if (!kept.ok) return;
-    const moved = await moving.write({ stageId: stage.id, to: 'done' });
-    if (moved.ok) onClose();
+    const received = await receiving.write({ stageId: stage.id, tripId: trip?.id ?? null, details });
+    if (received.ok) onClose();
   };
   return (
     <TripForm
@@ -37,8 +30,8 @@ export function BackDialog({ stage, trips, onClose }: BackDialogProps) {
       verb="It is back"
       trip={details}
       withBack
-      isBusy={adding.isWriting || changing.isWriting || moving.isWriting}
-      problem={adding.problem ?? changing.problem ?? moving.problem}
+      isBusy={receiving.isWriting}
+      problem={receiving.problem}
       onChange={setDetails}
       onDone={() => void receive()}
       onClose={onClose}

@@ -29,13 +29,10 @@ export function SendDialog({ stage, spread, onClose }: SendDialogProps) {
     askedFor: '',
     priceMinor: null,
   }));
-  const adding = useWrite('trip:add');
-  const moving = useWrite('stage:move');
+  const sending = useWrite('trip:send');
   const send = async () => {
-    const added = await adding.write({ stageId: stage.id, details: trip });
-    if (!added.ok) return;
-    const moved = await moving.write({ stageId: stage.id, to: 'out' });
-    if (moved.ok) onClose();
+    const sent = await sending.write({ stageId: stage.id, details: trip });
+    if (sent.ok) onClose();
   };
   return (
     <TripForm
@@ -43,8 +40,8 @@ export function SendDialog({ stage, spread, onClose }: SendDialogProps) {
       verb="Send it out"
       trip={trip}
       withBack={false}
-      isBusy={adding.isWriting || moving.isWriting}
-      problem={adding.problem ?? moving.problem}
+      isBusy={sending.isWriting}
+      problem={sending.problem}
       onChange={setTrip}
       onDone={() => void send()}
       onClose={onClose}

@@ -155,6 +155,58 @@ describe('a trip', () => {
   });
 });
 
+describe('a piece that is sent out and comes back', () => {
+  const details = {
+    withWhom: 'An invented longarm quilter',
+    sentOn: TODAY,
+    promisedOn: null,
+    backOn: null,
+    trackingNumber: '',
+    sentAlong: '',
+    askedFor: '',
+    priceMinor: null,
+  };
+
+  function readyToSend() {
+    const piece = skirt();
+    for (const { id, isGate } of piece.stage('longarm').checklist) {
+      if (isGate) piece.workshop.get('checklist:tick', { checklistItemId: id, ticked: true });
+    }
+    return { ...piece, stageId: piece.stage('longarm').id };
+  }
+
+  test('goes with its trip in one step each way, and each is undone as one', () => {
+    const { workshop, open, stage, stageId } = readyToSend();
+    const { tripId } = workshop.get('trip:send', { stageId, details });
+    expect([stage('longarm').state, open().trips.length]).toEqual(['out', 1]);
+    workshop.get('change:undo', {});
+    expect([stage('longarm').state, open().trips.length]).toEqual(['planned', 0]);
+    workshop.get('change:redo', {});
+    workshop.get('trip:receive', { stageId, tripId, details: { ...details, backOn: TODAY } });
+    expect([stage('longarm').state, open().trips[0]?.backOn]).toEqual(['done', TODAY]);
+    workshop.get('change:undo', {});
+    expect([stage('longarm').state, open().trips[0]?.backOn]).toEqual(['out', null]);
+  });
+
+  test('does not leave while its gate is open, and no trip is written down then', () => {
+    const { workshop, open, stage } = skirt();
+    expect(workshop.fail('trip:send', { stageId: stage('longarm').id, details })).toMatchObject({
+      code: 'gate-closed',
+    });
+    expect(open().trips).toEqual([]);
+  });
+
+  test('comes back on its own trip only, or on one that is written down with its end', () => {
+    const { workshop, open, stageId } = readyToSend();
+    expect(workshop.fail('trip:receive', { stageId, tripId: NO_SUCH_ID as never, details })).toEqual({
+      code: 'not-found',
+      what: 'trip',
+    });
+    workshop.get('trip:receive', { stageId, tripId: null, details: { ...details, backOn: TODAY } });
+    expect(open().trips).toEqual([expect.objectContaining({ backOn: TODAY })]);
+  });
+});
+
 describe('stage plans', () => {
   test('of the notebook are all there and cannot be changed or deleted', () => {
     const { workshop } = skirt();
