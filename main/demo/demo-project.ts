@@ -15,6 +15,8 @@ export interface DemoProject {
   readonly notes: string;
   /** An outer binding strip decided on only today, which puts what was worked out before out of date. */
   readonly latestStrip?: number;
+  /** Her own width of the inner binding's strip, for a hole too tight for the usual one. */
+  readonly innerStrip?: number;
   readonly isArchived?: boolean;
   readonly stages: readonly DemoStage[];
   readonly cuts: readonly DemoCut[];

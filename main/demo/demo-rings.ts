@@ -145,6 +145,7 @@ export const DEMO_RINGS: readonly DemoProject[] = [
     hasSlit: false,
     plan: 'topper',
     notes: 'Keep well clear of the flame: the candle stands in a tall glass, and she knows.',
+    innerStrip: 1.125,
     stages: [
       { kind: 'piecing', state: 'done', daysAgo: 33, ticked: 9 },
       {

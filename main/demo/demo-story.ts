@@ -150,7 +150,8 @@ function detailsOf(store: DemoStore, project: DemoProject): ChannelInput<'projec
     outline: outlineOf(project.shape),
     hole: project.hole === null ? null : { diameter: lengthFromInches(project.hole) },
     hasSlit: project.hasSlit,
-    habitChanges: {},
+    habitChanges:
+      project.innerStrip === undefined ? {} : { innerStripWidth: lengthFromInches(project.innerStrip) },
     notes: project.notes,
   };
 }

@@ -12,6 +12,8 @@ import { paintCloth } from './drawings/cloth';
 
 /** Tells the demo's story to an empty store, in the order in which it happened. */
 export function fillDemo(store: DemoStore): void {
+  const { workshop } = store.call('workshop:opening', {});
+  store.call('workshop:change', { workshop: { ...workshop, name: 'The Quince Loft' } });
   const shelf: DemoShelf = { fabrics: new Map(), pieces: new Map(), projects: new Map() };
   const projects = [...DEMO_RINGS, ...DEMO_FLAT_PIECES];
   const moments = [

@@ -3,10 +3,10 @@ import type { Problem } from '#core/contract/problem';
 import { failure, type Result } from '#core/result';
 import { addDays } from '#core/units/calendar-date';
 import { answerCall } from '../store/answer-call';
-import type { Bench } from '../store/bench';
+import type { StoreContext } from '../store/store-context';
 import { forgetChanges } from '../store/changes';
 import { writeTransaction } from '../store/handles';
-import { openBench } from '../store/open-bench';
+import { openContext } from '../store/open-context';
 import { closeStore } from '../store/open-store';
 import type { StartOptions } from '../store/protocol';
 import { systemSurroundings } from '../store/surroundings';
@@ -15,38 +15,38 @@ import { fillDemo } from './fill-demo';
 const DAY_MS = 86_400_000;
 
 /** Opens a new file as the demo workshop and tells it its story, each part of it on its own day before today. */
-export function openDemo(options: StartOptions): Result<Bench, Problem> {
+export function openDemo(options: StartOptions): Result<StoreContext, Problem> {
   let daysAgo = 0;
   const system = systemSurroundings();
-  const opened = openBench(options, {
+  const opened = openContext(options, {
     ...system,
     now: () => system.now() - daysAgo * DAY_MS,
     today: () => addDays(system.today(), -daysAgo),
   });
   if (!opened.ok) return opened;
-  const bench = opened.value;
+  const context = opened.value;
   try {
     fillDemo({
-      call: (name, input) => answerOrThrow(bench, name, input),
+      call: (name, input) => answerOrThrow(context, name, input),
       today: system.today(),
       setClock: (days) => {
         daysAgo = days;
       },
     });
-    writeTransaction(bench.store, forgetChanges);
+    writeTransaction(context.store, forgetChanges);
     return opened;
   } catch (error) {
-    closeStore(bench.store);
+    closeStore(context.store);
     return failure({ code: 'unexpected', detail: error instanceof Error ? error.message : String(error) });
   }
 }
 
 function answerOrThrow<Name extends StoreChannelName>(
-  bench: Bench,
+  context: StoreContext,
   name: Name,
   input: unknown,
 ): ChannelOutput<Name> {
-  const answer = answerCall(bench, name, input);
+  const answer = answerCall(context, name, input);
   if (!answer.ok) throw new Error(`The demo could not be laid out: ${name} ${JSON.stringify(answer.error)}`);
   return answer.value as ChannelOutput<Name>;
 }

@@ -3,7 +3,7 @@ import type { Problem } from '#core/contract/problem';
 import type { ClothOfProject } from '#core/contract/stash';
 import { type Result, success } from '#core/result';
 import { listBackups, makeBackup } from '../files/backups';
-import type { Bench } from './bench';
+import type { StoreContext } from './store-context';
 import { keepCalculation, listCalculations, removeCalculation } from './calculations';
 import { redoChange, undoChange, undoState } from './changes';
 import { addChecklistItem, removeChecklistItem, tickChecklistItem } from './checklists';
@@ -24,7 +24,7 @@ import { changeWorkshop, readWorkshop } from './workshop';
 
 export type StoreHandlers = {
   readonly [Name in StoreChannelName]: (
-    bench: Bench,
+    context: StoreContext,
     input: ChannelInput<Name>,
   ) => Result<ChannelOutput<Name>, Problem>;
 };
@@ -98,5 +98,5 @@ export const storeHandlers: StoreHandlers = {
   'backup:list': ({ folders }) => success(listBackups(folders.backups)),
   'backup:make': ({ store, folders }) =>
     success(makeBackup(store.database, folders.backups, 'by-hand', store.surroundings.now())),
-  'backup:restore': (bench, input) => restoreBackup(bench, input.name),
+  'backup:restore': (context, input) => restoreBackup(context, input.name),
 };

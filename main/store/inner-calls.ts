@@ -1,6 +1,6 @@
 import type { Problem } from '#core/contract/problem';
 import { failure, type Result, success } from '#core/result';
-import type { Bench } from './bench';
+import type { StoreContext } from './store-context';
 import { writeTransaction } from './handles';
 import { closeStore } from './open-store';
 import { findPhoto, keepThumbnail } from './photos';
@@ -8,7 +8,7 @@ import type { InnerCalls, InnerName } from './protocol';
 
 type InnerHandlers = {
   readonly [Name in InnerName]: (
-    bench: Bench,
+    context: StoreContext,
     input: InnerCalls[Name]['input'],
   ) => Result<InnerCalls[Name]['output'], Problem>;
 };
@@ -30,10 +30,14 @@ export function isInnerName(name: string): name is InnerName {
 }
 
 /** Answers a call of the main process, whose input its types vouch for. */
-export function answerInnerCall(bench: Bench, name: InnerName, input: unknown): Result<unknown, Problem> {
-  const handle = innerHandlers[name] as (bench: Bench, input: unknown) => Result<unknown, Problem>;
+export function answerInnerCall(
+  context: StoreContext,
+  name: InnerName,
+  input: unknown,
+): Result<unknown, Problem> {
+  const handle = innerHandlers[name] as (context: StoreContext, input: unknown) => Result<unknown, Problem>;
   try {
-    return handle(bench, input);
+    return handle(context, input);
   } catch (error) {
     return failure<Problem>({
       code: 'unexpected',

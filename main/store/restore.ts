@@ -6,7 +6,7 @@ import { failure, type Result, success } from '#core/result';
 import { readBackupName } from '../files/backup-names';
 import { makeBackup } from '../files/backups';
 import { flush, moveWholeFile } from '../files/whole-file';
-import type { Bench } from './bench';
+import type { StoreContext } from './store-context';
 import { notFound } from './lookups';
 import { KNOWN_VERSION } from './migrations/migrations';
 import { closeStore, openStore } from './open-store';
@@ -16,26 +16,29 @@ import { inspectWorkshopFile } from './workshop-file';
  * Puts a backup in the place of the open workshop. It is checked first, and what is there now is backed up; should the
  * restored file not open after all, that is put back. A refused backup changes nothing.
  */
-export function restoreBackup(bench: Bench, name: string): Result<{ readonly restored: string }, Problem> {
-  const { file, backups } = bench.folders;
+export function restoreBackup(
+  context: StoreContext,
+  name: string,
+): Result<{ readonly restored: string }, Problem> {
+  const { file, backups } = context.folders;
   const backup = path.join(backups, name);
   if (readBackupName(name) === null || !fs.existsSync(backup)) return notFound('backup');
   const unusable = whyUnusable(backup);
   if (unusable !== null) return failure(unusable);
 
-  const { surroundings, database } = bench.store;
+  const { surroundings, database } = context.store;
   const copy = copyBeside(file, backup);
   const safety = makeBackup(database, backups, 'restore', surroundings.now());
-  const opened = swap(bench, copy);
+  const opened = swap(context, copy);
   if (opened.ok) return success({ restored: name });
-  const putBack = swap(bench, copyBeside(file, path.join(backups, safety.name)));
+  const putBack = swap(context, copyBeside(file, path.join(backups, safety.name)));
   return failure(putBack.ok ? { code: 'backup-unusable', detail: detailOf(opened.error) } : putBack.error);
 }
 
-function swap(bench: Bench, copy: string): Result<null, Problem> {
-  const { file, backups } = bench.folders;
-  const { surroundings } = bench.store;
-  closeStore(bench.store);
+function swap(context: StoreContext, copy: string): Result<null, Problem> {
+  const { file, backups } = context.folders;
+  const { surroundings } = context.store;
+  closeStore(context.store);
   // The last to close the file removes these; what another process left there must not be read into the new file.
   for (const end of ['-wal', '-shm']) fs.rmSync(`${file}${end}`, { force: true });
   moveWholeFile(copy, file);
@@ -46,7 +49,7 @@ function swap(bench: Bench, copy: string): Result<null, Problem> {
     },
   });
   if (!opened.ok) return opened;
-  bench.store = opened.value;
+  context.store = opened.value;
   return success(null);
 }
 

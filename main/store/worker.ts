@@ -1,15 +1,17 @@
 import { type MessagePort, parentPort, workerData } from 'node:worker_threads';
 import { openDemo } from '../demo/open-demo';
 import { answerCall } from './answer-call';
-import type { Bench } from './bench';
+import type { StoreContext } from './store-context';
 import { answerInnerCall, isInnerName } from './inner-calls';
-import { openBench } from './open-bench';
+import { openContext } from './open-context';
 import type { CallMessage, StartOptions, WorkerMessage } from './protocol';
 
 /** The store's thread: one call after the other, each answered after its transaction is on the disk. */
-function serve(port: MessagePort, bench: Bench): void {
+function serve(port: MessagePort, context: StoreContext): void {
   port.on('message', ({ id, name, input }: CallMessage) => {
-    const answer = isInnerName(name) ? answerInnerCall(bench, name, input) : answerCall(bench, name, input);
+    const answer = isInnerName(name)
+      ? answerInnerCall(context, name, input)
+      : answerCall(context, name, input);
     port.postMessage({ kind: 'answer', id, answer } satisfies WorkerMessage);
     if (name === 'inner:close') port.close();
   });
@@ -17,7 +19,7 @@ function serve(port: MessagePort, bench: Bench): void {
 
 if (parentPort !== null) {
   const options = workerData as StartOptions;
-  const opened = options.isDemo ? openDemo(options) : openBench(options);
+  const opened = options.isDemo ? openDemo(options) : openContext(options);
   if (opened.ok) serve(parentPort, opened.value);
   const result = opened.ok ? ({ ok: true, value: null } as const) : opened;
   parentPort.postMessage({ kind: 'opened', result } satisfies WorkerMessage);

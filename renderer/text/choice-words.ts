@@ -9,6 +9,9 @@ const WORDS: Readonly<Record<string, string>> = {
   ellipse: 'Oval',
   sides: 'Sides as measured',
   longarm: 'Quilting, sent out',
+  'half-square-triangles': 'Half-square triangles',
+  'quarter-square-triangles': 'Quarter-square triangles',
+  'half-rectangle-triangles': 'Half-rectangle triangles',
 };
 
 /** `half-square` as `Half square`. */

@@ -34,7 +34,12 @@ export function Field(props: FieldProps) {
     <div className={styles['field']}>
       <label htmlFor={id} className={styles['label']}>
         {label}
-        {isOptional && optionalWords !== '' && <span className={styles['optional']}>{optionalWords}</span>}
+        {isOptional && optionalWords !== '' && (
+          <>
+            {' '}
+            <span className={styles['optional']}>{optionalWords}</span>
+          </>
+        )}
       </label>
       {children({ inputId: id, describedBy: describedBy.length === 0 ? undefined : describedBy.join(' ') })}
       {hasHelp && (

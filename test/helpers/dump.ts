@@ -2,8 +2,8 @@ import { UNDOABLE_TABLES } from '#main/store/undoable-tables';
 import type { TestWorkshop } from './workshop';
 
 /** Every row undo answers for, and the sums of the ledger, as text; what is marked as deleted is as good as gone. */
-export function dumpOf({ bench }: TestWorkshop): string {
-  const rows = (sql: string): readonly unknown[] => bench.store.database.prepare(sql).all();
+export function dumpOf({ context }: TestWorkshop): string {
+  const rows = (sql: string): readonly unknown[] => context.store.database.prepare(sql).all();
   const tables = UNDOABLE_TABLES.map((table) => {
     const isMarked = table === 'project' || table === 'fabric';
     return [table, rows(`SELECT * FROM ${table} ${isMarked ? 'WHERE deleted_at IS NULL' : ''} ORDER BY id`)];

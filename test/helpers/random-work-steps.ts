@@ -15,7 +15,7 @@ export interface UnvalidatedStep {
 type Given = Readonly<Record<string, unknown>>;
 
 function idFrom(workshop: TestWorkshop, sql: string, pick: number): string | null {
-  const rows = workshop.bench.store.database.prepare<[], { id: string }>(`${sql} ORDER BY 1`).all();
+  const rows = workshop.context.store.database.prepare<[], { id: string }>(`${sql} ORDER BY 1`).all();
   return rows[pick % Math.max(1, rows.length)]?.id ?? null;
 }
 
@@ -140,6 +140,6 @@ export const steps: readonly UnvalidatedStep[] = [
   step('ledger:take-back', ['bookingId'], () => ({ on: TODAY })),
   {
     name: 'workshop:change',
-    input: ({ bench }, deed) => ({ workshop: { ...readWorkshop(bench.store), name: nameOf(deed) } }),
+    input: ({ context }, deed) => ({ workshop: { ...readWorkshop(context.store), name: nameOf(deed) } }),
   },
 ];

@@ -12,10 +12,10 @@ import type { Result } from '#core/result';
 import { calendarDate } from '#core/units/calendar-date';
 import { lengthFromInches } from '#core/units/length';
 import { answerCall } from '#main/store/answer-call';
-import type { Bench } from '#main/store/bench';
+import type { StoreContext } from '#main/store/store-context';
 import { migrate } from '#main/store/migrate';
 import { migrations } from '#main/store/migrations/migrations';
-import { openBench } from '#main/store/open-bench';
+import { openContext } from '#main/store/open-context';
 import { closeStore } from '#main/store/open-store';
 import type { Surroundings } from '#main/store/surroundings';
 import { APPLICATION_ID } from '#main/store/workshop-file';
@@ -42,7 +42,7 @@ export function countingSurroundings(): Surroundings {
 }
 
 export interface TestWorkshop {
-  readonly bench: Bench;
+  readonly context: StoreContext;
   readonly file: string;
   readonly ask: <Name extends StoreChannelName>(
     name: Name,
@@ -56,14 +56,14 @@ export interface TestWorkshop {
 
 /** Opens a workshop on a real file, a new one unless told. */
 export function openWorkshop(file = path.join(temporaryFolder(), 'workshop.sqlite')): TestWorkshop {
-  const opened = openBench({ file, programVersion: '0.0.0', isDemo: false }, countingSurroundings());
+  const opened = openContext({ file, programVersion: '0.0.0', isDemo: false }, countingSurroundings());
   if (!opened.ok) throw new Error(JSON.stringify(opened.error));
-  const bench = opened.value;
-  onTestFinished(() => closeStore(bench.store));
+  const context = opened.value;
+  onTestFinished(() => closeStore(context.store));
   const ask: TestWorkshop['ask'] = (name, input) =>
-    answerCall(bench, name, input) as Result<ChannelOutput<typeof name>, Problem>;
+    answerCall(context, name, input) as Result<ChannelOutput<typeof name>, Problem>;
   return {
-    bench,
+    context,
     file,
     ask,
     get: (name, input) => {

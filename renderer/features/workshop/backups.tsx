@@ -40,6 +40,7 @@ export function Backups() {
         then one a day for thirty days. Photos stay where they are and belong to all of them.
       </p>
       <ProblemNotice problem={problem} />
+      {backups?.length === 0 && <p>There is none yet.</p>}
       <ul className={styles['lines']}>
         {(backups ?? []).map((backup) => (
           <li key={backup.name} className={styles['line']}>

@@ -46,13 +46,25 @@ export function PlanStage({ stage, place, isLast, onChange, onMove, onRemove }: 
         />
       </div>
       <div className={styles['buttons']}>
-        <Button look="quiet" isSmall disabled={place === 1} onClick={() => onMove(-1)}>
+        <Button
+          look="quiet"
+          isSmall
+          aria-label={`Stage ${String(place)} earlier`}
+          disabled={place === 1}
+          onClick={() => onMove(-1)}
+        >
           Earlier
         </Button>
-        <Button look="quiet" isSmall disabled={isLast} onClick={() => onMove(1)}>
+        <Button
+          look="quiet"
+          isSmall
+          aria-label={`Stage ${String(place)} later`}
+          disabled={isLast}
+          onClick={() => onMove(1)}
+        >
           Later
         </Button>
-        <Button look="quiet" isSmall onClick={onRemove}>
+        <Button look="quiet" isSmall aria-label={`Remove stage ${String(place)}`} onClick={onRemove}>
           Remove
         </Button>
       </div>

@@ -15,12 +15,12 @@ test('the demo workshop is laid out whole, with pieces in many stages and two aw
     isDemo: true,
   });
   if (!opened.ok) throw new Error(JSON.stringify(opened.error));
-  const bench = opened.value;
+  const context = opened.value;
   const call = <Name extends StoreChannelName>(
     name: Name,
     input: ChannelInput<Name>,
   ): ChannelOutput<Name> => {
-    const answer = answerCall(bench, name, input);
+    const answer = answerCall(context, name, input);
     if (!answer.ok) throw new Error(JSON.stringify(answer.error));
     return answer.value as ChannelOutput<Name>;
   };
@@ -42,5 +42,5 @@ test('the demo workshop is laid out whole, with pieces in many stages and two aw
   expect(fabrics.items.every(({ fabric }) => fabric.photoId !== null)).toBe(true);
   expect(call('project:list', { archived: true }).total).toBe(1);
   expect(call('change:state', {})).toEqual({ undo: null, redo: null });
-  closeStore(bench.store);
+  closeStore(context.store);
 });

@@ -19,7 +19,7 @@ describe('a backup made by hand', () => {
     const { workshop, backup } = workshopWithBackup();
     expect(workshop.get('backup:list', {})).toEqual([backup]);
     expect(backup).toMatchObject({ why: 'by-hand' });
-    const copy = openWorkshop(path.join(workshop.bench.folders.backups, backup.name));
+    const copy = openWorkshop(path.join(workshop.context.folders.backups, backup.name));
     expect(dumpOf(copy)).toBe(dumpOf(workshop));
   });
 
@@ -27,7 +27,7 @@ describe('a backup made by hand', () => {
     const { workshop } = workshopWithBackup();
     addProject(workshop, { name: 'At the last moment' });
     const { name } = workshop.get('backup:make', {});
-    const copy = openWorkshop(path.join(workshop.bench.folders.backups, name));
+    const copy = openWorkshop(path.join(workshop.context.folders.backups, name));
     expect(copy.get('project:list', { archived: false }).total).toBe(2);
   });
 });
@@ -54,7 +54,7 @@ describe('restoring', () => {
   });
 
   const inBackups = (workshop: ReturnType<typeof openWorkshop>, name: string) =>
-    path.join(workshop.bench.folders.backups, name);
+    path.join(workshop.context.folders.backups, name);
   test.each<[string, string, (file: string, good: string) => void]>([
     [
       'damaged',
@@ -85,10 +85,10 @@ describe('restoring', () => {
     const { workshop, backup, then } = workshopWithBackup();
     const name = backupName(Date.UTC(2026, 0, 1), 'start');
     spoil(inBackups(workshop, name), inBackups(workshop, backup.name));
-    const before = fs.readdirSync(workshop.bench.folders.backups);
+    const before = fs.readdirSync(workshop.context.folders.backups);
     expect(workshop.fail('backup:restore', { name })).toMatchObject({ code });
     expect(dumpOf(workshop)).toBe(then);
-    expect(fs.readdirSync(workshop.bench.folders.backups)).toEqual(before);
+    expect(fs.readdirSync(workshop.context.folders.backups)).toEqual(before);
     addProject(workshop, { name: 'Still writable' });
   });
 

@@ -114,7 +114,7 @@ describe('searching the stash', () => {
 
   test('gives pages that follow on each other, whether there are few hits or many', () => {
     const { workshop, add, found } = stash();
-    workshop.bench.store.database.pragma('synchronous = OFF');
+    workshop.context.store.database.pragma('synchronous = OFF');
     const names = Array.from({ length: 450 }, (_one, index) => `Cloth ${String(index).padStart(3, '0')}`);
     for (const name of [...names].reverse()) add(name, { colorWords: name.endsWith('7') ? 'teal' : 'grey' });
     for (const search of ['', 'cloth', 'teal']) {

@@ -107,7 +107,7 @@ describe('the file itself refuses, whoever asks in SQL,', () => {
     ['a shape that is no JSON', "UPDATE project SET outline_json = '{'", 'malformed JSON'],
     ['any change outside a named one', "UPDATE project SET notes = 'slipped in'", 'Outside a change'],
   ])('%s', (_what, sql, why) => {
-    const { database } = workshop.bench.store;
+    const { database } = workshop.context.store;
     const before = database.prepare('SELECT count(*), sum(length_change) FROM ledger_entry').raw().get();
     // Inside a change, so that it is the rule at hand that refuses; the last one is about being outside.
     const isInside = !sql.includes('slipped in');
@@ -122,7 +122,7 @@ describe('the file itself refuses, whoever asks in SQL,', () => {
 });
 
 test('an honest entry in SQL is taken, so the refusals above are not for a slip in their own words', () => {
-  const { database } = workshop.bench.store;
+  const { database } = workshop.context.store;
   database.exec(`INSERT ${entry("3, 1, 'cut', -1, 0, 0, NULL")}`);
   expect(database.prepare('SELECT there FROM piece_sum').raw().get()).toEqual([inches(72) - 1]);
 });

@@ -15,8 +15,8 @@ interface Totals {
 }
 
 /** From the entries alone, with what was taken back counted where it was booked. */
-function totals({ bench }: TestWorkshop): Totals {
-  const sums = bench.store.database
+function totals({ context }: TestWorkshop): Totals {
+  const sums = context.store.database
     .prepare<[], { kind: string; area: number; value: number }>(
       `SELECT coalesce(was.kind, entry.kind) AS kind,
         sum(entry.length_change * width) AS area, sum(entry.value_change) AS value
@@ -26,7 +26,7 @@ function totals({ bench }: TestWorkshop): Totals {
     .all();
   const of = (kinds: readonly string[], what: 'area' | 'value'): number =>
     sums.filter(({ kind }) => kinds.includes(kind)).reduce((sum, row) => sum + row[what], 0);
-  const glance = bench.store.database
+  const glance = context.store.database
     .prepare<[], { area: number | null; value: number | null }>(
       `SELECT sum(there * width) AS area, sum(value_minor) AS value
       FROM piece_sum JOIN cloth_piece ON cloth_piece.seq = piece_seq`,
@@ -55,7 +55,7 @@ test('cloth and money are conserved to the last unit, whatever is bought, cut, k
   fc.assert(
     fc.property(deedsOf(isClothWork, 80), fc.array(fc.boolean(), { maxLength: 20 }), (deeds, turns) => {
       const workshop = openWorkshop();
-      workshop.bench.store.database.pragma('synchronous = OFF');
+      workshop.context.store.database.pragma('synchronous = OFF');
       for (const deed of deeds) if (doDeed(workshop, deed)) done += 1;
       for (const isUndo of turns) workshop.ask(isUndo ? 'change:undo' : 'change:redo', {});
       const now = totals(workshop);
@@ -63,7 +63,7 @@ test('cloth and money are conserved to the last unit, whatever is bought, cut, k
       expect(now.paid).toBe(now.valueThere + now.costOfProjects + now.writtenOff);
       expectSumsToAgree(workshop);
       expectProjectsToAddUp(workshop, now);
-      workshop.bench.store.database.close();
+      workshop.context.store.database.close();
     }),
     { numRuns: 15, endOnFailure: true },
   );
@@ -71,8 +71,8 @@ test('cloth and money are conserved to the last unit, whatever is bought, cut, k
 }, 120_000);
 
 /** The kept sums are what a fresh sum of the whole ledger gives. */
-function expectSumsToAgree({ bench }: TestWorkshop): void {
-  const all = (sql: string): unknown[] => bench.store.database.prepare(sql).all();
+function expectSumsToAgree({ context }: TestWorkshop): void {
+  const all = (sql: string): unknown[] => context.store.database.prepare(sql).all();
   const entries =
     'FROM ledger_entry JOIN booking ON booking.seq = booking_seq JOIN cloth_piece ON cloth_piece.seq = piece_seq';
   expect(all('SELECT piece_seq, there, held, value_minor FROM piece_sum ORDER BY 1')).toEqual(
@@ -92,7 +92,7 @@ function expectSumsToAgree({ bench }: TestWorkshop): void {
 
 /** What the pages of the projects say adds up to what was used and what it cost. */
 function expectProjectsToAddUp(workshop: TestWorkshop, now: Totals): void {
-  const projects = workshop.bench.store.database
+  const projects = workshop.context.store.database
     .prepare<[], { id: string; isDeleted: number }>(
       'SELECT id, deleted_at IS NOT NULL AS isDeleted FROM project',
     )

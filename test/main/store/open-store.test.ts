@@ -14,7 +14,7 @@ const surroundings = countingSurroundings();
 function workshopWithOneProject(): string {
   const workshop = openWorkshop();
   addProject(workshop);
-  closeStore(workshop.bench.store);
+  closeStore(workshop.context.store);
   return workshop.file;
 }
 
@@ -96,7 +96,7 @@ describe('a file that must not be opened', () => {
 
 describe('opening', () => {
   test('sets the file up so that an acknowledged change outlives a power cut', () => {
-    const { database } = openWorkshop().bench.store;
+    const { database } = openWorkshop().context.store;
     const read = (name: string): unknown => database.pragma(name, { simple: true });
     expect(read('journal_mode')).toBe('wal');
     expect(read('synchronous')).toBe(2);
@@ -128,10 +128,10 @@ describe('opening', () => {
     ]);
     const code = await new Promise((resolve) => child.on('exit', (_code, signal) => resolve(signal)));
     expect(code).toBe('SIGKILL');
-    const { bench, get } = openWorkshop(file);
-    expect(schemaSnapshot(bench.store.database).version).toBe(10);
+    const { context, get } = openWorkshop(file);
+    expect(schemaSnapshot(context.store.database).version).toBe(10);
     expect(
-      bench.store.database.prepare("SELECT 1 FROM sqlite_schema WHERE name = 'half_done'").get(),
+      context.store.database.prepare("SELECT 1 FROM sqlite_schema WHERE name = 'half_done'").get(),
     ).toBeUndefined();
     expect(get('project:list', { archived: false }).total).toBe(1);
     expect(listBackups(path.join(folder, 'backups')).map(({ why }) => why)).toEqual(['start', 'migration']);

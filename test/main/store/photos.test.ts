@@ -18,7 +18,7 @@ test('photos of a stage are shown, found on the disk and removed, and come back 
     [again.photoId, ''],
     [photoId, 'Laid out on the floor'],
   ]);
-  const { store, folders } = workshop.bench;
+  const { store, folders } = workshop.context;
   const place = findPhoto(store, folders.photos, photoId);
   expect(place.ok && Uint8Array.from(fs.readFileSync(place.value.file))).toEqual(TINY_PNG);
   expect(fs.readdirSync(folders.photos)).toHaveLength(1);
@@ -38,5 +38,5 @@ test('what is no photo is refused, and nothing is written', () => {
   expect(workshop.fail('photo:add', { stageId: stages[0]!.id, bytes, caption: '' })).toEqual({
     code: 'not-a-photo',
   });
-  expect(fs.existsSync(workshop.bench.folders.photos)).toBe(false);
+  expect(fs.existsSync(workshop.context.folders.photos)).toBe(false);
 });

@@ -153,7 +153,7 @@ describe('deleting a project', () => {
     const workshop = openWorkshop();
     const { projectId } = addProject(workshop);
     workshop.get('project:delete', { projectId });
-    const { database } = workshop.bench.store;
+    const { database } = workshop.context.store;
     for (const table of ['project', 'stage', 'checklist_item', 'stage_event']) {
       expect(database.prepare(`SELECT count(*) FROM ${table}`).raw().get()).toEqual([0]);
     }

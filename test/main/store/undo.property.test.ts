@@ -10,7 +10,7 @@ const RUNS = 8;
 /** Not waiting for the disk: these ask what is written, not whether it outlives a power cut. */
 function quickWorkshop(): TestWorkshop {
   const workshop = openWorkshop();
-  workshop.bench.store.database.pragma('synchronous = OFF');
+  workshop.context.store.database.pragma('synchronous = OFF');
   return workshop;
 }
 
@@ -36,16 +36,16 @@ test('whatever was done, undo goes back through every state there was, and redo 
         const workshop = quickWorkshop();
         const states = [dumpOf(workshop)];
         for (const deed of deeds) {
-          const before = undoState(workshop.bench.store);
+          const before = undoState(workshop.context.store);
           if (doDeed(workshop, deed)) done += 1;
           const after = dumpOf(workshop);
           if (after !== states.at(-1)) states.push(after);
-          else expect(undoState(workshop.bench.store)).toEqual(before);
+          else expect(undoState(workshop.context.store)).toEqual(before);
         }
         backAndForth(workshop, states);
         // Once more: what undo and redo have booked meanwhile must not be in each other's way.
         backAndForth(workshop, states);
-        workshop.bench.store.database.close();
+        workshop.context.store.database.close();
       },
     ),
     { numRuns: RUNS, endOnFailure: true },
@@ -79,7 +79,7 @@ test('undo, redo and new work in any order: what was undone goes for good with t
           }
           expect(dumpOf(workshop)).toBe(states[at]);
         }
-        workshop.bench.store.database.close();
+        workshop.context.store.database.close();
       },
     ),
     { numRuns: RUNS, endOnFailure: true },

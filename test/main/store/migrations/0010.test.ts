@@ -17,12 +17,12 @@ test('an empty file becomes a workshop that takes everything the notebook knows'
   const { projectId } = addProject(workshop);
   const { pieceId } = addCloth(workshop);
   workshop.get('ledger:set-aside', { pieceId, projectId, length: 8128 as never, on: TODAY, note: '' });
-  expect(schemaSnapshot(workshop.bench.store.database).version).toBe(10);
+  expect(schemaSnapshot(workshop.context.store.database).version).toBe(10);
 });
 
 test('every table is strict, so that no column holds what it was not made for', () => {
-  const { bench } = openWorkshop();
-  const loose = bench.store.database
+  const { context } = openWorkshop();
+  const loose = context.store.database
     .prepare(
       `SELECT name FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND strict = 0
       AND name NOT LIKE 'sqlite_%'`,

@@ -6,7 +6,7 @@ import { openWorkshop } from '#test/helpers/workshop';
 const SNAPSHOT = path.resolve(import.meta.dirname, '../../../../main/store/migrations/schema-snapshot.json');
 
 test('the shape of the file is the one agreed: a change of it is a new migration, and then vitest -u', async () => {
-  const { bench } = openWorkshop();
-  const now = schemaSnapshot(bench.store.database);
+  const { context } = openWorkshop();
+  const now = schemaSnapshot(context.store.database);
   await expect(`${JSON.stringify(now, null, 2)}\n`).toMatchFileSnapshot(SNAPSHOT);
 });

@@ -2,7 +2,7 @@ import type { WorkshopFolders } from '../files/workshop-folders';
 import type { ReadableStore } from './handles';
 
 /** What the store's thread works with. Restoring a backup puts another store in the place of the open one. */
-export interface Bench {
+export interface StoreContext {
   store: ReadableStore;
   readonly folders: WorkshopFolders;
   readonly programVersion: string;
