@@ -16,7 +16,7 @@ const CLOTH = 'Rust stripe';
 /** Said beside an answer that was kept, on a day such as 3 Oct, and still holds. */
 const KEPT = /^Kept \S+ \S+$/;
 /** Said where 65 in was kept as the strip of a hole of 6 1/2 in. */
-const OUT_OF_DATE = /^Out of date: 65 in was kept .* the piece has changed since$/;
+const OUT_OF_DATE = /^Out of date: kept .* as 65 in, and the piece has changed since$/;
 const STAGES = [
   'Piece the top',
   'Quilting, sent out',

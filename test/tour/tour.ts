@@ -72,6 +72,7 @@ async function picture(page: Page, name: string): Promise<void> {
 
 async function save(page: Page, name: string): Promise<void> {
   await page.waitForFunction(() => [...document.images].every((image) => image.complete));
+  await page.evaluate(() => Promise.all(document.getAnimations().map((animation) => animation.finished)));
   await page.screenshot({ path: path.join(folder, `${name}.png`) });
   console.log(`  ${name}.png`);
 }

@@ -118,6 +118,6 @@ function keptWords(kept: KeptCalculation | null, isKept: boolean, isOld: boolean
   const day = dateWords(dayOfInstant(kept.keptAt), display.locale, today());
   const figure = keptAnswer(kept)?.figures[0];
   const what = figure === undefined ? 'Another' : formatQuantity(figure.quantity, quantityStyle(display));
-  if (isOld) return `Out of date: ${what} was kept ${day}, and the piece has changed since`;
-  return isKept ? `Kept ${day}` : `${what} was kept ${day}, from other numbers`;
+  if (isOld) return `Out of date: kept ${day} as ${what}, and the piece has changed since`;
+  return isKept ? `Kept ${day}` : `Kept ${day} as ${what}, from other numbers`;
 }
