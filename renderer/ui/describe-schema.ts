@@ -31,6 +31,8 @@ export interface FieldWording {
   readonly isOptional: boolean;
   /** What empty is written as. */
   readonly empty: 'null' | 'absent';
+  /** Most makers leave it as it is. */
+  readonly isSeldom: boolean;
 }
 
 export interface NamedField {
@@ -59,6 +61,7 @@ export function describeSchema(schema: z.core.$ZodType, name = ''): FieldDescrip
     help: textOf(meta['description']),
     isOptional,
     empty,
+    isSeldom: meta['isSeldom'] === true,
   };
   if (core instanceof z.ZodObject) return { ...words, form: 'group', fields: describeFields(core) };
   if (core instanceof z.ZodArray)

@@ -36,15 +36,19 @@ export function SchemaForm({ schema, value, onChange, problems = [], fallbacks, 
   if (field.form !== 'group') throw new RangeError('A form is drawn for an object');
   const shown =
     only === undefined ? field.fields : only.flatMap((key) => field.fields.filter((one) => one.key === key));
+  const seldom = shown.filter((one) => one.field.isSeldom);
+  const drawn = { value: asObject(value), path: [], problems, fallbacks: asObject(fallbacks), onChange };
+  const isNeeded = problems.some(({ path }) => seldom.some(({ key }) => key === path[0]));
   return (
-    <Fields
-      fields={shown}
-      value={asObject(value)}
-      path={[]}
-      problems={problems}
-      fallbacks={asObject(fallbacks)}
-      onChange={onChange}
-    />
+    <>
+      <Fields {...drawn} fields={shown.filter((one) => !one.field.isSeldom)} />
+      {seldom.length > 0 && (
+        <details className={styles['seldom']} open={isNeeded}>
+          <summary>Seldom changed</summary>
+          <Fields {...drawn} fields={seldom} />
+        </details>
+      )}
+    </>
   );
 }
 

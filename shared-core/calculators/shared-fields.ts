@@ -10,6 +10,7 @@ export function cutStepField() {
   return lengthField({
     title: 'Round cut sizes up to',
     help: 'Cut sizes are rounded up to a whole multiple of this; the exact size stays beside it.',
+    isSeldom: true,
     minimum: lengthFromMillimetres(0.1),
     maximum: lengthFromInches(1),
   });
@@ -19,6 +20,7 @@ export function yardageStepField() {
   return lengthField({
     title: 'Cloth is sold by',
     help: 'Lengths to buy are rounded up to a whole multiple of this: an eighth of a yard, or 5 cm.',
+    isSeldom: true,
     minimum: lengthFromMillimetres(1),
     maximum: lengthFromMillimetres(1_000),
   });

@@ -11,6 +11,8 @@ export type FieldKind =
 export interface FieldWords {
   readonly title: string;
   readonly help?: string;
+  /** Most makers leave it as it is: a form keeps it out of the way. */
+  readonly isSeldom?: boolean;
 }
 
 export interface FieldMeta {
@@ -19,6 +21,7 @@ export interface FieldMeta {
   readonly kind: FieldKind;
   /** What a bare number typed into the field is measured in; for `number` fields the words shown beside it. */
   readonly unit?: string;
+  readonly isSeldom?: boolean;
 }
 
 interface LengthFieldOptions extends FieldWords {
@@ -110,10 +113,16 @@ export function textField(options: TextFieldOptions): z.ZodType<string, string> 
     .meta({ ...words(options), kind: 'text' } satisfies FieldMeta);
 }
 
-function words(options: FieldWords): { readonly title: string; readonly description?: string } {
-  return options.help === undefined
-    ? { title: options.title }
-    : { title: options.title, description: options.help };
+function words({
+  title,
+  help,
+  isSeldom = false,
+}: FieldWords): Pick<FieldMeta, 'title' | 'description' | 'isSeldom'> {
+  return {
+    title,
+    ...(help === undefined ? {} : { description: help }),
+    ...(isSeldom ? { isSeldom } : {}),
+  };
 }
 
 function unitOf(options: { readonly unit?: string }): { readonly unit?: string } {

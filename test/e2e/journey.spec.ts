@@ -125,7 +125,7 @@ async function piecing(page: Page): Promise<void> {
   await mainAction(page, 'Start piecing').click();
   await stageRow(page, 'Piece the top').getByRole('link').click();
   await expect(title(page, 'Piece the top')).toBeFocused();
-  await page.getByRole('combobox', { name: 'Patch or unit' }).selectOption('Half square triangles');
+  await page.getByRole('combobox', { name: 'Patch or unit' }).selectOption('Half-square triangles');
   await page.getByRole('textbox', { name: 'How many' }).fill('24');
   // A half-square triangle that finishes at 3 in is cut from a square of 3 7/8 in (common practice: finished + 7/8 in).
   await expect(answer(page)).toHaveText('3 7/8 in');

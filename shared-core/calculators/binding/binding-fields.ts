@@ -30,6 +30,7 @@ export function neededLengthField() {
 export function shortestStripField() {
   return lengthField({
     title: 'Shortest strip worth joining',
+    isSeldom: true,
     help: 'Shorter strips from the corners of the cloth are left out.',
     minimum: lengthFromInches(1),
     maximum: lengthFromInches(40),
@@ -39,6 +40,7 @@ export function shortestStripField() {
 export function squareStepField() {
   return lengthField({
     title: 'Square in steps of',
+    isSeldom: true,
     help: 'The square is rounded up to a whole multiple of this.',
     minimum: lengthFromInches(1 / 8),
     maximum: lengthFromInches(6),
@@ -55,6 +57,7 @@ export function foldField() {
 export function thicknessField() {
   return lengthField({
     title: 'Thickness at the edge',
+    isSeldom: true,
     help: 'Of top, batting and backing pressed together.',
     minimum: lengthFromUnits(0),
     maximum: lengthFromInches(1),
@@ -64,6 +67,7 @@ export function thicknessField() {
 export function coverField() {
   return lengthField({
     title: 'Cover on the back',
+    isSeldom: true,
     help: 'How far the fold passes the seam on the back.',
     minimum: lengthFromUnits(0),
     maximum: lengthFromInches(1),

@@ -40,12 +40,14 @@ export const outerBindingInput = z
     }),
     innerCorners: countField({
       title: 'Inner corners',
+      isSeldom: true,
       help: 'Corners that point into the piece.',
       minimum: 0,
       maximum: 60,
     }),
     innerCornerAngle: numberField({
       title: 'Angle of an inner corner',
+      isSeldom: true,
       help: 'Measured through the piece: 270 for the notch of an L.',
       unit: 'degrees',
       minimum: 181,
@@ -70,11 +72,12 @@ export const outerBindingInput = z
     shortestStrip: shortestStripField(),
     straightGrainGive: percentField({
       title: 'Straight grain gives',
+      isSeldom: true,
       help: 'How far a straight strip can be eased or stretched round a bend (common practice: 2 %).',
       minimum: 0,
       maximum: 20,
     }),
-    safetyExtra: percentField({ title: 'Safety extra on cloth', minimum: 0, maximum: 100 }),
+    safetyExtra: percentField({ title: 'Safety extra on cloth', isSeldom: true, minimum: 0, maximum: 100 }),
     squareStep: squareStepField(),
     cutStep: cutStepField(),
     yardageStep: yardageStepField(),

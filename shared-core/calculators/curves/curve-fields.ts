@@ -13,24 +13,28 @@ export function limitFields() {
   return {
     comfortableLimit: percentField({
       title: 'Lies by itself up to',
+      isSeldom: true,
       help: 'Threads turned from 90° to 80° give 8 %.',
       minimum: 1,
       maximum: 40,
     }),
     hardLimit: percentField({
       title: 'Hard from',
+      isSeldom: true,
       help: 'Threads turned to 70° give 16 %.',
       minimum: 1,
       maximum: 40,
     }),
     impossibleLimit: percentField({
       title: 'Impossible from',
+      isSeldom: true,
       help: 'Threads turned to 60° give 22 %.',
       minimum: 1,
       maximum: 40,
     }),
     straightLimit: percentField({
       title: 'Straight grain gives',
+      isSeldom: true,
       help: 'Common practice: 2 %.',
       minimum: 0.5,
       maximum: 20,
