@@ -32,7 +32,7 @@ function isShellCall(name: ChannelName): name is ShellChannelName {
   return Object.hasOwn(shellChannels, name);
 }
 
-/** The page takes light or dark from the system; the workshop's choice is told to the system once it is known. */
+/** The page colors itself; the window's frame, its menu and the system's dialogs follow the workshop's choice of light. */
 function followTheme(name: StoreChannelName, input: unknown, value: unknown): void {
   const told = name === 'workshop:opening' ? value : name === 'workshop:change' ? input : null;
   if (told !== null) nativeTheme.themeSource = (told as { workshop: { theme: Theme } }).workshop.theme;

@@ -8,7 +8,7 @@ import { askStore } from '#test/helpers/ask-store';
 import { isAdministrator, launchProgram, makeRunFolders, programArguments } from '#test/helpers/launch';
 import { projectRoot } from '#test/helpers/project-root';
 import { withTemporaryFolder } from '#test/helpers/temporary-folder';
-import { goTo, openPiece, title, writeDownRing } from '#test/helpers/notebook-steps';
+import { goTo, mainAction, openPiece, title, writeDownRing } from '#test/helpers/notebook-steps';
 
 const row = (page: Page, name: string) => page.getByRole('main').getByRole('link', { name, exact: true });
 
@@ -19,23 +19,29 @@ async function deletePiece(page: Page, name: string): Promise<void> {
   await expect(row(page, name)).toHaveCount(0);
 }
 
+/** Goes back to the newest backup of a kind by the Workshop page; the page then shows what was there at that time. */
+async function goBackTo(page: Page, why: string): Promise<void> {
+  await goTo(page, 'Workshop');
+  const backup = page.getByRole('region', { name: 'Backups' }).getByRole('listitem').filter({ hasText: why });
+  await backup.first().getByRole('button', { name: 'Go back to' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Go back to it' }).click();
+  await expect(page.getByRole('dialog')).toHaveCount(0);
+  await goTo(page, 'Projects');
+}
+
 test('a backup made by hand brings back what was changed since, and keeps what it replaced', async () => {
   const { page, close } = await launchProgram();
   await writeDownRing(page, 'Harvest round');
-  const made = await askStore(page, 'backup:make', {});
-  expect(made.why).toBe('by-hand');
+  await goTo(page, 'Workshop');
+  await mainAction(page, 'Back up now').click();
+  await expect(page.getByRole('region', { name: 'Backups' })).toContainText('Made by hand');
   await deletePiece(page, 'Harvest round');
   await writeDownRing(page, 'Frost round');
-  await askStore(page, 'backup:restore', { name: made.name });
-  await page.reload();
-  await goTo(page, 'Projects');
+  await goBackTo(page, 'Made by hand');
   await expect(row(page, 'Harvest round')).toBeVisible();
   await expect(row(page, 'Frost round')).toHaveCount(0);
 
-  const replaced = (await askStore(page, 'backup:list', {})).find(({ why }) => why === 'restore');
-  await askStore(page, 'backup:restore', { name: replaced?.name ?? '' });
-  await page.reload();
-  await goTo(page, 'Projects');
+  await goBackTo(page, 'Before going back to an older one');
   await expect(row(page, 'Frost round')).toBeVisible();
   await expect(row(page, 'Harvest round')).toHaveCount(0);
   await close();
