@@ -79,6 +79,11 @@ const coreRules = [
     ...core('units', 'domain'),
     ...schemas,
   ]),
+  coreRoom(
+    'learned',
+    'What the workshop’s own past teaches is worked out from records and calculators: it knows no channel and no page.',
+    [...core('units', 'domain', 'calculators'), ...schemas],
+  ),
   coreRoom('contract', 'The contract says what crosses the bridge, not how it is worked out.', [
     ...core('units', 'domain'),
     ...schemas,

@@ -49,6 +49,10 @@ export interface DemoTrip {
   readonly askedFor: string;
   readonly priceMinor: number | null;
   readonly trackingNumber?: string;
+  readonly backing?: string;
+  readonly batting?: string;
+  readonly thread?: string;
+  readonly patternName?: string;
 }
 
 export interface DemoCut {

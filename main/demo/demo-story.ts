@@ -2,6 +2,7 @@ import type { ChannelInput } from '#core/contract/channels';
 import type { StageId } from '#core/domain/ids';
 import type { Outline } from '#core/domain/outline';
 import type { Stage, StageKind, StageState } from '#core/domain/stage';
+import { tripWith } from '#core/domain/trip';
 import { addDays } from '#core/units/calendar-date';
 import { lengthFromInches } from '#core/units/length';
 import { DEMO_PHOTOS } from './demo-photos';
@@ -123,14 +124,18 @@ function addPhoto(store: DemoStore, stageId: StageId, name: string): void {
 
 function tripOf(store: DemoStore, trip: DemoTrip): ChannelInput<'trip:add'>['details'] {
   return {
-    withWhom: trip.withWhom,
+    ...tripWith(trip.withWhom),
     sentOn: addDays(store.today, -trip.sentDaysAgo),
     promisedOn: addDays(store.today, trip.promisedInDays),
     backOn: trip.backDaysAgo === undefined ? null : addDays(store.today, -trip.backDaysAgo),
     trackingNumber: trip.trackingNumber ?? '',
-    sentAlong: 'Top, backing, batting',
+    backing: trip.backing ?? '',
+    batting: trip.batting ?? '',
+    thread: trip.thread ?? '',
+    patternName: trip.patternName ?? '',
     askedFor: trip.askedFor,
-    priceMinor: trip.priceMinor,
+    priceAskedMinor: trip.priceMinor,
+    priceMinor: trip.backDaysAgo === undefined ? null : trip.priceMinor,
   };
 }
 

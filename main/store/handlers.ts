@@ -8,6 +8,7 @@ import { keepCalculation, listCalculations, removeCalculation } from './calculat
 import { redoChange, undoChange, undoState } from './changes';
 import { addChecklistItem, removeChecklistItem, tickChecklistItem } from './checklists';
 import { clothOfProject } from './cloth-of-project';
+import { keepContact, listContacts, removeContact } from './contacts';
 import { changeFabric, createFabric, deleteFabric, listFabrics, openFabric } from './fabrics';
 import { buyCloth, countCloth, discardCloth, releaseCloth, setAsideCloth } from './ledger';
 import { cutCloth } from './ledger-cut';
@@ -19,6 +20,7 @@ import { restoreBackup } from './restore';
 import { moveStage } from './stage-moves';
 import { deleteStagePlan, keepStagePlan, listStagePlans } from './stage-plans';
 import { addStage, changeStage, removeStage, reorderStage, repeatStage } from './stages';
+import { packTrip, tellTrip, untellTrip } from './trip-words';
 import { addTrip, changeTrip, receiveBack, removeTrip, sendOut } from './trips';
 import { changeWorkshop, readWorkshop } from './workshop';
 
@@ -58,6 +60,13 @@ export const storeHandlers: StoreHandlers = {
   'trip:receive': ({ store }, input) => receiveBack(store, input),
   'trip:change': ({ store }, input) => changeTrip(store, input),
   'trip:remove': ({ store }, input) => removeTrip(store, input),
+  'trip:tell': ({ store }, input) => tellTrip(store, input),
+  'trip:untell': ({ store }, input) => untellTrip(store, input),
+  'trip:pack': ({ store }, input) => packTrip(store, input),
+
+  'contact:list': ({ store }) => success(listContacts(store)),
+  'contact:keep': ({ store }, input) => keepContact(store, input),
+  'contact:remove': ({ store }, input) => removeContact(store, input),
 
   'stage-plan:list': ({ store }) => success(listStagePlans(store)),
   'stage-plan:keep': ({ store }, input) => keepStagePlan(store, input),

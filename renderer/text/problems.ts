@@ -23,6 +23,8 @@ export function problemWords(problem: Problem, display: LengthDisplay): string {
       return 'This was taken back before.';
     case 'in-use':
       return `This ${problem.what} is still in use, so it stays.`;
+    case 'name-taken':
+      return `There is a “${problem.name}” already. Give this one another name.`;
     case 'nothing-to-undo':
       return 'There is nothing left to take back.';
     case 'changed-since':

@@ -1,14 +1,18 @@
 import { calculationChannels } from './calculations';
 import type { InputOf, OutputOf } from './channel';
+import { contactChannels } from './contacts';
 import type { Problem } from './problem';
 import { projectChannels } from './projects';
 import { stashChannels } from './stash';
+import { tripChannels } from './trips';
 import { shellChannels, workshopChannels } from './workshop';
 import type { Result } from '#core/result';
 
 /** Everything that may be asked across the bridge: the whole of it, and nothing else gets through. */
 export const storeChannels = {
   ...projectChannels,
+  ...tripChannels,
+  ...contactChannels,
   ...calculationChannels,
   ...stashChannels,
   ...workshopChannels,

@@ -80,6 +80,13 @@ export const habits = z
       maximum: 10_000_000,
     }),
     turnaroundDays: countField({ title: 'Longarm turn-around', unit: 'days', minimum: 0, maximum: 730 }),
+    silentDays: countField({
+      title: 'Ask after a silence of',
+      help: 'A piece that is away and of which nothing was heard for longer comes up on the bench.',
+      unit: 'days',
+      minimum: 1,
+      maximum: 365,
+    }),
   })
   .readonly();
 
@@ -108,6 +115,7 @@ export const STARTING_HABITS: Habits = {
   longarmMinimumMinor: 6_000,
   hourRateMinor: 2_200,
   turnaroundDays: 28,
+  silentDays: 21,
 };
 
 export const currencyCode = z

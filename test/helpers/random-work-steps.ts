@@ -1,7 +1,9 @@
 import type { StoreChannelName } from '#core/contract/channels';
 import { clothKind } from '#core/domain/stash';
 import { stageState } from '#core/domain/stage';
+import { nameAlone } from '#core/domain/contact';
 import { STARTING_PLANS } from '#core/domain/starting-plans';
+import { tripEventKind, tripWith } from '#core/domain/trip';
 import { readWorkshop } from '#main/store/workshop';
 import type { Deed } from './random-work-deed';
 import { fabricDetails, inches, projectDetails, TINY_PNG, TODAY, type TestWorkshop } from './workshop';
@@ -25,6 +27,8 @@ const SOURCES = {
   stageId: 'SELECT id FROM stage',
   checklistItemId: 'SELECT id FROM checklist_item',
   tripId: 'SELECT id FROM trip',
+  tripEventId: 'SELECT id FROM trip_event',
+  contactId: 'SELECT id FROM contact',
   photoId: 'SELECT id FROM photo WHERE stage_id IS NOT NULL',
   stagePlanId: 'SELECT id FROM stage_plan',
   pieceId: 'SELECT id FROM cloth_piece',
@@ -55,16 +59,7 @@ const fabric = (deed: Deed): Given => ({
   details: fabricDetails({ name: nameOf(deed), notes: `note ${deed.amount}` }),
 });
 const trip = (deed: Deed): Given => ({
-  details: {
-    withWhom: nameOf(deed),
-    sentOn: TODAY,
-    promisedOn: null,
-    backOn: null,
-    trackingNumber: '',
-    sentAlong: '',
-    askedFor: '',
-    priceMinor: deed.amount,
-  },
+  details: { ...tripWith(nameOf(deed)), sentOn: TODAY, priceMinor: deed.amount },
 });
 const plan = (deed: Deed): Given => ({
   name: nameOf(deed),
@@ -113,6 +108,18 @@ export const steps: readonly UnvalidatedStep[] = [
   step('trip:add', ['stageId'], trip),
   step('trip:change', ['tripId'], trip),
   step('trip:remove', ['tripId'], () => ({})),
+  step('trip:send', ['stageId'], trip),
+  step('trip:tell', ['tripId'], (deed) => ({
+    kind: tripEventKind.options[deed.amount % tripEventKind.options.length],
+    on: TODAY,
+    note: nameOf(deed),
+    ofWholeParcel: deed.pick[1] % 2 === 0,
+  })),
+  step('trip:untell', ['tripEventId'], () => ({})),
+  step('trip:pack', ['tripId'], (deed) => ({ packing: [{ text: nameOf(deed), isPacked: true }] })),
+  step('contact:keep', [], (deed) => ({ contactId: null, details: nameAlone(nameOf(deed), 'other') })),
+  step('contact:keep', ['contactId'], (deed) => ({ details: nameAlone(nameOf(deed), 'longarm') })),
+  step('contact:remove', ['contactId'], () => ({})),
   step('stage-plan:keep', [], (deed) => ({ stagePlanId: null, ...plan(deed) })),
   step('stage-plan:keep', ['stagePlanId'], plan),
   step('stage-plan:delete', ['stagePlanId'], () => ({})),

@@ -13,7 +13,14 @@ const GROUPS: readonly { readonly title: string; readonly fields: readonly (keyo
   },
   {
     title: 'Backing, batting and the longarm',
-    fields: ['backingOverhang', 'backingSeam', 'longarmRateMinor', 'longarmMinimumMinor', 'turnaroundDays'],
+    fields: [
+      'backingOverhang',
+      'backingSeam',
+      'longarmRateMinor',
+      'longarmMinimumMinor',
+      'turnaroundDays',
+      'silentDays',
+    ],
   },
   { title: 'Your time', fields: ['handStitchPerHour', 'hourRateMinor'] },
 ];

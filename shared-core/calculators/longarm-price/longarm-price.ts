@@ -1,3 +1,4 @@
+import type { PriceLine } from '#core/domain/price-line';
 import { type Result, success } from '#core/result';
 import { lengthFromExact, UNITS_PER_INCH, UNITS_PER_METRE } from '#core/units/length';
 import type { Calculation, Calculator, Refusal } from '../calculator';
@@ -8,8 +9,7 @@ import { moneyQuantity, percentQuantity, wordsQuantity } from '../quantities';
 import {
   type LongarmPriceInput,
   longarmPriceInput,
-  longarmPriceInputFromProject,
-  type PriceLine,
+  longarmPriceInputFromProject
 } from './input';
 import { type Bill, type LongarmPriceDetails, makeBill } from './price-lines';
 import { grams, longarmSteps } from './longarm-steps';
