@@ -1,0 +1,35 @@
+import { planDates } from '#core/planner/plan-dates';
+import { leastLargestLateness } from '#test/helpers/exhaustive-dates';
+import { largeWorkshop, smallWorkshop } from '#test/helpers/random-workshops';
+
+const SIZES = [10, 100, 300];
+const ROUNDS = 25;
+const WORKSHOPS = 1_000;
+
+/**
+ * A line a size with the median time of planning so many open projects anew; then the share of small random workshops in
+ * which the order found is as good as the best of all, which a search apart from the planner tries out. A number as argument
+ * takes that many small workshops instead.
+ */
+export function runPlannerBench([given]: readonly string[]): void {
+  for (const projects of SIZES) {
+    const load = largeWorkshop(projects, 7);
+    const times = Array.from({ length: ROUNDS }, () => timeOf(() => planDates(load)));
+    const medianMs = times.toSorted((one, other) => one - other)[Math.floor(ROUNDS / 2)] ?? NaN;
+    console.log(JSON.stringify({ projects, medianMs: Math.round(medianMs * 100) / 100 }));
+  }
+  const workshops = given === undefined ? WORKSHOPS : Number(given);
+  let optimal = 0;
+  for (let seed = 1; seed <= workshops; seed += 1) {
+    const load = smallWorkshop(seed);
+    const found = planDates(load).largestLateDays ?? -Infinity;
+    if (found === leastLargestLateness(load)) optimal += 1;
+  }
+  console.log(JSON.stringify({ workshops, optimalShare: optimal / workshops }));
+}
+
+function timeOf(work: () => unknown): number {
+  const start = performance.now();
+  work();
+  return performance.now() - start;
+}
