@@ -1,5 +1,5 @@
 import { firstTables } from './0010-first-tables';
-import { benchTimeOfWorkshop } from './0040-bench-time';
+import { benchTimeOfWorkshop } from './0020-bench-time';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */

@@ -44,7 +44,9 @@ const stepsOf = (project: OpenProject) => loadOfProjects([project], workshop, to
 
 describe('what is left of a project', () => {
   it('is the work of its stages, with the turn-around where it is sent out', () => {
-    expect(stepsOf(piece([stage(1, 'in-hand'), stage(2, 'planned', 'longarm'), stage(3, 'planned')]))).toEqual([
+    expect(
+      stepsOf(piece([stage(1, 'in-hand'), stage(2, 'planned', 'longarm'), stage(3, 'planned')])),
+    ).toEqual([
       { kind: 'work', id: id(1), minutes: 60 },
       { kind: 'work', id: id(2), minutes: 60 },
       { kind: 'wait', id: id(2), days: 28 },
@@ -82,7 +84,10 @@ describe('what is left of a project', () => {
 
   it('takes the trip the piece is on, not one it is back from', () => {
     const again = piece([stage(1, 'out', 'longarm')], {
-      trips: [trip(1, { promisedOn: '2027-09-30', backOn: '2027-09-10' }), trip(1, { promisedOn: '2027-09-16' })],
+      trips: [
+        trip(1, { promisedOn: '2027-09-30', backOn: '2027-09-10' }),
+        trip(1, { promisedOn: '2027-09-16' }),
+      ],
     });
     expect(stepsOf(again)).toEqual([{ kind: 'wait', id: id(1), days: 3 }]);
   });
@@ -90,5 +95,8 @@ describe('what is left of a project', () => {
 
 it('puts what is in hand before what presses alike', () => {
   const projects = [piece([stage(1, 'planned')], {}, 1), piece([stage(1, 'in-hand')], {}, 2)];
-  expect(loadOfProjects(projects, workshop, today).projects.map((one) => one.id.slice(-1))).toEqual(['2', '1']);
+  expect(loadOfProjects(projects, workshop, today).projects.map((one) => one.id.slice(-1))).toEqual([
+    '2',
+    '1',
+  ]);
 });

@@ -2,7 +2,7 @@ import '#test/helpers/fixed-seed';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkDatePlan } from '#core/planner/check-date-plan';
-import { moreHours, withExtra } from '#core/planner/mend';
+import { moreHours, withExtra } from '#core/planner/more-hours';
 import { planDates } from '#core/planner/plan-dates';
 import type { Hands, LoadStep, ProjectLoad, WorkshopLoad } from '#core/planner/workshop-load';
 import { addDays, daysBetween } from '#core/units/calendar-date';

@@ -5,7 +5,7 @@ const STARTING = '{"weekMinutes":[60,60,60,60,60,180,180],"daysOff":[]}';
 
 /** When the maker sews: a column of the workshop's one row, so that it is changed and undone with it. */
 export const benchTimeOfWorkshop: Migration = {
-  version: 40,
+  version: 20,
   says: 'The hours at the bench on each weekday, and the days off',
   apply: (database) => {
     database.exec(

@@ -1,5 +1,5 @@
-import { bestOrder } from './best-order';
 import { mergedChainsOf, NEVER_DUE } from './chains';
+import { isInTime } from './is-in-time';
 import { earliestReadyDays } from './latest-done';
 import { makeWorkCalendar } from './work-calendar';
 import type { Hands, WorkshopLoad } from './workshop-load';
@@ -60,11 +60,6 @@ export function withExtra(hands: Hands, weekMinutes: number): Hands {
       more(sunday),
     ],
   };
-}
-
-function isInTime(load: WorkshopLoad): boolean {
-  const calendar = makeWorkCalendar(load.today, load.hands);
-  return bestOrder(mergedChainsOf(load, calendar), calendar, 'quick').cost.largest <= 0;
 }
 
 /** The projects that would be late even if the hands worked on nothing else. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { moreHours, withExtra } from '#core/planner/mend';
+import { moreHours, withExtra } from '#core/planner/more-hours';
 import type { Hands, ProjectLoad } from '#core/planner/workshop-load';
 import { calendarDate } from '#core/units/calendar-date';
 

@@ -7,7 +7,7 @@ import { createStoreAt, openWorkshop, temporaryFolder } from '#test/helpers/work
 /** A workshop of the step before, in which its maker has changed something that can still be undone. */
 function olderWorkshop(): string {
   const file = path.join(temporaryFolder(), 'workshop.sqlite');
-  const older = createStoreAt(30, file);
+  const older = createStoreAt(10, file);
   older.exec(`
     INSERT INTO change_log (id, words, made_at, is_undone) VALUES ('00000000-0000-4000-8000-0000000000aa', 'Changed the workshop', 1, 0);
     UPDATE current_change SET change_seq = 1;
@@ -53,7 +53,9 @@ test('days off that end before they begin, and days longer than a day, are refus
   const opened = openWorkshop();
   const { workshop } = opened.get('workshop:opening', {});
   const change = (benchTime: object) =>
-    opened.fail('workshop:change', { workshop: { ...workshop, benchTime: { ...workshop.benchTime, ...benchTime } } });
+    opened.fail('workshop:change', {
+      workshop: { ...workshop, benchTime: { ...workshop.benchTime, ...benchTime } },
+    });
   const backwards = { from: calendarDate('2027-05-02'), to: calendarDate('2027-05-01'), why: '' };
   expect(change({ daysOff: [backwards] }).code).toBe('invalid-input');
   expect(change({ weekMinutes: [1441, 0, 0, 0, 0, 0, 0] }).code).toBe('invalid-input');
