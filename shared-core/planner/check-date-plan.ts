@@ -53,8 +53,7 @@ function checkProject(
     if (start < at) faults.push(`${where} begins on ${start}, before ${at}`);
     const end = step.kind === 'wait' ? addDays(at, step.days) : (days.at(-1)?.on ?? at);
     if (said?.startOn !== start || said.endOn !== end) faults.push(`${where} says other days`);
-    if (said?.latestStartOn != null && said.latestStartOn < start)
-      faults.push(`${where} is too late at once`);
+    if ((said?.latestStartOn ?? start) < start) faults.push(`${where} is too late at once`);
     at = end;
   });
   if (dates.finishOn !== at) faults.push(`${project.id} is finished on ${at}`);
