@@ -8,7 +8,7 @@ import type { WorkCalendar } from './work-calendar';
 export type Effort = 'thorough' | 'quick';
 
 /** Blocks handled by trial schedules: more blocks, fewer trials. */
-const BLOCKS_TRIED: Readonly<Record<Effort, number>> = { thorough: 40_000, quick: 4_000 };
+const BLOCKS_TRIED: Readonly<Record<Effort, number>> = { thorough: 24_000, quick: 4_000 };
 /** Only small workshops are searched through; in larger ones the search would not come near its end. */
 const MOST_BLOCKS_SEARCHED = 40;
 const BLOCKS_SEARCHED: Readonly<Record<Effort, number>> = { thorough: 200_000, quick: 20_000 };
