@@ -44,6 +44,8 @@ export interface NamedField {
 export interface Variant {
   readonly value: string;
   readonly fields: readonly NamedField[];
+  /** Values the schema gives to begin with when this form is chosen; empty where it gives none. */
+  readonly example: Readonly<Record<string, unknown>>;
 }
 
 interface Wrapped {
@@ -96,16 +98,23 @@ function describeVariants(union: z.ZodDiscriminatedUnion): {
 } {
   const key = union.def.discriminator;
   const variants = union.options.map((option) => {
-    const { core } = unwrap(option);
+    const { core, meta } = unwrap(option);
     if (!(core instanceof z.ZodObject)) throw new RangeError(`A variant of ${key} is not an object`);
     const value = Object.fromEntries(shapeEntries(core))[key];
     if (value === undefined) throw new RangeError(`A variant without ${key}`);
     return {
       value: String(literalOf(value)),
       fields: describeFields(core).filter((field) => field.key !== key),
+      example: firstExample(meta),
     };
   });
   return { key, variants };
+}
+
+function firstExample(meta: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
+  const examples = meta['examples'];
+  const first: unknown = Array.isArray(examples) ? examples[0] : undefined;
+  return typeof first === 'object' && first !== null ? Object.fromEntries(Object.entries(first)) : {};
 }
 
 function describeNumber(number: z.ZodNumber, meta: Readonly<Record<string, unknown>>) {

@@ -12,8 +12,8 @@ import {
   type FieldPath,
   type PathProblem,
   problemAt,
-  startingObject,
   startingValue,
+  startingVariant,
   type SchemaFieldProps,
 } from './schema-values';
 import styles from './schema-form.module.css';
@@ -155,7 +155,7 @@ function OneOf({
   }));
   const choose = (next: string) => {
     const variant = field.variants.find((one) => one.value === next);
-    if (variant !== undefined) onChange({ [field.key]: next, ...startingObject(variant.fields, current) });
+    if (variant !== undefined) onChange(startingVariant(field.key, variant, current));
   };
   const Chooser = options.length > 4 ? Select : Choice;
   return (

@@ -1,4 +1,4 @@
-import type { FieldDescription, NamedField } from './describe-schema';
+import type { FieldDescription, NamedField, Variant } from './describe-schema';
 
 export type FieldPath = readonly (string | number)[];
 
@@ -24,7 +24,7 @@ export function problemAt(problems: readonly PathProblem[], path: FieldPath): st
   return found?.words ?? null;
 }
 
-/** A value to start a new row or a newly chosen variant with: the least that is allowed, the first choice, no text. */
+/** A value to start a new row or part with: the least that is allowed, the first choice, no text. */
 export function startingValue(field: FieldDescription): unknown {
   if (field.isOptional) return field.empty === 'null' ? null : undefined;
   switch (field.form) {
@@ -47,19 +47,30 @@ export function startingValue(field: FieldDescription): unknown {
       return Array.from({ length: field.minimum }, () => startingValue(field.row));
     case 'one-of': {
       const first = field.variants[0];
-      return first === undefined ? {} : { [field.key]: first.value, ...startingObject(first.fields) };
+      return first === undefined ? {} : startingVariant(field.key, first);
     }
   }
 }
 
-/** The object's fields with what is already entered under the same names kept, where it is of the same kind. */
-export function startingObject(
-  fields: readonly NamedField[],
+/**
+ * A newly chosen form of an object, with the sizes its schema gives to begin with. What was entered under the same names for
+ * another form stays, where it is of the same kind.
+ */
+export function startingVariant(
+  key: string,
+  { value, fields, example }: Variant,
   kept: Readonly<Record<string, unknown>> = {},
+): Record<string, unknown> {
+  return { [key]: value, ...startingObject(fields, { example, kept }) };
+}
+
+function startingObject(
+  fields: readonly NamedField[],
+  { example = {}, kept = {} }: Partial<Record<'example' | 'kept', Readonly<Record<string, unknown>>>> = {},
 ): Record<string, unknown> {
   return Object.fromEntries(
     fields.map(({ key, field }) => {
-      const start = startingValue(field);
+      const start = Object.hasOwn(example, key) ? example[key] : startingValue(field);
       const isAlike =
         Object.hasOwn(kept, key) &&
         typeof kept[key] === typeof start &&

@@ -64,13 +64,22 @@ export interface KeptAnswer {
 }
 
 /**
- * Whether a kept answer no longer follows from the project: its calculator has risen, its own part no longer reads, or
- * the project now gives another input. A change of the project and back again leaves it up to date.
+ * Whether a kept answer no longer follows from the project: its calculator has risen, its own part no longer reads, or the
+ * project now gives another answer. A change of the project and back again leaves it up to date, and so does a change that the
+ * answer does not hang on, such as the hole's size where the slit is not counted; a drawing of the whole piece says nothing new.
  */
 export function isOutOfDate(kept: KeptAnswer, calculator: Calculator, measurements: Measurements): boolean {
   if (kept.version !== calculator.version) return true;
   const now = completeInput(calculator, measurements, kept.ownInput);
-  return !now.ok || !isSameData(now.value.input, kept.input);
+  if (!now.ok) return true;
+  return !isSameData(now.value.input, kept.input) && !isSameAnswer(calculator, now.value.input, kept.input);
+}
+
+function isSameAnswer(calculator: Calculator, input: object, keptInput: unknown): boolean {
+  const before = readInput(calculator.input, keptInput, 'in');
+  if (!before.ok) return false;
+  const [one, other] = [calculator.calculate(input), calculator.calculate(before.value)];
+  return one.ok && other.ok && isSameData({ ...one.value, diagram: null }, { ...other.value, diagram: null });
 }
 
 /** Deep equality of plain data; the order of fields does not matter. */

@@ -3,6 +3,8 @@ import userEvent from '@testing-library/user-event';
 import { useState } from 'react';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { z } from 'zod';
+import { answerCalculator } from '#core/calculators/complete-input';
+import { patchSize } from '#core/calculators/patches/patch-size';
 import { calculators } from '#core/calculators/registry';
 import { calendarDate } from '#core/domain/dates';
 import {
@@ -15,11 +17,12 @@ import {
   percentField,
   textField,
 } from '#core/domain/fields';
+import type { Measurements } from '#core/domain/measurements';
 import { outline } from '#core/domain/outline';
 import { habitChanges, habits, STARTING_HABITS } from '#core/domain/workshop';
 import { lengthFromInches } from '#core/units/length';
 import { describeSchema } from '#renderer/ui/describe-schema';
-import type { PathProblem } from '#renderer/ui/schema-values';
+import { type PathProblem, startingVariant } from '#renderer/ui/schema-values';
 import { SchemaForm } from '#renderer/ui/schema-form';
 
 const every = z.object({
@@ -57,6 +60,13 @@ const start = {
   hole: null,
   blocks: [{ size: lengthFromInches(6) }],
   outline: { shape: 'circle', diameter: lengthFromInches(40) },
+};
+
+const project: Measurements = {
+  outline: { shape: 'circle', diameter: lengthFromInches(40) },
+  hole: null,
+  hasSlit: false,
+  habits: STARTING_HABITS,
 };
 
 /** What the form last gave back. */
@@ -153,6 +163,30 @@ describe('a form drawn from a schema', () => {
       width: lengthFromInches(14),
       length: lengthFromInches(42),
     });
+  });
+
+  it('starts a newly chosen patch with sizes that can be cut, and keeps what was entered under the same name', () => {
+    const described = describeSchema(patchSize.input);
+    const unit = described.form === 'group' && described.fields.find(({ key }) => key === 'unit')?.field;
+    if (unit === false || unit?.form !== 'one-of') throw new Error('Patches are told apart by their unit');
+    const variantOf = (name: string) => unit.variants.find(({ value }) => value === name)!;
+    expect(startingVariant('unit', variantOf('log-cabin'))).toEqual({
+      unit: 'log-cabin',
+      center: lengthFromInches(2),
+      firstStrip: lengthFromInches(1),
+      secondStrip: lengthFromInches(1),
+      rounds: 4,
+    });
+    const rectangle = startingVariant('unit', variantOf('rectangle'), {
+      width: lengthFromInches(5),
+      side: 1,
+    });
+    expect(rectangle).toMatchObject({ unit: 'rectangle', width: lengthFromInches(5) });
+    expect(rectangle).not.toHaveProperty('side');
+    for (const variant of unit.variants) {
+      const own = { unit: startingVariant('unit', variant) };
+      expect(answerCalculator(patchSize, project, own).ok, variant.value).toBe(true);
+    }
   });
 
   it('shows a problem at the field of its path', () => {

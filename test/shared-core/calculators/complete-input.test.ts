@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { backing } from '#core/calculators/backing/backing';
+import { outerBinding } from '#core/calculators/binding/outer-binding';
 import { answerCalculator, bareUnitOf, completeInput, isOutOfDate } from '#core/calculators/complete-input';
 import { calculators } from '#core/calculators/registry';
 import type { Measurements } from '#core/domain/measurements';
@@ -99,6 +100,28 @@ describe('a kept answer', () => {
   it('does not mind changes of what the maker set herself, or of what it never took', () => {
     expect(isOutOfDate(kept, backing, changed({ backingSeam: inches(1 / 4) }))).toBe(false);
     expect(isOutOfDate(kept, backing, changed({ hourRateMinor: 1 }))).toBe(false);
+  });
+
+  it('of the outer binding minds the hole only where a slit to it is bound with the outside', () => {
+    const skirt = (across: number): Measurements => ({
+      outline: { shape: 'circle', diameter: inches(50) },
+      hole: { diameter: inches(across) },
+      hasSlit: true,
+      habits: STARTING_HABITS,
+    });
+    const keptOf = (own: object) => {
+      const completed = completeInput(outerBinding, skirt(5), own);
+      return {
+        version: outerBinding.version,
+        ...(completed.ok ? completed.value : { input: {}, ownInput: {} }),
+      };
+    };
+    const isOldWith = (across: number, own: object) => isOutOfDate(keptOf(own), outerBinding, skirt(across));
+    expect(isOldWith(8, {})).toBe(false);
+    expect(isOldWith(8, { slitBoundWith: 'hole' })).toBe(false);
+    expect(isOldWith(8, { slitBoundWith: 'outside' })).toBe(true);
+    expect(isOldWith(5, { slitBoundWith: 'outside' })).toBe(false);
+    expect(isOldWith(60, {})).toBe(true);
   });
 
   it('is out of date when its calculator has risen or its own part no longer reads', () => {
