@@ -218,7 +218,7 @@ function Rests({ tree, frame, swatch, sizeOf }: RestsProps) {
             <rect
               {...{ x, y, width, height }}
               className={styles['leftover']}
-              {...(swatch === null ? {} : { fill: swatch })}
+              fill={swatch ?? 'var(--cloth)'}
             />
             {hasWords && (
               <text

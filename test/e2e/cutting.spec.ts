@@ -48,7 +48,7 @@ async function fillNotebook(page: Page) {
   if (piecing === undefined) throw new Error('No piecing stage');
   await askStore(page, 'calculation:keep', {
     stageId: piecing.id,
-    calculator: 'patch-size',
+    calculator: 'top',
     ownInput: {},
   });
   const { fabricId } = await askStore(page, 'fabric:create', {
@@ -85,7 +85,19 @@ test('patches kept with a project are planned in a thread of its own, as they ar
   await page.screenshot({ path: '/tmp/shots/plan1.png' });
   expect(page.workers()).toHaveLength(1);
   await expect(plan.getByText(/Searched for|Everything worth trying/)).toBeVisible();
-  await page.screenshot({ path: '/tmp/shots/plan2.png', fullPage: true });
+  const what = page.getByRole('region', { name: 'What to cut' });
+  await what
+    .getByRole('button', { name: /Choose the cloth for/ })
+    .first()
+    .click();
+  await page.getByRole('radio', { name: /Kettle blue/ }).check();
+  await page.screenshot({ path: '/tmp/shots/cloth.png' });
+  await page.getByRole('button', { name: 'Cut from it' }).click();
+  await expect(plan.getByText(/Searched for|Everything worth trying/)).toBeVisible();
+  await page.setViewportSize({ width: 1280, height: 2600 });
+  await page.screenshot({ path: '/tmp/shots/plan2.png' });
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await page.screenshot({ path: '/tmp/shots/plan2d.png' });
   expect(await axeFaults(page)).toEqual([]);
   expect(refused).toEqual([]);
   await close();

@@ -40,6 +40,9 @@ export function sizeWords(
 /** How far a plan can be from the best: against the area of its patches, which no cutting can go below. */
 export function gapWords(plan: JobPlan): string {
   if (plan.leastArea === 0) return '';
+  if (plan.gap >= 1) {
+    return `It uses ${(1 + plan.gap).toFixed(1)} times the cloth of the patches alone, as small jobs often do.`;
+  }
   const percent = percentWords(plan.gap);
   return plan.gap < 0.0005
     ? 'Not a thread is wasted: nothing can be better.'
