@@ -1,31 +1,17 @@
-import type { JobPlan } from '#core/cutting/cutting-job';
-import type { CuttingRule } from '#core/cutting/cut-plan';
-import type { CuttingSetup } from '#core/domain/cutting-setup';
 import { Button } from '#renderer/ui/button';
 import { Notice } from '#renderer/ui/notice';
 import { Typeset } from '#renderer/ui/typeset';
-import type { Shelf } from './job-of-setup';
 import { PlanChoice } from './plan-choice';
 import { PlanPieces } from './plan-pieces';
+import type { PlanProps } from './plan-props';
 import { gapWords } from './plan-words';
 import { ToBuy } from './to-buy';
 import { Unplaced } from './unplaced';
 import { LONGER_MILLISECONDS, type Planning } from './use-planning';
 import styles from './cutting.module.css';
 
-export interface PlanAnswerProps {
-  readonly setup: CuttingSetup;
-  readonly shelf: Shelf;
-  readonly planning: Planning;
-  readonly chosen: JobPlan | null;
-  readonly onChoose: (rule: CuttingRule) => void;
-  readonly spotlight: string | null;
-  readonly onSpotlight: (key: string | null) => void;
-  readonly onChange: (setup: CuttingSetup) => void;
-}
-
 /** The two plans side by side, how good they are, what cannot be cut, what must be bought, and every piece drawn. */
-export function PlanAnswer(props: PlanAnswerProps) {
+export function PlanAnswer(props: PlanProps) {
   const { setup, shelf, planning, chosen } = props;
   const { answer } = planning;
   return (

@@ -7,14 +7,14 @@ import { CutLayout, type LayoutPatch } from '#renderer/ui/cut-layout';
 import { useDisplay } from '#renderer/ui/display';
 import { Typeset } from '#renderer/ui/typeset';
 import { patchLabel } from './job-of-setup';
-import type { PlanAnswerProps } from './plan-answer';
+import type { PlanProps } from './plan-props';
 import { counted, sizeWords } from './plan-words';
 import { withPiece } from './setup-changes';
 import { nameOfCloth } from './to-buy';
 import styles from './cutting.module.css';
 
 /** Every piece of cloth the plan cuts, drawn to scale. */
-export function PlanPieces(props: PlanAnswerProps & { readonly plan: JobPlan }) {
+export function PlanPieces(props: PlanProps & { readonly plan: JobPlan }) {
   const { plan } = props;
   if (plan.pieces.length === 0) return null;
   return (
@@ -33,7 +33,7 @@ export function PlanPieces(props: PlanAnswerProps & { readonly plan: JobPlan }) 
   );
 }
 
-function PieceView(props: PlanAnswerProps & { readonly piece: PiecePlan }) {
+function PieceView(props: PlanProps & { readonly piece: PiecePlan }) {
   const { piece, setup, shelf, spotlight, onSpotlight } = props;
   const { length } = useDisplay();
   const found = findPiece(props);
@@ -83,7 +83,7 @@ function PieceView(props: PlanAnswerProps & { readonly piece: PiecePlan }) {
   );
 }
 
-function findPiece({ piece, shelf }: PlanAnswerProps & { readonly piece: PiecePlan }): {
+function findPiece({ piece, shelf }: PlanProps & { readonly piece: PiecePlan }): {
   readonly id: ClothPieceId;
   readonly kind: string;
   readonly fabric: Fabric;
@@ -95,6 +95,6 @@ function findPiece({ piece, shelf }: PlanAnswerProps & { readonly piece: PiecePl
   return null;
 }
 
-function swatchOf(key: string, shelf: PlanAnswerProps['shelf']): string | null {
+function swatchOf(key: string, shelf: PlanProps['shelf']): string | null {
   return [...shelf.cloth.values()].find(({ fabric }) => fabric.id === key)?.fabric.swatch ?? null;
 }

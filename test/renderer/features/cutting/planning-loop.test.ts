@@ -51,7 +51,7 @@ describe('the planning thread', () => {
   it('stops at once when told to, keeping the plan it has, and goes on when asked', () => {
     const { order, heard, slice, untilRest, isWaiting } = thread();
     order({ order: 'plan', search: 1, job: hard, milliseconds: 60_000 });
-    while (heard.at(-1)?.answer == null) slice();
+    while (heard.every(({ answer }) => answer === null)) slice();
     order({ order: 'stop' });
     expect(heard.at(-1)).toMatchObject({ state: 'rested' });
     untilRest();
