@@ -1,9 +1,10 @@
 import { firstTables } from './0010-first-tables';
-import { contacts } from './0020-contacts';
+import { benchTimeOfWorkshop } from './0020-bench-time';
+import { contacts } from './0030-contacts';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
-export const migrations: readonly Migration[] = [firstTables, contacts];
+export const migrations: readonly Migration[] = [firstTables, benchTimeOfWorkshop, contacts];
 
 /** The format this program writes; a file beyond it is refused untouched. */
 export const KNOWN_VERSION = Math.max(...migrations.map(({ version }) => version));
