@@ -1,4 +1,5 @@
-import { type DemoProject, LATHE } from './demo-project';
+import { LATHE } from './demo-contacts';
+import type { DemoProject } from './demo-project';
 
 /** The pieces of the demo workshop without a hole. */
 export const DEMO_FLAT_PIECES: readonly DemoProject[] = [
@@ -25,6 +26,7 @@ export const DEMO_FLAT_PIECES: readonly DemoProject[] = [
           promisedInDays: 9,
           askedFor: 'Slow waves along the length, gray thread.',
           priceMinor: null,
+          words: [{ kind: 'arrived', daysAgo: 15 }],
         },
       },
     ],

@@ -1,5 +1,6 @@
 import type { ProjectPurpose } from '#core/domain/project';
 import type { StageKind, StageState } from '#core/domain/stage';
+import type { TripEventKind } from '#core/domain/trip';
 
 /** A project of the demo workshop. Everything here is invented; lengths in inches, money in cents, days counted from today. */
 export interface DemoProject {
@@ -53,6 +54,14 @@ export interface DemoTrip {
   readonly batting?: string;
   readonly thread?: string;
   readonly patternName?: string;
+  readonly words?: readonly DemoWord[];
+}
+
+/** Something that was heard of a trip. */
+export interface DemoWord {
+  readonly kind: TripEventKind;
+  readonly daysAgo: number;
+  readonly note?: string;
 }
 
 export interface DemoCut {
@@ -62,7 +71,3 @@ export interface DemoCut {
   readonly daysAgo: number;
   readonly leftovers?: readonly { readonly width: number; readonly length: number }[];
 }
-
-/** The two hired longarm quilters of the demo. */
-export const TALLOWMERE = 'Pell Tallowmere, longarm';
-export const LATHE = 'Corvin Lathe, longarm';

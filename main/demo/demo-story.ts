@@ -111,9 +111,15 @@ function prepareStage(store: DemoStore, stage: Stage, told: DemoStage): void {
   for (const calculator of KEPT[told.kind]) {
     store.call('calculation:keep', { stageId: stage.id, calculator, ownInput: {} });
   }
-  if (told.trip !== undefined)
-    store.call('trip:add', { stageId: stage.id, details: tripOf(store, told.trip) });
+  if (told.trip !== undefined) addTrip(store, stage.id, told.trip);
   if (told.photo !== undefined) addPhoto(store, stage.id, told.photo);
+}
+
+function addTrip(store: DemoStore, stageId: StageId, trip: DemoTrip): void {
+  const { tripId } = store.call('trip:add', { stageId, details: tripOf(store, trip) });
+  for (const { kind, daysAgo, note = '' } of trip.words ?? []) {
+    store.call('trip:tell', { tripId, kind, on: addDays(store.today, -daysAgo), note, ofWholeParcel: false });
+  }
 }
 
 function addPhoto(store: DemoStore, stageId: StageId, name: string): void {

@@ -1,11 +1,10 @@
-import { z } from 'zod';
 import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
 import type { Contact, ContactTrip } from '#core/contract/contacts';
 import type { Problem } from '#core/contract/problem';
 import type { Changed } from '#core/contract/projects';
 import { type ContactDetails, contactKind, type ContactKind, nameAlone } from '#core/domain/contact';
 import type { ContactId } from '#core/domain/ids';
-import { priceLine } from '#core/domain/price-line';
+import { priceLines } from '#core/domain/price-line';
 import { failure, type Result, success } from '#core/result';
 import { recordChange } from './changes';
 import {
@@ -23,8 +22,6 @@ import {
 import { notFound } from './lookups';
 import { choiceOf, jsonOf, numberOrNullOf, readBy, textOf } from './rows';
 import { tripsOf } from './trip-rows';
-
-const priceLines = z.array(priceLine).readonly();
 
 /** Everybody by name, each with all trips to them that stand in projects which are still there. */
 export function listContacts(store: ReadableStore): readonly Contact[] {
@@ -96,7 +93,12 @@ function contactTrips(store: ReadableStore): readonly ContactTrip[] {
     FROM trip JOIN stage ON stage.id = stage_id JOIN project ON project.id = project_id
     WHERE deleted_at IS NULL ORDER BY sent_on DESC, trip.seq DESC`;
   const rows = allRows(store, names);
-  const trips = new Map(tripsOf(store, rows.map((row) => textOf(row, 'id'))).map((trip) => [trip.id, trip]));
+  const trips = new Map(
+    tripsOf(
+      store,
+      rows.map((row) => textOf(row, 'id')),
+    ).map((trip) => [trip.id, trip]),
+  );
   return rows.flatMap((row) => {
     const trip = trips.get(textOf(row, 'id') as ContactTrip['id']);
     if (trip === undefined) return [];

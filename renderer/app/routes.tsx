@@ -1,6 +1,15 @@
 import { lazy, type ReactNode, Suspense } from 'react';
 import { createHashRouter, type RouteObject, useParams, useSearchParams } from 'react-router';
-import { type FabricId, fabricId, type ProjectId, projectId, type StageId, stageId } from '#core/domain/ids';
+import {
+  type ContactId,
+  contactId,
+  type FabricId,
+  fabricId,
+  type ProjectId,
+  projectId,
+  type StageId,
+  stageId,
+} from '#core/domain/ids';
 import { FaultPage, NotFoundPage } from './fault-page';
 import { Frame } from './frame';
 import { HomeRoute } from './home-route';
@@ -19,6 +28,12 @@ const SpreadPage = lazy(async () => ({
 }));
 const StagePage = lazy(async () => ({
   default: (await import('#renderer/features/stage/stage-page')).StagePage,
+}));
+const OutPage = lazy(async () => ({
+  default: (await import('#renderer/features/out/out-page')).OutPage,
+}));
+const ContactPage = lazy(async () => ({
+  default: (await import('#renderer/features/out/contact-page')).ContactPage,
 }));
 const StashPage = lazy(async () => ({
   default: (await import('#renderer/features/stash/stash-page')).StashPage,
@@ -57,6 +72,11 @@ const pages: readonly RouteObject[] = [
   {
     path: 'cutting',
     element: <OfSearchedProject>{(id) => <CuttingPage key={id} projectId={id} />}</OfSearchedProject>,
+  },
+  { path: 'out', element: <OutPage /> },
+  {
+    path: 'out/:contactId',
+    element: <OfContact>{(id) => <ContactPage key={id} contactId={id} />}</OfContact>,
   },
   { path: 'stash', element: <StashPage /> },
   { path: 'stash/:fabricId', element: <OfFabric>{(id) => <FabricPage key={id} fabricId={id} />}</OfFabric> },
@@ -106,5 +126,10 @@ function OfStage({ children }: { readonly children: (project: ProjectId, stage: 
 
 function OfFabric({ children }: { readonly children: (id: FabricId) => ReactNode }) {
   const id = fabricId.safeParse(useParams()['fabricId']);
+  return id.success ? children(id.data) : <NotFoundPage />;
+}
+
+function OfContact({ children }: { readonly children: (id: ContactId) => ReactNode }) {
+  const id = contactId.safeParse(useParams()['contactId']);
   return id.success ? children(id.data) : <NotFoundPage />;
 }

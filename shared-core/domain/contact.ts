@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { priceLine } from './price-line';
+import { priceLines } from './price-line';
 
 /** longarm: quilts for hire; other: anybody else a piece is sent to. */
 export const contactKind = z.enum(['longarm', 'other']);
@@ -16,7 +16,7 @@ export const contactDetails = z
     reach: z.string().trim().max(300),
     rateMinor: z.number().min(0).max(10_000).nullable(),
     minimumMinor: z.number().min(0).max(10_000_000).nullable(),
-    lines: z.array(priceLine).max(20).readonly(),
+    lines: priceLines,
     promisedDays: z.int().min(0).max(730).nullable(),
     notes: z.string().max(5_000),
   })

@@ -36,3 +36,8 @@ export const priceLine = z.discriminatedUnion('by', [
 ]);
 
 export type PriceLine = z.infer<typeof priceLine>;
+
+export const priceLines = z.array(priceLine).max(20).readonly().meta({
+  title: 'Other lines',
+  description: 'Thread, batting, basting, rush, freight: flat, by area, by edge or in percent.',
+});

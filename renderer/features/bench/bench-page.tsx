@@ -6,6 +6,7 @@ import { classes } from '#renderer/ui/classes';
 import { EmptyState } from '#renderer/ui/empty-state';
 import { Page } from '#renderer/ui/page';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { AskAfter } from './ask-after';
 import { PieceAction } from './piece-action';
 import { FirstPiece, PieceCard } from './piece-card';
 import { benchOf, benchSummary, GROUP_WORDS } from './view-model';
@@ -34,6 +35,7 @@ export function BenchPage() {
       aside={<ButtonLink to="/projects/new">Begin a piece</ButtonLink>}
     >
       <FirstPiece piece={first} workshopHabits={habits} on={on} />
+      <AskAfter glances={glances} silentDays={habits.silentDays} on={on} />
       <div className={styles['groups']}>
         {groups.map(({ situation, pieces }) => (
           <section

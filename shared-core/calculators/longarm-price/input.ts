@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { lengthField, minorField, numberField, percentField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import { outline } from '#core/domain/outline';
-import { priceLine } from '#core/domain/price-line';
+import { priceLines } from '#core/domain/price-line';
 import { lengthFromInches } from '#core/units/length';
 
 const inches = lengthFromInches;
@@ -30,10 +30,7 @@ export const longarmPriceInput = z
       minimum: 0,
       maximum: most,
     }),
-    lines: z.array(priceLine).max(20).readonly().meta({
-      title: 'Other lines',
-      description: 'Thread, batting, basting, rush, freight: flat, by area, by edge or in percent.',
-    }),
+    lines: priceLines,
     overhang: lengthField({
       title: 'Overhang',
       help: 'Of backing and batting on every side.',
