@@ -21,8 +21,9 @@ export function dayCount(days: number): string {
   return days === 1 ? '1 day' : `${String(days)} days`;
 }
 
-/** `1 trip`, `4 trips`. */
+/** `no trip`, `1 trip`, `4 trips`. */
 export function tripCount(trips: number): string {
+  if (trips === 0) return 'no trip';
   return trips === 1 ? '1 trip' : `${String(trips)} trips`;
 }
 
@@ -35,6 +36,7 @@ export function askAfterWords({ why, days }: AskAfter): string {
 export function learnedDaysWords({ count, median, low, high }: Learned): string {
   const whole = (days: number) => String(roundNearest(days, 1));
   const from = `from ${tripCount(count)}`;
+  if (count === 1) return `${dayCount(median)} ${from}`;
   const rule = `${dayCount(roundNearest(median, 1))} as a rule`;
   return whole(low) === whole(high)
     ? `${rule}, ${from}`

@@ -94,8 +94,7 @@ export function lastWordOn({ sentOn, events }: Away): CalendarDate | null {
 
 /** overdue: the promised day is past; silent: nothing was heard for longer than `silentDays`. */
 export type AskAfter =
-  | { readonly why: 'overdue'; readonly days: number }
-  | { readonly why: 'silent'; readonly days: number };
+  { readonly why: 'overdue'; readonly days: number } | { readonly why: 'silent'; readonly days: number };
 
 /** Why a piece that is away should be asked after today; null when all is as it should be. */
 export function askAfter(trip: Away, on: CalendarDate, silentDays: number): AskAfter | null {

@@ -46,7 +46,7 @@ export function Quilters({ measurements, dueOn }: QuiltersProps) {
   });
   return (
     <section className={styles['quilters']} aria-labelledby={titleId}>
-      <h2 id={titleId}>Who could quilt it</h2>
+      <h3 id={titleId}>Who could quilt it</h3>
       {offers.length === 0 ? (
         <p className={styles['quiet']}>
           No longarm quilter is known yet. <Link to="/out">Add one</Link> with rates and turn-around, and they

@@ -58,7 +58,6 @@ export function StagePage({ projectId, stageId }: StagePageProps) {
         <div className={styles['spread']}>
           <div className={styles['numbers']}>
             <Numbers stage={stage} measurements={measurements} />
-            {isToBeSent(stage) && <Quilters measurements={measurements} dueOn={spread.project.dueOn} />}
           </div>
           <div className={styles['side']}>
             <div className={styles['drawing']}>
@@ -70,6 +69,7 @@ export function StagePage({ projectId, stageId }: StagePageProps) {
                 awayWords={awayWords(standing, on, locale)}
               />
             </div>
+            {isToBeSent(stage) && <Quilters measurements={measurements} dueOn={spread.project.dueOn} />}
             <Trips
               stage={stage}
               trips={spread.trips.filter((trip) => trip.stageId === stageId)}

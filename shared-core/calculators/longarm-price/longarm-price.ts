@@ -6,11 +6,7 @@ import type { Note, Table } from '../explanation';
 import { outlineArea } from '../outline/outline-inset';
 import { outlineBounds } from '../outline/outline-measures';
 import { moneyQuantity, percentQuantity, wordsQuantity } from '../quantities';
-import {
-  type LongarmPriceInput,
-  longarmPriceInput,
-  longarmPriceInputFromProject
-} from './input';
+import { type LongarmPriceInput, longarmPriceInput, longarmPriceInputFromProject } from './input';
 import { type Bill, type LongarmPriceDetails, makeBill } from './price-lines';
 import { grams, longarmSteps } from './longarm-steps';
 

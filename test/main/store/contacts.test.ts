@@ -39,7 +39,9 @@ describe('a contact', () => {
     const taken = { code: 'name-taken', name: 'Pell Tallowmere' };
     expect(workshop.fail('contact:keep', { contactId: null, details })).toEqual(taken);
     expect(workshop.fail('contact:keep', { contactId: other.contactId, details })).toEqual(taken);
-    expect(workshop.fail('contact:keep', { contactId: NO_SUCH_ID as never, details: nameAlone('New', 'other') })).toEqual({
+    expect(
+      workshop.fail('contact:keep', { contactId: NO_SUCH_ID as never, details: nameAlone('New', 'other') }),
+    ).toEqual({
       code: 'not-found',
       what: 'contact',
     });

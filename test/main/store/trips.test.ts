@@ -2,7 +2,14 @@ import { describe, expect, test } from 'vitest';
 import type { StageId } from '#core/domain/ids';
 import { tripWith } from '#core/domain/trip';
 import { addDays } from '#core/units/calendar-date';
-import { addProject, NO_SUCH_ID, openWorkshop, type TestWorkshop, TINY_PNG, TODAY } from '#test/helpers/workshop';
+import {
+  addProject,
+  NO_SUCH_ID,
+  openWorkshop,
+  type TestWorkshop,
+  TINY_PNG,
+  TODAY,
+} from '#test/helpers/workshop';
 
 const DETAILS = {
   ...tripWith('Pell Tallowmere'),
@@ -58,7 +65,11 @@ describe('several tops in one parcel', () => {
       'Sent out “Quilting, sent out” and 2 more in the same parcel',
     );
     workshop.get('change:undo', {});
-    expect(pieces.map((piece) => standing(workshop, piece as never).state)).toEqual(['planned', 'planned', 'planned']);
+    expect(pieces.map((piece) => standing(workshop, piece as never).state)).toEqual([
+      'planned',
+      'planned',
+      'planned',
+    ]);
   });
 
   test('come back in part: those named are back and done, the other is still away', () => {
@@ -103,9 +114,15 @@ describe('what is heard of a trip', () => {
     workshop.get('trip:tell', { tripId, kind: 'arrived', ofWholeParcel: true, ...word });
     workshop.get('trip:tell', { tripId, kind: 'packed', ofWholeParcel: false, ...word, on: TODAY });
     expect(standing(workshop, first).trip!.events.map(({ kind }) => kind)).toEqual(['packed', 'arrived']);
-    expect(standing(workshop, third).trip!.events.map(({ kind, on }) => [kind, on])).toEqual([['arrived', word.on]]);
+    expect(standing(workshop, third).trip!.events.map(({ kind, on }) => [kind, on])).toEqual([
+      ['arrived', word.on],
+    ]);
     const details = { ...DETAILS, backOn: addDays(TODAY, 30) };
-    workshop.get('trip:receive', { stageId: pieces[1]!.stageId, tripId: standing(workshop, second).trip!.id, details });
+    workshop.get('trip:receive', {
+      stageId: pieces[1]!.stageId,
+      tripId: standing(workshop, second).trip!.id,
+      details,
+    });
     workshop.get('trip:tell', { tripId, kind: 'ready', ofWholeParcel: true, ...word });
     expect(standing(workshop, second).trip!.events).toHaveLength(1);
     const [packed] = standing(workshop, first).trip!.events;
@@ -123,12 +140,19 @@ describe('what is heard of a trip', () => {
     workshop.get('trip:pack', { tripId, packing });
     expect(standing(workshop, first).trip!.packing).toEqual(packing);
     const { stageId, projectId } = pieces[0]!;
-    workshop.get('photo:add', { stageId, bytes: TINY_PNG, caption: 'Front', ofTrip: { tripId, moment: 'before' } });
+    workshop.get('photo:add', {
+      stageId,
+      bytes: TINY_PNG,
+      caption: 'Front',
+      ofTrip: { tripId, moment: 'before' },
+    });
     expect(workshop.get('project:open', { projectId }).photos).toEqual([
       expect.objectContaining({ tripId, moment: 'before', caption: 'Front' }),
     ]);
     const stray = { tripId: NO_SUCH_ID as never, moment: 'after' as const };
-    expect(workshop.fail('photo:add', { stageId, bytes: TINY_PNG, caption: '', ofTrip: stray })).toMatchObject({
+    expect(
+      workshop.fail('photo:add', { stageId, bytes: TINY_PNG, caption: '', ofTrip: stray }),
+    ).toMatchObject({
       code: 'not-found',
     });
     workshop.get('trip:remove', { tripId });

@@ -19,7 +19,10 @@ const ask = {
 } as const;
 
 let made = 0;
-const quilter = (details: Partial<Quilter['details']> & { readonly name: string }, days: readonly number[] = []): Quilter => {
+const quilter = (
+  details: Partial<Quilter['details']> & { readonly name: string },
+  days: readonly number[] = [],
+): Quilter => {
   made += 1;
   return {
     id: contactId.parse(`00000000-0000-4000-8000-00000000000${made}`),
@@ -60,8 +63,7 @@ describe('quilters compared for one piece', () => {
   });
 
   it('stand in the order asked for, and without a day wanted none is late', () => {
-    const names = (by: 'price' | 'day') =>
-      orderOffers([slow!, quick!, asked!], by).map(({ name }) => name);
+    const names = (by: 'price' | 'day') => orderOffers([slow!, quick!, asked!], by).map(({ name }) => name);
     expect(names('price')).toEqual(['Slow and cheap', 'Never asked', 'Quick and dear']);
     expect(names('day')).toEqual(['Quick and dear', 'Never asked', 'Slow and cheap']);
     expect(compareQuilters([cheap], { ...ask, wantedOn: null })[0]).toMatchObject({ isInTime: null });

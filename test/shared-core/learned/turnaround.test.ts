@@ -21,7 +21,11 @@ describe('what is learned from past cases', () => {
 
   it('is trusted from three cases on', () => {
     expect([0, 1, 2, 3, 4].map((count) => isWellLearned(learnedFrom(Array<number>(count).fill(5))))).toEqual([
-      false, false, false, true, true,
+      false,
+      false,
+      false,
+      true,
+      true,
     ]);
   });
 
@@ -50,8 +54,14 @@ describe('the turn-around of somebody', () => {
   });
 
   it('goes by what they promise, or by what is usual, until three trips tell better', () => {
-    expect(turnaroundOf({ promisedDays: 21 }, journeys(30, 40), 28)).toMatchObject({ days: 21, from: 'promised' });
-    expect(turnaroundOf({ promisedDays: null }, journeys(30, 40), 28)).toMatchObject({ days: 28, from: 'usual' });
+    expect(turnaroundOf({ promisedDays: 21 }, journeys(30, 40), 28)).toMatchObject({
+      days: 21,
+      from: 'promised',
+    });
+    expect(turnaroundOf({ promisedDays: null }, journeys(30, 40), 28)).toMatchObject({
+      days: 28,
+      from: 'usual',
+    });
     expect(turnaroundOf({ promisedDays: 21 }, journeys(30, 40, 37, 34), 28)).toMatchObject({
       days: 36,
       from: 'learned',

@@ -133,7 +133,11 @@ test('whoever a trip was with is a contact of that very name, and the trip says 
 test('a trip removed before is still brought back by undo, with its contact, and goes again by redo', () => {
   const workshop = migrated();
   workshop.get('change:undo', {});
-  expect(tripsOf(workshop).at(-1)).toMatchObject({ id: TRIP('4'), withWhom: 'Somebody Gone', askedFor: 'Loops' });
+  expect(tripsOf(workshop).at(-1)).toMatchObject({
+    id: TRIP('4'),
+    withWhom: 'Somebody Gone',
+    askedFor: 'Loops',
+  });
   workshop.get('change:redo', {});
   expect(tripsOf(workshop)).toHaveLength(3);
   workshop.get('change:undo', {});
