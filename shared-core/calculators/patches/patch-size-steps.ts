@@ -44,6 +44,7 @@ function reverseStep({ fromCut, input }: PatchSizeWork): Explanation {
           quantity: lengthQuantity(fromCut.cut, { direction: 'nearest' }),
         },
         seamTerm(input),
+        ...(fromCut.terms ?? []).map(termOf),
       ],
       result: lengthQuantity(fromCut.finished, { direction: 'down' }),
       rule: { kind: 'derived', says: 'The cut shape with the seam taken off on every side.' },
@@ -123,7 +124,7 @@ function stripSteps({ needed }: PatchSizeWork): Explanation {
 function clothSteps({ input, needed }: PatchSizeWork): Explanation {
   return clothPerFabric(needed.strips).map(({ fabric, cloth }) => ({
     label: `Cloth to have of ${fabric.toLowerCase()}`,
-    formula: 'sum of its strips, rounded up',
+    formula: 'Σ, rounded up to whole y',
     terms: [
       { symbol: 'Σ', means: 'all strips of it', quantity: givenLength(cloth) },
       { symbol: 'y', means: 'what cloth is sold by', quantity: givenLength(input.yardageStep) },
