@@ -117,7 +117,8 @@ function keptWords(kept: KeptCalculation | null, isKept: boolean, isOld: boolean
   if (kept === null) return 'Not kept yet';
   const day = dateWords(dayOfInstant(kept.keptAt), display.locale, today());
   const figure = keptAnswer(kept)?.figures[0];
-  const what = figure === undefined ? 'another answer' : formatQuantity(figure.quantity, quantityStyle(display));
+  const what =
+    figure === undefined ? 'another answer' : formatQuantity(figure.quantity, quantityStyle(display));
   if (isOld) return `Out of date: kept ${day} as ${what}, and the piece has changed since`;
   return isKept ? `Kept ${day}` : `Kept ${day} as ${what}, from other numbers`;
 }

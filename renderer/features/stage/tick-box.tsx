@@ -10,15 +10,19 @@ interface TickBoxProps {
   readonly isClosed: boolean;
 }
 
-/** A line of a checklist with its box. The tick shows at once, and goes again should the store not keep it. */
+/**
+ * A line of a checklist with its box. The tick shows at once and stays until what is read says the same, whatever else
+ * is being read again meanwhile; it goes again should the store not keep it.
+ */
 export function TickBox({ item, isClosed }: TickBoxProps) {
   const [pressed, setPressed] = useState<boolean | null>(null);
   const ticking = useWrite('checklist:tick');
+  if (pressed === item.isTicked) setPressed(null);
   const isClosedByStage = isClosed && !item.isTicked && pressed === null;
   const tick = async (ticked: boolean) => {
     setPressed(ticked);
-    await ticking.write({ checklistItemId: item.id, ticked });
-    setPressed(null);
+    const answer = await ticking.write({ checklistItemId: item.id, ticked });
+    if (!answer.ok) setPressed(null);
   };
   return (
     <>
