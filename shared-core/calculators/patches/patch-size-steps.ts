@@ -65,12 +65,13 @@ function cutSteps(work: PatchSizeWork, patches: readonly SizedPatch[]): Explanat
   return distinct.slice(0, MOST_EDGES).flatMap(({ label, edge, result }): Explanation => {
     const { customary } = edge;
     const terms = [...edge.terms.map(termOf), seamTerm(work.input)];
-    const useHabit = customary !== null && work.input.rounding === 'customary';
     const rounding = { step: work.input.cutStep, direction: 'up' } as const;
     const exact = lengthQuantity(edge.exact, rounding);
     const step: Step = { label, formula: edge.formula, terms, result: exact, rule: GROWN };
-    if (!useHabit) return [step];
-    const habit = { ...result, exact: Math.max(customary.exact, edge.exact) };
+    const isHabitUsed =
+      customary !== null && work.input.rounding === 'customary' && customary.exact >= edge.exact;
+    if (!isHabitUsed) return [step];
+    const habit = { ...result, exact: customary.exact };
     const byHabit = `${label}, by habit`;
     return [
       step,
