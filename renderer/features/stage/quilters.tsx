@@ -54,12 +54,12 @@ export function Quilters({ measurements, dueOn }: QuiltersProps) {
         </p>
       ) : (
         <>
+          <Offers offers={orderOffers(offers, order)} />
           <div className={styles['asked']}>
             <DateField label="If sent on" value={sentOn ?? today()} onChange={setSentOn} />
             <DateField label="Wanted back by" value={wantedOn} onChange={setWantedOn} isOptional />
             <Choice label="First" value={order} options={ORDERS} onChange={setOrder} />
           </div>
-          <Offers offers={orderOffers(offers, order)} />
         </>
       )}
     </section>
