@@ -22,7 +22,10 @@ import { deleteStagePlan, keepStagePlan, listStagePlans } from './stage-plans';
 import { addStage, changeStage, removeStage, reorderStage, repeatStage } from './stages';
 import { packTrip, tellTrip, untellTrip } from './trip-words';
 import { addTrip, changeTrip, receiveBack, removeTrip, sendOut } from './trips';
+import { addWork, changeWork, removeWork, startClock, stopClock } from './work';
+import { countedWork, runningClock, workOfStage } from './work-rows';
 import { changeWorkshop, readWorkshop } from './workshop';
+import { habitsInUse } from './habits-in-use';
 
 export type StoreHandlers = {
   readonly [Name in StoreChannelName]: (
@@ -64,6 +67,15 @@ export const storeHandlers: StoreHandlers = {
   'trip:untell': ({ store }, input) => untellTrip(store, input),
   'trip:pack': ({ store }, input) => packTrip(store, input),
 
+  'clock:state': ({ store }) => success(runningClock(store)),
+  'clock:start': ({ store }, input) => startClock(store, input),
+  'clock:stop': ({ store }, input) => stopClock(store, input),
+  'work:of-stage': ({ store }, input) => success(workOfStage(store, input.stageId)),
+  'work:counted': ({ store }) => success(countedWork(store)),
+  'work:add': ({ store }, input) => addWork(store, input),
+  'work:change': ({ store }, input) => changeWork(store, input),
+  'work:remove': ({ store }, input) => removeWork(store, input),
+
   'contact:list': ({ store }) => success(listContacts(store)),
   'contact:keep': ({ store }, input) => keepContact(store, input),
   'contact:remove': ({ store }, input) => removeContact(store, input),
@@ -95,6 +107,7 @@ export const storeHandlers: StoreHandlers = {
   'workshop:opening': ({ store, programVersion, isDemo, folders }) =>
     success({
       workshop: readWorkshop(store),
+      habitsInUse: habitsInUse(store),
       isEmpty: isEmptyNotebook(store),
       isDemo,
       programVersion,

@@ -8,6 +8,7 @@ export const UNDOABLE_TABLES = [
   'contact',
   'trip',
   'trip_event',
+  'work',
   'calculation',
   'photo',
   'stage_plan',

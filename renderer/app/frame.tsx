@@ -2,6 +2,7 @@ import { Suspense, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { NavLink, Outlet, useLocation } from 'react-router';
 import { Button } from '#renderer/ui/button';
 import { PageFrameContext } from '#renderer/ui/page';
+import { Clock } from './clock';
 import { DemoBand } from './demo-band';
 import { KeysDialog } from './keys-dialog';
 import { useLastChange } from './last-change';
@@ -47,6 +48,7 @@ export function Frame() {
             </ul>
           </nav>
           <div className={styles['foot']}>
+            <Clock />
             <Button look="quiet" isSmall onClick={() => setAreKeysShown(true)}>
               Keys
             </Button>

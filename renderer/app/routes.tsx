@@ -29,11 +29,11 @@ const SpreadPage = lazy(async () => ({
 const StagePage = lazy(async () => ({
   default: (await import('#renderer/features/stage/stage-page')).StagePage,
 }));
-const OutPage = lazy(async () => ({
-  default: (await import('#renderer/features/out/out-page')).OutPage,
+const AwayPage = lazy(async () => ({
+  default: (await import('#renderer/features/away/away-page')).AwayPage,
 }));
 const ContactPage = lazy(async () => ({
-  default: (await import('#renderer/features/out/contact-page')).ContactPage,
+  default: (await import('#renderer/features/away/contact-page')).ContactPage,
 }));
 const StashPage = lazy(async () => ({
   default: (await import('#renderer/features/stash/stash-page')).StashPage,
@@ -73,7 +73,7 @@ const pages: readonly RouteObject[] = [
     path: 'cutting',
     element: <OfSearchedProject>{(id) => <CuttingPage key={id} projectId={id} />}</OfSearchedProject>,
   },
-  { path: 'out', element: <OutPage /> },
+  { path: 'out', element: <AwayPage /> },
   {
     path: 'out/:contactId',
     element: <OfContact>{(id) => <ContactPage key={id} contactId={id} />}</OfContact>,

@@ -1,5 +1,6 @@
 import { calculationChannels } from './calculations';
 import type { InputOf, OutputOf } from './channel';
+import { clockChannels } from './clock';
 import { contactChannels } from './contacts';
 import type { Problem } from './problem';
 import { projectChannels } from './projects';
@@ -13,6 +14,7 @@ export const storeChannels = {
   ...projectChannels,
   ...tripChannels,
   ...contactChannels,
+  ...clockChannels,
   ...calculationChannels,
   ...stashChannels,
   ...workshopChannels,

@@ -1,12 +1,14 @@
 import { z } from 'zod';
 import type { ChangeId } from '#core/domain/ids';
-import { type Workshop, workshop } from '#core/domain/workshop';
+import { type Habits, type Workshop, workshop } from '#core/domain/workshop';
 import { reads, writes } from './channel';
 import type { Changed } from './projects';
 
 /** What the notebook knows when it opens. */
 export interface Opening {
   readonly workshop: Workshop;
+  /** Its habits with what was learned in place of a default. */
+  readonly habitsInUse: Habits;
   /** Nothing has ever been entered: the demo is offered. */
   readonly isEmpty: boolean;
   readonly isDemo: boolean;

@@ -46,3 +46,6 @@ export type TripEventId = z.infer<typeof tripEventId>;
 /** Trips that went in one parcel share it. */
 export const parcelId = z.uuid().brand('ParcelId');
 export type ParcelId = z.infer<typeof parcelId>;
+
+export const workId = z.uuid().brand('WorkId');
+export type WorkId = z.infer<typeof workId>;

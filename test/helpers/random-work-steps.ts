@@ -1,6 +1,7 @@
 import type { StoreChannelName } from '#core/contract/channels';
 import { clothKind } from '#core/domain/stash';
 import { stageState } from '#core/domain/stage';
+import { workMeasure } from '#core/domain/clock';
 import { nameAlone } from '#core/domain/contact';
 import { STARTING_PLANS } from '#core/domain/starting-plans';
 import { tripEventKind, tripWith } from '#core/domain/trip';
@@ -29,6 +30,7 @@ const SOURCES = {
   tripId: 'SELECT id FROM trip',
   tripEventId: 'SELECT id FROM trip_event',
   contactId: 'SELECT id FROM contact',
+  workId: 'SELECT id FROM work',
   photoId: 'SELECT id FROM photo WHERE stage_id IS NOT NULL',
   stagePlanId: 'SELECT id FROM stage_plan',
   pieceId: 'SELECT id FROM cloth_piece',
@@ -60,6 +62,17 @@ const fabric = (deed: Deed): Given => ({
 });
 const trip = (deed: Deed): Given => ({
   details: { ...tripWith(nameOf(deed)), sentOn: TODAY, priceMinor: deed.amount },
+});
+const work = (deed: Deed): Given => ({
+  details: {
+    on: TODAY,
+    minutes: 1 + (deed.amount % 240),
+    done:
+      deed.pick[1] % 2 === 0
+        ? null
+        : { what: workMeasure.options[deed.pick[2] % workMeasure.options.length], amount: 1 + deed.amount },
+    note: nameOf(deed),
+  },
 });
 const plan = (deed: Deed): Given => ({
   name: nameOf(deed),
@@ -117,6 +130,15 @@ export const steps: readonly UnvalidatedStep[] = [
   })),
   step('trip:untell', ['tripEventId'], () => ({})),
   step('trip:pack', ['tripId'], (deed) => ({ packing: [{ text: nameOf(deed), isPacked: true }] })),
+  step('clock:start', ['stageId'], () => ({})),
+  step('clock:start', ['stageId'], () => ({})),
+  {
+    name: 'clock:stop',
+    input: (_workshop, deed) => ({ minutes: 1 + (deed.amount % 90), done: null, note: nameOf(deed) }),
+  },
+  step('work:add', ['stageId'], work),
+  step('work:change', ['workId'], work),
+  step('work:remove', ['workId'], () => ({})),
   step('contact:keep', [], (deed) => ({ contactId: null, details: nameAlone(nameOf(deed), 'other') })),
   step('contact:keep', ['contactId'], (deed) => ({ details: nameAlone(nameOf(deed), 'longarm') })),
   step('contact:remove', ['contactId'], () => ({})),

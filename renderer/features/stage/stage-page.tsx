@@ -16,6 +16,7 @@ import { Numbers } from './numbers';
 import { Photos } from './photos';
 import { Quilters } from './quilters';
 import { StageAction } from './stage-action';
+import { StageClock } from './stage-clock';
 import { StageCloth } from './stage-cloth';
 import { StageJournal } from './stage-journal';
 import { StageOptions } from './stage-options';
@@ -77,6 +78,7 @@ export function StagePage({ projectId, stageId }: StagePageProps) {
             />
             <Checklist stage={stage} stages={spread.stages} />
             <StageCloth stage={stage} />
+            <StageClock stage={stage} />
             <StageJournal stage={stage} />
             <Photos
               stage={stage}

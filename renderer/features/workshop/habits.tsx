@@ -22,7 +22,7 @@ const GROUPS: readonly { readonly title: string; readonly fields: readonly (keyo
       'silentDays',
     ],
   },
-  { title: 'Your time', fields: ['handStitchPerHour', 'hourRateMinor'] },
+  { title: 'Your time', fields: ['handStitchPerHour', 'hourRateMinor', 'clockStepMinutes'] },
 ];
 
 /** How this workshop measures, cuts and counts; kept field by field. Answers that were made with another habit go out of date. */

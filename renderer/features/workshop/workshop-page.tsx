@@ -3,6 +3,7 @@ import { HabitsDisplay } from '#renderer/ui/habits-display';
 import { Page } from '#renderer/ui/page';
 import { Backups, MakeBackupButton } from './backups';
 import { Habits } from './habits';
+import { OwnRates } from './own-rates';
 import { StagePlans } from './stage-plans';
 import { WholeWorkshop } from './whole-workshop';
 import styles from './workshop.module.css';
@@ -28,6 +29,7 @@ export function WorkshopPage() {
         <div className={styles['parts']}>
           <WholeWorkshop workshop={workshop} />
           <Habits workshop={workshop} />
+          <OwnRates />
           <StagePlans />
           <Backups />
           <section className={styles['part']} aria-label="About this notebook">
