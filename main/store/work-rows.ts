@@ -7,7 +7,7 @@ import { choiceOf, dateOf, numberOf, numberOrNullOf, textOf } from './rows';
 
 /** The running clock; null when none runs, or when its project is deleted. */
 export function runningClock(store: ReadableStore): RunningClock | null {
-  const sql = `SELECT work.id, stage_id, started_at, on_day, stage.name AS stage_name, project_id, project.name AS project_name
+  const sql = `SELECT work.id, stage_id, work.started_at, on_day, stage.name AS stage_name, project_id, project.name AS project_name
     FROM work JOIN stage ON stage.id = stage_id JOIN project ON project.id = project_id
     WHERE minutes IS NULL AND deleted_at IS NULL`;
   const row = oneRow(store, sql);
