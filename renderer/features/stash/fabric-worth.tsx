@@ -23,7 +23,7 @@ export function FabricWorth({ opened }: { readonly opened: FabricPage }) {
       ? 'not known'
       : `${money(costAgain(unit.length * fabric.width, price))} a ${unit.word}${price.isOwn ? '' : ', as last paid'}`;
   const lines: readonly (readonly [string, string])[] = [
-    ['As paid for these pieces', money(valueMinor)],
+    ['As paid', money(valueMinor)],
     ['First in, first out', money(worth.firstInMinor)],
     ['To buy it again', worth.againMinor === null ? 'not known' : money(worth.againMinor)],
     ['Price now', asked],
