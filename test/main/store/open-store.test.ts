@@ -6,6 +6,7 @@ import { describe, expect, test } from 'vitest';
 import { listBackups } from '#main/files/backups';
 import { KNOWN_VERSION } from '#main/store/migrations/migrations';
 import { schemaSnapshot } from '#main/store/schema-snapshot';
+import { KNOWN_VERSION } from '#main/store/migrations/migrations';
 import { closeStore, openStore } from '#main/store/open-store';
 import { APPLICATION_ID } from '#main/store/workshop-file';
 import { addProject, countingSurroundings, openWorkshop, temporaryFolder } from '#test/helpers/workshop';

@@ -11,7 +11,7 @@ const [FABRIC, PROJECT, PIECE] = ['1', '2', '3'].map(
 /** A file as the version before wrote it: a piece of 72 in that is cut to 52 although 60 are set aside. */
 function overbookedFile(): string {
   const file = path.join(temporaryFolder(), 'workshop.sqlite');
-  const database = createStoreAt(10, file);
+  const database = createStoreAt(20, file);
   const booking = (seq: number, project: string) =>
     `INSERT INTO booking (seq, id, fabric_seq, project_seq, note, on_date, recorded_at)
     VALUES (${String(seq)}, 'booking ${String(seq)}', 1, ${project}, '', '2027-02-28', 0);`;

@@ -30,7 +30,7 @@ CREATE TABLE fabric_price (
 `;
 
 export const knowingBookings: Migration = {
-  version: 60,
+  version: 30,
   says: 'Whether a booking knew that it spoke for too much, and what a fabric costs to buy again',
   apply: (database) => {
     for (const sql of [KNOWING_SQL, PRICE_SQL]) database.exec(sql);
