@@ -4,7 +4,6 @@ import path from 'node:path';
 import Database from 'better-sqlite3';
 import { describe, expect, test } from 'vitest';
 import { listBackups } from '#main/files/backups';
-import { KNOWN_VERSION } from '#main/store/migrations/migrations';
 import { schemaSnapshot } from '#main/store/schema-snapshot';
 import { KNOWN_VERSION } from '#main/store/migrations/migrations';
 import { closeStore, openStore } from '#main/store/open-store';
