@@ -1,11 +1,18 @@
 import { firstTables } from './0010-first-tables';
 import { benchTimeOfWorkshop } from './0020-bench-time';
-import { contacts } from './0030-contacts';
-import { workOfStages } from './0040-work';
+import { knowingBookings } from './0030-knowing-bookings';
+import { contacts } from './0040-contacts';
+import { workOfStages } from './0050-work';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
-export const migrations: readonly Migration[] = [firstTables, benchTimeOfWorkshop, contacts, workOfStages];
+export const migrations: readonly Migration[] = [
+  firstTables,
+  benchTimeOfWorkshop,
+  knowingBookings,
+  contacts,
+  workOfStages,
+];
 
 /** The format this program writes; a file beyond it is refused untouched. */
 export const KNOWN_VERSION = Math.max(...migrations.map(({ version }) => version));
