@@ -19,6 +19,7 @@ export function wordsForStart(problem: Problem): string {
     case 'already-taken-back':
     case 'in-use':
     case 'name-taken':
+    case 'still-away':
     case 'nothing-to-undo':
     case 'changed-since':
     case 'not-a-photo':

@@ -5,7 +5,7 @@ import { type Result, success } from '#core/result';
 import { listBackups, makeBackup } from '../files/backups';
 import type { StoreContext } from './store-context';
 import { keepCalculation, listCalculations, removeCalculation } from './calculations';
-import { redoChange, undoChange, undoState } from './changes';
+import { goToChange, listChanges, redoChange, undoChange, undoState } from './changes';
 import { addChecklistItem, removeChecklistItem, tickChecklistItem } from './checklists';
 import { clothOfProject } from './cloth-of-project';
 import { keepContact, listContacts, removeContact } from './contacts';
@@ -18,9 +18,11 @@ import { addPhoto, removePhoto, setFabricPhoto } from './photos';
 import { isEmptyNotebook, listProjects, openProject } from './project-glances';
 import { archiveProject, changeProject, createProject, deleteProject, duplicateProject } from './projects';
 import { restoreBackup } from './restore';
+import { standAt } from './stand-at';
+import { followPlan } from './follow-plan';
 import { moveStage } from './stage-moves';
 import { deleteStagePlan, keepStagePlan, listStagePlans } from './stage-plans';
-import { addStage, changeStage, removeStage, reorderStage, repeatStage } from './stages';
+import { addStage, changeStage, removeStage, reorderStage, repeatStage, setUpStage } from './stages';
 import { packTrip, tellTrip, untellTrip } from './trip-words';
 import { addTrip, changeTrip, receiveBack, removeTrip, sendOut } from './trips';
 import { addWork, changeWork, removeWork, startClock, stopClock } from './work';
@@ -43,6 +45,8 @@ export const storeHandlers: StoreHandlers = {
   'project:change': ({ store }, input) => changeProject(store, input),
   'project:duplicate': ({ store }, input) => duplicateProject(store, input),
   'project:archive': ({ store }, input) => archiveProject(store, input),
+  'project:stand-at': ({ store }, input) => standAt(store, input),
+  'project:follow-plan': ({ store }, input) => followPlan(store, input),
   'project:delete': ({ store }, input) => deleteProject(store, input),
 
   'stage:move': ({ store }, input) => moveStage(store, input),
@@ -50,6 +54,7 @@ export const storeHandlers: StoreHandlers = {
   'stage:add': ({ store }, input) => addStage(store, input),
   'stage:repeat': ({ store }, input) => repeatStage(store, input),
   'stage:reorder': ({ store }, input) => reorderStage(store, input),
+  'stage:set-up': ({ store }, input) => setUpStage(store, input),
   'stage:remove': ({ store }, input) => removeStage(store, input),
 
   'checklist:add': ({ store }, input) => addChecklistItem(store, input),
@@ -117,6 +122,8 @@ export const storeHandlers: StoreHandlers = {
     }),
   'workshop:change': ({ store }, input) => changeWorkshop(store, input),
   'change:state': ({ store }) => success(undoState(store)),
+  'change:list': ({ store }) => success(listChanges(store)),
+  'change:go-to': ({ store }, input) => goToChange(store, input.changeId),
   'change:undo': ({ store }, input) => undoChange(store, input.changeId),
   'change:redo': ({ store }) => redoChange(store),
   'backup:list': ({ folders }) => success(listBackups(folders.backups)),

@@ -16,6 +16,7 @@ const KEYS: readonly (readonly [string, string])[] = [
   [`${COMMAND} N`, 'Begin a piece'],
   [`${COMMAND} Shift N`, 'New fabric'],
   ['Alt ↑ and Alt ↓', 'Move a stage earlier or later'],
+  ['Alt ← and Alt →', 'On the board: move a piece a stage back or on'],
   ['Esc', 'Close a question; put a field back as it was'],
   ['F1', 'This list'],
 ];

@@ -29,6 +29,9 @@ const SpreadPage = lazy(async () => ({
 const StagePage = lazy(async () => ({
   default: (await import('#renderer/features/stage/stage-page')).StagePage,
 }));
+const BoardPage = lazy(async () => ({
+  default: (await import('#renderer/features/board/board-page')).BoardPage,
+}));
 const AwayPage = lazy(async () => ({
   default: (await import('#renderer/features/away/away-page')).AwayPage,
 }));
@@ -73,6 +76,7 @@ const pages: readonly RouteObject[] = [
     path: 'cutting',
     element: <OfSearchedProject>{(id) => <CuttingPage key={id} projectId={id} />}</OfSearchedProject>,
   },
+  { path: 'board', element: <BoardPage /> },
   { path: 'out', element: <AwayPage /> },
   {
     path: 'out/:contactId',

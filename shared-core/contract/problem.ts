@@ -11,6 +11,7 @@ export type Problem =
   | { readonly code: 'already-taken-back' }
   | { readonly code: 'in-use'; readonly what: string }
   | { readonly code: 'name-taken'; readonly name: string }
+  | { readonly code: 'still-away'; readonly what: string }
   | { readonly code: 'nothing-to-undo' }
   | { readonly code: 'changed-since'; readonly what: string }
   | { readonly code: 'not-a-photo' }

@@ -77,6 +77,13 @@ export const projectChannels = {
   'project:change': writes<Changed>()(z.object({ projectId, details: projectDetails })),
   'project:duplicate': writes<Changed & { readonly projectId: ProjectId }>()(z.object({ projectId })),
   'project:archive': writes<Changed>()(z.object({ projectId, archived: z.boolean() })),
+  /** Brings a piece to stand at a stage of its plan, or past the last one; what comes before is done, what comes after planned. */
+  'project:stand-at': writes<Changed>()(z.object({ projectId, stageId: stageId.nullable() })),
+  /**
+   * Gives a running project the stages of a plan. Stages that match (same kind, same name first) keep everything recorded of
+   * them; a stage the plan does not know goes if nothing is recorded of it, else it stays at its place as skipped, or as done.
+   */
+  'project:follow-plan': writes<Changed>()(z.object({ projectId, stagePlanId })),
   'project:delete': writes<Changed>()(z.object({ projectId })),
 
   /** Moves a stage to a state. A closed gate refuses `in-hand`, `out` and `done` unless `passGateWhy` says why. */
@@ -104,6 +111,14 @@ export const projectChannels = {
   /** A fresh copy of the stage, not begun, right after it. */
   'stage:repeat': writes<Changed & { readonly stageId: StageId }>()(z.object({ stageId })),
   'stage:reorder': writes<Changed>()(z.object({ stageId, position: z.int().min(0) })),
+  /** Whether it may run beside the stage before it, and which calculators stand on its page; null: those of its kind. */
+  'stage:set-up': writes<Changed>()(
+    z.object({
+      stageId,
+      isBeside: z.boolean(),
+      calculators: z.array(z.string().max(60)).max(40).readonly().nullable(),
+    }),
+  ),
   'stage:remove': writes<Changed>()(z.object({ stageId })),
 
   'checklist:add': writes<Changed>()(

@@ -49,6 +49,8 @@ export function glance({
     startedAt: null,
     finishedAt: null,
     checklist: [],
+    isBeside: false,
+    calculators: null,
   }));
   const away = stages.find((stage) => stage.state === 'out') ?? stages[0]!;
   return {

@@ -113,6 +113,15 @@ export const steps: readonly UnvalidatedStep[] = [
   step('stage:repeat', ['stageId'], () => ({})),
   step('stage:reorder', ['stageId'], (deed) => ({ position: deed.amount % 9 })),
   step('stage:remove', ['stageId'], () => ({})),
+  step('stage:set-up', ['stageId'], (deed) => ({
+    isBeside: deed.amount % 2 === 0,
+    calculators: deed.pick[1] % 2 === 0 ? null : ['backing'],
+  })),
+  step('project:stand-at', ['projectId', 'stageId'], () => ({})),
+  step('project:stand-at', ['projectId'], () => ({ stageId: null })),
+  step('project:follow-plan', ['projectId'], (deed) => ({
+    stagePlanId: STARTING_PLANS[deed.amount % STARTING_PLANS.length]?.id,
+  })),
   step('checklist:add', ['stageId'], (deed) => ({ text: nameOf(deed), isGate: deed.amount % 2 === 0 })),
   step('checklist:tick', ['checklistItemId'], (deed) => ({ ticked: deed.amount % 3 > 0 })),
   step('checklist:remove', ['checklistItemId'], () => ({})),

@@ -51,6 +51,7 @@ export async function pageStops(page: Page): Promise<readonly Stop[]> {
     stage('stage-center-cut', 'Foxglove hexagon', 'center-cut'),
     stage('stage-inner-binding', 'Candle-table round', 'inner-binding'),
     stage('stage-hand-finish', 'Sill runner', 'hand-finish'),
+    { name: 'board', go: openAt('/board', /Board/) },
     { name: 'out', go: openAt('/out', /Out/) },
     { name: 'out-contact', go: openContact('Corvin Lathe') },
     stage('stage-longarm-to-send', 'Night garden throw', 'longarm'),
@@ -114,6 +115,24 @@ export const dialogStops: readonly Stop[] = [
     go: async (page) => {
       await openAt('/out', /Out/)(page);
       await page.getByRole('button', { name: 'Add a contact' }).click();
+      await page.getByRole('dialog').waitFor();
+    },
+    leave: closeDialog,
+  },
+  {
+    name: 'dialog-changes',
+    go: async (page) => {
+      await openAt('/', /Bench/)(page);
+      await page.getByRole('button', { name: 'What was done' }).click();
+      await page.getByRole('dialog').waitFor();
+    },
+    leave: closeDialog,
+  },
+  {
+    name: 'dialog-clock',
+    go: async (page) => {
+      await openAt('/', /Bench/)(page);
+      await page.getByRole('region', { name: 'Clock' }).getByRole('button').click();
       await page.getByRole('dialog').waitFor();
     },
     leave: closeDialog,

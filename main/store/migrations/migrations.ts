@@ -3,6 +3,7 @@ import { benchTimeOfWorkshop } from './0020-bench-time';
 import { knowingBookings } from './0030-knowing-bookings';
 import { contacts } from './0040-contacts';
 import { workOfStages } from './0050-work';
+import { stageSetUp } from './0060-stage-set-up';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
@@ -12,6 +13,7 @@ export const migrations: readonly Migration[] = [
   knowingBookings,
   contacts,
   workOfStages,
+  stageSetUp,
 ];
 
 /** The format this program writes; a file beyond it is refused untouched. */

@@ -32,7 +32,12 @@ export function BenchPage() {
       title="Bench"
       under={benchSummary(counts)}
       action={<PieceAction piece={first} look="main" />}
-      aside={<ButtonLink to="/projects/new">Begin a piece</ButtonLink>}
+      aside={
+        <>
+          <ButtonLink to="/board">Board</ButtonLink>
+          <ButtonLink to="/projects/new">Begin a piece</ButtonLink>
+        </>
+      }
     >
       <FirstPiece piece={first} workshopHabits={habits} on={on} />
       <AskAfter glances={glances} silentDays={habits.silentDays} on={on} />

@@ -3,6 +3,8 @@ import type { Stage } from '#core/domain/stage';
 import { minutesFromWhole } from '#core/units/minutes';
 import { useWrite } from '#renderer/bridge/query';
 import { Button } from '#renderer/ui/button';
+import { CalculatorChoice } from '#renderer/ui/calculator-choice';
+import { Checkbox } from '#renderer/ui/checkbox';
 import { Dialog } from '#renderer/ui/dialog';
 import { Form } from '#renderer/ui/form';
 import { MinutesField } from '#renderer/ui/minutes-field';
@@ -72,9 +74,37 @@ export function StageDialog({ stage, count, onMoveTo, onClose }: StageDialogProp
           onChange={setHeldUpBy}
         />
       </Form>
+      <StageSetUp stage={stage} />
       <StageSteps stage={stage} count={count} onMoveTo={onMoveTo} onClose={onClose} />
       <ProblemNotice problem={changing.problem} />
     </Dialog>
+  );
+}
+
+/** How a stage is set up in its project; kept as it is changed. */
+function StageSetUp({ stage }: { readonly stage: Stage }) {
+  const settingUp = useWrite('stage:set-up');
+  const keep = (part: Partial<Pick<Stage, 'isBeside' | 'calculators'>>) => {
+    const { id: stageId, isBeside, calculators } = stage;
+    void settingUp.write({ stageId, isBeside, calculators, ...part });
+  };
+  return (
+    <div>
+      {stage.position > 0 && (
+        <Checkbox
+          label="May run side by side with the stage before it"
+          isChecked={stage.isBeside}
+          isDisabled={settingUp.isWriting}
+          onChange={(isBeside) => keep({ isBeside })}
+        />
+      )}
+      <CalculatorChoice
+        kind={stage.kind}
+        chosen={stage.calculators}
+        onChange={(calculators) => keep({ calculators })}
+      />
+      <ProblemNotice problem={settingUp.problem} />
+    </div>
   );
 }
 
