@@ -41,7 +41,11 @@ export function matchPlan<Running extends RunningStage>(
     const stage = matched.get(at);
     return stage === undefined ? { how: 'fresh', planned } : { how: 'stays', stage, planned };
   });
-  return { steps: leftOver.reduce((laid, stage) => laidAfter(laid, stage, running), steps), gone };
+  const laid = leftOver.reduce<readonly PlanStep<Running>[]>(
+    (before, stage) => laidAfter(before, stage, running),
+    steps,
+  );
+  return { steps: laid, gone };
 }
 
 function matchedStages<Running extends RunningStage>(
