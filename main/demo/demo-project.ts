@@ -40,6 +40,7 @@ export interface DemoStage {
   readonly ticked?: number;
   readonly photo?: string;
   readonly trip?: DemoTrip;
+  readonly work?: readonly DemoWork[];
 }
 
 export interface DemoTrip {
@@ -55,6 +56,14 @@ export interface DemoTrip {
   readonly thread?: string;
   readonly patternName?: string;
   readonly words?: readonly DemoWord[];
+}
+
+/** A stretch of work by the clock; of hand stitching the amount is in inches. */
+export interface DemoWork {
+  readonly daysAgo: number;
+  readonly minutes: number;
+  readonly blocks?: number;
+  readonly inchesByHand?: number;
 }
 
 /** Something that was heard of a trip. */

@@ -48,7 +48,7 @@ export function BoardCard({ glance, isBusy, onDrag, onMove }: BoardCardProps) {
           piece={project}
           stages={stages}
           swatches={swatches}
-          size={96}
+          size={88}
           awayWords={awayWords(standing, on, locale)}
         />
         <Link to={`/projects/${project.id}`} className={styles['name']} draggable={false}>

@@ -44,7 +44,7 @@ export function BoardPage() {
   return (
     <Page
       title="Board"
-      under="Drag a piece to where it stands now; with the keys, Alt and an arrow to the left or right."
+      under="Drag a piece to the stage it stands at, or move it with Alt and an arrow key."
       action={BEGIN}
       aside={<ButtonLink to="/">Bench</ButtonLink>}
     >
@@ -63,7 +63,11 @@ export function BoardPage() {
             return (
               <section
                 key={column.name}
-                className={classes(styles['column'], takes && styles['takes'])}
+                className={classes(
+                  styles['column'],
+                  column.glances.length === 0 && styles['bare'],
+                  takes && styles['takes'],
+                )}
                 aria-label={column.words}
                 onDragOver={(event) => {
                   if (takes) event.preventDefault();

@@ -76,9 +76,9 @@ export function StagePage({ projectId, stageId }: StagePageProps) {
               trips={spread.trips.filter((trip) => trip.stageId === stageId)}
               photos={spread.photos}
             />
+            <StageClock stage={stage} />
             <Checklist stage={stage} stages={spread.stages} />
             <StageCloth stage={stage} />
-            <StageClock stage={stage} />
             <StageJournal stage={stage} />
             <Photos
               stage={stage}
