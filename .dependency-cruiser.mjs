@@ -81,6 +81,7 @@ const coreRules = [
   ]),
   coreRoom('contract', 'The contract says what crosses the bridge, not how it is worked out.', [
     ...core('units', 'domain'),
+    '^shared-core/planner/date-plan\\.ts$',
     ...schemas,
   ]),
   forbid(

@@ -8,6 +8,7 @@ import { keepCalculation, listCalculations, removeCalculation } from './calculat
 import { redoChange, undoChange, undoState } from './changes';
 import { addChecklistItem, removeChecklistItem, tickChecklistItem } from './checklists';
 import { clothOfProject } from './cloth-of-project';
+import { mendDates, moveDays, plannedDates } from './dates';
 import { changeFabric, createFabric, deleteFabric, listFabrics, openFabric } from './fabrics';
 import { buyCloth, countCloth, discardCloth, releaseCloth, setAsideCloth } from './ledger';
 import { cutCloth } from './ledger-cut';
@@ -82,6 +83,10 @@ export const storeHandlers: StoreHandlers = {
   'ledger:count': ({ store }, input) => countCloth(store, input),
   'ledger:take-back': ({ store }, input) => takeBack(store, input),
   'ledger:of-project': ({ store }, input): Result<ClothOfProject, Problem> => clothOfProject(store, input),
+
+  'dates:plan': ({ store }, input) => success(plannedDates(store, input)),
+  'dates:mend': ({ store }, input) => success(mendDates(store, input)),
+  'dates:move': ({ store }, input) => moveDays(store, input),
 
   'workshop:opening': ({ store, programVersion, isDemo, folders }) =>
     success({

@@ -95,8 +95,16 @@ const cases: Readonly<Record<string, { bad: readonly Files[]; good?: readonly Fi
         'shared-core/contract/stash.ts': types('#core/calculators/yards'),
         'shared-core/calculators/yards.ts': empty,
       },
+      {
+        'shared-core/contract/dates.ts': types('#core/planner/plan-dates'),
+        'shared-core/planner/plan-dates.ts': empty,
+      },
     ],
     good: [
+      {
+        'shared-core/contract/dates.ts': types('#core/planner/date-plan'),
+        'shared-core/planner/date-plan.ts': empty,
+      },
       { 'shared-core/contract/stash.ts': value('#core/domain/stash'), 'shared-core/domain/stash.ts': empty },
     ],
   },
