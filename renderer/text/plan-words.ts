@@ -1,9 +1,10 @@
 import type { Mending, PlannedDates } from '#core/contract/dates';
 import type { Stage } from '#core/domain/stage';
 import type { ProjectDates, StepDates } from '#core/planner/date-plan';
-import type { CalendarDate } from '#core/units/calendar-date';
+import { type CalendarDate, daysBetween } from '#core/units/calendar-date';
 import { formatMinutes } from '#core/units/minutes';
 import { daysWords, weekdayWords } from './dates';
+import { andList } from './field-problems';
 import type { StandingLine } from './standing';
 
 /** Where and when words are said. */
@@ -25,16 +26,14 @@ export function planLines(
   if (byWhen !== null) {
     const isNow = byWhen.by <= on;
     const when = isNow ? 'today' : `by ${day(byWhen.by)}`;
-    lines.push({ text: `${byWhen.verb} ${when}`, isAlert: isNow });
+    const slack = daysBetween(on, byWhen.by);
+    const spare = slack > 0 ? `${daysWords(slack)} of slack` : 'no slack';
+    lines.push({ text: `${byWhen.verb} ${when} (${spare})`, isAlert: isNow });
   }
   const finish =
     dates.finishOn === null ? 'No hours in which it could be done' : `Will be done ${day(dates.finishOn)}`;
-  if (isLate) lines.push({ text: `${finish}, ${daysWords(dates.lateDays ?? 0)} late`, isAlert: true });
-  else {
-    const slack = dates.spareDays;
-    const spare = slack === null ? '' : slack > 0 ? `, ${daysWords(slack)} of slack` : ', no slack';
-    lines.push({ text: `${finish}${spare}`, isAlert: false });
-  }
+  const late = isLate ? `, ${daysWords(dates.lateDays ?? 0)} late` : '';
+  lines.push({ text: `${finish}${late}`, isAlert: isLate });
   return lines;
 }
 
@@ -43,7 +42,7 @@ interface Deadline {
   readonly by: CalendarDate;
 }
 
-/** The next thing to keep to: back from where it is, begun, or, once it is in hand, sent out. */
+/** The next thing to keep to: back from where it is, begun, or, once it is in hand, sent out or gone on with. */
 function nextDeadline(
   steps: readonly StepDates[],
   stages: readonly Pick<Stage, 'id' | 'state'>[],
@@ -56,8 +55,9 @@ function nextDeadline(
   }
   if (first === undefined) return null;
   const sending = steps.find(({ kind }) => kind === 'wait')?.latestStartOn ?? null;
-  if (isInHand) return sending === null ? null : { verb: 'Send out', by: sending };
-  return first.latestStartOn === null ? null : { verb: 'Start', by: first.latestStartOn };
+  if (isInHand && sending !== null) return { verb: 'Send out', by: sending };
+  const verb = isInHand ? 'Go on' : 'Start';
+  return first.latestStartOn === null ? null : { verb, by: first.latestStartOn };
 }
 
 /** One line for the whole workshop: whether everything will be done in time. Empty where no piece has a day. */
@@ -73,6 +73,8 @@ export function wholeWords({ plan }: PlannedDates, nameOf: (id: string) => strin
   return `Not everything will be done in time: ${String(late.length)} pieces will be late, the latest by ${most}.`;
 }
 
+const MOST_MOVES_NAMED = 3;
+
 /** What would mend it, one sentence each; nothing where nothing would. */
 export function mendingWords(
   { extraWeekMinutes, beyondHours, moved }: Mending,
@@ -87,13 +89,10 @@ export function mendingWords(
   for (const id of beyondHours) {
     sentences.push(`No hours help “${nameOf(id)}”: what it waits for takes longer than is left.`);
   }
-  const or = sentences.length > 0 ? 'Or move' : 'Move';
-  const [only] = moved;
-  if (moved.length === 1 && only !== undefined) {
-    const day = weekdayWords(only.dueOn, locale, on);
-    sentences.push(`${or} “${nameOf(only.id)}” to ${day}, and everything is in time.`);
-  } else if (moved.length > 1) {
-    sentences.push(`${or} ${String(moved.length)} days: the calendar shows which.`);
-  }
+  const move = sentences.length > 0 && beyondHours.length === 0 ? 'Or move' : 'Move';
+  const days = moved.map(({ id, dueOn }) => `“${nameOf(id)}” to ${weekdayWords(dueOn, locale, on)}`);
+  if (days.length > MOST_MOVES_NAMED)
+    sentences.push(`${move} ${String(days.length)} days, which Days can show.`);
+  else if (days.length > 0) sentences.push(`${move} ${andList(days)}, and everything is in time.`);
   return sentences;
 }
