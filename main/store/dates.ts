@@ -43,7 +43,8 @@ export function moveDays(
     ...projects.flatMap((found) => (found.ok ? [`Moved the day of “${found.value.name}”`] : [])),
     ...trips.flatMap((found) => (found.ok ? [`Moved the return of “${found.value.name}”`] : [])),
   ];
-  const words = names.length === 1 ? names[0]! : `Moved ${String(names.length)} days`;
+  const [first = ''] = names;
+  const words = names.length === 1 ? first : `Moved ${String(names.length)} days`;
   return recordChange(store, words, (writable) => {
     for (const { projectId, dueOn } of moves.dues) {
       updateRow(writable, 'project', projectId, { due_on: dueOn });

@@ -13,7 +13,7 @@ interface PlanVerdictProps {
 /** Whether everything will be done in time, and what would mend it; spoken when it changes. */
 export function PlanVerdict({ says, isLate, mending }: PlanVerdictProps) {
   return (
-    <div className={styles['verdict']} role="status" aria-label="In time or not">
+    <section className={styles['verdict']} aria-live="polite" aria-label="In time or not">
       {says !== '' && (
         <p className={classes(styles['says'], isLate && styles['late'])}>
           <Typeset text={says} />
@@ -24,6 +24,6 @@ export function PlanVerdict({ says, isLate, mending }: PlanVerdictProps) {
           <Typeset text={mending.join(' ')} />
         </p>
       )}
-    </div>
+    </section>
   );
 }

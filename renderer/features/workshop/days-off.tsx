@@ -60,8 +60,10 @@ function NewDayOff({ onAdd }: { readonly onAdd: (day: DayOff) => void }) {
   const [problem, setProblem] = useState<string | null>(null);
   const add = () => {
     const last = to ?? from;
-    if (from === null || last === null) return setProblem('Choose the first day off.');
-    if (last < from) return setProblem('The last day off comes before the first.');
+    if (from === null || last === null || last < from) {
+      setProblem(from === null ? 'Choose the first day off.' : 'The last day off comes before the first.');
+      return;
+    }
     onAdd({ from, to: last, why: why.trim() });
     setFrom(null);
     setTo(null);
