@@ -19,6 +19,11 @@ export function weekdayWords(date: CalendarDate, locale: string, on: CalendarDat
   return `${format(date, locale, { weekday: 'short' })} ${dateWords(date, locale, on)}`;
 }
 
+/** `Sep 2027`, for the months of a calendar scale. */
+export function monthWords(date: CalendarDate, locale: string): string {
+  return format(date, locale, { month: 'short', year: 'numeric' });
+}
+
 /** `1 day`, `9 days`. */
 export function daysWords(days: number): string {
   return days === 1 ? '1 day' : `${String(days)} days`;
