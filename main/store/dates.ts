@@ -60,13 +60,14 @@ export function moveDays(
 
 /** All that is left to do on the pieces that are not put away, with the days as they would be moved. */
 function loadOf(store: ReadableStore, { on, moves }: ChannelInput<'dates:plan'>): WorkshopLoad {
-  const projects = openProjects(store).map((open) => withMoves(open, moves));
+  const projects = openPieces(store).map((open) => withMoves(open, moves));
   return loadOfProjects(projects, readWorkshop(store), on);
 }
 
-type Open = Pick<ProjectGlance, 'project' | 'stages' | 'trips'>;
+/** What is read of a piece to plan it. */
+export type Open = Pick<ProjectGlance, 'project' | 'stages' | 'trips'>;
 
-function openProjects(store: ReadableStore): readonly Open[] {
+export function openPieces(store: ReadableStore): readonly Open[] {
   const rows = allRows(
     store,
     `SELECT * FROM project WHERE is_archived = 0 AND deleted_at IS NULL ORDER BY due_on IS NULL, due_on, seq`,

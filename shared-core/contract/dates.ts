@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { calendarDate } from '#core/domain/dates';
 import { projectId, tripId } from '#core/domain/ids';
+import type { DayToRemember } from '#core/calendar-file/day-to-remember';
 import type { DatePlan, WeekLoad } from '#core/planner/date-plan';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { reads, writes } from './channel';
@@ -44,6 +45,8 @@ export const dateChannels = {
   'dates:plan': reads<PlannedDates>()(question),
   /** To be asked where something is late: it tries many plans. */
   'dates:mend': reads<Mending>()(question),
+  /** The days that other calendars may want to know of, in their order. */
+  'dates:remember': reads<readonly DayToRemember[]>()(z.object({ on: calendarDate })),
   /** Keeps the moves, all of them as one change. */
   'dates:move': writes<Changed>()(z.object({ moves: dayMoves })),
 };

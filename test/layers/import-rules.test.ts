@@ -101,6 +101,20 @@ const cases: Readonly<Record<string, { bad: readonly Files[]; good?: readonly Fi
       { 'shared-core/stash/cost.ts': value('#core/domain/stash'), 'shared-core/domain/stash.ts': empty },
     ],
   },
+  'core-calendar-file': {
+    bad: [
+      {
+        'shared-core/calendar-file/write.ts': types('#core/planner/plan'),
+        'shared-core/planner/plan.ts': empty,
+      },
+    ],
+    good: [
+      {
+        'shared-core/calendar-file/write.ts': value('#core/units/days'),
+        'shared-core/units/days.ts': empty,
+      },
+    ],
+  },
   'core-contract': {
     bad: [
       {

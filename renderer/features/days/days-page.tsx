@@ -13,6 +13,7 @@ import { Page } from '#renderer/ui/page';
 import { PlanVerdict } from '#renderer/ui/plan-verdict';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { DaysTable } from './days-table';
+import { OtherCalendars } from './other-calendars';
 import { Supposed } from './supposed';
 import { TimeLine } from './time-line';
 import { rowsOf, scaleOf } from './view-model';
@@ -94,6 +95,7 @@ export function DaysPage() {
         <Supposed rows={rows} kept={kept} supposed={supposed} on={on} onPutBack={() => setMoves(NO_MOVES)} />
       )}
       <DaysTable rows={rows} weeks={supposed.weeks} on={on} />
+      <OtherCalendars on={on} />
     </Page>
   );
 }

@@ -84,7 +84,7 @@ function rowOf({ project, stages, trips }: ProjectGlance, dates: ProjectDates, m
     ({ stageId, backOn }) =>
       backOn === null && stages.some(({ id, state }) => id === stageId && isLeft(state)),
   );
-  const promisedOn = moves.promises.find(({ tripId }) => tripId === trip?.id)?.promisedOn ?? trip?.promisedOn;
+  const supposedBack = moves.promises.find(({ tripId }) => tripId === trip?.id);
   return {
     id: project.id,
     name: project.name,
@@ -92,9 +92,14 @@ function rowOf({ project, stages, trips }: ProjectGlance, dates: ProjectDates, m
     dates,
     due: dueOn === null || project.dueOn === null ? null : { on: dueOn, keptOn: project.dueOn },
     back:
-      trip?.promisedOn == null || promisedOn == null
+      trip === undefined || trip.promisedOn === null
         ? null
-        : { on: promisedOn, keptOn: trip.promisedOn, tripId: trip.id, withWhom: trip.withWhom },
+        : {
+            on: supposedBack?.promisedOn ?? trip.promisedOn,
+            keptOn: trip.promisedOn,
+            tripId: trip.id,
+            withWhom: trip.withWhom,
+          },
   };
 }
 

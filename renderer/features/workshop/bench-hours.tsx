@@ -2,6 +2,7 @@ import { type BenchTime, benchTime as benchTimeSchema } from '#core/domain/bench
 import type { Workshop } from '#core/domain/workshop';
 import { formatMinutes, type Minutes, minutesFromWhole } from '#core/units/minutes';
 import { useWrite } from '#renderer/bridge/query';
+import { Checkbox } from '#renderer/ui/checkbox';
 import { MinutesField } from '#renderer/ui/minutes-field';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { DaysOff } from './days-off';
@@ -43,6 +44,12 @@ export function BenchHours({ workshop }: { readonly workshop: Workshop }) {
           />
         ))}
       </div>
+      <Checkbox
+        label="Remind me on the desktop"
+        help="Once a day, of what is due, must be sent or comes back today or tomorrow. Only while Ringbound is open."
+        isChecked={benchTime.remindsOfDays}
+        onChange={(remindsOfDays) => keep({ remindsOfDays })}
+      />
       <DaysOff daysOff={benchTime.daysOff} onChange={(daysOff) => keep({ daysOff })} />
       <ProblemNotice problem={changing.problem} />
     </section>

@@ -45,7 +45,7 @@ describe('the dates of a workshop', () => {
     ]);
 
     const kept = workshop.get('workshop:opening', {}).workshop;
-    const benchTime = { weekMinutes: [5, 0, 0, 0, 0, 0, 0] as const, daysOff: [] };
+    const benchTime = { ...kept.benchTime, weekMinutes: [5, 0, 0, 0, 0, 0, 0] as const };
     workshop.get('workshop:change', { workshop: { ...kept, benchTime } });
     expect(ask(workshop).projects[0]!.lateDays).toBeGreaterThan(0);
   });
@@ -105,5 +105,34 @@ describe('moved days', () => {
     const dues = [{ projectId: projectIdSchema.parse(NO_SUCH_ID), dueOn }];
     expect(workshop.fail('dates:move', { moves: { dues, promises: [] } }).code).toBe('not-found');
     expect(workshop.get('project:open', { projectId }).project.dueOn).toBe(in_(90));
+  });
+});
+
+describe('days to remember', () => {
+  test('are when pieces are due, must leave at the latest and were promised back, in their order', () => {
+    const workshop = openWorkshop();
+    const away = awayPiece(workshop, 7);
+    const home = addProject(workshop, { name: 'Harvest round', forWhom: 'Aunt Wren', dueOn: in_(300) });
+    const days = workshop.get('dates:remember', { on: TODAY });
+    expect(days.map(({ kind, piece, who }) => [kind, piece, who])).toEqual([
+      ['back', 'Frost round', 'Tansy Quill'],
+      ['due', 'Frost round', 'A neighbor'],
+      ['send-by', 'Harvest round', ''],
+      ['due', 'Harvest round', 'Aunt Wren'],
+    ]);
+    expect(days.map(({ of }) => of)).toEqual([
+      away.tripId,
+      away.projectId,
+      home.stages.find(({ kind }) => kind === 'longarm')?.id,
+      home.projectId,
+    ]);
+    expect([days[0]?.on, days[1]?.on, days[3]?.on]).toEqual([in_(7), in_(90), in_(300)]);
+  });
+
+  test('are none of a piece that is back, finished or put away', () => {
+    const workshop = openWorkshop();
+    const { projectId } = awayPiece(workshop, 7);
+    workshop.get('project:archive', { projectId, archived: true });
+    expect(workshop.get('dates:remember', { on: TODAY })).toEqual([]);
   });
 });

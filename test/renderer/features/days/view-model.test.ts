@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { PlannedDates } from '#core/contract/dates';
 import type { ProjectGlance } from '#core/contract/projects';
+import { type BenchTime, STARTING_BENCH_TIME } from '#core/domain/bench-time';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { loadOfProjects } from '#core/planner/load-of-projects';
 import { planDates } from '#core/planner/plan-dates';
@@ -12,7 +13,7 @@ import { glance, trip } from '#test/helpers/glances';
 // 2027-09-15 is a Wednesday; an hour a day.
 const on = calendarDate('2027-09-15');
 const NO_MOVES = { dues: [], promises: [] };
-const HOURS = { weekMinutes: [60, 60, 60, 60, 60, 60, 60], daysOff: [] } as const;
+const HOURS: BenchTime = { ...STARTING_BENCH_TIME, weekMinutes: [60, 60, 60, 60, 60, 60, 60] };
 
 function timed(piece: ProjectGlance, minutes: number): ProjectGlance {
   return { ...piece, stages: piece.stages.map((stage) => ({ ...stage, estimateMinutes: minutes })) };
