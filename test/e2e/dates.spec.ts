@@ -1,9 +1,13 @@
+import { readFile } from 'node:fs/promises';
+import path from 'node:path';
 import { expect, type Page, test } from '@playwright/test';
+import ICAL from 'ical.js';
 import { STARTING_PLANS } from '#core/domain/starting-plans';
 import { calendarDate } from '#core/units/calendar-date';
 import { lengthFromInches } from '#core/units/length';
 import { askStore } from '#test/helpers/ask-store';
 import { launchProgram } from '#test/helpers/launch';
+import { withTemporaryFolder } from '#test/helpers/temporary-folder';
 import { dayFromNow, goTo, mainAction } from '#test/helpers/notebook-steps';
 import { axeFaults } from './axe-faults';
 
@@ -111,5 +115,26 @@ test('hours and days off are kept as they are said, and all dates follow', async
   await goTo(page, 'Workshop');
   await page.getByRole('button', { name: /Sew on .+ after all/ }).click();
   await expect(page.getByText('A long voyage')).toHaveCount(0);
+  await close();
+});
+
+test('the days are kept as a calendar file that another program reads', async () => {
+  const { page, electron, close } = await launchProgram();
+  await withTemporaryFolder(async (folder) => {
+    await threeGifts(page);
+    await goTo(page, 'Days');
+    const file = path.join(folder, 'days.ics');
+    // Answers the system's save dialog for the maker; everything else is the real program.
+    await electron.evaluate(({ dialog }, filePath) => {
+      dialog.showSaveDialog = () => Promise.resolve({ canceled: false, filePath });
+    }, file);
+    await page.getByRole('button', { name: 'Save a calendar file' }).click();
+    await expect.poll(() => readFile(file, 'utf8').catch(() => '')).toContain('END:VCALENDAR');
+    const calendar = new ICAL.Component(ICAL.parse(await readFile(file, 'utf8')) as unknown[]);
+    const events = calendar.getAllSubcomponents('vevent').map((one) => new ICAL.Event(one));
+    expect(events.map((event) => [event.summary, event.startDate.toString()])).toEqual(
+      GIFTS.map((name) => [`${name} is due`, dayFromNow(9)]),
+    );
+  });
   await close();
 });
