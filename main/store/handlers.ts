@@ -9,6 +9,8 @@ import { goToChange, listChanges, redoChange, undoChange, undoState } from './ch
 import { addChecklistItem, removeChecklistItem, tickChecklistItem } from './checklists';
 import { clothOfProject } from './cloth-of-project';
 import { keepContact, listContacts, removeContact } from './contacts';
+import { daysToRemember } from './days-to-remember';
+import { mendDates, moveDays, plannedDates } from './dates';
 import { setFabricPrice } from './fabric-prices';
 import { changeFabric, createFabric, deleteFabric, listFabrics, openFabric } from './fabrics';
 import { buyCloth, countCloth, discardCloth, releaseCloth, setAsideCloth } from './ledger';
@@ -110,6 +112,11 @@ export const storeHandlers: StoreHandlers = {
   'ledger:count': ({ store }, input) => countCloth(store, input),
   'ledger:take-back': ({ store }, input) => takeBack(store, input),
   'ledger:of-project': ({ store }, input): Result<ClothOfProject, Problem> => clothOfProject(store, input),
+
+  'dates:plan': ({ store }, input) => success(plannedDates(store, input)),
+  'dates:mend': ({ store }, input) => success(mendDates(store, input)),
+  'dates:remember': ({ store }, input) => success(daysToRemember(store, input)),
+  'dates:move': ({ store }, input) => moveDays(store, input),
 
   'workshop:opening': ({ store, programVersion, isDemo, folders }) =>
     success({

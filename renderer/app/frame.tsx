@@ -14,6 +14,7 @@ import styles from './frame.module.css';
 const PLACES: readonly { readonly to: string; readonly words: string }[] = [
   { to: '/', words: 'Bench' },
   { to: '/projects', words: 'Projects' },
+  { to: '/days', words: 'Days' },
   { to: '/out', words: 'Out' },
   { to: '/stash', words: 'Stash' },
   { to: '/workshop', words: 'Workshop' },

@@ -38,6 +38,9 @@ const AwayPage = lazy(async () => ({
 const ContactPage = lazy(async () => ({
   default: (await import('#renderer/features/away/contact-page')).ContactPage,
 }));
+const DaysPage = lazy(async () => ({
+  default: (await import('#renderer/features/days/days-page')).DaysPage,
+}));
 const StashPage = lazy(async () => ({
   default: (await import('#renderer/features/stash/stash-page')).StashPage,
 }));
@@ -82,6 +85,7 @@ const pages: readonly RouteObject[] = [
     path: 'out/:contactId',
     element: <OfContact>{(id) => <ContactPage key={id} contactId={id} />}</OfContact>,
   },
+  { path: 'days', element: <DaysPage /> },
   { path: 'stash', element: <StashPage /> },
   { path: 'stash/:fabricId', element: <OfFabric>{(id) => <FabricPage key={id} fabricId={id} />}</OfFabric> },
   { path: 'workshop', element: <WorkshopPage /> },

@@ -3,6 +3,7 @@ import type { InputOf, OutputOf } from './channel';
 import { clockChannels } from './clock';
 import { contactChannels } from './contacts';
 import type { Problem } from './problem';
+import { dateChannels } from './dates';
 import { projectChannels } from './projects';
 import { stashChannels } from './stash';
 import { tripChannels } from './trips';
@@ -17,6 +18,7 @@ export const storeChannels = {
   ...clockChannels,
   ...calculationChannels,
   ...stashChannels,
+  ...dateChannels,
   ...workshopChannels,
 };
 export const channels = { ...storeChannels, ...shellChannels };

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { calendarDate } from '#core/domain/dates';
 import { changeId, type ChangeId } from '#core/domain/ids';
 import { type Habits, type Workshop, workshop } from '#core/domain/workshop';
 import { reads, writes } from './channel';
@@ -71,6 +72,8 @@ export const shellChannels = {
   'shell:enter-demo': writes<{ readonly file: string }>()(z.object({})),
   'shell:leave-demo': writes<{ readonly file: string }>()(z.object({})),
   'shell:show-folder': reads<null>()(z.object({ which: z.enum(['workshop', 'backups']) })),
+  /** Writes the days to remember as a calendar file and asks where to keep it; null when the maker thinks better of it. */
+  'shell:save-calendar': reads<{ readonly file: string } | null>()(z.object({ on: calendarDate })),
   /** Makes a PDF of one of the page's sheets and asks where to keep it; null when the maker thinks better of it. */
   'shell:print-sheet': reads<{ readonly file: string } | null>()(
     z.object({

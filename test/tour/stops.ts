@@ -55,6 +55,7 @@ export async function pageStops(page: Page): Promise<readonly Stop[]> {
     { name: 'out', go: openAt('/out', /Out/) },
     { name: 'out-contact', go: openContact('Corvin Lathe') },
     stage('stage-longarm-to-send', 'Night garden throw', 'longarm'),
+    { name: 'days', go: openAt('/days', /Days/) },
     { name: 'stash', go: openAt('/stash', /Stash/) },
     { name: 'stash-fabric', go: openFabric('Kettle blue') },
     { name: 'workshop', go: openAt('/workshop', /Workshop/) },

@@ -1,3 +1,4 @@
+import { usePlannedDates } from '#renderer/bridge/dates';
 import { useRead } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
@@ -7,6 +8,7 @@ import { EmptyState } from '#renderer/ui/empty-state';
 import { Page } from '#renderer/ui/page';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { AskAfter } from './ask-after';
+import { BenchVerdict } from './bench-verdict';
 import { PieceAction } from './piece-action';
 import { FirstPiece, PieceCard } from './piece-card';
 import { benchOf, benchSummary, GROUP_WORDS } from './view-model';
@@ -18,6 +20,7 @@ export function BenchPage() {
   const glances = list?.items;
   const { habits } = useWorkshop();
   const on = today();
+  const { value: dates } = usePlannedDates(on);
   if (glances === undefined) {
     return (
       <Page title="Bench">
@@ -39,7 +42,8 @@ export function BenchPage() {
         </>
       }
     >
-      <FirstPiece piece={first} workshopHabits={habits} on={on} />
+      {dates !== undefined && <BenchVerdict dates={dates} glances={glances} on={on} />}
+      <FirstPiece piece={first} plan={dates?.plan} workshopHabits={habits} on={on} />
       <AskAfter glances={glances} silentDays={habits.silentDays} on={on} />
       <div className={styles['groups']}>
         {groups.map(({ situation, pieces }) => (
@@ -55,7 +59,13 @@ export function BenchPage() {
             </h2>
             <ul className={styles['cards']}>
               {pieces.map((piece) => (
-                <PieceCard key={piece.glance.project.id} piece={piece} workshopHabits={habits} on={on} />
+                <PieceCard
+                  key={piece.glance.project.id}
+                  piece={piece}
+                  plan={dates?.plan}
+                  workshopHabits={habits}
+                  on={on}
+                />
               ))}
             </ul>
           </section>

@@ -2,6 +2,7 @@ import { useOpening } from '#renderer/bridge/workshop';
 import { HabitsDisplay } from '#renderer/ui/habits-display';
 import { Page } from '#renderer/ui/page';
 import { Backups, MakeBackupButton } from './backups';
+import { BenchHours } from './bench-hours';
 import { Habits } from './habits';
 import { OwnRates } from './own-rates';
 import { StagePlans } from './stage-plans';
@@ -29,6 +30,7 @@ export function WorkshopPage() {
         <div className={styles['parts']}>
           <WholeWorkshop workshop={workshop} />
           <Habits workshop={workshop} />
+          <BenchHours workshop={workshop} />
           <OwnRates />
           <StagePlans />
           <Backups />
