@@ -10,6 +10,7 @@ import { Form } from '#renderer/ui/form';
 import { MinutesField } from '#renderer/ui/minutes-field';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { TextField } from '#renderer/ui/text-field';
+import { useTold } from '#renderer/ui/told';
 import styles from './spread.module.css';
 
 interface StageDialogProps {
@@ -84,24 +85,26 @@ export function StageDialog({ stage, count, onMoveTo, onClose }: StageDialogProp
 /** How a stage is set up in its project; kept as it is changed. */
 function StageSetUp({ stage }: { readonly stage: Stage }) {
   const settingUp = useWrite('stage:set-up');
-  const keep = (part: Partial<Pick<Stage, 'isBeside' | 'calculators'>>) => {
-    const { id: stageId, isBeside, calculators } = stage;
-    void settingUp.write({ stageId, isBeside, calculators, ...part });
+  const [setUp, tell, forget] = useTold({ isBeside: stage.isBeside, calculators: stage.calculators });
+  const keep = async (part: Partial<typeof setUp>) => {
+    const next = { ...setUp, ...part };
+    tell(next);
+    const kept = await settingUp.write({ stageId: stage.id, ...next });
+    if (!kept.ok) forget();
   };
   return (
     <div>
       {stage.position > 0 && (
         <Checkbox
           label="May run side by side with the stage before it"
-          isChecked={stage.isBeside}
-          isDisabled={settingUp.isWriting}
-          onChange={(isBeside) => keep({ isBeside })}
+          isChecked={setUp.isBeside}
+          onChange={(isBeside) => void keep({ isBeside })}
         />
       )}
       <CalculatorChoice
         kind={stage.kind}
-        chosen={stage.calculators}
-        onChange={(calculators) => keep({ calculators })}
+        chosen={setUp.calculators}
+        onChange={(calculators) => void keep({ calculators })}
       />
       <ProblemNotice problem={settingUp.problem} />
     </div>

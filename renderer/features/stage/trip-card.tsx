@@ -9,6 +9,7 @@ import { dateWords, lateWords, today } from '#renderer/text/dates';
 import { Button } from '#renderer/ui/button';
 import { type Display, useDisplay } from '#renderer/ui/display';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { useTold } from '#renderer/ui/told';
 import { TellTripDialog } from '#renderer/ui/tell-trip-dialog';
 import { Packing } from './packing';
 import { othersInParcel } from './parcel';
@@ -29,7 +30,6 @@ export function TripCard({ trip, photos, onChange }: TripCardProps) {
   const contacts = useRead('contact:list', {}).value ?? [];
   const removing = useWrite('trip:remove');
   const telling = useWrite('trip:tell');
-  const packing = useWrite('trip:pack');
   const others = othersInParcel(contacts, trip);
   return (
     <li className={styles['part']}>
@@ -61,17 +61,9 @@ export function TripCard({ trip, photos, onChange }: TripCardProps) {
           </Button>
         </div>
       )}
-      {trip.packing.length > 0 && (
-        <details className={styles['fold']}>
-          <summary>{packedWords(trip)}</summary>
-          <Packing
-            lines={trip.packing}
-            onChange={(lines) => void packing.write({ tripId: trip.id, packing: lines })}
-          />
-        </details>
-      )}
+      {trip.packing.length > 0 && <TripPacking trip={trip} />}
       <TripPhotos trip={trip} photos={photos} />
-      <ProblemNotice problem={removing.problem ?? packing.problem} />
+      <ProblemNotice problem={removing.problem} />
       {isTelling && (
         <TellTripDialog
           trip={trip}
@@ -82,6 +74,24 @@ export function TripCard({ trip, photos, onChange }: TripCardProps) {
         />
       )}
     </li>
+  );
+}
+
+/** The packing list of a trip, kept line by line as it is ticked. */
+function TripPacking({ trip }: { readonly trip: Trip }) {
+  const packing = useWrite('trip:pack');
+  const [lines, tell, forget] = useTold(trip.packing);
+  const keep = async (next: Trip['packing']) => {
+    tell(next);
+    const kept = await packing.write({ tripId: trip.id, packing: next });
+    if (!kept.ok) forget();
+  };
+  return (
+    <details className={styles['fold']}>
+      <summary>{packedWords(lines)}</summary>
+      <Packing lines={lines} onChange={(next) => void keep(next)} />
+      <ProblemNotice problem={packing.problem} />
+    </details>
   );
 }
 
@@ -124,7 +134,7 @@ function tripDays(trip: Trip, { locale }: Display): string {
   return `${sent}, promised ${dateWords(trip.promisedOn, locale, on)}${late === '' ? '' : `: ${late} late`}`;
 }
 
-function packedWords({ packing }: Trip): string {
+function packedWords(packing: Trip['packing']): string {
   const packed = packing.filter(({ isPacked }) => isPacked).length;
   return `Packing list: ${String(packed)} of ${String(packing.length)} packed`;
 }
