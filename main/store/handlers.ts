@@ -8,6 +8,8 @@ import { keepCalculation, listCalculations, removeCalculation } from './calculat
 import { redoChange, undoChange, undoState } from './changes';
 import { addChecklistItem, removeChecklistItem, tickChecklistItem } from './checklists';
 import { clothOfProject } from './cloth-of-project';
+import { keepCuttingPlan, openCuttingPlan, removeCuttingPlan } from './cutting-plans';
+import { tickCut, untickCut } from './cutting-ticks';
 import { changeFabric, createFabric, deleteFabric, listFabrics, openFabric } from './fabrics';
 import { buyCloth, countCloth, discardCloth, releaseCloth, setAsideCloth } from './ledger';
 import { cutCloth } from './ledger-cut';
@@ -82,6 +84,12 @@ export const storeHandlers: StoreHandlers = {
   'ledger:count': ({ store }, input) => countCloth(store, input),
   'ledger:take-back': ({ store }, input) => takeBack(store, input),
   'ledger:of-project': ({ store }, input): Result<ClothOfProject, Problem> => clothOfProject(store, input),
+
+  'cutting:open': ({ store }, input) => openCuttingPlan(store, input),
+  'cutting:keep': ({ store }, input) => keepCuttingPlan(store, input),
+  'cutting:remove': ({ store }, input) => removeCuttingPlan(store, input),
+  'cutting:tick': ({ store }, input) => tickCut(store, input),
+  'cutting:untick': ({ store }, input) => untickCut(store, input),
 
   'workshop:opening': ({ store, programVersion, isDemo, folders }) =>
     success({

@@ -10,6 +10,8 @@ export const UNDOABLE_TABLES = [
   'photo',
   'stage_plan',
   'fabric',
+  'cutting_plan',
+  'cut_step',
 ] as const;
 
 export type UndoableTable = (typeof UNDOABLE_TABLES)[number];

@@ -6,7 +6,7 @@ import { clothWidth } from './stash';
 
 const inches = lengthFromInches;
 
-/** What matters most in a cutting plan; the rest follows in the planner's own order. */
+/** What may matter in a cutting plan. */
 export const cuttingWish = z.enum([
   'buy-least',
   'least-cloth',
@@ -65,7 +65,12 @@ export const cuttingTable = z
     }),
     keepShort: lengthField({ title: 'Smallest leftover kept, short side', minimum: inches(1 / 2) }),
     keepLong: lengthField({ title: 'Smallest leftover kept, long side', minimum: inches(1 / 2) }),
-    wish: cuttingWish,
+    /** All of them, what matters most first. */
+    wishes: z
+      .array(cuttingWish)
+      .length(cuttingWish.options.length)
+      .refine((wishes) => new Set(wishes).size === wishes.length)
+      .readonly(),
   })
   .readonly();
 export type CuttingTableHabits = z.infer<typeof cuttingTable>;
@@ -79,7 +84,7 @@ export const STARTING_TABLE: CuttingTableHabits = {
   selvage: lengthFromUnits(0),
   keepShort: inches(3),
   keepLong: inches(6),
-  wish: 'buy-least',
+  wishes: cuttingWish.options,
 };
 
 /** Everything that is asked of a cutting plan, for the project it was begun from (the first) and those cut with it. */
