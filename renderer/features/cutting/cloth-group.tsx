@@ -20,6 +20,7 @@ interface ClothGroupProps {
   readonly onChangeLine: (line: CuttingLine) => void;
   readonly onChooseCloth: () => void;
   readonly onPiece: (piece: ClothPieceId, mayBeCut: boolean) => void;
+  readonly onOnlyPiece: (piece: ClothPieceId, pieces: readonly ClothPieceId[]) => void;
 }
 
 /** The patches of one fabric of a list, what stands for it in the stash, and which pieces of that may be cut. */
@@ -100,7 +101,13 @@ function Line({
 }
 
 /** The pieces of the fabric, each to be cut or left alone: so one piece is swapped for another. */
-function Pieces({ onShelf, setup, shelf, onPiece }: ClothGroupProps & { readonly onShelf: ClothOnShelf }) {
+function Pieces({
+  onShelf,
+  setup,
+  shelf,
+  onPiece,
+  onOnlyPiece,
+}: ClothGroupProps & { readonly onShelf: ClothOnShelf }) {
   const { length } = useDisplay();
   const pieces = cuttablePieces(onShelf, shelf.ownHolds);
   if (pieces.length === 0) return <p className={styles['quiet']}>None of it is free to be cut.</p>;
@@ -116,7 +123,7 @@ function Pieces({ onShelf, setup, shelf, onPiece }: ClothGroupProps & { readonly
       </summary>
       <ul className={styles['plain']}>
         {pieces.map((piece) => (
-          <li key={piece.id}>
+          <li key={piece.id} className={styles['pieceRow']}>
             <label className={styles['pieceTick']}>
               <input
                 type="checkbox"
@@ -128,6 +135,21 @@ function Pieces({ onShelf, setup, shelf, onPiece }: ClothGroupProps & { readonly
                 {piece.held > 0 && <span className={styles['quiet']}> free of what others hold</span>}
               </span>
             </label>
+            {pieces.length > 1 && (
+              <Button
+                look="quiet"
+                isSmall
+                aria-label={`Cut from this piece only: ${words(piece)}`}
+                onClick={() =>
+                  onOnlyPiece(
+                    piece.id,
+                    pieces.map(({ id }) => id),
+                  )
+                }
+              >
+                Only this
+              </Button>
+            )}
           </li>
         ))}
       </ul>

@@ -111,6 +111,15 @@ export function withPiece(setup: CuttingSetup, piece: ClothPieceId, mayBeCut: bo
   return { ...setup, leftOut: mayBeCut ? others : [...others, piece] };
 }
 
+/** Cuts from this one of some pieces, and leaves the others alone. */
+export function withOnlyPiece(
+  setup: CuttingSetup,
+  piece: ClothPieceId,
+  pieces: readonly ClothPieceId[],
+): CuttingSetup {
+  return pieces.reduce((so, one) => withPiece(so, one, one === piece), setup);
+}
+
 /** Lines that share a fabric of a project's list, in the order they first come. */
 export interface ClothGroup {
   readonly projectId: ProjectId;

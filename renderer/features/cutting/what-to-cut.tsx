@@ -16,6 +16,7 @@ import {
   isTaken,
   withCloth,
   withLine,
+  withOnlyPiece,
   withoutLine,
   withoutProject,
   withoutSource,
@@ -81,6 +82,7 @@ export function WhatToCut(props: WhatToCutProps) {
                 onChangeLine={(line) => setAsking({ about: 'line', line })}
                 onChooseCloth={() => setAsking({ about: 'cloth', group })}
                 onPiece={(piece, mayBeCut) => onChange(withPiece(setup, piece, mayBeCut))}
+                onOnlyPiece={(piece, pieces) => onChange(withOnlyPiece(setup, piece, pieces))}
               />
             ))}
         </div>
