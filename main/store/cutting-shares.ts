@@ -65,7 +65,8 @@ function lengthsOf(step: CutStep, width: number, areas: readonly number[]): read
 
 /** The stage whose answer the patches were taken from, or the first at which the project is pieced. */
 function stageOf(store: ReadableStore, projectId: string, line: CuttingLine | null): StageRef | null {
-  const named = line?.source == null ? undefined : findStage(store, line.source.stageId);
+  const source = line?.source ?? null;
+  const named = source === null ? undefined : findStage(store, source.stageId);
   if (named?.ok === true && named.value.projectId === projectId) return named.value;
   const sql = `SELECT id FROM stage WHERE project_id = ? AND kind = 'piecing' ORDER BY position LIMIT 1`;
   const row = oneRow(store, sql, projectId);

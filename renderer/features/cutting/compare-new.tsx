@@ -7,7 +7,8 @@ import { type Display, useDisplay } from '#renderer/ui/display';
 import { Typeset } from '#renderer/ui/typeset';
 import { asLength, clothTaken, counted } from './plan-words';
 import { usePlanning } from './use-planning';
-import styles from './cutting.module.css';
+import shared from './cutting.module.css';
+import styles from './compare-new.module.css';
 
 interface CompareNewProps {
   readonly job: CuttingJob;
@@ -20,7 +21,7 @@ export function CompareNew({ job, plan }: CompareNewProps) {
   const [isOpen, setIsOpen] = useState(false);
   if (plan.pieces.every(({ piece }) => piece === undefined)) return null;
   return (
-    <section className={styles['part']} aria-label="The shelf or new cloth">
+    <section className={shared['part']} aria-label="The shelf or new cloth">
       {isOpen ? (
         <Comparison job={job} plan={plan} />
       ) : (
@@ -47,7 +48,7 @@ function Comparison({ job, plan }: CompareNewProps) {
   const display = useDisplay();
   return (
     <>
-      <h2 className={styles['heading']}>The shelf or new cloth</h2>
+      <h2 className={shared['heading']}>The shelf or new cloth</h2>
       <table className={styles['compare']}>
         <thead>
           <tr>

@@ -116,8 +116,8 @@ interface NextCutProps {
 
 /** The cut whose turn it is, as the page's one action. */
 function NextCut({ piece, ticking, nameOf }: NextCutProps) {
-  const pieceId = piece?.kept.pieceId;
-  if (piece === undefined || pieceId == null) return null;
+  const pieceId = piece?.kept.pieceId ?? null;
+  if (piece === undefined || pieceId === null) return null;
   return (
     <Button look="main" disabled={ticking.isBusy} onClick={() => ticking.tick(pieceId, piece.next, true)}>
       {`Tick step ${String(piece.next + 1)} of ${nameOf(piece.kept)}`}

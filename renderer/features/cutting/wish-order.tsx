@@ -2,7 +2,8 @@ import { useRef } from 'react';
 import type { CuttingWish } from '#core/domain/cutting-setup';
 import { Button } from '#renderer/ui/button';
 import { WISH_WORDS } from './plan-words';
-import styles from './cutting.module.css';
+import shared from './cutting.module.css';
+import styles from './wish-order.module.css';
 
 interface WishOrderProps {
   readonly wishes: readonly CuttingWish[];
@@ -21,11 +22,11 @@ export function WishOrder({ wishes, onChange }: WishOrderProps) {
   };
   return (
     <fieldset>
-      <legend className={styles['legend']}>What matters most, first</legend>
+      <legend className={shared['legend']}>What matters most, first</legend>
       <ol ref={list} className={styles['wishes']}>
         {wishes.map((wish, index) => (
           <li key={wish} className={styles['wish']}>
-            <span className={styles['letter']}>{index + 1}</span>
+            <span className={shared['letter']}>{index + 1}</span>
             <span>{WISH_WORDS[wish]}</span>
             {index > 0 && (
               <Button

@@ -22,7 +22,7 @@ CREATE TABLE cut_step (
 `;
 
 export const cuttingPlans: Migration = {
-  version: 20,
+  version: 30,
   says: 'Cutting plans with what was cut by them',
   apply: (database) => {
     database.exec(SQL);
