@@ -48,6 +48,8 @@ export function tickCut(
   }));
   const misfit = firstMisfit(piece.value, { length: lengthFromUnits(step.length), leftovers });
   if (misfit !== null) return misfit;
+  // What its projects hold themselves they may cut; so may she what others hold, when she said so.
+  const isKnowing = step.length > piece.value.there - piece.value.held;
   const words = `Cut “${piece.value.fabric.name}” by the plan of “${projectName}”`;
   return recordChange(store, words, (writable) => {
     const entries = withReleases(
@@ -58,7 +60,7 @@ export function tickCut(
     const bookings = shares.value.map(({ projectSeq, stage }, index) =>
       appendBooking(
         writable,
-        { fabricSeq: piece.value.fabric.seq, projectSeq, stage, note: '', on },
+        { fabricSeq: piece.value.fabric.seq, projectSeq, stage, note: '', on, isKnowing },
         entries[index] ?? [],
       ),
     );

@@ -42,6 +42,7 @@ export function cutCloth(
       stage: stage.value,
       note: input.note,
       on: input.on,
+      isKnowing: input.length > free,
     };
     const [entries = []] = cutEntries(writable, piece.value, input.leftovers, [
       { length: input.length, ownHold },

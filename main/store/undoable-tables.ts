@@ -12,6 +12,7 @@ export const UNDOABLE_TABLES = [
   'fabric',
   'cutting_plan',
   'cut_step',
+  'fabric_price',
 ] as const;
 
 export type UndoableTable = (typeof UNDOABLE_TABLES)[number];

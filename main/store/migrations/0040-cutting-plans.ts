@@ -22,7 +22,7 @@ CREATE TABLE cut_step (
 `;
 
 export const cuttingPlans: Migration = {
-  version: 30,
+  version: 40,
   says: 'Cutting plans with what was cut by them',
   apply: (database) => {
     database.exec(SQL);
