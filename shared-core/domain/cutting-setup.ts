@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { lengthFromInches, lengthFromUnits } from '#core/units/length';
 import { countField, flagField, lengthField, textField } from './fields';
-import { clothPieceId, fabricId, projectId, stageId } from './ids';
+import { clothPieceId, type FabricId, fabricId, projectId, stageId } from './ids';
 import { clothWidth } from './stash';
 
 const inches = lengthFromInches;
@@ -104,3 +104,24 @@ export const cuttingSetup = z
   })
   .readonly();
 export type CuttingSetup = z.infer<typeof cuttingSetup>;
+
+/** The fabric chosen for a fabric of a project's list; undefined where nothing was said yet. */
+export function clothOf(
+  setup: Pick<CuttingSetup, 'cloth'>,
+  { projectId, fabric }: Pick<ClothChoice, 'projectId' | 'fabric'>,
+): FabricId | null | undefined {
+  return setup.cloth.find((one) => one.projectId === projectId && one.fabric === fabric)?.fabricId;
+}
+
+/** The planner's name for the cloth a line is cut from: a fabric of the stash, or new cloth for this name of the list. */
+export function fabricKeyOf(
+  setup: Pick<CuttingSetup, 'cloth'>,
+  line: Pick<CuttingLine, 'projectId' | 'fabric'>,
+): string {
+  return clothOf(setup, line) ?? `new ${line.projectId} ${line.fabric}`;
+}
+
+/** What the maker's list calls the planner's cloth; undefined for cloth that is in no list. */
+export function listNameOf(setup: Pick<CuttingSetup, 'cloth' | 'lines'>, key: string): string | undefined {
+  return setup.lines.find((line) => fabricKeyOf(setup, line) === key)?.fabric;
+}

@@ -1,14 +1,14 @@
-import type { CuttingLine, CuttingSetup } from '#core/domain/cutting-setup';
+import { clothOf, type CuttingLine, type CuttingSetup } from '#core/domain/cutting-setup';
 import type { ClothPieceId } from '#core/domain/ids';
 import type { ClothPiece } from '#core/domain/stash';
 import { choiceWords } from '#renderer/text/choice-words';
+import { counted, patchLabel, sizeWords } from '#renderer/text/cut-words';
 import { Button } from '#renderer/ui/button';
 import { classes } from '#renderer/ui/classes';
 import { useDisplay } from '#renderer/ui/display';
 import { Typeset } from '#renderer/ui/typeset';
-import { type ClothOnShelf, cuttablePieces, freeToCut, patchLabel, type Shelf } from './job-of-setup';
-import { counted, sizeWords } from './plan-words';
-import { type ClothGroup, clothOf } from './setup-changes';
+import { type ClothOnShelf, cuttablePieces, freeToCut, type Shelf } from './job-of-setup';
+import { type ClothGroup } from './setup-changes';
 import styles from './cutting.module.css';
 
 interface ClothGroupProps {

@@ -2,13 +2,14 @@ import { useMemo, useState } from 'react';
 import type { CuttingJob, JobPiece, JobPlan } from '#core/cutting/cutting-job';
 import { formatArea } from '#core/units/format-area';
 import { formatLength, formatYardage } from '#core/units/format-length';
+import { asLength, counted } from '#renderer/text/cut-words';
 import { Button } from '#renderer/ui/button';
 import { type Display, useDisplay } from '#renderer/ui/display';
 import { Typeset } from '#renderer/ui/typeset';
-import { asLength, clothTaken, counted } from './plan-words';
+import { clothTaken } from './plan-words';
 import { usePlanning } from './use-planning';
-import shared from './cutting.module.css';
 import styles from './compare-new.module.css';
+import shared from './cutting.module.css';
 
 interface CompareNewProps {
   readonly job: CuttingJob;

@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react';
 import type { CuttingRule } from '#core/cutting/cut-plan';
 import type { JobPlan } from '#core/cutting/cutting-job';
+import type { KeptWithTicks } from '#core/cutting/kept-plan';
 import type { JobAnswer } from '#core/cutting/plan-cutting';
 import type { CuttingSetup } from '#core/domain/cutting-setup';
 import { useWrite } from '#renderer/bridge/query';
@@ -10,7 +11,7 @@ import { EmptyState } from '#renderer/ui/empty-state';
 import { Page } from '#renderer/ui/page';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { jobOfSetup } from './job-of-setup';
-import { keepable, type KeptWithTicks, locksOf } from './kept-plan';
+import { keepable, locksOf } from './locked-cuts';
 import { copiesIn } from './patch-sources';
 import { PlanAnswer } from './plan-answer';
 import { isSetup } from './setup-changes';

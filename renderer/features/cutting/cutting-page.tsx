@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { CuttingPlanPage } from '#core/contract/cutting';
-import type { CuttingSetup } from '#core/domain/cutting-setup';
+import { clothOf, type CuttingSetup } from '#core/domain/cutting-setup';
 import type { ProjectId } from '#core/domain/ids';
 import { measurementsOfProject } from '#core/domain/measurements';
 import { useRead } from '#renderer/bridge/query';
@@ -10,7 +10,7 @@ import { Page } from '#renderer/ui/page';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { CuttingDesk } from './cutting-desk';
 import { CuttingTable } from './cutting-table';
-import { clothGroups, clothOf, startingSetup, withCloth } from './setup-changes';
+import { clothGroups, startingSetup, withCloth } from './setup-changes';
 import { useFabricsNamed, useWorkAtHand } from './use-work-at-hand';
 
 /** Plans how the patches of a project, and of others with it, are cut from the stash; a plan that is kept is cut by. */

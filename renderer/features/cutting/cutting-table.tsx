@@ -1,22 +1,23 @@
 import { useMemo } from 'react';
 import type { CuttingPlanPage } from '#core/contract/cutting';
+import { planOfKept } from '#core/cutting/kept-plan';
 import type { KeptPiece } from '#core/domain/cutting-plan';
 import type { CuttingSetup } from '#core/domain/cutting-setup';
 import type { ProjectId } from '#core/domain/ids';
 import { useWrite } from '#renderer/bridge/query';
+import { counted } from '#renderer/text/cut-words';
 import { Button } from '#renderer/ui/button';
 import { Notice } from '#renderer/ui/notice';
 import { Page } from '#renderer/ui/page';
+import { PrintSheetButton } from '#renderer/ui/print-sheet-button';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
-import type { Shelf } from './job-of-setup';
-import { planOfKept } from './kept-plan';
-import { changesSince } from './plan-age';
 import { ChangedNotice } from './changed-notice';
-import { counted } from './plan-words';
+import type { Shelf } from './job-of-setup';
 import { PatchKey } from './patch-key';
+import { changesSince } from './plan-age';
+import { piecesAtTable, TablePiece, type PieceAtTable } from './table-piece';
 import { nameOfCloth, ToBuy } from './to-buy';
 import { Unplaced } from './unplaced';
-import { piecesAtTable, TablePiece, type PieceAtTable } from './table-piece';
 import { useShelf } from './use-shelf';
 import { type Ticking, useTicking } from './use-ticking';
 import { useWorkAtHand } from './use-work-at-hand';
@@ -55,6 +56,7 @@ interface TableOfProps extends Pick<CuttingTableProps, 'kept' | 'projectName' | 
 function TableOf({ kept, shelf, lead, projectName, onPlanAnew, notice }: TableOfProps) {
   const { setup } = kept.plan;
   const ticking = useTicking(lead);
+  const printing = useWrite('shell:print-sheet');
   const plan = useMemo(() => planOfKept(kept), [kept]);
   const pieces = piecesAtTable(kept, plan);
   const [all, done] = [
@@ -72,7 +74,16 @@ function TableOf({ kept, shelf, lead, projectName, onPlanAnew, notice }: TableOf
       }
       aside={
         <>
-          <Button onClick={onPlanAnew}>Change the plan</Button>
+          <PrintSheetButton
+            printing={printing}
+            sheet={`cutting/${lead}`}
+            name={`${projectName}, cutting plan`}
+          >
+            Print the plan
+          </PrintSheetButton>
+          <Button isSmall onClick={onPlanAnew}>
+            Change the plan
+          </Button>
           <PutAway lead={lead} />
         </>
       }
@@ -145,6 +156,7 @@ function PutAway({ lead }: { readonly lead: ProjectId }) {
   return (
     <Button
       look="quiet"
+      isSmall
       disabled={removing.isWriting}
       onClick={() => void removing.write({ projectId: lead })}
     >

@@ -1,10 +1,9 @@
 import type { CuttingJob, ClothMargins, JobFabric, JobPiece } from '#core/cutting/cutting-job';
-import type { CuttingLine, CuttingSetup, CuttingTableHabits } from '#core/domain/cutting-setup';
+import { type CuttingSetup, type CuttingTableHabits, fabricKeyOf } from '#core/domain/cutting-setup';
 import type { ClothPieceId, FabricId } from '#core/domain/ids';
 import type { ClothKind, ClothPiece, Fabric } from '#core/domain/stash';
 import type { Length } from '#core/units/length';
-import { type LockedCuts, type Locks, NO_LOCKS } from './kept-plan';
-import { clothOf } from './setup-changes';
+import { type LockedCuts, type Locks, NO_LOCKS } from './locked-cuts';
 
 /** A fabric of the stash with the pieces there are of it. */
 export interface ClothOnShelf {
@@ -37,14 +36,6 @@ export function freeToCut({ id, there, held }: ClothPiece, ownHolds: Shelf['ownH
 /** The pieces of a fabric that could be cut, left out or not. */
 export function cuttablePieces({ pieces }: ClothOnShelf, ownHolds: Shelf['ownHolds']): readonly ClothPiece[] {
   return pieces.filter((piece) => !NEVER_CUT.includes(piece.kind) && freeToCut(piece, ownHolds) > 0);
-}
-
-/** The planner's name for the cloth a line is cut from: a fabric of the stash, or new cloth for this name of the list. */
-export function fabricKeyOf(
-  setup: Pick<CuttingSetup, 'cloth'>,
-  line: Pick<CuttingLine, 'projectId' | 'fabric'>,
-): string {
-  return clothOf(setup, line) ?? `new ${line.projectId} ${line.fabric}`;
 }
 
 /**
@@ -121,10 +112,4 @@ function marginsOf(kind: ClothKind, table: CuttingTableHabits): ClothMargins {
     rightSelvage: selvage,
     straighten: STRAIGHT.includes(kind) ? 0 : table.straighten,
   };
-}
-
-/** The name of a line's patches on drawings and lists: A to Z, then AA. */
-export function patchLabel(index: number): string {
-  const letter = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? letter : `${patchLabel(Math.floor(index / 26) - 1)}${letter}`;
 }

@@ -1,8 +1,7 @@
 import type { CuttingSetup } from '#core/domain/cutting-setup';
+import { patchLabel, sizeWords } from '#renderer/text/cut-words';
 import { useDisplay } from '#renderer/ui/display';
 import { Typeset } from '#renderer/ui/typeset';
-import { patchLabel } from './job-of-setup';
-import { sizeWords } from './plan-words';
 import styles from './table.module.css';
 
 /** What each letter stands for. */

@@ -3,10 +3,10 @@ import type { PiecePlan } from '#core/cutting/cutting-job';
 import type { CuttingSetup } from '#core/domain/cutting-setup';
 import type { ClothPiece, Fabric } from '#core/domain/stash';
 import { choiceWords } from '#renderer/text/choice-words';
+import { counted, patchLabel, sizeWords } from '#renderer/text/cut-words';
 import { CutLayout, type LayoutPatch } from '#renderer/ui/cut-layout';
 import { useDisplay } from '#renderer/ui/display';
-import { patchLabel, type Shelf } from './job-of-setup';
-import { counted, sizeWords } from './plan-words';
+import { type Shelf } from './job-of-setup';
 import { nameOfCloth } from './to-buy';
 
 interface PieceDrawingProps {

@@ -1,6 +1,7 @@
+import type { KeptWithTicks } from '#core/cutting/kept-plan';
 import type { CuttingSetup } from '#core/domain/cutting-setup';
 import { cuttablePieces, freeToCut, type Shelf } from './job-of-setup';
-import { type KeptWithTicks, locksOf } from './kept-plan';
+import { locksOf } from './locked-cuts';
 import { isSameSource, type PatchSource } from './patch-sources';
 
 /** Why a kept plan is no longer made for what there is. */

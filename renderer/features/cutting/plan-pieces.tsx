@@ -1,9 +1,9 @@
 import type { JobPlan, PiecePlan } from '#core/cutting/cutting-job';
+import { cutsWords } from '#renderer/text/cut-words';
 import { Button } from '#renderer/ui/button';
 import { Typeset } from '#renderer/ui/typeset';
 import { findPiece, PieceDrawing, usePieceWords } from './piece-drawing';
 import type { PlanProps } from './plan-props';
-import { counted } from './plan-words';
 import { withPiece } from './setup-changes';
 import styles from './cutting.module.css';
 
@@ -60,12 +60,4 @@ function PieceView({ piece, ...props }: PlanProps & { readonly piece: PiecePlan 
       />
     </li>
   );
-}
-
-/** `12 patches, 9 cuts in 2 stages, folded once; the ruler is moved along for the longest` */
-export function cutsWords(piece: PiecePlan): string {
-  const moves = Math.max(1, ...piece.cuts.map(({ passes }) => passes));
-  const folded = piece.cuts.some(({ layers }) => layers === 2) ? ', folded once' : '';
-  const moved = moves > 1 ? `; for the longest the ruler is laid down ${String(moves)} times` : '';
-  return `${counted(piece.placed.length, 'patch', 'patches')}, ${counted(piece.foldedCuts, 'cut')} in ${counted(piece.stages, 'stage')}${folded}${moved}`;
 }

@@ -2,7 +2,7 @@ import type { CuttingRule } from '#core/cutting/cut-plan';
 import type { CuttingJob, JobPlan } from '#core/cutting/cutting-job';
 import type { CuttingSetup } from '#core/domain/cutting-setup';
 import type { Shelf } from './job-of-setup';
-import type { Locks } from './kept-plan';
+import type { Locks } from './locked-cuts';
 import type { Planning } from './use-planning';
 
 /** What the parts of a plan share. */

@@ -1,9 +1,9 @@
 import { useId } from 'react';
 import type { CutStep } from '#core/cutting/cut-steps';
-import { Typeset } from '#renderer/ui/typeset';
+import { givesWords, stepWords } from '#renderer/text/cut-words';
 import { classes } from '#renderer/ui/classes';
 import { useDisplay } from '#renderer/ui/display';
-import { givesWords, stepWords } from './cut-words';
+import { Typeset } from '#renderer/ui/typeset';
 import styles from './table.module.css';
 
 interface StepListProps {

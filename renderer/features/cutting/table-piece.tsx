@@ -1,12 +1,12 @@
 import type { CutStep } from '#core/cutting/cut-steps';
 import type { JobPlan, PiecePlan } from '#core/cutting/cutting-job';
+import { type KeptWithTicks, lengthDone, standingTicks, stepsOfPiece } from '#core/cutting/kept-plan';
 import type { KeptPiece } from '#core/domain/cutting-plan';
 import type { CuttingSetup } from '#core/domain/cutting-setup';
+import { cutsWords } from '#renderer/text/cut-words';
 import { Typeset } from '#renderer/ui/typeset';
 import type { Shelf } from './job-of-setup';
-import { type KeptWithTicks, lengthDone, standingTicks, stepsOfPiece } from './kept-plan';
 import { PieceDrawing, usePieceWords } from './piece-drawing';
-import { cutsWords } from './plan-pieces';
 import { StepList } from './step-list';
 import type { Ticking } from './use-ticking';
 import shared from './cutting.module.css';

@@ -1,12 +1,11 @@
-import type { CuttingSetup } from '#core/domain/cutting-setup';
+import type { KeptWithTicks } from '#core/cutting/kept-plan';
+import { clothOf, type CuttingSetup } from '#core/domain/cutting-setup';
 import { type FabricId, fabricId } from '#core/domain/ids';
 import { habitsOfProject } from '#core/domain/workshop';
 import { yardageStep } from '#core/units/format-length';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { useDisplay } from '#renderer/ui/display';
 import type { Shelf } from './job-of-setup';
-import type { KeptWithTicks } from './kept-plan';
-import { clothOf } from './setup-changes';
 import { useClothOnShelf, type WorkAtHand } from './use-work-at-hand';
 
 /** What is on the shelf for a plan, with the fabrics it has begun to cut; undefined until it is read. */

@@ -1,19 +1,13 @@
+import { type KeptWithTicks, planOfKept, stepsOfPiece } from '#core/cutting/kept-plan';
+import { stepWords } from '#renderer/text/cut-words';
 import { describe, expect, it } from 'vitest';
 import type { TickedStep } from '#core/domain/cutting-plan';
 import { clothPieceId, fabricId, projectId, stageId } from '#core/domain/ids';
 import type { ClothPiece, Fabric } from '#core/domain/stash';
 import { calendarDate } from '#core/units/calendar-date';
 import { lengthFromInches as inches } from '#core/units/length';
-import { stepWords } from '#renderer/features/cutting/cut-words';
 import { jobOfSetup, type Shelf } from '#renderer/features/cutting/job-of-setup';
-import {
-  keepable,
-  type KeptWithTicks,
-  locksOf,
-  NO_LOCKS,
-  planOfKept,
-  stepsOfPiece,
-} from '#renderer/features/cutting/kept-plan';
+import { keepable, locksOf, NO_LOCKS } from '#renderer/features/cutting/locked-cuts';
 import type { PatchSource } from '#renderer/features/cutting/patch-sources';
 import { changesSince } from '#renderer/features/cutting/plan-age';
 import { withLine, withPiece } from '#renderer/features/cutting/setup-changes';

@@ -3,8 +3,8 @@ import { type CutLine, cutList } from '#core/cutting/cut-list';
 import type { CutStep } from '#core/cutting/cut-steps';
 import { formatLength } from '#core/units/format-length';
 import type { LengthDisplay } from '#core/units/unit-system';
-import { patchLabel } from './job-of-setup';
-import { asLength, sizeWords } from './plan-words';
+import type { PiecePlan } from '#core/cutting/cutting-job';
+import { type Length, lengthFromUnits } from '#core/units/length';
 
 /** One line of the list at the cutting table, with how far it is set in. */
 export interface WordedCut {
@@ -74,4 +74,39 @@ function innerCutWords({ depth, size, times, alike, gives }: CutLine, display: L
 
 function restSize({ width, height }: { readonly width: number; readonly height: number }) {
   return { width, length: height };
+}
+
+/** `12 patches, 9 cuts in 2 stages, folded once; the ruler is moved along for the longest` */
+export function cutsWords(piece: PiecePlan): string {
+  const moves = Math.max(1, ...piece.cuts.map(({ passes }) => passes));
+  const folded = piece.cuts.some(({ layers }) => layers === 2) ? ', folded once' : '';
+  const moved = moves > 1 ? `; for the longest the ruler is laid down ${String(moves)} times` : '';
+  return `${counted(piece.placed.length, 'patch', 'patches')}, ${counted(piece.foldedCuts, 'cut')} in ${counted(piece.stages, 'stage')}${folded}${moved}`;
+}
+
+/** The name of a line's patches on drawings and lists: A to Z, then AA. */
+export function patchLabel(index: number): string {
+  const letter = String.fromCharCode(65 + (index % 26));
+  return index < 26 ? letter : `${patchLabel(Math.floor(index / 26) - 1)}${letter}`;
+}
+
+/** `2½ × 4½ in`: across by along, the unit once. */
+export function sizeWords(
+  { width, length }: { readonly width: number; readonly length: number },
+  display: LengthDisplay,
+): string {
+  const [across, along] = [width, length].map((units) =>
+    formatLength(lengthFromUnits(Math.round(units)), display),
+  );
+  const unit = / \S+$/.exec(along ?? '')?.[0] ?? '';
+  const short = unit !== '' && across?.endsWith(unit) === true ? across.slice(0, -unit.length) : across;
+  return `${short ?? ''} × ${along ?? ''}`;
+}
+
+export function counted(count: number, one: string, several = `${one}s`): string {
+  return `${String(count)} ${count === 1 ? one : several}`;
+}
+
+export function asLength(units: number): Length {
+  return lengthFromUnits(Math.round(units));
 }
