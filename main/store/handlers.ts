@@ -10,6 +10,8 @@ import { addChecklistItem, removeChecklistItem, tickChecklistItem } from './chec
 import { clothOfProject } from './cloth-of-project';
 import { keepCuttingPlan, openCuttingPlan, removeCuttingPlan } from './cutting-plans';
 import { tickCut, untickCut } from './cutting-ticks';
+import { daysToRemember } from './days-to-remember';
+import { mendDates, moveDays, plannedDates } from './dates';
 import { setFabricPrice } from './fabric-prices';
 import { changeFabric, createFabric, deleteFabric, listFabrics, openFabric } from './fabrics';
 import { buyCloth, countCloth, discardCloth, releaseCloth, setAsideCloth } from './ledger';
@@ -92,6 +94,10 @@ export const storeHandlers: StoreHandlers = {
   'cutting:remove': ({ store }, input) => removeCuttingPlan(store, input),
   'cutting:tick': ({ store }, input) => tickCut(store, input),
   'cutting:untick': ({ store }, input) => untickCut(store, input),
+  'dates:plan': ({ store }, input) => success(plannedDates(store, input)),
+  'dates:mend': ({ store }, input) => success(mendDates(store, input)),
+  'dates:remember': ({ store }, input) => success(daysToRemember(store, input)),
+  'dates:move': ({ store }, input) => moveDays(store, input),
 
   'workshop:opening': ({ store, programVersion, isDemo, folders }) =>
     success({

@@ -2,6 +2,7 @@ import { calculationChannels } from './calculations';
 import type { InputOf, OutputOf } from './channel';
 import type { Problem } from './problem';
 import { cuttingChannels } from './cutting';
+import { dateChannels } from './dates';
 import { projectChannels } from './projects';
 import { stashChannels } from './stash';
 import { shellChannels, workshopChannels } from './workshop';
@@ -13,6 +14,7 @@ export const storeChannels = {
   ...calculationChannels,
   ...stashChannels,
   ...cuttingChannels,
+  ...dateChannels,
   ...workshopChannels,
 };
 export const channels = { ...storeChannels, ...shellChannels };
