@@ -3,6 +3,7 @@ import type { InputOf, OutputOf } from './channel';
 import { clockChannels } from './clock';
 import { contactChannels } from './contacts';
 import type { Problem } from './problem';
+import { cuttingChannels } from './cutting';
 import { dateChannels } from './dates';
 import { projectChannels } from './projects';
 import { stashChannels } from './stash';
@@ -18,6 +19,7 @@ export const storeChannels = {
   ...clockChannels,
   ...calculationChannels,
   ...stashChannels,
+  ...cuttingChannels,
   ...dateChannels,
   ...workshopChannels,
 };

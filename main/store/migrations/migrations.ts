@@ -1,9 +1,10 @@
 import { firstTables } from './0010-first-tables';
 import { benchTimeOfWorkshop } from './0020-bench-time';
 import { knowingBookings } from './0030-knowing-bookings';
-import { contacts } from './0040-contacts';
-import { workOfStages } from './0050-work';
-import { stageSetUp } from './0060-stage-set-up';
+import { cuttingPlans } from './0040-cutting-plans';
+import { contacts } from './0050-contacts';
+import { workOfStages } from './0060-work';
+import { stageSetUp } from './0070-stage-set-up';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
@@ -11,6 +12,7 @@ export const migrations: readonly Migration[] = [
   firstTables,
   benchTimeOfWorkshop,
   knowingBookings,
+  cuttingPlans,
   contacts,
   workOfStages,
   stageSetUp,

@@ -72,7 +72,7 @@ CREATE INDEX photo_of_trip ON photo (trip_id) WHERE trip_id IS NOT NULL;
  * that undo would put back are brought along, for names that stand nowhere else any more too.
  */
 export const contacts: Migration = {
-  version: 40,
+  version: 50,
   says: 'Contacts, and trips that refer to them, with what went along and what was heard',
   apply: (database) => {
     database.exec(CONTACT_SQL);

@@ -20,7 +20,7 @@ CREATE INDEX work_of_stage ON work (stage_id, on_day, seq);
 `;
 
 export const workOfStages: Migration = {
-  version: 50,
+  version: 60,
   says: 'Work by the clock and by hand, with what got done in it',
   apply: (database) => {
     database.exec(WORK_SQL);

@@ -7,7 +7,7 @@ ALTER TABLE stage ADD COLUMN calculators_json TEXT
 `;
 
 export const stageSetUp: Migration = {
-  version: 60,
+  version: 70,
   says: 'Stages that may run side by side, with calculators of their own choice',
   apply: (database) => {
     database.exec(STAGE_SQL);
