@@ -5,7 +5,7 @@ import { checkDatePlan } from '#core/planner/check-date-plan';
 import { moreHours, withExtra } from '#core/planner/more-hours';
 import { planDates } from '#core/planner/plan-dates';
 import type { Hands, LoadStep, ProjectLoad, WorkshopLoad } from '#core/planner/workshop-load';
-import { addDays, daysBetween } from '#core/units/calendar-date';
+import { addDays, type CalendarDate, daysBetween, weekday } from '#core/units/calendar-date';
 import { planDate } from '#test/helpers/arbitraries';
 
 const step: fc.Arbitrary<LoadStep> = fc.oneof(
@@ -110,7 +110,47 @@ describe('every plan', () => {
       }),
     );
   });
+
+  it('gives latest starts that can all be kept together: between any two days there are hours enough', () => {
+    fc.assert(
+      fc.property(load, (workshop) => {
+        const windows = latestWindows(workshop);
+        for (const { from } of windows) {
+          for (const { to } of windows) {
+            const within = windows.filter((one) => one.from >= from && one.to <= to);
+            const needed = within.reduce((sum, { minutes }) => sum + minutes, 0);
+            expect(needed).toBeLessThanOrEqual(roomBetween(workshop, from, to));
+          }
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
 });
+
+/** Of each step of work of the projects with a due day the days from its latest start to when what follows it must start. */
+function latestWindows(workshop: WorkshopLoad) {
+  return planDates(workshop).projects.flatMap(({ steps, finishOn, lateDays }, index) => {
+    if (lateDays === null || finishOn === null) return [];
+    const { dueOn, steps: own } = workshop.projects[index]!;
+    const ends = [
+      ...steps.slice(1).map(({ latestStartOn }) => latestStartOn!),
+      lateDays > 0 ? finishOn : dueOn!,
+    ];
+    return own.flatMap((one, place) =>
+      one.kind === 'work' && one.minutes > 0
+        ? [{ from: steps[place]!.latestStartOn!, to: ends[place]!, minutes: one.minutes }]
+        : [],
+    );
+  });
+}
+
+/** Minutes of the hands from one day to another, both included, counted day by day. */
+function roomBetween({ hands }: WorkshopLoad, from: CalendarDate, to: CalendarDate): number {
+  const days = Array.from({ length: Math.max(0, daysBetween(from, to) + 1) }, (_, day) => addDays(from, day));
+  const isOff = (day: CalendarDate) => hands.daysOff.some((off) => off.from <= day && day <= off.to);
+  return days.reduce((sum, day) => sum + (isOff(day) ? 0 : hands.weekMinutes[weekday(day) - 1]!), 0);
+}
 
 function moveBy(workshop: WorkshopLoad, days: number): WorkshopLoad {
   const { today, hands, projects } = workshop;
