@@ -1,6 +1,7 @@
 import { calculationChannels } from './calculations';
 import type { InputOf, OutputOf } from './channel';
 import type { Problem } from './problem';
+import { cuttingChannels } from './cutting';
 import { dateChannels } from './dates';
 import { projectChannels } from './projects';
 import { stashChannels } from './stash';
@@ -12,6 +13,7 @@ export const storeChannels = {
   ...projectChannels,
   ...calculationChannels,
   ...stashChannels,
+  ...cuttingChannels,
   ...dateChannels,
   ...workshopChannels,
 };
