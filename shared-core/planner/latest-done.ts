@@ -36,7 +36,7 @@ export function earliestReadyDays(chains: Chains, calendar: WorkCalendar): Int32
     let after = day;
     for (let block = firstBlock[project]!; block < firstBlock[project + 1]!; block += 1) {
       ready[block] = day + waitBefore[block]!;
-      const done = calendar.minutesBefore(ready[block]) + minutes[block]!;
+      const done = calendar.minutesBefore(ready[block]!) + minutes[block]!;
       after = Math.max(after, calendar.dayWhenDone(done) + waitAfter[block]!, day + groupWait[block]!);
       if (groupEnd[block] === block + 1) day = after;
     }
