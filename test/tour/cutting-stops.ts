@@ -1,4 +1,6 @@
 import type { Page } from '@playwright/test';
+import { calendarDate } from '#core/units/calendar-date';
+import { lengthFromInches } from '#core/units/length';
 import { askStore } from '#test/helpers/ask-store';
 import { closeDialog, listProjects, openAt, projectNamed, type Stop } from './stops';
 
@@ -8,7 +10,16 @@ const CLOTH = 'Kettle blue';
 
 /** Cutting plans in every state: nothing asked, planned, what is asked changed, at the table, cut in part. */
 export const cuttingStops: readonly Stop[] = [
-  { name: 'cutting-empty', go: (page) => openCutting(page, 'Sill runner') },
+  {
+    name: 'cutting-empty',
+    go: async (page) => {
+      await openCutting(page, 'Sill runner');
+      const list = page.getByRole('checkbox', { name: /^Patch sizes/ });
+      await list.waitFor();
+      if (await list.isChecked()) await list.click();
+      await page.getByRole('heading', { name: 'Nothing to cut yet' }).waitFor();
+    },
+  },
   {
     name: 'cutting-plan',
     go: async (page) => {
@@ -90,6 +101,19 @@ async function chooseCloth(page: Page): Promise<void> {
   await page.getByRole('radio', { name: CLOTH }).first().check();
   await page.getByRole('button', { name: 'Cut from it' }).click();
   await page.getByRole('dialog').waitFor({ state: 'detached' });
+}
+
+/** A fat quarter more of the cloth that is being cut. */
+async function buyMore(page: Page): Promise<void> {
+  const { items } = await askStore(page, 'fabric:list', { search: CLOTH });
+  const fabricId = items[0]?.fabric.id;
+  if (fabricId === undefined) throw new Error(`The demo has no ${CLOTH}`);
+  await askStore(page, 'ledger:buy', {
+    ...{ fabricId, kind: 'fat-quarter', size: { width: lengthFromInches(21), length: lengthFromInches(18) } },
+    ...{ costMinor: 350, on: calendarDate('2027-02-28'), note: '' },
+  });
+  await page.reload();
+  await page.locator('h1').waitFor();
 }
 
 async function planned(page: Page): Promise<void> {
