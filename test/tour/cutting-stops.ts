@@ -57,6 +57,14 @@ export const cuttingStops: readonly Stop[] = [
         .waitFor();
     },
   },
+  {
+    name: 'cutting-out-of-date',
+    go: async (page) => {
+      await buyMore(page);
+      await openCutting(page, PIECE);
+      await page.getByText('Out of date').waitFor();
+    },
+  },
 ];
 
 function dialog(name: string, button: string | RegExp): Stop {
