@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useRef, useState } from 'react';
+import { startTransition, useCallback, useEffect, useRef, useState } from 'react';
 import type { CuttingJob } from '#core/cutting/cutting-job';
 import type { JobAnswer } from '#core/cutting/plan-cutting';
 import type { PlanningNews } from './planning-protocol';
@@ -40,7 +40,10 @@ export function usePlanning(job: CuttingJob | null): Planning {
       return;
     }
     worker.current ??= startPlanningWorker((heard) => {
-      if (heard.search === asked.current.search) setNews({ of: asked.current.key, news: heard });
+      if (heard.search !== asked.current.search) return;
+      const of = asked.current.key;
+      // A thousand patches take a while to draw: whatever the maker does meanwhile comes first.
+      startTransition(() => setNews({ of, news: heard }));
     });
     const asking = JSON.parse(key) as CuttingJob;
     worker.current.ask({ order: 'plan', search, job: asking, milliseconds: USUAL_MILLISECONDS });
