@@ -8,6 +8,9 @@ import { keepCalculation, listCalculations, removeCalculation } from './calculat
 import { redoChange, undoChange, undoState } from './changes';
 import { addChecklistItem, removeChecklistItem, tickChecklistItem } from './checklists';
 import { clothOfProject } from './cloth-of-project';
+import { daysToRemember } from './days-to-remember';
+import { mendDates, moveDays, plannedDates } from './dates';
+import { setFabricPrice } from './fabric-prices';
 import { changeFabric, createFabric, deleteFabric, listFabrics, openFabric } from './fabrics';
 import { buyCloth, countCloth, discardCloth, releaseCloth, setAsideCloth } from './ledger';
 import { cutCloth } from './ledger-cut';
@@ -72,6 +75,7 @@ export const storeHandlers: StoreHandlers = {
   'fabric:create': ({ store }, input) => createFabric(store, input),
   'fabric:change': ({ store }, input) => changeFabric(store, input),
   'fabric:delete': ({ store }, input) => deleteFabric(store, input),
+  'fabric:set-price': ({ store }, input) => setFabricPrice(store, input),
   'fabric:set-photo': ({ store, folders }, input) => setFabricPhoto(store, folders.photos, input),
 
   'ledger:buy': ({ store }, input) => buyCloth(store, input),
@@ -82,6 +86,11 @@ export const storeHandlers: StoreHandlers = {
   'ledger:count': ({ store }, input) => countCloth(store, input),
   'ledger:take-back': ({ store }, input) => takeBack(store, input),
   'ledger:of-project': ({ store }, input): Result<ClothOfProject, Problem> => clothOfProject(store, input),
+
+  'dates:plan': ({ store }, input) => success(plannedDates(store, input)),
+  'dates:mend': ({ store }, input) => success(mendDates(store, input)),
+  'dates:remember': ({ store }, input) => success(daysToRemember(store, input)),
+  'dates:move': ({ store }, input) => moveDays(store, input),
 
   'workshop:opening': ({ store, programVersion, isDemo, folders }) =>
     success({

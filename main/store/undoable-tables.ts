@@ -10,6 +10,7 @@ export const UNDOABLE_TABLES = [
   'photo',
   'stage_plan',
   'fabric',
+  'fabric_price',
 ] as const;
 
 export type UndoableTable = (typeof UNDOABLE_TABLES)[number];

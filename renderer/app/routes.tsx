@@ -20,6 +20,9 @@ const SpreadPage = lazy(async () => ({
 const StagePage = lazy(async () => ({
   default: (await import('#renderer/features/stage/stage-page')).StagePage,
 }));
+const DaysPage = lazy(async () => ({
+  default: (await import('#renderer/features/days/days-page')).DaysPage,
+}));
 const StashPage = lazy(async () => ({
   default: (await import('#renderer/features/stash/stash-page')).StashPage,
 }));
@@ -58,6 +61,7 @@ const pages: readonly RouteObject[] = [
     path: 'cutting',
     element: <OfSearchedProject>{(id) => <CuttingPage key={id} projectId={id} />}</OfSearchedProject>,
   },
+  { path: 'days', element: <DaysPage /> },
   { path: 'stash', element: <StashPage /> },
   { path: 'stash/:fabricId', element: <OfFabric>{(id) => <FabricPage key={id} fabricId={id} />}</OfFabric> },
   { path: 'workshop', element: <WorkshopPage /> },

@@ -1,6 +1,7 @@
 import { calculationChannels } from './calculations';
 import type { InputOf, OutputOf } from './channel';
 import type { Problem } from './problem';
+import { dateChannels } from './dates';
 import { projectChannels } from './projects';
 import { stashChannels } from './stash';
 import { shellChannels, workshopChannels } from './workshop';
@@ -11,6 +12,7 @@ export const storeChannels = {
   ...projectChannels,
   ...calculationChannels,
   ...stashChannels,
+  ...dateChannels,
   ...workshopChannels,
 };
 export const channels = { ...storeChannels, ...shellChannels };

@@ -3,7 +3,7 @@ import { calendarDate } from '#core/domain/dates';
 import { bookingId, clothPieceId, fabricId, projectId, stageId } from '#core/domain/ids';
 import type { BookingId, ClothPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
 import { clothKind, clothLength, clothWidth, fabricDetails } from '#core/domain/stash';
-import type { ClothPiece, Fabric, LedgerEntry } from '#core/domain/stash';
+import type { ClothPiece, ClothPrice, Fabric, LedgerEntry } from '#core/domain/stash';
 import { type Page, pageRequest, reads, writes } from './channel';
 import type { Changed } from './projects';
 
@@ -36,9 +36,26 @@ export interface Booking {
   readonly isTakenBack: boolean;
 }
 
+/** What a shop asks for an area of a fabric. */
+export interface FabricPrice extends ClothPrice {
+  /** Written down by the maker; otherwise it is what was paid last. */
+  readonly isOwn: boolean;
+}
+
+/** What cloth is worth in two other ways than by what was paid for the very piece. */
+export interface ClothCost {
+  /** At the cost of the cloth that came in first. */
+  readonly firstInMinor: number;
+  /** What as much of it would cost now; null while no price of a fabric is known. */
+  readonly againMinor: number | null;
+}
+
 export interface FabricPage extends FabricGlance {
   /** Newest first. */
   readonly ledger: readonly Booking[];
+  readonly price: FabricPrice | null;
+  /** What is there, counted in the other ways. */
+  readonly worth: ClothCost;
 }
 
 /** What a project has used and set aside, from the ledger alone. */
@@ -47,6 +64,8 @@ export interface ClothOfProject {
   readonly held: readonly { readonly piece: ClothPiece; readonly fabric: Fabric; readonly held: number }[];
   readonly usedArea: number;
   readonly costMinor: number;
+  /** What was used, counted in the other ways. */
+  readonly cost: ClothCost;
 }
 
 const size = z.object({ width: clothWidth, length: clothLength });
@@ -61,6 +80,13 @@ export const stashChannels = {
   /** Only a fabric whose ledger is empty, or taken back to the last booking, can be deleted; others stay, used up. */
   'fabric:delete': writes<Changed>()(z.object({ fabricId })),
   'fabric:set-photo': writes<Changed>()(z.object({ fabricId, bytes: z.instanceof(Uint8Array).nullable() })),
+  /** What a shop asks now for `length` across the usable width; null forgets it, and what was paid last counts again. */
+  'fabric:set-price': writes<Changed>()(
+    z.object({
+      fabricId,
+      price: z.object({ minor: z.int().min(1).max(100_000_000), length: clothLength }).nullable(),
+    }),
+  ),
 
   'ledger:buy': writes<Changed & { readonly pieceId: ClothPieceId }>()(
     z.object({
@@ -72,8 +98,16 @@ export const stashChannels = {
       note,
     }),
   ),
+  /** Holds cloth for a project. More than is free is refused as short-of-cloth unless `knowingly` is set. */
   'ledger:set-aside': writes<Changed>()(
-    z.object({ pieceId: clothPieceId, projectId, length: clothLength, on: calendarDate, note }),
+    z.object({
+      pieceId: clothPieceId,
+      projectId,
+      length: clothLength,
+      knowingly: z.boolean().optional(),
+      on: calendarDate,
+      note,
+    }),
   ),
   'ledger:release': writes<Changed>()(
     z.object({ pieceId: clothPieceId, projectId, length: clothLength, on: calendarDate, note }),

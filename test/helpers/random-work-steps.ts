@@ -127,7 +127,13 @@ export const steps: readonly UnvalidatedStep[] = [
     on: TODAY,
     note: '',
   })),
-  step('ledger:set-aside', ['pieceId', 'projectId'], cloth),
+  step('ledger:set-aside', ['pieceId', 'projectId'], (deed) => ({
+    ...cloth(deed),
+    ...(deed.pick[2] % 3 === 0 ? { knowingly: true } : {}),
+  })),
+  step('fabric:set-price', ['fabricId'], (deed) => ({
+    price: deed.amount % 3 === 0 ? null : { minor: 1 + (deed.amount % 5_000), length: inches(36) },
+  })),
   step('ledger:release', ['pieceId', 'projectId'], cloth),
   step('ledger:cut', ['pieceId', 'projectId'], cut),
   step('ledger:cut', ['pieceId', 'projectId'], cut),

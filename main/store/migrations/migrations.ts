@@ -1,9 +1,10 @@
 import { firstTables } from './0010-first-tables';
 import { benchTimeOfWorkshop } from './0020-bench-time';
+import { knowingBookings } from './0030-knowing-bookings';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
-export const migrations: readonly Migration[] = [firstTables, benchTimeOfWorkshop];
+export const migrations: readonly Migration[] = [firstTables, benchTimeOfWorkshop, knowingBookings];
 
 /** The format this program writes; a file beyond it is refused untouched. */
 export const KNOWN_VERSION = Math.max(...migrations.map(({ version }) => version));

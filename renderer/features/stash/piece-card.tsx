@@ -6,7 +6,7 @@ import { moneyFromMinor } from '#core/units/money';
 import { Button } from '#renderer/ui/button';
 import { useDisplay } from '#renderer/ui/display';
 import { Typeset } from '#renderer/ui/typeset';
-import { freeLength, KIND_WORDS, lengthBooked, lengthFree, pieceSize } from './cloth-words';
+import { freeLength, KIND_WORDS, lengthBooked, lengthFree, overbookedWords, pieceSize } from './cloth-words';
 import type { Hold } from './holds';
 import { PieceDrawing } from './piece-drawing';
 import type { PieceStep } from './piece-step-dialog';
@@ -26,6 +26,7 @@ export function PieceCard({ piece, swatch, holds, largest, onAsk }: PieceCardPro
   const { length, currency, locale } = useDisplay();
   const size = pieceSize({ width: piece.width, length: piece.there }, length);
   const { name } = KIND_WORDS[piece.kind];
+  const over = overbookedWords(piece, length);
   const isSomeFree = freeLength(piece) > 0;
   const free = isSomeFree ? `${lengthFree(freeLength(piece), length)} free` : 'nothing free';
   const value =
@@ -44,6 +45,11 @@ export function PieceCard({ piece, swatch, holds, largest, onAsk }: PieceCardPro
         <p className={shared['quiet']}>
           <Typeset text={`${free}${value}`} />
         </p>
+        {over !== null && (
+          <p className={styles['over']}>
+            <Typeset text={over} />
+          </p>
+        )}
         {holds.map((hold) => (
           <p key={hold.projectId} className={styles['hold']}>
             <span>
@@ -61,7 +67,7 @@ export function PieceCard({ piece, swatch, holds, largest, onAsk }: PieceCardPro
           </p>
         ))}
         <div className={styles['actions']}>
-          {isSomeFree && (
+          {piece.there > 0 && (
             <Button
               isSmall
               aria-label={named('Set aside')}
