@@ -5,11 +5,16 @@ export const UNDOABLE_TABLES = [
   'stage',
   'checklist_item',
   'stage_event',
+  'contact',
   'trip',
+  'trip_event',
+  'work',
   'calculation',
   'photo',
   'stage_plan',
   'fabric',
+  'cutting_plan',
+  'cut_step',
   'fabric_price',
 ] as const;
 
