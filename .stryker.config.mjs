@@ -6,9 +6,8 @@ const report = `out/mutation/${part.replace('/', '-')}`;
 /** @type {import('@stryker-mutator/api/core').PartialStrykerOptions} */
 const config = {
   mutate: [part === 'calculators' ? 'shared-core/calculators/*.ts' : `shared-core/${part}/**/*.ts`],
-  testRunner: 'vitest',
-  plugins: ['@stryker-mutator/vitest-runner'],
-  vitest: { configFile: 'vitest.mutation.config.ts', related: false },
+  testRunner: 'in-process',
+  plugins: ['./main/setup/mutation-runner.mjs'],
   coverageAnalysis: 'perTest',
   // Not mutated: words (labels, help and notes are read by people, codes by the compiler), and values made once when a module is
   // loaded (schemas and tables), for which every test would have to start anew; registry.test.ts and the charts prove those.

@@ -1,7 +1,7 @@
 import type { Length } from '#core/units/length';
 import { formatLengthForEditing } from '#core/units/format-length';
 import type { LengthUnit } from '#core/units/length-unit';
-import { parseLength } from '#core/units/parse-length';
+import { parseLength, parseSignedLength } from '#core/units/parse-length';
 import { failure } from '#core/result';
 import { lengthProblemWords, lengthRangeWords } from '#renderer/text/field-problems';
 import { useDisplay } from './display';
@@ -19,7 +19,8 @@ export function LengthField({ minimum, maximum, bareUnit, ...rest }: LengthField
   const display = useDisplay().length;
   const bare = bareUnit ?? (display.system === 'inch' ? 'in' : 'cm');
   const read = (text: string) => {
-    const length = parseLength(text, bare);
+    // A place to the left or above is typed with a minus before it; of all fields only such take one.
+    const length = (minimum ?? 0) < 0 ? parseSignedLength(text, bare) : parseLength(text, bare);
     if (!length.ok) return failure(lengthProblemWords(length.error));
     const range = lengthRangeWords(length.value, minimum, maximum, display);
     return range === null ? length : failure(range);

@@ -6,7 +6,7 @@ import { formatLength } from '#core/units/format-length';
 import { lengthFromUnits, MAX_LENGTH_UNITS } from '#core/units/length';
 import { clipRead } from '#core/units/typed-text';
 import type { LengthUnit } from '#core/units/length-unit';
-import { parseLength } from '#core/units/parse-length';
+import { parseLength, parseSignedLength } from '#core/units/parse-length';
 import type { LengthDisplay } from '#core/units/unit-system';
 import { boundsInWords, boundsOfSchema, isWithin } from './field-bounds';
 
@@ -31,10 +31,12 @@ export function describeRead(raw: unknown): string {
 export function readLengthField(schema: z.core.$ZodType, raw: unknown, bareUnit: LengthUnit): Read {
   const bounds = boundsOfSchema(schema);
   const write = (units: number) => writeBound(units, bareUnit, units === bounds.maximum ? 'down' : 'up');
-  const expected = `a length${boundsInWords(bounds, write)}`;
-  const fault = (more: string): Read => failure({ read: describeRead(raw), expected: `${expected}${more}` });
+  // Written for a fault alone: two lengths in words take longer than all the rest of reading one.
+  const fault = (more: string): Read =>
+    failure({ read: describeRead(raw), expected: `a length${boundsInWords(bounds, write)}${more}` });
   if (typeof raw === 'string') {
-    const length = parseLength(raw, bareUnit);
+    const parse = (bounds.minimum ?? 0) < 0 ? parseSignedLength : parseLength;
+    const length = parse(raw, bareUnit);
     if (!length.ok) return fault(`, such as ${length.error.expected.slice(0, 2).join(' or ')}`);
     return isWithin(length.value, bounds) ? success(length.value) : fault('');
   }

@@ -35,7 +35,7 @@ function calculateBatting(input: BattingInput): Result<Calculation<BattingDetail
     figures: battingFigures(input, details),
     tables: [packageTable(input, details), rollTable(input, details)],
     explanation: battingSteps(input, details),
-    notes: battingNotes(details),
+    notes: battingNotes(input, details),
     diagram: battingDiagram(input, details),
     details,
   });
@@ -107,7 +107,7 @@ function rollTable(input: BattingInput, { rolls }: BattingDetails): Table {
   };
 }
 
-function battingNotes({ rolls }: BattingDetails): readonly Note[] {
+function battingNotes({ sizesFrom }: BattingInput, { rolls }: BattingDetails): readonly Note[] {
   const open: Note = {
     kind: 'tip',
     says: 'Open the batting a day before it is used, so that its folds relax.',
@@ -123,5 +123,15 @@ function battingNotes({ rolls }: BattingDetails): readonly Note[] {
     says: 'The widths of batting are joined edge to edge with a wide zigzag or by hand; overlapped, they leave a ridge.',
     values: {},
   };
-  return [blade, open, ...((rolls[0]?.widths ?? 1) > 1 ? [joined] : [])];
+  const source: Note = {
+    kind: 'tip',
+    says: 'Where the sizes of packages and rolls are from: {source}.',
+    values: { source: wordsQuantity(sizesFrom) },
+  };
+  return [
+    blade,
+    open,
+    ...(sizesFrom === '' ? [] : [source]),
+    ...((rolls[0]?.widths ?? 1) > 1 ? [joined] : []),
+  ];
 }

@@ -42,6 +42,11 @@ export const battingInput = z
       .max(30)
       .readonly()
       .meta({ title: 'Rolls', description: 'Batting sold off the roll, by the width it is wound at.' }),
+    sizesFrom: textField({
+      title: 'Where the sizes are from',
+      help: 'A shop, a label, a price list: say it when you change packages or rolls.',
+      maximum: 120,
+    }),
     safetyExtraPercent: percentField({
       title: 'Safety extra',
       help: 'Added to a length off the roll; a package is what it is.',
@@ -82,6 +87,7 @@ export function battingInputFromProject({ outline: piece, habits }: Measurements
     overhang: habits.backingOverhang,
     packages: COMMON_PACKAGES,
     rolls: COMMON_ROLLS,
+    sizesFrom: 'common practice; no standard fixes them',
     safetyExtraPercent: habits.safetyExtraPercent,
     cutStep: cutStepOfHabits(habits),
     yardageStep: yardageStepOfHabits(habits),

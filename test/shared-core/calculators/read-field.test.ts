@@ -11,7 +11,7 @@ import {
 import { readInput } from '#core/calculators/read-input';
 import { choicesOfSchema, discriminatorOf, metaOfNumber, tagsOfOption } from '#core/calculators/schema-parts';
 import { countField, lengthField, numberField, percentField } from '#core/domain/fields';
-import { lengthFromInches, MAX_LENGTH_UNITS } from '#core/units/length';
+import { lengthFromInches, lengthFromUnits, MAX_LENGTH_UNITS } from '#core/units/length';
 
 const choices = () => z.union([z.literal(4), z.literal('eight')]);
 
@@ -170,6 +170,24 @@ describe('reading one field', () => {
     const any = z.int();
     expect(readLengthField(any, MAX_LENGTH_UNITS, 'in').ok).toBe(true);
     expect(readLengthField(any, MAX_LENGTH_UNITS + 1, 'in').ok).toBe(false);
+  });
+});
+
+describe('a length with a sign', () => {
+  const place = lengthField({ title: 'To the right', minimum: lengthFromUnits(-1 * lengthFromInches(9)) });
+
+  it('is read from text where less than nothing is allowed', () => {
+    expect(readLengthField(place, '-2 1/2', 'in')).toEqual({ ok: true, value: -20_320 });
+    expect(readLengthField(place, '−1', 'in')).toEqual({ ok: true, value: -8_128 });
+    expect(readLengthField(place, '2', 'in')).toEqual({ ok: true, value: 16_256 });
+    expect(readLengthField(place, '-9', 'in').ok).toBe(true);
+    expect(readLengthField(place, '-9 1/8', 'in').ok).toBe(false);
+  });
+
+  it('is refused everywhere else', () => {
+    const side = lengthField({ title: 'Side', minimum: lengthFromUnits(0) });
+    expect(readLengthField(side, '-2', 'in').ok).toBe(false);
+    expect(readLengthField(lengthField({ title: 'Side' }), '-2', 'in').ok).toBe(false);
   });
 });
 

@@ -159,7 +159,17 @@ describe('the batting shown', () => {
   it('names packages alone where there is no roll', () => {
     const { figures, notes } = answerOf(batting, sheet(45, 60, { rolls: [] }));
     expect(figures.map(({ label }) => label)).toEqual(['Smallest package', 'Batting, cut']);
-    expect(notes.map(({ kind }) => kind)).toEqual(['caution', 'tip']);
+    expect(notes.map(({ kind }) => kind)).toEqual(['caution', 'tip', 'tip']);
+  });
+
+  it('says where the sizes are from, as long as the maker has not left it out', () => {
+    const sources = (sizesFrom: string) =>
+      answerOf(batting, { ...plain, sizesFrom }).notes.flatMap(({ values }) => values['source'] ?? []);
+    expect(sources(plain.sizesFrom)).toEqual([
+      { kind: 'words', text: 'common practice; no standard fixes them' },
+    ]);
+    expect(sources('label of the roll')).toEqual([{ kind: 'words', text: 'label of the roll' }]);
+    expect(sources('')).toEqual([]);
   });
 
   it('says on what the sheet is drawn', () => {
