@@ -3,7 +3,7 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { BrowserWindow, dialog, shell } from 'electron';
 import type { ChannelAnswer, ChannelInput, ShellChannelName } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
-import { failure, success } from '#core/result';
+import { failure, type Result, success } from '#core/result';
 import { makeSheetPdf } from '../sheet-pdf';
 import type { Session } from '../session';
 
@@ -32,26 +32,51 @@ export const shellHandlers: ShellHandlers = {
       : failure<Problem>({ code: 'file-unreadable', detail: complaint });
   },
   'shell:print-sheet': async ({ path: sheetPath, name }, { contents }) => {
-    const window = BrowserWindow.fromWebContents(contents);
     const pdf = await makeSheetPdf(sheetPath);
-    const options = {
-      defaultPath: `${safeFileName(name)}.pdf`,
-      filters: [{ name: 'PDF', extensions: ['pdf'] }],
+    const filters = [{ name: 'PDF', extensions: ['pdf'] }];
+    return keepFile(contents, { defaultPath: `${safeFileName(name)}.pdf`, filters }, pdf);
+  },
+  'shell:choose-table': async (_input, { session, contents }) => {
+    const options: Electron.OpenDialogOptions = {
+      properties: ['openFile'],
+      filters: [{ name: 'Tables', extensions: ['csv', 'tsv', 'txt', 'json'] }],
     };
+    const window = BrowserWindow.fromWebContents(contents);
     const chosen =
-      window === null ? await dialog.showSaveDialog(options) : await dialog.showSaveDialog(window, options);
-    if (chosen.canceled || chosen.filePath === '') return success(null);
-    try {
-      await writeFile(chosen.filePath, pdf);
-    } catch (error) {
-      return failure<Problem>({
-        code: 'file-unreadable',
-        detail: error instanceof Error ? error.message : String(error),
-      });
-    }
-    return success({ file: chosen.filePath });
+      window === null ? await dialog.showOpenDialog(options) : await dialog.showOpenDialog(window, options);
+    const [file] = chosen.filePaths;
+    if (chosen.canceled || file === undefined) return success(null);
+    const offered = await session.store().offerTable(file);
+    return offered.ok ? success({ ...offered.value, name: path.basename(file) }) : offered;
+  },
+  'shell:export-stash': async ({ as }, { session, contents }) => {
+    const text = await session.store().exportStash(as);
+    if (!text.ok) return text;
+    const filters = [{ name: as === 'csv' ? 'Table' : 'Data', extensions: [as] }];
+    return keepFile(contents, { defaultPath: `Stash.${as}`, filters }, text.value);
   },
 };
+
+/** Asks where to keep a file and writes it; null when the maker thinks better of it. */
+async function keepFile(
+  contents: Electron.WebContents,
+  options: Electron.SaveDialogOptions,
+  content: Buffer | string,
+): Promise<Result<{ readonly file: string } | null, Problem>> {
+  const window = BrowserWindow.fromWebContents(contents);
+  const chosen =
+    window === null ? await dialog.showSaveDialog(options) : await dialog.showSaveDialog(window, options);
+  if (chosen.canceled || chosen.filePath === '') return success(null);
+  try {
+    await writeFile(chosen.filePath, content);
+  } catch (error) {
+    return failure<Problem>({
+      code: 'file-unreadable',
+      detail: error instanceof Error ? error.message : String(error),
+    });
+  }
+  return success({ file: chosen.filePath });
+}
 
 /** A file name that every system takes: letters, digits, spaces, dots and dashes, at most 80 characters. */
 function safeFileName(name: string): string {

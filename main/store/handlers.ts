@@ -17,6 +17,7 @@ import { addPhoto, removePhoto, setFabricPhoto } from './photos';
 import { isEmptyNotebook, listProjects, openProject } from './project-glances';
 import { archiveProject, changeProject, createProject, deleteProject, duplicateProject } from './projects';
 import { restoreBackup } from './restore';
+import { bringTableIn, previewTable } from './stash-import';
 import { moveStage } from './stage-moves';
 import { deleteStagePlan, keepStagePlan, listStagePlans } from './stage-plans';
 import { addStage, changeStage, removeStage, reorderStage, repeatStage } from './stages';
@@ -84,6 +85,9 @@ export const storeHandlers: StoreHandlers = {
   'ledger:count': ({ store }, input) => countCloth(store, input),
   'ledger:take-back': ({ store }, input) => takeBack(store, input),
   'ledger:of-project': ({ store }, input): Result<ClothOfProject, Problem> => clothOfProject(store, input),
+
+  'table:read': (context, input) => previewTable(context, input),
+  'table:bring-in': (context, input) => bringTableIn(context, input),
 
   'workshop:opening': ({ store, programVersion, isDemo, folders }) =>
     success({

@@ -3,6 +3,7 @@ import type { InputOf, OutputOf } from './channel';
 import type { Problem } from './problem';
 import { projectChannels } from './projects';
 import { stashChannels } from './stash';
+import { stashTableChannels } from './stash-table';
 import { shellChannels, workshopChannels } from './workshop';
 import type { Result } from '#core/result';
 
@@ -11,6 +12,7 @@ export const storeChannels = {
   ...projectChannels,
   ...calculationChannels,
   ...stashChannels,
+  ...stashTableChannels,
   ...workshopChannels,
 };
 export const channels = { ...storeChannels, ...shellChannels };
