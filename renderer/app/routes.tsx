@@ -23,6 +23,12 @@ const StagePage = lazy(async () => ({
 const StashPage = lazy(async () => ({
   default: (await import('#renderer/features/stash/stash-page')).StashPage,
 }));
+const BringInPage = lazy(async () => ({
+  default: (await import('#renderer/features/stash/bring-in-page')).BringInPage,
+}));
+const TakeOutPage = lazy(async () => ({
+  default: (await import('#renderer/features/stash/take-out-page')).TakeOutPage,
+}));
 const FabricPage = lazy(async () => ({
   default: (await import('#renderer/features/stash/fabric-page')).FabricPage,
 }));
@@ -59,6 +65,8 @@ const pages: readonly RouteObject[] = [
     element: <OfSearchedProject>{(id) => <CuttingPage key={id} projectId={id} />}</OfSearchedProject>,
   },
   { path: 'stash', element: <StashPage /> },
+  { path: 'stash/bring-in', element: <BringInPage /> },
+  { path: 'stash/take-out', element: <TakeOutPage /> },
   { path: 'stash/:fabricId', element: <OfFabric>{(id) => <FabricPage key={id} fabricId={id} />}</OfFabric> },
   { path: 'workshop', element: <WorkshopPage /> },
   { path: '*', element: <NotFoundPage /> },
