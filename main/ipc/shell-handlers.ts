@@ -1,11 +1,13 @@
 import path from 'node:path';
-import { mkdir, writeFile } from 'node:fs/promises';
+import { mkdir } from 'node:fs/promises';
 import { BrowserWindow, dialog, shell } from 'electron';
+import { writeCalendar } from '#core/calendar-file/write-calendar';
 import type { ChannelAnswer, ChannelInput, ShellChannelName } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
-import { failure, type Result, success } from '#core/result';
+import { failure, success } from '#core/result';
 import { makeSheetPdf } from '../sheet-pdf';
 import type { Session } from '../session';
+import { saveFile } from './save-file';
 
 export interface ShellContext {
   readonly session: Session;
@@ -32,9 +34,14 @@ export const shellHandlers: ShellHandlers = {
       : failure<Problem>({ code: 'file-unreadable', detail: complaint });
   },
   'shell:print-sheet': async ({ path: sheetPath, name }, { contents }) => {
-    const pdf = await makeSheetPdf(sheetPath);
-    const filters = [{ name: 'PDF', extensions: ['pdf'] }];
-    return keepFile(contents, { defaultPath: `${safeFileName(name)}.pdf`, filters }, pdf);
+    const bytes = await makeSheetPdf(sheetPath);
+    return saveFile(contents, { name, extension: 'pdf', kind: 'PDF', bytes });
+  },
+  'shell:save-calendar': async ({ on }, { session, contents }) => {
+    const days = await session.store().call('dates:remember', { on });
+    if (!days.ok) return days;
+    const text = writeCalendar({ name: 'Ringbound', stamp: stampOf(new Date()), days: days.value });
+    return saveFile(contents, { name: 'Workshop days', extension: 'ics', kind: 'Calendar', bytes: text });
   },
   'shell:choose-table': async (_input, { session, contents }) => {
     const options: Electron.OpenDialogOptions = {
@@ -52,38 +59,12 @@ export const shellHandlers: ShellHandlers = {
   'shell:export-stash': async ({ as }, { session, contents }) => {
     const text = await session.store().exportStash(as);
     if (!text.ok) return text;
-    const filters = [{ name: as === 'csv' ? 'Table' : 'Data', extensions: [as] }];
-    return keepFile(contents, { defaultPath: `Stash.${as}`, filters }, text.value);
+    const kind = as === 'csv' ? 'Table' : 'Data';
+    return saveFile(contents, { name: 'Stash', extension: as, kind, bytes: text.value });
   },
 };
 
-/** Asks where to keep a file and writes it; null when the maker thinks better of it. */
-async function keepFile(
-  contents: Electron.WebContents,
-  options: Electron.SaveDialogOptions,
-  content: Buffer | string,
-): Promise<Result<{ readonly file: string } | null, Problem>> {
-  const window = BrowserWindow.fromWebContents(contents);
-  const chosen =
-    window === null ? await dialog.showSaveDialog(options) : await dialog.showSaveDialog(window, options);
-  if (chosen.canceled || chosen.filePath === '') return success(null);
-  try {
-    await writeFile(chosen.filePath, content);
-  } catch (error) {
-    return failure<Problem>({
-      code: 'file-unreadable',
-      detail: error instanceof Error ? error.message : String(error),
-    });
-  }
-  return success({ file: chosen.filePath });
-}
-
-/** A file name that every system takes: letters, digits, spaces, dots and dashes, at most 80 characters. */
-function safeFileName(name: string): string {
-  const kept = name
-    .replace(/[^\p{L}\p{N} .-]+/gu, ' ')
-    .replace(/\s+/g, ' ')
-    .trim()
-    .slice(0, 80);
-  return kept === '' ? 'Sheet' : kept;
+/** An instant as a calendar file spells it: `20270912T081500Z`. */
+function stampOf(at: Date): string {
+  return `${at.toISOString().slice(0, 19).replace(/[-:]/g, '')}Z`;
 }

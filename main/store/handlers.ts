@@ -8,6 +8,10 @@ import { keepCalculation, listCalculations, removeCalculation } from './calculat
 import { redoChange, undoChange, undoState } from './changes';
 import { addChecklistItem, removeChecklistItem, tickChecklistItem } from './checklists';
 import { clothOfProject } from './cloth-of-project';
+import { keepCuttingPlan, openCuttingPlan, removeCuttingPlan } from './cutting-plans';
+import { tickCut, untickCut } from './cutting-ticks';
+import { daysToRemember } from './days-to-remember';
+import { mendDates, moveDays, plannedDates } from './dates';
 import { setFabricPrice } from './fabric-prices';
 import { changeFabric, createFabric, deleteFabric, listFabrics, openFabric } from './fabrics';
 import { buyCloth, countCloth, discardCloth, releaseCloth, setAsideCloth } from './ledger';
@@ -88,6 +92,15 @@ export const storeHandlers: StoreHandlers = {
 
   'table:read': (context, input) => previewTable(context, input),
   'table:bring-in': (context, input) => bringTableIn(context, input),
+  'cutting:open': ({ store }, input) => openCuttingPlan(store, input),
+  'cutting:keep': ({ store }, input) => keepCuttingPlan(store, input),
+  'cutting:remove': ({ store }, input) => removeCuttingPlan(store, input),
+  'cutting:tick': ({ store }, input) => tickCut(store, input),
+  'cutting:untick': ({ store }, input) => untickCut(store, input),
+  'dates:plan': ({ store }, input) => success(plannedDates(store, input)),
+  'dates:mend': ({ store }, input) => success(mendDates(store, input)),
+  'dates:remember': ({ store }, input) => success(daysToRemember(store, input)),
+  'dates:move': ({ store }, input) => moveDays(store, input),
 
   'workshop:opening': ({ store, programVersion, isDemo, folders }) =>
     success({

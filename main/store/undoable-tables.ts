@@ -10,6 +10,8 @@ export const UNDOABLE_TABLES = [
   'photo',
   'stage_plan',
   'fabric',
+  'cutting_plan',
+  'cut_step',
   'fabric_price',
 ] as const;
 

@@ -1,6 +1,8 @@
 import { calculationChannels } from './calculations';
 import type { InputOf, OutputOf } from './channel';
 import type { Problem } from './problem';
+import { cuttingChannels } from './cutting';
+import { dateChannels } from './dates';
 import { projectChannels } from './projects';
 import { stashChannels } from './stash';
 import { stashTableChannels } from './stash-table';
@@ -13,6 +15,8 @@ export const storeChannels = {
   ...calculationChannels,
   ...stashChannels,
   ...stashTableChannels,
+  ...cuttingChannels,
+  ...dateChannels,
   ...workshopChannels,
 };
 export const channels = { ...storeChannels, ...shellChannels };
