@@ -68,6 +68,7 @@ function readWhole(
     bareUnit: habits.unitSystem === 'inch' ? 'in' : 'cm',
     fabricWidth: habits.fabricWidth,
     today: store.surroundings.today(),
+    memory: new Map(),
   };
   const file = table.source.kind === 'file' ? (tables.get(table.source.token) ?? null) : null;
   try {

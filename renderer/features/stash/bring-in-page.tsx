@@ -53,10 +53,7 @@ export function BringInPage() {
     if (answer.ok) void navigate('/stash');
   };
   const canBring =
-    reading !== undefined &&
-    reading.faultCount === 0 &&
-    reading.adds.fabrics + reading.adds.pieces > 0 &&
-    asked === table;
+    reading?.faultCount === 0 && reading.adds.fabrics + reading.adds.pieces > 0 && asked === table;
   const map = (index: number, says: StashColumn | null) => {
     if (reading === undefined) return;
     change({

@@ -1,5 +1,6 @@
 import { clothKind, clothWidth, type FabricDetails, printDirection } from '#core/domain/stash';
 import type { CellProblem, PieceToAdd, StashColumn, StashRow } from '#core/domain/stash-table';
+import type { Result } from '#core/result';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { type Length, lengthFromUnits, UNITS_PER_METRE } from '#core/units/length';
 import type { LengthUnit } from '#core/units/length-unit';
@@ -13,6 +14,8 @@ export interface TableHabits {
   readonly bareUnit: LengthUnit;
   readonly fabricWidth: Length;
   readonly today: CalendarDate;
+  /** Cells read before, by what they say and their text: a table says the same again and again. */
+  readonly memory: Map<string, Result<unknown, CellProblem>>;
 }
 
 export interface RowProblem {
@@ -22,6 +25,7 @@ export interface RowProblem {
 
 /** The color cloth is drawn in while nobody has said which. */
 const UNSAID_SWATCH = '#b9a88c';
+const MOST_KEPT = 20_000;
 const MOST_COST = 100_000_000;
 const isWidth = (length: Length): boolean => clothWidth.safeParse(length).success;
 /** The end of a bolt may be shorter than anything that is bought. */
@@ -42,7 +46,9 @@ export function readStashRow(
     const text = cells.get(says) ?? '';
     // Notes are kept to the last space; anything else that is blank says nothing.
     if ((says === 'notes' ? text : text.trim()) === '') return fallback;
-    const result = read(text);
+    const known = `${says} ${says === 'size' ? (cells.get('fabric-width') ?? '') : ''} ${text}`;
+    const result = (habits.memory.get(known) as ReturnType<typeof read> | undefined) ?? read(text);
+    if (habits.memory.size < MOST_KEPT) habits.memory.set(known, result);
     if (result.ok) return result.value;
     problems.push({ says, problem: result.error });
     return fallback;
