@@ -16,13 +16,14 @@ import { findProject, notFound } from './lookups';
 import { projectOf, touchProject } from './project-rows';
 import { textOf } from './rows';
 import { stagesByProject } from './stage-rows';
-import { tripsByProject } from './trips';
+import { tripsByProject } from './trip-rows';
 import { readWorkshop } from './workshop';
 
 export function plannedDates(store: ReadableStore, question: ChannelInput<'dates:plan'>): PlannedDates {
   const load = loadOf(store, question);
-  const plan = planDates(load);
-  return { plan, weeks: weekLoads(load, plan) };
+  const planned = planDates(load);
+  const { sessions: _, ...plan } = planned;
+  return { plan, weeks: weekLoads(load, planned) };
 }
 
 export function mendDates(store: ReadableStore, question: ChannelInput<'dates:mend'>): Mending {

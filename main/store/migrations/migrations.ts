@@ -2,6 +2,9 @@ import { firstTables } from './0010-first-tables';
 import { benchTimeOfWorkshop } from './0020-bench-time';
 import { knowingBookings } from './0030-knowing-bookings';
 import { cuttingPlans } from './0040-cutting-plans';
+import { contacts } from './0050-contacts';
+import { workOfStages } from './0060-work';
+import { stageSetUp } from './0070-stage-set-up';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
@@ -10,6 +13,9 @@ export const migrations: readonly Migration[] = [
   benchTimeOfWorkshop,
   knowingBookings,
   cuttingPlans,
+  contacts,
+  workOfStages,
+  stageSetUp,
 ];
 
 /** The format this program writes; a file beyond it is refused untouched. */
