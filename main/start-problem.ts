@@ -23,6 +23,8 @@ export function wordsForStart(problem: Problem): string {
     case 'nothing-to-undo':
     case 'changed-since':
     case 'not-a-photo':
+    case 'table-refused':
+    case 'table-has-faults':
       return `The workshop could not be read (${problem.code}). Nothing was changed.`;
   }
 }

@@ -1,6 +1,6 @@
 import path from 'node:path';
 import { mkdir } from 'node:fs/promises';
-import { shell } from 'electron';
+import { BrowserWindow, dialog, shell } from 'electron';
 import { writeCalendar } from '#core/calendar-file/write-calendar';
 import type { ChannelAnswer, ChannelInput, ShellChannelName } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
@@ -42,6 +42,25 @@ export const shellHandlers: ShellHandlers = {
     if (!days.ok) return days;
     const text = writeCalendar({ name: 'Ringbound', stamp: stampOf(new Date()), days: days.value });
     return saveFile(contents, { name: 'Workshop days', extension: 'ics', kind: 'Calendar', bytes: text });
+  },
+  'shell:choose-table': async (_input, { session, contents }) => {
+    const options: Electron.OpenDialogOptions = {
+      properties: ['openFile'],
+      filters: [{ name: 'Tables', extensions: ['csv', 'tsv', 'txt', 'json'] }],
+    };
+    const window = BrowserWindow.fromWebContents(contents);
+    const chosen =
+      window === null ? await dialog.showOpenDialog(options) : await dialog.showOpenDialog(window, options);
+    const [file] = chosen.filePaths;
+    if (chosen.canceled || file === undefined) return success(null);
+    const offered = await session.store().offerTable(file);
+    return offered.ok ? success({ ...offered.value, name: path.basename(file) }) : offered;
+  },
+  'shell:export-stash': async ({ as }, { session, contents }) => {
+    const text = await session.store().exportStash(as);
+    if (!text.ok) return text;
+    const kind = as === 'csv' ? 'Table' : 'Data';
+    return saveFile(contents, { name: 'Stash', extension: as, kind, bytes: text.value });
   },
 };
 

@@ -22,6 +22,7 @@ import { addPhoto, removePhoto, setFabricPhoto } from './photos';
 import { isEmptyNotebook, listProjects, openProject } from './project-glances';
 import { archiveProject, changeProject, createProject, deleteProject, duplicateProject } from './projects';
 import { restoreBackup } from './restore';
+import { bringTableIn, previewTable } from './stash-import';
 import { standAt } from './stand-at';
 import { followPlan } from './follow-plan';
 import { moveStage } from './stage-moves';
@@ -115,6 +116,8 @@ export const storeHandlers: StoreHandlers = {
   'ledger:take-back': ({ store }, input) => takeBack(store, input),
   'ledger:of-project': ({ store }, input): Result<ClothOfProject, Problem> => clothOfProject(store, input),
 
+  'table:read': (context, input) => previewTable(context, input),
+  'table:bring-in': (context, input) => bringTableIn(context, input),
   'cutting:open': ({ store }, input) => openCuttingPlan(store, input),
   'cutting:keep': ({ store }, input) => keepCuttingPlan(store, input),
   'cutting:remove': ({ store }, input) => removeCuttingPlan(store, input),

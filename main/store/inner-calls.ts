@@ -1,9 +1,10 @@
 import type { Problem } from '#core/contract/problem';
 import { failure, type Result, success } from '#core/result';
 import type { StoreContext } from './store-context';
-import { writeTransaction } from './handles';
+import { readTransaction, writeTransaction } from './handles';
 import { closeStore } from './open-store';
 import { findPhoto, keepThumbnail } from './photos';
+import { stashAsText } from './stash-export';
 import type { InnerCalls, InnerName } from './protocol';
 
 type InnerHandlers = {
@@ -19,6 +20,12 @@ const innerHandlers: InnerHandlers = {
     writeTransaction(store, (writable) => keepThumbnail(writable, hash, bytes));
     return success(null);
   },
+  'inner:offer-table': ({ store, tables }, { file }) => {
+    const token = store.surroundings.newId();
+    tables.set(token, file);
+    return success({ token });
+  },
+  'inner:export-stash': ({ store }, { as }) => success(readTransaction(store, () => stashAsText(store, as))),
   'inner:close': ({ store }) => {
     closeStore(store);
     return success(null);

@@ -17,5 +17,7 @@ export function openContext(
     surroundings,
     backUp: (database, why) => makeBackup(database, folders.backups, why, surroundings.now()),
   });
-  return opened.ok ? success({ store: opened.value, folders, programVersion, isDemo }) : opened;
+  return opened.ok
+    ? success({ store: opened.value, folders, programVersion, isDemo, tables: new Map() })
+    : opened;
 }

@@ -19,6 +19,12 @@ export interface InnerCalls {
     readonly input: { readonly hash: string; readonly bytes: Uint8Array };
     readonly output: null;
   };
+  /** Lets the page name a file the maker chose by a token. */
+  readonly 'inner:offer-table': {
+    readonly input: { readonly file: string };
+    readonly output: { readonly token: string };
+  };
+  readonly 'inner:export-stash': { readonly input: { readonly as: 'csv' | 'json' }; readonly output: string };
   readonly 'inner:close': { readonly input: null; readonly output: null };
 }
 

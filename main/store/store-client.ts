@@ -13,6 +13,10 @@ export interface StoreClient {
   ) => Promise<ChannelAnswer<Name>>;
   /** The kept picture of a photo, or a small one of it; null when there is no such photo. */
   readonly readPhoto: ReadPhoto;
+  /** Lets the page name a file the maker chose. */
+  readonly offerTable: (file: string) => Promise<Result<{ readonly token: string }, Problem>>;
+  /** The whole stash as text for a file. */
+  readonly exportStash: (as: 'csv' | 'json') => Promise<Result<string, Problem>>;
   /** Folds the write-ahead log into the file and ends the thread. */
   readonly close: () => Promise<void>;
 }
@@ -47,6 +51,8 @@ export async function startStore({
   };
   return success({
     call: ask as StoreClient['call'],
+    offerTable: (file) => ask('inner:offer-table', { file }) as ReturnType<StoreClient['offerTable']>,
+    exportStash: (as) => ask('inner:export-stash', { as }) as ReturnType<StoreClient['exportStash']>,
     readPhoto: photoReader(ask, makeThumbnail ?? (() => null)),
     close: async () => {
       isClosing = true;

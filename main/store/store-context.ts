@@ -7,4 +7,6 @@ export interface StoreContext {
   readonly folders: WorkshopFolders;
   readonly programVersion: string;
   readonly isDemo: boolean;
+  /** Where the files lie that the maker chose to bring in, by the token the page knows them by. */
+  readonly tables: Map<string, string>;
 }

@@ -44,6 +44,12 @@ const DaysPage = lazy(async () => ({
 const StashPage = lazy(async () => ({
   default: (await import('#renderer/features/stash/stash-page')).StashPage,
 }));
+const BringInPage = lazy(async () => ({
+  default: (await import('#renderer/features/stash/bring-in-page')).BringInPage,
+}));
+const TakeOutPage = lazy(async () => ({
+  default: (await import('#renderer/features/stash/take-out-page')).TakeOutPage,
+}));
 const FabricPage = lazy(async () => ({
   default: (await import('#renderer/features/stash/fabric-page')).FabricPage,
 }));
@@ -87,6 +93,8 @@ const pages: readonly RouteObject[] = [
   },
   { path: 'days', element: <DaysPage /> },
   { path: 'stash', element: <StashPage /> },
+  { path: 'stash/bring-in', element: <BringInPage /> },
+  { path: 'stash/take-out', element: <TakeOutPage /> },
   { path: 'stash/:fabricId', element: <OfFabric>{(id) => <FabricPage key={id} fabricId={id} />}</OfFabric> },
   { path: 'workshop', element: <WorkshopPage /> },
   { path: '*', element: <NotFoundPage /> },

@@ -4,6 +4,7 @@ import { formatLength } from '#core/units/format-length';
 import { lengthFromUnits } from '#core/units/length';
 import type { LengthDisplay } from '#core/units/unit-system';
 import { andList } from './field-problems';
+import { tableRefusalWords } from './table-words';
 
 /** What to say when a call did not do what was asked: what happened, and what to do about it. */
 export function problemWords(problem: Problem, display: LengthDisplay): string {
@@ -33,6 +34,10 @@ export function problemWords(problem: Problem, display: LengthDisplay): string {
       return `This ${problem.what} has changed meanwhile. Look at it again before you go on.`;
     case 'not-a-photo':
       return 'This file is not a picture the notebook can keep. JPEG, PNG and WebP up to 40 MB work.';
+    case 'table-refused':
+      return tableRefusalWords(problem.refusal);
+    case 'table-has-faults':
+      return `Nothing was brought in: ${String(problem.count)} ${problem.count === 1 ? 'cell' : 'cells'} of the table cannot be read yet.`;
     case 'file-unreadable':
       return `The file could not be read or written (${problem.detail}). Check that the disk is there and has room.`;
     case 'backup-unusable':

@@ -7,6 +7,7 @@ import { cuttingChannels } from './cutting';
 import { dateChannels } from './dates';
 import { projectChannels } from './projects';
 import { stashChannels } from './stash';
+import { stashTableChannels } from './stash-table';
 import { tripChannels } from './trips';
 import { shellChannels, workshopChannels } from './workshop';
 import type { Result } from '#core/result';
@@ -19,6 +20,7 @@ export const storeChannels = {
   ...clockChannels,
   ...calculationChannels,
   ...stashChannels,
+  ...stashTableChannels,
   ...cuttingChannels,
   ...dateChannels,
   ...workshopChannels,

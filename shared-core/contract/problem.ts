@@ -1,3 +1,4 @@
+import type { TableRefusal } from '#core/domain/stash-table';
 import type { FieldProblem } from '#core/field-problem';
 
 export type { FieldProblem } from '#core/field-problem';
@@ -15,6 +16,8 @@ export type Problem =
   | { readonly code: 'nothing-to-undo' }
   | { readonly code: 'changed-since'; readonly what: string }
   | { readonly code: 'not-a-photo' }
+  | { readonly code: 'table-refused'; readonly refusal: TableRefusal }
+  | { readonly code: 'table-has-faults'; readonly count: number }
   | { readonly code: 'file-unreadable'; readonly detail: string }
   | { readonly code: 'backup-unusable'; readonly detail: string }
   | { readonly code: 'newer-workshop'; readonly found: number; readonly known: number }

@@ -71,6 +71,10 @@ export const shellChannels = {
   /** Leaves this workshop and opens the demo one, or goes back from it. The demo is a file of its own. */
   'shell:enter-demo': writes<{ readonly file: string }>()(z.object({})),
   'shell:leave-demo': writes<{ readonly file: string }>()(z.object({})),
+  /** Asks which file to bring in; the page gets a token for it, never its path. Null when the maker thinks better of it. */
+  'shell:choose-table': reads<{ readonly token: string; readonly name: string } | null>()(z.object({})),
+  /** Asks where to keep the whole stash as a file; null when the maker thinks better of it. */
+  'shell:export-stash': reads<{ readonly file: string } | null>()(z.object({ as: z.enum(['csv', 'json']) })),
   'shell:show-folder': reads<null>()(z.object({ which: z.enum(['workshop', 'backups']) })),
   /** Writes the days to remember as a calendar file and asks where to keep it; null when the maker thinks better of it. */
   'shell:save-calendar': reads<{ readonly file: string } | null>()(z.object({ on: calendarDate })),

@@ -6,6 +6,7 @@ import Database from 'better-sqlite3';
 import type { ChannelInput, StoreChannelName } from '#core/contract/channels';
 import { calendarDate } from '#core/units/calendar-date';
 import { startStore, type StoreClient } from '#main/store/store-client';
+import { measureImport } from './import-bench';
 import { buildLargeWorkshop, seeded, SIZE } from './large-workshop';
 import { inches } from './sample-details';
 
@@ -43,6 +44,7 @@ interface Ids {
 export async function runStoreBench(_args: readonly string[]): Promise<void> {
   const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'ringbound-bench-'));
   try {
+    await measureImport(folder);
     await measure(path.join(folder, 'workshop.sqlite'));
   } finally {
     fs.rmSync(folder, { recursive: true, force: true });

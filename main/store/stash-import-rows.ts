@@ -1,0 +1,29 @@
+import type { FabricDetails } from '#core/domain/stash';
+import type { PieceToAdd } from '#core/domain/stash-table';
+import { fabricColumns } from './fabric-rows';
+import { insertRow, type WritableStore } from './handles';
+import { appendBooking } from './ledger-append';
+
+/** Pieces to be added to a fabric: a new one, or with `seq` one of the stash. */
+export interface FabricToAdd {
+  readonly details: FabricDetails;
+  readonly pieces: readonly PieceToAdd[];
+  readonly seq: number | null;
+}
+
+/** Adds fabrics with their pieces, each piece as bought on its day. */
+export function addRows(store: WritableStore, fabrics: readonly FabricToAdd[]): void {
+  const { newId, now } = store.surroundings;
+  for (const { details, pieces, seq } of fabrics) {
+    const fabricSeq =
+      seq ?? insertRow(store, 'fabric', { id: newId(), ...fabricColumns(details), created_at: now() });
+    for (const { kind, width, length, costMinor, on } of pieces) {
+      const columns = { id: newId(), fabric_seq: fabricSeq, kind, width };
+      const pieceSeq = insertRow(store, 'cloth_piece', columns);
+      const entry = { lengthChange: length, heldChange: 0, valueChange: costMinor } as const;
+      appendBooking(store, { fabricSeq, projectSeq: null, stage: null, note: '', on }, [
+        { pieceSeq, kind: 'bought', ...entry },
+      ]);
+    }
+  }
+}

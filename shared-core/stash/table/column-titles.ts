@@ -1,0 +1,56 @@
+import { type StashColumn, stashColumn, type TableMapping } from '#core/domain/stash-table';
+
+/** The title a column is written with, and others that are read as it. */
+const TITLES: Readonly<Record<StashColumn, readonly [string, ...string[]]>> = {
+  'fabric-number': ['Fabric no.', 'fabric number', 'fabric id'],
+  name: ['Name', 'fabric', 'fabric name', 'title'],
+  print: ['Print', 'pattern', 'design', 'motif'],
+  'color-words': ['Color words', 'color', 'colors', 'colour', 'colours'],
+  fiber: ['Fiber', 'fibre', 'material', 'content'],
+  direction: ['Print runs', 'direction', 'directional'],
+  'fabric-width': ['Usable width', 'width of fabric', 'fabric width', 'wof', 'bolt width'],
+  washed: ['Washed', 'prewashed', 'pre-washed'],
+  supplier: ['Supplier', 'shop', 'store', 'from', 'bought at', 'bought from'],
+  place: ['Place', 'lies', 'shelf', 'bin', 'location', 'where'],
+  swatch: ['Swatch', 'hex', 'color code'],
+  notes: ['Notes', 'note', 'remarks', 'comment', 'comments'],
+  'piece-number': ['Piece no.', 'piece number', 'piece id'],
+  kind: ['Kind', 'what it is', 'type', 'cut'],
+  size: ['Size', 'amount', 'quantity', 'yardage', 'how much', 'dimensions'],
+  'piece-width': ['Piece width', 'width', 'across'],
+  'piece-length': ['Piece length', 'length', 'along'],
+  cost: ['Cost', 'price', 'paid', 'what it cost', 'value'],
+  'bought-on': ['Bought on', 'date', 'bought', 'purchased', 'date bought', 'purchase date'],
+};
+
+export function columnTitle(column: StashColumn): string {
+  return TITLES[column][0];
+}
+
+const KNOWN = new Map(
+  stashColumn.options.flatMap((column) => TITLES[column].map((title) => [normal(title), column] as const)),
+);
+
+/** What each title says, by the names we know; the first that says a thing says it, others are left out. */
+export function guessMapping(titles: readonly string[]): TableMapping {
+  const taken = new Set<StashColumn>();
+  return titles.map((title) => {
+    const column = KNOWN.get(normal(title)) ?? null;
+    if (column === null || taken.has(column)) return null;
+    taken.add(column);
+    return column;
+  });
+}
+
+/** Whether a first line reads as titles: at least two of them, or one that is the name, are known. */
+export function looksLikeTitles(cells: readonly string[]): boolean {
+  const known = guessMapping(cells).filter((column) => column !== null);
+  return known.length >= 2 || known.includes('name');
+}
+
+function normal(title: string): string {
+  return title
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim();
+}

@@ -1,0 +1,78 @@
+import type { CellProblem, StashColumn } from '#core/domain/stash-table';
+import { failure, type Result, success } from '#core/result';
+import { type CalendarDate, calendarDateFromText } from '#core/units/calendar-date';
+import type { Length } from '#core/units/length';
+import type { LengthUnit } from '#core/units/length-unit';
+import type { CurrencyCode } from '#core/units/money';
+import { parseLength } from '#core/units/parse-length';
+import { parseMoney } from '#core/units/parse-money';
+
+type Read<Value> = (text: string) => Result<Value, CellProblem>;
+
+/** Reads the cell that says something, or gives the fallback where it is empty or wrong. */
+export type CellReader = <Value>(says: StashColumn, fallback: Value, read: Read<Value>) => Value;
+
+const CLIP = 40;
+
+export function readText(most: number): Read<string> {
+  return (text) => {
+    const trimmed = text.trim();
+    return trimmed.length <= most ? success(trimmed) : failure<CellProblem>({ kind: 'too-long', most });
+  };
+}
+
+export function readLength(bareUnit: LengthUnit, within: (length: Length) => boolean): Read<Length> {
+  return (text) => {
+    const length = parseLength(text, bareUnit);
+    if (!length.ok) {
+      const isNegative = length.error.code === 'negative';
+      return failure<CellProblem>(
+        isNegative ? { kind: 'negative', read: clip(text) } : { kind: 'length', problem: length.error },
+      );
+    }
+    return within(length.value) ? length : failure<CellProblem>({ kind: 'out-of-range', read: clip(text) });
+  };
+}
+
+export function readCost(currency: CurrencyCode, most: number): Read<number> {
+  return (text) => {
+    const money = parseMoney(text, currency);
+    if (!money.ok) return failure<CellProblem>({ kind: 'money', problem: money.error });
+    const { minor } = money.value;
+    if (minor < 0) return failure<CellProblem>({ kind: 'negative', read: clip(text) });
+    return minor <= most ? success(minor) : failure<CellProblem>({ kind: 'out-of-range', read: clip(text) });
+  };
+}
+
+/** ISO 8601 alone: 3/4/27 is two different days to two makers. */
+export const readDay: Read<CalendarDate> = (text) => {
+  const date = calendarDateFromText(text.trim());
+  return date.ok ? date : failure<CellProblem>({ kind: 'date', read: clip(text) });
+};
+
+export const readYesNo: Read<boolean> = (text) => {
+  const word = text.trim().toLowerCase();
+  if (['yes', 'y', 'true', '1', 'x', 'washed'].includes(word)) return success(true);
+  if (['no', 'n', 'false', '0', '-', 'not yet'].includes(word)) return success(false);
+  return failure<CellProblem>({ kind: 'unknown', read: clip(text), expected: ['yes', 'no'] });
+};
+
+/** One of the choices by its own name, with spaces for dashes too, or by another word for it. */
+export function readChoice<Choice extends string>(
+  choices: readonly Choice[],
+  words: Readonly<Record<string, Choice>>,
+): Read<Choice> {
+  return (text) => {
+    const word = text.trim().toLowerCase();
+    const dashed = word.replace(/[\s,]+/g, '-');
+    const found =
+      choices.find((one) => one === dashed) ?? (Object.hasOwn(words, word) ? words[word] : undefined);
+    return found === undefined
+      ? failure<CellProblem>({ kind: 'unknown', read: clip(text), expected: choices })
+      : success(found);
+  };
+}
+
+function clip(text: string): string {
+  return text.slice(0, CLIP);
+}

@@ -1,0 +1,112 @@
+import { z } from 'zod';
+import { clothKind, printDirection } from '#core/domain/stash';
+import type { StashColumn } from '#core/domain/stash-table';
+import { formatMoneyForEditing } from '#core/units/format-money';
+import { type CurrencyCode, moneyFromMinor } from '#core/units/money';
+import { exactLength, type StashItem } from './write-rows';
+
+const short = z.string().max(120);
+const length = z
+  .string()
+  .max(80)
+  .meta({ description: 'A length with its unit, such as "1066.8 mm", "42 in" or "1.25 m".' });
+
+const piece = z
+  .object({
+    kind: z.enum(clothKind.options),
+    width: length.describe('Across, from selvage to selvage.'),
+    length: length.describe('Along the selvage: what is there.'),
+    cost: z
+      .string()
+      .max(80)
+      .describe('What is left of its cost, in the currency of the file, such as "12.50".'),
+    boughtOn: z.iso.date(),
+  })
+  .strict();
+
+const fabric = z
+  .object({
+    name: z.string().min(1).max(120),
+    print: short,
+    colorWords: short,
+    fiber: short,
+    direction: z.enum(printDirection.options),
+    width: length.describe('Usable width, between the selvages.'),
+    washed: z.boolean(),
+    supplier: short,
+    place: short,
+    swatch: z.string().regex(/^#[0-9a-f]{6}$/),
+    notes: z.string().max(5_000),
+    pieces: z.array(piece).max(10_000),
+  })
+  .strict();
+
+/** The stash as a file of data. Its JSON Schema stands beside this file. */
+export const stashFile = z
+  .object({
+    format: z.literal('ringbound-stash'),
+    version: z.literal(1),
+    currency: z.string().regex(/^[A-Z]{3}$/),
+    fabrics: z.array(fabric).max(100_000),
+  })
+  .strict();
+export type StashFile = z.infer<typeof stashFile>;
+
+export function toStashFile(items: readonly StashItem[], currency: CurrencyCode): StashFile {
+  return {
+    format: 'ringbound-stash',
+    version: 1,
+    currency,
+    fabrics: items.map(({ details, pieces }) => {
+      const { isWashed, width, ...rest } = details;
+      return {
+        ...rest,
+        width: exactLength(width),
+        washed: isWashed,
+        pieces: pieces.map((one) => ({
+          kind: one.kind,
+          width: exactLength(one.width),
+          length: exactLength(one.length),
+          cost: formatMoneyForEditing(moneyFromMinor(one.costMinor, currency)),
+          boughtOn: one.on,
+        })),
+      };
+    }),
+  };
+}
+
+/** The lines of a stash file as the cells of a table, so that both are read by the same rules; with each line's place in the file. */
+export function* stashFileLines(
+  file: StashFile,
+): Generator<{ readonly at: string; readonly cells: ReadonlyMap<StashColumn, string> }> {
+  for (const [index, { pieces, ...fabricPart }] of file.fabrics.entries()) {
+    const shared: readonly (readonly [StashColumn, string])[] = [
+      ['fabric-number', String(index + 1)],
+      ['name', fabricPart.name],
+      ['print', fabricPart.print],
+      ['color-words', fabricPart.colorWords],
+      ['fiber', fabricPart.fiber],
+      ['direction', fabricPart.direction],
+      ['fabric-width', fabricPart.width],
+      ['washed', fabricPart.washed ? 'yes' : 'no'],
+      ['supplier', fabricPart.supplier],
+      ['place', fabricPart.place],
+      ['swatch', fabricPart.swatch],
+      ['notes', fabricPart.notes],
+    ];
+    const at = `fabrics[${String(index)}]`;
+    if (pieces.length === 0) yield { at, cells: new Map(shared) };
+    for (const [order, one] of pieces.entries()) {
+      const cells = new Map<StashColumn, string>([
+        ...shared,
+        ['piece-number', `${String(index + 1)}.${String(order + 1)}`],
+        ['kind', one.kind],
+        ['piece-width', one.width],
+        ['piece-length', one.length],
+        ['cost', one.cost],
+        ['bought-on', one.boughtOn],
+      ]);
+      yield { at: `${at}.pieces[${String(order)}]`, cells };
+    }
+  }
+}

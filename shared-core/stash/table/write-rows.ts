@@ -1,0 +1,75 @@
+import type { StashColumn, StashRow } from '#core/domain/stash-table';
+import { stashColumn } from '#core/domain/stash-table';
+import { decimalText } from '#core/units/decimal-text';
+import { formatMoneyForEditing } from '#core/units/format-money';
+import { type Length, UNITS_PER_MILLIMETRE } from '#core/units/length';
+import { type CurrencyCode, moneyFromMinor } from '#core/units/money';
+import { columnTitle } from './column-titles';
+import { guardCell } from './formula-guard';
+
+/** The columns of an exported table. A size is told by its two sides. */
+export const WRITTEN_COLUMNS: readonly StashColumn[] = stashColumn.options.filter(
+  (column) => column !== 'size',
+);
+
+/** A fabric of the stash with the pieces that are there of it. */
+export interface StashItem {
+  readonly details: StashRow['details'];
+  readonly pieces: readonly NonNullable<StashRow['piece']>[];
+}
+
+/** The whole stash as lines of cells under their titles; read again they give the same stash. No cell opens a formula. */
+export function stashLines(
+  items: readonly StashItem[],
+  currency: CurrencyCode,
+): readonly (readonly string[])[] {
+  let number = 0;
+  const lines = items.flatMap(({ details, pieces }, index) => {
+    const some = pieces.length === 0 ? [null] : pieces;
+    return some.map((piece) => {
+      if (piece !== null) number += 1;
+      const cells = cellsOf(details, piece, { currency, fabric: index + 1, piece: number });
+      return WRITTEN_COLUMNS.map((column) => guardCell(cells[column]));
+    });
+  });
+  return [WRITTEN_COLUMNS.map(columnTitle), ...lines];
+}
+
+interface Numbered {
+  readonly currency: CurrencyCode;
+  readonly fabric: number;
+  readonly piece: number;
+}
+
+function cellsOf(
+  details: StashItem['details'],
+  piece: StashRow['piece'],
+  { currency, fabric, piece: number }: Numbered,
+): Readonly<Record<StashColumn, string>> {
+  return {
+    'fabric-number': String(fabric),
+    name: details.name,
+    print: details.print,
+    'color-words': details.colorWords,
+    fiber: details.fiber,
+    direction: details.direction,
+    'fabric-width': exactLength(details.width),
+    washed: details.isWashed ? 'yes' : 'no',
+    supplier: details.supplier,
+    place: details.place,
+    swatch: details.swatch,
+    notes: details.notes,
+    'piece-number': piece === null ? '' : String(number),
+    kind: piece?.kind ?? '',
+    size: '',
+    'piece-width': piece === null ? '' : exactLength(piece.width),
+    'piece-length': piece === null ? '' : exactLength(piece.length),
+    cost: piece === null ? '' : formatMoneyForEditing(moneyFromMinor(piece.costMinor, currency)),
+    'bought-on': piece?.on ?? '',
+  };
+}
+
+/** Millimetres with all their decimals: 1/320 mm is 0.003125, so six are exact. */
+export function exactLength(length: Length): string {
+  return `${decimalText(length / UNITS_PER_MILLIMETRE, 6)} mm`;
+}

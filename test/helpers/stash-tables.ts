@@ -1,0 +1,41 @@
+import fs from 'node:fs';
+import path from 'node:path';
+import type { TableToRead } from '#core/domain/stash-table';
+import { answerInnerCall } from '#main/store/inner-calls';
+import { temporaryFolder, type TestWorkshop } from './workshop';
+
+const AS_IT_IS = { encoding: 'utf-8', hasTitles: null, mapping: null, repeats: 'leave-out' } as const;
+
+/** A table that was pasted. */
+export function pasted(text: string, changes: Partial<TableToRead> = {}): { readonly table: TableToRead } {
+  return { table: { source: { kind: 'text', text }, ...AS_IT_IS, ...changes } };
+}
+
+/** A file the maker chose, with these bytes in it. */
+export function chosenFile(
+  workshop: TestWorkshop,
+  content: string | Uint8Array,
+  changes: Partial<TableToRead> = {},
+): { readonly table: TableToRead } {
+  const file = path.join(temporaryFolder(), 'table');
+  fs.writeFileSync(file, content);
+  return offered(workshop, file, changes);
+}
+
+export function offered(
+  { context }: TestWorkshop,
+  file: string,
+  changes: Partial<TableToRead> = {},
+): { readonly table: TableToRead } {
+  const answer = answerInnerCall(context, 'inner:offer-table', { file });
+  if (!answer.ok) throw new Error(JSON.stringify(answer.error));
+  const { token } = answer.value as { token: string };
+  return { table: { source: { kind: 'file', token }, ...AS_IT_IS, ...changes } };
+}
+
+/** The whole stash as the program writes it to a file. */
+export function exported({ context }: TestWorkshop, as: 'csv' | 'json'): string {
+  const answer = answerInnerCall(context, 'inner:export-stash', { as });
+  if (!answer.ok) throw new Error(JSON.stringify(answer.error));
+  return answer.value as string;
+}
