@@ -75,6 +75,9 @@ export interface Writing<Name extends ChannelName> {
   readonly problem: Problem | null;
 }
 
+/** After these another notebook lies open: what was read of the one before is not shown for a moment either. */
+const OPENS_ANOTHER: readonly ChannelName[] = ['shell:enter-demo', 'shell:leave-demo', 'backup:restore'];
+
 /** Changes the workshop; whatever was read before is then read again. */
 export function useWrite<Name extends ChannelName>(name: Name): Writing<Name> {
   const client = useQueryClient();
@@ -82,7 +85,9 @@ export function useWrite<Name extends ChannelName>(name: Name): Writing<Name> {
     mutationKey: ['write', name],
     mutationFn: (input: ChannelInput<Name>) => call(name, input),
     onSuccess: async (answer) => {
-      if (answer.ok) await client.invalidateQueries();
+      if (!answer.ok) return;
+      if (OPENS_ANOTHER.includes(name)) client.removeQueries({ type: 'inactive' });
+      await client.invalidateQueries();
     },
   });
   return {

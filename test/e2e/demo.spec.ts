@@ -35,6 +35,28 @@ test('what is done in the demo leaves the maker’s own notebook untouched', asy
   await close();
 });
 
+test('what a page showed of one notebook is never shown in another, not even for a moment', async () => {
+  const { page, close } = await launchProgram();
+  await goTo(page, 'Stash');
+  await expect(page.getByRole('heading', { name: 'No fabrics yet' })).toBeVisible();
+  await page.getByRole('navigation').getByRole('link', { name: 'Bench' }).click();
+  await enterDemo(page);
+  await page.evaluate(() => {
+    const note = () => {
+      if (document.body.textContent.includes('No fabrics yet')) document.body.dataset['showedOther'] = '';
+    };
+    new MutationObserver(note).observe(document.body, {
+      childList: true,
+      subtree: true,
+      characterData: true,
+    });
+  });
+  await goTo(page, 'Stash');
+  await expect(page.getByText('30 fabrics')).toBeVisible();
+  await expect(page.locator('body')).not.toHaveAttribute('data-showed-other');
+  await close();
+});
+
 test('bench, piece and stage of a full workshop shut nobody out, by day or by night', async () => {
   // Six whole pages are looked through rule by rule: on a busy machine that takes its time.
   test.slow();
