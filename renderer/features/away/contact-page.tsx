@@ -13,6 +13,7 @@ import { dayCount, turnaroundWords } from '#renderer/text/trip-words';
 import { Button } from '#renderer/ui/button';
 import { classes } from '#renderer/ui/classes';
 import { useDisplay } from '#renderer/ui/display';
+import { FactList } from '#renderer/ui/fact-list';
 import { Page } from '#renderer/ui/page';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { ContactDialog } from './contact-dialog';
@@ -87,16 +88,7 @@ function Charges({ contact }: { readonly contact: Contact }) {
     ['They say it takes', promisedDays === null ? 'not told' : dayCount(promisedDays)],
     ...(lines.length === 0 ? [] : [['Also billed', lines.map(({ name }) => name).join(', ')] as const]),
   ];
-  return (
-    <dl className={styles['facts']}>
-      {facts.map(([name, value]) => (
-        <div key={name}>
-          <dt>{name}</dt>
-          <dd>{value}</dd>
-        </div>
-      ))}
-    </dl>
-  );
+  return <FactList facts={facts} />;
 }
 
 function Trips({ trips }: { readonly trips: readonly ContactTrip[] }) {

@@ -9,11 +9,11 @@ import { counted } from '#renderer/text/cut-words';
 import { Button } from '#renderer/ui/button';
 import { Notice } from '#renderer/ui/notice';
 import { Page } from '#renderer/ui/page';
+import { PatchKey } from '#renderer/ui/patch-key';
 import { PrintSheetButton } from '#renderer/ui/print-sheet-button';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { ChangedNotice } from './changed-notice';
 import type { Shelf } from './job-of-setup';
-import { PatchKey } from './patch-key';
 import { changesSince } from './plan-age';
 import { piecesAtTable, TablePiece, type PieceAtTable } from './table-piece';
 import { nameOfCloth, ToBuy } from './to-buy';
@@ -100,7 +100,7 @@ function TableOf({ kept, shelf, lead, projectName, onPlanAnew, notice }: TableOf
           A fresh blade, closed whenever it is put down. Cut away from yourself, hand flat on the ruler and
           clear of its edge; keep the cutter from children and pets.
         </Notice>
-        <PatchKey setup={setup} />
+        <PatchKey lines={setup.lines} className={styles['key']} />
         <Unplaced plan={plan} setup={setup} />
         {plan.purchases.length > 0 && <ToBuy plan={plan} setup={setup} shelf={shelf} />}
         <ol className={styles['pieces']}>

@@ -7,10 +7,11 @@ import { measurementsOfProject } from '#core/domain/measurements';
 import { formatLength, formatYardage } from '#core/units/format-length';
 import { useRead, useReadEach } from '#renderer/bridge/query';
 import { useOpening } from '#renderer/bridge/workshop';
-import { asLength, patchLabel, sizeWords } from '#renderer/text/cut-words';
+import { asLength } from '#renderer/text/cut-words';
 import { problemWords } from '#renderer/text/problems';
 import { useDisplay } from '#renderer/ui/display';
 import { HabitsDisplay } from '#renderer/ui/habits-display';
+import { PatchKey } from '#renderer/ui/patch-key';
 import { Typeset } from '#renderer/ui/typeset';
 import { CuttingSheetPiece, type NamedFabric } from './cutting-sheet-piece';
 import { RunningSheet } from './running-sheet';
@@ -56,7 +57,7 @@ function WholePlan({ kept, name, paper }: WholePlanProps) {
   return (
     <RunningSheet paper={paper} name={name}>
       <h1>Cutting plan</h1>
-      <Patches setup={setup} />
+      <PatchKey lines={setup.lines} className={styles['patches']} />
       <ToBuy purchases={plan.purchases} nameOf={nameOf} />
       <section className={shared['care']}>
         <h3>Take care</h3>
@@ -82,21 +83,6 @@ function WholePlan({ kept, name, paper }: WholePlanProps) {
         );
       })}
     </RunningSheet>
-  );
-}
-
-/** What each letter stands for. */
-function Patches({ setup }: Pick<CuttingPlanPage['plan'], 'setup'>) {
-  const { length } = useDisplay();
-  return (
-    <ul className={styles['patches']}>
-      {setup.lines.map((line, index) => (
-        <li key={line.id}>
-          <strong>{patchLabel(index)}</strong>{' '}
-          <Typeset text={`${String(line.count)} of ${sizeWords(line, length)}, ${line.fabric}`} />
-        </li>
-      ))}
-    </ul>
   );
 }
 

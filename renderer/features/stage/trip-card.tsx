@@ -8,6 +8,7 @@ import { useRead, useWrite } from '#renderer/bridge/query';
 import { dateWords, lateWords, today } from '#renderer/text/dates';
 import { Button } from '#renderer/ui/button';
 import { type Display, useDisplay } from '#renderer/ui/display';
+import { FactList } from '#renderer/ui/fact-list';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { useTold } from '#renderer/ui/told';
 import { TellTripDialog } from '#renderer/ui/tell-trip-dialog';
@@ -110,18 +111,7 @@ function TripFacts({ trip }: { readonly trip: Trip }) {
     ['Price asked', money(trip.priceAskedMinor)],
     ['Price paid', money(trip.priceMinor)],
   ];
-  return (
-    <dl className={styles['facts']}>
-      {facts
-        .filter(([, value]) => value !== '')
-        .map(([name, value]) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd>{value}</dd>
-          </div>
-        ))}
-    </dl>
-  );
+  return <FactList facts={facts} look="lines" />;
 }
 
 /** `Sent 3 Oct, promised 10 Nov: 5 days late`. */

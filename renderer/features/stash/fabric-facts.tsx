@@ -1,6 +1,7 @@
 import type { Fabric, PrintDirection } from '#core/domain/stash';
 import { useWrite } from '#renderer/bridge/query';
 import { Button } from '#renderer/ui/button';
+import { FactList } from '#renderer/ui/fact-list';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { LengthText } from '#renderer/ui/typeset';
 import { ClothSample } from './cloth-sample';
@@ -47,16 +48,7 @@ export function FabricFacts({ fabric }: { readonly fabric: Fabric }) {
         </div>
         <ProblemNotice problem={showing.problem} />
       </PhotoCatcher>
-      <dl className={styles['facts']}>
-        {facts
-          .filter(([, value]) => value !== '')
-          .map(([name, value]) => (
-            <div key={name}>
-              <dt>{name}</dt>
-              <dd>{value}</dd>
-            </div>
-          ))}
-      </dl>
+      <FactList facts={facts} />
       {fabric.notes !== '' && <p className={styles['notes']}>{fabric.notes}</p>}
     </section>
   );

@@ -5,6 +5,7 @@ import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
 import { Button } from '#renderer/ui/button';
 import { useDisplay } from '#renderer/ui/display';
+import { FactList } from '#renderer/ui/fact-list';
 import { PriceDialog } from './price-dialog';
 import { shopUnit } from './shop-unit';
 import styles from './fabric.module.css';
@@ -30,14 +31,7 @@ export function FabricWorth({ opened }: { readonly opened: FabricPage }) {
   ];
   return (
     <div className={styles['worth']}>
-      <dl className={styles['facts']} aria-label="What it is worth">
-        {lines.map(([name, value]) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd>{value}</dd>
-          </div>
-        ))}
-      </dl>
+      <FactList facts={lines} label="What it is worth" />
       <div className={shared['row']}>
         <Button look="quiet" isSmall onClick={() => setIsAsking(true)}>
           Write down a price

@@ -1,23 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import {
-  type CenterTemplate,
-  type CenterTemplateInput,
-  planCenterTemplate,
-} from '#core/calculators/center/center-template';
+import { type CenterTemplate, planCenterTemplate } from '#core/calculators/center/center-template';
 import type { DiagramPart } from '#core/calculators/diagram';
 import { lengthFromInches as inches, UNITS_PER_INCH } from '#core/units/length';
+import { asked, plan } from './asked-template';
 
-const asked: CenterTemplateInput = {
-  holeDiameter: inches(6.5),
-  seamAllowance: inches(1 / 4),
-  part: 'whole',
-  paper: 'letter',
-};
-const plan = (change: Partial<CenterTemplateInput> = {}): CenterTemplate => {
-  const result = planCenterTemplate({ ...asked, ...change });
-  if (!result.ok) throw new Error(result.error.code);
-  return result.value;
-};
 type Line = Extract<DiagramPart, { part: 'line' }>;
 const linesOf = (parts: readonly DiagramPart[], tone: string): readonly Line[] =>
   parts.filter((part): part is Line => part.part === 'line' && part.tone === tone);

@@ -1,10 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  type CenterTemplate,
-  type CenterTemplateInput,
-  planCenterTemplate,
-} from '#core/calculators/center/center-template';
+import { type CenterTemplateInput, planCenterTemplate } from '#core/calculators/center/center-template';
 import type { DiagramPart } from '#core/calculators/diagram';
 import {
   lengthFromInches as inches,
@@ -12,18 +8,8 @@ import {
   UNITS_PER_INCH,
   UNITS_PER_MILLIMETRE,
 } from '#core/units/length';
+import { asked, plan } from './asked-template';
 
-const asked: CenterTemplateInput = {
-  holeDiameter: inches(6.5),
-  seamAllowance: inches(1 / 4),
-  part: 'whole',
-  paper: 'letter',
-};
-const plan = (change: Partial<CenterTemplateInput> = {}): CenterTemplate => {
-  const result = planCenterTemplate({ ...asked, ...change });
-  if (!result.ok) throw new Error(result.error.code);
-  return result.value;
-};
 const anyInput: fc.Arbitrary<CenterTemplateInput> = fc.record({
   holeDiameter: fc.integer({ min: 4, max: 200 }).map((eighths) => inches(eighths / 8)),
   seamAllowance: fc.constantFrom(inches(1 / 4), inches(3 / 8)),
