@@ -1,4 +1,5 @@
 import type { ChannelInput } from '#core/contract/channels';
+import { FABRICS } from './fabric-rows';
 import { allRows, oneNumber, type ReadableStore, type Row } from './handles';
 
 interface FabricRows {
@@ -18,7 +19,7 @@ export function fabricPage(
   const query = prefixQuery(search);
   if (query === null) {
     const total = oneNumber(store, 'SELECT count(*) FROM fabric WHERE deleted_at IS NULL');
-    const rows = allRows(store, `SELECT * FROM fabric WHERE deleted_at IS NULL ${BY_NAME}`, limit, offset);
+    const rows = allRows(store, `${FABRICS} WHERE deleted_at IS NULL ${BY_NAME}`, limit, offset);
     return { rows, total };
   }
   const total = oneNumber(store, 'SELECT count(*) FROM fabric_words WHERE fabric_words MATCH ?', query);
@@ -26,11 +27,13 @@ export function fabricPage(
   return { rows, total };
 }
 
-const BY_NAME = 'ORDER BY name COLLATE NOCASE, seq LIMIT ? OFFSET ?';
+const BY_NAME = 'ORDER BY fabric.name COLLATE NOCASE, seq LIMIT ? OFFSET ?';
 const HITS = '(SELECT rowid FROM fabric_words WHERE fabric_words MATCH ?)';
 // A plus sign keeps SQLite from looking the hits up one by one.
-const WALK_NAMES = `SELECT * FROM fabric INDEXED BY fabric_by_name WHERE deleted_at IS NULL AND +seq IN ${HITS} ${BY_NAME}`;
-const SORT_HITS = `SELECT * FROM fabric WHERE deleted_at IS NULL AND seq IN ${HITS} ${BY_NAME}`;
+const WALK_NAMES = `SELECT fabric.*, place.path AS place
+  FROM fabric INDEXED BY fabric_by_name LEFT JOIN place ON place.id = fabric.place_id
+  WHERE deleted_at IS NULL AND +seq IN ${HITS} ${BY_NAME}`;
+const SORT_HITS = `${FABRICS} WHERE deleted_at IS NULL AND seq IN ${HITS} ${BY_NAME}`;
 
 /**
  * The search as FTS5 reads it: every run of letters, digits and marks is quoted, so that nothing typed is taken for an

@@ -15,9 +15,11 @@ import { takeBack } from './ledger-take-back';
 import { addPhoto, removePhoto, setFabricPhoto } from './photos';
 import { isEmptyNotebook, listProjects, openProject } from './project-glances';
 import { archiveProject, changeProject, createProject, deleteProject, duplicateProject } from './projects';
+import { addPlace, deletePlace, lieInPlace, listPlaces, movePlace, renamePlace } from './places';
 import { restoreBackup } from './restore';
 import { moveStage } from './stage-moves';
 import { deleteStagePlan, keepStagePlan, listStagePlans } from './stage-plans';
+import { deleteStashKind, keepStashKind, listStashKinds } from './stash-kinds';
 import { addStage, changeStage, removeStage, reorderStage, repeatStage } from './stages';
 import { addTrip, changeTrip, receiveBack, removeTrip, sendOut } from './trips';
 import { changeWorkshop, readWorkshop } from './workshop';
@@ -82,6 +84,16 @@ export const storeHandlers: StoreHandlers = {
   'ledger:count': ({ store }, input) => countCloth(store, input),
   'ledger:take-back': ({ store }, input) => takeBack(store, input),
   'ledger:of-project': ({ store }, input): Result<ClothOfProject, Problem> => clothOfProject(store, input),
+
+  'place:list': ({ store }) => success(listPlaces(store)),
+  'place:add': ({ store }, input) => addPlace(store, input),
+  'place:rename': ({ store }, input) => renamePlace(store, input),
+  'place:move': ({ store }, input) => movePlace(store, input),
+  'place:delete': ({ store }, input) => deletePlace(store, input),
+  'piece:lie': ({ store }, input) => lieInPlace(store, input),
+  'kind:list': ({ store }) => success(listStashKinds(store)),
+  'kind:keep': ({ store }, input) => keepStashKind(store, input),
+  'kind:delete': ({ store }, input) => deleteStashKind(store, input),
 
   'workshop:opening': ({ store, programVersion, isDemo, folders }) =>
     success({

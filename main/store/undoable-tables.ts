@@ -9,7 +9,10 @@ export const UNDOABLE_TABLES = [
   'calculation',
   'photo',
   'stage_plan',
+  'stash_kind',
+  'place',
   'fabric',
+  'piece_place',
 ] as const;
 
 export type UndoableTable = (typeof UNDOABLE_TABLES)[number];

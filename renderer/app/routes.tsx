@@ -23,6 +23,12 @@ const StagePage = lazy(async () => ({
 const StashPage = lazy(async () => ({
   default: (await import('#renderer/features/stash/stash-page')).StashPage,
 }));
+const PlacesPage = lazy(async () => ({
+  default: (await import('#renderer/features/stash/places-page')).PlacesPage,
+}));
+const KindsPage = lazy(async () => ({
+  default: (await import('#renderer/features/stash/kinds-page')).KindsPage,
+}));
 const FabricPage = lazy(async () => ({
   default: (await import('#renderer/features/stash/fabric-page')).FabricPage,
 }));
@@ -52,6 +58,8 @@ const pages: readonly RouteObject[] = [
     ),
   },
   { path: 'stash', element: <StashPage /> },
+  { path: 'stash/places', element: <PlacesPage /> },
+  { path: 'stash/kinds', element: <KindsPage /> },
   { path: 'stash/:fabricId', element: <OfFabric>{(id) => <FabricPage key={id} fabricId={id} />}</OfFabric> },
   { path: 'workshop', element: <WorkshopPage /> },
   { path: '*', element: <NotFoundPage /> },

@@ -1,5 +1,6 @@
 import { calculationChannels } from './calculations';
 import type { InputOf, OutputOf } from './channel';
+import { placeChannels } from './places';
 import type { Problem } from './problem';
 import { projectChannels } from './projects';
 import { stashChannels } from './stash';
@@ -11,6 +12,7 @@ export const storeChannels = {
   ...projectChannels,
   ...calculationChannels,
   ...stashChannels,
+  ...placeChannels,
   ...workshopChannels,
 };
 export const channels = { ...storeChannels, ...shellChannels };

@@ -1,9 +1,10 @@
 import { z } from 'zod';
 import { calendarDate } from '#core/domain/dates';
-import { bookingId, clothPieceId, fabricId, projectId, stageId } from '#core/domain/ids';
+import { bookingId, clothPieceId, fabricId, projectId, stageId, stashKindId } from '#core/domain/ids';
 import type { BookingId, ClothPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
+import { placePath } from '#core/domain/place';
 import { clothKind, clothLength, clothWidth, fabricDetails } from '#core/domain/stash';
-import type { ClothPiece, Fabric, LedgerEntry } from '#core/domain/stash';
+import type { ClothKind, ClothPiece, Fabric, LedgerEntry } from '#core/domain/stash';
 import { type Page, pageRequest, reads, writes } from './channel';
 import type { Changed } from './projects';
 
@@ -26,7 +27,11 @@ export interface Booking {
   readonly projectName: string | null;
   readonly stageId: StageId | null;
   readonly stageName: string | null;
-  readonly entries: readonly (LedgerEntry & { readonly pieceWidth: number })[];
+  readonly entries: readonly (LedgerEntry & {
+    readonly pieceWidth: number;
+    readonly pieceKind: ClothKind;
+    readonly unitLength: number | null;
+  })[];
   /**
    * Cloth used up by this step, (1/320 mm)²: cut less leftovers, or discarded; and what the step cost: the price of cloth
    * bought, else the value that left with the cloth. Negative where something was taken back.
@@ -62,11 +67,15 @@ export const stashChannels = {
   'fabric:delete': writes<Changed>()(z.object({ fabricId })),
   'fabric:set-photo': writes<Changed>()(z.object({ fabricId, bytes: z.instanceof(Uint8Array).nullable() })),
 
+  /** `kindId` names one of the maker's kinds; `unitLength` is the length of one of what is told by number, of which `size` holds a whole number. */
   'ledger:buy': writes<Changed & { readonly pieceId: ClothPieceId }>()(
     z.object({
       fabricId,
       kind: clothKind,
+      kindId: stashKindId.nullable().optional(),
       size,
+      unitLength: clothLength.nullable().optional(),
+      place: placePath.optional(),
       costMinor: z.int().min(0).max(100_000_000),
       on: calendarDate,
       note,

@@ -36,3 +36,9 @@ export type ChangeId = z.infer<typeof changeId>;
 
 export const bookingId = z.uuid().brand('BookingId');
 export type BookingId = z.infer<typeof bookingId>;
+
+export const placeId = z.uuid().brand('PlaceId');
+export type PlaceId = z.infer<typeof placeId>;
+
+export const stashKindId = z.uuid().brand('StashKindId');
+export type StashKindId = z.infer<typeof stashKindId>;

@@ -1,8 +1,9 @@
 import { firstTables } from './0010-first-tables';
+import { kindsAndPlaces } from './0020-kinds-and-places';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
-export const migrations: readonly Migration[] = [firstTables];
+export const migrations: readonly Migration[] = [firstTables, kindsAndPlaces];
 
 /** The format this program writes; a file beyond it is refused untouched. */
 export const KNOWN_VERSION = Math.max(...migrations.map(({ version }) => version));

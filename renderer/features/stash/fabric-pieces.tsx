@@ -1,5 +1,7 @@
 import { useState } from 'react';
 import type { FabricPage } from '#core/contract/stash';
+import type { ClothPiece } from '#core/domain/stash';
+import { measureOfKind } from '#core/domain/stash-kind';
 import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
 import { useDisplay } from '#renderer/ui/display';
@@ -7,21 +9,26 @@ import { Typeset } from '#renderer/ui/typeset';
 import { freeWords, stockWords, thereOf } from './cloth-words';
 import { holdsOf } from './holds';
 import { PieceCard } from './piece-card';
+import { LieDialog } from './lie-dialog';
 import { type PieceStep, PieceStepDialog } from './piece-step-dialog';
 import styles from './fabric.module.css';
 import shared from './stash.module.css';
+
+/** What is to be done with a piece: a booking, or laying it in another place. */
+export type PieceAsked = PieceStep | { readonly kind: 'lie'; readonly piece: ClothPiece };
 
 /** The pieces of a fabric, all drawn to one scale, with what can be done with each. */
 export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
   const { fabric, pieces, valueMinor, ledger } = opened;
   const { length, currency, locale } = useDisplay();
-  const [asked, setAsked] = useState<PieceStep | null>(null);
+  const [asked, setAsked] = useState<PieceAsked | null>(null);
   const there = stockWords(thereOf(pieces), length);
   const free = freeWords(pieces, length) ?? 'all of it free';
   const worth =
     valueMinor === 0 ? '' : ` · worth ${formatMoney(moneyFromMinor(valueMinor, currency), locale)}`;
-  const longest = Math.max(1, ...pieces.map((piece) => piece.there));
-  const widest = Math.max(1, ...pieces.map((piece) => piece.width));
+  const cloth = pieces.filter(({ kind }) => measureOfKind(kind) !== 'count');
+  const longest = Math.max(1, ...cloth.map((piece) => piece.there));
+  const widest = Math.max(1, ...cloth.map((piece) => piece.width));
   return (
     <section className={shared['stack']} aria-label="Its pieces">
       <p className={styles['hero']}>
@@ -47,7 +54,12 @@ export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
           />
         ))}
       </ul>
-      {asked !== null && <PieceStepDialog step={asked} onClose={() => setAsked(null)} />}
+      {asked !== null &&
+        (asked.kind === 'lie' ? (
+          <LieDialog piece={asked.piece} onClose={() => setAsked(null)} />
+        ) : (
+          <PieceStepDialog step={asked} onClose={() => setAsked(null)} />
+        ))}
     </section>
   );
 }

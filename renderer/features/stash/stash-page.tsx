@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { useSearchParams } from 'react-router';
 import { useRead } from '#renderer/bridge/query';
-import { Button } from '#renderer/ui/button';
+import { Button, ButtonLink } from '#renderer/ui/button';
 import { useDisplay } from '#renderer/ui/display';
 import { EmptyState } from '#renderer/ui/empty-state';
 import { Page } from '#renderer/ui/page';
@@ -39,7 +39,16 @@ export function StashPage() {
     </Button>
   );
   return (
-    <Page title="Stash" action={add}>
+    <Page
+      title="Stash"
+      action={add}
+      aside={
+        <>
+          <ButtonLink to="/stash/places">Places</ButtonLink>
+          <ButtonLink to="/stash/kinds">Kinds</ButtonLink>
+        </>
+      }
+    >
       {total !== undefined && !isNothingYet && (
         <div className={styles['finder']}>
           <TextField
