@@ -90,6 +90,12 @@ const coreRules = [
     { path: core('cutting'), pathNot: ['^shared-core/cutting/cut-plan\\.ts$'] },
   ),
   forbid(
+    'date-checker-stands-alone',
+    'The checker of date plans must not share a mistake with the planner: give it only the records of load and plan.',
+    { path: '^shared-core/planner/check-date-plan\\.ts$' },
+    { path: core('planner'), pathNot: ['^shared-core/planner/(date-plan|workshop-load)\\.ts$'] },
+  ),
+  forbid(
     'planner-ignores-checker',
     'A planner that asks the checker proves nothing: let the caller and the tests check the plan.',
     { path: core('cutting'), pathNot: ['^shared-core/cutting/check-cut-plan\\.ts$'] },

@@ -121,8 +121,8 @@ export default defineConfig(
     },
   },
   {
-    // The planner's inner loops run over typed arrays, which never hold undefined inside their length.
-    files: ['shared-core/cutting/**'],
+    // The planners' inner loops run over typed arrays, which never hold undefined inside their length.
+    files: ['shared-core/cutting/**', 'shared-core/planner/**'],
     rules: { '@typescript-eslint/no-non-null-assertion': 'off' },
   },
   {

@@ -60,6 +60,7 @@ export const configs = {
     root: inRoot('renderer'),
     base: './',
     plugins: [react()],
+    worker: { format: 'es' },
     build: {
       // The oldest Chromium among the runtimes in use.
       target: 'chrome130',

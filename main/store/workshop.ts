@@ -1,6 +1,7 @@
 import type { ChannelInput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import type { Changed } from '#core/contract/projects';
+import { STARTING_BENCH_TIME } from '#core/domain/bench-time';
 import { STARTING_HABITS, type Workshop, workshop as workshopSchema } from '#core/domain/workshop';
 import type { Result } from '#core/result';
 import { success } from '#core/result';
@@ -15,6 +16,7 @@ const STARTING_WORKSHOP: Workshop = {
   currency: currencyFromCode('USD'),
   theme: 'system',
   habits: STARTING_HABITS,
+  benchTime: STARTING_BENCH_TIME,
 };
 
 export function readWorkshop(store: ReadableStore): Workshop {
@@ -22,7 +24,13 @@ export function readWorkshop(store: ReadableStore): Workshop {
   if (row === undefined) return STARTING_WORKSHOP;
   // A habit the notebook learned after this was written starts where it starts for everybody.
   const habits = { ...STARTING_HABITS, ...(jsonOf(row, 'habits_json') as object) };
-  const read = { name: row['name'], currency: row['currency'], theme: row['theme'], habits };
+  const read = {
+    name: row['name'],
+    currency: row['currency'],
+    theme: row['theme'],
+    habits,
+    benchTime: jsonOf(row, 'bench_time_json'),
+  };
   return readBy(workshopSchema, read, 'workshop');
 }
 
@@ -30,16 +38,19 @@ export function changeWorkshop(
   store: ReadableStore,
   { workshop }: ChannelInput<'workshop:change'>,
 ): Result<Changed, Problem> {
-  return recordChange(store, 'Changed the workshop', (writable) => {
+  const isOfTime = JSON.stringify(workshop.benchTime) !== JSON.stringify(readWorkshop(store).benchTime);
+  const words = isOfTime ? 'Changed the time at the bench' : 'Changed the workshop';
+  return recordChange(store, words, (writable) => {
     write(
       writable,
-      `INSERT INTO workshop (id, name, currency, theme, habits_json) VALUES ('workshop', ?, ?, ?, ?)
+      `INSERT INTO workshop (id, name, currency, theme, habits_json, bench_time_json) VALUES ('workshop', ?, ?, ?, ?, ?)
       ON CONFLICT (id) DO UPDATE SET name = excluded.name, currency = excluded.currency, theme = excluded.theme,
-        habits_json = excluded.habits_json`,
+        habits_json = excluded.habits_json, bench_time_json = excluded.bench_time_json`,
       workshop.name,
       workshop.currency,
       workshop.theme,
       JSON.stringify(workshop.habits),
+      JSON.stringify(workshop.benchTime),
     );
     return success({});
   });

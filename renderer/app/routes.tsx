@@ -1,5 +1,5 @@
 import { lazy, type ReactNode, Suspense } from 'react';
-import { createHashRouter, type RouteObject, useParams } from 'react-router';
+import { createHashRouter, type RouteObject, useParams, useSearchParams } from 'react-router';
 import { type FabricId, fabricId, type ProjectId, projectId, type StageId, stageId } from '#core/domain/ids';
 import { FaultPage, NotFoundPage } from './fault-page';
 import { Frame } from './frame';
@@ -32,6 +32,9 @@ const KindsPage = lazy(async () => ({
 const FabricPage = lazy(async () => ({
   default: (await import('#renderer/features/stash/fabric-page')).FabricPage,
 }));
+const CuttingPage = lazy(async () => ({
+  default: (await import('#renderer/features/cutting/cutting-page')).CuttingPage,
+}));
 const WorkshopPage = lazy(async () => ({
   default: (await import('#renderer/features/workshop/workshop-page')).WorkshopPage,
 }));
@@ -56,6 +59,10 @@ const pages: readonly RouteObject[] = [
     element: (
       <OfStage>{(project, stage) => <StagePage key={stage} projectId={project} stageId={stage} />}</OfStage>
     ),
+  },
+  {
+    path: 'cutting',
+    element: <OfSearchedProject>{(id) => <CuttingPage key={id} projectId={id} />}</OfSearchedProject>,
   },
   { path: 'stash', element: <StashPage /> },
   { path: 'stash/places', element: <PlacesPage /> },
@@ -89,6 +96,13 @@ export function makeRouter() {
 /** An address that names no project is a page that does not exist. */
 function OfProject({ children }: { readonly children: (id: ProjectId) => ReactNode }) {
   const id = projectId.safeParse(useParams()['projectId']);
+  return id.success ? children(id.data) : <NotFoundPage />;
+}
+
+/** A page of one project that may be about others too: `?project=ID` names the one it was opened from. */
+function OfSearchedProject({ children }: { readonly children: (id: ProjectId) => ReactNode }) {
+  const [search] = useSearchParams();
+  const id = projectId.safeParse(search.get('project'));
   return id.success ? children(id.data) : <NotFoundPage />;
 }
 

@@ -1,4 +1,5 @@
 import type { Opening } from '#core/contract/workshop';
+import { STARTING_BENCH_TIME } from '#core/domain/bench-time';
 import { STARTING_HABITS, type Workshop } from '#core/domain/workshop';
 import { currencyFromCode } from '#core/units/money';
 import { useRead } from './query';
@@ -8,6 +9,7 @@ const unread: Workshop = {
   currency: currencyFromCode('USD'),
   theme: 'system',
   habits: STARTING_HABITS,
+  benchTime: STARTING_BENCH_TIME,
 };
 
 /** What the notebook knew when it opened, or as it has been changed since; undefined for the first moments. */

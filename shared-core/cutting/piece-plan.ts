@@ -48,7 +48,7 @@ export function planPiece(
     length: cloth.length,
     tree,
     placed: placedPatches(tree),
-    leftovers: restsOf(tree, 'leftover', 0, 0),
+    leftovers: leftoversOf(tree),
     cuts: orderCuts(
       tree,
       job.table,
@@ -95,13 +95,16 @@ function sortRests(tree: CutTree, keep: KeepLimit): CutTree {
   return { ...tree, use: isKept ? 'leftover' : 'scrap' };
 }
 
-function restsOf(tree: CutTree, use: 'leftover', x: number, y: number): Leftover[] {
+/** The rests worth keeping, each where it lies; the tree's own corner at (x, y). */
+export function leftoversOf(tree: CutTree, x = 0, y = 0): Leftover[] {
   if (tree.kind === 'patch') return [];
-  if (tree.kind === 'rest') return tree.use === use ? [{ x, y, width: tree.width, length: tree.height }] : [];
+  if (tree.kind === 'rest') {
+    return tree.use === 'leftover' ? [{ x, y, width: tree.width, length: tree.height }] : [];
+  }
   let right = x;
   let far = y;
   return tree.parts.flatMap((part) => {
-    const rests = restsOf(part, use, right, far);
+    const rests = leftoversOf(part, right, far);
     if (tree.direction === 'across') far += part.height;
     else right += part.width;
     return rests;

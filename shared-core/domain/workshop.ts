@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { type CurrencyCode, currencyFromCode } from '#core/units/money';
 import { lengthFromInches } from '#core/units/length';
+import { benchTime } from './bench-time';
 import { choiceField, countField, lengthField, minorField, percentField } from './fields';
 
 const inches = lengthFromInches;
@@ -125,6 +126,7 @@ export const workshop = z
     currency: currencyCode,
     theme,
     habits,
+    benchTime,
   })
   .readonly();
 export type Workshop = z.infer<typeof workshop>;

@@ -2,6 +2,7 @@
 const BENCHES: Readonly<Record<string, () => Promise<(args: readonly string[]) => Promise<void> | void>>> = {
   store: async () => (await import('./store/store-bench')).runStoreBench,
   core: async () => (await import('./core-bench')).runCoreBench,
+  planner: async () => (await import('./planner/planner-bench')).runPlannerBench,
   cutting: async () => (await import('./cutting/cutting-bench')).runCuttingBench,
   'cutting-jobs': async () => (await import('./cutting/jobs-bench')).runJobsBench,
   'cutting-peers': async () => (await import('./cutting/cutting-peers')).runCuttingPeers,

@@ -114,6 +114,20 @@ const cases: Readonly<Record<string, { bad: readonly Files[]; good?: readonly Fi
       },
     ],
   },
+  'date-checker-stands-alone': {
+    bad: [
+      {
+        'shared-core/planner/check-date-plan.ts': types('./plan-dates'),
+        'shared-core/planner/plan-dates.ts': empty,
+      },
+    ],
+    good: [
+      {
+        'shared-core/planner/check-date-plan.ts': types('./date-plan'),
+        'shared-core/planner/date-plan.ts': empty,
+      },
+    ],
+  },
   'planner-ignores-checker': {
     bad: [
       {

@@ -121,6 +121,11 @@ function PieceActions({ spread }: { readonly spread: ProjectSpread }) {
       <ButtonLink isSmall to={`/projects/${project.id}/edit`}>
         Change it
       </ButtonLink>
+      {!project.isArchived && (
+        <ButtonLink isSmall to={`/cutting?project=${project.id}`}>
+          Plan the cutting
+        </ButtonLink>
+      )}
       <PrintSheetButton printing={printing} sheet={`project/${project.id}`} name={project.name} look="quiet">
         Print its sheet
       </PrintSheetButton>

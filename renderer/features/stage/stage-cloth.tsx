@@ -8,7 +8,7 @@ import { lengthFromUnits } from '#core/units/length';
 import { moneyFromMinor } from '#core/units/money';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { dateWords, today } from '#renderer/text/dates';
-import { Button } from '#renderer/ui/button';
+import { Button, ButtonLink } from '#renderer/ui/button';
 import { type Display, useDisplay } from '#renderer/ui/display';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { Typeset } from '#renderer/ui/typeset';
@@ -27,9 +27,16 @@ export function StageCloth({ stage }: { readonly stage: Stage }) {
     <section className={styles['part']} aria-label="Cloth">
       <div className={styles['partHead']}>
         <h3>Cloth</h3>
-        <Button isSmall onClick={() => setIsCutting(true)}>
-          Book a cut
-        </Button>
+        <div className={styles['row']}>
+          {stage.kind === 'piecing' && (
+            <ButtonLink isSmall to={`/cutting?project=${stage.projectId}`}>
+              Plan the cutting
+            </ButtonLink>
+          )}
+          <Button isSmall onClick={() => setIsCutting(true)}>
+            Book a cut
+          </Button>
+        </div>
       </div>
       {bookings.length === 0 && <p className={styles['quiet']}>Nothing from the stash yet.</p>}
       <ul className={styles['lines']}>

@@ -5,6 +5,7 @@ import Database from 'better-sqlite3';
 import { describe, expect, test } from 'vitest';
 import { listBackups } from '#main/files/backups';
 import { schemaSnapshot } from '#main/store/schema-snapshot';
+import { KNOWN_VERSION } from '#main/store/migrations/migrations';
 import { closeStore, openStore } from '#main/store/open-store';
 import { APPLICATION_ID } from '#main/store/workshop-file';
 import { addProject, countingSurroundings, openWorkshop, temporaryFolder } from '#test/helpers/workshop';
@@ -36,7 +37,7 @@ describe('a file that must not be opened', () => {
     const before = everythingIn(path.dirname(file));
     expect(openStore(file, { surroundings })).toEqual({
       ok: false,
-      error: { code: 'newer-workshop', found: 990, known: 10 },
+      error: { code: 'newer-workshop', found: 990, known: KNOWN_VERSION },
     });
     expect(everythingIn(path.dirname(file))).toEqual(before);
   });
@@ -129,7 +130,7 @@ describe('opening', () => {
     const code = await new Promise((resolve) => child.on('exit', (_code, signal) => resolve(signal)));
     expect(code).toBe('SIGKILL');
     const { context, get } = openWorkshop(file);
-    expect(schemaSnapshot(context.store.database).version).toBe(10);
+    expect(schemaSnapshot(context.store.database).version).toBe(KNOWN_VERSION);
     expect(
       context.store.database.prepare("SELECT 1 FROM sqlite_schema WHERE name = 'half_done'").get(),
     ).toBeUndefined();

@@ -1,5 +1,6 @@
 import path from 'node:path';
 import { expect, test } from 'vitest';
+import { KNOWN_VERSION } from '#main/store/migrations/migrations';
 import { schemaSnapshot } from '#main/store/schema-snapshot';
 import {
   addCloth,
@@ -17,7 +18,7 @@ test('an empty file becomes a workshop that takes everything the notebook knows'
   const { projectId } = addProject(workshop);
   const { pieceId } = addCloth(workshop);
   workshop.get('ledger:set-aside', { pieceId, projectId, length: 8128 as never, on: TODAY, note: '' });
-  expect(schemaSnapshot(workshop.context.store.database).version).toBe(10);
+  expect(schemaSnapshot(workshop.context.store.database).version).toBe(KNOWN_VERSION);
 });
 
 test('every table is strict, so that no column holds what it was not made for', () => {

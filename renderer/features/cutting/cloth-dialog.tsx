@@ -1,0 +1,99 @@
+import { useId, useState } from 'react';
+import type { CuttingSetup } from '#core/domain/cutting-setup';
+import type { FabricId } from '#core/domain/ids';
+import type { Fabric } from '#core/domain/stash';
+import { formatArea } from '#core/units/format-area';
+import { useRead } from '#renderer/bridge/query';
+import { Button } from '#renderer/ui/button';
+import { classes } from '#renderer/ui/classes';
+import { Dialog } from '#renderer/ui/dialog';
+import { useDisplay } from '#renderer/ui/display';
+import { TextField } from '#renderer/ui/text-field';
+import { counted } from './plan-words';
+import { type ClothGroup, clothOf } from './setup-changes';
+import styles from './cutting.module.css';
+
+interface ClothDialogProps {
+  readonly group: ClothGroup;
+  readonly setup: CuttingSetup;
+  /** Fabrics of which something is set aside for these projects: they stand first. */
+  readonly heldFabrics: readonly FabricId[];
+  readonly onChoose: (fabricId: FabricId | null) => void;
+  readonly onClose: () => void;
+}
+
+/** Which fabric of the stash stands for a fabric of the list; arrow keys move among those found. */
+export function ClothDialog({ group, setup, heldFabrics, onChoose, onClose }: ClothDialogProps) {
+  const [search, setSearch] = useState('');
+  const [chosen, setChosen] = useState<FabricId | null>(clothOf(setup, group) ?? null);
+  const { value: found } = useRead('fabric:list', { search, limit: 200 }, { keepsPrevious: true });
+  const { length } = useDisplay();
+  const name = useId();
+  const isHeld = (fabric: Fabric) => heldFabrics.includes(fabric.id);
+  const items = (found?.items ?? []).toSorted(
+    (first, second) => Number(isHeld(second.fabric)) - Number(isHeld(first.fabric)),
+  );
+  const take = (fabricId: FabricId | null) => {
+    onChoose(fabricId);
+    onClose();
+  };
+  return (
+    <Dialog
+      title={`Cloth for ${group.fabric}`}
+      isWide
+      onClose={onClose}
+      foot={
+        <>
+          <Button look="quiet" onClick={() => take(null)}>
+            Plan it as new cloth
+          </Button>
+          <Button onClick={onClose}>Not now</Button>
+          <Button look="main" disabled={chosen === null} onClick={() => take(chosen)}>
+            Cut from it
+          </Button>
+        </>
+      }
+    >
+      <TextField
+        label="Find the fabric"
+        help="Any words: name, color, print, shelf."
+        value={search}
+        onChange={setSearch}
+        autoFocus
+      />
+      {items.length === 0 && found !== undefined && (
+        <p className={styles['quiet']}>
+          {search.trim() === ''
+            ? 'There is no fabric in the stash yet.'
+            : 'Nothing in the stash is called that.'}
+        </p>
+      )}
+      <fieldset className={styles['options']}>
+        <legend className={styles['quiet']}>Which fabric of the stash</legend>
+        {items.map(({ fabric, pieces, areaFree }) => (
+          <label key={fabric.id} className={styles['option']}>
+            <input
+              type="radio"
+              name={name}
+              checked={fabric.id === chosen}
+              onChange={() => setChosen(fabric.id)}
+            />
+            <span className={styles['swatch']} style={{ background: fabric.swatch }} />
+            <span className={styles['groupName']}>
+              <strong>{fabric.name}</strong>
+              <span className={styles['quiet']}>
+                {fabric.place === '' ? 'no place noted' : fabric.place}
+                {isHeld(fabric) && ', set aside for this'}
+              </span>
+            </span>
+            <span className={classes(styles['quiet'], styles['right'])}>
+              {pieces.length === 0
+                ? 'used up'
+                : `${counted(pieces.length, 'piece')}, ${formatArea(areaFree, length)} free`}
+            </span>
+          </label>
+        ))}
+      </fieldset>
+    </Dialog>
+  );
+}

@@ -1,0 +1,115 @@
+import type { CuttingJob, ClothMargins, JobFabric, JobPiece } from '#core/cutting/cutting-job';
+import type { CuttingLine, CuttingSetup, CuttingTableHabits } from '#core/domain/cutting-setup';
+import type { ClothPieceId, FabricId } from '#core/domain/ids';
+import type { ClothKind, ClothPiece, Fabric } from '#core/domain/stash';
+import type { Length } from '#core/units/length';
+import { clothOf } from './setup-changes';
+
+/** A fabric of the stash with the pieces there are of it. */
+export interface ClothOnShelf {
+  readonly fabric: Fabric;
+  readonly pieces: readonly ClothPiece[];
+}
+
+export interface Shelf {
+  readonly cloth: ReadonlyMap<FabricId, ClothOnShelf>;
+  /** What the projects of the plan hold themselves, by piece, 1/320 mm: it is free to them. */
+  readonly ownHolds: ReadonlyMap<ClothPieceId, number>;
+  /** Width of cloth that is not in the stash yet. */
+  readonly usualWidth: Length;
+  /** Shops sell by steps of this. */
+  readonly lengthStep: Length;
+}
+
+/** Made up already, or no cloth to cut patches from. */
+const NEVER_CUT: readonly ClothKind[] = ['bias-made-up', 'batting'];
+/** Ends of these are straight: they were cut with a ruler. */
+const STRAIGHT: readonly ClothKind[] = ['precut-strips', 'precut-squares', 'leftover'];
+/** Cloth that may still have its selvages. */
+const WITH_SELVAGE: readonly ClothKind[] = ['yardage', 'backing', 'wide-backing', 'panel'];
+
+/** Length of a piece that these projects may cut, 1/320 mm: what is there and not spoken for by another. */
+export function freeToCut({ id, there, held }: ClothPiece, ownHolds: Shelf['ownHolds']): number {
+  return Math.max(0, Math.min(there, there - held + (ownHolds.get(id) ?? 0)));
+}
+
+/** The pieces of a fabric that could be cut, left out or not. */
+export function cuttablePieces({ pieces }: ClothOnShelf, ownHolds: Shelf['ownHolds']): readonly ClothPiece[] {
+  return pieces.filter((piece) => !NEVER_CUT.includes(piece.kind) && freeToCut(piece, ownHolds) > 0);
+}
+
+/** The planner's name for the cloth a line is cut from: a fabric of the stash, or new cloth for this name of the list. */
+export function fabricKeyOf(
+  setup: Pick<CuttingSetup, 'cloth'>,
+  line: Pick<CuttingLine, 'projectId' | 'fabric'>,
+): string {
+  return clothOf(setup, line) ?? `new ${line.projectId} ${line.fabric}`;
+}
+
+/** What the planner is asked: every fabric with its pieces that may be cut, and cloth to buy where they do not reach. */
+export function jobOfSetup(setup: CuttingSetup, shelf: Shelf): CuttingJob {
+  const { lines, table } = setup;
+  return {
+    fabrics: [...new Set(lines.map((line) => fabricKeyOf(setup, line)))].map((key) =>
+      jobFabric(key, setup, shelf),
+    ),
+    patches: lines.map((line) => ({
+      id: line.id,
+      fabric: fabricKeyOf(setup, line),
+      width: line.width,
+      length: line.length,
+      copies: line.count,
+      mayTurn: line.mayTurn,
+      isBiasSquare: false,
+    })),
+    table: { rulerLength: table.rulerLength, matLength: table.matLength, mayFold: table.mayFold },
+    keep: {
+      shortSide: Math.min(table.keepShort, table.keepLong),
+      longSide: Math.max(table.keepShort, table.keepLong),
+    },
+    objectives: [table.wish],
+  };
+}
+
+function jobFabric(key: string, { leftOut, table }: CuttingSetup, shelf: Shelf): JobFabric {
+  const onShelf = [...shelf.cloth.values()].find(({ fabric }) => fabric.id === key);
+  const pieces = onShelf === undefined ? [] : cuttablePieces(onShelf, shelf.ownHolds);
+  return {
+    id: key,
+    isDirectional: onShelf !== undefined && onShelf.fabric.direction !== 'any',
+    pieces: pieces
+      .filter(({ id }) => !leftOut.includes(id))
+      .map((piece) => jobPiece(piece, table, shelf.ownHolds)),
+    toBuy: {
+      width: onShelf?.fabric.width ?? shelf.usualWidth,
+      margins: marginsOf('yardage', table),
+      lengthStep: shelf.lengthStep,
+    },
+  };
+}
+
+function jobPiece(piece: ClothPiece, table: CuttingTableHabits, ownHolds: Shelf['ownHolds']): JobPiece {
+  return {
+    id: piece.id,
+    width: piece.width,
+    length: freeToCut(piece, ownHolds),
+    margins: marginsOf(piece.kind, table),
+    printRuns: 'along',
+    lockedParts: [],
+  };
+}
+
+function marginsOf(kind: ClothKind, table: CuttingTableHabits): ClothMargins {
+  const selvage = WITH_SELVAGE.includes(kind) ? table.selvage : 0;
+  return {
+    leftSelvage: selvage,
+    rightSelvage: selvage,
+    straighten: STRAIGHT.includes(kind) ? 0 : table.straighten,
+  };
+}
+
+/** The name of a line's patches on drawings and lists: A to Z, then AA. */
+export function patchLabel(index: number): string {
+  const letter = String.fromCharCode(65 + (index % 26));
+  return index < 26 ? letter : `${patchLabel(Math.floor(index / 26) - 1)}${letter}`;
+}

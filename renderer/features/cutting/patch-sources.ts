@@ -1,0 +1,95 @@
+import { z } from 'zod';
+import { isOutOfDate } from '#core/calculators/complete-input';
+import { calculatorByName } from '#core/calculators/registry';
+import type { KeptCalculation } from '#core/contract/calculations';
+import type { ProjectSpread } from '#core/contract/projects';
+import type { CuttingLine, LineSource } from '#core/domain/cutting-setup';
+import type { ProjectId } from '#core/domain/ids';
+import { measurementsOfProject } from '#core/domain/measurements';
+import { patchList, type PatchList } from '#core/domain/patch-list';
+import type { Stage } from '#core/domain/stage';
+import type { Habits } from '#core/domain/workshop';
+
+/** A kept answer that says what to cut. */
+export interface PatchSource extends LineSource {
+  readonly projectId: ProjectId;
+  readonly stageName: string;
+  readonly title: string;
+  readonly patches: PatchList;
+  readonly keptAt: number;
+  /** The project has changed since it was kept. */
+  readonly isOld: boolean;
+}
+
+const answerWithPatches = z.object({ details: z.object({ patchList }) });
+
+/** What a kept answer says has to be cut; null where it says nothing of the kind. */
+export function patchListOf(answer: unknown): PatchList | null {
+  const read = answerWithPatches.safeParse(answer);
+  return read.success && read.data.details.patchList.length > 0 ? read.data.details.patchList : null;
+}
+
+/** The kept answers of a project's stages that say what to cut; `kept` holds those of each stage, in the same order. */
+export function sourcesOf(
+  { project, stages }: Pick<ProjectSpread, 'project' | 'stages'>,
+  kept: readonly (readonly KeptCalculation[])[],
+  habits: Habits,
+): readonly PatchSource[] {
+  const measurements = measurementsOfProject(project, habits);
+  return stages.flatMap((stage, place) =>
+    (kept[place] ?? []).flatMap((one) => {
+      const patches = patchListOf(one.answer);
+      const calculator = calculatorByName(one.calculator);
+      if (patches === null || calculator === undefined) return [];
+      return [
+        {
+          stageId: stage.id,
+          calculator: one.calculator,
+          projectId: project.id,
+          stageName: stage.name,
+          title: calculator.title,
+          patches,
+          keptAt: one.keptAt,
+          isOld: isOutOfDate(one, calculator, measurements),
+        },
+      ];
+    }),
+  );
+}
+
+/** The stages whose answers may say what to cut. */
+export function cuttingStages<S extends Pick<Stage, 'kind'>>(stages: readonly S[]): readonly S[] {
+  return stages.filter(({ kind }) => kind === 'piecing');
+}
+
+/** What is taken without asking: of each stage the whole top where it was kept, which holds its blocks' patches already. */
+export function startingSources(sources: readonly PatchSource[]): readonly PatchSource[] {
+  return sources.filter(
+    (source) =>
+      source.calculator === 'top' ||
+      !sources.some((other) => other.stageId === source.stageId && other.calculator === 'top'),
+  );
+}
+
+/** The lines of a kept answer's list, as they are taken into a cutting plan. */
+export function linesOfSource({
+  stageId,
+  calculator,
+  projectId,
+  patches,
+}: PatchSource): readonly CuttingLine[] {
+  return patches.map((patch, index) => ({
+    ...patch,
+    id: `${stageId}/${calculator}/${String(index)}`,
+    projectId,
+    source: { stageId, calculator },
+  }));
+}
+
+export function isSameSource(one: LineSource | null, other: LineSource): boolean {
+  return one !== null && one.stageId === other.stageId && one.calculator === other.calculator;
+}
+
+export function copiesIn(patches: readonly { readonly count: number }[]): number {
+  return patches.reduce((sum, { count }) => sum + count, 0);
+}

@@ -1,0 +1,17 @@
+import type { CuttingRule } from '#core/cutting/cut-plan';
+import type { JobPlan } from '#core/cutting/cutting-job';
+import type { CuttingSetup } from '#core/domain/cutting-setup';
+import type { Shelf } from './job-of-setup';
+import type { Planning } from './use-planning';
+
+/** What the parts of a plan share. */
+export interface PlanProps {
+  readonly setup: CuttingSetup;
+  readonly shelf: Shelf;
+  readonly planning: Planning;
+  readonly chosen: JobPlan | null;
+  readonly onChoose: (rule: CuttingRule) => void;
+  readonly spotlight: string | null;
+  readonly onSpotlight: (key: string | null) => void;
+  readonly onChange: (setup: CuttingSetup) => void;
+}

@@ -1,0 +1,78 @@
+import { useMemo } from 'react';
+import type { ProjectSpread } from '#core/contract/projects';
+import type { ClothPieceId, FabricId, ProjectId } from '#core/domain/ids';
+import { useReadEach } from '#renderer/bridge/query';
+import { useWorkshop } from '#renderer/bridge/workshop';
+import type { ClothOnShelf } from './job-of-setup';
+import { cuttingStages, type PatchSource, sourcesOf } from './patch-sources';
+
+export interface WorkAtHand {
+  readonly spreads: readonly ProjectSpread[];
+  readonly sources: readonly PatchSource[];
+  /** What the projects hold themselves, by piece, 1/320 mm. */
+  readonly ownHolds: ReadonlyMap<ClothPieceId, number>;
+  readonly heldFabrics: readonly FabricId[];
+}
+
+/** What the notebook knows of these projects that a cutting plan asks for; undefined until all of it is read. */
+export function useWorkAtHand(projects: readonly ProjectId[]): WorkAtHand | undefined {
+  const { habits } = useWorkshop();
+  const asked = projects.map((projectId) => ({ projectId }));
+  const opened = useReadEach('project:open', asked);
+  const cloth = useReadEach('ledger:of-project', asked);
+  const spreads = (opened ?? []).filter((spread) => spread !== null);
+  const stages = spreads.flatMap((spread) => cuttingStages(spread.stages));
+  const kept = useReadEach(
+    'calculation:list',
+    stages.map(({ id }) => ({ stageId: id })),
+  );
+  if (opened === undefined || cloth === undefined || kept === undefined) return undefined;
+  const keptOf = new Map(stages.map(({ id }, place) => [id, kept[place] ?? []]));
+  const held = cloth.flatMap((one) => one?.held ?? []);
+  const ownHolds = new Map<ClothPieceId, number>();
+  for (const one of held) ownHolds.set(one.piece.id, (ownHolds.get(one.piece.id) ?? 0) + one.held);
+  return {
+    spreads,
+    sources: spreads.flatMap((spread) =>
+      sourcesOf(
+        spread,
+        spread.stages.map(({ id }) => keptOf.get(id) ?? []),
+        habits,
+      ),
+    ),
+    ownHolds,
+    heldFabrics: [...new Set(held.map(({ fabric }) => fabric.id))],
+  };
+}
+
+/** The fabrics of the stash with their pieces; undefined until all are read. One that is gone is left out. */
+export function useClothOnShelf(
+  fabrics: readonly FabricId[],
+): ReadonlyMap<FabricId, ClothOnShelf> | undefined {
+  const opened = useReadEach(
+    'fabric:open',
+    fabrics.map((fabricId) => ({ fabricId })),
+  );
+  return useMemo(
+    () =>
+      opened === undefined
+        ? undefined
+        : new Map(opened.flatMap((page) => (page === null ? [] : [[page.fabric.id, page] as const]))),
+    [opened],
+  );
+}
+
+/** Fabrics of the stash that are called exactly as in a list, by that name in small letters. */
+export function useFabricsNamed(names: readonly string[]): ReadonlyMap<string, FabricId> | undefined {
+  const found = useReadEach(
+    'fabric:list',
+    names.map((name) => ({ search: name.slice(0, 200), limit: 50 })),
+  );
+  if (found === undefined) return undefined;
+  const named = names.flatMap((name, place) => {
+    const small = name.toLowerCase();
+    const match = found[place]?.items.find(({ fabric }) => fabric.name.toLowerCase() === small);
+    return match === undefined ? [] : [[small, match.fabric.id] as const];
+  });
+  return new Map(named);
+}

@@ -1,0 +1,36 @@
+import { z } from 'zod';
+import { calendarDate } from './dates';
+
+const minutesOfDay = z.int().min(0).max(1440);
+
+/** Days on which nothing is sewn, the first and the last included. */
+export const dayOff = z
+  .object({ from: calendarDate, to: calendarDate, why: z.string().trim().max(120) })
+  .readonly()
+  .refine(({ from, to }) => to >= from, { path: ['to'], message: 'The last day is before the first' });
+export type DayOff = z.infer<typeof dayOff>;
+
+/** How long the maker sits at the bench: minutes from Monday to Sunday, and the days she does not. */
+export const benchTime = z
+  .object({
+    weekMinutes: z
+      .tuple([
+        minutesOfDay,
+        minutesOfDay,
+        minutesOfDay,
+        minutesOfDay,
+        minutesOfDay,
+        minutesOfDay,
+        minutesOfDay,
+      ])
+      .readonly(),
+    daysOff: z.array(dayOff).max(200).readonly(),
+  })
+  .readonly();
+export type BenchTime = z.infer<typeof benchTime>;
+
+/** Where a new workshop starts, until its maker says otherwise: an hour on weekdays, three at the weekend. */
+export const STARTING_BENCH_TIME: BenchTime = {
+  weekMinutes: [60, 60, 60, 60, 60, 180, 180],
+  daysOff: [],
+};

@@ -1,0 +1,101 @@
+import { z } from 'zod';
+import { lengthFromInches, lengthFromUnits } from '#core/units/length';
+import { countField, flagField, lengthField, textField } from './fields';
+import { clothPieceId, fabricId, projectId, stageId } from './ids';
+import { clothWidth } from './stash';
+
+const inches = lengthFromInches;
+
+/** What matters most in a cutting plan; the rest follows in the planner's own order. */
+export const cuttingWish = z.enum([
+  'buy-least',
+  'least-cloth',
+  'fewest-pieces',
+  'fewest-cuts',
+  'largest-leftover',
+]);
+export type CuttingWish = z.infer<typeof cuttingWish>;
+
+/** The answer that a line was taken from: its stage and its calculator. */
+export const lineSource = z.object({ stageId, calculator: z.string().min(1).max(80) }).readonly();
+export type LineSource = z.infer<typeof lineSource>;
+
+/** Patches of one size for one project: as `patchToCut`, with where they come from; null where they were entered by hand. */
+export const cuttingLine = z
+  .object({
+    id: z.string().min(1).max(160),
+    projectId,
+    source: lineSource.nullable(),
+    fabric: textField({ title: 'Fabric', minimum: 1, maximum: 120 }),
+    width: clothWidth,
+    length: lengthField({ title: 'Length' }),
+    count: countField({ title: 'How many', minimum: 1, maximum: 1_000_000 }),
+    mayTurn: flagField({ title: 'May be turned' }),
+  })
+  .readonly();
+export type CuttingLine = z.infer<typeof cuttingLine>;
+
+/** Which fabric of the stash stands for a fabric of a project's list; without one it is planned as new cloth. */
+export const clothChoice = z
+  .object({ projectId, fabric: z.string().min(1).max(120), fabricId: fabricId.nullable() })
+  .readonly();
+export type ClothChoice = z.infer<typeof clothChoice>;
+
+/** The table and the habits at it. */
+export const cuttingTable = z
+  .object({
+    rulerLength: lengthField({
+      title: 'Ruler',
+      help: 'The longest cut made without moving it.',
+      minimum: inches(4),
+    }),
+    matLength: lengthField({ title: 'Mat', help: 'Its longer side.', minimum: inches(4) }),
+    mayFold: flagField({ title: 'The cloth is folded once, so that two strips are cut at a time' }),
+    straighten: lengthField({
+      title: 'To straighten the end',
+      help: 'Cut off the near end of cloth from a roll and of fat quarters. 0 for none.',
+      minimum: lengthFromUnits(0),
+      maximum: inches(12),
+    }),
+    selvage: lengthField({
+      title: 'Selvage on each side',
+      help: 'Only where the width written down still holds the selvages. 0 for none.',
+      minimum: lengthFromUnits(0),
+      maximum: inches(4),
+    }),
+    keepShort: lengthField({ title: 'Smallest leftover kept, short side', minimum: inches(1 / 2) }),
+    keepLong: lengthField({ title: 'Smallest leftover kept, long side', minimum: inches(1 / 2) }),
+    wish: cuttingWish,
+  })
+  .readonly();
+export type CuttingTableHabits = z.infer<typeof cuttingTable>;
+
+/** Common practice in inches, but for the leftovers, which are a matter of taste. */
+export const STARTING_TABLE: CuttingTableHabits = {
+  rulerLength: inches(24),
+  matLength: inches(35),
+  mayFold: true,
+  straighten: inches(1 / 2),
+  selvage: lengthFromUnits(0),
+  keepShort: inches(3),
+  keepLong: inches(6),
+  wish: 'buy-least',
+};
+
+/** Everything that is asked of a cutting plan, for the project it was begun from (the first) and those cut with it. */
+export const cuttingSetup = z
+  .object({
+    projects: z.array(projectId).min(1).max(20).readonly(),
+    /** The answers whose lists were taken, and which state of each. */
+    taken: z
+      .array(z.object({ source: lineSource, keptAt: z.int() }).readonly())
+      .max(200)
+      .readonly(),
+    lines: z.array(cuttingLine).max(500).readonly(),
+    cloth: z.array(clothChoice).max(500).readonly(),
+    /** Pieces of the stash that are not to be cut. */
+    leftOut: z.array(clothPieceId).max(2_000).readonly(),
+    table: cuttingTable,
+  })
+  .readonly();
+export type CuttingSetup = z.infer<typeof cuttingSetup>;

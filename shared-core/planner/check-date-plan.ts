@@ -1,0 +1,63 @@
+import { addDays, type CalendarDate, daysBetween, weekday } from '#core/units/calendar-date';
+import type { DatePlan, ProjectDates, WorkSession } from './date-plan';
+import type { ProjectLoad, WorkshopLoad } from './workshop-load';
+
+/**
+ * Checks a plan by nothing but the load and the calendar: no day holds more than its minutes, none is a day off, no step
+ * comes before the one it follows or before its wait is over, every minute is worked once, and the dates said are those of
+ * the work. Gives what is wrong in words; nothing for a good plan. Plans that reach beyond the farthest day are not for it.
+ */
+export function checkDatePlan(load: WorkshopLoad, plan: DatePlan): readonly string[] {
+  return [
+    ...checkDays(load, plan.sessions),
+    ...load.projects.flatMap((project, index) => {
+      const dates = plan.projects[index];
+      if (dates?.id !== project.id) return [`${project.id} has no dates`];
+      return checkProject(load, project, dates, plan.sessions);
+    }),
+  ];
+}
+
+function checkDays({ today, hands }: WorkshopLoad, sessions: readonly WorkSession[]): readonly string[] {
+  const worked = new Map<CalendarDate, number>();
+  for (const { on, minutes } of sessions) worked.set(on, (worked.get(on) ?? 0) + minutes);
+  const faults = sessions.filter(({ minutes }) => minutes <= 0).map(({ on }) => `${on} has an empty session`);
+  for (const [on, minutes] of worked) {
+    const room = hands.weekMinutes[weekday(on) - 1] ?? 0;
+    if (minutes > room) faults.push(`${on} holds ${String(minutes)} of ${String(room)} minutes`);
+    if (hands.daysOff.some(({ from, to }) => from <= on && on <= to)) faults.push(`${on} is a day off`);
+    if (on < today) faults.push(`${on} is past`);
+  }
+  return faults;
+}
+
+function checkProject(
+  load: WorkshopLoad,
+  project: ProjectLoad,
+  dates: ProjectDates,
+  sessions: readonly WorkSession[],
+): readonly string[] {
+  const faults: string[] = [];
+  const own = sessions.filter(({ projectId }) => projectId === project.id);
+  if (own.some(({ step }, place) => step < (own[place - 1]?.step ?? 0)))
+    faults.push(`${project.id} goes back`);
+  let at = project.readyOn !== null && project.readyOn > load.today ? project.readyOn : load.today;
+  project.steps.forEach((step, place) => {
+    const where = `${project.id} step ${String(place)}`;
+    const said = dates.steps[place];
+    const days = own.filter((session) => session.step === place);
+    const needs = step.kind === 'work' ? step.minutes : 0;
+    const worked = days.reduce((sum, { minutes }) => sum + minutes, 0);
+    if (worked !== needs) faults.push(`${where} has ${String(worked)} of ${String(needs)} minutes`);
+    const start = days[0]?.on ?? at;
+    if (start < at) faults.push(`${where} begins on ${start}, before ${at}`);
+    const end = step.kind === 'wait' ? addDays(at, step.days) : (days.at(-1)?.on ?? at);
+    if (said?.startOn !== start || said.endOn !== end) faults.push(`${where} says other days`);
+    if ((said?.latestStartOn ?? start) < start) faults.push(`${where} is too late at once`);
+    at = end;
+  });
+  if (dates.finishOn !== at) faults.push(`${project.id} is finished on ${at}`);
+  const late = project.dueOn === null ? null : daysBetween(project.dueOn, at);
+  if (dates.lateDays !== late) faults.push(`${project.id} is ${String(late)} days late`);
+  return faults;
+}

@@ -1,0 +1,10 @@
+import { bestOrder } from './best-order';
+import { mergedChainsOf } from './chains';
+import { makeWorkCalendar } from './work-calendar';
+import type { WorkshopLoad } from './workshop-load';
+
+/** Whether a quick plan brings everything in time: yes is certain, no is not. */
+export function isInTime(load: WorkshopLoad): boolean {
+  const calendar = makeWorkCalendar(load.today, load.hands);
+  return bestOrder(mergedChainsOf(load, calendar), calendar, 'quick').cost.largest <= 0;
+}

@@ -1,0 +1,90 @@
+import { type Chains, NEVER_DUE } from './chains';
+import { earliestReadyDays } from './latest-done';
+import { listSchedule, type Run, type Schedule } from './list-schedule';
+import type { WorkCalendar } from './work-calendar';
+
+/**
+ * The work of all projects with a due day, each stretch as late as it can be for every project to be finished by its due day
+ * or by its day of the plan, whichever is later. It is the same scheduling with time running backwards: from the due day
+ * towards today, the last block first.
+ *
+ * Backwards the blocks that can begin latest go first. Should that make any block begin before it does in the plan, the plan's
+ * own order is kept, which never does.
+ */
+export function latestRuns(
+  chains: Chains,
+  calendar: WorkCalendar,
+  schedule: Schedule,
+  startAt: Float64Array,
+): readonly Run[] {
+  const mirror = mirrorOf(chains, calendar, schedule);
+  const ready = earliestReadyDays(chains, calendar);
+  const byLatest = runsInMirror(mirror, (block) => -calendar.minutesBefore(ready[block]!));
+  if (byLatest.every(({ block, from }) => from >= startAt[block]!)) return byLatest;
+  return runsInMirror(mirror, (block) => -startAt[block]!);
+}
+
+interface Mirror {
+  readonly chains: Chains;
+  readonly calendar: WorkCalendar;
+  /** Of each mirrored block the true one. */
+  readonly blocks: readonly number[];
+  /** The work minute from which time is counted backwards. */
+  readonly end: number;
+}
+
+function mirrorOf(chains: Chains, calendar: WorkCalendar, { finishDay }: Schedule): Mirror {
+  const projects = Array.from({ length: chains.count }, (_, project) => project).filter(
+    (project) => chains.dueDay[project] !== NEVER_DUE && blocksOf(chains, project).length > 0,
+  );
+  const lastDay = (project: number) =>
+    Math.max(chains.dueDay[project]!, finishDay[project]!) -
+    chains.waitAfter[chains.firstBlock[project + 1]! - 1]!;
+  const backwards = projects.map((project) => blocksOf(chains, project).toReversed());
+  const blocks = backwards.flat();
+  const firstBlock = new Int32Array(projects.length + 1);
+  backwards.forEach((own, place) => {
+    firstBlock[place + 1] = firstBlock[place]! + own.length;
+  });
+  const end = Math.max(0, ...projects.map((project) => calendar.minutesBefore(lastDay(project) + 1)));
+  return {
+    chains: {
+      count: projects.length,
+      firstBlock,
+      minutes: Float64Array.from(blocks, (block) => chains.minutes[block]!),
+      // Backwards a block is followed by the wait that came before it.
+      waitAfter: Int32Array.from(blocks, (block) =>
+        block === chains.firstBlock[chains.projectOf[block]!]! ? 0 : chains.waitAfter[block - 1]!,
+      ),
+      projectOf: Int32Array.from(backwards.flatMap((own, place) => own.map(() => place))),
+      readyDay: Int32Array.from(projects, (project) => -lastDay(project)),
+      dueDay: new Int32Array(projects.length),
+    },
+    calendar: mirroredCalendar(calendar, end),
+    blocks,
+    end,
+  };
+}
+
+function mirroredCalendar(calendar: WorkCalendar, end: number): WorkCalendar {
+  return {
+    ...calendar,
+    minutesBefore: (day) => end - calendar.minutesBefore(1 - day),
+    dayWhenDone: (minute) => -calendar.dayWhenBegun(end - minute),
+    dayWhenBegun: (minute) => -calendar.dayWhenDone(end - minute),
+  };
+}
+
+function runsInMirror(mirror: Mirror, keyOf: (block: number) => number): readonly Run[] {
+  const runs: Run[] = [];
+  const keys = Float64Array.from(mirror.blocks, keyOf);
+  listSchedule(mirror.chains, mirror.calendar, keys, ({ block, from, to }) => {
+    runs.push({ block: mirror.blocks[block]!, from: mirror.end - to, to: mirror.end - from });
+  });
+  return runs.toReversed();
+}
+
+function blocksOf(chains: Chains, project: number): readonly number[] {
+  const first = chains.firstBlock[project]!;
+  return Array.from({ length: chains.firstBlock[project + 1]! - first }, (_, place) => first + place);
+}

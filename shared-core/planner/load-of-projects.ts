@@ -1,0 +1,91 @@
+import type { BenchTime } from '#core/domain/bench-time';
+import type { ProjectId, StageId } from '#core/domain/ids';
+import type { Stage } from '#core/domain/stage';
+import type { TripDetails } from '#core/domain/trip';
+import { type HabitChanges, type Habits, habitsOfProject } from '#core/domain/workshop';
+import { addDays, type CalendarDate, daysBetween } from '#core/units/calendar-date';
+import type { LoadStep, ProjectLoad, WorkshopLoad } from './workshop-load';
+
+/** What the planner reads of an open project. */
+export interface OpenProject {
+  readonly project: {
+    readonly id: ProjectId;
+    readonly dueOn: CalendarDate | null;
+    readonly habitChanges: HabitChanges;
+  };
+  readonly stages: readonly Pick<Stage, 'id' | 'kind' | 'state' | 'estimateMinutes'>[];
+  readonly trips: readonly (Pick<TripDetails, 'sentOn' | 'promisedOn' | 'backOn'> & {
+    readonly stageId: StageId;
+  })[];
+}
+
+type PlannedStage = OpenProject['stages'][number];
+type PlannedTrip = OpenProject['trips'][number];
+
+/**
+ * What is left to do on the open projects, those in hand first. A project with nothing left is not among them. A stage takes
+ * its whole estimate until it is done; quilting that is sent out then waits for the turn-around. What is away comes back on
+ * its promised day, or after the usual turn-around where none was promised; what is overdue is expected every day. Stages
+ * held up are planned as if they could go on.
+ */
+export function loadOfProjects(
+  projects: readonly OpenProject[],
+  workshop: { readonly habits: Habits; readonly benchTime: BenchTime },
+  today: CalendarDate,
+): WorkshopLoad {
+  const open = projects.filter(({ stages }) => stages.some(isLeft));
+  const isInHand = ({ stages }: OpenProject) => stages.some(({ state }) => state === 'in-hand');
+  return {
+    today,
+    hands: workshop.benchTime,
+    projects: [...open.filter(isInHand), ...open.filter((one) => !isInHand(one))].map((one) =>
+      projectLoad(one, workshop.habits, today),
+    ),
+  };
+}
+
+function projectLoad(
+  { project, stages, trips }: OpenProject,
+  habits: Habits,
+  today: CalendarDate,
+): ProjectLoad {
+  const { turnaroundDays } = habitsOfProject(habits, project.habitChanges);
+  const left = stages.filter(isLeft);
+  const openTrip = (stage: PlannedStage) =>
+    trips.findLast((trip) => trip.stageId === stage.id && trip.backOn === null);
+  // While a piece is away nothing else can be done on it, whatever stands before in its plan.
+  const away = left
+    .filter(({ state }) => state === 'out')
+    .map((stage): LoadStep => {
+      const backOn = expectedBack(openTrip(stage), turnaroundDays, today);
+      return { kind: 'wait', id: stage.id, days: Math.max(0, daysBetween(today, backOn)) };
+    });
+  const atHome = left
+    .filter(({ state }) => state !== 'out')
+    .flatMap((stage): readonly LoadStep[] => {
+      const work: LoadStep = { kind: 'work', id: stage.id, minutes: stage.estimateMinutes };
+      if (stage.kind !== 'longarm') return [work];
+      const days = tripDays(openTrip(stage)) ?? turnaroundDays;
+      return [work, { kind: 'wait', id: stage.id, days }];
+    });
+  return { id: project.id, dueOn: project.dueOn, readyOn: null, steps: [...away, ...atHome] };
+}
+
+function isLeft({ state }: Pick<Stage, 'state'>): boolean {
+  return state !== 'done' && state !== 'skipped';
+}
+
+function expectedBack(
+  trip: PlannedTrip | undefined,
+  turnaroundDays: number,
+  today: CalendarDate,
+): CalendarDate {
+  return trip?.promisedOn ?? addDays(trip?.sentOn ?? today, turnaroundDays);
+}
+
+/** The length of a trip written down ahead, from sending to the promised day. */
+function tripDays(trip: PlannedTrip | undefined): number | null {
+  const { sentOn = null, promisedOn = null } = trip ?? {};
+  if (sentOn === null || promisedOn === null) return null;
+  return Math.max(0, daysBetween(sentOn, promisedOn));
+}

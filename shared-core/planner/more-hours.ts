@@ -1,0 +1,79 @@
+import { mergedChainsOf, NEVER_DUE } from './chains';
+import { isInTime } from './is-in-time';
+import { earliestReadyDays } from './latest-done';
+import { makeWorkCalendar } from './work-calendar';
+import type { Hands, WorkshopLoad } from './workshop-load';
+
+/** Nobody is asked to sew longer than this on a day, unless she does already. */
+const LONGEST_DAY = 12 * 60;
+const STEP = 30;
+
+/** What more time at the bench would mend. */
+export interface MoreHours {
+  /** Minutes a week more with which everything that hours can help is in time, in steps of half an hour; null if none are enough. */
+  readonly extraWeekMinutes: number | null;
+  /** Projects that are late whatever the hours: what they wait for alone takes longer than is left. */
+  readonly beyondHours: readonly string[];
+}
+
+/** The least hours a week more, spread over the days she sews on (over all seven if there are none). */
+export function moreHours(load: WorkshopLoad): MoreHours {
+  const longest = withExtra(load.hands, 7 * LONGEST_DAY);
+  const beyondHours = hopelessAlone({ ...load, hands: longest });
+  const rest = {
+    ...load,
+    // They still take their share of the hands, but nothing can be late for them.
+    projects: load.projects.map((project) =>
+      beyondHours.includes(project.id) ? { ...project, dueOn: null } : project,
+    ),
+  };
+  const isEnough = (steps: number) => isInTime({ ...rest, hands: withExtra(load.hands, steps * STEP) });
+  const most = Math.ceil((7 * LONGEST_DAY) / STEP);
+  if (!isEnough(most)) return { extraWeekMinutes: null, beyondHours };
+  let [tooFew, enough] = [-1, most];
+  while (enough - tooFew > 1) {
+    const middle = Math.floor((tooFew + enough) / 2);
+    if (isEnough(middle)) enough = middle;
+    else tooFew = middle;
+  }
+  return { extraWeekMinutes: enough * STEP, beyondHours };
+}
+
+/** The same hands with so much more in a week, up to the longest day; a little over where it does not divide evenly. */
+export function withExtra(hands: Hands, weekMinutes: number): Hands {
+  const { weekMinutes: usual } = hands;
+  const hasNone = usual.every((minutes) => minutes === 0);
+  const days = hasNone ? 7 : usual.filter((minutes) => minutes > 0).length;
+  const share = Math.ceil(weekMinutes / days);
+  const more = (minutes: number): number =>
+    minutes > 0 || hasNone ? Math.max(minutes, Math.min(LONGEST_DAY, minutes + share)) : 0;
+  const [monday, tuesday, wednesday, thursday, friday, saturday, sunday] = usual;
+  return {
+    ...hands,
+    weekMinutes: [
+      more(monday),
+      more(tuesday),
+      more(wednesday),
+      more(thursday),
+      more(friday),
+      more(saturday),
+      more(sunday),
+    ],
+  };
+}
+
+/** The projects that would be late even if the hands worked on nothing else. */
+function hopelessAlone(load: WorkshopLoad): readonly string[] {
+  const calendar = makeWorkCalendar(load.today, load.hands);
+  const chains = mergedChainsOf(load, calendar);
+  const ready = earliestReadyDays(chains, calendar);
+  return load.projects
+    .filter((_, project) => {
+      const last = chains.firstBlock[project + 1]! - 1;
+      if (chains.dueDay[project] === NEVER_DUE) return false;
+      if (last < chains.firstBlock[project]!) return chains.readyDay[project]! > chains.dueDay[project]!;
+      const done = calendar.minutesBefore(ready[last]!) + chains.minutes[last]!;
+      return calendar.dayWhenDone(done) + chains.waitAfter[last]! > chains.dueDay[project]!;
+    })
+    .map(({ id }) => id);
+}

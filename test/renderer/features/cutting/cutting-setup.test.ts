@@ -1,0 +1,139 @@
+import { describe, expect, it } from 'vitest';
+import type { CuttingLine } from '#core/domain/cutting-setup';
+import { clothPieceId, fabricId, projectId, stageId } from '#core/domain/ids';
+import type { ClothPiece, Fabric } from '#core/domain/stash';
+import { lengthFromInches as inches, lengthFromUnits } from '#core/units/length';
+import { jobOfSetup, patchLabel, type Shelf } from '#renderer/features/cutting/job-of-setup';
+import { patchListOf, type PatchSource, startingSources } from '#renderer/features/cutting/patch-sources';
+import {
+  isBehind,
+  isSetup,
+  startingSetup,
+  withCloth,
+  withLine,
+  withoutLine,
+  withoutProject,
+  withoutSource,
+  withPiece,
+  withProject,
+  withSource,
+} from '#renderer/features/cutting/setup-changes';
+
+const id = (end: number) => `00000000-0000-4000-8000-${String(end).padStart(12, '0')}`;
+const [ring, runner] = [projectId.parse(id(1)), projectId.parse(id(2))];
+const blue = fabricId.parse(id(5));
+const size = { width: inches(3.5), length: inches(4.5) };
+
+const source = (changes: Partial<PatchSource> = {}): PatchSource => ({
+  ...{ stageId: stageId.parse(id(3)), calculator: 'top', projectId: ring, stageName: 'Piecing' },
+  ...{ title: 'The whole top', keptAt: 7, isOld: false },
+  patches: [{ fabric: 'Sky', ...size, count: 12, mayTurn: true }],
+  ...changes,
+});
+
+const fabric: Fabric = {
+  ...{ id: blue, name: 'Kettle blue', print: '', colorWords: '', fiber: '', direction: 'one-way' },
+  ...{ width: inches(42), isWashed: true, supplier: '', place: '', swatch: '#2f5d8a', notes: '' },
+  ...{ photoId: null, createdAt: 1 },
+};
+const piece = (end: number, changes: Partial<ClothPiece> = {}): ClothPiece => ({
+  ...{ id: clothPieceId.parse(id(end)), fabricId: blue, kind: 'yardage', width: inches(42) },
+  ...{ there: inches(36), held: inches(0), valueMinor: 0 },
+  ...changes,
+});
+const shelf = (pieces: readonly ClothPiece[], ownHolds: Shelf['ownHolds'] = new Map()): Shelf => ({
+  ...{ cloth: new Map([[blue, { fabric, pieces }]]), ownHolds },
+  ...{ usualWidth: inches(40), lengthStep: inches(4.5) },
+});
+const fromBlue = withCloth(startingSetup(ring, [source()]), {
+  projectId: ring,
+  fabric: 'Sky',
+  fabricId: blue,
+});
+
+describe('what is cut', () => {
+  it('is taken from the whole top where that was kept, and from single patches where it was not', () => {
+    const both = [source({ calculator: 'patch-size' }), source()];
+    expect(startingSources(both).map(({ calculator }) => calculator)).toEqual(['top']);
+    expect(startingSources([source({ calculator: 'patch-size' })])).toHaveLength(1);
+  });
+
+  it('is read from an answer only where it says so', () => {
+    expect(patchListOf({ details: { patchList: source().patches } })).toHaveLength(1);
+    expect(patchListOf({ details: { patchList: [] } })).toBeNull();
+    expect(patchListOf({ details: {} })).toBeNull();
+    expect(patchListOf('12 squares')).toBeNull();
+  });
+
+  it('is taken anew when the answer was kept anew, and is dropped with it, lines by hand left alone', () => {
+    const start = startingSetup(ring, [source()]);
+    const byHand: CuttingLine = {
+      ...{ id: 'by-hand/1', projectId: ring, source: null, fabric: 'Sky', ...size, count: 1, mayTurn: true },
+    };
+    const more = withLine(start, byHand);
+    const newer = source({ keptAt: 8, patches: [{ fabric: 'Sky', ...size, count: 20, mayTurn: true }] });
+    expect(isBehind(more, source())).toBe(false);
+    expect(isBehind(more, newer)).toBe(true);
+    const taken = withSource(more, newer);
+    expect(isBehind(taken, newer)).toBe(false);
+    expect(taken.lines.map(({ count }) => count)).toEqual([1, 20]);
+    expect(withoutSource(taken, newer).lines).toEqual([byHand]);
+    expect(withoutLine(more, 'by-hand/1')).toEqual(start);
+  });
+
+  it('can be for two projects at once; the second can be left out again, the first not', () => {
+    const start = startingSetup(ring, [source()]);
+    const other = source({ projectId: runner, stageId: stageId.parse(id(4)) });
+    const two = withProject(start, runner, [other]);
+    expect(two.lines.map((line) => line.projectId)).toEqual([ring, runner]);
+    expect(withoutProject(two, runner)).toEqual(start);
+    expect(withoutProject(two, ring)).toEqual(two);
+  });
+
+  it('comes back as it was stored', () => {
+    expect(isSetup(JSON.parse(JSON.stringify(fromBlue)))).toBe(true);
+    expect(isSetup({ ...fromBlue, projects: [] })).toBe(false);
+  });
+
+  it('is named by letters, on past Z', () => {
+    expect([0, 25, 26, 51, 52, 701, 702].map(patchLabel)).toEqual(['A', 'Z', 'AA', 'AZ', 'BA', 'ZZ', 'AAA']);
+  });
+});
+
+describe('what the planner is asked', () => {
+  it('holds cloth to buy of the usual width where nothing of the stash was chosen', () => {
+    const [asked] = jobOfSetup(startingSetup(ring, [source()]), shelf([])).fabrics;
+    expect(asked).toMatchObject({ isDirectional: false, pieces: [], toBuy: { width: inches(40) } });
+  });
+
+  it('holds the pieces of the fabric chosen, its print, and cloth of its own width to buy', () => {
+    const [asked] = jobOfSetup(fromBlue, shelf([piece(6), piece(7, { kind: 'batting' })])).fabrics;
+    expect(asked).toMatchObject({ id: blue, isDirectional: true, toBuy: { width: inches(42) } });
+    expect(asked?.pieces).toHaveLength(1);
+  });
+
+  it('counts as free what these projects hold, not what others do', () => {
+    const held = piece(6, { held: inches(30) });
+    const lengths = (own: number) =>
+      jobOfSetup(fromBlue, shelf([held], new Map([[held.id, inches(own)]]))).fabrics[0]?.pieces.map(
+        ({ length }) => length,
+      );
+    expect(lengths(0)).toEqual([inches(6)]);
+    expect(lengths(30)).toEqual([inches(36)]);
+    expect(jobOfSetup(fromBlue, shelf([piece(6, { held: inches(40) })])).fabrics[0]?.pieces).toEqual([]);
+  });
+
+  it('leaves out the pieces that are not to be cut', () => {
+    const some = shelf([piece(6), piece(7)]);
+    const left = withPiece(fromBlue, piece(6).id, false);
+    expect(jobOfSetup(left, some).fabrics[0]?.pieces.map((one) => one.id)).toEqual([id(7)]);
+    expect(withPiece(left, piece(6).id, true)).toEqual(fromBlue);
+  });
+
+  it('straightens cloth from a roll but not what was cut with a ruler before', () => {
+    const margins = (kind: ClothPiece['kind']) =>
+      jobOfSetup(fromBlue, shelf([piece(6, { kind })])).fabrics[0]?.pieces[0]?.margins.straighten;
+    expect(margins('yardage')).toBe(inches(0.5));
+    expect(margins('leftover')).toBe(lengthFromUnits(0));
+  });
+});

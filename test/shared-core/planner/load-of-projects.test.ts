@@ -1,0 +1,102 @@
+import { describe, expect, it } from 'vitest';
+import { STARTING_BENCH_TIME } from '#core/domain/bench-time';
+import { projectId, stageId } from '#core/domain/ids';
+import { STARTING_HABITS } from '#core/domain/workshop';
+import { loadOfProjects, type OpenProject } from '#core/planner/load-of-projects';
+import { calendarDate } from '#core/units/calendar-date';
+
+const today = calendarDate('2027-09-13');
+const workshop = { habits: { ...STARTING_HABITS, turnaroundDays: 28 }, benchTime: STARTING_BENCH_TIME };
+
+const id = (place: number) => stageId.parse(`00000000-0000-4000-8000-00000000000${String(place)}`);
+type Stage = OpenProject['stages'][number];
+const stage = (place: number, state: Stage['state'], kind: Stage['kind'] = 'other'): Stage => ({
+  id: id(place),
+  kind,
+  state,
+  estimateMinutes: 60,
+});
+
+function piece(stages: readonly Stage[], part: Partial<OpenProject> = {}, name = 1): OpenProject {
+  return {
+    project: {
+      id: projectId.parse(`10000000-0000-4000-8000-00000000000${String(name)}`),
+      dueOn: null,
+      habitChanges: {},
+    },
+    stages,
+    trips: [],
+    ...part,
+  };
+}
+
+const trip = (place: number, days: { sentOn?: string; promisedOn?: string; backOn?: string }) => {
+  const day = (text: string | undefined) => (text === undefined ? null : calendarDate(text));
+  return {
+    stageId: id(place),
+    sentOn: day(days.sentOn),
+    promisedOn: day(days.promisedOn),
+    backOn: day(days.backOn),
+  };
+};
+
+const stepsOf = (project: OpenProject) => loadOfProjects([project], workshop, today).projects[0]?.steps;
+
+describe('what is left of a project', () => {
+  it('is the work of its stages, with the turn-around where it is sent out', () => {
+    expect(
+      stepsOf(piece([stage(1, 'in-hand'), stage(2, 'planned', 'longarm'), stage(3, 'planned')])),
+    ).toEqual([
+      { kind: 'work', id: id(1), minutes: 60 },
+      { kind: 'work', id: id(2), minutes: 60 },
+      { kind: 'wait', id: id(2), days: 28 },
+      { kind: 'work', id: id(3), minutes: 60 },
+    ]);
+  });
+
+  it('leaves out what is done and skipped, and projects of which nothing is left', () => {
+    expect(stepsOf(piece([stage(1, 'done'), stage(2, 'skipped'), stage(3, 'planned')]))).toEqual([
+      { kind: 'work', id: id(3), minutes: 60 },
+    ]);
+    expect(stepsOf(piece([stage(1, 'done')]))).toBeUndefined();
+  });
+
+  it('follows the turn-around of the project itself, and a trip written down ahead', () => {
+    const own = piece([stage(1, 'planned', 'longarm')]);
+    const shorter = { ...own, project: { ...own.project, habitChanges: { turnaroundDays: 10 } } };
+    expect(stepsOf(shorter)?.[1]).toEqual({ kind: 'wait', id: id(1), days: 10 });
+    const ahead = { ...own, trips: [trip(1, { sentOn: '2027-10-01', promisedOn: '2027-10-15' })] };
+    expect(stepsOf(ahead)?.[1]).toEqual({ kind: 'wait', id: id(1), days: 14 });
+  });
+
+  it.each([
+    ['until its promised day', { sentOn: '2027-09-01', promisedOn: '2027-09-20' }, 7],
+    ['for the turn-around after it was sent', { sentOn: '2027-09-01' }, 16],
+    ['for the turn-around from today where nothing was written down', {}, 28],
+    ['and is expected today when it is overdue', { promisedOn: '2027-09-01' }, 0],
+  ])('waits for what is away %s', (_, days, expected) => {
+    const away = piece([stage(1, 'planned'), stage(2, 'out', 'longarm')], { trips: [trip(2, days)] });
+    expect(stepsOf(away)).toEqual([
+      { kind: 'wait', id: id(2), days: expected },
+      { kind: 'work', id: id(1), minutes: 60 },
+    ]);
+  });
+
+  it('takes the trip the piece is on, not one it is back from', () => {
+    const again = piece([stage(1, 'out', 'longarm')], {
+      trips: [
+        trip(1, { promisedOn: '2027-09-30', backOn: '2027-09-10' }),
+        trip(1, { promisedOn: '2027-09-16' }),
+      ],
+    });
+    expect(stepsOf(again)).toEqual([{ kind: 'wait', id: id(1), days: 3 }]);
+  });
+});
+
+it('puts what is in hand before what presses alike', () => {
+  const projects = [piece([stage(1, 'planned')], {}, 1), piece([stage(1, 'in-hand')], {}, 2)];
+  expect(loadOfProjects(projects, workshop, today).projects.map((one) => one.id.slice(-1))).toEqual([
+    '2',
+    '1',
+  ]);
+});

@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { moveDates, withDates } from '#core/planner/move-dates';
+import { planDates } from '#core/planner/plan-dates';
+import type { ProjectLoad, WorkshopLoad } from '#core/planner/workshop-load';
+import { calendarDate } from '#core/units/calendar-date';
+import { smallWorkshop } from '#test/helpers/random-workshops';
+
+// 2027-09-13 is a Monday.
+const gift = (id: string, dueOn: string | null, minutes: number): ProjectLoad => ({
+  id,
+  dueOn: dueOn === null ? null : calendarDate(dueOn),
+  readyOn: null,
+  steps: [{ kind: 'work', id, minutes }],
+});
+const load = (...projects: readonly ProjectLoad[]): WorkshopLoad => ({
+  today: calendarDate('2027-09-13'),
+  hands: { weekMinutes: [60, 60, 60, 60, 60, 60, 60], daysOff: [] },
+  projects,
+});
+const moved = (workshop: WorkshopLoad) => moveDates(workshop, planDates(workshop));
+
+describe('due days that bring everything in time', () => {
+  it('are none where nothing is late', () => {
+    expect(moved(load(gift('one', '2027-09-19', 420), gift('no day', null, 900)))).toEqual([]);
+  });
+
+  it('are one, by as few days as can be, where one is enough', () => {
+    // Nine hours of which seven fit: with the two of one gift moved to Tuesday the others are done on Sunday.
+    const three = ['first', 'second', 'third'].map((id) => gift(id, '2027-09-19', 180));
+    const answer = moved(load(...three));
+    expect(answer).toEqual([{ id: 'third', dueOn: '2027-09-21' }]);
+    expect(planDates(withDates(load(...three), answer)).largestLateDays).toBe(0);
+  });
+
+  it('are all late ones where no single one is enough', () => {
+    const three = ['first', 'second', 'third'].map((id) => gift(id, '2027-09-19', 240));
+    expect(moved(load(...three))).toEqual([
+      { id: 'third', dueOn: '2027-09-24' },
+      { id: 'second', dueOn: '2027-09-20' },
+    ]);
+  });
+
+  it('are none where nobody ever works', () => {
+    const idle = {
+      ...load(gift('never', '2027-09-19', 1)),
+      hands: { weekMinutes: [0, 0, 0, 0, 0, 0, 0] as const, daysOff: [] },
+    };
+    expect(moved(idle)).toEqual([]);
+  });
+
+  it('mend every small workshop that can be mended so', () => {
+    for (let seed = 1; seed <= 60; seed += 1) {
+      const workshop = smallWorkshop(seed);
+      const mended = planDates(withDates(workshop, moved(workshop)));
+      expect(mended.largestLateDays ?? 0, `workshop ${String(seed)}`).toBeLessThanOrEqual(0);
+    }
+  });
+});
