@@ -54,9 +54,14 @@ export function placeAt(store: WritableStore, path: string): PlaceId | null {
 
 /** Lays a piece in a place of its own; an empty path lays it with the rest of its fabric. */
 export function layPiece(store: WritableStore, pieceId: string, path: string): void {
-  write(store, 'DELETE FROM piece_place WHERE id = ?', pieceId);
   const placeId = placeAt(store, path);
-  if (placeId !== null) insertRow(store, 'piece_place', { id: pieceId, place_id: placeId });
+  if (placeId === null) {
+    write(store, 'DELETE FROM piece_place WHERE id = ?', pieceId);
+    return;
+  }
+  const lay = `INSERT INTO piece_place (id, place_id) VALUES (?, ?)
+    ON CONFLICT (id) DO UPDATE SET place_id = excluded.place_id`;
+  write(store, lay, pieceId, placeId);
 }
 
 export function addPlace(
