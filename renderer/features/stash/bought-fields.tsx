@@ -67,7 +67,7 @@ function KindField({ piece, onChange }: Pick<BoughtFieldsProps, 'piece' | 'onCha
     kinds.find(({ id }) => id === piece.kindId) ?? kinds.find(({ form }) => form === piece.kind) ?? null;
   const options = kinds
     .filter((kind) => !kind.isHidden || kind === chosen)
-    .map(({ id, name }) => ({ value: id as string, words: name }));
+    .map(({ id, name }) => ({ value: id, words: name }));
   if (chosen === null) options.unshift({ value: '', words: KIND_WORDS[piece.kind].name });
   return (
     <Select

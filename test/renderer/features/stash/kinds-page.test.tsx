@@ -16,7 +16,7 @@ describe('the page of kinds', () => {
     renderPage(<KindsPage />);
     expect(await screen.findByText('Batting, queen package')).toBeVisible();
     const strips = screen.getByRole('button', { name: 'Change Strips, 2½ in' }).closest('li');
-    expect(strips).toHaveTextContent('42 × 2½ in, 40 together');
+    expect(strips).toHaveTextContent('42 × 2 1/2 in, 40 together');
     await press('Add a kind');
     await userEvent.type(screen.getByRole('textbox', { name: 'Name' }), 'Squares, 8 in');
     await userEvent.type(screen.getByRole('textbox', { name: /^Usually across/ }), '8');
