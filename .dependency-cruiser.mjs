@@ -79,6 +79,10 @@ const coreRules = [
     ...core('units', 'domain'),
     ...schemas,
   ]),
+  coreRoom('stash', 'The rules of the stash work on records: they know no channel and no calculator.', [
+    ...core('units', 'domain'),
+    ...schemas,
+  ]),
   coreRoom('contract', 'The contract says what crosses the bridge, not how it is worked out.', [
     ...core('units', 'domain'),
     ...schemas,

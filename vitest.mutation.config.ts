@@ -4,7 +4,7 @@ import { aliases } from './vite.alias.js';
 const part = process.env['MUTATION_PART'] ?? 'units';
 
 const folder = `test/shared-core/${part}`;
-const ofEveryCalculator = ['registry', 'written-answers'].map(
+const ofEveryCalculator = ['registry', 'written-answers', 'working', 'drawings'].map(
   (name) => `test/shared-core/calculators/${name}.test.ts`,
 );
 

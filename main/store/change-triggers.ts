@@ -10,7 +10,7 @@ export function installChangeTriggers(database: Database.Database): void {
     const columns = database
       .prepare<[string], { name: string }>('SELECT name FROM pragma_table_info(?)')
       .all(table);
-    // A table of a later step is not there yet.
+    // A step of the format that comes before the table's own.
     if (columns.length === 0) continue;
     for (const sql of triggersOf(
       table,

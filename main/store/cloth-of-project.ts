@@ -3,6 +3,7 @@ import type { Problem } from '#core/contract/problem';
 import type { ClothOfProject } from '#core/contract/stash';
 import { type Result, success } from '#core/result';
 import { bookingsOfProject } from './bookings';
+import { costOfProject } from './fabric-cost';
 import { FABRICS, fabricOf, pieceOf, PIECES } from './fabric-rows';
 import { allRows, oneRow, type ReadableStore } from './handles';
 import { findProject } from './lookups';
@@ -26,6 +27,7 @@ export function clothOfProject(
     held: heldPieces(store, project.value.seq),
     usedArea: numberOf(use ?? {}, 'area'),
     costMinor: numberOf(use ?? {}, 'cost_minor'),
+    cost: costOfProject(store, project.value.seq),
   });
 }
 

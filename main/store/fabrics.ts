@@ -8,6 +8,7 @@ import { failure, type Result, success } from '#core/result';
 import { bookingsOfFabric } from './bookings';
 import { removeRow } from './change-flip';
 import { recordChange } from './changes';
+import { worthOfFabric } from './fabric-cost';
 import { FABRICS, fabricColumns, glancesOf } from './fabric-rows';
 import { fabricPage } from './fabric-search';
 import { insertRow, oneRow, type ReadableStore, updateRow, write } from './handles';
@@ -27,7 +28,12 @@ export function openFabric(
   if (row === undefined) return notFound('fabric');
   const [glance] = glancesOf(store, [row]);
   if (glance === undefined) return notFound('fabric');
-  return success({ ...glance, ledger: bookingsOfFabric(store, numberOf(row, 'seq')) });
+  const seq = numberOf(row, 'seq');
+  return success({
+    ...glance,
+    ledger: bookingsOfFabric(store, seq),
+    ...worthOfFabric(store, seq, glance.areaThere),
+  });
 }
 
 export function createFabric(

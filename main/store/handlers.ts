@@ -8,6 +8,7 @@ import { keepCalculation, listCalculations, removeCalculation } from './calculat
 import { redoChange, undoChange, undoState } from './changes';
 import { addChecklistItem, removeChecklistItem, tickChecklistItem } from './checklists';
 import { clothOfProject } from './cloth-of-project';
+import { setFabricPrice } from './fabric-prices';
 import { changeFabric, createFabric, deleteFabric, listFabrics, openFabric } from './fabrics';
 import { buyCloth, countCloth, discardCloth, releaseCloth, setAsideCloth } from './ledger';
 import { cutCloth } from './ledger-cut';
@@ -74,6 +75,7 @@ export const storeHandlers: StoreHandlers = {
   'fabric:create': ({ store }, input) => createFabric(store, input),
   'fabric:change': ({ store }, input) => changeFabric(store, input),
   'fabric:delete': ({ store }, input) => deleteFabric(store, input),
+  'fabric:set-price': ({ store }, input) => setFabricPrice(store, input),
   'fabric:set-photo': ({ store, folders }, input) => setFabricPhoto(store, folders.photos, input),
 
   'ledger:buy': ({ store }, input) => buyCloth(store, input),

@@ -29,6 +29,8 @@ export interface NewBooking {
   readonly stage: { readonly id: string; readonly name: string } | null;
   readonly note: string;
   readonly on: CalendarDate;
+  /** The maker knows that more is spoken for than there is; without it the file refuses that. */
+  readonly isKnowing?: boolean;
 }
 
 /** Adds a booking with its entries to the ledger and to the change at hand. */
@@ -44,6 +46,7 @@ export function appendBooking(
       stage_id: booking.stage?.id ?? null,
       stage_name: booking.stage?.name ?? null,
       note: booking.note,
+      is_knowing: booking.isKnowing === true ? 1 : 0,
       on_date: booking.on,
     },
     entries,
@@ -124,7 +127,7 @@ function lineOf(row: Row): number {
 }
 
 function sharedColumns(row: Row): Readonly<Record<string, Value>> {
-  const names = ['fabric_seq', 'project_seq', 'stage_id', 'stage_name', 'note'] as const;
+  const names = ['fabric_seq', 'project_seq', 'stage_id', 'stage_name', 'note', 'is_knowing'] as const;
   return Object.fromEntries(names.map((name) => [name, row[name] as Value]));
 }
 

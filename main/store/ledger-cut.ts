@@ -42,6 +42,7 @@ export function cutCloth(
       stage: stage.value,
       note: input.note,
       on: input.on,
+      isKnowing: input.length > free,
     };
     return success({
       bookingId: appendBooking(writable, booking, cutEntries(writable, piece.value, input, ownHold)),

@@ -55,22 +55,23 @@ export function buyCloth(
   });
 }
 
-/** Holds cloth for a project; only what nobody holds can be held. */
+/** Holds cloth for a project; more than is free of it only knowingly. */
 export function setAsideCloth(
   store: ReadableStore,
-  { pieceId, projectId, length, on, note }: ChannelInput<'ledger:set-aside'>,
+  { pieceId, projectId, length, knowingly = false, on, note }: ChannelInput<'ledger:set-aside'>,
 ): Result<Changed, Problem> {
   const [piece, project] = [findPiece(store, pieceId), findProject(store, projectId)];
   if (!piece.ok) return piece;
   if (!project.ok) return project;
-  if (length > piece.value.there - piece.value.held) return shortOfCloth(piece.value, 0, length);
+  const isOver = length > piece.value.there - piece.value.held;
+  if (isOver && !knowingly) return shortOfCloth(piece.value, 0, length);
   const words = `Set “${piece.value.fabric.name}” aside for “${project.value.name}”`;
   return recordOnPiece(
     store,
     words,
     piece.value,
     project.value.seq,
-    { on, note },
+    { on, note, isKnowing: knowingly && isOver },
     {
       kind: 'set-aside',
       lengthChange: 0,
@@ -169,16 +170,20 @@ export function shortOfCloth(
   return failure<Problem>({ code: 'short-of-cloth', free, there: piece.there, asked });
 }
 
+interface Said extends Pick<ChannelInput<'ledger:count'>, 'on' | 'note'> {
+  readonly isKnowing?: boolean;
+}
+
 function recordOnPiece(
   store: ReadableStore,
   words: string,
   piece: PieceRef,
   projectSeq: number | null,
-  { on, note }: Pick<ChannelInput<'ledger:count'>, 'on' | 'note'>,
+  { on, note, isKnowing = false }: Said,
   entry: Omit<NewEntry, 'pieceSeq'>,
 ): Result<Changed, Problem> {
   return recordChange(store, words, (writable) => {
-    const booking = { fabricSeq: piece.fabric.seq, projectSeq, stage: null, note, on };
+    const booking = { fabricSeq: piece.fabric.seq, projectSeq, stage: null, note, on, isKnowing };
     appendBooking(writable, booking, [{ ...entry, pieceSeq: piece.seq }]);
     return success({});
   });

@@ -12,6 +12,7 @@ export const UNDOABLE_TABLES = [
   'stash_kind',
   'place',
   'fabric',
+  'fabric_price',
   'piece_place',
 ] as const;
 

@@ -93,14 +93,16 @@ function readGroup(
         expected: `one of the fields ${names.join(', ')}`,
       };
     });
-  const outcomes = Object.entries(shape).map(([name, schema]) => {
+  const fields: [string, unknown][] = [];
+  const problems: FieldProblem[] = [];
+  for (const [name, schema] of Object.entries(shape)) {
     const value = Object.hasOwn(raw, name) ? raw[name] : undefined;
-    return [name, readBySchema(schema, value, bareUnit, [...path, name])] as const;
-  });
-  const problems = outcomes.flatMap(([, outcome]) => (outcome.ok ? [] : outcome.error));
+    const outcome = readBySchema(schema, value, bareUnit, [...path, name]);
+    if (!outcome.ok) problems.push(...outcome.error);
+    else if (outcome.value !== undefined) fields.push([name, outcome.value]);
+  }
   if (problems.length + unknown.length > 0) return failure([...problems, ...unknown]);
-  const fields = outcomes.map(([name, outcome]) => [name, outcome.ok ? outcome.value : undefined] as const);
-  return success(Object.fromEntries(fields.filter(([, value]) => value !== undefined)));
+  return success(Object.fromEntries(fields));
 }
 
 function readList(
@@ -117,10 +119,14 @@ function readList(
     const expected = `a list${boundsInWords({ minimum, maximum }, String)} items`;
     return failure([{ path, read: describeRead(raw), expected }]);
   }
-  const outcomes = raw.map((item: unknown, index) => readBySchema(element, item, bareUnit, [...path, index]));
-  const problems = outcomes.flatMap((outcome) => (outcome.ok ? [] : outcome.error));
-  if (problems.length > 0) return failure(problems);
-  return success(outcomes.map((outcome) => (outcome.ok ? outcome.value : undefined)));
+  const items: unknown[] = [];
+  const problems: FieldProblem[] = [];
+  raw.forEach((item: unknown, index) => {
+    const outcome = readBySchema(element, item, bareUnit, [...path, index]);
+    if (outcome.ok) items.push(outcome.value);
+    else problems.push(...outcome.error);
+  });
+  return problems.length > 0 ? failure(problems) : success(items);
 }
 
 function readVariant(

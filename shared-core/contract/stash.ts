@@ -4,7 +4,7 @@ import { bookingId, clothPieceId, fabricId, projectId, stageId, stashKindId } fr
 import type { BookingId, ClothPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
 import { placePath } from '#core/domain/place';
 import { clothKind, clothLength, clothWidth, fabricDetails } from '#core/domain/stash';
-import type { ClothKind, ClothPiece, Fabric, LedgerEntry } from '#core/domain/stash';
+import type { ClothKind, ClothPiece, ClothPrice, Fabric, LedgerEntry } from '#core/domain/stash';
 import { type Page, pageRequest, reads, writes } from './channel';
 import type { Changed } from './projects';
 
@@ -41,9 +41,26 @@ export interface Booking {
   readonly isTakenBack: boolean;
 }
 
+/** What a shop asks for an area of a fabric. */
+export interface FabricPrice extends ClothPrice {
+  /** Written down by the maker; otherwise it is what was paid last. */
+  readonly isOwn: boolean;
+}
+
+/** What cloth is worth in two other ways than by what was paid for the very piece. */
+export interface ClothCost {
+  /** At the cost of the cloth that came in first. */
+  readonly firstInMinor: number;
+  /** What as much of it would cost now; null while no price of a fabric is known. */
+  readonly againMinor: number | null;
+}
+
 export interface FabricPage extends FabricGlance {
   /** Newest first. */
   readonly ledger: readonly Booking[];
+  readonly price: FabricPrice | null;
+  /** What is there, counted in the other ways. */
+  readonly worth: ClothCost;
 }
 
 /** What a project has used and set aside, from the ledger alone. */
@@ -52,6 +69,8 @@ export interface ClothOfProject {
   readonly held: readonly { readonly piece: ClothPiece; readonly fabric: Fabric; readonly held: number }[];
   readonly usedArea: number;
   readonly costMinor: number;
+  /** What was used, counted in the other ways. */
+  readonly cost: ClothCost;
 }
 
 const size = z.object({ width: clothWidth, length: clothLength });
@@ -66,6 +85,13 @@ export const stashChannels = {
   /** Only a fabric whose ledger is empty, or taken back to the last booking, can be deleted; others stay, used up. */
   'fabric:delete': writes<Changed>()(z.object({ fabricId })),
   'fabric:set-photo': writes<Changed>()(z.object({ fabricId, bytes: z.instanceof(Uint8Array).nullable() })),
+  /** What a shop asks now for `length` across the usable width; null forgets it, and what was paid last counts again. */
+  'fabric:set-price': writes<Changed>()(
+    z.object({
+      fabricId,
+      price: z.object({ minor: z.int().min(1).max(100_000_000), length: clothLength }).nullable(),
+    }),
+  ),
 
   /** `kindId` names one of the maker's kinds; `unitLength` is the length of one of what is told by number, of which `size` holds a whole number. */
   'ledger:buy': writes<Changed & { readonly pieceId: ClothPieceId }>()(
@@ -81,8 +107,16 @@ export const stashChannels = {
       note,
     }),
   ),
+  /** Holds cloth for a project. More than is free is refused as short-of-cloth unless `knowingly` is set. */
   'ledger:set-aside': writes<Changed>()(
-    z.object({ pieceId: clothPieceId, projectId, length: clothLength, on: calendarDate, note }),
+    z.object({
+      pieceId: clothPieceId,
+      projectId,
+      length: clothLength,
+      knowingly: z.boolean().optional(),
+      on: calendarDate,
+      note,
+    }),
   ),
   'ledger:release': writes<Changed>()(
     z.object({ pieceId: clothPieceId, projectId, length: clothLength, on: calendarDate, note }),

@@ -88,6 +88,12 @@ export interface ClothPiece {
   readonly valueMinor: number;
 }
 
+/** What cloth costs to buy: `minor` for an area in (1/320 mm)². */
+export interface ClothPrice {
+  readonly minor: number;
+  readonly area: number;
+}
+
 export const entryKind = z.enum([
   'bought',
   'set-aside',

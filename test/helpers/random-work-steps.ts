@@ -152,7 +152,13 @@ export const steps: readonly UnvalidatedStep[] = [
   step('kind:keep', ['kindId'], kind),
   step('kind:keep', [], (deed) => ({ kindId: null, ...kind(deed) })),
   step('kind:delete', ['kindId'], () => ({})),
-  step('ledger:set-aside', ['pieceId', 'projectId'], cloth),
+  step('ledger:set-aside', ['pieceId', 'projectId'], (deed) => ({
+    ...cloth(deed),
+    ...(deed.pick[2] % 3 === 0 ? { knowingly: true } : {}),
+  })),
+  step('fabric:set-price', ['fabricId'], (deed) => ({
+    price: deed.amount % 3 === 0 ? null : { minor: 1 + (deed.amount % 5_000), length: inches(36) },
+  })),
   step('ledger:release', ['pieceId', 'projectId'], cloth),
   step('ledger:cut', ['pieceId', 'projectId'], cut),
   step('ledger:cut', ['pieceId', 'projectId'], cut),

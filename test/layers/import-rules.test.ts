@@ -89,6 +89,18 @@ const cases: Readonly<Record<string, { bad: readonly Files[]; good?: readonly Fi
     ],
     good: [{ 'shared-core/planner/dates.ts': value('#core/units/days'), 'shared-core/units/days.ts': empty }],
   },
+  'core-stash': {
+    bad: [
+      { 'shared-core/stash/cost.ts': types('#core/contract/stash'), 'shared-core/contract/stash.ts': empty },
+      {
+        'shared-core/stash/cost.ts': types('#core/calculators/yards'),
+        'shared-core/calculators/yards.ts': empty,
+      },
+    ],
+    good: [
+      { 'shared-core/stash/cost.ts': value('#core/domain/stash'), 'shared-core/domain/stash.ts': empty },
+    ],
+  },
   'core-contract': {
     bad: [
       {

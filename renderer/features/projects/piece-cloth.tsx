@@ -1,3 +1,4 @@
+import type { ClothCost } from '#core/contract/stash';
 import type { ProjectId } from '#core/domain/ids';
 import { formatArea } from '#core/units/format-area';
 import { formatMoney } from '#core/units/format-money';
@@ -61,6 +62,13 @@ export function PieceCloth({ projectId }: { readonly projectId: ProjectId }) {
           )}
         </ul>
       )}
+      {lines.length > 0 && <p className={styles['quiet']}>{otherCosts(cloth.cost, money)}</p>}
     </section>
   );
+}
+
+/** The same cloth counted in the other ways: by what came in first, and at what it would cost now. */
+function otherCosts({ firstInMinor, againMinor }: ClothCost, money: (minor: number) => string): string {
+  const again = againMinor === null ? '' : `; to buy it again, ${money(againMinor)}`;
+  return `By the very pieces cut. First in, first out: ${money(firstInMinor)}${again}.`;
 }

@@ -1,10 +1,11 @@
+import type { StashKindId } from '#core/domain/ids';
 import { measureOfKind } from '#core/domain/stash-kind';
 import type { Length } from '#core/units/length';
 import { useRead } from '#renderer/bridge/query';
 import { DateField } from '#renderer/ui/date-field';
 import { MoneyField } from '#renderer/ui/money-field';
 import { NumberField } from '#renderer/ui/number-field';
-import { Select } from '#renderer/ui/choice';
+import { type Option, Select } from '#renderer/ui/choice';
 import { ClothSizeField } from './cloth-size-field';
 import { KIND_WORDS } from './cloth-words';
 import { kindOfSize, type PieceDraft, withKind } from './fabric-draft';
@@ -65,7 +66,7 @@ function KindField({ piece, onChange }: Pick<BoughtFieldsProps, 'piece' | 'onCha
   const kinds = useRead('kind:list', {}).value ?? [];
   const chosen =
     kinds.find(({ id }) => id === piece.kindId) ?? kinds.find(({ form }) => form === piece.kind) ?? null;
-  const options = kinds
+  const options: Option<StashKindId | ''>[] = kinds
     .filter((kind) => !kind.isHidden || kind === chosen)
     .map(({ id, name }) => ({ value: id, words: name }));
   if (chosen === null) options.unshift({ value: '', words: KIND_WORDS[piece.kind].name });

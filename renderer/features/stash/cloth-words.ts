@@ -88,6 +88,16 @@ export function freeWords(pieces: readonly ClothPiece[], display: LengthDisplay)
   return words === stockWords(thereOf(pieces), display) ? 'a part set aside' : `${words} free`;
 }
 
+/** `8 in more spoken for than there is`; null where there is enough. */
+export function overbookedWords(
+  piece: Pick<ClothPiece, 'there' | 'held' | 'kind' | 'unitLength'>,
+  display: LengthDisplay,
+): string | null {
+  const over = piece.held - piece.there;
+  if (over <= 0) return null;
+  return `${amountBooked({ ...piece, length: lengthFromUnits(over) }, display)} more spoken for than there is`;
+}
+
 /** What is free of a piece, never less than nothing: more may be set aside than a count found. */
 export function freeLength({ there, held }: Pick<ClothPiece, 'there' | 'held'>): Length {
   return lengthFromUnits(Math.max(0, there - held));

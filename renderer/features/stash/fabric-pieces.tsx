@@ -7,6 +7,7 @@ import { moneyFromMinor } from '#core/units/money';
 import { useDisplay } from '#renderer/ui/display';
 import { Typeset } from '#renderer/ui/typeset';
 import { freeWords, stockWords, thereOf } from './cloth-words';
+import { FabricWorth } from './fabric-worth';
 import { holdsOf } from './holds';
 import { PieceCard } from './piece-card';
 import { LieDialog } from './lie-dialog';
@@ -39,6 +40,7 @@ export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
           <Typeset text={`${free}${worth}`} />
         </p>
       )}
+      <FabricWorth opened={opened} />
       {there === '' && ledger.length === 0 && (
         <p className={shared['quiet']}>No piece of it has been written down yet.</p>
       )}

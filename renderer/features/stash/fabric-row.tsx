@@ -6,7 +6,7 @@ import { useRead } from '#renderer/bridge/query';
 import { useDisplay } from '#renderer/ui/display';
 import { Typeset } from '#renderer/ui/typeset';
 import { ClothSample } from './cloth-sample';
-import { freeWords, stockWords, thereOf } from './cloth-words';
+import { freeWords, overbookedWords, stockWords, thereOf } from './cloth-words';
 import styles from './stash.module.css';
 
 /** How many fabrics are fetched at once, as the list is scrolled to them. */
@@ -37,6 +37,7 @@ function FabricRow({ glance, search }: { readonly glance: FabricGlance; readonly
   const back = search === '' ? '' : `?search=${encodeURIComponent(search)}`;
   const there = stockWords(thereOf(pieces), length);
   const free = freeWords(pieces, length);
+  const [over] = pieces.flatMap((piece) => overbookedWords(piece, length) ?? []);
   return (
     <div className={styles['line']}>
       <ClothSample fabric={fabric} />
@@ -55,6 +56,11 @@ function FabricRow({ glance, search }: { readonly glance: FabricGlance; readonly
         {there !== '' && free !== null && (
           <p className={styles['quiet']}>
             <Typeset text={free} />
+          </p>
+        )}
+        {over !== undefined && (
+          <p className={styles['over']}>
+            <Typeset text={over} />
           </p>
         )}
       </div>

@@ -6,7 +6,7 @@ import { moneyFromMinor } from '#core/units/money';
 import { Button } from '#renderer/ui/button';
 import { useDisplay } from '#renderer/ui/display';
 import { Typeset } from '#renderer/ui/typeset';
-import { amountBooked, amountFree, freeLength, pieceStock } from './cloth-words';
+import { amountBooked, amountFree, freeLength, overbookedWords, pieceStock } from './cloth-words';
 import type { Hold } from './holds';
 import { useKindName } from './kind-name';
 import { PieceDrawing } from './piece-drawing';
@@ -27,6 +27,7 @@ export function PieceCard({ piece, swatch, holds, largest, onAsk }: PieceCardPro
   const { length, currency, locale } = useDisplay();
   const size = pieceStock({ ...piece, length: piece.there }, length);
   const name = useKindName(piece);
+  const over = overbookedWords(piece, length);
   const isSomeFree = freeLength(piece) > 0;
   const free = isSomeFree ? `${amountFree(piece, length)} free` : 'nothing free';
   const value =
@@ -46,6 +47,11 @@ export function PieceCard({ piece, swatch, holds, largest, onAsk }: PieceCardPro
           <Typeset text={`${free}${value}`} />
         </p>
         {piece.place !== '' && <p className={shared['quiet']}>Lies in {piece.place}</p>}
+        {over !== null && (
+          <p className={styles['over']}>
+            <Typeset text={over} />
+          </p>
+        )}
         {holds.map((hold) => (
           <p key={hold.projectId} className={styles['hold']}>
             <span>
@@ -65,7 +71,7 @@ export function PieceCard({ piece, swatch, holds, largest, onAsk }: PieceCardPro
           </p>
         ))}
         <div className={styles['actions']}>
-          {isSomeFree && (
+          {piece.there > 0 && (
             <Button
               isSmall
               aria-label={named('Set aside')}

@@ -6,6 +6,7 @@ import { type Length, LENGTH_ZERO, lengthFromUnits } from '#core/units/length';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { today } from '#renderer/text/dates';
 import { Button } from '#renderer/ui/button';
+import { Checkbox } from '#renderer/ui/checkbox';
 import { Select } from '#renderer/ui/choice';
 import { DateField } from '#renderer/ui/date-field';
 import { Dialog } from '#renderer/ui/dialog';
@@ -41,6 +42,7 @@ export function PieceStepDialog({ step, onClose }: PieceStepDialogProps) {
   const [chosen, setChosen] = useState<ProjectId | null>(null);
   const [on, setOn] = useState<ReturnType<typeof today> | null>(today());
   const [note, setNote] = useState('');
+  const [isKnowing, setIsKnowing] = useState(false);
   const isSetAside = step.kind === 'set-aside';
   const { value: projects } = useRead('project:list', { archived: false }, { isOn: isSetAside });
   const projectId = chosen ?? projects?.items[0]?.project.id ?? null;
@@ -49,7 +51,7 @@ export function PieceStepDialog({ step, onClose }: PieceStepDialogProps) {
   const words = stepWords(step, step.piece.unitLength !== null);
   const book = async () => {
     if (length === null || (isSetAside && projectId === null)) return;
-    const answer = await booking.write({ length, projectId, on: on ?? today(), note });
+    const answer = await booking.write({ length, projectId, on: on ?? today(), note, isKnowing });
     if (answer.ok) onClose();
   };
   return (
@@ -86,12 +88,19 @@ export function PieceStepDialog({ step, onClose }: PieceStepDialogProps) {
             value={length}
             autoFocus
             minimum={step.kind === 'count' ? LENGTH_ZERO : 1}
-            maximum={step.kind === 'count' ? undefined : most}
+            maximum={step.kind === 'count' || isSetAside ? undefined : most}
             onCommit={setLength}
           />
           <DateField label="On" value={on} onChange={setOn} />
         </div>
         <TextField label="Note" isOptional value={note} maximum={500} onChange={setNote} />
+        {isSetAside && booking.problem?.code === 'short-of-cloth' && (
+          <Checkbox
+            label="Set it aside all the same: more is spoken for than there is"
+            isChecked={isKnowing}
+            onChange={setIsKnowing}
+          />
+        )}
       </Form>
       <ProblemNotice problem={booking.problem} />
     </Dialog>
@@ -103,6 +112,7 @@ interface Entered {
   readonly projectId: ProjectId | null;
   readonly on: ReturnType<typeof today>;
   readonly note: string;
+  readonly isKnowing: boolean;
 }
 
 function useBooking(step: PieceStep) {
@@ -112,11 +122,11 @@ function useBooking(step: PieceStep) {
   const counting = useWrite('ledger:count');
   const pieceId = step.piece.id;
   const all = [settingAside, releasing, discarding, counting];
-  const write = ({ length, projectId, on, note }: Entered) => {
+  const write = ({ length, projectId, on, note, isKnowing }: Entered) => {
     switch (step.kind) {
       case 'set-aside':
         if (projectId === null) throw new Error('Nobody to set it aside for');
-        return settingAside.write({ pieceId, projectId, length, on, note });
+        return settingAside.write({ pieceId, projectId, length, knowingly: isKnowing, on, note });
       case 'release':
         return releasing.write({ pieceId, projectId: step.hold.projectId, length, on, note });
       case 'discard':

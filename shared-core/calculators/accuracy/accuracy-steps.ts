@@ -75,11 +75,16 @@ function allowedSteps(input: AccuracyInput, details: AccuracyDetails): Explanati
   return [
     ...step(
       'Seams within this keep a block right, as a rule',
-      '√((T² − n·c²)/(n − 1))/2',
+      '√((T² − n·c²)/(n − 1))/2, or nothing',
       seamOffForLikely,
       LIKELY,
     ),
-    ...step('Seams within this keep a block right at worst', '(T − n·c)/(2(n − 1))', seamOffForWorst, WORST),
+    ...step(
+      'Seams within this keep a block right at worst',
+      '(T − n·c)/(2(n − 1)), or nothing',
+      seamOffForWorst,
+      WORST,
+    ),
   ];
 }
 

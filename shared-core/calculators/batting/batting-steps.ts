@@ -42,6 +42,8 @@ export function battingSteps(input: BattingInput, { packages, rolls }: BattingDe
       terms: [
         { symbol: 'a', means: 'one side of the package', quantity: givenLength(one.width) },
         { symbol: 'b', means: 'its other side', quantity: givenLength(one.length) },
+        { symbol: 'W', means: 'width of the batting', quantity: sideOf(input, bounds.width) },
+        { symbol: 'L', means: 'length of the batting', quantity: sideOf(input, bounds.length) },
       ],
       result: areaQuantity(one.spare),
       rule: {

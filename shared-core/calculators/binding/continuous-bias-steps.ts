@@ -23,6 +23,11 @@ export function continuousBiasSteps(asked: ContinuousBiasInput, details: Continu
     means: 'whole rows',
     quantity: countQuantity(rows, ['row', 'rows'], 'down'),
   };
+  const lengthTerm: Term = {
+    symbol: 'L',
+    means: 'length from one square',
+    quantity: lengthQuantity(one, { direction: 'down' }),
+  };
   return [
     {
       label: 'Side between the seams',
@@ -44,18 +49,14 @@ export function continuousBiasSteps(asked: ContinuousBiasInput, details: Continu
       label: 'Length from one square',
       formula: 'L = k · b · √2',
       terms: [rowsTerm, betweenTerm],
-      result: lengthQuantity(one, { direction: 'down' }),
+      result: lengthTerm.quantity,
       rule: derived('Every row runs once round the tube on the diagonal.'),
     },
     {
       label: 'With the ends cut square',
       formula: squares === 1 ? 'L − w' : 'm · (L − w)',
       terms: [
-        {
-          symbol: 'L',
-          means: 'length from one square',
-          quantity: lengthQuantity(one, { direction: 'down' }),
-        },
+        lengthTerm,
         stripTerm,
         ...(squares === 1
           ? []
@@ -78,8 +79,8 @@ export function continuousBiasSteps(asked: ContinuousBiasInput, details: Continu
     },
     {
       label: 'It promises too much by',
-      formula: squares === 1 ? '(a² ÷ w) ÷ (L − w) − 1' : 'm · (a² ÷ w) ÷ (m · (L − w)) − 1',
-      terms: [],
+      formula: '(a² ÷ w) ÷ (L − w) − 1',
+      terms: [sideTerm, stripTerm, lengthTerm],
       result: percentQuantity(100 * details.areaRuleExcess),
       rule: derived('Beside what this square really gives.'),
     },

@@ -161,7 +161,7 @@ function bendSteps(asked: OuterBindingInput, { bend }: OuterBindingDetails): rea
   return [
     {
       label: 'How far the strip has to give round the bend',
-      formula: 'g = max(f, s, c) ÷ (R − s)',
+      formula: 'g = max(f, s, c) ÷ (R − s), against limit',
       terms: [
         term('f', 'from the seam to the fold while sewing', lengthQuantity(reach, up)),
         term('s', 'seam allowance', givenLength(asked.seamAllowance)),

@@ -9,6 +9,12 @@ const EDGE_FORMULAS: Readonly<Record<CenterPatch['shape'], string>> = {
   polygon: 'D = shortest way from the hole’s center to a side',
 };
 
+/** Past a corner of a square the nearest point of it is the corner itself. */
+function edgeFormula({ patchShape, patchAcross, offsetAcross, offsetDown }: CenterClearanceInput): string {
+  const isPastCorner = Math.min(Math.abs(offsetAcross), Math.abs(offsetDown)) > patchAcross / 2;
+  return EDGE_FORMULAS[patchShape === 'square' && isPastCorner ? 'polygon' : patchShape];
+}
+
 /** From the nearest seam to what is left beside the seam line. */
 export function centerClearanceSteps(
   asked: CenterClearanceInput,
@@ -29,7 +35,7 @@ export function centerClearanceSteps(
   return [
     {
       label: 'From the hole’s center to the nearest seam',
-      formula: EDGE_FORMULAS[asked.patchShape],
+      formula: edgeFormula(asked),
       terms: [
         { symbol: 'A', means: 'center patch across', quantity: givenLength(asked.patchAcross) },
         { symbol: 'x', means: 'to the right of its middle', quantity: givenLength(asked.offsetAcross) },
@@ -52,7 +58,10 @@ export function centerClearanceSteps(
     {
       label: 'Largest hole at this center',
       formula: '2(D − s)',
-      terms: [{ symbol: 'D', means: 'to the nearest seam', quantity: toEdge }],
+      terms: [
+        { symbol: 'D', means: 'to the nearest seam', quantity: toEdge },
+        { symbol: 's', means: 'seam allowance', quantity: givenLength(asked.seamAllowance) },
+      ],
       result: lengthQuantity(details.largestHole, { direction: 'down' }),
       rule: { kind: 'derived', says: 'Its seam line just touches the nearest seam.' },
     },

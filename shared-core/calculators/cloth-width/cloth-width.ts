@@ -72,7 +72,8 @@ function calculateClothWidth(input: ClothWidthInput): Result<Calculation<ClothWi
   if (byArea + CHART_SPREAD_UNITS + input.yardageStep > MAX_LENGTH_UNITS) return failure(refuseNarrow(input));
   const byChart = chartLength(input.length, input.fromWidth, input.toWidth);
   const area = bought(input, byArea);
-  const toBuy = bought(input, (byChart ?? byArea) + (input.isOneWay ? CHART_SPREAD_UNITS : 0));
+  const plain = byChart ?? byArea;
+  const toBuy = bought(input, plain + (input.isOneWay ? CHART_SPREAD_UNITS : 0));
   return success({
     figures: [
       { label: 'Cloth to buy', quantity: toBuy },
@@ -83,7 +84,7 @@ function calculateClothWidth(input: ClothWidthInput): Result<Calculation<ClothWi
       { label: 'By area', quantity: area },
     ],
     tables: [],
-    explanation: [areaStep(input, area), ...chartSteps(input, byChart), ...oneWaySteps(input, toBuy)],
+    explanation: [areaStep(input, area), ...chartSteps(input, byChart), ...oneWaySteps(input, plain, toBuy)],
     notes: widthNotes(byChart),
     diagram: null,
     details: { byChart, byArea, toBuy: toBuy.rounded },
@@ -141,13 +142,24 @@ function chartSteps(input: ClothWidthInput, byChart: number | null): readonly St
   ];
 }
 
-function oneWaySteps(input: ClothWidthInput, toBuy: LengthQuantity): readonly Step[] {
+function oneWaySteps(input: ClothWidthInput, plain: number, toBuy: LengthQuantity): readonly Step[] {
   if (!input.isOneWay) return [];
   return [
     {
       label: 'With a one-way print',
-      formula: 'as above + ¼ yd',
-      terms: [],
+      formula: 'L + q',
+      terms: [
+        {
+          symbol: 'L',
+          means: 'as above',
+          quantity: lengthQuantity(plain, { direction: 'up', use: 'yardage' }),
+        },
+        {
+          symbol: 'q',
+          means: 'for one-way cloth',
+          quantity: lengthQuantity(CHART_SPREAD_UNITS, { direction: 'up', use: 'yardage' }),
+        },
+      ],
       result: toBuy,
       rule: { kind: 'published', says: 'The chart’s own note: add a quarter of a yard for one-way cloth.' },
     },

@@ -7,16 +7,13 @@ import { type CurveStrainDetails, type CurveStrainInput, curveOf } from './curve
 import { curveStrains, greatestStrain, strainVerdict } from './strain';
 import { strainSteps } from './strain-steps';
 
-/** The same strip folded double and single; a fold the seam uses up is left out. */
+/** The same strip folded double and single; a seam that uses up the one fold uses up the other too. */
 export function foldsTable(asked: CurveStrainInput): Table {
   const limits = limitsFromInputs(asked);
-  const folds = (['double', 'single'] as const).filter(
-    (fold) => foldReach(fold, asked.stripWidth, asked.seamAllowance) > 0,
-  );
   return {
     title: 'Double and single fold',
     columns: ['Fold', 'From the seam to the fold', 'It has to give by', 'Verdict'],
-    rows: folds.map((fold): readonly Quantity[] => {
+    rows: (['double', 'single'] as const).map((fold): readonly Quantity[] => {
       const strain = greatestStrain(curveStrains(curveOf(asked, fold)));
       return [
         wordsQuantity(fold),

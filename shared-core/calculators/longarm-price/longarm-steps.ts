@@ -53,6 +53,11 @@ export function longarmSteps(input: LongarmPriceInput, details: LongarmPriceDeta
       formula: 'quilting + the other lines',
       terms: [
         { symbol: 'quilting', means: 'as above, rounded', quantity: moneyQuantity(details.quilting.minor) },
+        {
+          symbol: 'the other lines',
+          means: 'each of them rounded',
+          quantity: moneyQuantity(details.totalMinor - details.quilting.minor),
+        },
       ],
       result: moneyQuantity(details.totalMinor),
       rule: { kind: 'common practice', says: 'Each line is rounded once, and the rounded lines are added.' },
@@ -99,7 +104,15 @@ function weightSteps(input: LongarmPriceInput, details: LongarmPriceDetails): re
     {
       label: 'Weight of the parcel',
       formula: 'top + backing and batting + packing',
-      terms: [{ symbol: 'packing', means: 'box and packing', quantity: grams(input.packing) }],
+      terms: [
+        { symbol: 'top', means: 'as above', quantity: grams(details.topGrams) },
+        {
+          symbol: 'backing and batting',
+          means: 'as above',
+          quantity: grams(details.backingGrams + details.battingGrams),
+        },
+        { symbol: 'packing', means: 'box and packing', quantity: grams(input.packing) },
+      ],
       result: grams(details.parcelGrams),
       rule: { kind: 'derived', says: 'The sum of its parts, up to the next gram.' },
     },

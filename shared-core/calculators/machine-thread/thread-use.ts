@@ -59,8 +59,11 @@ export function threadSteps(
     },
     {
       label: 'Bobbins to wind',
-      formula: 'from the bobbin ÷ what one holds, up to the next whole bobbin',
-      terms: [{ symbol: 'holds', means: 'thread on one bobbin', quantity: givenLength(input.bobbinHolds) }],
+      formula: 'B ÷ h, up to the next whole bobbin',
+      terms: [
+        { symbol: 'B', means: 'from the bobbin', quantity: thread(byFactor.bobbin) },
+        { symbol: 'h', means: 'thread on one bobbin', quantity: givenLength(input.bobbinHolds) },
+      ],
       result: bobbins,
       rule: { kind: 'derived', says: 'A bobbin begun counts as one.' },
     },

@@ -44,6 +44,7 @@ function reverseStep({ fromCut, input }: PatchSizeWork): Explanation {
           quantity: lengthQuantity(fromCut.cut, { direction: 'nearest' }),
         },
         seamTerm(input),
+        ...(fromCut.terms ?? []).map(termOf),
       ],
       result: lengthQuantity(fromCut.finished, { direction: 'down' }),
       rule: { kind: 'derived', says: 'The cut shape with the seam taken off on every side.' },
@@ -64,12 +65,13 @@ function cutSteps(work: PatchSizeWork, patches: readonly SizedPatch[]): Explanat
   return distinct.slice(0, MOST_EDGES).flatMap(({ label, edge, result }): Explanation => {
     const { customary } = edge;
     const terms = [...edge.terms.map(termOf), seamTerm(work.input)];
-    const useHabit = customary !== null && work.input.rounding === 'customary';
     const rounding = { step: work.input.cutStep, direction: 'up' } as const;
     const exact = lengthQuantity(edge.exact, rounding);
     const step: Step = { label, formula: edge.formula, terms, result: exact, rule: GROWN };
-    if (!useHabit) return [step];
-    const habit = { ...result, exact: Math.max(customary.exact, edge.exact) };
+    const isHabitUsed =
+      customary !== null && work.input.rounding === 'customary' && customary.exact >= edge.exact;
+    if (!isHabitUsed) return [step];
+    const habit = { ...result, exact: customary.exact };
     const byHabit = `${label}, by habit`;
     return [
       step,
@@ -123,7 +125,7 @@ function stripSteps({ needed }: PatchSizeWork): Explanation {
 function clothSteps({ input, needed }: PatchSizeWork): Explanation {
   return clothPerFabric(needed.strips).map(({ fabric, cloth }) => ({
     label: `Cloth to have of ${fabric.toLowerCase()}`,
-    formula: 'sum of its strips, rounded up',
+    formula: 'Σ, rounded up to whole y',
     terms: [
       { symbol: 'Σ', means: 'all strips of it', quantity: givenLength(cloth) },
       { symbol: 'y', means: 'what cloth is sold by', quantity: givenLength(input.yardageStep) },

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { lengthField } from '#core/domain/fields';
 import type { Polygon } from '#core/geometry/polygon';
 import { type Length, lengthFromInches } from '#core/units/length';
-import type { CutEdge } from './cut-edge';
+import type { CutEdge, EdgeTerm } from './cut-edge';
 import type { CutShape } from './cut-shapes';
 
 /** Which of the unit's fabrics a patch is cut from. */
@@ -44,7 +44,9 @@ export interface UnitPlan {
 /** Finished sizes worked out from cut ones, and how the size that decides was found. */
 export interface FromCut<Sizes> {
   readonly sizes: Sizes;
+  /** In the cut size `C`, the seam `s` and what `terms` say. */
   readonly formula: string;
+  readonly terms?: readonly EdgeTerm[];
   readonly cut: number;
   readonly finished: number;
 }

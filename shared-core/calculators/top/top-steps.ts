@@ -26,7 +26,7 @@ export function topSteps(work: TopWork): Explanation {
   return [...sizes, unfinished, ...seamSteps(work), ...clothSteps(work)];
 }
 
-function seamSteps({ seams, seamLength }: TopWork): Explanation {
+function seamSteps({ seams, seamLength, halfPatchEdges, topEdge }: TopWork): Explanation {
   return [
     {
       label: 'Seams to sew',
@@ -37,14 +37,10 @@ function seamSteps({ seams, seamLength }: TopWork): Explanation {
     },
     {
       label: 'Length of all seams, finished',
-      formula: '(Σp − P)/2',
+      formula: 'h − P ÷ 2, or nothing',
       terms: [
-        {
-          symbol: 'Σp',
-          means: 'edges of all patches',
-          quantity: countQuantity(seams + 1, ['patch', 'patches']),
-        },
-        { symbol: 'P', means: 'edge of the top', quantity: countQuantity(1, ['top', 'tops']) },
+        lengthTerm('h', 'half the edges of all patches', halfPatchEdges),
+        lengthTerm('P', 'edge of the top', topEdge),
       ],
       result: lengthQuantity(seamLength, { direction: 'nearest' }),
       rule: {

@@ -10,7 +10,7 @@ import { clothRefusal } from '../patches/patch-size-work';
 import type { CutPatch } from '../patches/patch-unit';
 import { planUnit } from '../patches/patch-units';
 import { addRounds } from './add-rounds';
-import { type Assembly, findBlock, tooLarge, unknownBlock, WIDEST_TOP } from './assembly';
+import { type Assembly, findBlock, lengthTerm, tooLarge, unknownBlock, WIDEST_TOP } from './assembly';
 import { type BlockMake, makeOfBlock } from './block-seams';
 import { layRings } from './lay-rings';
 import { layRows } from './lay-rows';
@@ -26,6 +26,9 @@ export interface TopWork {
   readonly seams: number;
   /** Finished length: half of what all patches have more in edges than the top has. */
   readonly seamLength: number;
+  /** Finished, in 1/320 mm. Half, since all edges of a large top of small patches are longer than a length may be. */
+  readonly halfPatchEdges: number;
+  readonly topEdge: number;
 }
 
 export interface CountedBlock {
@@ -50,9 +53,20 @@ export function workOutTop(input: TopInput): Result<TopWork, Refusal> {
     (sum, { count, make }) => sum + count * make.patches,
     assembly.pieces.length,
   );
-  const seamLength = Math.max(0, (edges + inBlocks - polygonPerimeter(assembly.outline)) / 2);
-  if (seamLength > MAX_LENGTH_UNITS) return failure(tooLarge());
-  return success({ input, assembly, counted, needed: needed.value, seams: patches - 1, seamLength });
+  const halfPatchEdges = (edges + inBlocks) / 2;
+  if (halfPatchEdges > MAX_LENGTH_UNITS) return failure(tooLarge());
+  const topEdge = polygonPerimeter(assembly.outline);
+  const seamLength = Math.max(0, halfPatchEdges - topEdge / 2);
+  return success({
+    input,
+    assembly,
+    counted,
+    needed: needed.value,
+    seams: patches - 1,
+    seamLength,
+    halfPatchEdges,
+    topEdge,
+  });
 }
 
 function assemble({ layout, blocks, seamAllowance }: TopInput): Result<Assembly, Refusal> {
@@ -78,7 +92,15 @@ function alone(block: BlockKind): Assembly {
   return {
     blocks: [{ block, x: 0, y: 0 }],
     pieces: [],
-    steps: [{ label: 'Center', width, length, formula: 'W', terms: [] }],
+    steps: [
+      {
+        label: 'Center',
+        width,
+        length,
+        formula: 'W',
+        terms: [lengthTerm('W', 'width of the center', width)],
+      },
+    ],
     misfits: [],
     x: 0,
     y: 0,

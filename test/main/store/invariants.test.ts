@@ -68,6 +68,47 @@ describe('the file itself refuses, whoever asks in SQL,', () => {
       `INSERT OR IGNORE ${entry("2, 1, 'released', 0, -99999999, 0, NULL")}`,
       'More than there is',
     ],
+    [
+      'to set aside more than is free, unknowing',
+      `INSERT ${entry("2, 1, 'set-aside', 0, 99999999, 0, NULL")}`,
+      'Spoken for already',
+    ],
+    [
+      'to set aside more than is free, unknowing, ignoring that',
+      `INSERT OR IGNORE ${entry("2, 1, 'set-aside', 0, 99999999, 0, NULL")}`,
+      'Spoken for already',
+    ],
+    [
+      'to cut what is set aside, unknowing',
+      `INSERT ${entry("3, 1, 'cut', -585216, 0, 0, NULL")}`,
+      'Spoken for already',
+    ],
+    [
+      'to throw away what is set aside',
+      `INSERT ${entry("1, 1, 'discarded', -585216, 0, 0, NULL")}`,
+      'Spoken for already',
+    ],
+    ['to call a booking knowing afterwards', 'UPDATE booking SET is_knowing = 1', 'never edited'],
+    [
+      'a booking that half knows',
+      "INSERT INTO booking (id, fabric_seq, is_knowing, note, on_date, recorded_at) VALUES ('x', 1, 2, '', '2027-02-28', 0)",
+      'is_knowing IN',
+    ],
+    [
+      'a price of nothing',
+      `INSERT INTO fabric_price SELECT '${NO_SUCH_ID}', id, 0, 1 FROM fabric`,
+      'price_minor > 0',
+    ],
+    [
+      'a price of no fabric',
+      `INSERT INTO fabric_price VALUES ('${NO_SUCH_ID}', '${NO_SUCH_ID}', 1, 1)`,
+      'FOREIGN KEY',
+    ],
+    [
+      'two prices of one fabric',
+      `INSERT INTO fabric_price SELECT '${NO_SUCH_ID}', id, 1, 1 FROM fabric; INSERT INTO fabric_price SELECT 'other', id, 1, 1 FROM fabric`,
+      'UNIQUE',
+    ],
     ['to hold cloth for nobody', `INSERT ${entry("1, 1, 'set-aside', 0, 1, 0, NULL")}`, 'held for a project'],
     ['a purchase that takes cloth away', `INSERT ${entry("1, 1, 'bought', -1, 0, 0, NULL")}`, 'CASE kind'],
     ['an entry of no known kind', `INSERT ${entry("1, 1, 'lost', -1, 0, 0, NULL")}`, 'CASE kind'],

@@ -94,6 +94,29 @@ describe('setting aside and releasing', () => {
   });
 });
 
+describe('setting aside more than is free', () => {
+  test('is done only knowingly, shows as a shortage, and can be undone and done again', () => {
+    const { workshop, fabricId, pieceId, projectId, aside } = bench();
+    aside(60, addProject(workshop, { name: 'Another' }).projectId);
+    expect(aside(20)).toMatchObject({ ok: false, error: { code: 'short-of-cloth', free: inches(12) } });
+    const more = { pieceId, projectId, length: inches(20), knowingly: true, ...ASIDE };
+    workshop.get('ledger:set-aside', more);
+    expect(pieces(workshop, fabricId)).toEqual([[inches(72), inches(80), 2000]]);
+    expect(workshop.get('fabric:open', { fabricId }).areaFree).toBe(0);
+    workshop.get('change:undo', {});
+    expect(pieces(workshop, fabricId)).toEqual([[inches(72), inches(60), 2000]]);
+    workshop.get('change:redo', {});
+    expect(pieces(workshop, fabricId)).toEqual([[inches(72), inches(80), 2000]]);
+  });
+
+  test('leaves to each project what it holds: it may cut that without being asked again', () => {
+    const { workshop, aside, cut, fabricId } = bench();
+    aside(60);
+    expect(cut(60)).toMatchObject({ ok: true });
+    expect(pieces(workshop, fabricId)).toEqual([[inches(12), 0, 333]]);
+  });
+});
+
 describe('cutting', () => {
   test('uses up what the project holds first, then free cloth', () => {
     const { workshop, fabricId, cut, aside } = bench();

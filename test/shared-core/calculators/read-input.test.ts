@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
+import { describeRead } from '#core/calculators/read-field';
 import { readInput } from '#core/calculators/read-input';
 import {
   choiceField,
@@ -224,6 +225,30 @@ describe('reading an input', () => {
     expect(read).toEqual({
       ok: false,
       error: [{ path: ['to'], read: '2', expected: 'a number not below the first' }],
+    });
+  });
+
+  it('says what was read where such a rule names a line of a list, and nothing of a place that is not there', () => {
+    const list = z.object({ sizes: z.array(countField({ title: 'Size', minimum: 0, maximum: 9 })).max(3) });
+    const readAt = (path: (string | number)[]) => {
+      const read = readInput(
+        list.refine(() => false, { path, message: 'another size' }),
+        { sizes: [4, 7] },
+        'in',
+      );
+      return read.ok ? [] : read.error;
+    };
+    expect(readAt(['sizes', 1])).toEqual([{ path: ['sizes', 1], read: '7', expected: 'another size' }]);
+    const nothing = describeRead(undefined);
+    for (const path of [['sizes', 'length'], ['toString'], ['sizes', 5], ['sizes', 0, 'x']])
+      expect(readAt(path)).toEqual([{ path, read: nothing, expected: 'another size' }]);
+  });
+
+  it('takes any text where none is said to be too long, and says what it expected of anything else', () => {
+    const free = z.object({ note: z.string() });
+    expect(readInput(free, { note: ' as cut ' }, 'in')).toEqual({ ok: true, value: { note: 'as cut' } });
+    expect(readInput(free, { note: 5 }, 'in')).toMatchObject({
+      error: [{ path: ['note'], expected: 'text' }],
     });
   });
 });

@@ -35,7 +35,8 @@ export const halfRectangleTriangles: PatchUnit<Sizes> = {
     const length = sizes.length - seam - (seam * (diagonal + sizes.length)) / sizes.width;
     return {
       sizes: { ...sizes, width: finished, length },
-      formula: 'W = C − s − s(D + C)/E, where E is the cut length and D the cut diagonal',
+      formula: 'W = C − s − s(D + C)/E',
+      terms: [edgeTerm('E', 'cut length', sizes.length), edgeTerm('D', 'cut diagonal', diagonal)],
       cut: sizes.width,
       finished,
     };

@@ -25,10 +25,7 @@ export const kite: PatchUnit<Sizes> = {
   plan: ({ longSide, round }, seam) => {
     const half = halfAngle(round);
     const [sine, cosine] = [Math.sin(half), Math.cos(half)];
-    const terms = [
-      edgeTerm('L', 'finished long side', longSide),
-      angleTerm('a', 'half the sharp angle', (half * 180) / Math.PI),
-    ];
+    const terms = [edgeTerm('L', 'finished long side', longSide), halfAngleTerm(half)];
     const across = exactEdge(
       '2L·sin a + 2s(sin a + cos a)',
       2 * longSide * sine + 2 * seam * (sine + cosine),
@@ -64,12 +61,17 @@ export const kite: PatchUnit<Sizes> = {
     const half = halfAngle(sizes.round);
     const finished = sizes.longSide / (2 * Math.sin(half)) - seam * (1 + 1 / Math.tan(half));
     const formula = 'L = C/(2·sin a) − s(1 + 1/tan a)';
-    return { sizes: { ...sizes, longSide: finished }, formula, cut: sizes.longSide, finished };
+    const terms = [halfAngleTerm(half)];
+    return { sizes: { ...sizes, longSide: finished }, formula, terms, cut: sizes.longSide, finished };
   },
 };
 
 function halfAngle(round: Sizes['round']): number {
   return round === 'six' ? Math.PI / 6 : Math.PI / 8;
+}
+
+function halfAngleTerm(half: number) {
+  return angleTerm('a', 'half the sharp angle', (half * 180) / Math.PI);
 }
 
 /** The axis along the strip: sharp point at the left, right angles `shoulder` along it. */

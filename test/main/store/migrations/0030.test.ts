@@ -1,67 +1,58 @@
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { createStoreAt, inches, openWorkshop, temporaryFolder, TODAY } from '#test/helpers/workshop';
+import { calendarDate } from '#core/units/calendar-date';
+import { createStoreAt, inches, openWorkshop, temporaryFolder } from '#test/helpers/workshop';
 
-const FABRIC = '00000000-0000-4000-8000-0000000000f1';
-const PIECE = '00000000-0000-4000-8000-0000000000c1';
+const ON = calendarDate('2027-03-01');
+const [FABRIC, PROJECT, PIECE] = ['1', '2', '3'].map(
+  (digit) => `${digit}0000000-0000-4000-8000-000000000000`,
+);
 
-/** A workshop of the step before: a fabric whose place was changed from the attic to a shelf, with a piece bought. */
-function olderWorkshop(): string {
+/** A file as the version before wrote it: a piece of 72 in that is cut to 52 although 60 are set aside. */
+function overbookedFile(): string {
   const file = path.join(temporaryFolder(), 'workshop.sqlite');
-  const older = createStoreAt(20, file);
-  older.exec(`
-    INSERT INTO change_log (id, words, made_at, is_undone) VALUES ('00000000-0000-4000-8000-0000000000aa', 'Added it', 1, 0);
+  const database = createStoreAt(20, file);
+  const booking = (seq: number, project: string) =>
+    `INSERT INTO booking (seq, id, fabric_seq, project_seq, note, on_date, recorded_at)
+    VALUES (${String(seq)}, 'booking ${String(seq)}', 1, ${project}, '', '2027-02-28', 0);`;
+  const entry = (seq: number, kind: string, length: number, held: number, value: number) =>
+    `INSERT INTO ledger_entry (id, booking_seq, piece_seq, kind, length_change, held_change, value_change)
+    VALUES ('entry ${String(seq)}', ${String(seq)}, 1, '${kind}', ${String(length)}, ${String(held)}, ${String(value)});`;
+  database.exec(`
+    INSERT INTO change_log VALUES (1, 'change', 'Cut “Rust leaves”', 0, 0);
     UPDATE current_change SET change_seq = 1;
+    INSERT INTO project (id, name, purpose, for_whom, outline_json, has_slit, habit_changes_json, notes, is_archived, created_at, changed_at)
+      VALUES ('${PROJECT ?? ''}', 'Autumn ring', 'own', '', '{"shape":"circle","diameter":406400}', 0, '{}', '', 0, 0, 0);
     INSERT INTO fabric (id, name, print, color_words, fiber, direction, width, is_washed, supplier, place, swatch, notes, created_at)
-      VALUES ('${FABRIC}', 'Rust leaves', '', '', '', 'any', 341376, 1, '', 'Attic', '#a0522d', '', 1);
-    INSERT INTO cloth_piece (id, fabric_seq, kind, width) VALUES ('${PIECE}', 1, 'yardage', 341376);
-    INSERT INTO booking (id, fabric_seq, note, on_date, recorded_at) VALUES ('b', 1, '', '${TODAY}', 1);
-    INSERT INTO ledger_entry (id, booking_seq, piece_seq, kind, length_change, held_change, value_change)
-      VALUES ('e', 1, 1, 'bought', 292608, 0, 1000);
-    INSERT INTO change_booking VALUES (1, 1);
-    INSERT INTO change_log (id, words, made_at, is_undone) VALUES ('00000000-0000-4000-8000-0000000000ab', 'Moved it', 2, 0);
-    UPDATE current_change SET change_seq = 2;
-    UPDATE fabric SET place = 'Sewing room, shelf 2';
-    UPDATE current_change SET change_seq = NULL;
-  `);
-  older.close();
+      VALUES ('${FABRIC ?? ''}', 'Rust leaves', '', '', '', 'any', ${String(inches(42))}, 0, '', '', '#a0522d', '', 0);
+    DELETE FROM change_row;
+    INSERT INTO cloth_piece (id, fabric_seq, kind, width) VALUES ('${PIECE ?? ''}', 1, 'yardage', ${String(inches(42))});
+    ${booking(1, 'NULL')} ${entry(1, 'bought', inches(72), 0, 2_000)}
+    ${booking(2, '1')} ${entry(2, 'set-aside', 0, inches(60), 0)}
+    ${booking(3, 'NULL')} ${entry(3, 'cut', 0 - inches(20), 0, -555)}
+    INSERT INTO change_booking VALUES (1, 3);
+    UPDATE current_change SET change_seq = NULL;`);
+  database.close();
   return file;
 }
 
-test('places written in words become places of the tree, a level for each part, and are found as before', () => {
-  const workshop = openWorkshop(olderWorkshop());
-  const { fabric, pieces } = workshop.get('fabric:open', { fabricId: FABRIC as never });
-  expect(fabric.place).toBe('Sewing room, shelf 2');
-  expect(pieces).toMatchObject([
-    { id: PIECE, kind: 'yardage', kindId: null, unitLength: null, there: inches(36) },
-  ]);
-  expect(workshop.get('place:list', {}).map(({ path: at, fabrics }) => [at, fabrics])).toEqual([
-    ['Attic', 0],
-    ['Sewing room', 0],
-    ['Sewing room, shelf 2', 1],
-  ]);
-  expect(workshop.get('fabric:list', { search: 'sewing shelf' }).total).toBe(1);
-  expect(workshop.get('fabric:list', { search: 'attic' }).total).toBe(0);
-});
-
-test('what was changed before the step can still be undone and redone', () => {
-  const workshop = openWorkshop(olderWorkshop());
-  const place = () => workshop.get('fabric:open', { fabricId: FABRIC as never }).fabric.place;
+test('what was booked before counts as known, so that it can be undone and done again', () => {
+  const workshop = openWorkshop(overbookedFile());
+  const piece = () => workshop.get('fabric:open', { fabricId: FABRIC as never }).pieces[0];
+  expect(piece()).toMatchObject({ there: inches(52), held: inches(60), valueMinor: 1_445 });
   workshop.get('change:undo', {});
-  expect(place()).toBe('Attic');
+  expect(piece()).toMatchObject({ there: inches(72), held: inches(60) });
   workshop.get('change:redo', {});
-  expect(place()).toBe('Sewing room, shelf 2');
+  expect(piece()).toMatchObject({ there: inches(52), held: inches(60) });
 });
 
-test('pieces take the new kinds, and are no more to be edited than before', () => {
-  const { context } = openWorkshop(olderWorkshop());
-  const run = (sql: string) => () => context.store.database.exec(sql);
-  expect(
-    run(`INSERT INTO cloth_piece (id, fabric_seq, kind, width) VALUES ('t', 1, 'thread', 320)`),
-  ).not.toThrow();
-  expect(
-    run(`INSERT INTO cloth_piece (id, fabric_seq, kind, width) VALUES ('u', 1, 'string', 320)`),
-  ).toThrow();
-  expect(run(`UPDATE cloth_piece SET width = 1`)).toThrow('The ledger is never edited');
-  expect(run(`DELETE FROM cloth_piece`)).toThrow('The ledger is never edited');
+test('what is booked from now on makes a shortage larger only knowingly', () => {
+  const workshop = openWorkshop(overbookedFile());
+  const more = { pieceId: PIECE as never, projectId: PROJECT as never, length: inches(1), on: ON, note: '' };
+  expect(workshop.fail('ledger:set-aside', more)).toMatchObject({ code: 'short-of-cloth' });
+  workshop.get('ledger:set-aside', { ...more, knowingly: true });
+  const knowing = workshop.context.store.database
+    .prepare('SELECT is_knowing FROM booking ORDER BY seq')
+    .pluck();
+  expect(knowing.all()).toEqual([1, 1, 1, 1]);
 });

@@ -57,7 +57,8 @@ describe('the page of a fabric', () => {
     await userEvent.clear(field(/^How much/));
     await userEvent.type(field(/^How much/), '3 yd');
     await press(/^Set it aside/);
-    expect(field(/^How much/)).toHaveAccessibleDescription(/72 in or less/);
+    expect(await screen.findByText(/not enough of this: 108 in asked for, 72 in free/)).toBeVisible();
+    expect(workshop.get('fabric:open', { fabricId }).pieces).toMatchObject([{ held: 0 }]);
     await userEvent.clear(field(/^How much/));
     await userEvent.type(field(/^How much/), '1/2 yd');
     await press(/^Set it aside/);
@@ -67,6 +68,33 @@ describe('the page of a fabric', () => {
     await press(/^Release it/);
     await waitFor(() => expect(held()).toEqual([]));
     expect(workshop.get('fabric:open', { fabricId }).ledger).toHaveLength(3);
+  });
+
+  it('sets more aside than there is only when told so, and shows by how much', async () => {
+    openPage({ heldInches: 60 });
+    await press(/^Set aside/);
+    await screen.findByRole('combobox', { name: 'For which piece' });
+    await userEvent.clear(field(/^How much/));
+    await userEvent.type(field(/^How much/), '20');
+    await press(/^Set it aside/);
+    await userEvent.click(await screen.findByRole('checkbox', { name: /all the same/ }));
+    await press(/^Set it aside/);
+    expect(await screen.findByText('8 in more spoken for than there is')).toBeVisible();
+  });
+
+  it('tells what it is worth in three ways, the last at a price that is written down', async () => {
+    openPage();
+    const worth = async (name: string) =>
+      (await screen.findByText(name)).nextElementSibling?.textContent ?? '';
+    expect(await worth('First in, first out')).toBe('$20.00');
+    expect(await worth('Price now')).toBe('$10.00 a yard, as last paid');
+    await press(/^Write down a price/);
+    await userEvent.clear(field(/^Price of a yard/));
+    await userEvent.type(field(/^Price of a yard/), '12.50');
+    await press(/^Keep the price/);
+    await waitFor(async () => expect(await worth('Price now')).toBe('$12.50 a yard'));
+    expect(await worth('To buy it again')).toBe('$25.00');
+    expect(await worth('As paid')).toBe('$20.00');
   });
 
   it('corrects a piece to what was counted, down to nothing', async () => {

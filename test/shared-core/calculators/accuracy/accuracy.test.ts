@@ -6,7 +6,8 @@ import type { AccuracyDetails } from '#core/calculators/accuracy/accuracy-work';
 import { formatSentence } from '#core/calculators/format-quantity';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { currencyFromCode } from '#core/units/money';
-import { lengthFromInches, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
+import { lengthFromInches, lengthFromMillimetres, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
+import { METRIC_HABITS } from '#test/helpers/measurements';
 
 const inches = lengthFromInches;
 
@@ -152,4 +153,156 @@ it('warns where a block is as a rule further off than can be eased, with the siz
   const warnings = notes.filter(({ kind }) => kind === 'warning').map((note) => formatSentence(note, style));
   expect(warnings).toHaveLength(1);
   expect(warnings[0]).toContain('off by 3/16 in');
+});
+
+const answerFor = (changes: Partial<AccuracyInput>) => {
+  const answer = accuracy.calculate(inputWith(changes));
+  if (!answer.ok) throw new Error(answer.error.says);
+  return answer.value;
+};
+
+describe('what is said of an error', () => {
+  const saidOf = (changes: Partial<AccuracyInput>) =>
+    answerFor(changes).notes.map(({ says }) => says.slice(0, 12));
+  const warning = 'A block is o';
+  const atWorst = 'If all error';
+  const trimming = 'Trimmed to s';
+  const always = 'A seam that ';
+
+  // Four cuts off by c and nothing else are off by 2c as a rule and 4c at worst (derived).
+  const cutsOnly = { patchesAcross: 4, blocksAcross: 1, seamOff: inches(0), cutOff: inches(1 / 32) };
+
+  it.each([
+    [1 / 17, [warning, trimming, always]],
+    [1 / 16, [atWorst, trimming, always]],
+    [1 / 9, [atWorst, trimming, always]],
+    [1 / 8, [always]],
+    [1, [always]],
+  ])('that is 1/16 in as a rule and 1/8 in at worst, where %d in can be eased', (tolerance, said) => {
+    expect(
+      saidOf({ ...cutsOnly, tolerance: lengthFromUnits(Math.round(tolerance * UNITS_PER_INCH)) }),
+    ).toEqual(said);
+  });
+
+  it('does not send a maker to trim blocks who trims them', () => {
+    const rows = { ...cutsOnly, blocksAcross: 5, tolerance: inches(1 / 8) };
+    expect(saidOf(rows)).toEqual([trimming, always]);
+    expect(saidOf({ ...rows, trimsBlocks: true, tolerance: inches(1 / 64) })).toEqual([warning, always]);
+  });
+});
+
+describe('the sizes to measure', () => {
+  it('go patch by patch through a block, then by one, two, half and all blocks of a row', () => {
+    const namesOf = (blocksAcross: number) =>
+      detailsFor({ patchesAcross: 2, blocksAcross, blockSize: inches(9) }).checks.map(({ label, size }) => [
+        label,
+        size / UNITS_PER_INCH,
+      ]);
+    const block = [
+      ['One patch, cut', 5],
+      ['2 patches', 9.5],
+      ['One block, trimmed', 9.5],
+    ];
+    expect(namesOf(1)).toEqual(block);
+    expect(namesOf(7)).toEqual([...block, ['2 blocks', 18.5], ['3 blocks', 27.5], ['7 blocks', 63.5]]);
+    expect(namesOf(8)).toEqual([...block, ['2 blocks', 18.5], ['4 blocks', 36.5], ['8 blocks', 72.5]]);
+  });
+
+  it('say between which sizes each may lie: a cut of 3 1/2 in, off by 1/32 in', () => {
+    const [row] = answerFor({ cutOff: inches(1 / 32), seamOff: inches(0), blockSize: inches(9) }).tables[0]!
+      .rows;
+    const exact = row!.map((cell) => (cell.kind === 'length' ? cell.exact / UNITS_PER_INCH : cell.kind));
+    expect(exact).toEqual(['words', 3.5, 1 / 32, 3.5 - 1 / 32, 3.5 + 1 / 32]);
+  });
+});
+
+it('heads the answer with the error of block, row and top, and the seam that is allowed where there is one', () => {
+  const labels = (patchesAcross: number) => answerFor({ patchesAcross }).figures.map(({ label }) => label);
+  expect(labels(3).at(-1)).toBe('Seams within this keep a block right, as a rule');
+  expect(labels(1)).toEqual(labels(3).slice(0, -1));
+  expect(labels(1)).toHaveLength(7);
+  expect(answerFor({ patchesAcross: 1 }).explanation).toHaveLength(7);
+  expect(answerFor({ patchesAcross: 3 }).explanation).toHaveLength(9);
+});
+
+describe('starting from a project', () => {
+  it.each([
+    [45, 60, 5, 6],
+    [44, 8, 4, 1],
+    [120, 300, 13, 33],
+  ])('of %d by %d in lays %d by %d blocks of 9 in', (width, length, blocksAcross, blocksDown) => {
+    const outline = { shape: 'rectangle', width: inches(width), length: inches(length) } as const;
+    const start = accuracy.fromProject({ outline, hole: null, hasSlit: false, habits: STARTING_HABITS });
+    expect(start).toMatchObject({ blocksAcross, blocksDown, blockSize: inches(9), tolerance: inches(1 / 8) });
+  });
+
+  it('in metric takes blocks of 22.5 cm sewn within 0.8 mm, and never more of them than can be asked for', () => {
+    const outline = { shape: 'square', side: lengthFromMillimetres(20_000) } as const;
+    const habits = METRIC_HABITS;
+    expect(accuracy.fromProject({ outline, hole: null, hasSlit: false, habits })).toMatchObject({
+      blockSize: lengthFromMillimetres(225),
+      seamOff: lengthFromMillimetres(0.8),
+      cutOff: lengthFromMillimetres(0.8),
+      tolerance: lengthFromMillimetres(3),
+      blocksAcross: 60,
+      blocksDown: 60,
+    });
+  });
+});
+
+describe('the drawing of a block', () => {
+  const boundsOf = (points: readonly { readonly x: number; readonly y: number }[]) => {
+    const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
+    return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
+  };
+
+  it('is its patches side by side, the outer ones with their seam allowance, in turns light and dark', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 12 }), (patchesAcross) => {
+        const { diagram } = answerFor({ patchesAcross, blockSize: inches(9), seamAllowance: inches(1 / 4) });
+        const polygons = diagram!.parts.filter((part) => part.part === 'polygon');
+        const cloth = polygons.filter(({ tone }) => tone !== 'seam');
+        expect(cloth.map(({ tone }) => tone)).toEqual(
+          Array.from({ length: patchesAcross }, (_, index) =>
+            index % 2 === 0 ? 'cloth' : 'cloth-alternate',
+          ),
+        );
+        const boxes = cloth.map(({ points }) => boundsOf(points));
+        const widths = boxes.map(({ left, right }) => (right - left) / UNITS_PER_INCH);
+        const ends = patchesAcross === 1 ? 1 / 2 : 1 / 4;
+        widths.forEach((width, index) => {
+          const isOuter = index === 0 || index === patchesAcross - 1;
+          expect(width).toBeCloseTo(9 / patchesAcross + (isOuter ? ends : 0), 6);
+        });
+        boxes.slice(1).forEach(({ left }, index) => expect(left).toBeCloseTo(boxes[index]!.right, 6));
+        const seam = boundsOf(polygons.at(-1)!.points);
+        const edge = boxes[0]!.left;
+        expect(edge).toBeCloseTo(inches(9.5) / 6, 6);
+        expect(seam).toEqual({
+          left: edge + inches(1 / 4),
+          right: edge + inches(9.25),
+          top: boxes[0]!.top + inches(1 / 4),
+          bottom: boxes[0]!.top + inches(9.25),
+        });
+      }),
+    );
+  });
+
+  it('has a dimension line over it for each of its first six widths, all from its left edge, none over another', () => {
+    for (const patchesAcross of [1, 3, 6, 9]) {
+      const { diagram, details } = answerFor({ patchesAcross, blockSize: inches(9) });
+      const edge = inches(9.5) / 6;
+      const lines = diagram!.parts.filter((part) => part.part === 'dimension');
+      const count = Math.min(patchesAcross, 6);
+      expect(lines.map(({ length }) => length)).toEqual(
+        details.checks.slice(0, count).map(({ size }) => Math.round(size)),
+      );
+      lines.forEach(({ from, offset }, index) => {
+        expect(from).toEqual({ x: edge, y: edge * count });
+        expect(offset).toBeCloseTo(edge * (index + 1 / 2), 6);
+      });
+      expect(diagram!.height).toBeCloseTo(edge * count + inches(9.5) + edge, 6);
+      expect(diagram!.width).toBeCloseTo(inches(9.5) + 2 * edge, 6);
+    }
+  });
 });

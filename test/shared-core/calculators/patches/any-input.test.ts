@@ -6,7 +6,7 @@ import { patchSize } from '#core/calculators/patches/patch-size';
 import { top } from '#core/calculators/top/top';
 import type { Calculator } from '#core/calculators/calculator';
 import { currencyFromCode } from '#core/units/money';
-import { anyInputOf } from './any-input';
+import { anyInputOf } from '#test/helpers/any-input';
 
 const style = {
   display: { system: 'inch', inchStep: 8 },

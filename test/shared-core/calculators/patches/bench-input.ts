@@ -1,3 +1,4 @@
+import type { Calculation } from '#core/calculators/calculator';
 import { patchSize, type PatchSizeDetails } from '#core/calculators/patches/patch-size';
 import type { PatchSizeInput } from '#core/calculators/patches/patch-size-input';
 import type { UnitSizes } from '#core/calculators/patches/patch-units';
@@ -17,10 +18,17 @@ export function patchInput(unit: UnitSizes, changes: Partial<PatchSizeInput> = {
   return { ...patchSize.fromProject(measurements), unit, ...changes };
 }
 
-export function detailsOf(unit: UnitSizes, changes: Partial<PatchSizeInput> = {}): PatchSizeDetails {
+export function answerOf(
+  unit: UnitSizes,
+  changes: Partial<PatchSizeInput> = {},
+): Calculation<PatchSizeDetails> {
   const answer = patchSize.calculate(patchInput(unit, changes));
   if (!answer.ok) throw new Error(answer.error.says);
-  return answer.value.details;
+  return answer.value;
+}
+
+export function detailsOf(unit: UnitSizes, changes: Partial<PatchSizeInput> = {}): PatchSizeDetails {
+  return answerOf(unit, changes).details;
 }
 
 /** Rounded cut width of the patch of this name (of the first, if none is named), in inches. */

@@ -218,6 +218,12 @@ describe('units of measure', () => {
     );
   });
 
+  it('a block of 9 1/2 in unfinished finishes at 9 in, and is cut at that again (common practice)', () => {
+    const [unfinished, block] = [lengthFromInches(9.5), lengthFromInches(9)];
+    expect(detailsOf({ unit: 'square', side: unfinished }, { sizesAre: 'cut' }).finishedWidth).toBe(block);
+    expect(detailsOf({ unit: 'square', side: block }).patches[0]!.across).toBe(unfinished);
+  });
+
   it('precut squares of 5 and 10 in and strips of 2½ in give the sizes makers know (common practice)', () => {
     const finished = (unit: UnitSizes) => detailsOf(unit, { sizesAre: 'cut' }).finishedWidth / UNITS_PER_INCH;
     expect(finished({ unit: 'square', side: lengthFromInches(5) })).toBe(4.5);

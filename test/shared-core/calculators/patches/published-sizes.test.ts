@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { UnitSizes } from '#core/calculators/patches/patch-units';
 import { type Length, lengthFromMillimetres, UNITS_PER_INCH, UNITS_PER_MILLIMETRE } from '#core/units/length';
 import {
+  answerOf,
   cornerTriangles,
   cutInches,
   detailsOf,
@@ -301,6 +302,17 @@ describe('log cabins, sashing and borders', () => {
     expect(along('customary').along).toBe(inches(56));
     expect(along('exact').along).toBe(inches(51.25));
     expect(along('exact').alongExact / UNITS_PER_INCH).toBeCloseTo(51.2071, 4);
+  });
+
+  it('a mitered border whose seam makes the 6 in of the habit too few is cut at its exact size, without the habit', () => {
+    const sizes = { topWidth: inches(40), topLength: inches(40), border: inches(5) };
+    const seamAllowance = inches(1.5);
+    const { details, explanation } = answerOf({ unit: 'mitered-border', ...sizes }, { seamAllowance });
+    // 40 + 2 · 5 + 2 · 1.5 · (1 + √2) = 57.243 in (derived), where the habit says 56.
+    expect(details.patches[0]!.along).toBe(inches(57.25));
+    const labels = explanation.map(({ label }) => label);
+    expect(labels).toContain('Cut side border, length');
+    expect(labels).not.toContain('Cut side border, length, by habit');
   });
 });
 

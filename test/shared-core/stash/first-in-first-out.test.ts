@@ -1,0 +1,100 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { firstInFirstOut, type StockStep } from '#core/stash/first-in-first-out';
+import { costAgain } from '#core/stash/replacement';
+
+type Step = StockStep<number>;
+const came = (area: number, costMinor: number): Step => ({ kind: 'in', area, costMinor });
+const went = (area: number, taker = 0): Step => ({ kind: 'out', area, taker });
+
+describe('cloth counted first in, first out', () => {
+  test('takes the oldest cloth first, at what that cost', () => {
+    // 10 at 1.00 and 10 at 3.00: 15 taken are 10 of the first and 5 of the second (arithmetic).
+    const { taken, left } = firstInFirstOut([came(10, 1_000), came(10, 3_000), went(15), went(5)]);
+    expect(taken.map(({ costMinor }) => costMinor)).toEqual([2_500, 1_500]);
+    expect(left).toEqual([]);
+  });
+
+  test('shares a cent that does not divide so that nothing is lost', () => {
+    const { taken, left } = firstInFirstOut([came(3, 100), went(1), went(1)]);
+    expect(taken.map(({ costMinor }) => costMinor)).toEqual([33, 34]);
+    expect(left).toEqual([{ area: 1, costMinor: 33 }]);
+  });
+
+  test('lets cloth taken before any was bought be paid for by the next that comes', () => {
+    const { taken, left } = firstInFirstOut([went(4, 7), came(10, 1_000)]);
+    expect(taken).toEqual([{ taker: 7, costMinor: 400 }]);
+    expect(left).toEqual([{ area: 6, costMinor: 600 }]);
+  });
+
+  test('costs nothing where nothing came in', () => {
+    expect(firstInFirstOut([went(4, 7)])).toEqual({ taken: [{ taker: 7, costMinor: 0 }], left: [] });
+  });
+
+  test('is exact with bolts whose area times price is beyond what a double holds', () => {
+    const bolt = 96_000_000 * 341_376;
+    const { taken, left } = firstInFirstOut([came(bolt, 99_999_999), went(bolt / 3), went(bolt / 3)]);
+    expect(taken.map(({ costMinor }) => costMinor)).toEqual([33_333_333, 33_333_333]);
+    expect(left).toEqual([{ area: bolt / 3, costMinor: 33_333_333 }]);
+  });
+});
+
+const step: fc.Arbitrary<Step> = fc.oneof(
+  fc.record({
+    kind: fc.constant('in' as const),
+    area: fc.integer({ min: 1, max: 40 }),
+    costMinor: fc.nat(500),
+  }),
+  fc.record({ kind: fc.constant('out' as const), area: fc.integer({ min: 0, max: 40 }), taker: fc.nat(5) }),
+);
+const sum = (numbers: readonly number[]): number => numbers.reduce((so, one) => so + one, 0);
+
+describe('whatever comes and goes', () => {
+  test('area and money are conserved to the last unit', () => {
+    fc.assert(
+      fc.property(fc.array(step, { maxLength: 30 }), (steps) => {
+        const { taken, left } = firstInFirstOut(steps);
+        const paid = sum(steps.map((one) => (one.kind === 'in' ? one.costMinor : 0)));
+        expect(
+          sum(taken.map(({ costMinor }) => costMinor)) + sum(left.map(({ costMinor }) => costMinor)),
+        ).toBe(paid);
+        const balance = sum(steps.map((one) => (one.kind === 'in' ? one.area : -one.area)));
+        expect(sum(left.map(({ area }) => area))).toBe(Math.max(0, balance));
+        expect(taken.every(({ costMinor }) => costMinor >= 0)).toBe(true);
+      }),
+    );
+  });
+
+  test('a queue of single units, each with its own cost, says the same to within a minor unit a purchase', () => {
+    fc.assert(
+      fc.property(fc.array(step, { maxLength: 20 }), (steps) => {
+        const units: number[] = [];
+        const owed: number[] = [];
+        const cost: number[] = [];
+        for (const one of steps) {
+          if (one.kind === 'in')
+            units.push(...Array.from({ length: one.area }, () => one.costMinor / one.area));
+          else {
+            owed.push(...Array.from({ length: one.area }, () => cost.length));
+            cost.push(0);
+          }
+          while (units.length > 0 && owed.length > 0) {
+            const who = owed.shift() ?? 0;
+            cost[who] = (cost[who] ?? 0) + (units.shift() ?? 0);
+          }
+        }
+        const purchases = steps.filter(({ kind }) => kind === 'in').length;
+        const { taken } = firstInFirstOut(steps);
+        taken.forEach(({ costMinor }, index) =>
+          expect(Math.abs(costMinor - (cost[index] ?? 0))).toBeLessThanOrEqual(purchases + 1e-6),
+        );
+      }),
+    );
+  });
+});
+
+test('cloth is priced again by its area, to the nearest minor unit', () => {
+  expect(costAgain(3, { minor: 1_000, area: 2 })).toBe(1_500);
+  expect(costAgain(1, { minor: 1_000, area: 3 })).toBe(333);
+  expect(costAgain(1, { minor: 1_000, area: 0 })).toBe(0);
+});
