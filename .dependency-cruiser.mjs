@@ -83,8 +83,15 @@ const coreRules = [
     ...core('units', 'domain'),
     ...schemas,
   ]),
+  coreRoom(
+    'calendar-file',
+    'A calendar file is written from days: it knows neither how they were planned nor where it is kept.',
+    core('units'),
+  ),
   coreRoom('contract', 'The contract says what crosses the bridge, not how it is worked out.', [
     ...core('units', 'domain'),
+    '^shared-core/planner/date-plan\\.ts$',
+    '^shared-core/calendar-file/day-to-remember\\.ts$',
     ...schemas,
   ]),
   forbid(

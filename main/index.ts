@@ -4,6 +4,7 @@ import { answerFrom } from './ipc/answer';
 import { registerCalls } from './ipc/register';
 import { setMenu } from './menu';
 import { wordsForStart } from './start-problem';
+import { remindOfDays } from './reminders';
 import { registerAppScheme, serveApp } from './security/app-scheme';
 import { refuseNavigation } from './security/navigation';
 import { refusePermissions } from './security/permissions';
@@ -41,6 +42,7 @@ async function start(): Promise<void> {
   await openWindow();
   comeForwardWhenAskedAgain();
   closeInGoodOrder(session);
+  remindOfDays(session);
 }
 
 function comeForwardWhenAskedAgain(): void {

@@ -23,6 +23,7 @@ const PLACES: readonly PageItem[] = [
   { label: 'Projects', item: 'go-projects', key: 'CmdOrCtrl+2' },
   { label: 'Stash', item: 'go-stash', key: 'CmdOrCtrl+3' },
   { label: 'Workshop', item: 'go-workshop', key: 'CmdOrCtrl+4' },
+  { label: 'Days', item: 'go-days', key: 'CmdOrCtrl+5' },
 ];
 
 const HELP: readonly PageItem[] = [{ label: 'Keys', item: 'show-keys', key: 'F1' }];

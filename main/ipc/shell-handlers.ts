@@ -1,11 +1,13 @@
 import path from 'node:path';
-import { mkdir, writeFile } from 'node:fs/promises';
-import { BrowserWindow, dialog, shell } from 'electron';
+import { mkdir } from 'node:fs/promises';
+import { shell } from 'electron';
+import { writeCalendar } from '#core/calendar-file/write-calendar';
 import type { ChannelAnswer, ChannelInput, ShellChannelName } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import { failure, success } from '#core/result';
 import { makeSheetPdf } from '../sheet-pdf';
 import type { Session } from '../session';
+import { saveFile } from './save-file';
 
 export interface ShellContext {
   readonly session: Session;
@@ -32,33 +34,18 @@ export const shellHandlers: ShellHandlers = {
       : failure<Problem>({ code: 'file-unreadable', detail: complaint });
   },
   'shell:print-sheet': async ({ path: sheetPath, name }, { contents }) => {
-    const window = BrowserWindow.fromWebContents(contents);
-    const pdf = await makeSheetPdf(sheetPath);
-    const options = {
-      defaultPath: `${safeFileName(name)}.pdf`,
-      filters: [{ name: 'PDF', extensions: ['pdf'] }],
-    };
-    const chosen =
-      window === null ? await dialog.showSaveDialog(options) : await dialog.showSaveDialog(window, options);
-    if (chosen.canceled || chosen.filePath === '') return success(null);
-    try {
-      await writeFile(chosen.filePath, pdf);
-    } catch (error) {
-      return failure<Problem>({
-        code: 'file-unreadable',
-        detail: error instanceof Error ? error.message : String(error),
-      });
-    }
-    return success({ file: chosen.filePath });
+    const bytes = await makeSheetPdf(sheetPath);
+    return saveFile(contents, { name, extension: 'pdf', kind: 'PDF', bytes });
+  },
+  'shell:save-calendar': async ({ on }, { session, contents }) => {
+    const days = await session.store().call('dates:remember', { on });
+    if (!days.ok) return days;
+    const text = writeCalendar({ name: 'Ringbound', stamp: stampOf(new Date()), days: days.value });
+    return saveFile(contents, { name: 'Workshop days', extension: 'ics', kind: 'Calendar', bytes: text });
   },
 };
 
-/** A file name that every system takes: letters, digits, spaces, dots and dashes, at most 80 characters. */
-function safeFileName(name: string): string {
-  const kept = name
-    .replace(/[^\p{L}\p{N} .-]+/gu, ' ')
-    .replace(/\s+/g, ' ')
-    .trim()
-    .slice(0, 80);
-  return kept === '' ? 'Sheet' : kept;
+/** An instant as a calendar file spells it: `20270912T081500Z`. */
+function stampOf(at: Date): string {
+  return `${at.toISOString().slice(0, 19).replace(/[-:]/g, '')}Z`;
 }

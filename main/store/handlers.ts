@@ -8,6 +8,8 @@ import { keepCalculation, listCalculations, removeCalculation } from './calculat
 import { redoChange, undoChange, undoState } from './changes';
 import { addChecklistItem, removeChecklistItem, tickChecklistItem } from './checklists';
 import { clothOfProject } from './cloth-of-project';
+import { daysToRemember } from './days-to-remember';
+import { mendDates, moveDays, plannedDates } from './dates';
 import { setFabricPrice } from './fabric-prices';
 import { changeFabric, createFabric, deleteFabric, listFabrics, openFabric } from './fabrics';
 import { buyCloth, countCloth, discardCloth, releaseCloth, setAsideCloth } from './ledger';
@@ -96,6 +98,10 @@ export const storeHandlers: StoreHandlers = {
   'kind:list': ({ store }) => success(listStashKinds(store)),
   'kind:keep': ({ store }, input) => keepStashKind(store, input),
   'kind:delete': ({ store }, input) => deleteStashKind(store, input),
+  'dates:plan': ({ store }, input) => success(plannedDates(store, input)),
+  'dates:mend': ({ store }, input) => success(mendDates(store, input)),
+  'dates:remember': ({ store }, input) => success(daysToRemember(store, input)),
+  'dates:move': ({ store }, input) => moveDays(store, input),
 
   'workshop:opening': ({ store, programVersion, isDemo, folders }) =>
     success({

@@ -12,6 +12,7 @@ import styles from './frame.module.css';
 const PLACES: readonly { readonly to: string; readonly words: string }[] = [
   { to: '/', words: 'Bench' },
   { to: '/projects', words: 'Projects' },
+  { to: '/days', words: 'Days' },
   { to: '/stash', words: 'Stash' },
   { to: '/workshop', words: 'Workshop' },
 ];

@@ -12,9 +12,11 @@ const KEYS: readonly (readonly [string, string])[] = [
   [`${COMMAND} 2`, 'Projects'],
   [`${COMMAND} 3`, 'Stash'],
   [`${COMMAND} 4`, 'Workshop'],
+  [`${COMMAND} 5`, 'Days'],
   [`${COMMAND} N`, 'Begin a piece'],
   [`${COMMAND} Shift N`, 'New fabric'],
   ['Alt ↑ and Alt ↓', 'Move a stage earlier or later'],
+  ['← and →, Page ↑ and Page ↓', 'On Days: move a chosen flag by a day or a week'],
   ['Esc', 'Close a question; put a field back as it was'],
   ['F1', 'This list'],
 ];

@@ -20,6 +20,9 @@ const SpreadPage = lazy(async () => ({
 const StagePage = lazy(async () => ({
   default: (await import('#renderer/features/stage/stage-page')).StagePage,
 }));
+const DaysPage = lazy(async () => ({
+  default: (await import('#renderer/features/days/days-page')).DaysPage,
+}));
 const StashPage = lazy(async () => ({
   default: (await import('#renderer/features/stash/stash-page')).StashPage,
 }));
@@ -64,6 +67,7 @@ const pages: readonly RouteObject[] = [
     path: 'cutting',
     element: <OfSearchedProject>{(id) => <CuttingPage key={id} projectId={id} />}</OfSearchedProject>,
   },
+  { path: 'days', element: <DaysPage /> },
   { path: 'stash', element: <StashPage /> },
   { path: 'stash/places', element: <PlacesPage /> },
   { path: 'stash/kinds', element: <KindsPage /> },

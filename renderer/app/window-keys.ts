@@ -42,6 +42,7 @@ export function useWindowKeys(commands: WindowCommands): void {
 const PLACES: Readonly<Record<string, string>> = {
   'go-bench': '/',
   'go-projects': '/projects',
+  'go-days': '/days',
   'go-stash': '/stash',
   'go-workshop': '/workshop',
   'new-project': '/projects/new',

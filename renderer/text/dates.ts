@@ -14,6 +14,21 @@ export function dateWords(date: CalendarDate, locale: string, on: CalendarDate):
   return format(date, locale, { day: 'numeric', month: 'short', ...(isThisYear ? {} : { year: 'numeric' }) });
 }
 
+/** `Sun 12 Sep`, or with its year as `dateWords` has it: for a day something is to be done on. */
+export function weekdayWords(date: CalendarDate, locale: string, on: CalendarDate): string {
+  return `${format(date, locale, { weekday: 'short' })} ${dateWords(date, locale, on)}`;
+}
+
+/** `Sep 2027`, for the months of a calendar scale. */
+export function monthWords(date: CalendarDate, locale: string): string {
+  return format(date, locale, { month: 'short', year: 'numeric' });
+}
+
+/** `1 day`, `9 days`. */
+export function daysWords(days: number): string {
+  return days === 1 ? '1 day' : `${String(days)} days`;
+}
+
 /** `Sunday 12 September 2027`, for paper and for the journal. */
 export function longDateWords(date: CalendarDate, locale: string): string {
   return format(date, locale, { weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' });
@@ -38,8 +53,7 @@ export function farWords(date: CalendarDate, on: CalendarDate): string {
 /** How late a day is: `1 day`, `9 days`; zero or less says nothing is late and gives an empty text. */
 export function lateWords(due: CalendarDate, on: CalendarDate): string {
   const days = daysBetween(due, on);
-  if (days <= 0) return '';
-  return days === 1 ? '1 day' : `${String(days)} days`;
+  return days <= 0 ? '' : daysWords(days);
 }
 
 /** The day of an instant (UTC milliseconds) where the maker sits. */

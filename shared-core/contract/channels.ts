@@ -2,6 +2,7 @@ import { calculationChannels } from './calculations';
 import type { InputOf, OutputOf } from './channel';
 import { placeChannels } from './places';
 import type { Problem } from './problem';
+import { dateChannels } from './dates';
 import { projectChannels } from './projects';
 import { stashChannels } from './stash';
 import { shellChannels, workshopChannels } from './workshop';
@@ -13,6 +14,7 @@ export const storeChannels = {
   ...calculationChannels,
   ...stashChannels,
   ...placeChannels,
+  ...dateChannels,
   ...workshopChannels,
 };
 export const channels = { ...storeChannels, ...shellChannels };

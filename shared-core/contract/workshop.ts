@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { ChangeId } from '#core/domain/ids';
+import { calendarDate } from '#core/domain/dates';
 import { type Workshop, workshop } from '#core/domain/workshop';
 import { reads, writes } from './channel';
 import type { Changed } from './projects';
@@ -53,6 +54,8 @@ export const shellChannels = {
   'shell:enter-demo': writes<{ readonly file: string }>()(z.object({})),
   'shell:leave-demo': writes<{ readonly file: string }>()(z.object({})),
   'shell:show-folder': reads<null>()(z.object({ which: z.enum(['workshop', 'backups']) })),
+  /** Writes the days to remember as a calendar file and asks where to keep it; null when the maker thinks better of it. */
+  'shell:save-calendar': reads<{ readonly file: string } | null>()(z.object({ on: calendarDate })),
   /** Makes a PDF of one of the page's sheets and asks where to keep it; null when the maker thinks better of it. */
   'shell:print-sheet': reads<{ readonly file: string } | null>()(
     z.object({

@@ -25,6 +25,8 @@ export const benchTime = z
       ])
       .readonly(),
     daysOff: z.array(dayOff).max(200).readonly(),
+    /** Says on the desktop, once a day, what is due, to be sent or back today or tomorrow. */
+    remindsOfDays: z.boolean().default(false),
   })
   .readonly();
 export type BenchTime = z.infer<typeof benchTime>;
@@ -33,4 +35,5 @@ export type BenchTime = z.infer<typeof benchTime>;
 export const STARTING_BENCH_TIME: BenchTime = {
   weekMinutes: [60, 60, 60, 60, 60, 180, 180],
   daysOff: [],
+  remindsOfDays: false,
 };

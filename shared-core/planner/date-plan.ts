@@ -47,3 +47,13 @@ export interface DatePlan {
   /** No order of work could make the largest lateness smaller. */
   readonly isProven: boolean;
 }
+
+/** A week from its Monday; the first one counts from today. */
+export interface WeekLoad {
+  readonly from: CalendarDate;
+  /** Minutes the hands have. */
+  readonly roomMinutes: number;
+  readonly plannedMinutes: number;
+  /** Minutes missing by the end of this week for everything to be in time; 0 for none. */
+  readonly shortMinutes: number;
+}

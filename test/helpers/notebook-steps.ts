@@ -14,9 +14,12 @@ export const stageRow = (page: Page, name: string) =>
     .getByRole('listitem')
     .filter({ has: page.getByRole('link', { name, exact: true }) });
 
-/** Goes to one of the four places by the links on the spine. */
-export async function goTo(page: Page, place: 'Bench' | 'Projects' | 'Stash' | 'Workshop'): Promise<void> {
-  await page.getByRole('navigation').getByRole('link', { name: place }).click();
+/** Goes to one of the places by the links on the spine. */
+export async function goTo(
+  page: Page,
+  place: 'Bench' | 'Projects' | 'Days' | 'Stash' | 'Workshop',
+): Promise<void> {
+  await page.getByRole('navigation').getByRole('link', { name: place, exact: true }).click();
   await expect(title(page, place)).toBeVisible();
 }
 

@@ -101,14 +101,36 @@ const cases: Readonly<Record<string, { bad: readonly Files[]; good?: readonly Fi
       { 'shared-core/stash/cost.ts': value('#core/domain/stash'), 'shared-core/domain/stash.ts': empty },
     ],
   },
+  'core-calendar-file': {
+    bad: [
+      {
+        'shared-core/calendar-file/write.ts': types('#core/planner/plan'),
+        'shared-core/planner/plan.ts': empty,
+      },
+    ],
+    good: [
+      {
+        'shared-core/calendar-file/write.ts': value('#core/units/days'),
+        'shared-core/units/days.ts': empty,
+      },
+    ],
+  },
   'core-contract': {
     bad: [
       {
         'shared-core/contract/stash.ts': types('#core/calculators/yards'),
         'shared-core/calculators/yards.ts': empty,
       },
+      {
+        'shared-core/contract/dates.ts': types('#core/planner/plan-dates'),
+        'shared-core/planner/plan-dates.ts': empty,
+      },
     ],
     good: [
+      {
+        'shared-core/contract/dates.ts': types('#core/planner/date-plan'),
+        'shared-core/planner/date-plan.ts': empty,
+      },
       { 'shared-core/contract/stash.ts': value('#core/domain/stash'), 'shared-core/domain/stash.ts': empty },
     ],
   },

@@ -51,6 +51,7 @@ export async function pageStops(page: Page): Promise<readonly Stop[]> {
     stage('stage-center-cut', 'Foxglove hexagon', 'center-cut'),
     stage('stage-inner-binding', 'Candle-table round', 'inner-binding'),
     stage('stage-hand-finish', 'Sill runner', 'hand-finish'),
+    { name: 'days', go: openAt('/days', /Days/) },
     { name: 'stash', go: openAt('/stash', /Stash/) },
     { name: 'stash-fabric', go: openFabric('Kettle blue') },
     { name: 'workshop', go: openAt('/workshop', /Workshop/) },

@@ -1,3 +1,4 @@
+import { usePlannedDates } from '#renderer/bridge/dates';
 import { useRead } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
@@ -6,6 +7,7 @@ import { classes } from '#renderer/ui/classes';
 import { EmptyState } from '#renderer/ui/empty-state';
 import { Page } from '#renderer/ui/page';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { BenchVerdict } from './bench-verdict';
 import { PieceAction } from './piece-action';
 import { FirstPiece, PieceCard } from './piece-card';
 import { benchOf, benchSummary, GROUP_WORDS } from './view-model';
@@ -17,6 +19,7 @@ export function BenchPage() {
   const glances = list?.items;
   const { habits } = useWorkshop();
   const on = today();
+  const { value: dates } = usePlannedDates(on);
   if (glances === undefined) {
     return (
       <Page title="Bench">
@@ -33,7 +36,8 @@ export function BenchPage() {
       action={<PieceAction piece={first} look="main" />}
       aside={<ButtonLink to="/projects/new">Begin a piece</ButtonLink>}
     >
-      <FirstPiece piece={first} workshopHabits={habits} on={on} />
+      {dates !== undefined && <BenchVerdict dates={dates} glances={glances} on={on} />}
+      <FirstPiece piece={first} plan={dates?.plan} workshopHabits={habits} on={on} />
       <div className={styles['groups']}>
         {groups.map(({ situation, pieces }) => (
           <section
@@ -48,7 +52,13 @@ export function BenchPage() {
             </h2>
             <ul className={styles['cards']}>
               {pieces.map((piece) => (
-                <PieceCard key={piece.glance.project.id} piece={piece} workshopHabits={habits} on={on} />
+                <PieceCard
+                  key={piece.glance.project.id}
+                  piece={piece}
+                  plan={dates?.plan}
+                  workshopHabits={habits}
+                  on={on}
+                />
               ))}
             </ul>
           </section>

@@ -1,7 +1,9 @@
 import { Link } from 'react-router';
 import { habitsOfProject, type Habits } from '#core/domain/workshop';
+import type { DatePlan } from '#core/planner/date-plan';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { pieceWords } from '#renderer/text/piece-words';
+import { planLines } from '#renderer/text/plan-words';
 import { awayWords, nowWords, standingLines } from '#renderer/text/standing';
 import { progressCount } from '#renderer/text/stage-words';
 import { classes } from '#renderer/ui/classes';
@@ -15,12 +17,14 @@ import styles from './bench.module.css';
 
 interface PieceProps {
   readonly piece: BenchPiece;
+  /** Undefined until it is worked out. */
+  readonly plan: DatePlan | undefined;
   readonly workshopHabits: Habits;
   readonly on: CalendarDate;
 }
 
 /** The piece to turn to now, large. Its action is the main action of the page. */
-export function FirstPiece({ piece, workshopHabits, on }: PieceProps) {
+export function FirstPiece({ piece, plan, workshopHabits, on }: PieceProps) {
   const { project, stages, swatches } = piece.glance;
   const { locale } = useDisplay();
   return (
@@ -38,7 +42,7 @@ export function FirstPiece({ piece, workshopHabits, on }: PieceProps) {
           <h2 className={styles['firstName']}>
             <Link to={`/projects/${project.id}`}>{project.name}</Link>
           </h2>
-          <Lines piece={piece} on={on} />
+          <Lines piece={piece} plan={plan} on={on} />
           <PieceFacts piece={piece} />
         </div>
       </section>
@@ -47,7 +51,7 @@ export function FirstPiece({ piece, workshopHabits, on }: PieceProps) {
 }
 
 /** One piece of a group: seen, named, where it stands, and what moves it on. */
-export function PieceCard({ piece, workshopHabits, on }: PieceProps) {
+export function PieceCard({ piece, plan, workshopHabits, on }: PieceProps) {
   const { project, stages, swatches } = piece.glance;
   const { locale } = useDisplay();
   return (
@@ -67,7 +71,7 @@ export function PieceCard({ piece, workshopHabits, on }: PieceProps) {
             <Link to={`/projects/${project.id}`}>{project.name}</Link>
           </h3>
           <p>{nowWords(piece.standing, stages)}</p>
-          <Lines piece={piece} on={on} />
+          <Lines piece={piece} plan={plan} on={on} />
           <div className={styles['cardAction']}>
             <PieceAction piece={piece} look="plain" />
           </div>
@@ -77,9 +81,14 @@ export function PieceCard({ piece, workshopHabits, on }: PieceProps) {
   );
 }
 
-function Lines({ piece, on }: { readonly piece: BenchPiece; readonly on: CalendarDate }) {
+function Lines({ piece, plan, on }: Omit<PieceProps, 'workshopHabits'>) {
   const { locale } = useDisplay();
-  const lines = standingLines(piece.glance, piece.standing, on, locale);
+  const { project, stages } = piece.glance;
+  const dates = plan?.projects.find(({ id }) => id === project.id);
+  const lines = [
+    ...standingLines(piece.glance, piece.standing, on, locale),
+    ...(dates === undefined ? [] : planLines(dates, stages, { locale, on })),
+  ];
   return lines.map((line) => (
     <p key={line.text} className={classes(styles['line'], line.isAlert && styles['alert'])}>
       {line.text}

@@ -2,6 +2,7 @@ import { useOpening } from '#renderer/bridge/workshop';
 import { HabitsDisplay } from '#renderer/ui/habits-display';
 import { Page } from '#renderer/ui/page';
 import { Backups, MakeBackupButton } from './backups';
+import { BenchHours } from './bench-hours';
 import { Habits } from './habits';
 import { StagePlans } from './stage-plans';
 import { WholeWorkshop } from './whole-workshop';
@@ -28,6 +29,7 @@ export function WorkshopPage() {
         <div className={styles['parts']}>
           <WholeWorkshop workshop={workshop} />
           <Habits workshop={workshop} />
+          <BenchHours workshop={workshop} />
           <StagePlans />
           <Backups />
           <section className={styles['part']} aria-label="About this notebook">

@@ -30,6 +30,7 @@ test('hours and days off are kept, named as a change of their own, and undone', 
   const benchTime = {
     weekMinutes: [0, 0, 30, 0, 0, 240, 0] as const,
     daysOff: [{ from: calendarDate('2027-12-24'), to: calendarDate('2027-12-26'), why: 'Feast' }],
+    remindsOfDays: true,
   };
   opened.get('workshop:change', { workshop: { ...workshop, benchTime } });
   expect(opened.get('workshop:opening', {}).workshop.benchTime).toEqual(benchTime);

@@ -1,0 +1,32 @@
+import type { DayKind, DayToRemember } from '#core/calendar-file/day-to-remember';
+import { addDays, type CalendarDate } from '#core/units/calendar-date';
+
+export interface Reminder {
+  readonly title: string;
+  readonly body: string;
+}
+
+const MOST_LINES = 4;
+
+const WORDS: Readonly<Record<DayKind, string>> = {
+  due: 'Due',
+  'send-by': 'Last day to send out',
+  back: 'Promised back',
+};
+
+/** What to say on the desktop of today's and tomorrow's days; null when there are none. */
+export function reminderOf(days: readonly DayToRemember[], today: CalendarDate): Reminder | null {
+  const tomorrow = addDays(today, 1);
+  const near = days.filter(({ on }) => on === today || on === tomorrow);
+  if (near.length === 0) return null;
+  const lines = near.map(({ kind, on, piece }) => {
+    const when = on === today ? 'today' : 'tomorrow';
+    return `${WORDS[kind]} ${when}: ${piece}`;
+  });
+  const shown = lines.length > MOST_LINES ? lines.slice(0, MOST_LINES - 1) : lines;
+  const more = lines.length - shown.length;
+  return {
+    title: near.some(({ on }) => on === today) ? 'Today in the workshop' : 'Tomorrow in the workshop',
+    body: [...shown, ...(more > 0 ? [`And ${String(more)} more`] : [])].join('\n'),
+  };
+}

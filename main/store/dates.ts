@@ -1,0 +1,109 @@
+import type { ChannelInput } from '#core/contract/channels';
+import type { DayMoves, Mending, PlannedDates } from '#core/contract/dates';
+import type { Problem } from '#core/contract/problem';
+import type { Changed, ProjectGlance } from '#core/contract/projects';
+import type { TripId } from '#core/domain/ids';
+import { loadOfProjects } from '#core/planner/load-of-projects';
+import { moreHours } from '#core/planner/more-hours';
+import { moveDates } from '#core/planner/move-dates';
+import { planDates } from '#core/planner/plan-dates';
+import { weekLoads } from '#core/planner/week-loads';
+import type { WorkshopLoad } from '#core/planner/workshop-load';
+import { type Result, success } from '#core/result';
+import { recordChange } from './changes';
+import { allRows, oneRow, type ReadableStore, updateRow } from './handles';
+import { findProject, notFound } from './lookups';
+import { projectOf, touchProject } from './project-rows';
+import { textOf } from './rows';
+import { stagesByProject } from './stage-rows';
+import { tripsByProject } from './trips';
+import { readWorkshop } from './workshop';
+
+export function plannedDates(store: ReadableStore, question: ChannelInput<'dates:plan'>): PlannedDates {
+  const load = loadOf(store, question);
+  const plan = planDates(load);
+  return { plan, weeks: weekLoads(load, plan) };
+}
+
+export function mendDates(store: ReadableStore, question: ChannelInput<'dates:mend'>): Mending {
+  const load = loadOf(store, question);
+  return { ...moreHours(load), moved: moveDates(load, planDates(load)) };
+}
+
+/** Keeps moved days, all of them as one change. */
+export function moveDays(
+  store: ReadableStore,
+  { moves }: ChannelInput<'dates:move'>,
+): Result<Changed, Problem> {
+  const projects = moves.dues.map(({ projectId }) => findProject(store, projectId));
+  const trips = moves.promises.map((promise) => findTrip(store, promise.tripId));
+  const missing = [...projects, ...trips].find((found) => !found.ok);
+  if (missing?.ok === false) return missing;
+  const names = [
+    ...projects.flatMap((found) => (found.ok ? [`Moved the day of “${found.value.name}”`] : [])),
+    ...trips.flatMap((found) => (found.ok ? [`Moved the return of “${found.value.name}”`] : [])),
+  ];
+  const [first = ''] = names;
+  const words = names.length === 1 ? first : `Moved ${String(names.length)} days`;
+  return recordChange(store, words, (writable) => {
+    for (const { projectId, dueOn } of moves.dues) {
+      updateRow(writable, 'project', projectId, { due_on: dueOn });
+      touchProject(writable, projectId);
+    }
+    for (const { tripId, promisedOn } of moves.promises) {
+      updateRow(writable, 'trip', tripId, { promised_on: promisedOn });
+    }
+    for (const found of trips) if (found.ok) touchProject(writable, found.value.projectId);
+    return success({});
+  });
+}
+
+/** All that is left to do on the pieces that are not put away, with the days as they would be moved. */
+function loadOf(store: ReadableStore, { on, moves }: ChannelInput<'dates:plan'>): WorkshopLoad {
+  const projects = openPieces(store).map((open) => withMoves(open, moves));
+  return loadOfProjects(projects, readWorkshop(store), on);
+}
+
+/** What is read of a piece to plan it. */
+export type Open = Pick<ProjectGlance, 'project' | 'stages' | 'trips'>;
+
+export function openPieces(store: ReadableStore): readonly Open[] {
+  const rows = allRows(
+    store,
+    `SELECT * FROM project WHERE is_archived = 0 AND deleted_at IS NULL ORDER BY due_on IS NULL, due_on, seq`,
+  );
+  const ids = rows.map((row) => textOf(row, 'id'));
+  const [stages, trips] = [stagesByProject(store, ids), tripsByProject(store, ids)];
+  return rows.map((row) => {
+    const project = projectOf(row);
+    return { project, stages: stages.get(project.id) ?? [], trips: trips.get(project.id) ?? [] };
+  });
+}
+
+function withMoves(open: Open, { dues, promises }: DayMoves): Open {
+  const due = dues.find(({ projectId }) => projectId === open.project.id);
+  return {
+    ...open,
+    project: due === undefined ? open.project : { ...open.project, dueOn: due.dueOn },
+    trips: open.trips.map((trip) => {
+      const promise = promises.find(({ tripId }) => tripId === trip.id);
+      return promise === undefined ? trip : { ...trip, promisedOn: promise.promisedOn };
+    }),
+  };
+}
+
+interface TripRef {
+  readonly name: string;
+  readonly projectId: string;
+}
+
+function findTrip(store: ReadableStore, tripId: TripId): Result<TripRef, Problem> {
+  const row = oneRow(
+    store,
+    `SELECT project.name, project.id AS project_id FROM trip JOIN stage ON stage.id = stage_id
+    JOIN project ON project.id = project_id WHERE trip.id = ?`,
+    tripId,
+  );
+  if (row === undefined) return notFound('trip');
+  return success({ name: textOf(row, 'name'), projectId: textOf(row, 'project_id') });
+}

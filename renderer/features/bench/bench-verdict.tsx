@@ -1,0 +1,28 @@
+import type { PlannedDates } from '#core/contract/dates';
+import type { ProjectGlance } from '#core/contract/projects';
+import type { CalendarDate } from '#core/units/calendar-date';
+import { NO_MOVES, useMending } from '#renderer/bridge/dates';
+import { mendingWords, wholeWords } from '#renderer/text/plan-words';
+import { useDisplay } from '#renderer/ui/display';
+import { PlanVerdict } from '#renderer/ui/plan-verdict';
+
+interface BenchVerdictProps {
+  readonly dates: PlannedDates;
+  readonly glances: readonly ProjectGlance[];
+  readonly on: CalendarDate;
+}
+
+/** Whether all pieces on the bench will be done in time, and what would mend it. */
+export function BenchVerdict({ dates, glances, on }: BenchVerdictProps) {
+  const { locale } = useDisplay();
+  const isLate = (dates.plan.largestLateDays ?? 0) > 0;
+  const mending = useMending(on, NO_MOVES, isLate);
+  const nameOf = (id: string) => glances.find(({ project }) => project.id === id)?.project.name ?? '';
+  return (
+    <PlanVerdict
+      says={wholeWords(dates, nameOf)}
+      isLate={isLate}
+      mending={mending === undefined ? [] : mendingWords(mending, nameOf, { locale, on })}
+    />
+  );
+}

@@ -1,0 +1,104 @@
+import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
+import { addDays, type CalendarDate, daysBetween } from '#core/units/calendar-date';
+import { farWords, weekdayWords } from '#renderer/text/dates';
+import { classes } from '#renderer/ui/classes';
+import { useDisplay } from '#renderer/ui/display';
+import type { Mark, Scale } from './view-model';
+import styles from './days.module.css';
+
+interface DayMarkProps {
+  readonly kind: 'due' | 'back';
+  /** Of which piece and which of its days: the name for a screen reader. */
+  readonly label: string;
+  /** The word on the flag. */
+  readonly flag: string;
+  readonly mark: Mark;
+  readonly isLate?: boolean;
+  readonly scale: Scale;
+  readonly dayWidth: number;
+  readonly on: CalendarDate;
+  readonly onMove: (mark: Mark) => void;
+}
+
+const STEPS: Readonly<Record<string, number>> = {
+  ArrowLeft: -1,
+  ArrowDown: -1,
+  ArrowRight: 1,
+  ArrowUp: 1,
+  PageDown: -7,
+  PageUp: 7,
+};
+
+/** A day that can be moved by dragging or by the arrow keys (Page keys by a week, Escape puts it back). A ghost stays where it was. */
+export function DayMark({
+  kind,
+  label,
+  flag,
+  mark,
+  isLate = false,
+  scale,
+  dayWidth,
+  on,
+  onMove,
+}: DayMarkProps) {
+  const { locale } = useDisplay();
+  const grip = useRef<{ readonly x: number; readonly place: number } | null>(null);
+  const place = daysBetween(scale.from, mark.on);
+  const keptPlace = daysBetween(scale.from, mark.keptOn);
+  const isMoved = mark.on !== mark.keptOn;
+  const moveTo = (to: number) => {
+    const day = addDays(scale.from, Math.min(scale.days - 1, Math.max(0, to)));
+    if (day !== mark.on) onMove({ ...mark, on: day });
+  };
+  const take = (event: PointerEvent<HTMLElement>) => {
+    if (event.button !== 0) return;
+    event.currentTarget.setPointerCapture(event.pointerId);
+    grip.current = { x: event.clientX, place };
+  };
+  const drag = (event: PointerEvent<HTMLElement>) => {
+    if (grip.current === null) return;
+    moveTo(grip.current.place + Math.round((event.clientX - grip.current.x) / dayWidth));
+  };
+  const press = (event: KeyboardEvent) => {
+    const step = STEPS[event.key];
+    if (event.key === 'Escape' && isMoved) onMove({ ...mark, on: mark.keptOn });
+    else if (step !== undefined) moveTo(place + step);
+    else return;
+    event.preventDefault();
+  };
+  const day = weekdayWords(mark.on, locale, on);
+  return (
+    <>
+      {isMoved && <span className={styles['ghost']} style={{ '--at': keptPlace }} aria-hidden />}
+      <div
+        role="slider"
+        tabIndex={0}
+        aria-label={label}
+        aria-orientation="horizontal"
+        aria-valuemin={0}
+        aria-valuemax={scale.days - 1}
+        aria-valuenow={Math.max(0, place)}
+        aria-valuetext={`${day}, ${farWords(mark.on, on)}${isMoved ? `, was ${weekdayWords(mark.keptOn, locale, on)}` : ''}`}
+        title={`${flag} ${day}`}
+        className={classes(
+          styles['mark'],
+          styles[kind],
+          isLate && styles['lateMark'],
+          isMoved && styles['movedMark'],
+        )}
+        style={{ '--at': Math.max(0, place) }}
+        onPointerDown={take}
+        onPointerMove={drag}
+        onPointerUp={() => {
+          grip.current = null;
+        }}
+        onPointerCancel={() => {
+          grip.current = null;
+        }}
+        onKeyDown={press}
+      >
+        <span className={styles['flag']}>{flag}</span>
+      </div>
+    </>
+  );
+}

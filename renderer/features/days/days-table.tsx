@@ -1,0 +1,81 @@
+import { Link } from 'react-router';
+import type { PlannedDates } from '#core/contract/dates';
+import type { CalendarDate } from '#core/units/calendar-date';
+import { dateWords, daysWords, weekdayWords } from '#renderer/text/dates';
+import { useDisplay } from '#renderer/ui/display';
+import { weekWords } from './scale-head';
+import type { PieceRow } from './view-model';
+import styles from './words.module.css';
+
+interface DaysTableProps {
+  readonly rows: readonly PieceRow[];
+  readonly weeks: PlannedDates['weeks'];
+  readonly on: CalendarDate;
+}
+
+/** The same as words in rows and columns, for whoever reads rather than looks. */
+export function DaysTable({ rows, weeks, on }: DaysTableProps) {
+  const { locale } = useDisplay();
+  const day = (date: CalendarDate | null | undefined) =>
+    date === null || date === undefined ? '' : weekdayWords(date, locale, on);
+  return (
+    <details className={styles['asTable']}>
+      <summary>The same as a table</summary>
+      <div className={styles['tables']}>
+        <table className={styles['table']}>
+          <caption>Pieces</caption>
+          <thead>
+            <tr>
+              {['Piece', 'Start by', 'Send out by', 'Back', 'Done', 'Due', 'In time'].map((column) => (
+                <th key={column} scope="col">
+                  {column}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map(({ id, name, dates, due, back }) => {
+              const [first] = dates.steps;
+              const sending = dates.steps.find(({ kind }, place) => kind === 'wait' && place > 0);
+              return (
+                <tr key={id}>
+                  <th scope="row">
+                    <Link to={`/projects/${id}`}>{name}</Link>
+                  </th>
+                  <td>{first?.kind === 'work' ? day(first.latestStartOn) : 'away'}</td>
+                  <td>{day(sending?.latestStartOn)}</td>
+                  <td>{day(back?.on)}</td>
+                  <td>{dates.finishOn === null ? 'no hours for it' : day(dates.finishOn)}</td>
+                  <td>{day(due?.on)}</td>
+                  <td>{inTimeWords(dates.lateDays)}</td>
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+        <table className={styles['table']}>
+          <caption>Weeks</caption>
+          <thead>
+            <tr>
+              <th scope="col">Week of</th>
+              <th scope="col">Hours</th>
+            </tr>
+          </thead>
+          <tbody>
+            {weeks.map(({ from, plannedMinutes, roomMinutes, shortMinutes }) => (
+              <tr key={from}>
+                <th scope="row">{dateWords(from, locale, on)}</th>
+                <td>{weekWords(plannedMinutes, roomMinutes, shortMinutes)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </details>
+  );
+}
+
+function inTimeWords(lateDays: number | null): string {
+  if (lateDays === null) return 'no day set';
+  return lateDays > 0 ? `${daysWords(lateDays)} late` : 'yes';
+}

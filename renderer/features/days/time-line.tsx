@@ -1,0 +1,81 @@
+import { useEffect, useRef } from 'react';
+import type { DayMoves, PlannedDates } from '#core/contract/dates';
+import type { DayOff } from '#core/domain/bench-time';
+import { type CalendarDate, daysBetween } from '#core/units/calendar-date';
+import { VirtualList } from '#renderer/ui/virtual-list';
+import { PieceLine } from './piece-line';
+import { ScaleHead } from './scale-head';
+import { type PieceRow, type Scale, withDue, withPromise } from './view-model';
+import styles from './days.module.css';
+
+interface TimeLineProps {
+  readonly rows: readonly PieceRow[];
+  readonly weeks: PlannedDates['weeks'];
+  readonly scale: Scale;
+  readonly daysOff: readonly DayOff[];
+  /** In CSS pixels. */
+  readonly dayWidth: number;
+  readonly on: CalendarDate;
+  readonly moves: DayMoves;
+  readonly onMove: (moves: DayMoves) => void;
+}
+
+const ROW_HEIGHT = 72;
+/** The days before today that stay in sight at first. */
+const DAYS_BEFORE = 3;
+
+/** The calendar: weeks with their hours above, one row a piece below; it scrolls sideways within the page. */
+export function TimeLine({ rows, weeks, scale, daysOff, dayWidth, on, moves, onMove }: TimeLineProps) {
+  const scroller = useRef<HTMLDivElement>(null);
+  const toToday = Math.max(0, daysBetween(scale.from, on) - DAYS_BEFORE) * dayWidth;
+  useEffect(() => {
+    if (scroller.current !== null) scroller.current.scrollLeft = toToday;
+  }, [toToday]);
+  return (
+    <section
+      ref={scroller}
+      className={styles['scroller']}
+      aria-label="Calendar"
+      tabIndex={0}
+      style={{ '--day': `${String(dayWidth)}px`, '--days': scale.days }}
+    >
+      <div className={styles['sheet']}>
+        <Ground scale={scale} daysOff={daysOff} on={on} />
+        <ScaleHead scale={scale} weeks={weeks} dayWidth={dayWidth} on={on} />
+        <VirtualList label="Pieces" items={rows} keyOf={({ id }) => id} estimate={ROW_HEIGHT}>
+          {(row) => (
+            <PieceLine
+              row={row}
+              scale={scale}
+              dayWidth={dayWidth}
+              on={on}
+              onMoveDue={(mark) => onMove(withDue(moves, row.id, mark))}
+              onMoveBack={(mark) => {
+                if (row.back !== null) onMove(withPromise(moves, row.back.tripId, mark));
+              }}
+            />
+          )}
+        </VirtualList>
+      </div>
+    </section>
+  );
+}
+
+/** Days off and today, behind everything. */
+function Ground({ scale, daysOff, on }: Pick<TimeLineProps, 'scale' | 'daysOff' | 'on'>) {
+  const place = (day: CalendarDate) => daysBetween(scale.from, day);
+  return (
+    <div className={styles['ground']} aria-hidden>
+      {daysOff
+        .filter(({ to }) => place(to) >= 0)
+        .map(({ from, to }) => (
+          <div
+            key={`${from} ${to}`}
+            className={styles['dayOff']}
+            style={{ '--at': Math.max(0, place(from)), '--long': place(to) - Math.max(0, place(from)) + 1 }}
+          />
+        ))}
+      <div className={styles['today']} style={{ '--at': place(on) }} />
+    </div>
+  );
+}

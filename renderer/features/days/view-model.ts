@@ -1,0 +1,167 @@
+import type { DayMoves, PlannedDates } from '#core/contract/dates';
+import type { ProjectGlance } from '#core/contract/projects';
+import type { ProjectId, StageId, TripId } from '#core/domain/ids';
+import type { Stage, StageState } from '#core/domain/stage';
+import type { ProjectDates, StepDates } from '#core/planner/date-plan';
+import { addDays, type CalendarDate, daysBetween, weekday } from '#core/units/calendar-date';
+
+/** The days that are drawn: from a Monday, whole weeks. */
+export interface Scale {
+  readonly from: CalendarDate;
+  readonly days: number;
+}
+
+/** A stretch of a stage: work at home, or away with somebody. */
+export interface Bar {
+  readonly key: string;
+  readonly stageId: StageId;
+  readonly name: string;
+  readonly kind: 'work' | 'away';
+  readonly state: StageState;
+  readonly from: CalendarDate;
+  readonly to: CalendarDate;
+}
+
+/** A day that can be moved, with the day it is kept on. */
+export interface Mark {
+  readonly on: CalendarDate;
+  readonly keptOn: CalendarDate;
+}
+
+export interface PieceRow {
+  readonly id: ProjectId;
+  readonly name: string;
+  readonly bars: readonly Bar[];
+  readonly dates: ProjectDates;
+  readonly due: Mark | null;
+  /** The trip that is under way or written down ahead, with the day it was promised back for. */
+  readonly back: (Mark & { readonly tripId: TripId; readonly withWhom: string }) | null;
+}
+
+const WEEKS_AFTER = 2;
+const LONGEST_SCALE = 3 * 52 * 7;
+
+/** From the Monday of this week, or of the week of the oldest day still open, to two weeks past the last one. */
+export function scaleOf(rows: readonly PieceRow[], weeks: PlannedDates['weeks'], on: CalendarDate): Scale {
+  const marks = rows.flatMap(({ due, back }) => [due, back].filter((mark) => mark !== null));
+  // The kept days count, not the moved ones: the scale must not begin elsewhere while a day is dragged.
+  const past = marks.map(({ keptOn }) => keptOn).filter((day) => day < on && daysBetween(day, on) < 28);
+  const earliest = past.toSorted()[0] ?? on;
+  const ends = [
+    ...rows.flatMap(({ dates }) => dates.finishOn ?? []),
+    ...marks.map((mark) => mark.on),
+    weeks.at(-1)?.from ?? on,
+  ];
+  const last = ends.toSorted().at(-1) ?? on;
+  const from = addDays(earliest, 1 - weekday(earliest));
+  const toWeekEnd = addDays(last, 8 - weekday(last) + 7 * WEEKS_AFTER);
+  return { from, days: Math.min(LONGEST_SCALE, daysBetween(from, toWeekEnd)) };
+}
+
+/** One row a piece that has something left to do, the most pressing first. */
+export function rowsOf(
+  glances: readonly ProjectGlance[],
+  { plan }: PlannedDates,
+  moves: DayMoves,
+): readonly PieceRow[] {
+  const datesById = new Map(plan.projects.map((dates) => [dates.id, dates]));
+  return glances
+    .flatMap((glance): PieceRow[] => {
+      const dates = datesById.get(glance.project.id);
+      return dates === undefined ? [] : [rowOf(glance, dates, moves)];
+    })
+    .toSorted(byDay);
+}
+
+function byDay(one: PieceRow, other: PieceRow): number {
+  const day = ({ due, dates }: PieceRow) => due?.keptOn ?? `after ${dates.finishOn ?? '9999'}`;
+  return day(one).localeCompare(day(other)) || one.name.localeCompare(other.name);
+}
+
+function rowOf({ project, stages, trips }: ProjectGlance, dates: ProjectDates, moves: DayMoves): PieceRow {
+  const dueOn = moves.dues.find(({ projectId }) => projectId === project.id)?.dueOn ?? project.dueOn;
+  const trip = trips.findLast(
+    ({ stageId, backOn }) =>
+      backOn === null && stages.some(({ id, state }) => id === stageId && isLeft(state)),
+  );
+  const supposedBack = moves.promises.find(({ tripId }) => tripId === trip?.id);
+  return {
+    id: project.id,
+    name: project.name,
+    bars: dates.steps.flatMap((step, place) => barOf(step, place, stages) ?? []),
+    dates,
+    due: dueOn === null || project.dueOn === null ? null : { on: dueOn, keptOn: project.dueOn },
+    back:
+      trip === undefined || trip.promisedOn === null
+        ? null
+        : {
+            on: supposedBack?.promisedOn ?? trip.promisedOn,
+            keptOn: trip.promisedOn,
+            tripId: trip.id,
+            withWhom: trip.withWhom,
+          },
+  };
+}
+
+const isLeft = (state: StageState) => state !== 'done' && state !== 'skipped';
+
+function barOf(step: StepDates, place: number, stages: readonly Stage[]): Bar | null {
+  const stage = stages.find(({ id }) => id === step.id);
+  if (stage === undefined || step.startOn === null || step.endOn === null) return null;
+  // Steps that take no time are no stretch; a trip ends on the morning of the day it is back.
+  if (step.kind === 'wait' && step.startOn === step.endOn) return null;
+  return {
+    key: `${step.id} ${String(place)}`,
+    stageId: stage.id,
+    name: stage.name,
+    kind: step.kind === 'wait' ? 'away' : 'work',
+    state: stage.state,
+    from: step.startOn,
+    to: step.kind === 'wait' ? addDays(step.endOn, -1) : step.endOn,
+  };
+}
+
+/** The moves with a due day moved; back where it is kept it is no move. */
+export function withDue(moves: DayMoves, projectId: ProjectId, { on, keptOn }: Mark): DayMoves {
+  const others = moves.dues.filter((one) => one.projectId !== projectId);
+  return { ...moves, dues: on === keptOn ? others : [...others, { projectId, dueOn: on }] };
+}
+
+/** The moves with a promised day moved; back where it is kept it is no move. */
+export function withPromise(moves: DayMoves, tripId: TripId, { on, keptOn }: Mark): DayMoves {
+  const others = moves.promises.filter((one) => one.tripId !== tripId);
+  return { ...moves, promises: on === keptOn ? others : [...others, { tripId, promisedOn: on }] };
+}
+
+/** What the moves change for one piece. */
+export interface Effect {
+  readonly id: string;
+  readonly finishedBefore: CalendarDate | null;
+  readonly finishedAfter: CalendarDate | null;
+  readonly lateBefore: number;
+  readonly lateAfter: number;
+}
+
+/** The pieces for which the moves change something, those first that become late or get in time. */
+export function effectsOf(kept: PlannedDates, supposed: PlannedDates): readonly Effect[] {
+  const before = new Map(kept.plan.projects.map((dates) => [dates.id, dates]));
+  const late = (dates: ProjectDates | undefined) => Math.max(0, dates?.lateDays ?? 0);
+  return supposed.plan.projects
+    .map((after): Effect => {
+      const was = before.get(after.id);
+      return {
+        id: after.id,
+        finishedBefore: was?.finishOn ?? null,
+        finishedAfter: after.finishOn,
+        lateBefore: late(was),
+        lateAfter: late(after),
+      };
+    })
+    .filter((one) => one.finishedBefore !== one.finishedAfter || one.lateBefore !== one.lateAfter)
+    .toSorted((one, other) => weight(other) - weight(one));
+}
+
+function weight({ lateBefore, lateAfter }: Effect): number {
+  const turns = lateBefore > 0 !== lateAfter > 0 ? 10_000 : 0;
+  return turns + Math.abs(lateAfter - lateBefore);
+}

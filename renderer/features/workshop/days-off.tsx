@@ -1,0 +1,81 @@
+import { useState } from 'react';
+import type { BenchTime, DayOff } from '#core/domain/bench-time';
+import type { CalendarDate } from '#core/units/calendar-date';
+import { dateWords, today } from '#renderer/text/dates';
+import { Button } from '#renderer/ui/button';
+import { DateField } from '#renderer/ui/date-field';
+import { useDisplay } from '#renderer/ui/display';
+import { TextField } from '#renderer/ui/text-field';
+import styles from './workshop.module.css';
+
+interface DaysOffProps {
+  readonly daysOff: BenchTime['daysOff'];
+  readonly onChange: (daysOff: BenchTime['daysOff']) => void;
+}
+
+/** The days on which nothing is sewn, those to come first in their order; new ones are added below. */
+export function DaysOff({ daysOff, onChange }: DaysOffProps) {
+  const { locale } = useDisplay();
+  const on = today();
+  const sorted = daysOff.toSorted((one, other) => one.from.localeCompare(other.from));
+  const words = ({ from, to }: DayOff) =>
+    from === to
+      ? dateWords(from, locale, on)
+      : `${dateWords(from, locale, on)} to ${dateWords(to, locale, on)}`;
+  return (
+    <div className={styles['part']}>
+      <h3>Days off</h3>
+      {sorted.length === 0 ? (
+        <p className={styles['quiet']}>
+          None yet: holidays, visits, fairs, whatever keeps you from the bench.
+        </p>
+      ) : (
+        <ul className={styles['lines']}>
+          {sorted.map((day) => (
+            <li key={`${day.from} ${day.to} ${day.why}`} className={styles['line']}>
+              <span className={styles['words']}>
+                <span className={styles['name']}>{words(day)}</span>
+                {day.why !== '' && <span className={styles['quiet']}>{day.why}</span>}
+              </span>
+              <Button
+                isSmall
+                aria-label={`Sew on ${words(day)} after all`}
+                onClick={() => onChange(daysOff.filter((one) => one !== day))}
+              >
+                Sew after all
+              </Button>
+            </li>
+          ))}
+        </ul>
+      )}
+      <NewDayOff onAdd={(day) => onChange([...daysOff, day])} />
+    </div>
+  );
+}
+
+function NewDayOff({ onAdd }: { readonly onAdd: (day: DayOff) => void }) {
+  const [from, setFrom] = useState<CalendarDate | null>(null);
+  const [to, setTo] = useState<CalendarDate | null>(null);
+  const [why, setWhy] = useState('');
+  const [problem, setProblem] = useState<string | null>(null);
+  const add = () => {
+    const last = to ?? from;
+    if (from === null || last === null || last < from) {
+      setProblem(from === null ? 'Choose the first day off.' : 'The last day off comes before the first.');
+      return;
+    }
+    onAdd({ from, to: last, why: why.trim() });
+    setFrom(null);
+    setTo(null);
+    setWhy('');
+    setProblem(null);
+  };
+  return (
+    <div className={styles['newDayOff']}>
+      <DateField label="First day off" value={from} onChange={setFrom} problem={problem} />
+      <DateField label="Last day off" optionalWords="if more" isOptional value={to} onChange={setTo} />
+      <TextField label="What for" isOptional maximum={120} value={why} onChange={setWhy} />
+      <Button onClick={add}>Take off</Button>
+    </div>
+  );
+}

@@ -1,0 +1,98 @@
+import type { Mending, PlannedDates } from '#core/contract/dates';
+import type { Stage } from '#core/domain/stage';
+import type { ProjectDates, StepDates } from '#core/planner/date-plan';
+import { type CalendarDate, daysBetween } from '#core/units/calendar-date';
+import { formatMinutes } from '#core/units/minutes';
+import { daysWords, weekdayWords } from './dates';
+import { andList } from './field-problems';
+import type { StandingLine } from './standing';
+
+/** Where and when words are said. */
+interface Saying {
+  readonly locale: string;
+  readonly on: CalendarDate;
+}
+
+/** What the plan says of one piece: by when its next step must be begun or sent, when it will be done, and how that fits its day. */
+export function planLines(
+  dates: ProjectDates,
+  stages: readonly Pick<Stage, 'id' | 'state'>[],
+  { locale, on }: Saying,
+): readonly StandingLine[] {
+  const isLate = (dates.lateDays ?? 0) > 0;
+  const day = (date: CalendarDate) => weekdayWords(date, locale, on);
+  const lines: StandingLine[] = [];
+  const byWhen = isLate ? null : nextDeadline(dates.steps, stages);
+  if (byWhen !== null) {
+    const isNow = byWhen.by <= on;
+    const when = isNow ? 'today' : `by ${day(byWhen.by)}`;
+    const slack = daysBetween(on, byWhen.by);
+    const spare = slack > 0 ? `${daysWords(slack)} of slack` : 'no slack';
+    lines.push({ text: `${byWhen.verb} ${when} (${spare})`, isAlert: isNow });
+  }
+  const finish =
+    dates.finishOn === null ? 'No hours in which it could be done' : `Will be done ${day(dates.finishOn)}`;
+  const late = isLate ? `, ${daysWords(dates.lateDays ?? 0)} late` : '';
+  lines.push({ text: `${finish}${late}`, isAlert: isLate });
+  return lines;
+}
+
+interface Deadline {
+  readonly verb: string;
+  readonly by: CalendarDate;
+}
+
+/** The next thing to keep to: back from where it is, begun, or, once it is in hand, sent out or gone on with. */
+function nextDeadline(
+  steps: readonly StepDates[],
+  stages: readonly Pick<Stage, 'id' | 'state'>[],
+): Deadline | null {
+  const isInHand = stages.some(({ state }) => state === 'in-hand');
+  const [first] = steps;
+  if (first?.kind === 'wait') {
+    const back = steps[1]?.latestStartOn ?? null;
+    return back === null ? null : { verb: 'Needed back', by: back };
+  }
+  if (first === undefined) return null;
+  const sending = steps.find(({ kind }) => kind === 'wait')?.latestStartOn ?? null;
+  if (isInHand && sending !== null) return { verb: 'Send out', by: sending };
+  const verb = isInHand ? 'Go on' : 'Start';
+  return first.latestStartOn === null ? null : { verb, by: first.latestStartOn };
+}
+
+/** One line for the whole workshop: whether everything will be done in time. Empty where no piece has a day. */
+export function wholeWords({ plan }: PlannedDates, nameOf: (id: string) => string): string {
+  const dated = plan.projects.filter(({ lateDays }) => lateDays !== null);
+  const late = dated.filter(({ lateDays }) => (lateDays ?? 0) > 0);
+  if (dated.length === 0) return '';
+  const [only] = late;
+  if (only === undefined) return 'Everything will be done in time.';
+  const most = daysWords(plan.largestLateDays ?? 0);
+  if (late.length === 1)
+    return `Not everything will be done in time: “${nameOf(only.id)}” will be ${most} late.`;
+  return `Not everything will be done in time: ${String(late.length)} pieces will be late, the latest by ${most}.`;
+}
+
+const MOST_MOVES_NAMED = 3;
+
+/** What would mend it, one sentence each; nothing where nothing would. */
+export function mendingWords(
+  { extraWeekMinutes, beyondHours, moved }: Mending,
+  nameOf: (id: string) => string,
+  { locale, on }: Saying,
+): readonly string[] {
+  const sentences: string[] = [];
+  const others = beyondHours.length > 0 ? ' for the others' : '';
+  if (extraWeekMinutes !== null && extraWeekMinutes > 0) {
+    sentences.push(`${formatMinutes(extraWeekMinutes)} more a week at the bench would do${others}.`);
+  }
+  for (const id of beyondHours) {
+    sentences.push(`No hours help “${nameOf(id)}”: what it waits for takes longer than is left.`);
+  }
+  const move = sentences.length > 0 && beyondHours.length === 0 ? 'Or move' : 'Move';
+  const days = moved.map(({ id, dueOn }) => `“${nameOf(id)}” to ${weekdayWords(dueOn, locale, on)}`);
+  if (days.length > MOST_MOVES_NAMED)
+    sentences.push(`${move} ${String(days.length)} days, which Days can show.`);
+  else if (days.length > 0) sentences.push(`${move} ${andList(days)}, and everything is in time.`);
+  return sentences;
+}

@@ -1,0 +1,35 @@
+const LONGEST_LINE = 75;
+
+/** RFC 5545, 3.3.11: backslash, semicolon, comma and line breaks of a TEXT value are escaped; other control characters are left out. */
+export function escapedText(text: string): string {
+  return text
+    .replaceAll('\\', '\\\\')
+    .replaceAll(';', '\\;')
+    .replaceAll(',', '\\,')
+    .replace(/\r\n|\n|\r/g, '\\n')
+    .replace(/\p{Cc}/gu, (control) => (control === '\t' ? control : ''));
+}
+
+/** RFC 5545, 3.1: no line is longer than 75 octets of UTF-8; what is longer goes on after CRLF and a space, never within a character. */
+export function foldedLine(line: string): string {
+  const lines: string[] = [];
+  let [part, octets] = ['', 0];
+  for (const character of line) {
+    const size = octetsOf(character);
+    if (octets + size > LONGEST_LINE) {
+      lines.push(part);
+      [part, octets] = [' ', 1];
+    }
+    part += character;
+    octets += size;
+  }
+  return [...lines, part].join('\r\n');
+}
+
+/** Octets of one character in UTF-8. */
+function octetsOf(character: string): number {
+  const code = character.codePointAt(0) ?? 0;
+  if (code < 0x80) return 1;
+  if (code < 0x800) return 2;
+  return code < 0x10000 ? 3 : 4;
+}

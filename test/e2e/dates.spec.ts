@@ -1,0 +1,140 @@
+import { readFile } from 'node:fs/promises';
+import path from 'node:path';
+import { expect, type Page, test } from '@playwright/test';
+import ICAL from 'ical.js';
+import { STARTING_PLANS } from '#core/domain/starting-plans';
+import { calendarDate } from '#core/units/calendar-date';
+import { lengthFromInches } from '#core/units/length';
+import { askStore } from '#test/helpers/ask-store';
+import { launchProgram } from '#test/helpers/launch';
+import { withTemporaryFolder } from '#test/helpers/temporary-folder';
+import { dayFromNow, goTo, mainAction } from '#test/helpers/notebook-steps';
+import { axeFaults } from './axe-faults';
+
+const GIFTS = ['Gift for Wren', 'Gift for Sorrel', 'Gift for Marsh'] as const;
+
+/** Three invented gifts of seven hours each for one day nine days from now; by then there are 14 to 18 hours at the bench. */
+async function threeGifts(page: Page): Promise<void> {
+  const plan = STARTING_PLANS.find(({ name }) => name === 'Small mat');
+  if (plan === undefined) throw new Error('There is no plan for a small mat');
+  for (const name of GIFTS) {
+    await askStore(page, 'project:create', {
+      stagePlanId: plan.id,
+      details: {
+        name,
+        purpose: 'gift',
+        forWhom: '',
+        dueOn: calendarDate(dayFromNow(9)),
+        outline: { shape: 'rectangle', width: lengthFromInches(12), length: lengthFromInches(12) },
+        hole: null,
+        hasSlit: false,
+        habitChanges: {},
+        notes: '',
+      },
+    });
+  }
+  await page.reload();
+}
+
+const verdict = (page: Page) => page.getByRole('region', { name: 'In time or not' });
+const flag = (page: Page, name: string) => page.getByRole('slider', { name: `${name}, due` });
+const dueOf = async (page: Page, name: string) =>
+  (await askStore(page, 'project:list', { archived: false })).items.find(
+    ({ project }) => project.name === name,
+  )?.project.dueOn;
+
+test('three gifts for one day cannot all be met; one is moved by keys, and everything is in time', async () => {
+  const { page, close } = await launchProgram();
+  await threeGifts(page);
+  await expect(verdict(page)).toContainText('Not everything will be done in time');
+  await expect(verdict(page)).toContainText('more a week at the bench would do');
+  await expect(page.getByText(/^Will be done .+ late$/).first()).toBeVisible();
+
+  await goTo(page, 'Days');
+  await expect(verdict(page)).toContainText('Not everything will be done in time');
+  const sorrel = flag(page, 'Gift for Sorrel');
+  await sorrel.focus();
+  await page.keyboard.press('PageUp');
+  await expect(verdict(page)).toContainText('As supposed: Everything will be done in time.');
+  await expect(page.getByRole('region', { name: 'Only supposed' })).toContainText('Gift for Sorrel due');
+  await expect(sorrel).toHaveAttribute('aria-valuetext', /, was /);
+  expect(await dueOf(page, 'Gift for Sorrel')).toBe(dayFromNow(9));
+
+  await mainAction(page, 'Keep the new day').click();
+  await expect(verdict(page)).toHaveText('Everything will be done in time.');
+  expect(await dueOf(page, 'Gift for Sorrel')).toBe(dayFromNow(16));
+  await goTo(page, 'Bench');
+  await expect(verdict(page)).toHaveText('Everything will be done in time.');
+  await expect(page.getByText('Moved the day of “Gift for Sorrel”')).toBeVisible();
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+  await expect(verdict(page)).toContainText('Not everything will be done in time');
+  await close();
+});
+
+test('a flag is dragged to see what it would change, and put back; nothing is kept', async () => {
+  const { page, close } = await launchProgram();
+  await threeGifts(page);
+  await goTo(page, 'Days');
+  const wren = flag(page, 'Gift for Wren');
+  await expect(wren).toBeVisible();
+  const box = await wren.boundingBox();
+  if (box === null) throw new Error('The flag is not drawn');
+  await page.mouse.move(box.x + 8, box.y + 8);
+  await page.mouse.down();
+  // Thirteen pixels a day at the scale the page begins with.
+  await page.mouse.move(box.x + 8 + 5 * 13, box.y + 8, { steps: 5 });
+  await page.mouse.move(box.x + 8 + 10 * 13, box.y + 8, { steps: 5 });
+  await page.mouse.up();
+  await expect(page.getByRole('region', { name: 'Only supposed' })).toContainText('Gift for Wren due');
+  await expect(verdict(page)).toContainText('As supposed:');
+  expect(await axeFaults(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Put back' }).click();
+  await expect(page.getByRole('region', { name: 'Only supposed' })).toHaveCount(0);
+  await expect(verdict(page)).toContainText('Not everything will be done in time');
+  expect(await dueOf(page, 'Gift for Wren')).toBe(dayFromNow(9));
+
+  await page.getByText('The same as a table').click();
+  await expect(page.getByRole('table', { name: 'Pieces' }).getByRole('row')).toHaveCount(4);
+  await close();
+});
+
+test('hours and days off are kept as they are said, and all dates follow', async () => {
+  const { page, close } = await launchProgram();
+  await threeGifts(page);
+  await goTo(page, 'Workshop');
+  await page.getByRole('textbox', { name: 'Saturday' }).fill('8 h');
+  await page.getByRole('textbox', { name: 'Saturday' }).press('Enter');
+  await expect(page.getByText('16 h in a week.')).toBeVisible();
+  await page.getByLabel('First day off').fill(dayFromNow(1));
+  await page.getByLabel('Last day off').fill(dayFromNow(400));
+  await page.getByLabel('What for').fill('A long voyage');
+  await page.getByRole('button', { name: 'Take off' }).click();
+  await expect(page.getByText('A long voyage')).toBeVisible();
+  await goTo(page, 'Bench');
+  await expect(verdict(page)).toContainText('the latest by');
+  await goTo(page, 'Workshop');
+  await page.getByRole('button', { name: /Sew on .+ after all/ }).click();
+  await expect(page.getByText('A long voyage')).toHaveCount(0);
+  await close();
+});
+
+test('the days are kept as a calendar file that another program reads', async () => {
+  const { page, electron, close } = await launchProgram();
+  await withTemporaryFolder(async (folder) => {
+    await threeGifts(page);
+    await goTo(page, 'Days');
+    const file = path.join(folder, 'days.ics');
+    // Answers the system's save dialog for the maker; everything else is the real program.
+    await electron.evaluate(({ dialog }, filePath) => {
+      dialog.showSaveDialog = () => Promise.resolve({ canceled: false, filePath });
+    }, file);
+    await page.getByRole('button', { name: 'Save a calendar file' }).click();
+    await expect.poll(() => readFile(file, 'utf8').catch(() => '')).toContain('END:VCALENDAR');
+    const calendar = new ICAL.Component(ICAL.parse(await readFile(file, 'utf8')) as unknown[]);
+    const events = calendar.getAllSubcomponents('vevent').map((one) => new ICAL.Event(one));
+    expect(events.map((event) => [event.summary, event.startDate.toString()])).toEqual(
+      GIFTS.map((name) => [`${name} is due`, dayFromNow(9)]),
+    );
+  });
+  await close();
+});

@@ -1,0 +1,138 @@
+import { describe, expect, test } from 'vitest';
+import { projectId as projectIdSchema, tripId as tripIdSchema } from '#core/domain/ids';
+import { addDays, calendarDate } from '#core/units/calendar-date';
+import { addProject, NO_SUCH_ID, openWorkshop, type TestWorkshop, TODAY } from '#test/helpers/workshop';
+
+const NO_MOVES = { dues: [], promises: [] };
+const in_ = (days: number) => addDays(TODAY, days);
+
+function ask(workshop: TestWorkshop, moves: object = {}) {
+  return workshop.get('dates:plan', { on: TODAY, moves: { ...NO_MOVES, ...moves } }).plan;
+}
+
+/** A piece that was sent out ten days ago and is promised back in so many. */
+function awayPiece(workshop: TestWorkshop, promisedIn: number) {
+  const piece = addProject(workshop, { name: 'Frost round', dueOn: in_(90) });
+  for (const stage of piece.stages.slice(0, 1)) workshop.get('stage:move', { stageId: stage.id, to: 'done' });
+  const details = {
+    withWhom: 'Tansy Quill',
+    sentOn: in_(-10),
+    promisedOn: in_(promisedIn),
+    backOn: null,
+    trackingNumber: '',
+    sentAlong: '',
+    askedFor: '',
+    priceMinor: null,
+  };
+  const stageId = piece.stages[1]!.id;
+  workshop.get('stage:move', { stageId, to: 'out', passGateWhy: 'Measured by eye' });
+  const { tripId } = workshop.get('trip:add', { stageId, details });
+  return { ...piece, tripId };
+}
+
+describe('the dates of a workshop', () => {
+  test('are those of its open pieces and the hours at its bench', () => {
+    const workshop = openWorkshop();
+    const { projectId } = addProject(workshop, { dueOn: in_(400) });
+    addProject(workshop, { name: 'Put away' });
+    const other = workshop
+      .get('project:list', { archived: false })
+      .items.find(({ project }) => project.id !== projectId);
+    workshop.get('project:archive', { projectId: other!.project.id, archived: true });
+    const before = ask(workshop);
+    expect(before.projects.map(({ id, lateDays }) => [id, (lateDays ?? 1) <= 0])).toEqual([
+      [projectId, true],
+    ]);
+
+    const kept = workshop.get('workshop:opening', {}).workshop;
+    const benchTime = { ...kept.benchTime, weekMinutes: [5, 0, 0, 0, 0, 0, 0] as const };
+    workshop.get('workshop:change', { workshop: { ...kept, benchTime } });
+    expect(ask(workshop).projects[0]!.lateDays).toBeGreaterThan(0);
+  });
+
+  test('wait for what is away, until the day supposed in place of the promised one', () => {
+    const workshop = openWorkshop();
+    const { tripId } = awayPiece(workshop, 7);
+    expect(ask(workshop).projects[0]!.steps[0]).toMatchObject({ kind: 'wait', endOn: in_(7) });
+    const later = ask(workshop, { promises: [{ tripId, promisedOn: in_(30) }] });
+    expect(later.projects[0]!.steps[0]).toMatchObject({ kind: 'wait', endOn: in_(30) });
+    expect(ask(workshop).projects[0]!.steps[0]).toMatchObject({ endOn: in_(7) });
+  });
+
+  test('say what would mend lateness, and it does', () => {
+    const workshop = openWorkshop();
+    const { projectId } = addProject(workshop, { dueOn: in_(1) });
+    const { moved } = workshop.get('dates:mend', { on: TODAY, moves: NO_MOVES });
+    expect(moved.map(({ id }) => id)).toEqual([projectId]);
+    const dues = moved.map(({ dueOn }) => ({ projectId, dueOn }));
+    expect(ask(workshop, { dues }).largestLateDays).toBe(0);
+  });
+});
+
+describe('moved days', () => {
+  test('are kept as one change in words, and undone as one', () => {
+    const workshop = openWorkshop();
+    const { projectId, tripId } = awayPiece(workshop, 7);
+    const move = { dues: [{ projectId, dueOn: in_(120) }], promises: [{ tripId, promisedOn: in_(14) }] };
+    workshop.get('dates:move', { moves: move });
+    const read = () => {
+      const { project, trips } = workshop.get('project:open', { projectId });
+      return [project.dueOn, trips[0]?.promisedOn];
+    };
+    expect(read()).toEqual([in_(120), in_(14)]);
+    expect(workshop.get('change:state', {}).undo).toBe('Moved 2 days');
+    workshop.get('change:undo', {});
+    expect(read()).toEqual([in_(90), in_(7)]);
+  });
+
+  test('name the piece where it is one', () => {
+    const workshop = openWorkshop();
+    const { projectId, tripId } = awayPiece(workshop, 7);
+    workshop.get('dates:move', { moves: { ...NO_MOVES, dues: [{ projectId, dueOn: in_(120) }] } });
+    expect(workshop.get('change:state', {}).undo).toBe('Moved the day of “Frost round”');
+    workshop.get('dates:move', { moves: { ...NO_MOVES, promises: [{ tripId, promisedOn: in_(14) }] } });
+    expect(workshop.get('change:state', {}).undo).toBe('Moved the return of “Frost round”');
+  });
+
+  test('of what is not there change nothing', () => {
+    const workshop = openWorkshop();
+    const { projectId } = awayPiece(workshop, 7);
+    const dueOn = calendarDate('2028-01-01');
+    const promises = [{ tripId: tripIdSchema.parse(NO_SUCH_ID), promisedOn: dueOn }];
+    expect(workshop.fail('dates:move', { moves: { dues: [{ projectId, dueOn }], promises } }).code).toBe(
+      'not-found',
+    );
+    const dues = [{ projectId: projectIdSchema.parse(NO_SUCH_ID), dueOn }];
+    expect(workshop.fail('dates:move', { moves: { dues, promises: [] } }).code).toBe('not-found');
+    expect(workshop.get('project:open', { projectId }).project.dueOn).toBe(in_(90));
+  });
+});
+
+describe('days to remember', () => {
+  test('are when pieces are due, must leave at the latest and were promised back, in their order', () => {
+    const workshop = openWorkshop();
+    const away = awayPiece(workshop, 7);
+    const home = addProject(workshop, { name: 'Harvest round', forWhom: 'Aunt Wren', dueOn: in_(300) });
+    const days = workshop.get('dates:remember', { on: TODAY });
+    expect(days.map(({ kind, piece, who }) => [kind, piece, who])).toEqual([
+      ['back', 'Frost round', 'Tansy Quill'],
+      ['due', 'Frost round', 'A neighbor'],
+      ['send-by', 'Harvest round', ''],
+      ['due', 'Harvest round', 'Aunt Wren'],
+    ]);
+    expect(days.map(({ of }) => of)).toEqual([
+      away.tripId,
+      away.projectId,
+      home.stages.find(({ kind }) => kind === 'longarm')?.id,
+      home.projectId,
+    ]);
+    expect([days[0]?.on, days[1]?.on, days[3]?.on]).toEqual([in_(7), in_(90), in_(300)]);
+  });
+
+  test('are none of a piece that is back, finished or put away', () => {
+    const workshop = openWorkshop();
+    const { projectId } = awayPiece(workshop, 7);
+    workshop.get('project:archive', { projectId, archived: true });
+    expect(workshop.get('dates:remember', { on: TODAY })).toEqual([]);
+  });
+});
