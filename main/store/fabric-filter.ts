@@ -36,9 +36,12 @@ function fitConditions(patches: readonly WantedPatch[]): readonly Condition[] {
   const widest = Math.max(...patches.map(({ width }) => width));
   const longest = Math.max(...patches.map(({ length }) => length));
   const area = patches.reduce((sum, { width, length, count }) => sum + width * length * count, 0);
-  const strips = patches.map(() => '((? + width / ? - 1) / (width / ?)) * ?').join(' + ');
+  // A number from here counts as real there, and strips are whole.
+  const whole = 'CAST(? AS INTEGER)';
+  const strips = patches
+    .map(() => `((${whole} + width / ${whole} - 1) / (width / ${whole})) * ${whole}`)
+    .join(' + ');
   const values = patches.flatMap(({ width, length, count }) => [count, width, width, length]);
-  // The mean of whole divisions in SQLite is whole, as strips are.
   return [
     { sql: 'widest >= ? AND longest_free >= ? AND area_free >= ?', values: [widest, longest, area] },
     {

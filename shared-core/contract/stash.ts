@@ -5,6 +5,7 @@ import type { BookingId, ClothPieceId, FabricId, ProjectId, StageId } from '#cor
 import { placePath } from '#core/domain/place';
 import { clothKind, clothLength, clothWidth, fabricDetails } from '#core/domain/stash';
 import type { ClothKind, ClothPiece, ClothPrice, Fabric, LedgerEntry } from '#core/domain/stash';
+import { stashFilter, stashOrder } from '#core/domain/stash-filter';
 import { type Page, pageRequest, reads, writes } from './channel';
 import type { Changed } from './projects';
 
@@ -77,8 +78,18 @@ const size = z.object({ width: clothWidth, length: clothLength });
 const note = z.string().trim().max(500);
 
 export const stashChannels = {
-  /** By name: the fabrics that have, for every word of `search`, a word that begins with it. */
-  'fabric:list': reads<Page<FabricGlance>>()(z.object({ search: z.string().max(200), ...pageRequest })),
+  /**
+   * The fabrics that have, for every word of `search`, a word that begins with it (give or take a letter, where none does) and
+   * that pass `filter`; by name unless `order` says otherwise.
+   */
+  'fabric:list': reads<Page<FabricGlance>>()(
+    z.object({
+      search: z.string().max(200),
+      filter: stashFilter.optional(),
+      order: stashOrder.optional(),
+      ...pageRequest,
+    }),
+  ),
   'fabric:open': reads<FabricPage>()(z.object({ fabricId })),
   'fabric:create': writes<Changed & { readonly fabricId: FabricId }>()(z.object({ details: fabricDetails })),
   'fabric:change': writes<Changed>()(z.object({ fabricId, details: fabricDetails })),

@@ -10,7 +10,10 @@ const MOST = 20;
  * Reads what cloth has to be big enough for: `12 x 18`, `20 of 4 x 4`, or several of these with semicolons between; across by
  * along, at most twenty sizes. The first that cannot be read is the problem.
  */
-export function parseWanted(text: string, bareUnit: LengthUnit): Result<readonly WantedPatch[], LengthProblem> {
+export function parseWanted(
+  text: string,
+  bareUnit: LengthUnit,
+): Result<readonly WantedPatch[], LengthProblem> {
   const parts = text
     .split(';')
     .map((part) => part.trim())
@@ -22,6 +25,7 @@ export function parseWanted(text: string, bareUnit: LengthUnit): Result<readonly
     if (!read.ok) return read;
     patches.push({ ...read.value, count: Math.max(1, Number(count)) });
   }
-  if (patches.length === 0) return failure({ code: 'empty', read: text, expected: ['12 x 18', '20 of 4 x 4'] });
+  if (patches.length === 0)
+    return failure({ code: 'empty', read: text, expected: ['12 x 18', '20 of 4 x 4'] });
   return success(patches);
 }

@@ -2,7 +2,16 @@ import type { Migration } from './migration';
 
 const FORMS = [
   ...['yardage', 'fat-quarter', 'fat-eighth', 'precut-strips', 'precut-squares', 'panel', 'leftover'],
-  ...['bias-made-up', 'backing', 'wide-backing', 'batting', 'batting-package', 'thread', 'needles', 'notions'],
+  ...[
+    'bias-made-up',
+    'backing',
+    'wide-backing',
+    'batting',
+    'batting-package',
+    'thread',
+    'needles',
+    'notions',
+  ],
 ];
 
 const BIT_OF_FORM = `CASE kind ${FORMS.map((form, bit) => `WHEN '${form}' THEN ${String(2 ** bit)}`).join(' ')} END`;

@@ -20,7 +20,11 @@ export function queryOfParams(params: URLSearchParams): StashQuery {
 }
 
 /** The parts of an address that say the query; null where a part is as it is unless said. */
-export function paramsOfQuery({ search, filter, order }: StashQuery): Readonly<Record<string, string | null>> {
+export function paramsOfQuery({
+  search,
+  filter,
+  order,
+}: StashQuery): Readonly<Record<string, string | null>> {
   return {
     search: search === '' ? null : search,
     filter: isFiltered(filter) ? JSON.stringify(filter) : null,

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { colorWordsOf, type ScreenColor } from '#core/stash/color-words';
 
-const of = (color: ScreenColor, count: number): readonly ScreenColor[] => Array.from({ length: count }, () => color);
+const of = (color: ScreenColor, count: number): readonly ScreenColor[] =>
+  Array.from({ length: count }, () => color);
 
 describe('the words for the colors of a photo', () => {
   it('names the most of it first, at most three, and no fleck', () => {
@@ -19,6 +20,10 @@ describe('the words for the colors of a photo', () => {
   });
 
   it('tells black from white and gray without a tint', () => {
-    expect([0, 130, 255].flatMap((light) => colorWordsOf([[light, light, light]]))).toEqual(['black', 'gray', 'white']);
+    expect([0, 130, 255].flatMap((light) => colorWordsOf([[light, light, light]]))).toEqual([
+      'black',
+      'gray',
+      'white',
+    ]);
   });
 });
