@@ -79,6 +79,11 @@ const coreRules = [
     ...core('units', 'domain'),
     ...schemas,
   ]),
+  coreRoom(
+    'learned',
+    'What the workshop’s own past teaches is worked out from records and calculators: it knows no channel and no page.',
+    [...core('units', 'domain', 'calculators'), ...schemas],
+  ),
   coreRoom('stash', 'The rules of the stash work on records: they know no channel and no calculator.', [
     ...core('units', 'domain'),
     ...schemas,

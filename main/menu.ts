@@ -21,9 +21,10 @@ const CHANGES: readonly PageItem[] = [
 const PLACES: readonly PageItem[] = [
   { label: 'Bench', item: 'go-bench', key: 'CmdOrCtrl+1' },
   { label: 'Projects', item: 'go-projects', key: 'CmdOrCtrl+2' },
-  { label: 'Stash', item: 'go-stash', key: 'CmdOrCtrl+3' },
-  { label: 'Workshop', item: 'go-workshop', key: 'CmdOrCtrl+4' },
-  { label: 'Days', item: 'go-days', key: 'CmdOrCtrl+5' },
+  { label: 'Days', item: 'go-days', key: 'CmdOrCtrl+3' },
+  { label: 'Out', item: 'go-out', key: 'CmdOrCtrl+4' },
+  { label: 'Stash', item: 'go-stash', key: 'CmdOrCtrl+5' },
+  { label: 'Workshop', item: 'go-workshop', key: 'CmdOrCtrl+6' },
 ];
 
 const HELP: readonly PageItem[] = [{ label: 'Keys', item: 'show-keys', key: 'F1' }];

@@ -18,6 +18,8 @@ export function wordsForStart(problem: Problem): string {
     case 'short-of-cloth':
     case 'already-taken-back':
     case 'in-use':
+    case 'name-taken':
+    case 'still-away':
     case 'nothing-to-undo':
     case 'changed-since':
     case 'not-a-photo':

@@ -1,4 +1,5 @@
-import { type DemoProject, LATHE } from './demo-project';
+import { LATHE } from './demo-contacts';
+import type { DemoProject } from './demo-project';
 
 /** The pieces of the demo workshop without a hole. */
 export const DEMO_FLAT_PIECES: readonly DemoProject[] = [
@@ -25,6 +26,7 @@ export const DEMO_FLAT_PIECES: readonly DemoProject[] = [
           promisedInDays: 9,
           askedFor: 'Slow waves along the length, gray thread.',
           priceMinor: null,
+          words: [{ kind: 'arrived', daysAgo: 15 }],
         },
       },
     ],
@@ -52,7 +54,17 @@ export const DEMO_FLAT_PIECES: readonly DemoProject[] = [
       { kind: 'piecing', state: 'done', daysAgo: 30, ticked: 9 },
       { kind: 'home-quilting', state: 'done', daysAgo: 10 },
       { kind: 'outer-binding', state: 'done', daysAgo: 3, ticked: 9 },
-      { kind: 'hand-finish', state: 'in-hand', daysAgo: 1, photo: 'runner', ticked: 1 },
+      {
+        kind: 'hand-finish',
+        state: 'in-hand',
+        daysAgo: 1,
+        photo: 'runner',
+        ticked: 1,
+        work: [
+          { daysAgo: 1, minutes: 55, inchesByHand: 44 },
+          { daysAgo: 0, minutes: 30, inchesByHand: 26 },
+        ],
+      },
     ],
     cuts: [
       { fabric: 'Washing day', kind: 'piecing', length: 18, daysAgo: 40 },
@@ -78,6 +90,11 @@ export const DEMO_FLAT_PIECES: readonly DemoProject[] = [
         daysAgo: 14,
         heldUpBy: 'border cloth: half a yard short of Night garden',
         notes: 'Blocks 1 to 22 of 36 sewn.',
+        work: [
+          { daysAgo: 13, minutes: 100, blocks: 7 },
+          { daysAgo: 12, minutes: 75, blocks: 6 },
+          { daysAgo: 9, minutes: 120, blocks: 9 },
+        ],
         ticked: 1,
       },
     ],

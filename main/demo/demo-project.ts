@@ -1,5 +1,6 @@
 import type { ProjectPurpose } from '#core/domain/project';
 import type { StageKind, StageState } from '#core/domain/stage';
+import type { TripEventKind } from '#core/domain/trip';
 
 /** A project of the demo workshop. Everything here is invented; lengths in inches, money in cents, days counted from today. */
 export interface DemoProject {
@@ -39,6 +40,7 @@ export interface DemoStage {
   readonly ticked?: number;
   readonly photo?: string;
   readonly trip?: DemoTrip;
+  readonly work?: readonly DemoWork[];
 }
 
 export interface DemoTrip {
@@ -49,6 +51,26 @@ export interface DemoTrip {
   readonly askedFor: string;
   readonly priceMinor: number | null;
   readonly trackingNumber?: string;
+  readonly backing?: string;
+  readonly batting?: string;
+  readonly thread?: string;
+  readonly patternName?: string;
+  readonly words?: readonly DemoWord[];
+}
+
+/** A stretch of work by the clock; of hand stitching the amount is in inches. */
+export interface DemoWork {
+  readonly daysAgo: number;
+  readonly minutes: number;
+  readonly blocks?: number;
+  readonly inchesByHand?: number;
+}
+
+/** Something that was heard of a trip. */
+export interface DemoWord {
+  readonly kind: TripEventKind;
+  readonly daysAgo: number;
+  readonly note?: string;
 }
 
 export interface DemoCut {
@@ -58,7 +80,3 @@ export interface DemoCut {
   readonly daysAgo: number;
   readonly leftovers?: readonly { readonly width: number; readonly length: number }[];
 }
-
-/** The two hired longarm quilters of the demo. */
-export const TALLOWMERE = 'Pell Tallowmere, longarm';
-export const LATHE = 'Corvin Lathe, longarm';

@@ -1,4 +1,5 @@
-import { type DemoProject, LATHE, TALLOWMERE } from './demo-project';
+import { LATHE, TALLOWMERE } from './demo-contacts';
+import type { DemoProject } from './demo-project';
 
 /** The ring-shaped pieces of the demo workshop. */
 export const DEMO_RINGS: readonly DemoProject[] = [
@@ -33,6 +34,14 @@ export const DEMO_RINGS: readonly DemoProject[] = [
           askedFor: 'Rings two fingers apart, straw thread, nothing inside the center patch.',
           priceMinor: 9_400,
           trackingNumber: 'QX-40117',
+          backing: '58 × 58 in, wide oatmeal',
+          batting: 'Loft batting, 58 × 58 in',
+          thread: 'Straw',
+          patternName: 'Rings two fingers apart',
+          words: [
+            { kind: 'arrived', daysAgo: 35 },
+            { kind: 'on-the-frame', daysAgo: 12, note: 'After the barn quilts.' },
+          ],
         },
       },
     ],
@@ -191,7 +200,19 @@ export const DEMO_RINGS: readonly DemoProject[] = [
     notes: 'The first one. The hole is a finger off center and nobody has noticed.',
     stages: [
       { kind: 'piecing', state: 'done', daysAgo: 380 },
-      { kind: 'longarm', state: 'done', daysAgo: 352 },
+      {
+        kind: 'longarm',
+        state: 'done',
+        daysAgo: 352,
+        trip: {
+          withWhom: LATHE,
+          sentDaysAgo: 378,
+          promisedInDays: -357,
+          backDaysAgo: 352,
+          askedFor: 'Loops.',
+          priceMinor: 6_000,
+        },
+      },
       { kind: 'outer-binding', state: 'done', daysAgo: 345 },
       { kind: 'center-cut', state: 'done', daysAgo: 341 },
       { kind: 'inner-binding', state: 'done', daysAgo: 338 },

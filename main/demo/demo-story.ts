@@ -1,11 +1,13 @@
 import type { ChannelInput } from '#core/contract/channels';
+import type { WorkDetails } from '#core/domain/clock';
 import type { StageId } from '#core/domain/ids';
 import type { Outline } from '#core/domain/outline';
 import type { Stage, StageKind, StageState } from '#core/domain/stage';
+import { tripWith } from '#core/domain/trip';
 import { addDays } from '#core/units/calendar-date';
 import { lengthFromInches } from '#core/units/length';
 import { DEMO_PHOTOS } from './demo-photos';
-import type { DemoProject, DemoShape, DemoStage, DemoTrip } from './demo-project';
+import type { DemoProject, DemoShape, DemoStage, DemoTrip, DemoWork } from './demo-project';
 import { paintPiece } from './drawings/piece';
 import { type DemoShelf, type DemoStore, found, type Moment } from './demo-store';
 
@@ -110,9 +112,33 @@ function prepareStage(store: DemoStore, stage: Stage, told: DemoStage): void {
   for (const calculator of KEPT[told.kind]) {
     store.call('calculation:keep', { stageId: stage.id, calculator, ownInput: {} });
   }
-  if (told.trip !== undefined)
-    store.call('trip:add', { stageId: stage.id, details: tripOf(store, told.trip) });
+  if (told.trip !== undefined) addTrip(store, stage.id, told.trip);
+  for (const work of told.work ?? [])
+    store.call('work:add', { stageId: stage.id, details: workOf(store, work) });
   if (told.photo !== undefined) addPhoto(store, stage.id, told.photo);
+}
+
+function addTrip(store: DemoStore, stageId: StageId, trip: DemoTrip): void {
+  const { tripId } = store.call('trip:add', { stageId, details: tripOf(store, trip) });
+  for (const { kind, daysAgo, note = '' } of trip.words ?? []) {
+    store.call('trip:tell', { tripId, kind, on: addDays(store.today, -daysAgo), note, ofWholeParcel: false });
+  }
+}
+
+function workOf(store: DemoStore, work: DemoWork): WorkDetails {
+  const { daysAgo, minutes, blocks, inchesByHand } = work;
+  const byHand = inchesByHand === undefined ? null : lengthFromInches(inchesByHand);
+  return {
+    on: addDays(store.today, -daysAgo),
+    minutes,
+    done:
+      byHand !== null
+        ? { what: 'hand', amount: byHand }
+        : blocks === undefined
+          ? null
+          : { what: 'blocks', amount: blocks },
+    note: '',
+  };
 }
 
 function addPhoto(store: DemoStore, stageId: StageId, name: string): void {
@@ -123,14 +149,18 @@ function addPhoto(store: DemoStore, stageId: StageId, name: string): void {
 
 function tripOf(store: DemoStore, trip: DemoTrip): ChannelInput<'trip:add'>['details'] {
   return {
-    withWhom: trip.withWhom,
+    ...tripWith(trip.withWhom),
     sentOn: addDays(store.today, -trip.sentDaysAgo),
     promisedOn: addDays(store.today, trip.promisedInDays),
     backOn: trip.backDaysAgo === undefined ? null : addDays(store.today, -trip.backDaysAgo),
     trackingNumber: trip.trackingNumber ?? '',
-    sentAlong: 'Top, backing, batting',
+    backing: trip.backing ?? '',
+    batting: trip.batting ?? '',
+    thread: trip.thread ?? '',
+    patternName: trip.patternName ?? '',
     askedFor: trip.askedFor,
-    priceMinor: trip.priceMinor,
+    priceAskedMinor: trip.priceMinor,
+    priceMinor: trip.backDaysAgo === undefined ? null : trip.priceMinor,
   };
 }
 

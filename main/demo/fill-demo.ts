@@ -2,6 +2,7 @@ import type { ChannelInput } from '#core/contract/channels';
 import type { ClothPieceId } from '#core/domain/ids';
 import { addDays } from '#core/units/calendar-date';
 import { type Length, lengthFromInches } from '#core/units/length';
+import { DEMO_CONTACTS } from './demo-contacts';
 import { DEMO_FABRICS, type DemoFabric, type DemoPiece } from './demo-fabrics';
 import { DEMO_FLAT_PIECES } from './demo-flat-pieces';
 import type { DemoCut, DemoProject } from './demo-project';
@@ -14,6 +15,7 @@ import { paintCloth } from './drawings/cloth';
 export function fillDemo(store: DemoStore): void {
   const { workshop } = store.call('workshop:opening', {});
   store.call('workshop:change', { workshop: { ...workshop, name: 'The Quince Loft' } });
+  for (const details of DEMO_CONTACTS) store.call('contact:keep', { contactId: null, details });
   const shelf: DemoShelf = { fabrics: new Map(), pieces: new Map(), projects: new Map() };
   const projects = [...DEMO_RINGS, ...DEMO_FLAT_PIECES];
   const moments = [

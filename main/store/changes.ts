@@ -1,10 +1,11 @@
 import type { Problem } from '#core/contract/problem';
 import type { Changed } from '#core/contract/projects';
-import type { UndoState } from '#core/contract/workshop';
+import type { ChangeList, UndoState } from '#core/contract/workshop';
 import type { ChangeId } from '#core/domain/ids';
 import { failure, type Result, success } from '#core/result';
 import { flipRows } from './change-flip';
 import {
+  allRows,
   insertRow,
   oneNumber,
   oneRow,
@@ -17,7 +18,7 @@ import {
 } from './handles';
 import { duringChange } from './current-change';
 import { flipBookings } from './ledger-flip';
-import { numberOf, textOf } from './rows';
+import { flagOf, numberOf, textOf } from './rows';
 
 /** How many changes can be undone; older ones are forgotten. */
 export const CHANGES_KEPT = 500;
@@ -76,6 +77,33 @@ export function redoChange(store: ReadableStore): Result<{ says: string }, Probl
     if (next === undefined) return failure<Problem>({ code: 'nothing-to-undo' });
     flip(writable, numberOf(next, 'seq'), 0);
     return success({ says: textOf(next, 'words') });
+  });
+}
+
+export function listChanges(store: ReadableStore): ChangeList {
+  const listed = (isUndone: 0 | 1, order: 'DESC' | 'ASC') =>
+    allRows(store, `SELECT * FROM change_log WHERE is_undone = ? ORDER BY seq ${order}`, isUndone).map(
+      (row) => ({
+        id: textOf(row, 'id') as ChangeId,
+        says: textOf(row, 'words'),
+        madeAt: numberOf(row, 'made_at'),
+      }),
+    );
+  return { done: listed(0, 'DESC'), undone: listed(1, 'ASC') };
+}
+
+/** Undoes down to and with the named change, or does again up to and with it, in one transaction. */
+export function goToChange(store: ReadableStore, id: ChangeId): Result<{ steps: number }, Problem> {
+  const named = oneRow(store, 'SELECT seq, is_undone FROM change_log WHERE id = ?', id);
+  if (named === undefined) return failure<Problem>({ code: 'nothing-to-undo' });
+  const [seq, isUndone] = [numberOf(named, 'seq'), flagOf(named, 'is_undone')];
+  const those = isUndone
+    ? 'SELECT seq FROM change_log WHERE is_undone = 1 AND seq <= ? ORDER BY seq'
+    : 'SELECT seq FROM change_log WHERE is_undone = 0 AND seq >= ? ORDER BY seq DESC';
+  return writeTransaction(store, (writable) => {
+    const steps = allRows(writable, those, seq).map((row) => numberOf(row, 'seq'));
+    for (const step of steps) flip(writable, step, isUndone ? 0 : 1);
+    return success({ steps: steps.length });
   });
 }
 

@@ -16,7 +16,7 @@ import { findProject, notFound } from './lookups';
 import { projectOf, touchProject } from './project-rows';
 import { textOf } from './rows';
 import { stagesByProject } from './stage-rows';
-import { tripsByProject } from './trips';
+import { tripsByProject } from './trip-rows';
 import { readWorkshop } from './workshop';
 
 export function plannedDates(store: ReadableStore, question: ChannelInput<'dates:plan'>): PlannedDates {

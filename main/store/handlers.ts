@@ -5,9 +5,12 @@ import { type Result, success } from '#core/result';
 import { listBackups, makeBackup } from '../files/backups';
 import type { StoreContext } from './store-context';
 import { keepCalculation, listCalculations, removeCalculation } from './calculations';
-import { redoChange, undoChange, undoState } from './changes';
+import { goToChange, listChanges, redoChange, undoChange, undoState } from './changes';
 import { addChecklistItem, removeChecklistItem, tickChecklistItem } from './checklists';
 import { clothOfProject } from './cloth-of-project';
+import { keepContact, listContacts, removeContact } from './contacts';
+import { keepCuttingPlan, openCuttingPlan, removeCuttingPlan } from './cutting-plans';
+import { tickCut, untickCut } from './cutting-ticks';
 import { daysToRemember } from './days-to-remember';
 import { mendDates, moveDays, plannedDates } from './dates';
 import { setFabricPrice } from './fabric-prices';
@@ -20,12 +23,18 @@ import { isEmptyNotebook, listProjects, openProject } from './project-glances';
 import { archiveProject, changeProject, createProject, deleteProject, duplicateProject } from './projects';
 import { addPlace, deletePlace, lieInPlace, listPlaces, movePlace, renamePlace } from './places';
 import { restoreBackup } from './restore';
+import { standAt } from './stand-at';
+import { followPlan } from './follow-plan';
 import { moveStage } from './stage-moves';
 import { deleteStagePlan, keepStagePlan, listStagePlans } from './stage-plans';
 import { deleteStashKind, keepStashKind, listStashKinds } from './stash-kinds';
-import { addStage, changeStage, removeStage, reorderStage, repeatStage } from './stages';
+import { addStage, changeStage, removeStage, reorderStage, repeatStage, setUpStage } from './stages';
+import { packTrip, tellTrip, untellTrip } from './trip-words';
 import { addTrip, changeTrip, receiveBack, removeTrip, sendOut } from './trips';
+import { addWork, changeWork, removeWork, startClock, stopClock } from './work';
+import { countedWork, runningClock, workOfStage } from './work-rows';
 import { changeWorkshop, readWorkshop } from './workshop';
+import { habitsInUse } from './habits-in-use';
 
 export type StoreHandlers = {
   readonly [Name in StoreChannelName]: (
@@ -42,6 +51,8 @@ export const storeHandlers: StoreHandlers = {
   'project:change': ({ store }, input) => changeProject(store, input),
   'project:duplicate': ({ store }, input) => duplicateProject(store, input),
   'project:archive': ({ store }, input) => archiveProject(store, input),
+  'project:stand-at': ({ store }, input) => standAt(store, input),
+  'project:follow-plan': ({ store }, input) => followPlan(store, input),
   'project:delete': ({ store }, input) => deleteProject(store, input),
 
   'stage:move': ({ store }, input) => moveStage(store, input),
@@ -49,6 +60,7 @@ export const storeHandlers: StoreHandlers = {
   'stage:add': ({ store }, input) => addStage(store, input),
   'stage:repeat': ({ store }, input) => repeatStage(store, input),
   'stage:reorder': ({ store }, input) => reorderStage(store, input),
+  'stage:set-up': ({ store }, input) => setUpStage(store, input),
   'stage:remove': ({ store }, input) => removeStage(store, input),
 
   'checklist:add': ({ store }, input) => addChecklistItem(store, input),
@@ -63,6 +75,22 @@ export const storeHandlers: StoreHandlers = {
   'trip:receive': ({ store }, input) => receiveBack(store, input),
   'trip:change': ({ store }, input) => changeTrip(store, input),
   'trip:remove': ({ store }, input) => removeTrip(store, input),
+  'trip:tell': ({ store }, input) => tellTrip(store, input),
+  'trip:untell': ({ store }, input) => untellTrip(store, input),
+  'trip:pack': ({ store }, input) => packTrip(store, input),
+
+  'clock:state': ({ store }) => success(runningClock(store)),
+  'clock:start': ({ store }, input) => startClock(store, input),
+  'clock:stop': ({ store }, input) => stopClock(store, input),
+  'work:of-stage': ({ store }, input) => success(workOfStage(store, input.stageId)),
+  'work:counted': ({ store }) => success(countedWork(store)),
+  'work:add': ({ store }, input) => addWork(store, input),
+  'work:change': ({ store }, input) => changeWork(store, input),
+  'work:remove': ({ store }, input) => removeWork(store, input),
+
+  'contact:list': ({ store }) => success(listContacts(store)),
+  'contact:keep': ({ store }, input) => keepContact(store, input),
+  'contact:remove': ({ store }, input) => removeContact(store, input),
 
   'stage-plan:list': ({ store }) => success(listStagePlans(store)),
   'stage-plan:keep': ({ store }, input) => keepStagePlan(store, input),
@@ -89,6 +117,11 @@ export const storeHandlers: StoreHandlers = {
   'ledger:take-back': ({ store }, input) => takeBack(store, input),
   'ledger:of-project': ({ store }, input): Result<ClothOfProject, Problem> => clothOfProject(store, input),
 
+  'cutting:open': ({ store }, input) => openCuttingPlan(store, input),
+  'cutting:keep': ({ store }, input) => keepCuttingPlan(store, input),
+  'cutting:remove': ({ store }, input) => removeCuttingPlan(store, input),
+  'cutting:tick': ({ store }, input) => tickCut(store, input),
+  'cutting:untick': ({ store }, input) => untickCut(store, input),
   'place:list': ({ store }) => success(listPlaces(store)),
   'place:add': ({ store }, input) => addPlace(store, input),
   'place:rename': ({ store }, input) => renamePlace(store, input),
@@ -106,6 +139,7 @@ export const storeHandlers: StoreHandlers = {
   'workshop:opening': ({ store, programVersion, isDemo, folders }) =>
     success({
       workshop: readWorkshop(store),
+      habitsInUse: habitsInUse(store),
       isEmpty: isEmptyNotebook(store),
       isDemo,
       programVersion,
@@ -113,6 +147,8 @@ export const storeHandlers: StoreHandlers = {
     }),
   'workshop:change': ({ store }, input) => changeWorkshop(store, input),
   'change:state': ({ store }) => success(undoState(store)),
+  'change:list': ({ store }) => success(listChanges(store)),
+  'change:go-to': ({ store }, input) => goToChange(store, input.changeId),
   'change:undo': ({ store }, input) => undoChange(store, input.changeId),
   'change:redo': ({ store }) => redoChange(store),
   'backup:list': ({ folders }) => success(listBackups(folders.backups)),

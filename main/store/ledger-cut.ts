@@ -44,29 +44,34 @@ export function cutCloth(
       on: input.on,
       isKnowing: input.length > free,
     };
-    return success({
-      bookingId: appendBooking(writable, booking, cutEntries(writable, piece.value, input, ownHold)),
-    });
+    const [entries = []] = cutEntries(writable, piece.value, input.leftovers, [
+      { length: input.length, ownHold },
+    ]);
+    return success({ bookingId: appendBooking(writable, booking, entries) });
   });
 }
 
-function cutEntries(
+export interface CutShare {
+  readonly length: number;
+  /** What this project holds of the piece: its cut is taken from that first. */
+  readonly ownHold: number;
+}
+
+/**
+ * The entries of one cut that is shared among some projects, the booking of each for itself. The leftovers come out of the
+ * first share, which must be large enough for them. Value is shared out by area, to the last minor unit.
+ */
+export function cutEntries(
   store: WritableStore,
   piece: PieceRef,
-  input: CutInput,
-  ownHold: number,
-): readonly NewEntry[] {
-  const value = valueOfLength(piece, input.length);
-  const areas = input.leftovers.map(({ width, length }) => width * length);
-  const [, ...leftoverValues] = allocate(value, [piece.width * input.length - sum(areas), ...areas]);
-  const cut: NewEntry = {
-    pieceSeq: piece.seq,
-    kind: 'cut',
-    lengthChange: 0 - input.length,
-    heldChange: -Math.min(input.length, ownHold),
-    valueChange: -value,
-  };
-  const leftovers = input.leftovers.map(({ width, length }, index): NewEntry => {
+  leftovers: CutInput['leftovers'],
+  shares: readonly CutShare[],
+): readonly (readonly NewEntry[])[] {
+  const areas = leftovers.map(({ width, length }) => width * length);
+  const value = valueOfLength(piece, sum(shares.map(({ length }) => length)));
+  const used = shares.map(({ length }, index) => piece.width * length - (index === 0 ? sum(areas) : 0));
+  const values = allocate(value, [...used, ...areas]);
+  const kept = leftovers.map(({ width, length }, index): NewEntry => {
     const leftover = {
       id: store.surroundings.newId(),
       fabric_seq: piece.fabric.seq,
@@ -78,14 +83,27 @@ function cutEntries(
       kind: 'leftover',
       lengthChange: length,
       heldChange: 0,
-      valueChange: leftoverValues[index] ?? 0,
+      valueChange: values[shares.length + index] ?? 0,
     };
   });
-  return [cut, ...leftovers];
+  return shares.map(({ length, ownHold }, index) => {
+    const leftWith = index === 0 ? sum(kept.map(({ valueChange }) => valueChange)) : 0;
+    const cut: NewEntry = {
+      pieceSeq: piece.seq,
+      kind: 'cut',
+      lengthChange: 0 - length,
+      heldChange: -Math.min(length, ownHold),
+      valueChange: -((values[index] ?? 0) + leftWith),
+    };
+    return index === 0 ? [cut, ...kept] : [cut];
+  });
 }
 
 /** A leftover may be kept turned round; together they are at most what was cut. */
-function firstMisfit(piece: PieceRef, { length, leftovers }: CutInput): ReturnType<typeof wrongField> | null {
+export function firstMisfit(
+  piece: PieceRef,
+  { length, leftovers }: Pick<CutInput, 'length' | 'leftovers'>,
+): ReturnType<typeof wrongField> | null {
   const index = leftovers.findIndex(
     (one) =>
       !(one.width <= piece.width && one.length <= length) &&

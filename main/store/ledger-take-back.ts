@@ -20,15 +20,15 @@ export function takeBack(
     store,
     `SELECT booking.seq, fabric.name, booking.takes_back IS NOT NULL
         OR EXISTS (SELECT 1 FROM booking AS later WHERE later.takes_back = booking.seq) AS is_done,
-      project.deleted_at IS NOT NULL AS is_project_deleted, fabric.deleted_at IS NOT NULL AS is_fabric_deleted
-    FROM booking JOIN fabric ON fabric.seq = fabric_seq LEFT JOIN project ON project.seq = project_seq
+      fabric.deleted_at IS NOT NULL AS is_fabric_deleted
+    FROM booking JOIN fabric ON fabric.seq = fabric_seq
     WHERE booking.id = ?`,
     bookingId,
   );
   if (booking === undefined || flagOf(booking, 'is_fabric_deleted')) return notFound('booking');
   if (flagOf(booking, 'is_done')) return failure<Problem>({ code: 'already-taken-back' });
   const seq = numberOf(booking, 'seq');
-  const inWay = whatIsInTheWay(store, seq, flagOf(booking, 'is_project_deleted'));
+  const inWay = whatIsInTheWay(store, seq);
   if (inWay !== null) return failure<Problem>({ code: 'in-use', what: inWay });
   return recordChange(store, `Took back a booking of “${textOf(booking, 'name')}”`, (writable) => {
     appendTakeBack(writable, seq, on);
@@ -36,10 +36,13 @@ export function takeBack(
   });
 }
 
-function whatIsInTheWay(store: ReadableStore, bookingSeq: number, isProjectDeleted: boolean): string | null {
+/** What keeps a standing booking from being taken back, in words; null where nothing does. */
+export function whatIsInTheWay(store: ReadableStore, bookingSeq: number): string | null {
   const rows = allRows(
     store,
     `SELECT entry.kind, entry.length_change, entry.held_change, entry.value_change, there, held, value_minor,
+      EXISTS (SELECT 1 FROM project WHERE project.seq = booking.project_seq AND deleted_at IS NOT NULL)
+        AS is_project_deleted,
       (SELECT coalesce(sum(held), 0) FROM piece_hold
         WHERE piece_hold.piece_seq = entry.piece_seq AND project_seq = booking.project_seq) AS own_hold
     FROM ledger_entry AS entry JOIN booking ON booking.seq = entry.booking_seq
@@ -47,13 +50,13 @@ function whatIsInTheWay(store: ReadableStore, bookingSeq: number, isProjectDelet
     bookingSeq,
   );
   for (const row of rows) {
-    const inWay = whyNotBack(row, isProjectDeleted);
+    const inWay = whyNotBack(row);
     if (inWay !== null) return inWay;
   }
   return null;
 }
 
-function whyNotBack(row: Row, isProjectDeleted: boolean): string | null {
+function whyNotBack(row: Row): string | null {
   const number = (column: string): number => numberOf(row, column);
   const there = number('there') - number('length_change');
   const ownHold = number('own_hold') - number('held_change');
@@ -66,7 +69,7 @@ function whyNotBack(row: Row, isProjectDeleted: boolean): string | null {
     return 'the cloth of this booking, which is set aside';
   if (ownHold < 0) return 'the cloth set aside by this booking, which is no longer held';
   if (value < 0 || (there === 0 && value > 0)) return 'the value of this cloth, which has moved on since';
-  if (isProjectDeleted && number('held_change') < 0)
+  if (flagOf(row, 'is_project_deleted') && number('held_change') < 0)
     return 'the project it was set aside for, which is deleted';
   return null;
 }

@@ -1,7 +1,8 @@
 import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import type { Changed, StagePhoto } from '#core/contract/projects';
-import type { PhotoId, StageId } from '#core/domain/ids';
+import type { PhotoId, StageId, TripId } from '#core/domain/ids';
+import { photoMoment } from '#core/domain/photo';
 import { type Result, success } from '#core/result';
 import { type KeptPicture, keepPicture, pictureFile } from '../files/photo-files';
 import type { PhotoType } from '../files/photo-type';
@@ -17,7 +18,8 @@ import {
 } from './handles';
 import { findFabric, findStage, notFound } from './lookups';
 import { touchProject } from './project-rows';
-import { numberOf, textOf, textOrNullOf } from './rows';
+import { choiceOf, numberOf, textOf, textOrNullOf } from './rows';
+import { findTrip } from './trip-rows';
 
 /** The photos of a project's stages, the latest first. */
 export function photosOfProject(store: ReadableStore, projectId: string): readonly StagePhoto[] {
@@ -25,6 +27,8 @@ export function photosOfProject(store: ReadableStore, projectId: string): readon
   return allRows(store, sql, projectId).map((row) => ({
     id: textOf(row, 'id') as PhotoId,
     stageId: textOf(row, 'stage_id') as StageId,
+    tripId: textOrNullOf(row, 'trip_id') as TripId | null,
+    moment: row['moment'] === null ? null : choiceOf(row, 'moment', photoMoment.options),
     caption: textOf(row, 'caption'),
     addedAt: numberOf(row, 'added_at'),
   }));
@@ -34,14 +38,20 @@ export function photosOfProject(store: ReadableStore, projectId: string): readon
 export function addPhoto(
   store: ReadableStore,
   folder: string,
-  { stageId, bytes, caption }: ChannelInput<'photo:add'>,
+  { stageId, bytes, caption, ofTrip }: ChannelInput<'photo:add'>,
 ): Result<ChannelOutput<'photo:add'>, Problem> {
   const stage = findStage(store, stageId);
   if (!stage.ok) return stage;
+  if (ofTrip !== undefined && findTrip(store, ofTrip.tripId)?.stageId !== stageId) return notFound('trip');
   const picture = keepPicture(folder, bytes);
   if (!picture.ok) return picture;
   return recordChange(store, `Added a photo to “${stage.value.name}”`, (writable) => {
-    const photoId = insertPhoto(writable, picture.value, { stage_id: stageId, caption });
+    const photoId = insertPhoto(writable, picture.value, {
+      stage_id: stageId,
+      trip_id: ofTrip?.tripId ?? null,
+      moment: ofTrip?.moment ?? null,
+      caption,
+    });
     touchProject(writable, stage.value.projectId);
     return success({ photoId });
   });
@@ -75,7 +85,7 @@ export function setFabricPhoto(
   const before = textOrNullOf(row, 'photo_id');
   const words = picture.value === null ? 'Removed the photo of' : 'Gave a photo to';
   return recordChange(store, `${words} “${fabric.value.name}”`, (writable) => {
-    const columns = { stage_id: null, caption: '' };
+    const columns = { stage_id: null, trip_id: null, moment: null, caption: '' };
     const photoId = picture.value === null ? null : insertPhoto(writable, picture.value, columns);
     updateRow(writable, 'fabric', fabricId, { photo_id: photoId });
     if (before !== null) write(writable, 'DELETE FROM photo WHERE id = ?', before);
@@ -113,7 +123,7 @@ export function keepThumbnail(store: WritableStore, hash: string, bytes: Uint8Ar
 function insertPhoto(
   store: WritableStore,
   picture: KeptPicture,
-  columns: { readonly stage_id: string | null; readonly caption: string },
+  columns: Readonly<Record<'stage_id' | 'trip_id' | 'moment', string | null>> & { readonly caption: string },
 ): PhotoId {
   const { newId, now } = store.surroundings;
   const id = newId() as PhotoId;

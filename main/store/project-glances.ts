@@ -11,7 +11,7 @@ import { photosOfProject } from './photos';
 import { projectOf } from './project-rows';
 import { choiceOf, numberOf, textOf } from './rows';
 import { stagesByProject } from './stage-rows';
-import { tripsByProject } from './trips';
+import { tripsByProject } from './trip-rows';
 
 const ALL = -1;
 const SWATCHES_SHOWN = 12;

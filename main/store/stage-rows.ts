@@ -1,7 +1,10 @@
+import { z } from 'zod';
 import type { ChecklistItemId, ProjectId, StageId } from '#core/domain/ids';
 import { type ChecklistItem, type Stage, stageKind, stageState } from '#core/domain/stage';
 import { allRows, type ReadableStore, type Row } from './handles';
-import { choiceOf, flagOf, groupRows, numberOf, numberOrNullOf, textOf } from './rows';
+import { choiceOf, flagOf, groupRows, jsonOf, numberOf, numberOrNullOf, readBy, textOf } from './rows';
+
+const calculatorNames = z.array(z.string()).readonly();
 
 /** The stages of these projects in the order of their plans, each with its checklist. */
 export function stagesByProject(
@@ -45,6 +48,11 @@ function stageOf(row: Row, checklist: readonly ChecklistItem[]): Stage {
     startedAt: numberOrNullOf(row, 'started_at'),
     finishedAt: numberOrNullOf(row, 'finished_at'),
     checklist,
+    isBeside: flagOf(row, 'is_beside'),
+    calculators:
+      row['calculators_json'] === null
+        ? null
+        : readBy(calculatorNames, jsonOf(row, 'calculators_json'), `stage ${textOf(row, 'id')}`),
   };
 }
 

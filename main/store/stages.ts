@@ -2,7 +2,7 @@ import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import type { Changed } from '#core/contract/projects';
 import type { StageId } from '#core/domain/ids';
-import type { PlannedStage, Stage } from '#core/domain/stage';
+import type { PlannedStage } from '#core/domain/stage';
 import { type Result, success } from '#core/result';
 import { recordChange } from './changes';
 import {
@@ -20,7 +20,10 @@ import { textOf } from './rows';
 import { stagesByProject } from './stage-rows';
 
 /** What a stage and its checklist begin as; a plan and a copied stage say the same of it. */
-type FreshStage = Pick<PlannedStage, 'kind' | 'name' | 'estimateMinutes' | 'checklist'> | Stage;
+type FreshStage = Pick<
+  PlannedStage,
+  'kind' | 'name' | 'estimateMinutes' | 'checklist' | 'isBeside' | 'calculators'
+>;
 
 export function addPlannedStages(
   store: WritableStore,
@@ -113,8 +116,37 @@ export function removeStage(
   });
 }
 
+/** Whether it may run beside the one before it, and which calculators stand on its page. */
+export function setUpStage(
+  store: ReadableStore,
+  { stageId, isBeside, calculators }: ChannelInput<'stage:set-up'>,
+): Result<Changed, Problem> {
+  const stage = findStage(store, stageId);
+  if (!stage.ok) return stage;
+  return recordChange(store, `Set up “${stage.value.name}”`, (writable) => {
+    updateRow(writable, 'stage', stageId, setUpColumns({ isBeside, calculators }));
+    touchProject(writable, stage.value.projectId);
+    return success({});
+  });
+}
+
+export function setUpColumns({
+  isBeside = false,
+  calculators = null,
+}: Pick<FreshStage, 'isBeside' | 'calculators'>) {
+  return {
+    is_beside: isBeside ? 1 : 0,
+    calculators_json: calculators === null ? null : JSON.stringify(calculators),
+  };
+}
+
 /** Puts a fresh stage at a place of the plan, at its end if it is not that long, and moves the later ones on. */
-function placeStage(store: WritableStore, projectId: string, position: number, stage: FreshStage): StageId {
+export function placeStage(
+  store: WritableStore,
+  projectId: string,
+  position: number,
+  stage: FreshStage,
+): StageId {
   const count = oneNumber(store, 'SELECT count(*) FROM stage WHERE project_id = ?', projectId);
   const place = Math.min(position, count);
   write(
@@ -144,6 +176,7 @@ function insertStage(store: WritableStore, projectId: string, position: number, 
     gate_passed_why: '',
     started_at: null,
     finished_at: null,
+    ...setUpColumns(stage),
   });
   stage.checklist.forEach((item, at) =>
     insertRow(store, 'checklist_item', {

@@ -1,40 +1,17 @@
 import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import type { Changed, Trip } from '#core/contract/projects';
-import type { ProjectId, StageId, TripId } from '#core/domain/ids';
-import type { TripDetails } from '#core/domain/trip';
+import type { ParcelId, StageId, TripId } from '#core/domain/ids';
+import type { PackingLine, TripDetails } from '#core/domain/trip';
 import { type Result, success } from '#core/result';
 import { recordChange } from './changes';
-import {
-  allRows,
-  insertRow,
-  oneRow,
-  type ReadableStore,
-  type Row,
-  updateRow,
-  type Value,
-  type WritableStore,
-  write,
-} from './handles';
+import { contactNamed } from './contacts';
+import { insertRow, oneRow, type ReadableStore, updateRow, type WritableStore, write } from './handles';
 import { findStage, notFound } from './lookups';
 import { touchProject } from './project-rows';
-import { allowMove, makeMove, moveWords } from './stage-moves';
-import { dateOrNullOf, numberOrNullOf, textOf } from './rows';
-
-/** The trips of these projects in the order they were written down. */
-export function tripsByProject(
-  store: ReadableStore,
-  projectIds: readonly string[],
-): ReadonlyMap<string, readonly Trip[]> {
-  const rows = allRows(
-    store,
-    `SELECT trip.*, project_id FROM stage JOIN trip ON stage_id = stage.id
-    WHERE project_id IN (SELECT value FROM json_each(?)) ORDER BY trip.seq`,
-    JSON.stringify(projectIds),
-  );
-  const trips = rows.map(tripOf);
-  return new Map(projectIds.map((id) => [id, trips.filter(({ projectId }) => projectId === id)]));
-}
+import { textOf } from './rows';
+import { allowMove, type AllowedMove, makeMove, moveWords } from './stage-moves';
+import { findTrip, tripColumns, tripsOfParcel } from './trip-rows';
 
 export function addTrip(
   store: ReadableStore,
@@ -43,37 +20,57 @@ export function addTrip(
   const stage = findStage(store, stageId);
   if (!stage.ok) return stage;
   return recordChange(store, `Added a trip to ${details.withWhom}`, (writable) => {
-    const tripId = insertTrip(writable, stageId, details);
+    const tripId = insertTrip(writable, { stageId, details, packing: [] }, newParcel(writable));
     touchProject(writable, stage.value.projectId);
     return success({ tripId });
   });
 }
 
-/** Writes the trip down and moves its stage out, as one change. */
+/** Writes the trip down and moves its stage out, as one change; so for every other stage in the parcel. */
 export function sendOut(
   store: ReadableStore,
-  { stageId, details }: ChannelInput<'trip:send'>,
+  { stageId, details, packing = [], alsoStageIds = [] }: ChannelInput<'trip:send'>,
 ): Result<ChannelOutput<'trip:send'>, Problem> {
   const move = allowMove(store, stageId, 'out');
   if (!move.ok) return move;
-  return recordChange(store, moveWords(move.value), (writable) => {
+  const others: AllowedMove[] = [];
+  for (const id of alsoStageIds.filter((one) => one !== stageId)) {
+    const other = allowMove(store, id, 'out');
+    if (!other.ok) return other;
+    others.push(other.value);
+  }
+  return recordChange(store, withOthers(moveWords(move.value), others.length), (writable) => {
+    const parcel = newParcel(writable);
     makeMove(writable, move.value);
-    return success({ tripId: insertTrip(writable, stageId, details) });
+    const tripId = insertTrip(writable, { stageId, details, packing }, parcel);
+    for (const other of others) {
+      makeMove(writable, other);
+      const shared = { ...details, priceAskedMinor: null, priceMinor: null };
+      insertTrip(writable, { stageId: other.stage.id, details: shared, packing: [] }, parcel);
+    }
+    return success({ tripId });
   });
 }
 
 /** Puts down when a stage's trip ended (a trip that was never written down is now) and finishes the stage, as one change. */
 export function receiveBack(
   store: ReadableStore,
-  { stageId, tripId, details }: ChannelInput<'trip:receive'>,
+  { stageId, tripId, details, alsoTripIds = [] }: ChannelInput<'trip:receive'>,
 ): Result<Changed, Problem> {
   const move = allowMove(store, stageId, 'done');
   if (!move.ok) return move;
-  if (tripId !== null && findTrip(store, tripId)?.stageId !== stageId) return notFound('trip');
-  return recordChange(store, moveWords(move.value), (writable) => {
+  const trip = tripId === null ? undefined : findTrip(store, tripId);
+  if (tripId !== null && trip?.stageId !== stageId) return notFound('trip');
+  const others = othersBack(store, trip, alsoTripIds);
+  if (!others.ok) return others;
+  return recordChange(store, withOthers(moveWords(move.value), others.value.length), (writable) => {
     makeMove(writable, move.value);
-    if (tripId === null) insertTrip(writable, stageId, details);
-    else updateRow(writable, 'trip', tripId, tripColumns(details));
+    if (tripId === null) insertTrip(writable, { stageId, details, packing: [] }, newParcel(writable));
+    else writeTrip(writable, tripId, stageId, details);
+    for (const other of others.value) {
+      makeMove(writable, other.move);
+      updateRow(writable, 'trip', other.trip.id, { back_on: details.backOn });
+    }
     return success({});
   });
 }
@@ -85,7 +82,7 @@ export function changeTrip(
   const trip = findTrip(store, tripId);
   if (trip === undefined) return notFound('trip');
   return recordChange(store, `Changed the trip to ${details.withWhom}`, (writable) => {
-    updateRow(writable, 'trip', tripId, tripColumns(details));
+    writeTrip(writable, tripId, trip.stageId, details);
     touchProject(writable, trip.projectId);
     return success({});
   });
@@ -104,43 +101,62 @@ export function removeTrip(
   });
 }
 
-function insertTrip(store: WritableStore, stageId: StageId, details: TripDetails): TripId {
+interface OtherBack {
+  readonly trip: Trip;
+  readonly move: AllowedMove;
+}
+
+/** The others of the parcel that came back with it, each with its move. */
+function othersBack(
+  store: ReadableStore,
+  trip: Trip | undefined,
+  ids: readonly TripId[],
+): Result<readonly OtherBack[], Problem> {
+  const parcel = trip === undefined ? [] : tripsOfParcel(store, trip.parcelId);
+  const others: OtherBack[] = [];
+  for (const id of ids.filter((one) => one !== trip?.id)) {
+    const other = parcel.find((one) => one.id === id && one.backOn === null);
+    if (other === undefined) return notFound('trip');
+    const move = allowMove(store, other.stageId, 'done');
+    if (!move.ok) return move;
+    others.push({ trip: other, move: move.value });
+  }
+  return success(others);
+}
+
+function withOthers(words: string, others: number): string {
+  return others === 0 ? words : `${words} and ${others} more in the same parcel`;
+}
+
+function newParcel(store: WritableStore): ParcelId {
+  return store.surroundings.newId() as ParcelId;
+}
+
+interface NewTrip {
+  readonly stageId: StageId;
+  readonly details: TripDetails;
+  readonly packing: readonly PackingLine[];
+}
+
+function insertTrip(store: WritableStore, trip: NewTrip, parcelId: ParcelId): TripId {
+  const { stageId, details, packing } = trip;
   const id = store.surroundings.newId() as TripId;
-  insertRow(store, 'trip', { id, stage_id: stageId, ...tripColumns(details) });
+  insertRow(store, 'trip', {
+    id,
+    stage_id: stageId,
+    contact_id: contactOf(store, stageId, details),
+    parcel_id: parcelId,
+    packing_json: JSON.stringify(packing),
+    ...tripColumns(details),
+  });
   return id;
 }
 
-function findTrip(store: ReadableStore, id: string): Trip | undefined {
-  const sql = 'SELECT trip.*, project_id FROM trip JOIN stage ON stage.id = stage_id WHERE trip.id = ?';
-  const row = oneRow(store, sql, id);
-  return row === undefined ? undefined : tripOf(row);
+function writeTrip(store: WritableStore, id: TripId, stageId: StageId, details: TripDetails): void {
+  updateRow(store, 'trip', id, { contact_id: contactOf(store, stageId, details), ...tripColumns(details) });
 }
 
-function tripOf(row: Row): Trip {
-  return {
-    id: textOf(row, 'id') as TripId,
-    stageId: textOf(row, 'stage_id') as StageId,
-    projectId: textOf(row, 'project_id') as ProjectId,
-    withWhom: textOf(row, 'with_whom'),
-    sentOn: dateOrNullOf(row, 'sent_on'),
-    promisedOn: dateOrNullOf(row, 'promised_on'),
-    backOn: dateOrNullOf(row, 'back_on'),
-    trackingNumber: textOf(row, 'tracking_number'),
-    sentAlong: textOf(row, 'sent_along'),
-    askedFor: textOf(row, 'asked_for'),
-    priceMinor: numberOrNullOf(row, 'price_minor'),
-  };
-}
-
-function tripColumns(details: TripDetails): Readonly<Record<string, Value>> {
-  return {
-    with_whom: details.withWhom,
-    sent_on: details.sentOn,
-    promised_on: details.promisedOn,
-    back_on: details.backOn,
-    tracking_number: details.trackingNumber,
-    sent_along: details.sentAlong,
-    asked_for: details.askedFor,
-    price_minor: details.priceMinor,
-  };
+function contactOf(store: WritableStore, stageId: StageId, { withWhom }: TripDetails) {
+  const row = oneRow(store, 'SELECT kind FROM stage WHERE id = ?', stageId) ?? {};
+  return contactNamed(store, withWhom, textOf(row, 'kind') === 'longarm' ? 'longarm' : 'other');
 }

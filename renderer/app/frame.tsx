@@ -2,6 +2,8 @@ import { Suspense, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { NavLink, Outlet, useLocation } from 'react-router';
 import { Button } from '#renderer/ui/button';
 import { PageFrameContext } from '#renderer/ui/page';
+import { ChangesDialog } from './changes-dialog';
+import { Clock } from './clock';
 import { DemoBand } from './demo-band';
 import { KeysDialog } from './keys-dialog';
 import { useLastChange } from './last-change';
@@ -13,6 +15,7 @@ const PLACES: readonly { readonly to: string; readonly words: string }[] = [
   { to: '/', words: 'Bench' },
   { to: '/projects', words: 'Projects' },
   { to: '/days', words: 'Days' },
+  { to: '/out', words: 'Out' },
   { to: '/stash', words: 'Stash' },
   { to: '/workshop', words: 'Workshop' },
 ];
@@ -20,6 +23,7 @@ const PLACES: readonly { readonly to: string; readonly words: string }[] = [
 /** The notebook round every page: its spine on the left, its hem below with the last change and the page's main action. */
 export function Frame() {
   const [actionPlace, setActionPlace] = useState<HTMLElement | null>(null);
+  const [areChangesShown, setAreChangesShown] = useState(false);
   const [areKeysShown, setAreKeysShown] = useState(false);
   const visit = useVisit();
   const frame = useMemo(() => ({ actionPlace, visit }), [actionPlace, visit]);
@@ -47,6 +51,10 @@ export function Frame() {
             </ul>
           </nav>
           <div className={styles['foot']}>
+            <Clock />
+            <Button look="quiet" isSmall onClick={() => setAreChangesShown(true)}>
+              What was done
+            </Button>
             <Button look="quiet" isSmall onClick={() => setAreKeysShown(true)}>
               Keys
             </Button>
@@ -65,6 +73,7 @@ export function Frame() {
           </footer>
         </div>
       </div>
+      {areChangesShown && <ChangesDialog onClose={() => setAreChangesShown(false)} />}
       {areKeysShown && <KeysDialog onClose={() => setAreKeysShown(false)} />}
     </PageFrameContext>
   );

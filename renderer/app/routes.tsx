@@ -1,6 +1,15 @@
 import { lazy, type ReactNode, Suspense } from 'react';
 import { createHashRouter, type RouteObject, useParams, useSearchParams } from 'react-router';
-import { type FabricId, fabricId, type ProjectId, projectId, type StageId, stageId } from '#core/domain/ids';
+import {
+  type ContactId,
+  contactId,
+  type FabricId,
+  fabricId,
+  type ProjectId,
+  projectId,
+  type StageId,
+  stageId,
+} from '#core/domain/ids';
 import { FaultPage, NotFoundPage } from './fault-page';
 import { Frame } from './frame';
 import { HomeRoute } from './home-route';
@@ -19,6 +28,15 @@ const SpreadPage = lazy(async () => ({
 }));
 const StagePage = lazy(async () => ({
   default: (await import('#renderer/features/stage/stage-page')).StagePage,
+}));
+const BoardPage = lazy(async () => ({
+  default: (await import('#renderer/features/board/board-page')).BoardPage,
+}));
+const AwayPage = lazy(async () => ({
+  default: (await import('#renderer/features/away/away-page')).AwayPage,
+}));
+const ContactPage = lazy(async () => ({
+  default: (await import('#renderer/features/away/contact-page')).ContactPage,
 }));
 const DaysPage = lazy(async () => ({
   default: (await import('#renderer/features/days/days-page')).DaysPage,
@@ -66,6 +84,12 @@ const pages: readonly RouteObject[] = [
   {
     path: 'cutting',
     element: <OfSearchedProject>{(id) => <CuttingPage key={id} projectId={id} />}</OfSearchedProject>,
+  },
+  { path: 'board', element: <BoardPage /> },
+  { path: 'out', element: <AwayPage /> },
+  {
+    path: 'out/:contactId',
+    element: <OfContact>{(id) => <ContactPage key={id} contactId={id} />}</OfContact>,
   },
   { path: 'days', element: <DaysPage /> },
   { path: 'stash', element: <StashPage /> },
@@ -118,5 +142,10 @@ function OfStage({ children }: { readonly children: (project: ProjectId, stage: 
 
 function OfFabric({ children }: { readonly children: (id: FabricId) => ReactNode }) {
   const id = fabricId.safeParse(useParams()['fabricId']);
+  return id.success ? children(id.data) : <NotFoundPage />;
+}
+
+function OfContact({ children }: { readonly children: (id: ContactId) => ReactNode }) {
+  const id = contactId.safeParse(useParams()['contactId']);
   return id.success ? children(id.data) : <NotFoundPage />;
 }

@@ -43,6 +43,7 @@ const PLACES: Readonly<Record<string, string>> = {
   'go-bench': '/',
   'go-projects': '/projects',
   'go-days': '/days',
+  'go-out': '/out',
   'go-stash': '/stash',
   'go-workshop': '/workshop',
   'new-project': '/projects/new',

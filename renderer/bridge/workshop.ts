@@ -17,7 +17,8 @@ export function useOpening(): Opening | undefined {
   return useRead('workshop:opening', {}).value;
 }
 
-/** The workshop's own facts and habits; the starting ones for the first moments. */
+/** The workshop's own facts, and its habits as they are in use: with what was learned. The starting ones for the first moments. */
 export function useWorkshop(): Workshop {
-  return useOpening()?.workshop ?? unread;
+  const opening = useOpening();
+  return opening === undefined ? unread : { ...opening.workshop, habits: opening.habitsInUse };
 }

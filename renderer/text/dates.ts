@@ -56,6 +56,13 @@ export function lateWords(due: CalendarDate, on: CalendarDate): string {
   return days <= 0 ? '' : daysWords(days);
 }
 
+/** `12 Sep, 14:05`: an instant (UTC milliseconds) on the maker's own clock, its year where that is not this one. */
+export function instantWords(at: number, locale: string): string {
+  const [moment, now] = [new Date(at), new Date()];
+  const time = new Intl.DateTimeFormat(locale, { hour: 'numeric', minute: '2-digit' }).format(moment);
+  return `${dateWords(today(moment), locale, today(now))}, ${time}`;
+}
+
 /** The day of an instant (UTC milliseconds) where the maker sits. */
 export function dayOfInstant(at: number): CalendarDate {
   return today(new Date(at));

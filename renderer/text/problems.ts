@@ -23,6 +23,10 @@ export function problemWords(problem: Problem, display: LengthDisplay): string {
       return 'This was taken back before.';
     case 'in-use':
       return `This ${problem.what} is still in use, so it stays.`;
+    case 'name-taken':
+      return `There is a “${problem.name}” already. Give this one another name.`;
+    case 'still-away':
+      return `“${problem.what}” is still away. Write down on its page that it is back, then it moves on.`;
     case 'nothing-to-undo':
       return 'There is nothing left to take back.';
     case 'changed-since':

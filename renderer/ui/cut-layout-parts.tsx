@@ -1,34 +1,46 @@
+import type { CutStep } from '#core/cutting/cut-steps';
 import type { OrderedCut } from '#core/cutting/cutting-job';
 import { classes } from './classes';
 import type { ClothFrame } from './cut-layout-frame';
 import styles from './cut-layout.module.css';
 
-/** The cut lines; those across the whole cloth carry their number in the order of cutting. */
+/** The cut lines; those across the whole cloth are heavy. */
 export function Cuts({ cuts, frame }: { readonly cuts: readonly OrderedCut[]; readonly frame: ClothFrame }) {
-  let lastNumberAt = -Infinity;
   return cuts.map((cut, index) => {
     const [x, y] = [frame.toX(cut.y), frame.toY(cut.x)];
     const long = cut.length * frame.scale;
     const isAcross = cut.direction === 'across';
     const end = isAcross ? { x, y: y + long } : { x: x + long, y };
     const isFirst = cut.stage === 1 && isAcross;
-    const hasNumber = isFirst && x - lastNumberAt >= 14;
-    if (hasNumber) lastNumberAt = x;
     return (
-      <g key={index}>
-        <line
-          x1={x}
-          y1={y}
-          x2={end.x}
-          y2={end.y}
-          className={classes(styles['cut'], isFirst && styles['firstCut'], cut.isDone && styles['doneCut'])}
-        />
-        {hasNumber && (
-          <text x={x} y={frame.toY(0) - 9} className={styles['number']}>
-            {cut.isDone ? '✓' : index + 1}
-          </text>
-        )}
-      </g>
+      <line
+        key={index}
+        x1={x}
+        y1={y}
+        x2={end.x}
+        y2={end.y}
+        className={classes(styles['cut'], isFirst && styles['firstCut'], cut.isDone && styles['doneCut'])}
+      />
+    );
+  });
+}
+
+const LEAST_FOR_NUMBER = 11;
+
+interface StepNumbersProps {
+  readonly steps: readonly Pick<CutStep, 'from' | 'length'>[];
+  readonly done: number;
+  readonly frame: ClothFrame;
+}
+
+/** Above each strip its number in the order of cutting, ticked where it is cut; too narrow ones go without. */
+export function StepNumbers({ steps, done, frame }: StepNumbersProps) {
+  return steps.map(({ from, length }, index) => {
+    if (length * frame.scale < LEAST_FOR_NUMBER) return null;
+    return (
+      <text key={index} x={frame.toX(from + length / 2)} y={frame.toY(0) - 9} className={styles['number']}>
+        {from + length <= done ? '✓' : index + 1}
+      </text>
     );
   });
 }

@@ -1,5 +1,6 @@
 import { type KeyboardEvent, useId, useState } from 'react';
 import type { CutTree, PlacedPatch } from '#core/cutting/cut-plan';
+import { type CutStep, cutSteps } from '#core/cutting/cut-steps';
 import { placedPatches } from '#core/cutting/cut-tree';
 import type { Leftover, OrderedCut } from '#core/cutting/cutting-job';
 import { leftoversOf } from '#core/cutting/piece-plan';
@@ -7,7 +8,7 @@ import { formatLength } from '#core/units/format-length';
 import { lengthFromUnits } from '#core/units/length';
 import { classes } from './classes';
 import { frameCloth, type ClothFrame, inkOn, restsIn } from './cut-layout-frame';
-import { Break, Cuts, PrintArrow } from './cut-layout-parts';
+import { Break, Cuts, PrintArrow, StepNumbers } from './cut-layout-parts';
 import { DimensionLine } from './dimension-line';
 import { useDisplay } from './display';
 import { Typeset } from './typeset';
@@ -26,6 +27,8 @@ export interface CutLayoutProps {
   readonly title: string;
   readonly tree: CutTree;
   readonly cuts: readonly OrderedCut[];
+  /** The strips as they are cut one after the other; without them, as they come. */
+  readonly steps?: readonly Pick<CutStep, 'from' | 'length'>[];
   readonly patchAt: (index: number) => LayoutPatch;
   /** The fabric's color; null for cloth that is not there yet. */
   readonly swatch: string | null;
@@ -96,6 +99,7 @@ export function CutLayout(props: CutLayoutProps) {
             />
           ))}
           <Cuts cuts={props.cuts} frame={frame} />
+          <StepNumbers steps={props.steps ?? cutSteps(tree)} done={props.done} frame={frame} />
           {frame.isBroken && <Break frame={frame} />}
           <DimensionLine
             from={{ x: frame.toX(0), y: frame.toY(tree.width) }}

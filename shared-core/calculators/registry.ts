@@ -45,6 +45,13 @@ export function calculatorByName(name: string): Calculator | undefined {
   return calculators.find((calculator) => calculator.name === name);
 }
 
-export function calculatorsForStage(kind: StageKind): readonly Calculator[] {
-  return calculators.filter((calculator) => calculator.stageKinds.includes(kind));
+/** Those chosen for a stage, in the order of the registry; where none were chosen, those of its kind. A name that is not known is left out. */
+export function calculatorsForStage({
+  kind,
+  calculators: chosen,
+}: {
+  readonly kind: StageKind;
+  readonly calculators: readonly string[] | null;
+}): readonly Calculator[] {
+  return calculators.filter(({ name, stageKinds }) => chosen?.includes(name) ?? stageKinds.includes(kind));
 }

@@ -1,18 +1,26 @@
 import { calculationChannels } from './calculations';
 import type { InputOf, OutputOf } from './channel';
+import { clockChannels } from './clock';
+import { contactChannels } from './contacts';
 import { placeChannels } from './places';
 import type { Problem } from './problem';
+import { cuttingChannels } from './cutting';
 import { dateChannels } from './dates';
 import { projectChannels } from './projects';
 import { stashChannels } from './stash';
+import { tripChannels } from './trips';
 import { shellChannels, workshopChannels } from './workshop';
 import type { Result } from '#core/result';
 
 /** Everything that may be asked across the bridge: the whole of it, and nothing else gets through. */
 export const storeChannels = {
   ...projectChannels,
+  ...tripChannels,
+  ...contactChannels,
+  ...clockChannels,
   ...calculationChannels,
   ...stashChannels,
+  ...cuttingChannels,
   ...placeChannels,
   ...dateChannels,
   ...workshopChannels,

@@ -10,6 +10,8 @@ export type Problem =
   | { readonly code: 'short-of-cloth'; readonly free: number; readonly there: number; readonly asked: number }
   | { readonly code: 'already-taken-back' }
   | { readonly code: 'in-use'; readonly what: string }
+  | { readonly code: 'name-taken'; readonly name: string }
+  | { readonly code: 'still-away'; readonly what: string }
   | { readonly code: 'nothing-to-undo' }
   | { readonly code: 'changed-since'; readonly what: string }
   | { readonly code: 'not-a-photo' }

@@ -1,20 +1,30 @@
 import { z } from 'zod';
 import { checklistItemId, photoId, projectId, stageId, stagePlanId, tripId } from '#core/domain/ids';
-import type { ChangeId, PhotoId, ProjectId, StageId, TripId } from '#core/domain/ids';
+import type { ChangeId, ContactId, ParcelId, PhotoId, ProjectId, StageId, TripId } from '#core/domain/ids';
 import { type Project, projectDetails } from '#core/domain/project';
 import { plannedStage, type PlannedStage, type Stage, stageKind, stageState } from '#core/domain/stage';
-import { tripDetails, type TripDetails } from '#core/domain/trip';
+import { photoMoment, type PhotoMoment } from '#core/domain/photo';
+import type { PackingLine, TripDetails, TripEvent } from '#core/domain/trip';
 import { type Page, pageRequest, reads, writes } from './channel';
 
 export interface Trip extends TripDetails {
   readonly id: TripId;
   readonly stageId: StageId;
   readonly projectId: ProjectId;
+  readonly contactId: ContactId;
+  /** Shared by the trips that went in one parcel. */
+  readonly parcelId: ParcelId;
+  readonly packing: readonly PackingLine[];
+  /** By day. */
+  readonly events: readonly TripEvent[];
 }
 
 export interface StagePhoto {
   readonly id: PhotoId;
   readonly stageId: StageId;
+  /** The trip before or after which it was taken; null when it was taken of the stage itself. */
+  readonly tripId: TripId | null;
+  readonly moment: PhotoMoment | null;
   readonly caption: string;
   readonly addedAt: number;
 }
@@ -67,6 +77,13 @@ export const projectChannels = {
   'project:change': writes<Changed>()(z.object({ projectId, details: projectDetails })),
   'project:duplicate': writes<Changed & { readonly projectId: ProjectId }>()(z.object({ projectId })),
   'project:archive': writes<Changed>()(z.object({ projectId, archived: z.boolean() })),
+  /** Brings a piece to stand at a stage of its plan, or past the last one; what comes before is done, what comes after planned. */
+  'project:stand-at': writes<Changed>()(z.object({ projectId, stageId: stageId.nullable() })),
+  /**
+   * Gives a running project the stages of a plan. Stages that match (same kind, same name first) keep everything recorded of
+   * them; a stage the plan does not know goes if nothing is recorded of it, else it stays at its place as skipped, or as done.
+   */
+  'project:follow-plan': writes<Changed>()(z.object({ projectId, stagePlanId })),
   'project:delete': writes<Changed>()(z.object({ projectId })),
 
   /** Moves a stage to a state. A closed gate refuses `in-hand`, `out` and `done` unless `passGateWhy` says why. */
@@ -94,6 +111,14 @@ export const projectChannels = {
   /** A fresh copy of the stage, not begun, right after it. */
   'stage:repeat': writes<Changed & { readonly stageId: StageId }>()(z.object({ stageId })),
   'stage:reorder': writes<Changed>()(z.object({ stageId, position: z.int().min(0) })),
+  /** Whether it may run beside the stage before it, and which calculators stand on its page; null: those of its kind. */
+  'stage:set-up': writes<Changed>()(
+    z.object({
+      stageId,
+      isBeside: z.boolean(),
+      calculators: z.array(z.string().max(60)).max(40).readonly().nullable(),
+    }),
+  ),
   'stage:remove': writes<Changed>()(z.object({ stageId })),
 
   'checklist:add': writes<Changed>()(
@@ -104,17 +129,14 @@ export const projectChannels = {
 
   /** Keeps a picture (JPEG, PNG or WebP, 40 MB at most) with a stage; the same picture is stored once. */
   'photo:add': writes<Changed & { readonly photoId: PhotoId }>()(
-    z.object({ stageId, bytes: z.instanceof(Uint8Array), caption: z.string().trim().max(300) }),
+    z.object({
+      stageId,
+      bytes: z.instanceof(Uint8Array),
+      caption: z.string().trim().max(300),
+      ofTrip: z.object({ tripId, moment: photoMoment }).optional(),
+    }),
   ),
   'photo:remove': writes<Changed>()(z.object({ photoId })),
-
-  'trip:add': writes<Changed & { readonly tripId: TripId }>()(z.object({ stageId, details: tripDetails })),
-  /** Writes a trip down and moves its stage out; a closed gate refuses it as it refuses `stage:move`. */
-  'trip:send': writes<Changed & { readonly tripId: TripId }>()(z.object({ stageId, details: tripDetails })),
-  /** Ends a trip (or, without one on record, writes it down as it ended) and finishes its stage. */
-  'trip:receive': writes<Changed>()(z.object({ stageId, tripId: tripId.nullable(), details: tripDetails })),
-  'trip:change': writes<Changed>()(z.object({ tripId, details: tripDetails })),
-  'trip:remove': writes<Changed>()(z.object({ tripId })),
 
   'stage-plan:list': reads<readonly StagePlan[]>()(z.object({})),
   'stage-plan:keep': writes<Changed & { readonly stagePlanId: StagePlan['id'] }>()(

@@ -1,13 +1,15 @@
 import { z } from 'zod';
-import type { ChangeId } from '#core/domain/ids';
 import { calendarDate } from '#core/domain/dates';
-import { type Workshop, workshop } from '#core/domain/workshop';
+import { changeId, type ChangeId } from '#core/domain/ids';
+import { type Habits, type Workshop, workshop } from '#core/domain/workshop';
 import { reads, writes } from './channel';
 import type { Changed } from './projects';
 
 /** What the notebook knows when it opens. */
 export interface Opening {
   readonly workshop: Workshop;
+  /** Its habits with what was learned in place of a default. */
+  readonly habitsInUse: Habits;
   /** Nothing has ever been entered: the demo is offered. */
   readonly isEmpty: boolean;
   readonly isDemo: boolean;
@@ -21,6 +23,18 @@ export interface UndoState {
   readonly redo: string | null;
 }
 
+/** One change in the maker's words. */
+export interface PastChange {
+  readonly id: ChangeId;
+  readonly says: string;
+  readonly madeAt: number;
+}
+
+export interface ChangeList {
+  readonly done: readonly PastChange[];
+  readonly undone: readonly PastChange[];
+}
+
 export interface Backup {
   readonly name: string;
   readonly madeAt: number;
@@ -31,6 +45,10 @@ export interface Backup {
 export const workshopChannels = {
   'workshop:opening': reads<Opening>()(z.object({})),
   'workshop:change': writes<Changed>()(z.object({ workshop })),
+  /** The changes that can be undone, the newest first, and those that can be done again, the next one first. */
+  'change:list': reads<ChangeList>()(z.object({})),
+  /** Takes back the named change and everything since; or does again everything up to and with it. Answers with how many. */
+  'change:go-to': writes<{ readonly steps: number }>()(z.object({ changeId })),
   'change:state': reads<UndoState>()(z.object({})),
   /** Takes back the newest change, or the named one if it is still the newest; answers with its words. */
   'change:undo': writes<{ readonly says: string }>()(

@@ -3,6 +3,7 @@ import type {
   ClothMargins,
   ClothToBuy,
   CuttingJob,
+  CuttingTable,
   JobFabric,
   KeepLimit,
   Leftover,
@@ -40,21 +41,25 @@ export function planPiece(
       ? [restTree(cloth.width, cloth.margins.straighten, 'margin')]
       : source.lockedParts;
   const bare = splitTree('across', [...near, ...withSelvages(upright, cloth.width, cloth.margins)]);
-  const tree = sortRests(bare, job.keep);
+  const done = source === undefined || source.lockedParts.length === 0 ? 0 : nearMargin(source);
+  const piece = { piece: source?.id, fabric: fabric.id, width: cloth.width, length: cloth.length };
+  return describePiece(piece, sortRests(bare, job.keep), job.table, done);
+}
+
+/** What there is to say of a piece that is cut like this; `done` is the length from its near end that is cut already. */
+export function describePiece(
+  piece: Pick<PiecePlan, 'piece' | 'fabric' | 'width' | 'length'>,
+  tree: CutTree,
+  table: CuttingTable,
+  done: number,
+): PiecePlan {
   return {
-    piece: source?.id,
-    fabric: fabric.id,
-    width: cloth.width,
-    length: cloth.length,
+    ...piece,
     tree,
     placed: placedPatches(tree),
     leftovers: leftoversOf(tree),
-    cuts: orderCuts(
-      tree,
-      job.table,
-      source === undefined || source.lockedParts.length === 0 ? 0 : nearMargin(source),
-    ),
-    foldedCuts: countFoldedCuts(tree, job.table),
+    cuts: orderCuts(tree, table, done),
+    foldedCuts: countFoldedCuts(tree, table),
     stages: countStages(tree),
     areas: areasOf(tree),
   };

@@ -1,12 +1,12 @@
 import { z } from 'zod';
 import { lengthFromInches, lengthFromUnits } from '#core/units/length';
 import { countField, flagField, lengthField, textField } from './fields';
-import { clothPieceId, fabricId, projectId, stageId } from './ids';
+import { clothPieceId, type FabricId, fabricId, projectId, stageId } from './ids';
 import { clothWidth } from './stash';
 
 const inches = lengthFromInches;
 
-/** What matters most in a cutting plan; the rest follows in the planner's own order. */
+/** What may matter in a cutting plan. */
 export const cuttingWish = z.enum([
   'buy-least',
   'least-cloth',
@@ -65,7 +65,12 @@ export const cuttingTable = z
     }),
     keepShort: lengthField({ title: 'Smallest leftover kept, short side', minimum: inches(1 / 2) }),
     keepLong: lengthField({ title: 'Smallest leftover kept, long side', minimum: inches(1 / 2) }),
-    wish: cuttingWish,
+    /** All of them, what matters most first. */
+    wishes: z
+      .array(cuttingWish)
+      .length(cuttingWish.options.length)
+      .refine((wishes) => new Set(wishes).size === wishes.length)
+      .readonly(),
   })
   .readonly();
 export type CuttingTableHabits = z.infer<typeof cuttingTable>;
@@ -79,7 +84,7 @@ export const STARTING_TABLE: CuttingTableHabits = {
   selvage: lengthFromUnits(0),
   keepShort: inches(3),
   keepLong: inches(6),
-  wish: 'buy-least',
+  wishes: cuttingWish.options,
 };
 
 /** Everything that is asked of a cutting plan, for the project it was begun from (the first) and those cut with it. */
@@ -99,3 +104,24 @@ export const cuttingSetup = z
   })
   .readonly();
 export type CuttingSetup = z.infer<typeof cuttingSetup>;
+
+/** The fabric chosen for a fabric of a project's list; undefined where nothing was said yet. */
+export function clothOf(
+  setup: Pick<CuttingSetup, 'cloth'>,
+  { projectId, fabric }: Pick<ClothChoice, 'projectId' | 'fabric'>,
+): FabricId | null | undefined {
+  return setup.cloth.find((one) => one.projectId === projectId && one.fabric === fabric)?.fabricId;
+}
+
+/** The planner's name for the cloth a line is cut from: a fabric of the stash, or new cloth for this name of the list. */
+export function fabricKeyOf(
+  setup: Pick<CuttingSetup, 'cloth'>,
+  line: Pick<CuttingLine, 'projectId' | 'fabric'>,
+): string {
+  return clothOf(setup, line) ?? `new ${line.projectId} ${line.fabric}`;
+}
+
+/** What the maker's list calls the planner's cloth; undefined for cloth that is in no list. */
+export function listNameOf(setup: Pick<CuttingSetup, 'cloth' | 'lines'>, key: string): string | undefined {
+  return setup.lines.find((line) => fabricKeyOf(setup, line) === key)?.fabric;
+}

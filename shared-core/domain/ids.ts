@@ -37,6 +37,18 @@ export type ChangeId = z.infer<typeof changeId>;
 export const bookingId = z.uuid().brand('BookingId');
 export type BookingId = z.infer<typeof bookingId>;
 
+export const contactId = z.uuid().brand('ContactId');
+export type ContactId = z.infer<typeof contactId>;
+
+export const tripEventId = z.uuid().brand('TripEventId');
+export type TripEventId = z.infer<typeof tripEventId>;
+
+/** Trips that went in one parcel share it. */
+export const parcelId = z.uuid().brand('ParcelId');
+export type ParcelId = z.infer<typeof parcelId>;
+
+export const workId = z.uuid().brand('WorkId');
+export type WorkId = z.infer<typeof workId>;
 export const placeId = z.uuid().brand('PlaceId');
 export type PlaceId = z.infer<typeof placeId>;
 

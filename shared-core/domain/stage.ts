@@ -52,6 +52,10 @@ export const stage = z
     startedAt: z.int().nullable(),
     finishedAt: z.int().nullable(),
     checklist: z.array(checklistItem).readonly(),
+    /** May be worked on side by side with the stage before it. */
+    isBeside: z.boolean(),
+    /** The calculators that stand on its page, by name; null: those of its kind. */
+    calculators: z.array(z.string()).readonly().nullable(),
   })
   .readonly();
 export type Stage = z.infer<typeof stage>;
@@ -73,6 +77,8 @@ export const plannedStage = z
           .readonly(),
       )
       .readonly(),
+    isBeside: z.boolean().optional(),
+    calculators: z.array(z.string().max(60)).max(40).readonly().nullable().optional(),
   })
   .readonly();
 export type PlannedStage = z.infer<typeof plannedStage>;

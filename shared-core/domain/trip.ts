@@ -1,17 +1,33 @@
 import { z } from 'zod';
+import { type CalendarDate, daysBetween } from '#core/units/calendar-date';
+import { contactName } from './contact';
 import { calendarDate } from './dates';
+import type { TripEventId } from './ids';
 
-/** One journey of a piece out of the house and back, as the maker tells it. */
+const few = z.string().trim().max(120);
+const price = z.int().min(0).max(100_000_000).nullable();
+
+/**
+ * One journey of a piece out of the house and back, as the maker tells it. `withWhom` is the name of a contact: one that
+ * is not known yet becomes one.
+ */
 export const tripDetails = z
   .object({
-    withWhom: z.string().trim().min(1).max(120),
+    withWhom: contactName,
     sentOn: calendarDate.nullable(),
     promisedOn: calendarDate.nullable(),
     backOn: calendarDate.nullable(),
-    trackingNumber: z.string().trim().max(120),
+    trackingNumber: few,
+    backing: few,
+    batting: few,
+    thread: few,
+    patternName: few,
+    /** Whatever else went along. */
     sentAlong: z.string().trim().max(500),
     askedFor: z.string().trim().max(1_000),
-    priceMinor: z.int().min(0).max(100_000_000).nullable(),
+    priceAskedMinor: price,
+    /** What was paid. */
+    priceMinor: price,
   })
   .readonly()
   .refine((trip) => trip.backOn === null || trip.sentOn === null || trip.backOn >= trip.sentOn, {
@@ -19,3 +35,74 @@ export const tripDetails = z
     message: 'Back before it was sent',
   });
 export type TripDetails = z.infer<typeof tripDetails>;
+
+/** A trip of which nothing is known yet but with whom. */
+export function tripWith(withWhom: string): TripDetails {
+  return {
+    withWhom,
+    sentOn: null,
+    promisedOn: null,
+    backOn: null,
+    trackingNumber: '',
+    backing: '',
+    batting: '',
+    thread: '',
+    patternName: '',
+    sentAlong: '',
+    askedFor: '',
+    priceAskedMinor: null,
+    priceMinor: null,
+  };
+}
+
+/** What happens between sending and receiving, which are the trip's own days. `heard` is any other word of it. */
+export const tripEventKind = z.enum(['packed', 'arrived', 'on-the-frame', 'ready', 'sent-back', 'heard']);
+export type TripEventKind = z.infer<typeof tripEventKind>;
+
+export interface TripEvent {
+  readonly id: TripEventId;
+  readonly kind: TripEventKind;
+  readonly on: CalendarDate;
+  readonly note: string;
+}
+
+/** A line of the list by which the parcel is packed. */
+export const packingLine = z
+  .object({ text: z.string().trim().min(1).max(200), isPacked: z.boolean() })
+  .readonly();
+export type PackingLine = z.infer<typeof packingLine>;
+
+export const packingList = z.array(packingLine).max(40).readonly();
+
+/** What belongs into a parcel to a longarm quilter (common practice). */
+export const STARTING_PACKING: readonly PackingLine[] = [
+  'Top, pressed, threads clipped, its upper edge marked',
+  'Backing, pressed, seams open or as agreed',
+  'Batting, or a word that the quilter has it',
+  'Pattern and thread written on paper',
+  'Pins and needles taken out and counted',
+  'Name, address and phone inside the parcel',
+].map((text) => ({ text, isPacked: false }));
+
+type Away = Pick<TripDetails, 'sentOn' | 'promisedOn' | 'backOn'> & { readonly events: readonly TripEvent[] };
+
+/** The last day on which anything was heard of a piece that is away, its sending included; null when no day is known. */
+export function lastWordOn({ sentOn, events }: Away): CalendarDate | null {
+  const days = [sentOn, ...events.map(({ on }) => on)].filter((day) => day !== null);
+  return days.toSorted().at(-1) ?? null;
+}
+
+/** overdue: the promised day is past; silent: nothing was heard for longer than `silentDays`. */
+export type AskAfter =
+  { readonly why: 'overdue'; readonly days: number } | { readonly why: 'silent'; readonly days: number };
+
+/** Why a piece that is away should be asked after today; null when all is as it should be. */
+export function askAfter(trip: Away, on: CalendarDate, silentDays: number): AskAfter | null {
+  if (trip.backOn !== null) return null;
+  if (trip.promisedOn !== null && trip.promisedOn < on) {
+    return { why: 'overdue', days: daysBetween(trip.promisedOn, on) };
+  }
+  const last = lastWordOn(trip);
+  const quiet = last === null ? 0 : daysBetween(last, on);
+  return quiet > silentDays ? { why: 'silent', days: quiet } : null;
+}

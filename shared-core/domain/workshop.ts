@@ -81,6 +81,20 @@ export const habits = z
       maximum: 10_000_000,
     }),
     turnaroundDays: countField({ title: 'Longarm turn-around', unit: 'days', minimum: 0, maximum: 730 }),
+    clockStepMinutes: z
+      .union([z.literal(1), z.literal(5), z.literal(10), z.literal(15), z.literal(30)])
+      .meta({
+        title: 'Clock',
+        description: 'Time is kept to the nearest of so many minutes.',
+        kind: 'choice',
+      }),
+    silentDays: countField({
+      title: 'Ask after a silence of',
+      help: 'A piece that is away and of which nothing was heard for longer comes up on the bench.',
+      unit: 'days',
+      minimum: 1,
+      maximum: 365,
+    }),
   })
   .readonly();
 
@@ -109,6 +123,8 @@ export const STARTING_HABITS: Habits = {
   longarmMinimumMinor: 6_000,
   hourRateMinor: 2_200,
   turnaroundDays: 28,
+  clockStepMinutes: 5,
+  silentDays: 21,
 };
 
 export const currencyCode = z

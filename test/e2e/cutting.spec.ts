@@ -1,3 +1,6 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import os from 'node:os';
+import path from 'node:path';
 import { expect, type Page, test } from '@playwright/test';
 import type { FabricDetails } from '#core/domain/stash';
 import type { ProjectDetails } from '#core/domain/project';
@@ -65,11 +68,11 @@ async function fillNotebook(page: Page) {
   return { projectId, piecing, fabricId, pieceId };
 }
 
-async function openPlan(page: Page, projectId: string): Promise<void> {
+async function openPlan(page: Page, projectId: string, heading = 'Plan the cutting'): Promise<void> {
   await page.evaluate((hash) => {
     window.location.hash = hash;
   }, `#/cutting?project=${projectId}`);
-  await expect(title(page, 'Plan the cutting')).toBeVisible();
+  await expect(title(page, heading)).toBeVisible();
 }
 
 test('patches kept with a project are planned in a thread of its own, as they are changed', async () => {
@@ -95,4 +98,40 @@ test('patches kept with a project are planned in a thread of its own, as they ar
   expect(await axeFaults(page)).toEqual([]);
   expect(refused).toEqual([]);
   await close();
+});
+
+test('from an empty workshop: patches, a plan, cuts booked, leftovers on the shelf, and all of it after a restart', async () => {
+  const folder = await mkdtemp(path.join(os.tmpdir(), 'ringbound-test-'));
+  const first = await launchProgram({ workshop: folder });
+  const { page } = first;
+  const { projectId, fabricId } = await fillNotebook(page);
+  await openPlan(page, projectId);
+  const what = page.getByRole('region', { name: 'What to cut' });
+  await what.getByRole('button', { name: 'Choose the cloth for Dark' }).click();
+  await page.getByRole('radio', { name: /Kettle blue/ }).check();
+  await page.getByRole('button', { name: 'Cut from it' }).click();
+  const plan = page.getByRole('region', { name: 'The plan' });
+  await expect(plan.getByText(/Kettle blue, yardage/)).toBeVisible();
+  await expect(plan.getByText(/Searched for|Everything worth trying/)).toBeVisible();
+  await page.getByRole('button', { name: 'Cut by this plan' }).click();
+  await expect(title(page, 'Cut by the plan')).toBeVisible();
+  const firstCut = page.getByRole('checkbox', { name: 'Kettle blue, step 1', exact: true });
+  await firstCut.focus();
+  await page.keyboard.press('Space');
+  await expect(firstCut).toBeChecked();
+  await page.getByRole('button', { name: 'Tick step 2 of Kettle blue' }).click();
+  await expect(page.getByText(/^2 of/)).toBeVisible();
+  expect(await axeFaults(page)).toEqual([]);
+  await first.close();
+  const again = await launchProgram({ workshop: folder });
+  await openPlan(again.page, projectId, 'Cut by the plan');
+  await expect(again.page.getByText(/^2 of/)).toBeVisible();
+  const { pieces } = await askStore(again.page, 'fabric:open', { fabricId });
+  expect(pieces.map(({ there }) => there)).toEqual([inches(54 - 7.5)]);
+  await again.page.getByRole('checkbox', { name: 'Kettle blue, step 2' }).click();
+  await expect(again.page.getByText(/^1 of/)).toBeVisible();
+  await again.page.getByRole('button', { name: 'Undo' }).click();
+  await expect(again.page.getByText(/^2 of/)).toBeVisible();
+  await again.close();
+  await rm(folder, { recursive: true, force: true });
 });

@@ -142,7 +142,7 @@ async function longarm(page: Page): Promise<void> {
   await passGate(page, 'Check before you start', ['Top measured, backing and batting larger on every side']);
   await mainAction(page, 'Send it out').click();
   const sending = page.getByRole('dialog', { name: 'Send it out' });
-  await sending.getByRole('textbox', { name: 'With whom' }).fill('Copper Needle Longarm');
+  await sending.getByLabel('With whom').fill('Copper Needle Longarm');
   await sending.getByLabel('Promised back on').fill(dayFromNow(21));
   await sending.getByRole('button', { name: 'Send it out' }).click();
   await expect(sending).toBeHidden();
@@ -152,7 +152,7 @@ async function longarm(page: Page): Promise<void> {
   await page.getByRole('contentinfo').getByRole('link', { name: 'It is back' }).click();
   await mainAction(page, 'It is back').click();
   const back = page.getByRole('dialog', { name: 'It is back' });
-  await back.getByRole('textbox', { name: 'Price' }).fill('85');
+  await back.getByRole('textbox', { name: 'Price paid' }).fill('85');
   await back.getByRole('button', { name: 'It is back' }).click();
   await expect(back).toBeHidden();
   await expect(page.getByRole('region', { name: 'Trips out' })).toContainText('$85.00');

@@ -1,6 +1,7 @@
 import type { ProjectGlance, Trip } from '#core/contract/projects';
-import { projectId, stageId, tripId } from '#core/domain/ids';
+import { contactId, parcelId, projectId, stageId, tripId } from '#core/domain/ids';
 import type { Stage, StageState } from '#core/domain/stage';
+import { tripWith } from '#core/domain/trip';
 import { calendarDate } from '#core/units/calendar-date';
 import { lengthFromInches } from '#core/units/length';
 
@@ -48,6 +49,8 @@ export function glance({
     startedAt: null,
     finishedAt: null,
     checklist: [],
+    isBeside: false,
+    calculators: null,
   }));
   const away = stages.find((stage) => stage.state === 'out') ?? stages[0]!;
   return {
@@ -82,10 +85,9 @@ export function trip(days: { readonly promisedOn?: string; readonly backOn?: str
 }
 
 const EMPTY_TRIP = {
-  withWhom: 'Tansy Quill',
-  sentOn: null,
-  trackingNumber: '',
-  sentAlong: '',
-  askedFor: '',
-  priceMinor: null,
+  ...tripWith('Tansy Quill'),
+  contactId: contactId.parse(uuid()),
+  parcelId: parcelId.parse(uuid()),
+  packing: [],
+  events: [],
 };

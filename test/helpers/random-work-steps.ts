@@ -1,7 +1,10 @@
 import type { StoreChannelName } from '#core/contract/channels';
 import { clothKind } from '#core/domain/stash';
 import { stageState } from '#core/domain/stage';
+import { workMeasure } from '#core/domain/clock';
+import { nameAlone } from '#core/domain/contact';
 import { STARTING_PLANS } from '#core/domain/starting-plans';
+import { tripEventKind, tripWith } from '#core/domain/trip';
 import { readWorkshop } from '#main/store/workshop';
 import type { Deed } from './random-work-deed';
 import { fabricDetails, inches, projectDetails, TINY_PNG, TODAY, type TestWorkshop } from './workshop';
@@ -25,6 +28,9 @@ const SOURCES = {
   stageId: 'SELECT id FROM stage',
   checklistItemId: 'SELECT id FROM checklist_item',
   tripId: 'SELECT id FROM trip',
+  tripEventId: 'SELECT id FROM trip_event',
+  contactId: 'SELECT id FROM contact',
+  workId: 'SELECT id FROM work',
   photoId: 'SELECT id FROM photo WHERE stage_id IS NOT NULL',
   stagePlanId: 'SELECT id FROM stage_plan',
   pieceId: 'SELECT id FROM cloth_piece',
@@ -65,15 +71,17 @@ const kind = (deed: Deed): Given => ({
   },
 });
 const trip = (deed: Deed): Given => ({
+  details: { ...tripWith(nameOf(deed)), sentOn: TODAY, priceMinor: deed.amount },
+});
+const work = (deed: Deed): Given => ({
   details: {
-    withWhom: nameOf(deed),
-    sentOn: TODAY,
-    promisedOn: null,
-    backOn: null,
-    trackingNumber: '',
-    sentAlong: '',
-    askedFor: '',
-    priceMinor: deed.amount,
+    on: TODAY,
+    minutes: 1 + (deed.amount % 240),
+    done:
+      deed.pick[1] % 2 === 0
+        ? null
+        : { what: workMeasure.options[deed.pick[2] % workMeasure.options.length], amount: 1 + deed.amount },
+    note: nameOf(deed),
   },
 });
 const plan = (deed: Deed): Given => ({
@@ -115,6 +123,15 @@ export const steps: readonly UnvalidatedStep[] = [
   step('stage:repeat', ['stageId'], () => ({})),
   step('stage:reorder', ['stageId'], (deed) => ({ position: deed.amount % 9 })),
   step('stage:remove', ['stageId'], () => ({})),
+  step('stage:set-up', ['stageId'], (deed) => ({
+    isBeside: deed.amount % 2 === 0,
+    calculators: deed.pick[1] % 2 === 0 ? null : ['backing'],
+  })),
+  step('project:stand-at', ['projectId', 'stageId'], () => ({})),
+  step('project:stand-at', ['projectId'], () => ({ stageId: null })),
+  step('project:follow-plan', ['projectId'], (deed) => ({
+    stagePlanId: STARTING_PLANS[deed.amount % STARTING_PLANS.length]?.id,
+  })),
   step('checklist:add', ['stageId'], (deed) => ({ text: nameOf(deed), isGate: deed.amount % 2 === 0 })),
   step('checklist:tick', ['checklistItemId'], (deed) => ({ ticked: deed.amount % 3 > 0 })),
   step('checklist:remove', ['checklistItemId'], () => ({})),
@@ -123,6 +140,27 @@ export const steps: readonly UnvalidatedStep[] = [
   step('trip:add', ['stageId'], trip),
   step('trip:change', ['tripId'], trip),
   step('trip:remove', ['tripId'], () => ({})),
+  step('trip:send', ['stageId'], trip),
+  step('trip:tell', ['tripId'], (deed) => ({
+    kind: tripEventKind.options[deed.amount % tripEventKind.options.length],
+    on: TODAY,
+    note: nameOf(deed),
+    ofWholeParcel: deed.pick[1] % 2 === 0,
+  })),
+  step('trip:untell', ['tripEventId'], () => ({})),
+  step('trip:pack', ['tripId'], (deed) => ({ packing: [{ text: nameOf(deed), isPacked: true }] })),
+  step('clock:start', ['stageId'], () => ({})),
+  step('clock:start', ['stageId'], () => ({})),
+  {
+    name: 'clock:stop',
+    input: (_workshop, deed) => ({ minutes: 1 + (deed.amount % 90), done: null, note: nameOf(deed) }),
+  },
+  step('work:add', ['stageId'], work),
+  step('work:change', ['workId'], work),
+  step('work:remove', ['workId'], () => ({})),
+  step('contact:keep', [], (deed) => ({ contactId: null, details: nameAlone(nameOf(deed), 'other') })),
+  step('contact:keep', ['contactId'], (deed) => ({ details: nameAlone(nameOf(deed), 'longarm') })),
+  step('contact:remove', ['contactId'], () => ({})),
   step('stage-plan:keep', [], (deed) => ({ stagePlanId: null, ...plan(deed) })),
   step('stage-plan:keep', ['stagePlanId'], plan),
   step('stage-plan:delete', ['stagePlanId'], () => ({})),

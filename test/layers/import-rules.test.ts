@@ -83,6 +83,20 @@ const cases: Readonly<Record<string, { bad: readonly Files[]; good?: readonly Fi
       },
     ],
   },
+  'core-learned': {
+    bad: [
+      {
+        'shared-core/learned/rates.ts': types('#core/contract/clock'),
+        'shared-core/contract/clock.ts': empty,
+      },
+    ],
+    good: [
+      {
+        'shared-core/learned/rates.ts': value('#core/calculators/hand'),
+        'shared-core/calculators/hand.ts': empty,
+      },
+    ],
+  },
   'core-planner': {
     bad: [
       { 'shared-core/planner/dates.ts': types('#core/cutting/plan'), 'shared-core/cutting/plan.ts': empty },

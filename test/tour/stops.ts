@@ -51,6 +51,10 @@ export async function pageStops(page: Page): Promise<readonly Stop[]> {
     stage('stage-center-cut', 'Foxglove hexagon', 'center-cut'),
     stage('stage-inner-binding', 'Candle-table round', 'inner-binding'),
     stage('stage-hand-finish', 'Sill runner', 'hand-finish'),
+    { name: 'board', go: openAt('/board', /Board/) },
+    { name: 'out', go: openAt('/out', /Out/) },
+    { name: 'out-contact', go: openContact('Corvin Lathe') },
+    stage('stage-longarm-to-send', 'Night garden throw', 'longarm'),
     { name: 'days', go: openAt('/days', /Days/) },
     { name: 'stash', go: openAt('/stash', /Stash/) },
     { name: 'stash-fabric', go: openFabric('Kettle blue') },
@@ -88,6 +92,62 @@ export const dialogStops: readonly Stop[] = [
     leave: closeDialog,
   },
   {
+    name: 'dialog-send',
+    go: async (page) => {
+      await openStage(page, 'Night garden throw', 'longarm');
+      await page.getByRole('button', { name: 'Check before you start' }).click();
+      const gate = page.getByRole('dialog');
+      if ((await gate.getByRole('checkbox').count()) > 0) await gate.getByRole('checkbox').first().check();
+      await gate.getByRole('button', { name: 'All is checked: start' }).click();
+      await page.getByRole('button', { name: 'Send it out' }).click();
+      await page
+        .getByRole('dialog', { name: 'Send it out' })
+        .getByLabel('With whom')
+        .fill('Corvin Lathe, longarm');
+    },
+    leave: async (page) => {
+      await closeDialog(page);
+      await page.keyboard.press('Control+z');
+      await page.keyboard.press('Control+z');
+    },
+  },
+  {
+    name: 'dialog-contact',
+    go: async (page) => {
+      await openAt('/out', /Out/)(page);
+      await page.getByRole('button', { name: 'Add a contact' }).click();
+      await page.getByRole('dialog').waitFor();
+    },
+    leave: closeDialog,
+  },
+  {
+    name: 'dialog-changes',
+    go: async (page) => {
+      await openAt('/', /Bench/)(page);
+      await page.getByRole('button', { name: 'What was done' }).click();
+      await page.getByRole('dialog').waitFor();
+    },
+    leave: closeDialog,
+  },
+  {
+    name: 'dialog-clock',
+    go: async (page) => {
+      await openAt('/', /Bench/)(page);
+      await page.getByRole('region', { name: 'Clock' }).getByRole('button').click();
+      await page.getByRole('dialog').waitFor();
+    },
+    leave: closeDialog,
+  },
+  {
+    name: 'dialog-tell',
+    go: async (page) => {
+      await openAt('/', /Bench/)(page);
+      await page.getByRole('button', { name: 'Write down what is heard' }).first().click();
+      await page.getByRole('dialog').waitFor();
+    },
+    leave: closeDialog,
+  },
+  {
     name: 'dialog-cut',
     go: async (page) => {
       await openStage(page, 'Candle-table round', 'inner-binding');
@@ -108,6 +168,17 @@ async function openStage(page: Page, wanted: string, kind: string): Promise<void
 async function closeDialog(page: Page): Promise<void> {
   await page.keyboard.press('Escape');
   await page.getByRole('dialog').waitFor({ state: 'detached' });
+}
+
+function openContact(name: string) {
+  return async (page: Page) => {
+    await openAt('/out', /Out/)(page);
+    await page
+      .getByRole('region', { name: 'Contacts' })
+      .getByRole('link', { name: new RegExp(escaped(name)) })
+      .click();
+    await page.getByRole('heading', { level: 1, name: new RegExp(escaped(name)) }).waitFor();
+  };
 }
 
 function openFabric(name: string) {

@@ -6,6 +6,8 @@ import { projectRoot } from '#test/helpers/project-root';
 import { dialogStops, pageStops, type Stop } from './stops';
 import { makeSheets } from './sheets';
 
+/** Names of stops, or parts of them, for a tour of only these. */
+const ONLY = process.env['TOUR_ONLY'] ?? '';
 const folder = path.join(projectRoot, 'out', 'tour');
 
 /** Drives the real window through an empty notebook and the demo workshop and leaves a picture of every page and dialog. */
@@ -24,7 +26,7 @@ async function tour(): Promise<void> {
 async function emptyNotebook({ page }: DevelopedProgram): Promise<void> {
   await page.getByRole('button', { name: 'Begin my notebook' }).waitFor();
   await picture(page, 'empty-opening');
-  for (const place of ['projects', 'projects/new', 'stash', 'workshop']) {
+  for (const place of ['projects', 'projects/new', 'out', 'stash', 'workshop']) {
     await page.evaluate((to) => {
       window.location.hash = `#/${to}`;
     }, place);
@@ -40,7 +42,9 @@ async function demoWorkshop(program: DevelopedProgram): Promise<void> {
   const { page } = program;
   await page.getByRole('button', { name: 'Look round the demo workshop' }).click();
   await page.getByRole('heading', { level: 1, name: 'Bench' }).waitFor({ timeout: 60_000 });
-  const stops = [...(await pageStops(page)), ...dialogStops];
+  const stops = [...(await pageStops(page)), ...dialogStops].filter(
+    ({ name }) => ONLY === '' || ONLY.split(',').some((wanted) => name.includes(wanted)),
+  );
   for (const look of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme: look });
     for (const stop of stops) await visit(page, stop, look);

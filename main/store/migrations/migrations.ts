@@ -1,8 +1,12 @@
 import { firstTables } from './0010-first-tables';
 import { benchTimeOfWorkshop } from './0020-bench-time';
 import { knowingBookings } from './0030-knowing-bookings';
-import { kindsAndPlaces } from './0040-kinds-and-places';
-import { shelfOfFabrics } from './0050-shelf';
+import { cuttingPlans } from './0040-cutting-plans';
+import { contacts } from './0050-contacts';
+import { workOfStages } from './0060-work';
+import { stageSetUp } from './0070-stage-set-up';
+import { kindsAndPlaces } from './0080-kinds-and-places';
+import { shelfOfFabrics } from './0090-shelf';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
@@ -10,6 +14,10 @@ export const migrations: readonly Migration[] = [
   firstTables,
   benchTimeOfWorkshop,
   knowingBookings,
+  cuttingPlans,
+  contacts,
+  workOfStages,
+  stageSetUp,
   kindsAndPlaces,
   shelfOfFabrics,
 ];

@@ -7,6 +7,7 @@ import { classes } from '#renderer/ui/classes';
 import { EmptyState } from '#renderer/ui/empty-state';
 import { Page } from '#renderer/ui/page';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { AskAfter } from './ask-after';
 import { BenchVerdict } from './bench-verdict';
 import { PieceAction } from './piece-action';
 import { FirstPiece, PieceCard } from './piece-card';
@@ -34,10 +35,16 @@ export function BenchPage() {
       title="Bench"
       under={benchSummary(counts)}
       action={<PieceAction piece={first} look="main" />}
-      aside={<ButtonLink to="/projects/new">Begin a piece</ButtonLink>}
+      aside={
+        <>
+          <ButtonLink to="/board">Board</ButtonLink>
+          <ButtonLink to="/projects/new">Begin a piece</ButtonLink>
+        </>
+      }
     >
       {dates !== undefined && <BenchVerdict dates={dates} glances={glances} on={on} />}
       <FirstPiece piece={first} plan={dates?.plan} workshopHabits={habits} on={on} />
+      <AskAfter glances={glances} silentDays={habits.silentDays} on={on} />
       <div className={styles['groups']}>
         {groups.map(({ situation, pieces }) => (
           <section

@@ -1,16 +1,16 @@
 import { useId, useState } from 'react';
-import type { CuttingSetup } from '#core/domain/cutting-setup';
+import { clothOf, type CuttingSetup } from '#core/domain/cutting-setup';
 import type { FabricId } from '#core/domain/ids';
 import type { Fabric } from '#core/domain/stash';
 import { formatArea } from '#core/units/format-area';
 import { useRead } from '#renderer/bridge/query';
+import { counted } from '#renderer/text/cut-words';
 import { Button } from '#renderer/ui/button';
 import { classes } from '#renderer/ui/classes';
 import { Dialog } from '#renderer/ui/dialog';
 import { useDisplay } from '#renderer/ui/display';
 import { TextField } from '#renderer/ui/text-field';
-import { counted } from './plan-words';
-import { type ClothGroup, clothOf } from './setup-changes';
+import { type ClothGroup } from './setup-changes';
 import styles from './cutting.module.css';
 
 interface ClothDialogProps {

@@ -1,14 +1,14 @@
-import type { CuttingLine, CuttingSetup } from '#core/domain/cutting-setup';
+import { clothOf, type CuttingLine, type CuttingSetup } from '#core/domain/cutting-setup';
 import type { ClothPieceId } from '#core/domain/ids';
 import type { ClothPiece } from '#core/domain/stash';
 import { choiceWords } from '#renderer/text/choice-words';
+import { counted, patchLabel, sizeWords } from '#renderer/text/cut-words';
 import { Button } from '#renderer/ui/button';
 import { classes } from '#renderer/ui/classes';
 import { useDisplay } from '#renderer/ui/display';
 import { Typeset } from '#renderer/ui/typeset';
-import { type ClothOnShelf, cuttablePieces, freeToCut, patchLabel, type Shelf } from './job-of-setup';
-import { counted, sizeWords } from './plan-words';
-import { type ClothGroup, clothOf } from './setup-changes';
+import { type ClothOnShelf, cuttablePieces, freeToCut, type Shelf } from './job-of-setup';
+import { type ClothGroup } from './setup-changes';
 import styles from './cutting.module.css';
 
 interface ClothGroupProps {
@@ -20,6 +20,7 @@ interface ClothGroupProps {
   readonly onChangeLine: (line: CuttingLine) => void;
   readonly onChooseCloth: () => void;
   readonly onPiece: (piece: ClothPieceId, mayBeCut: boolean) => void;
+  readonly onOnlyPiece: (piece: ClothPieceId, pieces: readonly ClothPieceId[]) => void;
 }
 
 /** The patches of one fabric of a list, what stands for it in the stash, and which pieces of that may be cut. */
@@ -100,7 +101,13 @@ function Line({
 }
 
 /** The pieces of the fabric, each to be cut or left alone: so one piece is swapped for another. */
-function Pieces({ onShelf, setup, shelf, onPiece }: ClothGroupProps & { readonly onShelf: ClothOnShelf }) {
+function Pieces({
+  onShelf,
+  setup,
+  shelf,
+  onPiece,
+  onOnlyPiece,
+}: ClothGroupProps & { readonly onShelf: ClothOnShelf }) {
   const { length } = useDisplay();
   const pieces = cuttablePieces(onShelf, shelf.ownHolds);
   if (pieces.length === 0) return <p className={styles['quiet']}>None of it is free to be cut.</p>;
@@ -116,7 +123,7 @@ function Pieces({ onShelf, setup, shelf, onPiece }: ClothGroupProps & { readonly
       </summary>
       <ul className={styles['plain']}>
         {pieces.map((piece) => (
-          <li key={piece.id}>
+          <li key={piece.id} className={styles['pieceRow']}>
             <label className={styles['pieceTick']}>
               <input
                 type="checkbox"
@@ -128,6 +135,21 @@ function Pieces({ onShelf, setup, shelf, onPiece }: ClothGroupProps & { readonly
                 {piece.held > 0 && <span className={styles['quiet']}> free of what others hold</span>}
               </span>
             </label>
+            {pieces.length > 1 && (
+              <Button
+                look="quiet"
+                isSmall
+                aria-label={`Cut from this piece only: ${words(piece)}`}
+                onClick={() =>
+                  onOnlyPiece(
+                    piece.id,
+                    pieces.map(({ id }) => id),
+                  )
+                }
+              >
+                Only this
+              </Button>
+            )}
           </li>
         ))}
       </ul>

@@ -1,50 +1,94 @@
 import { useMemo, useState } from 'react';
 import type { CuttingRule } from '#core/cutting/cut-plan';
 import type { JobPlan } from '#core/cutting/cutting-job';
+import type { KeptWithTicks } from '#core/cutting/kept-plan';
 import type { JobAnswer } from '#core/cutting/plan-cutting';
 import type { CuttingSetup } from '#core/domain/cutting-setup';
-import { habitsOfProject } from '#core/domain/workshop';
-import { yardageStep } from '#core/units/format-length';
-import { useWorkshop } from '#renderer/bridge/workshop';
-import { useDisplay } from '#renderer/ui/display';
+import { useWrite } from '#renderer/bridge/query';
+import { Button } from '#renderer/ui/button';
 import { useDraft } from '#renderer/ui/draft';
 import { EmptyState } from '#renderer/ui/empty-state';
 import { Page } from '#renderer/ui/page';
-import { jobOfSetup, type Shelf } from './job-of-setup';
+import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { jobOfSetup } from './job-of-setup';
+import { keepable, locksOf } from './locked-cuts';
+import { copiesIn } from './patch-sources';
 import { PlanAnswer } from './plan-answer';
-import { clothOf, isSetup } from './setup-changes';
+import { isSetup } from './setup-changes';
 import { usePlanning } from './use-planning';
-import { useClothOnShelf, useWorkAtHand } from './use-work-at-hand';
+import { useShelf } from './use-shelf';
+import { useWorkAtHand } from './use-work-at-hand';
 import { WhatToCut } from './what-to-cut';
 import styles from './cutting.module.css';
 
 interface CuttingDeskProps {
   readonly start: CuttingSetup;
   readonly projectName: string;
+  /** The plan that is made anew; null where none is kept yet. */
+  readonly kept: (KeptWithTicks & { readonly keptAt: number }) | null;
+  readonly onKept: () => void;
 }
 
 const NO_PROJECTS = [] as const;
 
+/** Beyond this the drawings and the list serve nobody. */
+const MOST_PATCHES = 3_000;
+
 /** What to cut and from what on the left, the plan as it gets better on the right. */
-export function CuttingDesk({ start, projectName }: CuttingDeskProps) {
+export function CuttingDesk({ start, projectName, kept, onKept }: CuttingDeskProps) {
   const [lead] = start.projects;
-  const [setup, setSetup] = useDraft(`cutting ${lead ?? ''}`, start, isSetup);
+  const draft = `cutting ${lead ?? ''} ${String(kept?.keptAt ?? '')}`;
+  const [setup, setSetup, forget] = useDraft(draft, start, isSetup);
   const [spotlight, setSpotlight] = useState<string | null>(null);
   const work = useWorkAtHand(setup.projects.length === 0 ? NO_PROJECTS : setup.projects);
-  const shelf = useShelf(setup, work);
+  const shelf = useShelf(setup, work, kept);
+  const locks = useMemo(() => locksOf(kept, setup.lines), [kept, setup.lines]);
+  const isTooMuch = copiesIn(setup.lines) > MOST_PATCHES;
   const job = useMemo(
-    () => (shelf === undefined || setup.lines.length === 0 ? null : jobOfSetup(setup, shelf)),
-    [setup, shelf],
+    () =>
+      shelf === undefined || setup.lines.length === 0 || isTooMuch ? null : jobOfSetup(setup, shelf, locks),
+    [setup, shelf, locks, isTooMuch],
   );
   const planning = usePlanning(job);
-  const [rule, setRule] = useState<CuttingRule | null>(null);
+  const [rule, setRule] = useState<CuttingRule | null>(kept?.plan.rule ?? null);
   const chosen = chosenPlan(planning.answer, rule);
+  const keeping = useWrite('cutting:keep');
+  const keep = async () => {
+    if (lead === undefined || job === null || chosen === null) return;
+    planning.stop();
+    const answer = await keeping.write({ projectId: lead, plan: keepable(setup, job, chosen) });
+    if (!answer.ok) return;
+    forget();
+    onKept();
+  };
   return (
     <Page
       title="Plan the cutting"
       under="Every patch on a piece of cloth, with straight cuts from edge to edge."
       back={{ to: `/projects/${lead ?? ''}`, words: projectName }}
+      action={
+        <Button
+          look="main"
+          disabled={chosen === null || chosen.pieces.length === 0 || keeping.isWriting}
+          onClick={() => void keep()}
+        >
+          Cut by this plan
+        </Button>
+      }
+      aside={
+        kept !== null && (
+          <Button
+            onClick={() => {
+              forget();
+              onKept();
+            }}
+          >
+            Leave the plan as it was
+          </Button>
+        )
+      }
     >
+      <ProblemNotice problem={keeping.problem} />
       <div className={styles['desk']}>
         {work !== undefined && shelf !== undefined && (
           <WhatToCut
@@ -56,29 +100,41 @@ export function CuttingDesk({ start, projectName }: CuttingDeskProps) {
             onChange={setSetup}
           />
         )}
-        {setup.lines.length === 0 ? (
-          <EmptyState title="Nothing to cut yet">
-            <p>
-              Keep an answer of “The whole top” or “Patch sizes” on the piecing stage, and its list of patches
-              comes here by itself. Or add patches by hand.
-            </p>
-          </EmptyState>
-        ) : (
-          shelf !== undefined && (
-            <PlanAnswer
-              setup={setup}
-              shelf={shelf}
-              planning={planning}
-              chosen={chosen}
-              onChoose={setRule}
-              spotlight={spotlight}
-              onSpotlight={setSpotlight}
-              onChange={setSetup}
-            />
-          )
+        {setup.lines.length === 0 && <NothingToCut />}
+        {isTooMuch && <TooMuch copies={copiesIn(setup.lines)} />}
+        {setup.lines.length > 0 && !isTooMuch && shelf !== undefined && (
+          <PlanAnswer
+            {...{ setup, shelf, locks, job, planning, chosen, spotlight }}
+            onChoose={setRule}
+            onSpotlight={setSpotlight}
+            onChange={setSetup}
+          />
         )}
       </div>
     </Page>
+  );
+}
+
+function NothingToCut() {
+  return (
+    <EmptyState title="Nothing to cut yet">
+      <p>
+        Keep an answer of “The whole top” or “Patch sizes” on the piecing stage, and its list of patches comes
+        here by itself. Or add patches by hand.
+      </p>
+    </EmptyState>
+  );
+}
+
+function TooMuch({ copies }: { readonly copies: number }) {
+  return (
+    <EmptyState title="Too many patches for one plan">
+      <p>
+        {copies.toLocaleString('en')} patches are asked for, and a plan holds{' '}
+        {MOST_PATCHES.toLocaleString('en')}. Leave some of the lists out and plan them by themselves, or lower
+        a number.
+      </p>
+    </EmptyState>
   );
 }
 
@@ -91,21 +147,4 @@ function chosenPlan(answer: JobAnswer | null, rule: CuttingRule | null): JobPlan
     simplestCuts.totals.usedArea <= leastCloth.totals.usedArea &&
     simplestCuts.totals.boughtArea <= leastCloth.totals.boughtArea;
   return isSame ? simplestCuts : leastCloth;
-}
-
-/** What is on the shelf for this plan; undefined until it is read. */
-function useShelf(setup: CuttingSetup, work: ReturnType<typeof useWorkAtHand>): Shelf | undefined {
-  const { habits } = useWorkshop();
-  const { length } = useDisplay();
-  const fabrics = [...new Set(setup.lines.flatMap((line) => clothOf(setup, line) ?? []))];
-  const cloth = useClothOnShelf(fabrics);
-  const lead = work?.spreads[0]?.project;
-  if (work === undefined || cloth === undefined) return undefined;
-  const usual = lead === undefined ? habits : habitsOfProject(habits, lead.habitChanges);
-  return {
-    cloth,
-    ownHolds: work.ownHolds,
-    usualWidth: usual.fabricWidth,
-    lengthStep: yardageStep(length),
-  };
 }

@@ -1,4 +1,6 @@
-import type { CuttingSetup } from '#core/domain/cutting-setup';
+import { useState } from 'react';
+import type { CuttingPlanPage } from '#core/contract/cutting';
+import { clothOf, type CuttingSetup } from '#core/domain/cutting-setup';
 import type { ProjectId } from '#core/domain/ids';
 import { measurementsOfProject } from '#core/domain/measurements';
 import { useRead } from '#renderer/bridge/query';
@@ -7,12 +9,14 @@ import { HabitsDisplay } from '#renderer/ui/habits-display';
 import { Page } from '#renderer/ui/page';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { CuttingDesk } from './cutting-desk';
-import { clothGroups, clothOf, startingSetup, withCloth } from './setup-changes';
+import { CuttingTable } from './cutting-table';
+import { clothGroups, startingSetup, withCloth } from './setup-changes';
 import { useFabricsNamed, useWorkAtHand } from './use-work-at-hand';
 
-/** Plans how the patches of a project, and of others with it, are cut from the stash. */
+/** Plans how the patches of a project, and of others with it, are cut from the stash; a plan that is kept is cut by. */
 export function CuttingPage({ projectId }: { readonly projectId: ProjectId }) {
   const { value: spread, problem } = useRead('project:open', { projectId });
+  const { value: kept } = useRead('cutting:open', { projectId });
   const { habits } = useWorkshop();
   const work = useWorkAtHand([projectId]);
   if (spread === undefined) {
@@ -22,21 +26,25 @@ export function CuttingPage({ projectId }: { readonly projectId: ProjectId }) {
       </Page>
     );
   }
-  const start = work && startingSetup(projectId, work.sources);
+  const start = kept?.plan.setup ?? (work && startingSetup(projectId, work.sources));
   return (
     <HabitsDisplay habits={measurementsOfProject(spread.project, habits).habits}>
-      {start !== undefined && <NamedCloth start={start} projectName={spread.project.name} />}
+      {start !== undefined && kept !== undefined && (
+        <NamedCloth start={start} kept={kept} projectName={spread.project.name} />
+      )}
     </HabitsDisplay>
   );
 }
 
 interface NamedClothProps {
   readonly start: CuttingSetup;
+  readonly kept: CuttingPlanPage | null;
   readonly projectName: string;
 }
 
 /** Fabrics of the list that are called as one in the stash are cut from that one, until the maker says otherwise. */
-function NamedCloth({ start, projectName }: NamedClothProps) {
+function NamedCloth({ start, kept, projectName }: NamedClothProps) {
+  const [isChanging, setIsChanging] = useState(false);
   const groups = clothGroups(start);
   const named = useFabricsNamed(groups.map(({ fabric }) => fabric));
   if (named === undefined) return null;
@@ -45,5 +53,10 @@ function NamedCloth({ start, projectName }: NamedClothProps) {
     const isOpen = clothOf(setup, { projectId, fabric }) === undefined;
     return fabricId === undefined || !isOpen ? setup : withCloth(setup, { projectId, fabric, fabricId });
   }, start);
-  return <CuttingDesk start={withNamed} projectName={projectName} />;
+  const now = { start: withNamed, projectName };
+  return kept !== null && !isChanging ? (
+    <CuttingTable {...now} kept={kept} onPlanAnew={() => setIsChanging(true)} />
+  ) : (
+    <CuttingDesk key={kept?.keptAt ?? 'new'} {...now} kept={kept} onKept={() => setIsChanging(false)} />
+  );
 }

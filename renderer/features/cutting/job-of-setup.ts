@@ -1,9 +1,9 @@
 import type { CuttingJob, ClothMargins, JobFabric, JobPiece } from '#core/cutting/cutting-job';
-import type { CuttingLine, CuttingSetup, CuttingTableHabits } from '#core/domain/cutting-setup';
+import { type CuttingSetup, type CuttingTableHabits, fabricKeyOf } from '#core/domain/cutting-setup';
 import type { ClothPieceId, FabricId } from '#core/domain/ids';
 import type { ClothKind, ClothPiece, Fabric } from '#core/domain/stash';
 import type { Length } from '#core/units/length';
-import { clothOf } from './setup-changes';
+import { type LockedCuts, type Locks, NO_LOCKS } from './locked-cuts';
 
 /** A fabric of the stash with the pieces there are of it. */
 export interface ClothOnShelf {
@@ -40,21 +40,18 @@ export function cuttablePieces({ pieces }: ClothOnShelf, ownHolds: Shelf['ownHol
   );
 }
 
-/** The planner's name for the cloth a line is cut from: a fabric of the stash, or new cloth for this name of the list. */
-export function fabricKeyOf(
-  setup: Pick<CuttingSetup, 'cloth'>,
-  line: Pick<CuttingLine, 'projectId' | 'fabric'>,
-): string {
-  return clothOf(setup, line) ?? `new ${line.projectId} ${line.fabric}`;
-}
-
-/** What the planner is asked: every fabric with its pieces that may be cut, and cloth to buy where they do not reach. */
-export function jobOfSetup(setup: CuttingSetup, shelf: Shelf): CuttingJob {
+/**
+ * What the planner is asked: every fabric with its pieces that may be cut, and cloth to buy where they do not reach. Pieces
+ * with cuts that are locked keep their place in the job, whether more may be cut of them or not.
+ */
+export function jobOfSetup(setup: CuttingSetup, shelf: Shelf, locks: Locks = NO_LOCKS): CuttingJob {
   const { lines, table } = setup;
+  const keys = [
+    ...lines.map((line) => fabricKeyOf(setup, line)),
+    ...[...locks.values()].map(({ fabric }) => fabric),
+  ];
   return {
-    fabrics: [...new Set(lines.map((line) => fabricKeyOf(setup, line)))].map((key) =>
-      jobFabric(key, setup, shelf),
-    ),
+    fabrics: [...new Set(keys)].map((key) => jobFabric(key, setup, shelf, locks)),
     patches: lines.map((line) => ({
       id: line.id,
       fabric: fabricKeyOf(setup, line),
@@ -69,19 +66,23 @@ export function jobOfSetup(setup: CuttingSetup, shelf: Shelf): CuttingJob {
       shortSide: Math.min(table.keepShort, table.keepLong),
       longSide: Math.max(table.keepShort, table.keepLong),
     },
-    objectives: [table.wish],
+    objectives: table.wishes,
   };
 }
 
-function jobFabric(key: string, { leftOut, table }: CuttingSetup, shelf: Shelf): JobFabric {
+function jobFabric(key: string, { leftOut, table }: CuttingSetup, shelf: Shelf, locks: Locks): JobFabric {
   const onShelf = [...shelf.cloth.values()].find(({ fabric }) => fabric.id === key);
-  const pieces = onShelf === undefined ? [] : cuttablePieces(onShelf, shelf.ownHolds);
+  const mayBeCut = onShelf === undefined ? [] : cuttablePieces(onShelf, shelf.ownHolds);
+  const pieces = (onShelf?.pieces ?? []).flatMap((piece) => {
+    const lock = locks.get(piece.id);
+    const isFree = mayBeCut.includes(piece) && !leftOut.includes(piece.id);
+    if (lock === undefined && !isFree) return [];
+    return [jobPiece(piece, table, isFree ? freeToCut(piece, shelf.ownHolds) : 0, lock)];
+  });
   return {
     id: key,
     isDirectional: onShelf !== undefined && onShelf.fabric.direction !== 'any',
-    pieces: pieces
-      .filter(({ id }) => !leftOut.includes(id))
-      .map((piece) => jobPiece(piece, table, shelf.ownHolds)),
+    pieces,
     toBuy: {
       width: onShelf?.fabric.width ?? shelf.usualWidth,
       margins: marginsOf('yardage', table),
@@ -90,14 +91,19 @@ function jobFabric(key: string, { leftOut, table }: CuttingSetup, shelf: Shelf):
   };
 }
 
-function jobPiece(piece: ClothPiece, table: CuttingTableHabits, ownHolds: Shelf['ownHolds']): JobPiece {
+function jobPiece(
+  piece: ClothPiece,
+  table: CuttingTableHabits,
+  free: number,
+  lock: LockedCuts | undefined,
+): JobPiece {
   return {
     id: piece.id,
     width: piece.width,
-    length: freeToCut(piece, ownHolds),
+    length: free + (lock?.length ?? 0),
     margins: marginsOf(piece.kind, table),
     printRuns: 'along',
-    lockedParts: [],
+    lockedParts: lock?.parts ?? [],
   };
 }
 
@@ -108,10 +114,4 @@ function marginsOf(kind: ClothKind, table: CuttingTableHabits): ClothMargins {
     rightSelvage: selvage,
     straighten: STRAIGHT.includes(kind) ? 0 : table.straighten,
   };
-}
-
-/** The name of a line's patches on drawings and lists: A to Z, then AA. */
-export function patchLabel(index: number): string {
-  const letter = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? letter : `${patchLabel(Math.floor(index / 26) - 1)}${letter}`;
 }

@@ -1,6 +1,7 @@
 import { Button } from '#renderer/ui/button';
 import { Notice } from '#renderer/ui/notice';
 import { Typeset } from '#renderer/ui/typeset';
+import { CompareNew } from './compare-new';
 import { PlanChoice } from './plan-choice';
 import { PlanPieces } from './plan-pieces';
 import type { PlanProps } from './plan-props';
@@ -12,7 +13,7 @@ import styles from './cutting.module.css';
 
 /** The two plans side by side, how good they are, what cannot be cut, what must be bought, and every piece drawn. */
 export function PlanAnswer(props: PlanProps) {
-  const { setup, shelf, planning, chosen } = props;
+  const { setup, shelf, job, planning, chosen } = props;
   const { answer } = planning;
   return (
     <section className={styles['answer']} aria-label="The plan">
@@ -38,7 +39,7 @@ export function PlanAnswer(props: PlanProps) {
           </Button>
         )}
       </div>
-      {chosen !== null && (
+      {chosen !== null && job !== null && (
         <>
           {chosen.leastArea > 0 && (
             <p>
@@ -47,6 +48,7 @@ export function PlanAnswer(props: PlanProps) {
           )}
           <Unplaced plan={chosen} setup={setup} />
           <ToBuy plan={chosen} setup={setup} shelf={shelf} />
+          <CompareNew job={job} plan={chosen} />
           <PlanPieces {...props} plan={chosen} />
           <Notice kind="caution">
             A fresh blade, closed whenever it is put down. Cut away from yourself, hand flat on the ruler and

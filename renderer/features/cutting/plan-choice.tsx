@@ -1,10 +1,11 @@
 import { useId } from 'react';
 import type { CuttingRule } from '#core/cutting/cut-plan';
 import type { JobPlan } from '#core/cutting/cutting-job';
+import { formatArea } from '#core/units/format-area';
+import { asLength, counted } from '#renderer/text/cut-words';
 import { useDisplay } from '#renderer/ui/display';
 import { LengthText, Typeset } from '#renderer/ui/typeset';
-import { formatArea } from '#core/units/format-area';
-import { asLength, clothTaken, counted, mostStages } from './plan-words';
+import { clothTaken, mostStages } from './plan-words';
 import styles from './cutting.module.css';
 
 interface PlanChoiceProps {

@@ -1,13 +1,18 @@
 import type { CuttingRule } from '#core/cutting/cut-plan';
-import type { JobPlan } from '#core/cutting/cutting-job';
+import type { CuttingJob, JobPlan } from '#core/cutting/cutting-job';
 import type { CuttingSetup } from '#core/domain/cutting-setup';
 import type { Shelf } from './job-of-setup';
+import type { Locks } from './locked-cuts';
 import type { Planning } from './use-planning';
 
 /** What the parts of a plan share. */
 export interface PlanProps {
   readonly setup: CuttingSetup;
   readonly shelf: Shelf;
+  /** What a plan kept before has cut already. */
+  readonly locks: Locks;
+  /** What the planner is asked. */
+  readonly job: CuttingJob | null;
   readonly planning: Planning;
   readonly chosen: JobPlan | null;
   readonly onChoose: (rule: CuttingRule) => void;

@@ -3,7 +3,7 @@ import { cutSteps, lengthCut } from '#core/cutting/cut-steps';
 import type { JobPlan, PatchHelp, Purchase, UnplacedPatch } from '#core/cutting/cutting-job';
 import type { CuttingWish } from '#core/domain/cutting-setup';
 import { formatLength } from '#core/units/format-length';
-import { type Length, lengthFromUnits } from '#core/units/length';
+import { lengthFromUnits } from '#core/units/length';
 import type { LengthDisplay } from '#core/units/unit-system';
 import { orList } from '#renderer/text/field-problems';
 
@@ -22,19 +22,6 @@ export function clothTaken(plan: JobPlan): number {
 
 export function mostStages(plan: JobPlan): number {
   return Math.max(0, ...plan.pieces.map(({ stages }) => stages));
-}
-
-/** `2½ × 4½ in`: across by along, the unit once. */
-export function sizeWords(
-  { width, length }: { readonly width: number; readonly length: number },
-  display: LengthDisplay,
-): string {
-  const [across, along] = [width, length].map((units) =>
-    formatLength(lengthFromUnits(Math.round(units)), display),
-  );
-  const unit = / \S+$/.exec(along ?? '')?.[0] ?? '';
-  const short = unit !== '' && across?.endsWith(unit) === true ? across.slice(0, -unit.length) : across;
-  return `${short ?? ''} × ${along ?? ''}`;
 }
 
 /** How far a plan can be from the best: against the area of its patches, which no cutting can go below. */
@@ -103,12 +90,4 @@ export function helpWords(helps: readonly PatchHelp[], display: LengthDisplay): 
   });
   const sentence = orList(words);
   return sentence === '' ? '' : `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`;
-}
-
-export function counted(count: number, one: string, several = `${one}s`): string {
-  return `${String(count)} ${count === 1 ? one : several}`;
-}
-
-export function asLength(units: number): Length {
-  return lengthFromUnits(Math.round(units));
 }

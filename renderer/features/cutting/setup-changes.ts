@@ -5,7 +5,7 @@ import {
   cuttingSetup,
   STARTING_TABLE,
 } from '#core/domain/cutting-setup';
-import type { ClothPieceId, FabricId, ProjectId } from '#core/domain/ids';
+import type { ClothPieceId, ProjectId } from '#core/domain/ids';
 import { isSameSource, linesOfSource, type PatchSource, startingSources } from './patch-sources';
 
 export function isSetup(stored: unknown): stored is CuttingSetup {
@@ -98,17 +98,18 @@ export function withCloth(setup: CuttingSetup, choice: ClothChoice): CuttingSetu
   return { ...setup, cloth: [...others, choice] };
 }
 
-/** The fabric chosen for a fabric of a project's list; undefined where nothing was said yet. */
-export function clothOf(
-  setup: Pick<CuttingSetup, 'cloth'>,
-  { projectId, fabric }: Pick<ClothChoice, 'projectId' | 'fabric'>,
-): FabricId | null | undefined {
-  return setup.cloth.find((one) => one.projectId === projectId && one.fabric === fabric)?.fabricId;
-}
-
 export function withPiece(setup: CuttingSetup, piece: ClothPieceId, mayBeCut: boolean): CuttingSetup {
   const others = setup.leftOut.filter((one) => one !== piece);
   return { ...setup, leftOut: mayBeCut ? others : [...others, piece] };
+}
+
+/** Cuts from this one of some pieces, and leaves the others alone. */
+export function withOnlyPiece(
+  setup: CuttingSetup,
+  piece: ClothPieceId,
+  pieces: readonly ClothPieceId[],
+): CuttingSetup {
+  return pieces.reduce((so, one) => withPiece(so, one, one === piece), setup);
 }
 
 /** Lines that share a fabric of a project's list, in the order they first come. */

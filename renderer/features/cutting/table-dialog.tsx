@@ -1,13 +1,12 @@
 import { useState } from 'react';
-import { cuttingTable, cuttingWish, type CuttingTableHabits } from '#core/domain/cutting-setup';
+import { cuttingTable, type CuttingTableHabits } from '#core/domain/cutting-setup';
 import type { Length } from '#core/units/length';
 import { Button } from '#renderer/ui/button';
 import { Checkbox } from '#renderer/ui/checkbox';
-import { Select } from '#renderer/ui/choice';
 import { Dialog } from '#renderer/ui/dialog';
 import { Form } from '#renderer/ui/form';
 import { LengthField } from '#renderer/ui/length-field';
-import { WISH_WORDS } from './plan-words';
+import { WishOrder } from './wish-order';
 import styles from './cutting.module.css';
 
 interface TableDialogProps {
@@ -60,11 +59,9 @@ export function TableDialog({ table, onKeep, onClose }: TableDialogProps) {
     >
       <Form id="cutting-table" className={styles['form']} onSubmit={keep}>
         <div className={styles['whole']}>
-          <Select
-            label="What matters most"
-            value={draft.wish}
-            options={cuttingWish.options.map((wish) => ({ value: wish, words: WISH_WORDS[wish] }))}
-            onChange={(wish) => setDraft((before) => ({ ...before, wish }))}
+          <WishOrder
+            wishes={draft.wishes}
+            onChange={(wishes) => setDraft((before) => ({ ...before, wishes }))}
           />
         </div>
         {FIELDS.map(({ name, label, help }) => (

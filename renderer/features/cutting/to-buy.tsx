@@ -1,11 +1,12 @@
+import { Link } from 'react-router';
 import type { JobPlan, Purchase } from '#core/cutting/cutting-job';
-import type { CuttingSetup } from '#core/domain/cutting-setup';
+import { type CuttingSetup, listNameOf } from '#core/domain/cutting-setup';
 import { formatLength, formatYardage } from '#core/units/format-length';
+import { asLength } from '#renderer/text/cut-words';
 import { useDisplay } from '#renderer/ui/display';
 import { Typeset } from '#renderer/ui/typeset';
-import { fabricKeyOf, type Shelf } from './job-of-setup';
-import { asLength, purchaseGapWords } from './plan-words';
-import { clothGroups } from './setup-changes';
+import type { Shelf } from './job-of-setup';
+import { purchaseGapWords } from './plan-words';
 import styles from './cutting.module.css';
 
 interface ToBuyProps {
@@ -36,13 +37,15 @@ function Line({ purchase, setup, shelf }: Omit<ToBuyProps, 'plan'> & { readonly 
   const { length } = useDisplay();
   const words = `${formatYardage(asLength(purchase.length), length)} of ${nameOfCloth(purchase.fabric, setup, shelf)}`;
   const width = `, ${formatLength(asLength(purchase.width), length)} wide`;
+  const inStash = [...shelf.cloth.values()].some(({ fabric }) => fabric.id === purchase.fabric);
   const gap = purchaseGapWords(purchase, setup.table.straighten, length);
   return (
     <li>
       <strong>
         <Typeset text={words} />
       </strong>
-      <Typeset text={width} />
+      <Typeset text={width} />{' '}
+      <Link to={inStash ? `/stash/${purchase.fabric}` : '/stash'}>{inStash ? 'Its page' : 'The stash'}</Link>
       {gap !== '' && (
         <p className={styles['quiet']}>
           <Typeset text={gap} />
@@ -56,5 +59,5 @@ function Line({ purchase, setup, shelf }: Omit<ToBuyProps, 'plan'> & { readonly 
 export function nameOfCloth(key: string, setup: CuttingSetup, shelf: Shelf): string {
   const onShelf = [...shelf.cloth.values()].find(({ fabric }) => fabric.id === key);
   if (onShelf !== undefined) return onShelf.fabric.name;
-  return clothGroups(setup).find((group) => fabricKeyOf(setup, group) === key)?.fabric ?? 'cloth';
+  return listNameOf(setup, key) ?? 'cloth';
 }

@@ -1,10 +1,10 @@
 import type { JobPlan } from '#core/cutting/cutting-job';
 import type { CuttingSetup } from '#core/domain/cutting-setup';
+import { patchLabel, sizeWords } from '#renderer/text/cut-words';
 import { useDisplay } from '#renderer/ui/display';
 import { Notice } from '#renderer/ui/notice';
 import { Typeset } from '#renderer/ui/typeset';
-import { patchLabel } from './job-of-setup';
-import { helpWords, sizeWords, unplacedWords } from './plan-words';
+import { helpWords, unplacedWords } from './plan-words';
 
 /** Patches that no plan can place, each with the reason and what would help; nothing where all have their place. */
 export function Unplaced({ plan, setup }: { readonly plan: JobPlan; readonly setup: CuttingSetup }) {

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { CuttingLine, CuttingSetup } from '#core/domain/cutting-setup';
+import { counted } from '#renderer/text/cut-words';
 import { Button } from '#renderer/ui/button';
 import { Checkbox } from '#renderer/ui/checkbox';
 import { ClothDialog } from './cloth-dialog';
@@ -7,7 +8,6 @@ import { ClothGroupView } from './cloth-group';
 import type { Shelf } from './job-of-setup';
 import { LineDialog } from './line-dialog';
 import { copiesIn, type PatchSource } from './patch-sources';
-import { counted } from './plan-words';
 import { ProjectDialog } from './project-dialog';
 import {
   type ClothGroup,
@@ -16,6 +16,7 @@ import {
   isTaken,
   withCloth,
   withLine,
+  withOnlyPiece,
   withoutLine,
   withoutProject,
   withoutSource,
@@ -81,6 +82,7 @@ export function WhatToCut(props: WhatToCutProps) {
                 onChangeLine={(line) => setAsking({ about: 'line', line })}
                 onChooseCloth={() => setAsking({ about: 'cloth', group })}
                 onPiece={(piece, mayBeCut) => onChange(withPiece(setup, piece, mayBeCut))}
+                onOnlyPiece={(piece, pieces) => onChange(withOnlyPiece(setup, piece, pieces))}
               />
             ))}
         </div>

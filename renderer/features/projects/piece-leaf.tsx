@@ -3,7 +3,7 @@ import type { ProjectSpread, StageEvent } from '#core/contract/projects';
 import type { StageState } from '#core/domain/stage';
 import { habitsOfProject } from '#core/domain/workshop';
 import { useWorkshop } from '#renderer/bridge/workshop';
-import { dateWords, dayOfInstant, today } from '#renderer/text/dates';
+import { instantWords, today } from '#renderer/text/dates';
 import { pieceWords } from '#renderer/text/piece-words';
 import { awayWords, standingOf } from '#renderer/text/standing';
 import { Button } from '#renderer/ui/button';
@@ -107,7 +107,6 @@ const SHOWN_AT_FIRST = 6;
 function Journal({ history }: { readonly history: readonly StageEvent[] }) {
   const [isWhole, setIsWhole] = useState(false);
   const { locale } = useDisplay();
-  const on = today();
   if (history.length === 0) return null;
   const shown = isWhole ? history : history.slice(0, SHOWN_AT_FIRST);
   return (
@@ -116,7 +115,7 @@ function Journal({ history }: { readonly history: readonly StageEvent[] }) {
       <ol className={styles['journal']}>
         {shown.map((event) => (
           <li key={`${event.stageId} ${String(event.at)} ${event.to}`}>
-            <span className={styles['quiet']}>{dateWords(dayOfInstant(event.at), locale, on)}</span>
+            <span className={styles['quiet']}>{instantWords(event.at, locale)}</span>
             <span>
               {event.stageName}: {JOURNAL_WORDS[event.to]}
               {event.why !== '' && <em> ({event.why})</em>}

@@ -3,11 +3,14 @@ import type { Stage } from '#core/domain/stage';
 import { minutesFromWhole } from '#core/units/minutes';
 import { useWrite } from '#renderer/bridge/query';
 import { Button } from '#renderer/ui/button';
+import { CalculatorChoice } from '#renderer/ui/calculator-choice';
+import { Checkbox } from '#renderer/ui/checkbox';
 import { Dialog } from '#renderer/ui/dialog';
 import { Form } from '#renderer/ui/form';
 import { MinutesField } from '#renderer/ui/minutes-field';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { TextField } from '#renderer/ui/text-field';
+import { useTold } from '#renderer/ui/told';
 import styles from './spread.module.css';
 
 interface StageDialogProps {
@@ -72,9 +75,39 @@ export function StageDialog({ stage, count, onMoveTo, onClose }: StageDialogProp
           onChange={setHeldUpBy}
         />
       </Form>
+      <StageSetUp stage={stage} />
       <StageSteps stage={stage} count={count} onMoveTo={onMoveTo} onClose={onClose} />
       <ProblemNotice problem={changing.problem} />
     </Dialog>
+  );
+}
+
+/** How a stage is set up in its project; kept as it is changed. */
+function StageSetUp({ stage }: { readonly stage: Stage }) {
+  const settingUp = useWrite('stage:set-up');
+  const [setUp, tell, forget] = useTold({ isBeside: stage.isBeside, calculators: stage.calculators });
+  const keep = async (part: Partial<typeof setUp>) => {
+    const next = { ...setUp, ...part };
+    tell(next);
+    const kept = await settingUp.write({ stageId: stage.id, ...next });
+    if (!kept.ok) forget();
+  };
+  return (
+    <div>
+      {stage.position > 0 && (
+        <Checkbox
+          label="May run side by side with the stage before it"
+          isChecked={setUp.isBeside}
+          onChange={(isBeside) => void keep({ isBeside })}
+        />
+      )}
+      <CalculatorChoice
+        kind={stage.kind}
+        chosen={setUp.calculators}
+        onChange={(calculators) => void keep({ calculators })}
+      />
+      <ProblemNotice problem={settingUp.problem} />
+    </div>
   );
 }
 

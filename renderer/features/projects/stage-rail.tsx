@@ -9,6 +9,7 @@ import { Button } from '#renderer/ui/button';
 import { classes } from '#renderer/ui/classes';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { AddStageDialog } from './add-stage-dialog';
+import { FollowPlanDialog } from './follow-plan-dialog';
 import { StageDialog } from './stage-dialog';
 import { StageThread } from './stage-thread';
 import styles from './spread.module.css';
@@ -19,7 +20,8 @@ interface StageRailProps {
   readonly now: Stage | null;
 }
 
-type Asking = { readonly about: 'none' | 'new' } | { readonly about: 'stage'; readonly stageId: Stage['id'] };
+type Asking =
+  { readonly about: 'none' | 'new' | 'plan' } | { readonly about: 'stage'; readonly stageId: Stage['id'] };
 
 /** The right page: the way through the workshop, with the stage the piece stands at opened. */
 export function StageRail({ project, stages, now }: StageRailProps) {
@@ -75,10 +77,14 @@ export function StageRail({ project, stages, now }: StageRailProps) {
       <div>
         <Button isSmall onClick={() => setAsking({ about: 'new' })}>
           Add a stage
+        </Button>{' '}
+        <Button isSmall onClick={() => setAsking({ about: 'plan' })}>
+          Follow another plan
         </Button>
       </div>
       <ProblemNotice problem={reordering.problem} />
       {asking.about === 'new' && <AddStageDialog projectId={project.id} stages={stages} onClose={close} />}
+      {asking.about === 'plan' && <FollowPlanDialog projectId={project.id} onClose={close} />}
       {asked !== undefined && (
         <StageDialog
           stage={asked}
@@ -103,6 +109,7 @@ function StageHead({ stage, project }: { readonly stage: Stage; readonly project
       <p className={styles['quiet']}>
         {STAGE_STATE_WORDS[stage.state]}
         {!isOver && estimate}
+        {stage.isBeside && ' · beside the one before'}
       </p>
     </>
   );

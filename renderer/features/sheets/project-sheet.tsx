@@ -4,18 +4,16 @@ import type { ProjectId } from '#core/domain/ids';
 import { measurementsOfProject } from '#core/domain/measurements';
 import { useRead, useReadEach } from '#renderer/bridge/query';
 import { useOpening } from '#renderer/bridge/workshop';
-import { longDateWords, today } from '#renderer/text/dates';
 import { problemWords } from '#renderer/text/problems';
 import { useDisplay } from '#renderer/ui/display';
 import { HabitsDisplay } from '#renderer/ui/habits-display';
-import { Paper } from './paper';
+import { RunningSheet } from './running-sheet';
 import { SheetCare } from './sheet-care';
 import { SheetCloth } from './sheet-cloth';
 import { SheetPiece } from './sheet-piece';
 import { SheetStage } from './sheet-stage';
 import { SheetWords } from './sheet-words';
 import { paperAnswers } from './sheet-lines';
-import styles from './project-sheet.module.css';
 
 interface ProjectSheetProps {
   readonly projectId: ProjectId;
@@ -38,40 +36,21 @@ function WholeSheet({ spread, paper }: { readonly spread: ProjectSpread; readonl
     'calculation:list',
     stages.map(({ id }) => ({ stageId: id })),
   );
-  const { locale } = useDisplay();
   if (opening === undefined || isLoading || kept === undefined) return null;
   const measurements = measurementsOfProject(project, opening.workshop.habits);
   return (
     <HabitsDisplay habits={measurements.habits}>
-      <Paper paper={paper} margin="14mm">
-        <div className={styles['sheet']}>
-          <div className={styles['running']}>
-            <div className={styles['runningRow']}>
-              <div className={styles['runningCell']}>
-                <div className={styles['runningLine']}>
-                  <span>{project.name}</span>
-                  <span>As of {longDateWords(today(), locale)}</span>
-                </div>
-              </div>
-            </div>
-          </div>
-          <div className={styles['content']}>
-            <div className={styles['contentRow']}>
-              <div className={styles['contentCell']}>
-                <SheetPiece spread={spread} habits={measurements.habits} />
-                {cloth !== undefined && <SheetCloth cloth={cloth} />}
-                <SheetCare stages={stages} />
-                {stages
-                  .map((stage, place) => ({ stage, answers: paperAnswers(kept[place] ?? [], measurements) }))
-                  .filter(({ stage }) => stage.state !== 'skipped')
-                  .map(({ stage, answers }) => (
-                    <SheetStage key={stage.id} stage={stage} spread={spread} answers={answers} />
-                  ))}
-              </div>
-            </div>
-          </div>
-        </div>
-      </Paper>
+      <RunningSheet paper={paper} name={project.name}>
+        <SheetPiece spread={spread} habits={measurements.habits} />
+        {cloth !== undefined && <SheetCloth cloth={cloth} />}
+        <SheetCare stages={stages} />
+        {stages
+          .map((stage, place) => ({ stage, answers: paperAnswers(kept[place] ?? [], measurements) }))
+          .filter(({ stage }) => stage.state !== 'skipped')
+          .map(({ stage, answers }) => (
+            <SheetStage key={stage.id} stage={stage} spread={spread} answers={answers} />
+          ))}
+      </RunningSheet>
     </HabitsDisplay>
   );
 }

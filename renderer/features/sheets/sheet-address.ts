@@ -3,7 +3,7 @@ import { projectId, type ProjectId } from '#core/domain/ids';
 
 /** Which sheet an address asks for, on which paper. */
 export type SheetRequest =
-  | { readonly sheet: 'project'; readonly projectId: ProjectId; readonly paper: TemplatePaper }
+  | { readonly sheet: 'project' | 'cutting'; readonly projectId: ProjectId; readonly paper: TemplatePaper }
   | {
       readonly sheet: 'center-template';
       readonly projectId: ProjectId;
@@ -17,7 +17,7 @@ export function readSheetAddress(rest: string, search: URLSearchParams): SheetRe
   const project = projectId.safeParse(id);
   if (!project.success || more.length > 0) return null;
   const paper = search.get('paper') === 'letter' ? 'letter' : 'a4';
-  if (sheet === 'project') return { sheet, projectId: project.data, paper };
+  if (sheet === 'project' || sheet === 'cutting') return { sheet, projectId: project.data, paper };
   if (sheet === 'center-template') {
     const part = search.get('part') === 'quarter' ? 'quarter' : 'whole';
     return { sheet, projectId: project.data, paper, part };

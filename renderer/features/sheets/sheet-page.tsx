@@ -1,13 +1,24 @@
+import { assertNever } from '#core/assert-never';
 import { useParams, useSearchParams } from 'react-router';
+import { CuttingSheet } from './cutting-sheet';
 import { ProjectSheet } from './project-sheet';
 import { readSheetAddress } from './sheet-address';
 import { SheetWords } from './sheet-words';
 import { TemplateSheet } from './template-sheet';
 
-/** A sheet for paper, named by the rest of the address: the sheet of a project, or the template of its hole. */
+/** A sheet for paper, named by the rest of the address: the sheet of a project, its cutting plan, or the template of its hole. */
 export function SheetPage() {
   const [search] = useSearchParams();
   const request = readSheetAddress(useParams()['*'] ?? '', search);
   if (request === null) return <SheetWords paper="a4">There is no such sheet.</SheetWords>;
-  return request.sheet === 'project' ? <ProjectSheet {...request} /> : <TemplateSheet {...request} />;
+  switch (request.sheet) {
+    case 'project':
+      return <ProjectSheet {...request} />;
+    case 'cutting':
+      return <CuttingSheet {...request} />;
+    case 'center-template':
+      return <TemplateSheet {...request} />;
+    default:
+      return assertNever(request);
+  }
 }

@@ -6,6 +6,7 @@ import { STAGE_STATE_WORDS } from '#renderer/text/stage-words';
 import { classes } from '#renderer/ui/classes';
 import { useDisplay } from '#renderer/ui/display';
 import { Typeset } from '#renderer/ui/typeset';
+import { PaperBox } from './paper-box';
 import { SheetAnswer } from './sheet-answer';
 import type { PaperAnswer } from './sheet-lines';
 import styles from './project-sheet.module.css';
@@ -70,16 +71,7 @@ function Lines({ title, items }: LinesProps) {
       <ul className={styles['lines']}>
         {items.map(([text, isTicked]) => (
           <li key={text} className={styles['line']}>
-            <svg
-              width="15"
-              height="15"
-              viewBox="0 0 15 15"
-              role="img"
-              aria-label={isTicked ? 'ticked' : 'open'}
-            >
-              <rect x="1" y="1" width="13" height="13" className={styles['box']} />
-              {isTicked && <path d="M 3.5 8 L 6.5 11.5 L 12 3.5" className={styles['tick']} />}
-            </svg>
+            <PaperBox isTicked={isTicked} />
             <span>
               <Typeset text={text} />
             </span>

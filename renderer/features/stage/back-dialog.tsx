@@ -1,11 +1,16 @@
 import { useState } from 'react';
 import type { Trip } from '#core/contract/projects';
+import type { TripId } from '#core/domain/ids';
 import type { Stage } from '#core/domain/stage';
-import type { TripDetails } from '#core/domain/trip';
-import { useWrite } from '#renderer/bridge/query';
+import { type TripDetails, tripWith } from '#core/domain/trip';
+import { useRead, useWrite } from '#renderer/bridge/query';
+import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
+import { Checkbox } from '#renderer/ui/checkbox';
+import { othersInParcel } from './parcel';
 import { tripDetailsOf } from './trip-details';
 import { TripForm } from './trip-form';
+import styles from './stage.module.css';
 
 interface BackDialogProps {
   readonly stage: Stage;
@@ -13,15 +18,23 @@ interface BackDialogProps {
   readonly onClose: () => void;
 }
 
-/** A piece that has come back: on what day and for what price. Without a trip on record only the stage moves on. */
+/** A piece that has come back: on what day, for what price, and with which others. Without a trip on record only the stage moves on. */
 export function BackDialog({ stage, trips, onClose }: BackDialogProps) {
   const trip = trips.findLast((one) => one.stageId === stage.id && one.backOn === null) ?? null;
+  const { habits } = useWorkshop();
+  const contacts = useRead('contact:list', {}).value ?? [];
+  const others = trip === null ? [] : othersInParcel(contacts, trip);
+  const [stayed, setStayed] = useState<readonly TripId[]>([]);
   const [details, setDetails] = useState<TripDetails>(() =>
-    trip === null ? { ...NO_TRIP, backOn: today() } : { ...tripDetailsOf(trip), backOn: today() },
+    trip === null
+      ? { ...tripWith(''), backOn: today() }
+      : { ...tripDetailsOf(trip), backOn: today(), priceMinor: trip.priceMinor ?? trip.priceAskedMinor },
   );
   const receiving = useWrite('trip:receive');
   const receive = async () => {
-    const received = await receiving.write({ stageId: stage.id, tripId: trip?.id ?? null, details });
+    const alsoTripIds = others.map(({ id }) => id).filter((id) => !stayed.includes(id));
+    const tripId = trip?.id ?? null;
+    const received = await receiving.write({ stageId: stage.id, tripId, details, alsoTripIds });
     if (received.ok) onClose();
   };
   return (
@@ -29,23 +42,29 @@ export function BackDialog({ stage, trips, onClose }: BackDialogProps) {
       title="It is back"
       verb="It is back"
       trip={details}
+      contacts={contacts}
+      usualDays={habits.turnaroundDays}
       withBack
       isBusy={receiving.isWriting}
       problem={receiving.problem}
       onChange={setDetails}
       onDone={() => void receive()}
       onClose={onClose}
-    />
+    >
+      {others.length > 0 && (
+        <fieldset className={styles['part']}>
+          <legend>Came back in the same parcel</legend>
+          {others.map(({ id, projectName }) => (
+            <Checkbox
+              key={id}
+              label={projectName}
+              isChecked={!stayed.includes(id)}
+              help={stayed.includes(id) ? 'Still away' : undefined}
+              onChange={(isBack) => setStayed(isBack ? stayed.filter((one) => one !== id) : [...stayed, id])}
+            />
+          ))}
+        </fieldset>
+      )}
+    </TripForm>
   );
 }
-
-const NO_TRIP: TripDetails = {
-  withWhom: '',
-  sentOn: null,
-  promisedOn: null,
-  backOn: null,
-  trackingNumber: '',
-  sentAlong: '',
-  askedFor: '',
-  priceMinor: null,
-};

@@ -14,7 +14,7 @@ interface NumbersProps {
 
 /** The calculators of a stage: each a question with its answer, one opened at a time. */
 export function Numbers({ stage, measurements }: NumbersProps) {
-  const calculators = calculatorsForStage(stage.kind);
+  const calculators = calculatorsForStage(stage);
   const { value: kept } = useRead('calculation:list', { stageId: stage.id });
   const [opened, setOpened] = useState<string | null>(calculators[0]?.name ?? null);
   if (calculators.length === 0 || kept === undefined) return null;

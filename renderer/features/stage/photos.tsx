@@ -84,7 +84,14 @@ export function Photos({ stage, photos }: PhotosProps) {
   );
 }
 
-function PhotoThumbnail({ photo, onOpen }: { readonly photo: StagePhoto; readonly onOpen: () => void }) {
+/** A picture, small; pressing it shows it whole. */
+export function PhotoThumbnail({
+  photo,
+  onOpen,
+}: {
+  readonly photo: StagePhoto;
+  readonly onOpen: () => void;
+}) {
   // The caption below names the button; said by the picture too, it would be read out twice.
   const words = photo.caption === '' ? 'Photo without words' : '';
   return (
@@ -95,7 +102,14 @@ function PhotoThumbnail({ photo, onOpen }: { readonly photo: StagePhoto; readonl
   );
 }
 
-function PhotoDialog({ photo, onClose }: { readonly photo: StagePhoto; readonly onClose: () => void }) {
+/** A picture whole, with the day it was kept. */
+export function PhotoDialog({
+  photo,
+  onClose,
+}: {
+  readonly photo: StagePhoto;
+  readonly onClose: () => void;
+}) {
   const { locale } = useDisplay();
   const removing = useWrite('photo:remove');
   const remove = async () => {

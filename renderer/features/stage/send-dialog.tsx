@@ -1,13 +1,17 @@
 import { useState } from 'react';
-import type { ProjectSpread } from '#core/contract/projects';
-import type { Stage } from '#core/domain/stage';
-import type { TripDetails } from '#core/domain/trip';
+import type { ProjectGlance, ProjectSpread } from '#core/contract/projects';
+import type { StageId } from '#core/domain/ids';
+import { currentStage, openGateItems, type Stage } from '#core/domain/stage';
+import { type PackingLine, STARTING_PACKING, type TripDetails, tripWith } from '#core/domain/trip';
 import { habitsOfProject } from '#core/domain/workshop';
 import { addDays } from '#core/units/calendar-date';
-import { useWrite } from '#renderer/bridge/query';
+import { useRead, useWrite } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
+import { Checkbox } from '#renderer/ui/checkbox';
+import { Packing } from './packing';
 import { TripForm } from './trip-form';
+import styles from './stage.module.css';
 
 interface SendDialogProps {
   readonly stage: Stage;
@@ -15,23 +19,22 @@ interface SendDialogProps {
   readonly onClose: () => void;
 }
 
-/** Sends a piece out: to whom, and until when. The promised day starts from the workshop's usual turn-around. */
+/** Sends a piece out: to whom, until when, with what, and which other tops go in the same parcel. */
 export function SendDialog({ stage, spread, onClose }: SendDialogProps) {
   const { habits } = useWorkshop();
   const { turnaroundDays } = habitsOfProject(habits, spread.project.habitChanges);
+  const contacts = useRead('contact:list', {}).value ?? [];
+  const others = useRead('project:list', { archived: false }).value?.items ?? [];
   const [trip, setTrip] = useState<TripDetails>(() => ({
-    withWhom: '',
+    ...tripWith(''),
     sentOn: today(),
     promisedOn: addDays(today(), turnaroundDays),
-    backOn: null,
-    trackingNumber: '',
-    sentAlong: 'Top, backing, batting',
-    askedFor: '',
-    priceMinor: null,
   }));
+  const [packing, setPacking] = useState<readonly PackingLine[]>(STARTING_PACKING);
+  const [along, setAlong] = useState<readonly StageId[]>([]);
   const sending = useWrite('trip:send');
   const send = async () => {
-    const sent = await sending.write({ stageId: stage.id, details: trip });
+    const sent = await sending.write({ stageId: stage.id, details: trip, packing, alsoStageIds: along });
     if (sent.ok) onClose();
   };
   return (
@@ -39,12 +42,63 @@ export function SendDialog({ stage, spread, onClose }: SendDialogProps) {
       title="Send it out"
       verb="Send it out"
       trip={trip}
+      contacts={contacts}
+      usualDays={turnaroundDays}
       withBack={false}
       isBusy={sending.isWriting}
       problem={sending.problem}
       onChange={setTrip}
       onDone={() => void send()}
       onClose={onClose}
-    />
+    >
+      <div className={styles['part']}>
+        <Packing lines={packing} onChange={setPacking} />
+        <SameParcel tops={readyTops(others, stage)} chosen={along} onChange={setAlong} />
+      </div>
+    </TripForm>
+  );
+}
+
+interface ReadyTop {
+  readonly stageId: StageId;
+  readonly name: string;
+}
+
+/** Other pieces that stand at a stage of the same kind and may leave the house. */
+function readyTops(glances: readonly ProjectGlance[], sent: Stage): readonly ReadyTop[] {
+  return glances.flatMap(({ project, stages }) => {
+    const now = currentStage(stages);
+    const isReady =
+      now !== null &&
+      now.kind === sent.kind &&
+      now.projectId !== sent.projectId &&
+      (now.state === 'in-hand' || now.state === 'planned') &&
+      openGateItems(now, stages).length === 0;
+    return isReady ? [{ stageId: now.id, name: project.name }] : [];
+  });
+}
+
+interface SameParcelProps {
+  readonly tops: readonly ReadyTop[];
+  readonly chosen: readonly StageId[];
+  readonly onChange: (chosen: readonly StageId[]) => void;
+}
+
+function SameParcel({ tops, chosen, onChange }: SameParcelProps) {
+  if (tops.length === 0) return null;
+  return (
+    <fieldset className={styles['part']}>
+      <legend>In the same parcel</legend>
+      {tops.map(({ stageId, name }) => (
+        <Checkbox
+          key={stageId}
+          label={name}
+          isChecked={chosen.includes(stageId)}
+          onChange={(isAlong) =>
+            onChange(isAlong ? [...chosen, stageId] : chosen.filter((one) => one !== stageId))
+          }
+        />
+      ))}
+    </fieldset>
   );
 }

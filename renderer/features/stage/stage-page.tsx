@@ -1,5 +1,6 @@
 import type { ProjectId, StageId } from '#core/domain/ids';
 import { measurementsOfProject } from '#core/domain/measurements';
+import type { Stage } from '#core/domain/stage';
 import { useRead } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
@@ -13,7 +14,9 @@ import { ProjectDrawing } from '#renderer/ui/project-drawing';
 import { Checklist } from './checklist';
 import { Numbers } from './numbers';
 import { Photos } from './photos';
+import { Quilters } from './quilters';
 import { StageAction } from './stage-action';
+import { StageClock } from './stage-clock';
 import { StageCloth } from './stage-cloth';
 import { StageJournal } from './stage-journal';
 import { StageOptions } from './stage-options';
@@ -67,14 +70,28 @@ export function StagePage({ projectId, stageId }: StagePageProps) {
                 awayWords={awayWords(standing, on, locale)}
               />
             </div>
-            <Trips stage={stage} trips={spread.trips.filter((trip) => trip.stageId === stageId)} />
+            {isToBeSent(stage) && <Quilters measurements={measurements} dueOn={spread.project.dueOn} />}
+            <Trips
+              stage={stage}
+              trips={spread.trips.filter((trip) => trip.stageId === stageId)}
+              photos={spread.photos}
+            />
+            <StageClock stage={stage} />
             <Checklist stage={stage} stages={spread.stages} />
             <StageCloth stage={stage} />
             <StageJournal stage={stage} />
-            <Photos stage={stage} photos={spread.photos.filter((photo) => photo.stageId === stageId)} />
+            <Photos
+              stage={stage}
+              photos={spread.photos.filter((photo) => photo.stageId === stageId && photo.tripId === null)}
+            />
           </div>
         </div>
       </Page>
     </HabitsDisplay>
   );
+}
+
+/** A stage that goes to a longarm quilter and has not left yet. */
+function isToBeSent({ kind, state }: Stage): boolean {
+  return kind === 'longarm' && (state === 'planned' || state === 'in-hand');
 }

@@ -1,12 +1,31 @@
+import type { Contact } from '#core/contract/contacts';
 import type { Trip } from '#core/contract/projects';
-import type { TripDetails } from '#core/domain/trip';
+import { type TripDetails, tripDetails } from '#core/domain/trip';
+import { addDays } from '#core/units/calendar-date';
 
 /** What the maker said of a trip, without what the notebook knows of it. */
-export function tripDetailsOf({
-  id: _id,
-  stageId: _stage,
-  projectId: _project,
-  ...details
-}: Trip): TripDetails {
-  return details;
+export function tripDetailsOf(trip: Trip): TripDetails {
+  return tripDetails.parse(trip);
+}
+
+/** The contact a name stands for, whatever its capitals; undefined for somebody new. */
+export function contactNamed(contacts: readonly Contact[], name: string): Contact | undefined {
+  const wanted = name.trim().toLowerCase();
+  return contacts.find(({ details }) => details.name.toLowerCase() === wanted);
+}
+
+/**
+ * The trip with another name in it. As long as the promised day is the one the notebook put there, it follows the days that
+ * the new one promises, or the workshop's usual turn-around.
+ */
+export function tripTo(
+  trip: TripDetails,
+  withWhom: string,
+  contacts: readonly Contact[],
+  usualDays: number,
+): TripDetails {
+  const promised = (name: string) => contactNamed(contacts, name)?.details.promisedDays ?? usualDays;
+  const { sentOn, promisedOn } = trip;
+  const isOurs = sentOn !== null && promisedOn === addDays(sentOn, promised(trip.withWhom));
+  return { ...trip, withWhom, promisedOn: isOurs ? addDays(sentOn, promised(withWhom)) : promisedOn };
 }

@@ -13,9 +13,16 @@ const GROUPS: readonly { readonly title: string; readonly fields: readonly (keyo
   },
   {
     title: 'Backing, batting and the longarm',
-    fields: ['backingOverhang', 'backingSeam', 'longarmRateMinor', 'longarmMinimumMinor', 'turnaroundDays'],
+    fields: [
+      'backingOverhang',
+      'backingSeam',
+      'longarmRateMinor',
+      'longarmMinimumMinor',
+      'turnaroundDays',
+      'silentDays',
+    ],
   },
-  { title: 'Your time', fields: ['handStitchPerHour', 'hourRateMinor'] },
+  { title: 'Your time', fields: ['handStitchPerHour', 'hourRateMinor', 'clockStepMinutes'] },
 ];
 
 /** How this workshop measures, cuts and counts; kept field by field. Answers that were made with another habit go out of date. */

@@ -2,6 +2,8 @@ import { type PlannedStage, stageKind } from '#core/domain/stage';
 import { minutesFromWhole } from '#core/units/minutes';
 import { STAGE_KIND_WORDS } from '#renderer/text/stage-words';
 import { Button } from '#renderer/ui/button';
+import { CalculatorChoice } from '#renderer/ui/calculator-choice';
+import { Checkbox } from '#renderer/ui/checkbox';
 import { Select } from '#renderer/ui/choice';
 import { MinutesField } from '#renderer/ui/minutes-field';
 import { TextField } from '#renderer/ui/text-field';
@@ -68,6 +70,18 @@ export function PlanStage({ stage, place, isLast, onChange, onMove, onRemove }: 
           Remove
         </Button>
       </div>
+      {place > 1 && (
+        <Checkbox
+          label="May run side by side with the stage before it"
+          isChecked={stage.isBeside ?? false}
+          onChange={(isBeside) => onChange({ isBeside })}
+        />
+      )}
+      <CalculatorChoice
+        kind={stage.kind}
+        chosen={stage.calculators ?? null}
+        onChange={(calculators) => onChange({ calculators })}
+      />
       <details className={styles['more']}>
         <summary>
           Checklist: {lines === 0 ? 'nothing yet' : lines === 1 ? 'one line' : `${String(lines)} lines`}

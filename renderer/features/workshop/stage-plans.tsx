@@ -20,7 +20,8 @@ export function StagePlans() {
         </Button>
       </div>
       <p className={styles['quiet']}>
-        A change of a plan reaches projects begun after it, not those already begun.
+        A change of a plan reaches projects begun after it. One already begun follows it when it is told to,
+        on its own page.
       </p>
       <ProblemNotice problem={problem} />
       <ul className={styles['lines']}>

@@ -4,6 +4,7 @@ import { Page } from '#renderer/ui/page';
 import { Backups, MakeBackupButton } from './backups';
 import { BenchHours } from './bench-hours';
 import { Habits } from './habits';
+import { OwnRates } from './own-rates';
 import { StagePlans } from './stage-plans';
 import { WholeWorkshop } from './whole-workshop';
 import styles from './workshop.module.css';
@@ -30,6 +31,7 @@ export function WorkshopPage() {
           <WholeWorkshop workshop={workshop} />
           <Habits workshop={workshop} />
           <BenchHours workshop={workshop} />
+          <OwnRates />
           <StagePlans />
           <Backups />
           <section className={styles['part']} aria-label="About this notebook">

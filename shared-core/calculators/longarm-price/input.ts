@@ -1,46 +1,12 @@
 import { z } from 'zod';
-import { lengthField, minorField, numberField, percentField, textField } from '#core/domain/fields';
+import { lengthField, minorField, numberField, percentField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import { outline } from '#core/domain/outline';
+import { priceLines } from '#core/domain/price-line';
 import { lengthFromInches } from '#core/units/length';
 
 const inches = lengthFromInches;
-const name = textField({ title: 'Line', minimum: 1, maximum: 60 });
 const most = 10_000_000;
-
-/** A line beside the quilting: a flat sum, or so much by area, by edge or on top of the quilting in percent. */
-export const priceLine = z.discriminatedUnion('by', [
-  z
-    .object({
-      by: z.literal('flat'),
-      name,
-      amount: minorField({ title: 'Amount', minimum: 0, maximum: most }),
-    })
-    .readonly(),
-  z
-    .object({
-      by: z.literal('area'),
-      name,
-      rate: minorField({ title: 'Rate', unit: 'a square inch', minimum: 0, maximum: 10_000 }),
-    })
-    .readonly(),
-  z
-    .object({
-      by: z.literal('edge'),
-      name,
-      rate: minorField({ title: 'Rate', unit: 'an inch of edge', minimum: 0, maximum: 100_000 }),
-    })
-    .readonly(),
-  z
-    .object({
-      by: z.literal('percent'),
-      name,
-      percent: percentField({ title: 'Of the quilting', minimum: 0, maximum: 500 }),
-    })
-    .readonly(),
-]);
-
-export type PriceLine = z.infer<typeof priceLine>;
 
 export const longarmPriceInput = z
   .object({
@@ -64,10 +30,7 @@ export const longarmPriceInput = z
       minimum: 0,
       maximum: most,
     }),
-    lines: z.array(priceLine).max(20).readonly().meta({
-      title: 'Other lines',
-      description: 'Thread, batting, basting, rush, freight: flat, by area, by edge or in percent.',
-    }),
+    lines: priceLines,
     overhang: lengthField({
       title: 'Overhang',
       help: 'Of backing and batting on every side.',

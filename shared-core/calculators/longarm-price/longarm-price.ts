@@ -1,3 +1,4 @@
+import type { PriceLine } from '#core/domain/price-line';
 import { type Result, success } from '#core/result';
 import { lengthFromExact, UNITS_PER_INCH, UNITS_PER_METRE } from '#core/units/length';
 import type { Calculation, Calculator, Refusal } from '../calculator';
@@ -5,12 +6,7 @@ import type { Note, Table } from '../explanation';
 import { outlineArea } from '../outline/outline-inset';
 import { outlineBounds } from '../outline/outline-measures';
 import { moneyQuantity, percentQuantity, wordsQuantity } from '../quantities';
-import {
-  type LongarmPriceInput,
-  longarmPriceInput,
-  longarmPriceInputFromProject,
-  type PriceLine,
-} from './input';
+import { type LongarmPriceInput, longarmPriceInput, longarmPriceInputFromProject } from './input';
 import { type Bill, type LongarmPriceDetails, makeBill } from './price-lines';
 import { grams, longarmSteps } from './longarm-steps';
 

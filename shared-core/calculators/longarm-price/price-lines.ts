@@ -1,6 +1,7 @@
 import { assertNever } from '#core/assert-never';
 import { roundNearest } from '#core/units/rounding';
-import type { LongarmPriceInput, PriceLine } from './input';
+import type { PriceLine } from '#core/domain/price-line';
+import type { LongarmPriceInput } from './input';
 
 /** What is billed: square inches of the bounding rectangle and inches round it. */
 export interface BilledSize {

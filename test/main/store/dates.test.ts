@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { tripWith } from '#core/domain/trip';
 import { projectId as projectIdSchema, tripId as tripIdSchema } from '#core/domain/ids';
 import { addDays, calendarDate } from '#core/units/calendar-date';
 import { addProject, NO_SUCH_ID, openWorkshop, type TestWorkshop, TODAY } from '#test/helpers/workshop';
@@ -14,16 +15,7 @@ function ask(workshop: TestWorkshop, moves: object = {}) {
 function awayPiece(workshop: TestWorkshop, promisedIn: number) {
   const piece = addProject(workshop, { name: 'Frost round', dueOn: in_(90) });
   for (const stage of piece.stages.slice(0, 1)) workshop.get('stage:move', { stageId: stage.id, to: 'done' });
-  const details = {
-    withWhom: 'Tansy Quill',
-    sentOn: in_(-10),
-    promisedOn: in_(promisedIn),
-    backOn: null,
-    trackingNumber: '',
-    sentAlong: '',
-    askedFor: '',
-    priceMinor: null,
-  };
+  const details = { ...tripWith('Tansy Quill'), sentOn: in_(-10), promisedOn: in_(promisedIn) };
   const stageId = piece.stages[1]!.id;
   workshop.get('stage:move', { stageId, to: 'out', passGateWhy: 'Measured by eye' });
   const { tripId } = workshop.get('trip:add', { stageId, details });

@@ -12,6 +12,7 @@ import {
   TINY_PNG,
   TODAY,
 } from '#test/helpers/workshop';
+import { tripWith } from '#core/domain/trip';
 
 const ASIDE = { on: TODAY, note: '' };
 
@@ -121,16 +122,9 @@ describe('deleting a project', () => {
     workshop.get('stage:move', { stageId, to: 'in-hand' });
     workshop.get('photo:add', { stageId, bytes: TINY_PNG, caption: 'Laid out' });
     workshop.get('checklist:tick', { checklistItemId: stages[0]!.checklist[0]!.id, ticked: true });
-    const trip = {
-      withWhom: 'A neighbor',
-      sentOn: TODAY,
-      promisedOn: null,
-      backOn: null,
-      trackingNumber: '',
-    };
     workshop.get('trip:add', {
       stageId: stages[1]!.id,
-      details: { ...trip, sentAlong: '', askedFor: '', priceMinor: 100 },
+      details: { ...tripWith('A neighbor'), sentOn: TODAY, priceMinor: 100 },
     });
     const [before, page] = [dumpOf(workshop), workshop.get('project:open', { projectId })];
 

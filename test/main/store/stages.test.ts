@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { tripWith } from '#core/domain/trip';
 import {
   addProject,
   NO_SUCH_ID,
@@ -131,10 +132,8 @@ describe('the plan of a project', () => {
 
 describe('a trip', () => {
   const details = {
-    withWhom: 'An invented longarm quilter',
+    ...tripWith('An invented longarm quilter'),
     sentOn: TODAY,
-    promisedOn: null,
-    backOn: null,
     trackingNumber: 'X 1',
     sentAlong: 'Backing, batting',
     askedFor: 'Loops, medium',
@@ -156,16 +155,7 @@ describe('a trip', () => {
 });
 
 describe('a piece that is sent out and comes back', () => {
-  const details = {
-    withWhom: 'An invented longarm quilter',
-    sentOn: TODAY,
-    promisedOn: null,
-    backOn: null,
-    trackingNumber: '',
-    sentAlong: '',
-    askedFor: '',
-    priceMinor: null,
-  };
+  const details = { ...tripWith('An invented longarm quilter'), sentOn: TODAY };
 
   function readyToSend() {
     const piece = skirt();

@@ -1,9 +1,10 @@
+import { patchLabel } from '#renderer/text/cut-words';
 import { describe, expect, it } from 'vitest';
 import type { CuttingLine } from '#core/domain/cutting-setup';
 import { clothPieceId, fabricId, projectId, stageId } from '#core/domain/ids';
 import type { ClothPiece, Fabric } from '#core/domain/stash';
 import { lengthFromInches as inches, lengthFromUnits } from '#core/units/length';
-import { jobOfSetup, patchLabel, type Shelf } from '#renderer/features/cutting/job-of-setup';
+import { jobOfSetup, type Shelf } from '#renderer/features/cutting/job-of-setup';
 import { patchListOf, type PatchSource, startingSources } from '#renderer/features/cutting/patch-sources';
 import {
   isBehind,

@@ -1,6 +1,7 @@
+import { sizeWords } from '#renderer/text/cut-words';
 import { describe, expect, it } from 'vitest';
 import type { JobPlan } from '#core/cutting/cutting-job';
-import { gapWords, helpWords, purchaseGapWords, sizeWords } from '#renderer/features/cutting/plan-words';
+import { gapWords, helpWords, purchaseGapWords } from '#renderer/features/cutting/plan-words';
 import { fabric, INCH, job, patch, piece, plansAfter } from '#test/helpers/cutting-jobs';
 
 const display = { system: 'inch', inchStep: 8 } as const;

@@ -12,6 +12,7 @@ describe('the address of a sheet', () => {
       projectId: ID,
       paper: 'letter',
     });
+    expect(read(`cutting/${ID}`)).toEqual({ sheet: 'cutting', projectId: ID, paper: 'a4' });
     expect(read(`center-template/${ID}`, 'paper=a4&part=quarter')).toEqual({
       sheet: 'center-template',
       projectId: ID,

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import Fraction from 'fraction.js';
 import { describe, expect, it } from 'vitest';
-import type { LongarmPriceInput, PriceLine } from '#core/calculators/longarm-price/input';
+import type { LongarmPriceInput } from '#core/calculators/longarm-price/input';
+import type { PriceLine } from '#core/domain/price-line';
 import { longarmPrice } from '#core/calculators/longarm-price/longarm-price';
 import { lengthFromInches, lengthFromMillimetres, lengthFromUnits } from '#core/units/length';
 import { STARTER_MEASUREMENTS } from '#main/command-line/starter-measurements';

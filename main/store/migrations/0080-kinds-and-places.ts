@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type Database from 'better-sqlite3';
 import type { Migration } from './migration';
 import { rebuildTable } from './rebuild-table';
-import { STARTING_KIND_ROWS } from './0040-starting-kinds';
+import { STARTING_KIND_ROWS } from './0080-starting-kinds';
 
 const FORMS = `'yardage', 'fat-quarter', 'fat-eighth', 'precut-strips', 'precut-squares', 'panel', 'leftover', 'bias-made-up', 'backing', 'wide-backing', 'batting', 'batting-package', 'thread', 'needles', 'notions'`;
 
@@ -93,7 +93,7 @@ END;
 `;
 
 export const kindsAndPlaces: Migration = {
-  version: 40,
+  version: 80,
   says: 'An editable list of kinds, things counted in packs, and places as a tree',
   apply: (database) => {
     database.exec(KINDS_SQL);

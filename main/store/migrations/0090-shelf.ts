@@ -81,7 +81,7 @@ END;
 `;
 
 export const shelfOfFabrics: Migration = {
-  version: 50,
+  version: 90,
   says: 'What the stash is filtered and ordered by, and the words that a slip of a letter is mended with',
   apply: (database) => {
     database.exec(SHELF_SQL);

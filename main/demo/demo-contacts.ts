@@ -1,0 +1,30 @@
+import { type ContactDetails, nameAlone } from '#core/domain/contact';
+
+/** The two hired longarm quilters of the demo. */
+export const TALLOWMERE = 'Pell Tallowmere, longarm';
+export const LATHE = 'Corvin Lathe, longarm';
+
+/** Whom the demo's maker sends things to. Everybody is invented; money in cents. */
+export const DEMO_CONTACTS: readonly ContactDetails[] = [
+  {
+    ...nameAlone(TALLOWMERE, 'longarm'),
+    reach: 'Behind the lime kiln; parcels only on Tuesdays',
+    rateMinor: 2.6,
+    minimumMinor: 7_500,
+    lines: [
+      { by: 'flat', name: 'Thread', amount: 600 },
+      { by: 'flat', name: 'Freight', amount: 900 },
+    ],
+    promisedDays: 30,
+    notes: 'Knows rings. Needs the top marked on the backing too.',
+  },
+  {
+    ...nameAlone(LATHE, 'longarm'),
+    reach: 'Upstairs at the old creamery',
+    rateMinor: 2.1,
+    minimumMinor: 6_000,
+    lines: [{ by: 'percent', name: 'Rush', percent: 0 }],
+    promisedDays: 21,
+  },
+  { ...nameAlone('Wenna Strand, frames', 'other'), reach: 'Market row', promisedDays: 14 },
+];

@@ -1,0 +1,66 @@
+import { useEffect, useState } from 'react';
+import { Link } from 'react-router';
+import { clockMinutes, forgottenWhy, type RunningClock } from '#core/domain/clock';
+import { formatMinutes } from '#core/units/minutes';
+import { useRead } from '#renderer/bridge/query';
+import { today } from '#renderer/text/dates';
+import { Button } from '#renderer/ui/button';
+import { StartClockDialog } from './start-clock-dialog';
+import { StopClockDialog } from './stop-clock-dialog';
+import styles from './clock.module.css';
+
+/** The one clock, on every page: what it runs on and for how long; without one, the way to start it. */
+export function Clock() {
+  const { value: running } = useRead('clock:state', {});
+  const [isStarting, setIsStarting] = useState(false);
+  if (running === undefined) return null;
+  return (
+    <section className={styles['clock']} aria-label="Clock">
+      {running === null ? (
+        <Button isSmall onClick={() => setIsStarting(true)}>
+          Start the clock
+        </Button>
+      ) : (
+        <Running key={running.id} running={running} />
+      )}
+      {isStarting && <StartClockDialog onClose={() => setIsStarting(false)} />}
+    </section>
+  );
+}
+
+/** A clock that runs. One that looks forgotten is asked about once, as soon as it is seen. */
+function Running({ running }: { readonly running: RunningClock }) {
+  const now = useNow();
+  const forgotten = forgottenWhy(running, now, today(new Date(now)));
+  const [asked, setAsked] = useState<'not-yet' | 'asking' | 'answered'>('not-yet');
+  if (forgotten !== null && asked === 'not-yet') setAsked('asking');
+  return (
+    <>
+      <p className={styles['time']} role="timer">
+        {formatMinutes(clockMinutes(running.startedAt, now))}
+      </p>
+      <Link to={`/projects/${running.projectId}/stages/${running.stageId}`} className={styles['what']}>
+        {running.stageName}
+      </Link>
+      <span className={styles['piece']}>{running.projectName}</span>
+      <Button isSmall onClick={() => setAsked('asking')}>
+        Stop the clock
+      </Button>
+      {asked === 'asking' && (
+        <StopClockDialog running={running} forgotten={forgotten} onClose={() => setAsked('answered')} />
+      )}
+    </>
+  );
+}
+
+const EVERY_MS = 15_000;
+
+/** The time, looked at often enough for a clock that shows minutes. */
+function useNow(): number {
+  const [now, setNow] = useState(() => Date.now());
+  useEffect(() => {
+    const look = window.setInterval(() => setNow(Date.now()), EVERY_MS);
+    return () => window.clearInterval(look);
+  }, []);
+  return now;
+}

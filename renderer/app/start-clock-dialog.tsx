@@ -1,0 +1,65 @@
+import type { ProjectGlance } from '#core/contract/projects';
+import { openGateItems, type Stage } from '#core/domain/stage';
+import { useRead, useWrite } from '#renderer/bridge/query';
+import { STAGE_STATE_WORDS } from '#renderer/text/stage-words';
+import { Button } from '#renderer/ui/button';
+import { Dialog } from '#renderer/ui/dialog';
+import { ProblemNotice } from '#renderer/ui/problem-notice';
+import styles from './clock.module.css';
+
+/** On which stage the clock should run: those in hand first, then those that could begin. */
+export function StartClockDialog({ onClose }: { readonly onClose: () => void }) {
+  const glances = useRead('project:list', { archived: false }).value?.items ?? [];
+  const starting = useWrite('clock:start');
+  const choices = workableStages(glances);
+  const start = async (stage: Stage) => {
+    const started = await starting.write({ stageId: stage.id });
+    if (started.ok) onClose();
+  };
+  return (
+    <Dialog title="Start the clock on" onClose={onClose} foot={<Button onClick={onClose}>Not now</Button>}>
+      {choices.length === 0 && <p>Nothing is in hand, and nothing can be begun.</p>}
+      <ul className={styles['choices']}>
+        {choices.map(({ stage, project }) => (
+          <li key={stage.id} className={styles['line']}>
+            <span className={styles['words']}>
+              <span>
+                {stage.name} · {STAGE_STATE_WORDS[stage.state]}
+              </span>
+              <span className={styles['piece']}>{project.name}</span>
+            </span>
+            <Button
+              isSmall
+              disabled={starting.isWriting}
+              aria-label={`Start on ${stage.name}, ${project.name}`}
+              onClick={() => void start(stage)}
+            >
+              Start
+            </Button>
+          </li>
+        ))}
+      </ul>
+      <ProblemNotice problem={starting.problem} />
+    </Dialog>
+  );
+}
+
+interface Workable {
+  readonly stage: Stage;
+  readonly project: ProjectGlance['project'];
+}
+
+function workableStages(glances: readonly ProjectGlance[]): readonly Workable[] {
+  const all = glances.flatMap(({ project, stages }) => {
+    const first = stages.find(({ state }) => state === 'planned');
+    return stages
+      .filter(
+        (stage) =>
+          stage.state === 'in-hand' || (stage === first && openGateItems(stage, stages).length === 0),
+      )
+      .map((stage) => ({ stage, project }));
+  });
+  return all.toSorted(
+    (one, other) => Number(other.stage.state === 'in-hand') - Number(one.stage.state === 'in-hand'),
+  );
+}

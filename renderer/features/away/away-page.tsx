@@ -1,0 +1,98 @@
+import { useState } from 'react';
+import { Link } from 'react-router';
+import type { Contact } from '#core/contract/contacts';
+import { turnaroundOf } from '#core/learned/turnaround';
+import { useRead } from '#renderer/bridge/query';
+import { useWorkshop } from '#renderer/bridge/workshop';
+import { today } from '#renderer/text/dates';
+import { tripCount, turnaroundWords } from '#renderer/text/trip-words';
+import { Button } from '#renderer/ui/button';
+import { EmptyState } from '#renderer/ui/empty-state';
+import { Page } from '#renderer/ui/page';
+import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { ContactDialog } from './contact-dialog';
+import { Parcel } from './parcel';
+import { awaySummary, parcelsAway } from './view-model';
+import styles from './away.module.css';
+
+/** What is out: every parcel that is away and until when, and everybody it may go to. */
+export function AwayPage() {
+  const { value: contacts, problem } = useRead('contact:list', {});
+  const { habits } = useWorkshop();
+  const [isAdding, setIsAdding] = useState(false);
+  if (contacts === undefined) {
+    return (
+      <Page title="Out">
+        <ProblemNotice problem={problem} />
+      </Page>
+    );
+  }
+  const parcels = parcelsAway(contacts, today(), habits.silentDays);
+  return (
+    <Page
+      title="Out"
+      under={contacts.length === 0 ? undefined : awaySummary(parcels)}
+      action={
+        <Button look="main" onClick={() => setIsAdding(true)}>
+          Add a contact
+        </Button>
+      }
+    >
+      {contacts.length === 0 && (
+        <EmptyState title="Nobody to send to yet">
+          <p>
+            A longarm quilter, a framer, a neighbor with a machine: with their rates and how long they say
+            they take. What they really take is learned from every trip that ends.
+          </p>
+        </EmptyState>
+      )}
+      {parcels.length > 0 && (
+        <section aria-labelledby="away">
+          <h2 id="away" className={styles['heading']}>
+            Away
+          </h2>
+          <ul className={styles['lines']}>
+            {parcels.map((parcel) => (
+              <Parcel key={parcel.first.parcelId} parcel={parcel} />
+            ))}
+          </ul>
+        </section>
+      )}
+      {contacts.length > 0 && (
+        <section aria-labelledby="contacts">
+          <h2 id="contacts" className={styles['heading']}>
+            Contacts
+          </h2>
+          <ul className={styles['lines']}>
+            {contacts.map((contact) => (
+              <ContactLine key={contact.id} contact={contact} usualDays={habits.turnaroundDays} />
+            ))}
+          </ul>
+        </section>
+      )}
+      {isAdding && <ContactDialog contact={null} onClose={() => setIsAdding(false)} />}
+    </Page>
+  );
+}
+
+function ContactLine({ contact, usualDays }: { readonly contact: Contact; readonly usualDays: number }) {
+  const { details, trips } = contact;
+  const turnaround = turnaroundOf(details, trips, usualDays);
+  return (
+    <li className={styles['line']}>
+      <div className={styles['words']}>
+        <Link to={`/out/${contact.id}`} className={styles['name']}>
+          {details.name}
+        </Link>
+        <span className={styles['quiet']}>
+          {details.kind === 'longarm' ? 'Longarm quilter' : 'Other'}
+          {details.reach !== '' && ` · ${details.reach}`}
+        </span>
+      </div>
+      <div className={styles['words']}>
+        <span>{turnaroundWords(turnaround)}</span>
+        <span className={styles['quiet']}>{tripCount(trips.length)} on record</span>
+      </div>
+    </li>
+  );
+}

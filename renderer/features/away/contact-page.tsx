@@ -1,0 +1,154 @@
+import { useState } from 'react';
+import { Link, useNavigate } from 'react-router';
+import type { Contact, ContactTrip } from '#core/contract/contacts';
+import type { ContactId } from '#core/domain/ids';
+import { type Turnaround, turnaroundOf } from '#core/learned/turnaround';
+import { daysBetween } from '#core/units/calendar-date';
+import { formatMoney, minorDigits } from '#core/units/format-money';
+import { moneyFromMinor } from '#core/units/money';
+import { useRead, useWrite } from '#renderer/bridge/query';
+import { useWorkshop } from '#renderer/bridge/workshop';
+import { dateWords, today } from '#renderer/text/dates';
+import { dayCount, turnaroundWords } from '#renderer/text/trip-words';
+import { Button } from '#renderer/ui/button';
+import { classes } from '#renderer/ui/classes';
+import { useDisplay } from '#renderer/ui/display';
+import { Page } from '#renderer/ui/page';
+import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { ContactDialog } from './contact-dialog';
+import styles from './away.module.css';
+
+const BACK = { to: '/out', words: 'Out' };
+
+/** One contact: how long they really take, what they charge, and every trip to them. */
+export function ContactPage({ contactId }: { readonly contactId: ContactId }) {
+  const { value: contacts, problem } = useRead('contact:list', {});
+  const { habits } = useWorkshop();
+  const [isChanging, setIsChanging] = useState(false);
+  const contact = contacts?.find(({ id }) => id === contactId);
+  if (contact === undefined) {
+    const gone = contacts === undefined ? problem : ({ code: 'not-found', what: 'contact' } as const);
+    return (
+      <Page title="Contact" back={BACK}>
+        <ProblemNotice problem={gone} />
+      </Page>
+    );
+  }
+  const { details, trips } = contact;
+  return (
+    <Page
+      title={details.name}
+      under={[details.kind === 'longarm' ? 'Longarm quilter' : 'Contact', details.reach]
+        .filter((part) => part !== '')
+        .join(' · ')}
+      back={BACK}
+      aside={trips.length === 0 && <RemoveContact contact={contact} />}
+      action={
+        <Button look="main" onClick={() => setIsChanging(true)}>
+          Change it
+        </Button>
+      }
+    >
+      <Days turnaround={turnaroundOf(details, trips, habits.turnaroundDays)} />
+      <Charges contact={contact} />
+      {details.notes !== '' && <p className={styles['notes']}>{details.notes}</p>}
+      <Trips trips={trips} />
+      {isChanging && <ContactDialog contact={contact} onClose={() => setIsChanging(false)} />}
+    </Page>
+  );
+}
+
+function Days({ turnaround }: { readonly turnaround: Turnaround }) {
+  return (
+    <div>
+      <p className={styles['quiet']}>There and back</p>
+      <p className={styles['hero']}>
+        {turnaround.days} <span className={styles['unit']}>{turnaround.days === 1 ? 'day' : 'days'}</span>
+      </p>
+      <p className={styles['quiet']}>{turnaroundWords(turnaround)}</p>
+    </div>
+  );
+}
+
+function Charges({ contact }: { readonly contact: Contact }) {
+  const { currency, locale } = useDisplay();
+  const { rateMinor, minimumMinor, lines, promisedDays } = contact.details;
+  const facts: readonly (readonly [string, string])[] = [
+    [
+      'Rate',
+      rateMinor === null
+        ? 'not told'
+        : `${currency} ${String(rateMinor / 10 ** minorDigits(currency))} a square inch`,
+    ],
+    [
+      'Minimum',
+      minimumMinor === null ? 'not told' : formatMoney(moneyFromMinor(minimumMinor, currency), locale),
+    ],
+    ['They say it takes', promisedDays === null ? 'not told' : dayCount(promisedDays)],
+    ...(lines.length === 0 ? [] : [['Also billed', lines.map(({ name }) => name).join(', ')] as const]),
+  ];
+  return (
+    <dl className={styles['facts']}>
+      {facts.map(([name, value]) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          <dd>{value}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+function Trips({ trips }: { readonly trips: readonly ContactTrip[] }) {
+  const { currency, locale } = useDisplay();
+  if (trips.length === 0) return <p className={styles['quiet']}>No piece has gone there yet.</p>;
+  return (
+    <section aria-labelledby="trips">
+      <h2 id="trips" className={styles['heading']}>
+        Trips
+      </h2>
+      <ul className={styles['lines']}>
+        {trips.map((trip) => (
+          <li key={trip.id} className={classes(styles['line'], styles['trip'])}>
+            <Link to={`/projects/${trip.projectId}/stages/${trip.stageId}`} className={styles['name']}>
+              {trip.projectName}
+            </Link>
+            <span>{journeyWords(trip, locale)}</span>
+            <span>
+              {trip.sentOn !== null &&
+                trip.backOn !== null &&
+                dayCount(daysBetween(trip.sentOn, trip.backOn))}
+            </span>
+            <span>
+              {trip.priceMinor !== null && formatMoney(moneyFromMinor(trip.priceMinor, currency), locale)}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** `3 Oct to 10 Nov`, `sent 3 Oct, still away`. */
+function journeyWords({ sentOn, backOn }: ContactTrip, locale: string): string {
+  const day = (date: NonNullable<ContactTrip['sentOn']>) => dateWords(date, locale, today());
+  const sent = sentOn === null ? 'day unknown' : day(sentOn);
+  return backOn === null ? `sent ${sent}, still away` : `${sent} to ${day(backOn)}`;
+}
+
+function RemoveContact({ contact }: { readonly contact: Contact }) {
+  const removing = useWrite('contact:remove');
+  const navigate = useNavigate();
+  const remove = async () => {
+    const answer = await removing.write({ contactId: contact.id });
+    if (answer.ok) void navigate('/out');
+  };
+  return (
+    <>
+      <Button look="quiet" isSmall disabled={removing.isWriting} onClick={() => void remove()}>
+        Remove
+      </Button>
+      <ProblemNotice problem={removing.problem} />
+    </>
+  );
+}

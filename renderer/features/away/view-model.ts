@@ -1,0 +1,54 @@
+import type { Contact, ContactTrip } from '#core/contract/contacts';
+import { askAfter, type AskAfter } from '#core/domain/trip';
+import type { CalendarDate } from '#core/units/calendar-date';
+
+/** The pieces of one parcel that are still away, with the reason to ask after them, if there is one. */
+export interface ParcelAway {
+  readonly contact: Contact;
+  readonly trips: readonly ContactTrip[];
+  readonly first: ContactTrip;
+  readonly ask: AskAfter | null;
+}
+
+/** Every parcel that is out, the most pressing first: those to ask after, then by the promised day. */
+export function parcelsAway(
+  contacts: readonly Contact[],
+  on: CalendarDate,
+  silentDays: number,
+): readonly ParcelAway[] {
+  const parcels = contacts.flatMap((contact) => {
+    const away = contact.trips.filter(isAway);
+    const ids = [...new Set(away.map(({ parcelId }) => parcelId))];
+    return ids.flatMap((id) => {
+      const trips = away.filter(({ parcelId }) => parcelId === id);
+      const [first] = trips;
+      return first === undefined ? [] : [{ contact, trips, first, ask: pressingAsk(trips, on, silentDays) }];
+    });
+  });
+  return parcels.toSorted(
+    (one, other) =>
+      (other.ask?.days ?? 0) - (one.ask?.days ?? 0) ||
+      (one.first.promisedOn ?? '9999').localeCompare(other.first.promisedOn ?? '9999') ||
+      one.contact.details.name.localeCompare(other.contact.details.name),
+  );
+}
+
+/** A trip that has been sent, or has no day yet, and has not come back. */
+function isAway(trip: ContactTrip): boolean {
+  return trip.backOn === null;
+}
+
+function pressingAsk(trips: readonly ContactTrip[], on: CalendarDate, silentDays: number): AskAfter | null {
+  const asks = trips.map((trip) => askAfter(trip, on, silentDays)).filter((ask) => ask !== null);
+  return asks.toSorted((one, other) => other.days - one.days)[0] ?? null;
+}
+
+/** `3 pieces away with 2 people, 1 to ask after`. */
+export function awaySummary(parcels: readonly ParcelAway[]): string {
+  const pieces = parcels.reduce((sum, { trips }) => sum + trips.length, 0);
+  if (pieces === 0) return 'Nothing is away: every piece is in the house.';
+  const people = new Set(parcels.map(({ contact }) => contact.id)).size;
+  const asks = parcels.filter(({ ask }) => ask !== null).length;
+  const away = `${pieces === 1 ? '1 piece' : `${String(pieces)} pieces`} away with ${people === 1 ? '1 contact' : `${String(people)} contacts`}`;
+  return asks === 0 ? away : `${away}, ${String(asks)} to ask after`;
+}

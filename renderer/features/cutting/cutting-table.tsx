@@ -1,0 +1,166 @@
+import { useMemo } from 'react';
+import type { CuttingPlanPage } from '#core/contract/cutting';
+import { planOfKept } from '#core/cutting/kept-plan';
+import type { KeptPiece } from '#core/domain/cutting-plan';
+import type { CuttingSetup } from '#core/domain/cutting-setup';
+import type { ProjectId } from '#core/domain/ids';
+import { useWrite } from '#renderer/bridge/query';
+import { counted } from '#renderer/text/cut-words';
+import { Button } from '#renderer/ui/button';
+import { Notice } from '#renderer/ui/notice';
+import { Page } from '#renderer/ui/page';
+import { PrintSheetButton } from '#renderer/ui/print-sheet-button';
+import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { ChangedNotice } from './changed-notice';
+import type { Shelf } from './job-of-setup';
+import { PatchKey } from './patch-key';
+import { changesSince } from './plan-age';
+import { piecesAtTable, TablePiece, type PieceAtTable } from './table-piece';
+import { nameOfCloth, ToBuy } from './to-buy';
+import { Unplaced } from './unplaced';
+import { useShelf } from './use-shelf';
+import { type Ticking, useTicking } from './use-ticking';
+import { useWorkAtHand } from './use-work-at-hand';
+import styles from './table.module.css';
+
+interface CuttingTableProps {
+  /** What the plan was asked, with fabrics that have come into the stash since. */
+  readonly start: CuttingSetup;
+  readonly projectName: string;
+  readonly kept: CuttingPlanPage;
+  readonly onPlanAnew: () => void;
+}
+
+/** The plan at the cutting table: every piece drawn, and every cut of it in its order, to tick off. */
+export function CuttingTable({ start, projectName, kept, onPlanAnew }: CuttingTableProps) {
+  const { setup } = kept.plan;
+  const [lead] = setup.projects;
+  const work = useWorkAtHand(setup.projects);
+  const shelf = useShelf(setup, work, kept);
+  if (lead === undefined || work === undefined || shelf === undefined) return null;
+  const changes = changesSince(kept, { setup: start, shelf, sources: work.sources });
+  return (
+    <TableOf
+      {...{ kept, shelf, lead, projectName, onPlanAnew }}
+      notice={changes.length > 0 && <ChangedNotice changes={changes} onPlanAnew={onPlanAnew} />}
+    />
+  );
+}
+
+interface TableOfProps extends Pick<CuttingTableProps, 'kept' | 'projectName' | 'onPlanAnew'> {
+  readonly shelf: Shelf;
+  readonly lead: ProjectId;
+  readonly notice: React.ReactNode;
+}
+
+function TableOf({ kept, shelf, lead, projectName, onPlanAnew, notice }: TableOfProps) {
+  const { setup } = kept.plan;
+  const ticking = useTicking(lead);
+  const printing = useWrite('shell:print-sheet');
+  const plan = useMemo(() => planOfKept(kept), [kept]);
+  const pieces = piecesAtTable(kept, plan);
+  const [all, done] = [
+    pieces.reduce((sum, { steps }) => sum + steps.length, 0),
+    pieces.reduce((sum, piece) => sum + piece.done.size, 0),
+  ];
+  const next = pieces.find((piece) => piece.next >= 0 && piece.kept.pieceId !== null);
+  return (
+    <Page
+      title="Cut by the plan"
+      under="Each tick books what was cut, and its leftovers go on the shelf."
+      back={{ to: `/projects/${lead}`, words: projectName }}
+      action={
+        <NextCut piece={next} ticking={ticking} nameOf={(piece) => nameOfCloth(piece.fabric, setup, shelf)} />
+      }
+      aside={
+        <>
+          <PrintSheetButton
+            printing={printing}
+            sheet={`cutting/${lead}`}
+            name={`${projectName}, cutting plan`}
+          >
+            Print the plan
+          </PrintSheetButton>
+          <Button isSmall onClick={onPlanAnew}>
+            Change the plan
+          </Button>
+          <PutAway lead={lead} />
+        </>
+      }
+    >
+      <div className={styles['table']}>
+        {notice}
+        <p className={styles['progress']} role="status">
+          {done === all && all > 0
+            ? `All ${counted(all, 'step')} are done.`
+            : `${String(done)} of ${counted(all, 'step')} done`}
+        </p>
+        <Refused ticking={ticking} />
+        <Notice kind="caution">
+          A fresh blade, closed whenever it is put down. Cut away from yourself, hand flat on the ruler and
+          clear of its edge; keep the cutter from children and pets.
+        </Notice>
+        <PatchKey setup={setup} />
+        <Unplaced plan={plan} setup={setup} />
+        {plan.purchases.length > 0 && <ToBuy plan={plan} setup={setup} shelf={shelf} />}
+        <ol className={styles['pieces']}>
+          {pieces.map((piece) => (
+            <TablePiece
+              key={`${piece.kept.fabric} ${piece.kept.pieceId ?? 'new'}`}
+              piece={piece}
+              setup={setup}
+              shelf={shelf}
+              ticking={ticking}
+            />
+          ))}
+        </ol>
+      </div>
+    </Page>
+  );
+}
+
+interface NextCutProps {
+  readonly piece: PieceAtTable | undefined;
+  readonly ticking: Ticking;
+  readonly nameOf: (piece: KeptPiece) => string;
+}
+
+/** The cut whose turn it is, as the page's one action. */
+function NextCut({ piece, ticking, nameOf }: NextCutProps) {
+  const pieceId = piece?.kept.pieceId ?? null;
+  if (piece === undefined || pieceId === null) return null;
+  return (
+    <Button look="main" disabled={ticking.isBusy} onClick={() => ticking.tick(pieceId, piece.next, true)}>
+      {`Tick step ${String(piece.next + 1)} of ${nameOf(piece.kept)}`}
+    </Button>
+  );
+}
+
+function Refused({ ticking }: { readonly ticking: Ticking }) {
+  return (
+    <>
+      <ProblemNotice problem={ticking.problem} />
+      {ticking.cutAllTheSame !== null && (
+        <div>
+          <Button onClick={ticking.cutAllTheSame}>
+            Cut it all the same: some of it is set aside for another piece
+          </Button>
+        </div>
+      )}
+    </>
+  );
+}
+
+function PutAway({ lead }: { readonly lead: ProjectId }) {
+  const removing = useWrite('cutting:remove');
+  return (
+    <Button
+      look="quiet"
+      isSmall
+      disabled={removing.isWriting}
+      onClick={() => void removing.write({ projectId: lead })}
+    >
+      Put the plan away
+    </Button>
+  );
+}

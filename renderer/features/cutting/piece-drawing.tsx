@@ -1,0 +1,76 @@
+import type { CutStep } from '#core/cutting/cut-steps';
+import type { PiecePlan } from '#core/cutting/cutting-job';
+import type { CuttingSetup } from '#core/domain/cutting-setup';
+import type { ClothPiece, Fabric } from '#core/domain/stash';
+import { choiceWords } from '#renderer/text/choice-words';
+import { counted, patchLabel, sizeWords } from '#renderer/text/cut-words';
+import { CutLayout, type LayoutPatch } from '#renderer/ui/cut-layout';
+import { useDisplay } from '#renderer/ui/display';
+import { type Shelf } from './job-of-setup';
+import { nameOfCloth } from './to-buy';
+
+interface PieceDrawingProps {
+  readonly piece: PiecePlan;
+  readonly setup: CuttingSetup;
+  readonly shelf: Shelf;
+  /** Length from the near end that is cut already, 1/320 mm. */
+  readonly done: number;
+  readonly steps?: readonly CutStep[];
+  readonly spotlight?: string | null;
+  readonly onSpotlight?: (key: string | null) => void;
+  readonly maxWidth?: number;
+}
+
+/** A piece of cloth with its cuts and patches, in the color of its fabric. */
+export function PieceDrawing({ piece, setup, shelf, ...rest }: PieceDrawingProps) {
+  const { length } = useDisplay();
+  const { name, kind, size } = usePieceWords(piece, setup, shelf);
+  const fabric = findPiece(piece, shelf)?.fabric ?? fabricOfKey(piece.fabric, shelf);
+  const patchAt = (index: number): LayoutPatch => {
+    const line = setup.lines[index];
+    return line === undefined
+      ? { key: '', label: '', size: '' }
+      : { key: line.id, label: patchLabel(index), size: sizeWords(line, length) };
+  };
+  return (
+    <CutLayout
+      title={`${name}, ${kind}, ${size}: ${counted(piece.placed.length, 'patch', 'patches')}`}
+      tree={piece.tree}
+      cuts={piece.cuts}
+      patchAt={patchAt}
+      swatch={fabric?.swatch ?? null}
+      print={fabric?.direction ?? 'any'}
+      {...rest}
+    />
+  );
+}
+
+/** What a piece is called: its cloth, what kind of piece, and its size. */
+export function usePieceWords(
+  piece: PiecePlan,
+  setup: CuttingSetup,
+  shelf: Shelf,
+): { readonly name: string; readonly kind: string; readonly size: string } {
+  const { length } = useDisplay();
+  const found = findPiece(piece, shelf);
+  return {
+    name: nameOfCloth(piece.fabric, setup, shelf),
+    kind: found === null ? 'to buy' : choiceWords(found.piece.kind).toLowerCase(),
+    size: sizeWords(piece, length),
+  };
+}
+
+export function findPiece(
+  { piece: id }: PiecePlan,
+  shelf: Shelf,
+): { readonly piece: ClothPiece; readonly fabric: Fabric } | null {
+  for (const { fabric, pieces } of shelf.cloth.values()) {
+    const piece = pieces.find((one) => one.id === id);
+    if (piece !== undefined) return { piece, fabric };
+  }
+  return null;
+}
+
+function fabricOfKey(key: string, shelf: Shelf): Fabric | undefined {
+  return [...shelf.cloth.values()].find(({ fabric }) => fabric.id === key)?.fabric;
+}

@@ -1,0 +1,73 @@
+import type { CutStep } from '#core/cutting/cut-steps';
+import type { JobPlan, PiecePlan } from '#core/cutting/cutting-job';
+import { type KeptWithTicks, lengthDone, standingTicks, stepsOfPiece } from '#core/cutting/kept-plan';
+import type { KeptPiece } from '#core/domain/cutting-plan';
+import type { CuttingSetup } from '#core/domain/cutting-setup';
+import { cutsWords } from '#renderer/text/cut-words';
+import { Typeset } from '#renderer/ui/typeset';
+import type { Shelf } from './job-of-setup';
+import { PieceDrawing, usePieceWords } from './piece-drawing';
+import { StepList } from './step-list';
+import type { Ticking } from './use-ticking';
+import shared from './cutting.module.css';
+import styles from './table.module.css';
+
+/** A piece of cloth of a kept plan with its steps. */
+export interface PieceAtTable {
+  readonly kept: KeptPiece;
+  readonly plan: PiecePlan;
+  readonly steps: readonly CutStep[];
+  /** Places of the steps that are cut. */
+  readonly done: ReadonlySet<number>;
+  /** The step whose turn it is; -1 when all are cut. */
+  readonly next: number;
+  readonly lengthDone: number;
+}
+
+export function piecesAtTable(kept: KeptWithTicks, plan: JobPlan): readonly PieceAtTable[] {
+  return kept.plan.pieces.flatMap((piece, index) => {
+    const planned = plan.pieces[index];
+    if (planned === undefined) return [];
+    const steps = stepsOfPiece(piece, kept.ticked);
+    const done = new Set(standingTicks(kept.ticked, piece.pieceId).map(({ place }) => place));
+    const next = steps.findIndex((_, place) => !done.has(place));
+    return [{ kept: piece, plan: planned, steps, done, next, lengthDone: lengthDone(piece, kept.ticked) }];
+  });
+}
+
+interface TablePieceProps {
+  readonly piece: PieceAtTable;
+  readonly setup: CuttingSetup;
+  readonly shelf: Shelf;
+  readonly ticking: Ticking;
+}
+
+/** One piece at the table: its cuts to tick beside its drawing. */
+export function TablePiece({ piece, setup, shelf, ticking }: TablePieceProps) {
+  const { name, kind, size } = usePieceWords(piece.plan, setup, shelf);
+  const { pieceId } = piece.kept;
+  return (
+    <li className={styles['piece']}>
+      <div className={styles['pieceHead']}>
+        <h2 className={shared['heading']}>
+          <Typeset text={`${name}, ${kind}, ${size}`} />
+        </h2>
+        <p className={shared['quiet']}>
+          {cutsWords(piece.plan)}
+          {pieceId === null && '. It has to be bought first: put it in the stash, then change the plan.'}
+        </p>
+      </div>
+      <StepList
+        name={name}
+        steps={piece.steps}
+        done={piece.done}
+        next={pieceId === null ? -1 : piece.next}
+        onTick={pieceId === null ? null : (place, isCut) => ticking.tick(pieceId, place, isCut)}
+        isBusy={ticking.isBusy}
+      />
+      <div className={styles['drawing']}>
+        <PieceDrawing piece={piece.plan} setup={setup} shelf={shelf} done={piece.lengthDone} maxWidth={520} />
+      </div>
+    </li>
+  );
+}

@@ -1,0 +1,89 @@
+import type { PiecePlan } from '#core/cutting/cutting-job';
+import { type KeptWithTicks, lengthDone, standingTicks, stepsOfPiece } from '#core/cutting/kept-plan';
+import type { KeptPiece } from '#core/domain/cutting-plan';
+import type { ClothPiece, Fabric } from '#core/domain/stash';
+import { roundNearest } from '#core/units/rounding';
+import { choiceWords } from '#renderer/text/choice-words';
+import { cutsWords, patchLabel, sizeWords, stepWords } from '#renderer/text/cut-words';
+import { CutLayout } from '#renderer/ui/cut-layout';
+import { frameCloth } from '#renderer/ui/cut-layout-frame';
+import { useDisplay } from '#renderer/ui/display';
+import { Typeset } from '#renderer/ui/typeset';
+import { PaperBox } from './paper-box';
+import styles from './cutting-sheet.module.css';
+import shared from './project-sheet.module.css';
+
+export interface NamedFabric extends Fabric {
+  readonly pieces: readonly ClothPiece[];
+}
+
+interface CuttingSheetPieceProps {
+  readonly piece: KeptPiece;
+  readonly plan: PiecePlan;
+  readonly kept: KeptWithTicks;
+  readonly name: string;
+  /** Undefined for cloth that is not in the stash. */
+  readonly fabric: NamedFabric | undefined;
+}
+
+/** Pixels of CSS: 96 in an inch of paper, inside the margins of the narrower paper. */
+const DRAWING = { width: 660, height: 430 };
+const PIXELS_A_UNIT = 96 / 8_128;
+
+/** One piece of cloth on paper: its drawing without color, so that it reads in gray, and its steps with boxes. */
+export function CuttingSheetPiece({ piece, plan, kept, name, fabric }: CuttingSheetPieceProps) {
+  const { length } = useDisplay();
+  const { lines } = kept.plan.setup;
+  const steps = stepsOfPiece(piece, kept.ticked);
+  const done = new Set(standingTicks(kept.ticked, piece.pieceId).map(({ place }) => place));
+  const kind = fabric?.pieces.find(({ id }) => id === piece.pieceId)?.kind;
+  const title = `${name}, ${kind === undefined ? 'to buy' : choiceWords(kind).toLowerCase()}, ${sizeWords(plan, length)}`;
+  const { scale } = frameCloth(plan.tree, DRAWING.width, DRAWING.height);
+  return (
+    <section className={shared['stage']}>
+      <div className={styles['pieceHead']}>
+        <div className={shared['stageHead']}>
+          <h2>
+            <Typeset text={title} />
+          </h2>
+          <span className={shared['quiet']}>drawn 1 : {roundNearest(PIXELS_A_UNIT / scale, 1)}</span>
+        </div>
+        <p className={shared['quiet']}>{cutsWords(plan)}. Near end on the left; hatched cloth is not kept.</p>
+        <CutLayout
+          title={title}
+          tree={plan.tree}
+          cuts={plan.cuts}
+          steps={steps}
+          patchAt={(index) => {
+            const line = lines[index];
+            return {
+              key: String(index),
+              label: patchLabel(index),
+              size: line ? sizeWords(line, length) : '',
+            };
+          }}
+          swatch={null}
+          print={fabric?.direction ?? 'any'}
+          done={lengthDone(piece, kept.ticked)}
+          maxWidth={DRAWING.width}
+          maxHeight={DRAWING.height}
+        />
+      </div>
+      <ol className={styles['steps']}>
+        {steps.map((step, place) => (
+          <li key={place} className={styles['step']}>
+            <PaperBox isTicked={done.has(place)} />
+            <strong>{place + 1}</strong>
+            <span>
+              {stepWords(step, length).map(({ depth, words }, index) => (
+                <span key={index} className={depth === 0 ? styles['strip'] : styles['inner']}>
+                  <Typeset text={`${words} `} />
+                </span>
+              ))}
+            </span>
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}

@@ -1,0 +1,142 @@
+import type { TemplatePaper } from '#core/calculators/center/center-template';
+import type { CuttingPlanPage } from '#core/contract/cutting';
+import { planOfKept } from '#core/cutting/kept-plan';
+import { listNameOf } from '#core/domain/cutting-setup';
+import { fabricId, type ProjectId } from '#core/domain/ids';
+import { measurementsOfProject } from '#core/domain/measurements';
+import { formatLength, formatYardage } from '#core/units/format-length';
+import { useRead, useReadEach } from '#renderer/bridge/query';
+import { useOpening } from '#renderer/bridge/workshop';
+import { asLength, patchLabel, sizeWords } from '#renderer/text/cut-words';
+import { problemWords } from '#renderer/text/problems';
+import { useDisplay } from '#renderer/ui/display';
+import { HabitsDisplay } from '#renderer/ui/habits-display';
+import { Typeset } from '#renderer/ui/typeset';
+import { CuttingSheetPiece, type NamedFabric } from './cutting-sheet-piece';
+import { RunningSheet } from './running-sheet';
+import { SheetWords } from './sheet-words';
+import styles from './cutting-sheet.module.css';
+import shared from './project-sheet.module.css';
+
+interface CuttingSheetProps {
+  readonly projectId: ProjectId;
+  readonly paper: TemplatePaper;
+}
+
+/** A project's cutting plan for the table: every piece of cloth drawn, and its cuts in their order to tick by hand. */
+export function CuttingSheet({ projectId, paper }: CuttingSheetProps) {
+  const { value: spread, problem } = useRead('project:open', { projectId });
+  const { value: kept } = useRead('cutting:open', { projectId });
+  const opening = useOpening();
+  const { length } = useDisplay();
+  if (problem !== null) return <SheetWords paper={paper}>{problemWords(problem, length)}</SheetWords>;
+  if (spread === undefined || kept === undefined || opening === undefined) return null;
+  if (kept === null)
+    return <SheetWords paper={paper}>No cutting plan is kept with this piece yet.</SheetWords>;
+  const { habits } = measurementsOfProject(spread.project, opening.workshop.habits);
+  return (
+    <HabitsDisplay habits={habits}>
+      <WholePlan kept={kept} name={spread.project.name} paper={paper} />
+    </HabitsDisplay>
+  );
+}
+
+interface WholePlanProps {
+  readonly kept: CuttingPlanPage;
+  readonly name: string;
+  readonly paper: TemplatePaper;
+}
+
+function WholePlan({ kept, name, paper }: WholePlanProps) {
+  const plan = planOfKept(kept);
+  const fabrics = useFabrics(plan.pieces.map(({ fabric }) => fabric));
+  if (fabrics === undefined) return null;
+  const { setup } = kept.plan;
+  const nameOf = (key: string) => fabrics.get(key)?.name ?? listNameOf(setup, key) ?? 'cloth';
+  return (
+    <RunningSheet paper={paper} name={name}>
+      <h1>Cutting plan</h1>
+      <Patches setup={setup} />
+      <ToBuy purchases={plan.purchases} nameOf={nameOf} />
+      <section className={shared['care']}>
+        <h3>Take care</h3>
+        <ul>
+          <li>
+            A fresh blade; close the cutter whenever it is put down, and keep it from children and pets.
+          </li>
+          <li>Cut away from yourself, hand flat on the ruler and clear of its edge.</li>
+          <li>Stand, on a mat that lies flat, in good light; stop when you are tired.</li>
+        </ul>
+      </section>
+      {kept.plan.pieces.map((piece, index) => {
+        const planned = plan.pieces[index];
+        return planned === undefined ? null : (
+          <CuttingSheetPiece
+            key={`${piece.fabric} ${piece.pieceId ?? 'new'}`}
+            piece={piece}
+            plan={planned}
+            kept={kept}
+            name={nameOf(piece.fabric)}
+            fabric={fabrics.get(piece.fabric)}
+          />
+        );
+      })}
+    </RunningSheet>
+  );
+}
+
+/** What each letter stands for. */
+function Patches({ setup }: Pick<CuttingPlanPage['plan'], 'setup'>) {
+  const { length } = useDisplay();
+  return (
+    <ul className={styles['patches']}>
+      {setup.lines.map((line, index) => (
+        <li key={line.id}>
+          <strong>{patchLabel(index)}</strong>{' '}
+          <Typeset text={`${String(line.count)} of ${sizeWords(line, length)}, ${line.fabric}`} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+interface ToBuyProps extends Pick<CuttingPlanPage['plan'], 'purchases'> {
+  readonly nameOf: (key: string) => string;
+}
+
+function ToBuy({ purchases, nameOf }: ToBuyProps) {
+  const { length } = useDisplay();
+  if (purchases.length === 0) return null;
+  return (
+    <section className={shared['cloth']}>
+      <h2>To buy</h2>
+      <ul>
+        {purchases.map((one) => (
+          <li key={one.fabric}>
+            <Typeset
+              text={`${formatYardage(asLength(one.length), length)} of ${nameOf(one.fabric)}, ${formatLength(asLength(one.width), length)} wide`}
+            />
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** The fabrics of the stash among what the planner calls its cloth, by that name; undefined until they are read. */
+function useFabrics(keys: readonly string[]): ReadonlyMap<string, NamedFabric> | undefined {
+  const ids = [...new Set(keys)].flatMap((key) => {
+    const id = fabricId.safeParse(key);
+    return id.success ? [id.data] : [];
+  });
+  const pages = useReadEach(
+    'fabric:open',
+    ids.map((id) => ({ fabricId: id })),
+  );
+  if (pages === undefined) return undefined;
+  return new Map(
+    pages
+      .filter((page) => page !== null)
+      .map(({ fabric, pieces }): [string, NamedFabric] => [fabric.id, { ...fabric, pieces }]),
+  );
+}

@@ -1,0 +1,39 @@
+import type { ReactNode } from 'react';
+import type { TemplatePaper } from '#core/calculators/center/center-template';
+import { longDateWords, today } from '#renderer/text/dates';
+import { useDisplay } from '#renderer/ui/display';
+import { Paper } from './paper';
+import styles from './project-sheet.module.css';
+
+interface RunningSheetProps {
+  readonly paper: TemplatePaper;
+  /** Stands at the head of every page, beside the day. */
+  readonly name: string;
+  readonly children: ReactNode;
+}
+
+/** A sheet that flows over as many pages as it takes, each with its name and day at the head. */
+export function RunningSheet({ paper, name, children }: RunningSheetProps) {
+  const { locale } = useDisplay();
+  return (
+    <Paper paper={paper} margin="14mm">
+      <div className={styles['sheet']}>
+        <div className={styles['running']}>
+          <div className={styles['runningRow']}>
+            <div className={styles['runningCell']}>
+              <div className={styles['runningLine']}>
+                <span>{name}</span>
+                <span>As of {longDateWords(today(), locale)}</span>
+              </div>
+            </div>
+          </div>
+        </div>
+        <div className={styles['content']}>
+          <div className={styles['contentRow']}>
+            <div className={styles['contentCell']}>{children}</div>
+          </div>
+        </div>
+      </div>
+    </Paper>
+  );
+}

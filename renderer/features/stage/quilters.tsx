@@ -1,0 +1,115 @@
+import { useId, useState } from 'react';
+import { Link } from 'react-router';
+import type { Contact } from '#core/contract/contacts';
+import type { Measurements } from '#core/domain/measurements';
+import {
+  compareQuilters,
+  type OfferOrder,
+  orderOffers,
+  type QuilterOffer,
+} from '#core/learned/compare-quilters';
+import { type CalendarDate } from '#core/units/calendar-date';
+import { formatMoney } from '#core/units/format-money';
+import { moneyFromMinor } from '#core/units/money';
+import { useRead } from '#renderer/bridge/query';
+import { dateWords, today } from '#renderer/text/dates';
+import { turnaroundWords } from '#renderer/text/trip-words';
+import { Choice } from '#renderer/ui/choice';
+import { classes } from '#renderer/ui/classes';
+import { DateField } from '#renderer/ui/date-field';
+import { useDisplay } from '#renderer/ui/display';
+import styles from './quilters.module.css';
+
+interface QuiltersProps {
+  readonly measurements: Measurements;
+  readonly dueOn: CalendarDate | null;
+}
+
+const ORDERS: readonly { readonly value: OfferOrder; readonly words: string }[] = [
+  { value: 'day', words: 'Earliest back' },
+  { value: 'price', words: 'Least price' },
+];
+
+/** Who could quilt this piece: for how much, and when it would be back, judged by their own past trips. */
+export function Quilters({ measurements, dueOn }: QuiltersProps) {
+  const titleId = useId();
+  const contacts = useRead('contact:list', {}).value;
+  const [sentOn, setSentOn] = useState<CalendarDate | null>(null);
+  const [wantedOn, setWantedOn] = useState<CalendarDate | null>(dueOn);
+  const [order, setOrder] = useState<OfferOrder>('day');
+  const quilters = contacts?.filter(({ details }) => details.kind === 'longarm');
+  if (quilters === undefined) return null;
+  const offers = compareQuilters(quilters.map(quilterOf), {
+    measurements,
+    sentOn: sentOn ?? today(),
+    wantedOn,
+  });
+  return (
+    <section className={styles['quilters']} aria-labelledby={titleId}>
+      <h3 id={titleId}>Who could quilt it</h3>
+      {offers.length === 0 ? (
+        <p className={styles['quiet']}>
+          No longarm quilter is known yet. <Link to="/out">Add one</Link> with rates and turn-around, and they
+          are compared here for this piece.
+        </p>
+      ) : (
+        <>
+          <Offers offers={orderOffers(offers, order)} />
+          <div className={styles['asked']}>
+            <DateField label="If sent on" value={sentOn ?? today()} onChange={setSentOn} />
+            <DateField label="Wanted back by" value={wantedOn} onChange={setWantedOn} isOptional />
+            <Choice label="First" value={order} options={ORDERS} onChange={setOrder} />
+          </div>
+        </>
+      )}
+    </section>
+  );
+}
+
+function quilterOf({ id, details, trips }: Contact) {
+  return { id, details, journeys: trips };
+}
+
+function Offers({ offers }: { readonly offers: readonly QuilterOffer[] }) {
+  const { currency, locale } = useDisplay();
+  const on = today();
+  return (
+    <ul className={styles['offers']}>
+      {offers.map((offer) => (
+        <li key={offer.id} className={styles['offer']}>
+          <div className={styles['who']}>
+            <Link to={`/out/${offer.id}`} className={styles['name']}>
+              {offer.name}
+            </Link>
+            <span className={styles['quiet']}>{turnaroundWords(offer.turnaround)}</span>
+          </div>
+          <div className={styles['figure']}>
+            <span className={styles['large']}>
+              {offer.priceMinor === null
+                ? 'no price'
+                : formatMoney(moneyFromMinor(offer.priceMinor, currency), locale)}
+            </span>
+            <span className={styles['quiet']}>{rateWords(offer)}</span>
+          </div>
+          <div className={styles['figure']}>
+            <span className={classes(styles['large'], offer.isInTime === false && styles['alert'])}>
+              {dateWords(offer.backOn, locale, on)}
+            </span>
+            <span className={styles['quiet']}>{dayWords(offer, locale, on)}</span>
+          </div>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function rateWords({ isOwnRate, isAtMinimum }: QuilterOffer): string {
+  if (!isOwnRate) return 'by the workshop’s usual rate';
+  return isAtMinimum ? 'their minimum' : 'by their rate';
+}
+
+function dayWords({ backOn, lateBackOn, isInTime }: QuilterOffer, locale: string, on: CalendarDate): string {
+  const late = lateBackOn === backOn ? '' : `, or as late as ${dateWords(lateBackOn, locale, on)}`;
+  if (isInTime === null) return `expected back${late}`;
+  return isInTime ? `in time${late}` : `too late${late}`;
+}

@@ -1,0 +1,112 @@
+import { assertNever } from '#core/assert-never';
+import { type CutLine, cutList } from '#core/cutting/cut-list';
+import type { CutStep } from '#core/cutting/cut-steps';
+import { formatLength } from '#core/units/format-length';
+import type { LengthDisplay } from '#core/units/unit-system';
+import type { PiecePlan } from '#core/cutting/cutting-job';
+import { type Length, lengthFromUnits } from '#core/units/length';
+
+/** One line of the list at the cutting table, with how far it is set in. */
+export interface WordedCut {
+  readonly depth: number;
+  readonly words: string;
+}
+
+/** A step in words: first the strip, then what it is cut into, then what is trimmed. */
+export function stepWords({ parts }: CutStep, display: LengthDisplay): readonly WordedCut[] {
+  return cutList(parts).map((line) => ({ depth: line.depth, words: lineWords(line, display) }));
+}
+
+/** `12 A, 4 B` */
+export function givesWords({ patches }: CutStep): string {
+  return patches.map(({ patch, copies }) => `${String(copies)} ${patchLabel(patch)}`).join(', ');
+}
+
+function lineWords(line: CutLine, display: LengthDisplay): string {
+  return line.depth === 0 ? firstCutWords(line, display) : innerCutWords(line, display);
+}
+
+/** What comes off the cloth itself. */
+function firstCutWords({ size, times, gives }: CutLine, display: LengthDisplay): string {
+  const wide = formatLength(asLength(size), display);
+  const often = times === 1 ? '' : `, ${String(times)} times`;
+  switch (gives.kind) {
+    case 'part':
+      return `Cut a strip of ${wide}${often}.`;
+    case 'patch':
+      return `Cut ${wide}${often}: ${patchLabel(gives.patch)}.`;
+    case 'rest':
+      if (gives.use === 'margin') return `Cut ${wide} off, so that the end is straight.`;
+      return gives.use === 'scrap'
+        ? `Cut ${wide} off; it is not kept.`
+        : `Cut ${wide} off and keep it, ${sizeWords(restSize(gives), display)}.`;
+    default:
+      return assertNever(gives);
+  }
+}
+
+/** What a strip, or a length of one, is cut into. */
+function innerCutWords({ depth, size, times, alike, gives }: CutLine, display: LengthDisplay): string {
+  const wide = formatLength(asLength(size), display);
+  const it = alike === 1 ? 'it' : 'each';
+  switch (gives.kind) {
+    case 'part':
+      return times === 1
+        ? `Cut a length of ${wide} off ${it}.`
+        : `Cut ${String(times)} lengths of ${wide} off ${it}.`;
+    case 'patch': {
+      const label = patchLabel(gives.patch);
+      if (times === 1)
+        return depth > 1 ? `Trim ${it} to ${wide}: ${label}.` : `Cut ${wide} off ${it}: ${label}.`;
+      return `Cut ${it} into ${String(times)} of ${wide}: ${label}.`;
+    }
+    case 'rest': {
+      const all = times === 1 ? wide : `${String(times)} times ${wide}`;
+      if (gives.use === 'margin') return `Trim ${all} off ${it}.`;
+      return gives.use === 'scrap'
+        ? `${all} is over and not kept.`
+        : `Keep what is over, ${sizeWords(restSize(gives), display)}.`;
+    }
+    default:
+      return assertNever(gives);
+  }
+}
+
+function restSize({ width, height }: { readonly width: number; readonly height: number }) {
+  return { width, length: height };
+}
+
+/** `12 patches, 9 cuts in 2 stages, folded once; the ruler is moved along for the longest` */
+export function cutsWords(piece: PiecePlan): string {
+  const moves = Math.max(1, ...piece.cuts.map(({ passes }) => passes));
+  const folded = piece.cuts.some(({ layers }) => layers === 2) ? ', folded once' : '';
+  const moved = moves > 1 ? `; for the longest the ruler is laid down ${String(moves)} times` : '';
+  return `${counted(piece.placed.length, 'patch', 'patches')}, ${counted(piece.foldedCuts, 'cut')} in ${counted(piece.stages, 'stage')}${folded}${moved}`;
+}
+
+/** The name of a line's patches on drawings and lists: A to Z, then AA. */
+export function patchLabel(index: number): string {
+  const letter = String.fromCharCode(65 + (index % 26));
+  return index < 26 ? letter : `${patchLabel(Math.floor(index / 26) - 1)}${letter}`;
+}
+
+/** `2½ × 4½ in`: across by along, the unit once. */
+export function sizeWords(
+  { width, length }: { readonly width: number; readonly length: number },
+  display: LengthDisplay,
+): string {
+  const [across, along] = [width, length].map((units) =>
+    formatLength(lengthFromUnits(Math.round(units)), display),
+  );
+  const unit = / \S+$/.exec(along ?? '')?.[0] ?? '';
+  const short = unit !== '' && across?.endsWith(unit) === true ? across.slice(0, -unit.length) : across;
+  return `${short ?? ''} × ${along ?? ''}`;
+}
+
+export function counted(count: number, one: string, several = `${one}s`): string {
+  return `${String(count)} ${count === 1 ? one : several}`;
+}
+
+export function asLength(units: number): Length {
+  return lengthFromUnits(Math.round(units));
+}

@@ -1,0 +1,70 @@
+import type { CutDirection, CutTree, RestUse } from './cut-plan';
+
+/** One line of the list to cut by: so many equal parts, one after the other, each as wide as `size` says. */
+export interface CutLine {
+  /** 0 for what comes off the cloth, one more for each turn of direction. */
+  readonly depth: number;
+  readonly direction: CutDirection;
+  /** From cut to cut, 1/320 mm. */
+  readonly size: number;
+  readonly times: number;
+  /** How many equal parts are in hand, each of which is cut like this. */
+  readonly alike: number;
+  readonly gives:
+    | { readonly kind: 'patch'; readonly patch: number; readonly turned: boolean }
+    | { readonly kind: 'rest'; readonly use: RestUse; readonly width: number; readonly height: number }
+    | { readonly kind: 'part' };
+}
+
+/**
+ * The cuts of some parts of a piece in the order to make them: a strip off the cloth, then the lengths it is cut into, then
+ * what is trimmed. Parts that are cut alike share their lines. Nothing gives no lines.
+ */
+export function cutList(parts: readonly CutTree[]): readonly CutLine[] {
+  return linesOf(parts, 'across', 0, 1);
+}
+
+function linesOf(
+  parts: readonly CutTree[],
+  direction: CutDirection,
+  depth: number,
+  alike: number,
+): readonly CutLine[] {
+  return runsOf(parts).flatMap(({ part, times }) => {
+    const size = direction === 'across' ? part.height : part.width;
+    const line: CutLine = { depth, direction, size, times, alike, gives: whatIs(part) };
+    return part.kind === 'split'
+      ? [line, ...linesOf(part.parts, part.direction, depth + 1, times * alike)]
+      : [line];
+  });
+}
+
+function whatIs(part: CutTree): CutLine['gives'] {
+  switch (part.kind) {
+    case 'patch':
+      return { kind: 'patch', patch: part.patch, turned: part.turned };
+    case 'rest':
+      return { kind: 'rest', use: part.use, width: part.width, height: part.height };
+    case 'split':
+      return { kind: 'part' };
+  }
+}
+
+interface Run {
+  readonly part: CutTree;
+  readonly times: number;
+}
+
+/** Equal parts that follow one another, counted. */
+function runsOf(parts: readonly CutTree[]): readonly Run[] {
+  const runs: Run[] = [];
+  let lastKey = '';
+  for (const part of parts) {
+    const key = JSON.stringify(part);
+    const last = runs.at(-1);
+    if (last !== undefined && key === lastKey) runs[runs.length - 1] = { part, times: last.times + 1 };
+    else runs.push({ part, times: 1 });
+    lastKey = key;
+  }
+  return runs;
+}

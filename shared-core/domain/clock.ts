@@ -1,0 +1,65 @@
+import { z } from 'zod';
+import type { CalendarDate } from '#core/units/calendar-date';
+import { type Minutes, minutesFromWhole } from '#core/units/minutes';
+import { roundNearest } from '#core/units/rounding';
+import { calendarDate } from './dates';
+import type { ProjectId, StageId, WorkId } from './ids';
+
+/** What can be counted of a stretch of work: blocks sewn, length sewn by hand (in 1/320 mm), cuts made. */
+export const workMeasure = z.enum(['blocks', 'hand', 'cuts']);
+export type WorkMeasure = z.infer<typeof workMeasure>;
+
+export const workDone = z.object({ what: workMeasure, amount: z.int().min(1).max(1_000_000_000) }).readonly();
+export type WorkDone = z.infer<typeof workDone>;
+
+/** A stretch of work as the maker tells it; what got done in it is null where she did not count. */
+export const workDetails = z
+  .object({
+    on: calendarDate,
+    minutes: z.int().min(1).max(100_000),
+    done: workDone.nullable(),
+    note: z.string().trim().max(300),
+  })
+  .readonly();
+export type WorkDetails = z.infer<typeof workDetails>;
+
+export interface Work extends WorkDetails {
+  readonly id: WorkId;
+  readonly stageId: StageId;
+  /** UTC milliseconds; null for one that was written down by hand. */
+  readonly startedAt: number | null;
+}
+
+/** The one clock that may run. */
+export interface RunningClock {
+  readonly id: WorkId;
+  readonly stageId: StageId;
+  readonly stageName: string;
+  readonly projectId: ProjectId;
+  readonly projectName: string;
+  readonly startedAt: number;
+  readonly startedOn: CalendarDate;
+}
+
+const MINUTE_MS = 60_000;
+const LONGEST_MS = 8 * 60 * MINUTE_MS;
+
+/** Whole minutes a clock shows, rounded down; a system clock set back counts as none. */
+export function clockMinutes(startedAt: number, now: number): Minutes {
+  return minutesFromWhole(Math.max(0, Math.floor((now - startedAt) / MINUTE_MS)));
+}
+
+/** Minutes to write down, rounded to the nearest `step` and at least one of it. */
+export function roundedMinutes(minutes: number, step: number): Minutes {
+  return minutesFromWhole(Math.max(step, roundNearest(minutes, step)));
+}
+
+/** Why a running clock looks forgotten: it ran for more than eight hours, or overnight; null when it does not. */
+export function forgottenWhy(
+  { startedAt, startedOn }: Pick<RunningClock, 'startedAt' | 'startedOn'>,
+  now: number,
+  today: CalendarDate,
+): 'long' | 'overnight' | null {
+  if (startedOn < today) return 'overnight';
+  return now - startedAt > LONGEST_MS ? 'long' : null;
+}

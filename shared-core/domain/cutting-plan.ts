@@ -1,0 +1,102 @@
+import { z } from 'zod';
+import type { CalendarDate } from '#core/units/calendar-date';
+import { cuttingSetup } from './cutting-setup';
+import type { ClothPieceId } from './ids';
+import { clothPieceId } from './ids';
+
+const size = { width: z.int().min(0), height: z.int().min(0) };
+
+interface Sized {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** How a piece of cloth is cut, as the planner gives it: a patch (by the index of its line), a rest, or parts side by side. */
+export type KeptTree =
+  | (Sized & { readonly kind: 'patch'; readonly patch: number; readonly turned: boolean })
+  | (Sized & { readonly kind: 'rest'; readonly use: 'leftover' | 'scrap' | 'margin' })
+  | (Sized & {
+      readonly kind: 'split';
+      readonly direction: 'across' | 'along';
+      readonly parts: readonly KeptTree[];
+    });
+
+export const keptTree: z.ZodType<KeptTree> = z.lazy(() =>
+  z.discriminatedUnion('kind', [
+    z.object({ kind: z.literal('patch'), ...size, patch: z.int().min(0).max(499), turned: z.boolean() }),
+    z.object({ kind: z.literal('rest'), ...size, use: z.enum(['leftover', 'scrap', 'margin']) }),
+    z.object({
+      kind: z.literal('split'),
+      ...size,
+      direction: z.enum(['across', 'along']),
+      parts: z.array(keptTree).min(1).max(5_000).readonly(),
+    }),
+  ]),
+);
+
+/** How one piece is cut: of the stash, or (null) of cloth that has to be bought. `fabric` is the planner's name for its cloth. */
+export const keptPiece = z
+  .object({
+    pieceId: clothPieceId.nullable(),
+    fabric: z.string().min(1).max(200),
+    tree: keptTree,
+  })
+  .readonly();
+export type KeptPiece = z.infer<typeof keptPiece>;
+
+const purchase = z
+  .object({
+    fabric: z.string().min(1).max(200),
+    width: z.int().min(0),
+    exactLength: z.int().min(0),
+    length: z.int().min(0),
+    leastLength: z.number().min(0),
+  })
+  .readonly();
+
+const patchHelp = z.discriminatedUnion('code', [
+  z.object({ code: z.literal('turn-it') }).readonly(),
+  z.object({ code: z.literal('piece-it') }).readonly(),
+  z.object({ code: z.literal('wider-cloth'), width: z.number().min(0) }).readonly(),
+  z.object({ code: z.literal('longer-cloth'), length: z.number().min(0) }).readonly(),
+]);
+
+const unplaced = z
+  .object({
+    patch: z.string().min(1).max(160),
+    copies: z.int().min(1),
+    reason: z.enum(['no-cloth', 'wider-than-any-cloth', 'longer-than-any-cloth', 'stash-used-up']),
+    helps: z.array(patchHelp).readonly(),
+  })
+  .readonly();
+
+/** A piece of the stash as it could be cut when the plan was made: what was free of it with what the plan had cut already. */
+export const piecePlannedWith = z
+  .object({ pieceId: clothPieceId, width: z.int().min(0), length: z.int().min(0) })
+  .readonly();
+export type PiecePlannedWith = z.infer<typeof piecePlannedWith>;
+
+/** A plan to cut by, with all it was asked and the cloth it was made for. */
+export const keptPlan = z
+  .object({
+    setup: cuttingSetup,
+    rule: z.enum(['2-stage', 'guillotine']),
+    pieces: z.array(keptPiece).max(500).readonly(),
+    purchases: z.array(purchase).max(500).readonly(),
+    unplaced: z.array(unplaced).max(500).readonly(),
+    plannedWith: z.array(piecePlannedWith).max(5_000).readonly(),
+  })
+  .readonly();
+export type KeptPlan = z.infer<typeof keptPlan>;
+
+/** A cut of a kept plan that was ticked: so many parts of the piece's tree, from the near end, in the order of ticking. */
+export interface TickedStep {
+  readonly pieceId: ClothPieceId;
+  readonly place: number;
+  readonly parts: number;
+  /** False where its booking was taken back from elsewhere. */
+  readonly isBooked: boolean;
+  readonly on: CalendarDate;
+  /** The pieces that entered the stash with it. */
+  readonly leftovers: readonly ClothPieceId[];
+}

@@ -1,0 +1,43 @@
+import { z } from 'zod';
+import { minorField, percentField, textField } from './fields';
+
+const name = textField({ title: 'Line', minimum: 1, maximum: 60 });
+
+/** A line beside the quilting: a flat sum, or so much by area, by edge or on top of the quilting in percent. */
+export const priceLine = z.discriminatedUnion('by', [
+  z
+    .object({
+      by: z.literal('flat'),
+      name,
+      amount: minorField({ title: 'Amount', minimum: 0, maximum: 10_000_000 }),
+    })
+    .readonly(),
+  z
+    .object({
+      by: z.literal('area'),
+      name,
+      rate: minorField({ title: 'Rate', unit: 'a square inch', minimum: 0, maximum: 10_000 }),
+    })
+    .readonly(),
+  z
+    .object({
+      by: z.literal('edge'),
+      name,
+      rate: minorField({ title: 'Rate', unit: 'an inch of edge', minimum: 0, maximum: 100_000 }),
+    })
+    .readonly(),
+  z
+    .object({
+      by: z.literal('percent'),
+      name,
+      percent: percentField({ title: 'Of the quilting', minimum: 0, maximum: 500 }),
+    })
+    .readonly(),
+]);
+
+export type PriceLine = z.infer<typeof priceLine>;
+
+export const priceLines = z.array(priceLine).max(20).readonly().meta({
+  title: 'Other lines',
+  description: 'Thread, batting, basting, rush, freight: flat, by area, by edge or in percent.',
+});

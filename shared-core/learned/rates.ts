@@ -1,0 +1,34 @@
+import type { WorkDetails, WorkMeasure } from '#core/domain/clock';
+import type { Habits } from '#core/domain/workshop';
+import { lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
+import { roundNearest } from '#core/units/rounding';
+import { isWellLearned, type Learned, learnedFrom } from './learned';
+
+/** Minutes a block, an inch sewn by hand, or a cut, as the maker's own clock tells; null where nothing was counted yet. */
+export type OwnRates = Readonly<Record<WorkMeasure, Learned | null>>;
+
+export type CountedWork = Pick<WorkDetails, 'minutes' | 'done'>;
+
+/** Every stretch of work in which something was counted is one case. */
+export function ownRates(work: readonly CountedWork[]): OwnRates {
+  const of = (what: WorkMeasure) =>
+    learnedFrom(work.flatMap(({ minutes, done }) => (done?.what === what ? [minutes / unitsOf(done)] : [])));
+  return { blocks: of('blocks'), hand: of('hand'), cuts: of('cuts') };
+}
+
+function unitsOf({ what, amount }: NonNullable<WorkDetails['done']>): number {
+  return what === 'hand' ? amount / UNITS_PER_INCH : amount;
+}
+
+/** The habits with the maker's own rate by hand in place of the default, once it is learned; to the nearest eighth of an inch an hour. */
+export function habitsWithOwnRates(habits: Habits, { hand }: OwnRates): Habits {
+  if (!isWellLearned(hand)) return habits;
+  const inchesAnHour = Math.min(1_000, Math.max(1, roundNearest(60 / hand.median, 1 / 8)));
+  return { ...habits, handStitchPerHour: lengthFromUnits(inchesAnHour * UNITS_PER_INCH) };
+}
+
+/** Whole minutes for so many blocks, inches by hand or cuts by the own rate; null until it is learned. */
+export function minutesByOwnRate(rates: OwnRates, what: WorkMeasure, amount: number): number | null {
+  const rate = rates[what];
+  return isWellLearned(rate) ? roundNearest(rate.median * amount, 1) : null;
+}

@@ -1,0 +1,73 @@
+import { expect, type Page, test } from '@playwright/test';
+import { askStore } from '#test/helpers/ask-store';
+import { launchProgram } from '#test/helpers/launch';
+import { goTo, openStage, title } from '#test/helpers/notebook-steps';
+import { withTemporaryFolder } from '#test/helpers/temporary-folder';
+import { writeDownTops } from '#test/helpers/tops';
+import { axeFaults } from './axe-faults';
+
+const clock = (page: Page) => page.getByRole('region', { name: 'Clock' });
+
+test('a clock is started from anywhere, runs on through a restart, is stopped with what got done, and forgotten ones are asked about', async () => {
+  await withTemporaryFolder(async (workshop) => {
+    const first = await launchProgram({ workshop });
+    await writeDownTops(first.page, ['Alder throw']);
+    await test.step('start it from the stash', async () => {
+      const { page } = first;
+      await goTo(page, 'Stash');
+      await clock(page).getByRole('button', { name: 'Start the clock' }).click();
+      const dialog = page.getByRole('dialog', { name: 'Start the clock on' });
+      await dialog.getByRole('button', { name: 'Start on Quilting, sent out, Alder throw' }).click();
+      await expect(dialog).toBeHidden();
+      await expect(clock(page).getByRole('link', { name: 'Quilting, sent out' })).toBeVisible();
+      expect(await axeFaults(page)).toEqual([]);
+    });
+    await first.close();
+
+    const second = await launchProgram({ workshop });
+    const { page } = second;
+    await test.step('it still runs, and is stopped with its time', async () => {
+      await expect(clock(page).getByText('Alder throw')).toBeVisible();
+      await clock(page).getByRole('button', { name: 'Stop the clock' }).click();
+      const dialog = page.getByRole('dialog', { name: /^Stop the clock/ });
+      await dialog.getByRole('textbox', { name: 'Time worked' }).fill('1 h 20');
+      await dialog.getByRole('radio', { name: 'Cuts made' }).check();
+      await dialog.getByRole('textbox', { name: 'How many cuts' }).fill('40');
+      expect(await axeFaults(page)).toEqual([]);
+      await dialog.getByRole('button', { name: 'Keep the time' }).click();
+      await expect(dialog).toBeHidden();
+      await expect(clock(page).getByRole('button', { name: 'Start the clock' })).toBeVisible();
+    });
+    await test.step('time is written down by hand beside it', async () => {
+      await openStage(page, 'Alder throw', 'Quilting, sent out');
+      const time = page.getByRole('region', { name: 'Time' });
+      await expect(time).toContainText('1 h 20 min, 40 cuts');
+      await time.getByRole('button', { name: 'Write down time' }).click();
+      const dialog = page.getByRole('dialog', { name: 'Write down time' });
+      await dialog.getByRole('textbox', { name: 'Time worked' }).fill('25');
+      await dialog.getByRole('button', { name: 'Keep the time' }).click();
+      await expect(dialog).toBeHidden();
+      await expect(time).toContainText('1 h 45 min of about');
+    });
+    await test.step('a clock that ran for ten hours is asked about', async () => {
+      await page.clock.install();
+      await goTo(page, 'Bench');
+      const { items } = await askStore(page, 'project:list', { archived: false });
+      const stageId = items[0]!.stages[1]!.id;
+      await askStore(page, 'clock:start', { stageId });
+      await page.clock.fastForward('10:00:00');
+      await page.reload();
+      const dialog = page.getByRole('dialog', { name: 'Was the clock forgotten?' });
+      await expect(dialog).toContainText(/How long did you really work/);
+      await dialog.getByRole('textbox', { name: 'Time worked' }).fill('2 h');
+      await dialog.getByRole('button', { name: 'Keep the time' }).click();
+      await expect(dialog).toBeHidden();
+      await goTo(page, 'Workshop');
+      await expect(title(page, 'Workshop')).toBeFocused();
+      await expect(page.getByRole('region', { name: 'Your own rates' })).toContainText(
+        '2 min a cut, counted once',
+      );
+    });
+    await second.close();
+  });
+});

@@ -1,0 +1,97 @@
+import { expect, type Page, test } from '@playwright/test';
+import { calendarDate } from '#core/units/calendar-date';
+import { askStore } from '#test/helpers/ask-store';
+import { launchProgram } from '#test/helpers/launch';
+import { dayFromNow, goTo, mainAction, openStage, title } from '#test/helpers/notebook-steps';
+import { writeDownTops } from '#test/helpers/tops';
+import { axeFaults } from './axe-faults';
+
+const QUILTER = 'Copper Needle Longarm';
+const STAGE = 'Quilting, sent out';
+
+async function addQuilter(page: Page): Promise<void> {
+  await goTo(page, 'Out');
+  await mainAction(page, 'Add a contact').click();
+  const dialog = page.getByRole('dialog', { name: 'A new contact' });
+  await dialog.getByRole('textbox', { name: 'Name' }).fill(QUILTER);
+  await dialog.getByRole('textbox', { name: 'Their rate' }).fill('0.025');
+  await dialog.getByRole('textbox', { name: 'Their minimum' }).fill('60');
+  await dialog.getByRole('textbox', { name: 'They say it takes' }).fill('18');
+  await dialog.getByRole('button', { name: 'Add the contact' }).click();
+  await expect(title(page, QUILTER)).toBeFocused();
+  await expect(page.getByText('18 days promised; no trip has ended yet')).toBeVisible();
+}
+
+test('a quilter is kept and compared, two tops go in one parcel, one comes back, and what is overdue comes up on the bench', async () => {
+  const { page, close } = await launchProgram();
+  await writeDownTops(page, ['Alder throw', 'Birch throw']);
+  await test.step('a contact with rates', () => addQuilter(page));
+
+  await test.step('compared for the piece', async () => {
+    await openStage(page, 'Alder throw', STAGE);
+    const offers = page.getByRole('region', { name: 'Who could quilt it' }).getByRole('listitem');
+    // 50 × 60 in at 0.025 a square inch is 75.00 (common practice: area by rate).
+    await expect(offers).toContainText(QUILTER);
+    await expect(offers).toContainText('$75.00');
+    await expect(offers).toContainText('by their rate');
+    expect(await axeFaults(page)).toEqual([]);
+  });
+
+  await test.step('two tops in one parcel', async () => {
+    await mainAction(page, 'Send it out').click();
+    const dialog = page.getByRole('dialog', { name: 'Send it out' });
+    await dialog.getByLabel('With whom').fill(QUILTER);
+    await expect(dialog.getByText(/Turn-around: 18 days promised/)).toBeVisible();
+    await expect(dialog.getByLabel('Promised back on')).toHaveValue(dayFromNow(18));
+    await dialog.getByRole('textbox', { name: 'Backing' }).fill('58 x 68, oatmeal');
+    await dialog.getByRole('textbox', { name: 'Pattern' }).fill('Slow waves');
+    await dialog.getByRole('checkbox', { name: /^Top, pressed/ }).check();
+    await dialog.getByRole('checkbox', { name: 'Birch throw' }).check();
+    expect(await axeFaults(page)).toEqual([]);
+    await dialog.getByRole('button', { name: 'Send it out' }).click();
+    await expect(dialog).toBeHidden();
+    const trips = page.getByRole('region', { name: 'Trips out' });
+    await expect(trips).toContainText('In one parcel with Birch throw');
+    await expect(trips).toContainText('Slow waves');
+    await expect(trips).toContainText('Packing list: 1 of 6 packed');
+  });
+
+  await test.step('what is heard is written down for both', async () => {
+    await goTo(page, 'Out');
+    await expect(page.getByText('2 pieces away with 1 contact')).toBeVisible();
+    await page.getByRole('button', { name: 'Write down what is heard' }).click();
+    const dialog = page.getByRole('dialog', { name: `What is heard from ${QUILTER}` });
+    await dialog.getByRole('radio', { name: 'On the frame' }).check();
+    await expect(dialog.getByRole('checkbox', { name: /other piece in the parcel/ })).toBeChecked();
+    await dialog.getByRole('button', { name: 'Write it down' }).click();
+    await expect(dialog).toBeHidden();
+    await expect(page.getByText(/Last: On the frame/)).toBeVisible();
+  });
+
+  await test.step('one comes back, the other stays away', async () => {
+    await openStage(page, 'Birch throw', STAGE);
+    await mainAction(page, 'It is back').click();
+    const dialog = page.getByRole('dialog', { name: 'It is back' });
+    await dialog.getByRole('textbox', { name: 'Price paid' }).fill('75');
+    await dialog.getByRole('checkbox', { name: 'Alder throw' }).uncheck();
+    await dialog.getByRole('button', { name: 'It is back' }).click();
+    await expect(dialog).toBeHidden();
+    await goTo(page, 'Out');
+    await expect(page.getByText('1 piece away with 1 contact')).toBeVisible();
+  });
+
+  await test.step('the overdue one comes up on the bench', async () => {
+    const { items } = await askStore(page, 'project:list', { archived: false });
+    const { trips } = items.find(({ project }) => project.name === 'Alder throw')!;
+    const { id: tripId, ...details } = trips[0]!;
+    const late = { sentOn: calendarDate(dayFromNow(-30)), promisedOn: calendarDate(dayFromNow(-4)) };
+    await askStore(page, 'trip:change', { tripId, details: { ...details, ...late } });
+    await page.reload();
+    await goTo(page, 'Bench');
+    const ask = page.getByRole('region', { name: 'Ask after' });
+    await expect(ask).toContainText('4 days late');
+    await expect(ask).toContainText('Alder throw');
+    expect(await axeFaults(page)).toEqual([]);
+  });
+  await close();
+});

@@ -1,0 +1,84 @@
+import { describe, expect, test } from 'vitest';
+import { nameAlone } from '#core/domain/contact';
+import { tripWith } from '#core/domain/trip';
+import { addProject, NO_SUCH_ID, openWorkshop, TODAY } from '#test/helpers/workshop';
+
+const DETAILS = {
+  ...nameAlone('Pell Tallowmere', 'longarm'),
+  reach: 'Past the mill, ring twice',
+  rateMinor: 2.5,
+  minimumMinor: 7_000,
+  lines: [{ by: 'flat', name: 'Thread', amount: 600 }],
+  promisedDays: 28,
+} as const;
+
+function workshopWithTop() {
+  const workshop = openWorkshop();
+  const { projectId, stages } = addProject(workshop);
+  const stageId = stages.find(({ kind }) => kind === 'longarm')!.id;
+  return { workshop, projectId, stageId };
+}
+
+describe('a contact', () => {
+  test('is kept with rates, minimum, lines and promise, changed, and removed', () => {
+    const { workshop } = workshopWithTop();
+    const { contactId } = workshop.get('contact:keep', { contactId: null, details: DETAILS });
+    expect(workshop.get('contact:list', {})).toEqual([{ id: contactId, details: DETAILS, trips: [] }]);
+    workshop.get('contact:keep', { contactId, details: { ...DETAILS, rateMinor: null } });
+    expect(workshop.get('contact:list', {})[0]!.details.rateMinor).toBeNull();
+    workshop.get('contact:remove', { contactId });
+    expect(workshop.get('contact:list', {})).toEqual([]);
+    expect(workshop.fail('contact:remove', { contactId })).toEqual({ code: 'not-found', what: 'contact' });
+  });
+
+  test('shares its name with nobody, whatever the capitals', () => {
+    const { workshop } = workshopWithTop();
+    workshop.get('contact:keep', { contactId: null, details: DETAILS });
+    const other = workshop.get('contact:keep', { contactId: null, details: nameAlone('Corvin', 'other') });
+    const details = { ...DETAILS, name: 'PELL TALLOWMERE' };
+    const taken = { code: 'name-taken', name: 'Pell Tallowmere' };
+    expect(workshop.fail('contact:keep', { contactId: null, details })).toEqual(taken);
+    expect(workshop.fail('contact:keep', { contactId: other.contactId, details })).toEqual(taken);
+    expect(
+      workshop.fail('contact:keep', { contactId: NO_SUCH_ID as never, details: nameAlone('New', 'other') }),
+    ).toEqual({
+      code: 'not-found',
+      what: 'contact',
+    });
+  });
+
+  test('that a trip names is found by its name, follows a change of it, and cannot be removed', () => {
+    const { workshop, projectId, stageId } = workshopWithTop();
+    const { contactId } = workshop.get('contact:keep', { contactId: null, details: DETAILS });
+    workshop.get('trip:add', { stageId, details: { ...tripWith('pell tallowmere'), sentOn: TODAY } });
+    workshop.get('contact:keep', { contactId, details: { ...DETAILS, name: 'Pell T.' } });
+    expect(workshop.get('project:open', { projectId }).trips).toEqual([
+      expect.objectContaining({ contactId, withWhom: 'Pell T.' }),
+    ]);
+    expect(workshop.get('contact:list', {})[0]!.trips).toEqual([
+      expect.objectContaining({ projectName: 'Autumn ring', stageName: 'Quilting, sent out', stageId }),
+    ]);
+    expect(workshop.fail('contact:remove', { contactId })).toEqual({ code: 'in-use', what: 'contact' });
+  });
+
+  test('is made by the first trip that names somebody new, and goes when that trip is undone', () => {
+    const { workshop, stageId } = workshopWithTop();
+    workshop.get('trip:add', { stageId, details: tripWith('Somebody new') });
+    expect(workshop.get('contact:list', {})).toEqual([
+      expect.objectContaining({ details: nameAlone('Somebody new', 'longarm') }),
+    ]);
+    workshop.get('change:undo', {});
+    expect(workshop.get('contact:list', {})).toEqual([]);
+  });
+});
+
+describe('trips of a project that is deleted', () => {
+  test('are not told of a contact any more, and are again when it is brought back', () => {
+    const { workshop, projectId, stageId } = workshopWithTop();
+    workshop.get('trip:add', { stageId, details: tripWith('Corvin Lathe') });
+    workshop.get('project:delete', { projectId });
+    expect(workshop.get('contact:list', {})[0]!.trips).toEqual([]);
+    workshop.get('change:undo', {});
+    expect(workshop.get('contact:list', {})[0]!.trips).toHaveLength(1);
+  });
+});

@@ -1,0 +1,131 @@
+import { describe, expect, test } from 'vitest';
+import type { WorkMeasure } from '#core/domain/clock';
+import { lengthFromInches } from '#core/units/length';
+import { addProject, NO_SUCH_ID, openWorkshop, TODAY } from '#test/helpers/workshop';
+
+function ring() {
+  const workshop = openWorkshop();
+  const { projectId, stages } = addProject(workshop);
+  const stage = (kind: string) =>
+    workshop.get('project:open', { projectId }).stages.find((one) => one.kind === kind)!;
+  const work = (kind: string) => workshop.get('work:of-stage', { stageId: stage(kind).id });
+  const count = (what: WorkMeasure, minutes: number, amount: number) =>
+    workshop.get('work:add', {
+      stageId: stages[0]!.id,
+      details: { on: TODAY, minutes, done: { what, amount }, note: '' },
+    });
+  return { workshop, projectId, stage, work, count };
+}
+
+const STOP = { done: null, note: '' };
+
+describe('the clock', () => {
+  test('runs on one stage, which begins with it, and is found again when the file is opened anew', () => {
+    const { workshop, stage } = ring();
+    workshop.get('clock:start', { stageId: stage('piecing').id });
+    expect(stage('piecing').state).toBe('in-hand');
+    const again = openWorkshop(workshop.file);
+    expect(again.get('clock:state', {})).toMatchObject({
+      stageName: 'Piece the top',
+      projectName: 'Autumn ring',
+      startedOn: TODAY,
+    });
+  });
+
+  test('that is stopped keeps the time it ran by habit, or the time that is told, with what got done', () => {
+    const { workshop, stage, work } = ring();
+    workshop.get('clock:start', { stageId: stage('piecing').id });
+    workshop.get('clock:stop', STOP);
+    expect(work('piecing')).toEqual([expect.objectContaining({ minutes: 5, done: null, on: TODAY })]);
+    workshop.get('clock:start', { stageId: stage('piecing').id });
+    workshop.get('clock:stop', { minutes: 50, done: { what: 'blocks', amount: 4 }, note: 'Slow ones' });
+    expect(work('piecing')[1]).toMatchObject({
+      minutes: 50,
+      done: { what: 'blocks', amount: 4 },
+      note: 'Slow ones',
+    });
+    expect(workshop.get('change:state', {}).undo).toBe('Clocked 50 min on “Piece the top”');
+    expect(workshop.get('clock:state', {})).toBeNull();
+    expect(workshop.fail('clock:stop', STOP)).toEqual({ code: 'not-found', what: 'running clock' });
+  });
+
+  test('started elsewhere stops the one that runs and keeps its time; undo puts the first one back', () => {
+    const { workshop, stage, work } = ring();
+    workshop.get('clock:start', { stageId: stage('piecing').id });
+    workshop.get('clock:start', { stageId: stage('hand-finish').id });
+    expect(work('piecing')).toHaveLength(1);
+    expect(workshop.get('clock:state', {})).toMatchObject({ stageId: stage('hand-finish').id });
+    workshop.get('change:undo', {});
+    expect(workshop.get('clock:state', {})).toMatchObject({ stageId: stage('piecing').id });
+    expect(stage('hand-finish').state).toBe('planned');
+    workshop.get('change:redo', {});
+    expect(workshop.get('clock:state', {})).toMatchObject({ stageId: stage('hand-finish').id });
+  });
+
+  test('does not start on a stage whose gate is closed', () => {
+    const { workshop, stage } = ring();
+    expect(workshop.fail('clock:start', { stageId: stage('center-cut').id })).toMatchObject({
+      code: 'gate-closed',
+    });
+    expect(workshop.get('clock:state', {})).toBeNull();
+  });
+
+  test('of a deleted project runs no more, and does not stand in the way of another', () => {
+    const { workshop, projectId, stage } = ring();
+    workshop.get('clock:start', { stageId: stage('piecing').id });
+    workshop.get('project:delete', { projectId });
+    expect(workshop.get('clock:state', {})).toBeNull();
+    const other = addProject(workshop, { name: 'Another' });
+    workshop.get('clock:start', { stageId: other.stages[0]!.id });
+    expect(workshop.get('clock:state', {})).toMatchObject({ projectName: 'Another' });
+  });
+
+  test('can be thrown away while it runs', () => {
+    const { workshop, stage, work } = ring();
+    const { workId } = workshop.get('clock:start', { stageId: stage('piecing').id });
+    workshop.get('work:remove', { workId });
+    expect([workshop.get('clock:state', {}), work('piecing')]).toEqual([null, []]);
+  });
+});
+
+describe('time written down by hand', () => {
+  test('is kept, put right and struck out', () => {
+    const { workshop, stage, work } = ring();
+    const details = { on: TODAY, minutes: 90, done: null, note: 'Evening' };
+    const { workId } = workshop.get('work:add', { stageId: stage('piecing').id, details });
+    workshop.get('work:change', { workId, details: { ...details, minutes: 75 } });
+    expect(work('piecing')).toEqual([
+      { id: workId, stageId: stage('piecing').id, startedAt: null, ...details, minutes: 75 },
+    ]);
+    workshop.get('work:remove', { workId });
+    expect(work('piecing')).toEqual([]);
+    const nobody = NO_SUCH_ID as typeof workId;
+    expect(workshop.fail('work:change', { workId: nobody, details })).toMatchObject({ code: 'not-found' });
+  });
+});
+
+describe('the maker’s own rate by hand', () => {
+  const inHour = (inches: number) => lengthFromInches(inches);
+
+  test('is in use from three times on, for answers and for new pieces alike, and the habit itself stays as it was set', () => {
+    const { workshop, stage, count } = ring();
+    const stageId = stage('hand-finish').id;
+    const perHour = () => {
+      workshop.get('calculation:keep', { stageId, calculator: 'hand-finish', ownInput: {} });
+      return workshop.get('calculation:list', { stageId })[0]!.input;
+    };
+    count('hand', 60, inHour(30));
+    count('hand', 60, inHour(30));
+    expect(workshop.get('workshop:opening', {}).habitsInUse.handStitchPerHour).toBe(inHour(50));
+    expect(perHour()).toMatchObject({ perHour: inHour(50) });
+    count('hand', 60, inHour(30));
+    const { habitsInUse, workshop: told } = workshop.get('workshop:opening', {});
+    expect([habitsInUse.handStitchPerHour, told.habits.handStitchPerHour]).toEqual([inHour(30), inHour(50)]);
+    expect(perHour()).toMatchObject({ perHour: inHour(30) });
+    const before = stage('hand-finish').estimateMinutes;
+    const next = addProject(workshop, { name: 'The next one' });
+    const estimate = next.stages.find(({ kind }) => kind === 'hand-finish')!.estimateMinutes;
+    expect(estimate).not.toBe(before);
+    expect(estimate % 5).toBe(0);
+  });
+});

@@ -1,0 +1,76 @@
+import { describe, expect, it } from 'vitest';
+import { nameAlone } from '#core/domain/contact';
+import { contactId } from '#core/domain/ids';
+import { STARTING_HABITS } from '#core/domain/workshop';
+import { compareQuilters, orderOffers, type Quilter } from '#core/learned/compare-quilters';
+import { addDays, calendarDate } from '#core/units/calendar-date';
+import { lengthFromInches } from '#core/units/length';
+
+const SENT = calendarDate('2027-03-01');
+const ask = {
+  measurements: {
+    outline: { shape: 'rectangle', width: lengthFromInches(50), length: lengthFromInches(60) },
+    hole: null,
+    hasSlit: false,
+    habits: { ...STARTING_HABITS, longarmRateMinor: 2, longarmMinimumMinor: 1_000, turnaroundDays: 28 },
+  },
+  sentOn: SENT,
+  wantedOn: addDays(SENT, 30),
+} as const;
+
+let made = 0;
+const quilter = (
+  details: Partial<Quilter['details']> & { readonly name: string },
+  days: readonly number[] = [],
+): Quilter => {
+  made += 1;
+  return {
+    id: contactId.parse(`00000000-0000-4000-8000-00000000000${made}`),
+    details: { ...nameAlone(details.name, 'longarm'), ...details },
+    journeys: days.map((count, at) => ({ parcelId: `p${at}`, sentOn: SENT, backOn: addDays(SENT, count) })),
+  };
+};
+
+const cheap = quilter({ name: 'Slow and cheap', rateMinor: 1.5, minimumMinor: 0 }, [40, 50, 60, 44]);
+const dear = quilter({
+  name: 'Quick and dear',
+  rateMinor: 3,
+  lines: [{ by: 'flat', name: 'Thread', amount: 500 }],
+  promisedDays: 14,
+});
+const unknown = quilter({ name: 'Never asked' });
+const [slow, quick, asked] = compareQuilters([cheap, dear, unknown], ask);
+
+describe('quilters compared for one piece', () => {
+  // 50 × 60 = 3,000 square inches, billed at the rate of each (common practice: area by rate, with lines beside it).
+  it('are priced by their own rate and lines, or by the habit where they have told none', () => {
+    expect([slow, quick, asked].map((offer) => [offer?.priceMinor, offer?.isOwnRate])).toEqual([
+      [4_500, true],
+      [9_500, true],
+      [6_000, false],
+    ]);
+  });
+
+  it('come back after what past trips teach, with the later end of the middle half beside it', () => {
+    expect(slow).toMatchObject({
+      turnaround: { days: 47, from: 'learned' },
+      backOn: addDays(SENT, 47),
+      lateBackOn: addDays(SENT, 53),
+      isInTime: false,
+    });
+    expect(quick).toMatchObject({ backOn: addDays(SENT, 14), lateBackOn: addDays(SENT, 14), isInTime: true });
+    expect(asked).toMatchObject({ turnaround: { days: 28, from: 'usual' }, isInTime: true });
+  });
+
+  it('stand in the order asked for, and without a day wanted none is late', () => {
+    const names = (by: 'price' | 'day') => orderOffers([slow!, quick!, asked!], by).map(({ name }) => name);
+    expect(names('price')).toEqual(['Slow and cheap', 'Never asked', 'Quick and dear']);
+    expect(names('day')).toEqual(['Quick and dear', 'Never asked', 'Slow and cheap']);
+    expect(compareQuilters([cheap], { ...ask, wantedOn: null })[0]).toMatchObject({ isInTime: null });
+  });
+
+  it('never bill less than the minimum', () => {
+    const least = quilter({ name: 'Least', rateMinor: 1, minimumMinor: 8_000 });
+    expect(compareQuilters([least], ask)[0]).toMatchObject({ priceMinor: 8_000, isAtMinimum: true });
+  });
+});

@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import type { WorkMeasure } from '#core/domain/clock';
+import { STARTING_HABITS } from '#core/domain/workshop';
+import { ownEstimate } from '#core/learned/estimate';
+import { type CountedWork, habitsWithOwnRates, minutesByOwnRate, ownRates } from '#core/learned/rates';
+import { lengthFromInches } from '#core/units/length';
+
+const work = (what: WorkMeasure, minutes: number, amount: number): CountedWork => ({
+  minutes,
+  done: { what, amount: what === 'hand' ? lengthFromInches(amount) : amount },
+});
+const hand = [work('hand', 60, 40), work('hand', 60, 30), work('hand', 30, 20)];
+
+describe('the maker’s own rates', () => {
+  it('are minutes a block, an inch by hand and a cut, each with its count and spread', () => {
+    const rates = ownRates([
+      work('blocks', 60, 5),
+      work('blocks', 40, 4),
+      work('blocks', 30, 2),
+      work('cuts', 30, 60),
+      ...hand,
+      { minutes: 500, done: null },
+    ]);
+    expect(rates.blocks).toEqual({ count: 3, median: 12, low: 11, high: 13.5 });
+    expect(rates.cuts).toMatchObject({ count: 1, median: 0.5 });
+    expect(rates.hand).toMatchObject({ count: 3, median: 1.5, high: 1.75 });
+  });
+
+  it('stand in place of the habit from three times on: an hour of hand stitching is what the clock says', () => {
+    expect(habitsWithOwnRates(STARTING_HABITS, ownRates(hand.slice(1)))).toBe(STARTING_HABITS);
+    expect(habitsWithOwnRates(STARTING_HABITS, ownRates(hand)).handStitchPerHour).toBe(lengthFromInches(40));
+    const crawl = [1, 2, 3].map(() => work('hand', 600, 1));
+    expect(habitsWithOwnRates(STARTING_HABITS, ownRates(crawl)).handStitchPerHour).toBe(lengthFromInches(1));
+  });
+
+  it('give the minutes for so much work, once they are learned', () => {
+    const rates = ownRates([work('blocks', 60, 5), work('blocks', 40, 4), work('blocks', 30, 2)]);
+    expect(minutesByOwnRate(rates, 'blocks', 24)).toBe(288);
+    expect(minutesByOwnRate(rates, 'cuts', 24)).toBeNull();
+  });
+
+  it('estimate the hand finish from the piece itself, up to five minutes, and nothing else', () => {
+    const measurements = {
+      outline: { shape: 'square', side: lengthFromInches(40) },
+      hole: null,
+      hasSlit: false,
+      habits: STARTING_HABITS,
+    } as const;
+    const minutes = ownEstimate('hand-finish', measurements, ownRates(hand));
+    // Four sides of 40 in less twice the 3/8 in from the edge to where it is sewn down, at 1.5 minutes an inch: 235.5 minutes.
+    expect(minutes).toBe(240);
+    expect(ownEstimate('hand-finish', measurements, ownRates([]))).toBeNull();
+    expect(ownEstimate('piecing', measurements, ownRates(hand))).toBeNull();
+  });
+});
