@@ -20,7 +20,7 @@ const NEIGHBORS_AT_MOST = 12;
  * one letter (wrong, missing, too many, or two turned round), at most twelve.
  */
 export function wordsMeant(store: ReadableStore, typed: string): readonly string[] {
-  if ([...typed].length < SHORTEST || beginsAWord(store, typed)) return [typed];
+  if (typed.length < SHORTEST || beginsAWord(store, typed)) return [typed];
   const { words, letters } = vocabularyOf(store);
   const folded = fold(typed);
   const wanted = lettersOf(folded);

@@ -1,6 +1,5 @@
 import { useState } from 'react';
 import type { FabricPage } from '#core/contract/stash';
-import type { ClothPiece } from '#core/domain/stash';
 import { measureOfKind } from '#core/domain/stash-kind';
 import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
@@ -11,12 +10,10 @@ import { FabricWorth } from './fabric-worth';
 import { holdsOf } from './holds';
 import { PieceCard } from './piece-card';
 import { LieDialog } from './lie-dialog';
-import { type PieceStep, PieceStepDialog } from './piece-step-dialog';
+import type { PieceAsked } from './piece-asked';
+import { PieceStepDialog } from './piece-step-dialog';
 import styles from './fabric.module.css';
 import shared from './stash.module.css';
-
-/** What is to be done with a piece: a booking, or laying it in another place. */
-export type PieceAsked = PieceStep | { readonly kind: 'lie'; readonly piece: ClothPiece };
 
 /** The pieces of a fabric, all drawn to one scale, with what can be done with each. */
 export function FabricPieces({ opened }: { readonly opened: FabricPage }) {

@@ -10,7 +10,7 @@ import { amountBooked, amountFree, freeLength, overbookedWords, pieceStock } fro
 import type { Hold } from './holds';
 import { useKindName } from './kind-name';
 import { PieceDrawing } from './piece-drawing';
-import type { PieceAsked } from './fabric-pieces';
+import type { PieceAsked } from './piece-asked';
 import styles from './fabric.module.css';
 import shared from './stash.module.css';
 

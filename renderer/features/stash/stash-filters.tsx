@@ -40,9 +40,9 @@ export function StashFilters({ query, onChange }: StashFiltersProps) {
   const places = useRead('place:list', {}).value ?? [];
   const set = (part: Parameters<typeof withFilter>[1], value: Parameters<typeof withFilter>[2]) =>
     onChange({ ...query, filter: withFilter(filter, part, value) });
-  const placeOptions = [
+  const placeOptions: readonly Option<string>[] = [
     { value: '', words: 'Any place' },
-    ...places.map(({ id, path }) => ({ value: id as string, words: path })),
+    ...places.map(({ id, path }) => ({ value: id, words: path })),
   ];
   return (
     <div className={styles['filters']}>
