@@ -21,8 +21,9 @@ import { readWorkshop } from './workshop';
 
 export function plannedDates(store: ReadableStore, question: ChannelInput<'dates:plan'>): PlannedDates {
   const load = loadOf(store, question);
-  const plan = planDates(load);
-  return { plan, weeks: weekLoads(load, plan) };
+  const planned = planDates(load);
+  const { sessions: _, ...plan } = planned;
+  return { plan, weeks: weekLoads(load, planned) };
 }
 
 export function mendDates(store: ReadableStore, question: ChannelInput<'dates:mend'>): Mending {

@@ -73,7 +73,14 @@ export function wholeWords({ plan }: PlannedDates, nameOf: (id: string) => strin
   return `Not everything will be done in time: ${String(late.length)} pieces will be late, the latest by ${most}.`;
 }
 
-const MOST_MOVES_NAMED = 3;
+/** More than these are counted. */
+const MOST_NAMED = 3;
+
+function fewNames(names: readonly string[]): string {
+  if (names.length <= MOST_NAMED) return andList(names);
+  const named = names.slice(0, MOST_NAMED - 1);
+  return andList([...named, `${String(names.length - named.length)} others`]);
+}
 
 /** What would mend it, one sentence each; nothing where nothing would. */
 export function mendingWords(
@@ -86,13 +93,16 @@ export function mendingWords(
   if (extraWeekMinutes !== null && extraWeekMinutes > 0) {
     sentences.push(`${formatMinutes(extraWeekMinutes)} more a week at the bench would do${others}.`);
   }
-  for (const id of beyondHours) {
-    sentences.push(`No hours help “${nameOf(id)}”: what it waits for takes longer than is left.`);
+  if (beyondHours.length > 0) {
+    const names = fewNames(beyondHours.map((id) => `“${nameOf(id)}”`));
+    sentences.push(`No hours help ${names}: what is waited for takes longer than is left.`);
   }
   const move = sentences.length > 0 && beyondHours.length === 0 ? 'Or move' : 'Move';
   const days = moved.map(({ id, dueOn }) => `“${nameOf(id)}” to ${weekdayWords(dueOn, locale, on)}`);
-  if (days.length > MOST_MOVES_NAMED)
-    sentences.push(`${move} ${String(days.length)} days, which Days can show.`);
-  else if (days.length > 0) sentences.push(`${move} ${andList(days)}, and everything is in time.`);
+  if (days.length > MOST_NAMED) {
+    sentences.push(
+      `${move} the due days of ${String(days.length)} pieces to the days on which they will be done.`,
+    );
+  } else if (days.length > 0) sentences.push(`${move} ${andList(days)}, and everything is in time.`);
   return sentences;
 }

@@ -24,7 +24,8 @@ export type DayMoves = z.infer<typeof dayMoves>;
 
 /** When everything will be done with the days as they are, or as they would be moved. */
 export interface PlannedDates {
-  readonly plan: DatePlan;
+  /** Without its single sessions of work, which are many and which nobody looks at one by one. */
+  readonly plan: Omit<DatePlan, 'sessions'>;
   readonly weeks: readonly WeekLoad[];
 }
 

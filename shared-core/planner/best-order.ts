@@ -1,4 +1,4 @@
-import { type Chains, NEVER_DUE } from './chains';
+import { areChainsPlain, type Chains, NEVER_DUE } from './chains';
 import { improvedOrder, type Order, orderByKeys } from './improve-order';
 import { isBeyondReach } from './lateness-bound';
 import { searchOrder } from './search-order';
@@ -19,7 +19,7 @@ export function bestOrder(chains: Chains, calendar: WorkCalendar, effort: Effort
   const trials = Math.min(300, Math.ceil(BLOCKS_TRIED[effort] / blocks));
   let best = improvedOrder(chains, calendar, trials);
   if (chains.dueDay.every((day) => day === NEVER_DUE)) return { ...best, isProven: true };
-  if (blocks > MOST_BLOCKS_SEARCHED) return best;
+  if (blocks > MOST_BLOCKS_SEARCHED || !areChainsPlain(chains)) return best;
   const most = Math.ceil(BLOCKS_SEARCHED[effort] / blocks);
   while (!best.isProven) {
     const late = best.cost.largest - 1;

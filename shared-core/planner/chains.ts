@@ -1,6 +1,7 @@
 import { FARTHEST_DAY } from './date-plan';
+import { blocksOfSteps, isMergedWith, mergeGroups, type ProjectBlocks } from './project-blocks';
 import type { WorkCalendar } from './work-calendar';
-import type { LoadStep, ProjectLoad, WorkshopLoad } from './workshop-load';
+import type { ProjectLoad, WorkshopLoad } from './workshop-load';
 
 /** The due day of projects that have none. */
 export const NEVER_DUE = 1e9;
@@ -15,10 +16,19 @@ export interface Chains {
   readonly count: number;
   /** Of each project its first block; one more at the end. */
   readonly firstBlock: Int32Array;
+  /**
+   * Of each block the end of its group: blocks that may be worked on side by side. The next group may begin when all blocks of
+   * one are done and have waited. Mostly a group is one block.
+   */
+  readonly groupEnd: Int32Array;
   /** At least 1. */
   readonly minutes: Float64Array;
-  /** Days from the day a block is done until the next may begin, or until the project is finished. */
+  /** Days from the day its group may begin until the block itself may. */
+  readonly waitBefore: Int32Array;
+  /** Days from the day a block is done until the next group may begin, or until the project is finished. */
   readonly waitAfter: Int32Array;
+  /** Of each block the days its group takes at least: something in it waits without any work. */
+  readonly groupWait: Int32Array;
   readonly projectOf: Int32Array;
   /** The day a project's first block may begin; the day it is finished if it has none. */
   readonly readyDay: Int32Array;
@@ -32,26 +42,18 @@ export interface StepChains extends Chains {
   readonly mergedOf: Int32Array;
 }
 
-interface Block {
-  readonly step: number;
-  readonly minutes: number;
-  readonly waitAfter: number;
-}
-
-interface ProjectBlocks {
-  readonly waitBefore: number;
-  readonly blocks: readonly Block[];
-}
-
 export function stepChainsOf(load: WorkshopLoad, calendar: WorkCalendar): StepChains {
   const projects = load.projects.map(({ steps }) => blocksOfSteps(steps));
-  const blocks = projects.flatMap((project) => project.blocks);
-  const isFirst = projects.flatMap((project) => project.blocks.map((_, place) => place === 0));
   let merged = -1;
-  const mergedOf = blocks.map((_, block) => {
-    if (isFirst[block] === true || (blocks[block - 1]?.waitAfter ?? 0) > 0) merged += 1;
-    return merged;
-  });
+  const mergedOf = projects.flatMap(({ groups }) =>
+    groups.flatMap((group, place) =>
+      group.blocks.map(() => {
+        if (!isMergedWith(groups[place - 1], group)) merged += 1;
+        return merged;
+      }),
+    ),
+  );
+  const blocks = projects.flatMap(({ groups }) => groups.flatMap((group) => group.blocks));
   return {
     ...chainsOf(load, calendar, projects),
     stepOf: Int32Array.from(blocks, ({ step }) => step),
@@ -65,7 +67,14 @@ export function mergedChainsOf(load: WorkshopLoad, calendar: WorkCalendar): Chai
   return chainsOf(
     load,
     calendar,
-    projects.map(({ waitBefore, blocks }) => ({ waitBefore, blocks: mergeBlocks(blocks) })),
+    projects.map(({ waitBefore, groups }) => ({ waitBefore, groups: mergeGroups(groups) })),
+  );
+}
+
+/** Whether every project is a plain chain, nothing in it side by side. */
+export function areChainsPlain({ groupEnd, groupWait, waitBefore }: Chains): boolean {
+  return groupEnd.every(
+    (end, block) => end === block + 1 && groupWait[block] === 0 && waitBefore[block] === 0,
   );
 }
 
@@ -75,17 +84,24 @@ export function firstDayOf({ readyOn }: ProjectLoad, calendar: WorkCalendar): nu
 }
 
 function chainsOf(load: WorkshopLoad, calendar: WorkCalendar, projects: readonly ProjectBlocks[]): Chains {
-  const blocks = projects.flatMap((project) => project.blocks);
+  const owned = projects.flatMap(({ groups }, project) =>
+    groups.flatMap(({ blocks, wait }) =>
+      blocks.map((block, place) => ({ ...block, wait, project, toEnd: blocks.length - place })),
+    ),
+  );
   const firstBlock = new Int32Array(projects.length + 1);
-  projects.forEach(({ blocks: own }, project) => {
-    firstBlock[project + 1] = firstBlock[project]! + own.length;
-  });
+  for (const { project } of owned) firstBlock[project + 1]! += 1;
+  for (let project = 0; project < projects.length; project += 1)
+    firstBlock[project + 1]! += firstBlock[project]!;
   return {
     count: projects.length,
     firstBlock,
-    minutes: Float64Array.from(blocks, ({ minutes }) => minutes),
-    waitAfter: Int32Array.from(blocks, ({ waitAfter }) => waitAfter),
-    projectOf: Int32Array.from(projects.flatMap(({ blocks: own }, project) => own.map(() => project))),
+    groupEnd: Int32Array.from(owned, ({ toEnd }, block) => block + toEnd),
+    minutes: Float64Array.from(owned, ({ minutes }) => minutes),
+    waitBefore: Int32Array.from(owned, ({ waitBefore }) => waitBefore),
+    waitAfter: Int32Array.from(owned, ({ waitAfter }) => waitAfter),
+    groupWait: Int32Array.from(owned, ({ wait }) => wait),
+    projectOf: Int32Array.from(owned, ({ project }) => project),
     readyDay: Int32Array.from(
       load.projects,
       (project, index) => firstDayOf(project, calendar) + (projects[index]?.waitBefore ?? 0),
@@ -100,28 +116,4 @@ function dueDayOf({ dueOn }: ProjectLoad, calendar: WorkCalendar): number {
 
 function clampDay(day: number, least: number): number {
   return Math.min(FARTHEST_DAY, Math.max(least, day));
-}
-
-function blocksOfSteps(steps: readonly LoadStep[]): ProjectBlocks {
-  const blocks: Block[] = [];
-  let waitBefore = 0;
-  steps.forEach((step, place) => {
-    const last = blocks.at(-1);
-    if (step.kind === 'work') {
-      if (step.minutes > 0) blocks.push({ step: place, minutes: step.minutes, waitAfter: 0 });
-    } else if (last === undefined) waitBefore += step.days;
-    else blocks[blocks.length - 1] = { ...last, waitAfter: last.waitAfter + step.days };
-  });
-  return { waitBefore, blocks };
-}
-
-function mergeBlocks(blocks: readonly Block[]): readonly Block[] {
-  const merged: Block[] = [];
-  for (const block of blocks) {
-    const last = merged.at(-1);
-    if (last?.waitAfter === 0) {
-      merged[merged.length - 1] = { ...block, minutes: last.minutes + block.minutes };
-    } else merged.push(block);
-  }
-  return merged;
 }

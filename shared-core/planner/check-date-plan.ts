@@ -39,10 +39,15 @@ function checkProject(
 ): readonly string[] {
   const faults: string[] = [];
   const own = sessions.filter(({ projectId }) => projectId === project.id);
-  if (own.some(({ step }, place) => step < (own[place - 1]?.step ?? 0)))
+  const rank = ranks(project);
+  if (own.some(({ step }, place) => rank[step]! < (rank[own[place - 1]?.step ?? 0] ?? 0)))
     faults.push(`${project.id} goes back`);
-  let at = project.readyOn !== null && project.readyOn > load.today ? project.readyOn : load.today;
+  const begin = project.readyOn !== null && project.readyOn > load.today ? project.readyOn : load.today;
+  /** The day before which nothing of the stages side by side may begin, and the day on which all of them so far are over. */
+  let [from, over, at] = [begin, begin, begin];
   project.steps.forEach((step, place) => {
+    if (rank[place] !== rank[place - 1]) from = over;
+    if (step.isBeside === true || rank[place] !== rank[place - 1]) at = from;
     const where = `${project.id} step ${String(place)}`;
     const said = dates.steps[place];
     const days = own.filter((session) => session.step === place);
@@ -55,9 +60,25 @@ function checkProject(
     if (said?.startOn !== start || said.endOn !== end) faults.push(`${where} says other days`);
     if ((said?.latestStartOn ?? start) < start) faults.push(`${where} is too late at once`);
     at = end;
+    if (at > over) over = at;
   });
-  if (dates.finishOn !== at) faults.push(`${project.id} is finished on ${at}`);
-  const late = project.dueOn === null ? null : daysBetween(project.dueOn, at);
+  if (dates.finishOn !== over) faults.push(`${project.id} is finished on ${over}`);
+  const late = project.dueOn === null ? null : daysBetween(project.dueOn, over);
   if (dates.lateDays !== late) faults.push(`${project.id} is ${String(late)} days late`);
   return faults;
+}
+
+/** Numbers the steps in their order; stages side by side, all steps of theirs, share a number. */
+function ranks({ steps }: ProjectLoad): readonly number[] {
+  const numbers: number[] = [];
+  let number = 0;
+  steps.forEach((step, place) => {
+    const own = steps.filter(({ id }) => id === step.id);
+    const next = steps.slice(place).find(({ id }) => id !== step.id);
+    const isShared = own.some(({ isBeside }) => isBeside === true) || next?.isBeside === true;
+    const goesOn = isShared && steps[place - 1]?.id === step.id;
+    if (step.isBeside !== true && !goesOn) number += 1;
+    numbers.push(number);
+  });
+  return numbers;
 }

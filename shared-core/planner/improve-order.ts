@@ -68,7 +68,7 @@ function blocksToMove(chains: Chains, { schedule, cost }: Order): readonly numbe
   const latest = finishDay.findIndex((_, project) => lateDays(project) === cost.largest);
   const [first, end] = [chains.firstBlock[latest] ?? 0, chains.firstBlock[latest + 1] ?? 0];
   const own = Array.from({ length: end - first }, (_, place) => first + place);
-  const lastDone = end > first ? doneAt[end - 1]! : 0;
+  const lastDone = Math.max(0, ...own.map((block) => doneAt[block]!));
   const others = Array.from(doneAt.keys()).filter(
     (block) => (block < first || block >= end) && doneAt[block]! < lastDone,
   );

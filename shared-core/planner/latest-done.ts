@@ -6,10 +6,12 @@ import type { WorkCalendar } from './work-calendar';
  * its own. Blocks of projects without a due day come after all others, in the order of their projects.
  */
 export function latestDone(chains: Chains, calendar: WorkCalendar, late: number): Float64Array {
-  const { count, firstBlock, minutes, waitAfter, dueDay } = chains;
+  const { count, firstBlock, minutes, waitBefore, waitAfter, groupWait, dueDay } = chains;
   const latest = new Float64Array(minutes.length);
   for (let project = 0; project < count; project += 1) {
     let byDay = dueDay[project]! + late;
+    // Before each block of a group the group's own day must be known, so `byDay` moves on only with its first block.
+    let before = byDay;
     for (let block = firstBlock[project + 1]! - 1; block >= firstBlock[project]!; block -= 1) {
       if (dueDay[project] === NEVER_DUE) {
         latest[block] = NEVER_DUE * 1e3 + project;
@@ -17,22 +19,31 @@ export function latestDone(chains: Chains, calendar: WorkCalendar, late: number)
       }
       const done = calendar.minutesBefore(byDay - waitAfter[block]! + 1);
       latest[block] = done;
-      byDay = calendar.dayWhenBegun(done - minutes[block]!);
+      const start = calendar.dayWhenBegun(done - minutes[block]!) - waitBefore[block]!;
+      before = Math.min(before, start, byDay - groupWait[block]!);
+      if (isFirstOfGroup(chains, block)) byDay = before;
     }
   }
   return latest;
 }
 
-/** Of each block the day on which it may begin at the earliest, were the hands its project's own. */
+/** Of each block the day on which it may begin at the earliest, were the hands its project's own and each side by side had a pair. */
 export function earliestReadyDays(chains: Chains, calendar: WorkCalendar): Int32Array {
-  const ready = new Int32Array(chains.minutes.length);
+  const { minutes, waitBefore, waitAfter, groupWait, groupEnd, firstBlock } = chains;
+  const ready = new Int32Array(minutes.length);
   for (let project = 0; project < chains.count; project += 1) {
     let day = chains.readyDay[project]!;
-    for (let block = chains.firstBlock[project]!; block < chains.firstBlock[project + 1]!; block += 1) {
-      ready[block] = day;
-      const done = calendar.minutesBefore(day) + chains.minutes[block]!;
-      day = calendar.dayWhenDone(done) + chains.waitAfter[block]!;
+    let after = day;
+    for (let block = firstBlock[project]!; block < firstBlock[project + 1]!; block += 1) {
+      ready[block] = day + waitBefore[block]!;
+      const done = calendar.minutesBefore(ready[block]!) + minutes[block]!;
+      after = Math.max(after, calendar.dayWhenDone(done) + waitAfter[block]!, day + groupWait[block]!);
+      if (groupEnd[block] === block + 1) day = after;
     }
   }
   return ready;
+}
+
+function isFirstOfGroup({ groupEnd }: Chains, block: number): boolean {
+  return block === 0 || groupEnd[block - 1] === block;
 }

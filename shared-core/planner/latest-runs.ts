@@ -37,9 +37,7 @@ function mirrorOf(chains: Chains, calendar: WorkCalendar, { finishDay }: Schedul
   const projects = Array.from({ length: chains.count }, (_, project) => project).filter(
     (project) => chains.dueDay[project] !== NEVER_DUE && blocksOf(chains, project).length > 0,
   );
-  const lastDay = (project: number) =>
-    Math.max(chains.dueDay[project]!, finishDay[project]!) -
-    chains.waitAfter[chains.firstBlock[project + 1]! - 1]!;
+  const lastDay = (project: number) => Math.max(chains.dueDay[project]!, finishDay[project]!);
   const backwards = projects.map((project) => blocksOf(chains, project).toReversed());
   const blocks = backwards.flat();
   const firstBlock = new Int32Array(projects.length + 1);
@@ -51,11 +49,12 @@ function mirrorOf(chains: Chains, calendar: WorkCalendar, { finishDay }: Schedul
     chains: {
       count: projects.length,
       firstBlock,
+      groupEnd: mirroredGroups(chains, blocks),
       minutes: Float64Array.from(blocks, (block) => chains.minutes[block]!),
-      // Backwards a block is followed by the wait that came before it.
-      waitAfter: Int32Array.from(blocks, (block) =>
-        block === chains.firstBlock[chains.projectOf[block]!]! ? 0 : chains.waitAfter[block - 1]!,
-      ),
+      // Backwards what a block waits for comes after it, and the other way round.
+      waitBefore: Int32Array.from(blocks, (block) => chains.waitAfter[block]!),
+      waitAfter: Int32Array.from(blocks, (block) => chains.waitBefore[block]!),
+      groupWait: Int32Array.from(blocks, (block) => chains.groupWait[block]!),
       projectOf: Int32Array.from(backwards.flatMap((own, place) => own.map(() => place))),
       readyDay: Int32Array.from(projects, (project) => -lastDay(project)),
       dueDay: new Int32Array(projects.length),
@@ -64,6 +63,16 @@ function mirrorOf(chains: Chains, calendar: WorkCalendar, { finishDay }: Schedul
     blocks,
     end,
   };
+}
+
+function mirroredGroups({ groupEnd }: Chains, blocks: readonly number[]): Int32Array {
+  const ends = new Int32Array(blocks.length);
+  for (let place = blocks.length - 1; place >= 0; place -= 1) {
+    const next = blocks[place + 1];
+    const isSameGroup = next !== undefined && groupEnd[next] === groupEnd[blocks[place]!];
+    ends[place] = isSameGroup ? ends[place + 1]! : place + 1;
+  }
+  return ends;
 }
 
 function mirroredCalendar(calendar: WorkCalendar, end: number): WorkCalendar {

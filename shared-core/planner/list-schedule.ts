@@ -29,18 +29,26 @@ export function listSchedule(
   keys: Float64Array,
   record?: (run: Run) => void,
 ): Schedule {
-  const { count, firstBlock, minutes, waitAfter, projectOf } = chains;
+  const { count, firstBlock, groupEnd, minutes, waitBefore, waitAfter, groupWait, projectOf } = chains;
   const readyAt = new Float64Array(minutes.length);
   const doneAt = new Float64Array(minutes.length);
   const finishDay = Int32Array.from(chains.readyDay);
   const left = Float64Array.from(minutes);
   const available = makeBlockHeap(keys);
   const coming = makeBlockHeap(readyAt);
+  /** Of each project how many blocks of its group are not done; `finishDay` is until then the day on which the group is over. */
+  const undone = new Int32Array(count);
+  const beginGroup = (project: number, first: number): void => {
+    const day = finishDay[project]!;
+    undone[project] = groupEnd[first]! - first;
+    finishDay[project] = day + groupWait[first]!;
+    for (let block = first; block < groupEnd[first]!; block += 1) {
+      readyAt[block] = calendar.minutesBefore(day + waitBefore[block]!);
+      coming.push(block);
+    }
+  };
   for (let project = 0; project < count; project += 1) {
-    const first = firstBlock[project]!;
-    if (first === firstBlock[project + 1]!) continue;
-    readyAt[first] = calendar.minutesBefore(chains.readyDay[project]!);
-    coming.push(first);
+    if (firstBlock[project] !== firstBlock[project + 1]) beginGroup(project, firstBlock[project]!);
   }
   let now = 0;
   for (;;) {
@@ -61,11 +69,10 @@ export function listSchedule(
     available.pop();
     doneAt[block] = done;
     const project = projectOf[block]!;
-    const onDay = calendar.dayWhenDone(done) + waitAfter[block]!;
-    if (block + 1 < firstBlock[project + 1]!) {
-      readyAt[block + 1] = calendar.minutesBefore(onDay);
-      coming.push(block + 1);
-    } else finishDay[project] = onDay;
+    finishDay[project] = Math.max(finishDay[project]!, calendar.dayWhenDone(done) + waitAfter[block]!);
+    undone[project]! -= 1;
+    if (undone[project] === 0 && groupEnd[block]! < firstBlock[project + 1]!)
+      beginGroup(project, groupEnd[block]!);
   }
   return { readyAt, doneAt, finishDay };
 }

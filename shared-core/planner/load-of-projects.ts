@@ -13,7 +13,10 @@ export interface OpenProject {
     readonly dueOn: CalendarDate | null;
     readonly habitChanges: HabitChanges;
   };
-  readonly stages: readonly Pick<Stage, 'id' | 'kind' | 'state' | 'estimateMinutes'>[];
+  readonly stages: readonly (Pick<Stage, 'id' | 'kind' | 'state' | 'estimateMinutes'> & {
+    /** May be worked on side by side with the stage before it. */
+    readonly isBeside?: boolean;
+  })[];
   readonly trips: readonly (Pick<TripDetails, 'sentOn' | 'promisedOn' | 'backOn'> & {
     readonly stageId: StageId;
   })[];
@@ -50,25 +53,40 @@ function projectLoad(
   today: CalendarDate,
 ): ProjectLoad {
   const { turnaroundDays } = habitsOfProject(habits, project.habitChanges);
-  const left = stages.filter(isLeft);
   const openTrip = (stage: PlannedStage) =>
     trips.findLast((trip) => trip.stageId === stage.id && trip.backOn === null);
-  // While a piece is away nothing else can be done on it, whatever stands before in its plan.
-  const away = left
-    .filter(({ state }) => state === 'out')
-    .map((stage): LoadStep => {
+  const stepsOf = (stage: PlannedStage): readonly LoadStep[] => {
+    if (stage.state === 'out') {
       const backOn = expectedBack(openTrip(stage), turnaroundDays, today);
-      return { kind: 'wait', id: stage.id, days: Math.max(0, daysBetween(today, backOn)) };
-    });
-  const atHome = left
-    .filter(({ state }) => state !== 'out')
-    .flatMap((stage): readonly LoadStep[] => {
-      const work: LoadStep = { kind: 'work', id: stage.id, minutes: stage.estimateMinutes };
-      if (stage.kind !== 'longarm') return [work];
-      const days = tripDays(openTrip(stage)) ?? turnaroundDays;
-      return [work, { kind: 'wait', id: stage.id, days }];
-    });
-  return { id: project.id, dueOn: project.dueOn, readyOn: null, steps: [...away, ...atHome] };
+      return [{ kind: 'wait', id: stage.id, days: Math.max(0, daysBetween(today, backOn)) }];
+    }
+    const work: LoadStep = { kind: 'work', id: stage.id, minutes: stage.estimateMinutes };
+    if (stage.kind !== 'longarm') return [work];
+    return [work, { kind: 'wait', id: stage.id, days: tripDays(openTrip(stage)) ?? turnaroundDays }];
+  };
+  const groups = groupsSideBySide(stages);
+  const isAway = (group: readonly PlannedStage[]) => group.some(({ state }) => state === 'out');
+  // While a piece is away only what runs beside that can be done on it, whatever stands before in its plan.
+  const inOrder = [...groups.filter(isAway), ...groups.filter((group) => !isAway(group))];
+  const steps = inOrder.flatMap((group) =>
+    group.flatMap((stage, member) => {
+      const [first, ...rest] = stepsOf(stage);
+      return first === undefined ? [] : [member > 0 ? { ...first, isBeside: true } : first, ...rest];
+    }),
+  );
+  return { id: project.id, dueOn: project.dueOn, readyOn: null, steps };
+}
+
+/** The stages that are left, those that may run side by side together. A stage beside one that is over stands by itself. */
+function groupsSideBySide(stages: readonly PlannedStage[]): readonly (readonly PlannedStage[])[] {
+  const groups: PlannedStage[][] = [];
+  stages.forEach((stage, place) => {
+    if (!isLeft(stage)) return;
+    const before = stages[place - 1];
+    if (stage.isBeside === true && before !== undefined && isLeft(before)) groups.at(-1)?.push(stage);
+    else groups.push([stage]);
+  });
+  return groups;
 }
 
 function isLeft({ state }: Pick<Stage, 'state'>): boolean {

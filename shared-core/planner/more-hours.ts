@@ -69,11 +69,15 @@ function hopelessAlone(load: WorkshopLoad): readonly string[] {
   const ready = earliestReadyDays(chains, calendar);
   return load.projects
     .filter((_, project) => {
-      const last = chains.firstBlock[project + 1]! - 1;
+      const [first, end] = [chains.firstBlock[project]!, chains.firstBlock[project + 1]!];
       if (chains.dueDay[project] === NEVER_DUE) return false;
-      if (last < chains.firstBlock[project]!) return chains.readyDay[project]! > chains.dueDay[project]!;
-      const done = calendar.minutesBefore(ready[last]!) + chains.minutes[last]!;
-      return calendar.dayWhenDone(done) + chains.waitAfter[last]! > chains.dueDay[project]!;
+      if (end === first) return chains.readyDay[project]! > chains.dueDay[project]!;
+      const days = Array.from({ length: end - first }, (_one, place) => {
+        const block = first + place;
+        const done = calendar.minutesBefore(ready[block]!) + chains.minutes[block]!;
+        return calendar.dayWhenDone(done) + chains.waitAfter[block]!;
+      });
+      return Math.max(...days) > chains.dueDay[project]!;
     })
     .map(({ id }) => id);
 }

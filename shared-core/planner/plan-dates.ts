@@ -41,7 +41,8 @@ function projectDatesOf(
   const { chains, calendar } = timing;
   const [finish, due] = [finishDay[index]!, chains.dueDay[index]!];
   const steps = stepDatesOf(timing, project, index, due === NEVER_DUE ? null : Math.max(due, finish));
-  const latestStart = steps[0]?.latestStartOn ?? null;
+  // Of stages side by side any may have to start first.
+  const latestStart = steps.flatMap(({ latestStartOn }) => latestStartOn ?? []).toSorted()[0] ?? null;
   return {
     id: project.id,
     finishOn: finish > FARTHEST_DAY ? null : calendar.dateOf(finish),

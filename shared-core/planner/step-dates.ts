@@ -1,6 +1,7 @@
 import { firstDayOf, type StepChains } from './chains';
 import { FARTHEST_DAY, type StepDates, type WorkSession } from './date-plan';
 import type { Run } from './list-schedule';
+import { groupsOf } from './side-by-side';
 import type { WorkCalendar } from './work-calendar';
 import type { ProjectLoad, WorkshopLoad } from './workshop-load';
 
@@ -62,14 +63,23 @@ function plannedDays(
   calendar: WorkCalendar,
   spans: SpanOfStep,
 ): readonly { readonly start: number; readonly end: number }[] {
-  let at = firstDayOf(project, calendar);
-  return project.steps.map((step, place) => {
-    const span = spans.get(place);
-    const start = span === undefined ? at : calendar.dayWhenBegun(span.from);
-    if (step.kind === 'wait') at += step.days;
-    else if (span !== undefined) at = calendar.dayWhenDone(span.to);
-    return { start, end: at };
-  });
+  const days = project.steps.map(() => ({ start: 0, end: 0 }));
+  let over = firstDayOf(project, calendar);
+  for (const group of groupsOf(project.steps)) {
+    const ends = group.map((member) => {
+      let at = over;
+      for (const place of member) {
+        const [step, span] = [project.steps[place], spans.get(place)];
+        const start = span === undefined ? at : calendar.dayWhenBegun(span.from);
+        if (step?.kind === 'wait') at += step.days;
+        else if (span !== undefined) at = calendar.dayWhenDone(span.to);
+        days[place] = { start, end: at };
+      }
+      return at;
+    });
+    over = Math.max(...ends);
+  }
+  return days;
 }
 
 /** From the last day back: a wait begins its days before what follows it, a step of no minutes is done on the day of that. */
@@ -79,13 +89,20 @@ function latestStarts(
   spans: SpanOfStep,
   lastDay: number,
 ): readonly number[] {
-  let at = lastDay;
   const starts = project.steps.map(() => 0);
-  for (let place = starts.length - 1; place >= 0; place -= 1) {
-    const [step, span] = [project.steps[place], spans.get(place)];
-    if (step?.kind === 'wait') at -= step.days;
-    else if (span !== undefined) at = calendar.dayWhenBegun(span.from);
-    starts[place] = at;
+  let over = lastDay;
+  for (const group of groupsOf(project.steps).toReversed()) {
+    const begins = group.map((member) => {
+      let at = over;
+      for (const place of member.toReversed()) {
+        const [step, span] = [project.steps[place], spans.get(place)];
+        if (step?.kind === 'wait') at -= step.days;
+        else if (span !== undefined) at = calendar.dayWhenBegun(span.from);
+        starts[place] = at;
+      }
+      return at;
+    });
+    over = Math.min(...begins);
   }
   return starts;
 }

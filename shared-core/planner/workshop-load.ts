@@ -16,10 +16,13 @@ export interface DayRange {
 /**
  * Work takes minutes of the hands. A wait takes calendar days and no hands: a piece that goes out on Monday for 3 days is
  * worked on again from Thursday. `id` names the stage; a stage that is prepared and then sent out is two steps of one id.
+ *
+ * `isBeside` on the first step of a stage lets it run side by side with the stage before it. Stages that do have one step of
+ * work at most, waits before and after it.
  */
-export type LoadStep =
-  | { readonly kind: 'work'; readonly id: string; readonly minutes: number }
-  | { readonly kind: 'wait'; readonly id: string; readonly days: number };
+export type LoadStep = { readonly id: string; readonly isBeside?: boolean } & (
+  { readonly kind: 'work'; readonly minutes: number } | { readonly kind: 'wait'; readonly days: number }
+);
 
 /** What is still to be done on one project, in its order. */
 export interface ProjectLoad {

@@ -4,6 +4,7 @@ const BENCHES: Readonly<Record<string, () => Promise<(args: readonly string[]) =
   core: async () => (await import('./core-bench')).runCoreBench,
   planner: async () => (await import('./planner/planner-bench')).runPlannerBench,
   cutting: async () => (await import('./cutting/cutting-bench')).runCuttingBench,
+  'cutting-window': async () => (await import('./cutting/window-bench')).runWindowBench,
   'cutting-jobs': async () => (await import('./cutting/jobs-bench')).runJobsBench,
   'cutting-peers': async () => (await import('./cutting/cutting-peers')).runCuttingPeers,
 };

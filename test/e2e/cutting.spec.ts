@@ -9,7 +9,8 @@ import { calendarDate } from '#core/units/calendar-date';
 import { lengthFromInches as inches } from '#core/units/length';
 import { askStore } from '#test/helpers/ask-store';
 import { launchProgram } from '#test/helpers/launch';
-import { title } from '#test/helpers/notebook-steps';
+import { goTo, title } from '#test/helpers/notebook-steps';
+import { readPdf } from '#test/helpers/read-pdf';
 import { axeFaults } from './axe-faults';
 
 const TODAY = calendarDate('2027-02-28');
@@ -126,12 +127,34 @@ test('from an empty workshop: patches, a plan, cuts booked, leftovers on the she
   const again = await launchProgram({ workshop: folder });
   await openPlan(again.page, projectId, 'Cut by the plan');
   await expect(again.page.getByText(/^2 of/)).toBeVisible();
-  const { pieces } = await askStore(again.page, 'fabric:open', { fabricId });
-  expect(pieces.map(({ there }) => there)).toEqual([inches(54 - 7.5)]);
-  await again.page.getByRole('checkbox', { name: 'Kettle blue, step 2' }).click();
-  await expect(again.page.getByText(/^1 of/)).toBeVisible();
+  const pieces = async () => {
+    const { pieces: all } = await askStore(again.page, 'fabric:open', { fabricId });
+    return all.map(({ kind, width, there }) => [kind, width, there]);
+  };
+  expect(await pieces()).toEqual([['yardage', inches(42), inches(54 - 7.5)]]);
+  for (let step = 3; step <= 11; step += 1) {
+    await again.page.getByRole('button', { name: `Tick step ${String(step)} of Kettle blue` }).click();
+    await expect(again.page.getByText(new RegExp(`^${String(step)} of`))).toBeVisible();
+  }
+  await goTo(again.page, 'Stash');
+  await again.page.getByRole('link', { name: 'Kettle blue' }).first().click();
+  await expect(again.page.getByRole('img', { name: 'Leftover, 24½ × 3½ in, to scale' })).toBeVisible();
+  expect(await pieces()).toEqual([
+    ['yardage', inches(42), inches(54 - 39)],
+    ['leftover', inches(24.5), inches(3.5)],
+  ]);
+  await openPlan(again.page, projectId, 'Cut by the plan');
+  await again.page.getByRole('checkbox', { name: 'Kettle blue, step 11' }).click();
+  await expect(again.page.getByText(/^10 of/)).toBeVisible();
+  expect(await pieces()).toEqual([['yardage', inches(42), inches(54 - 35.5)]]);
   await again.page.getByRole('button', { name: 'Undo' }).click();
-  await expect(again.page.getByText(/^2 of/)).toBeVisible();
+  await expect(again.page.getByText(/^11 of/)).toBeVisible();
+  const file = path.join(folder, 'plan.pdf');
+  await again.electron.evaluate(({ dialog }, filePath) => {
+    dialog.showSaveDialog = () => Promise.resolve({ canceled: false, filePath });
+  }, file);
+  await again.page.getByRole('button', { name: 'Print the plan' }).click();
+  await expect.poll(async () => (await readPdf(file).catch(() => [])).length).toBeGreaterThan(0);
   await again.close();
   await rm(folder, { recursive: true, force: true });
 });

@@ -1,4 +1,5 @@
 import path from 'node:path';
+import { cuttingSheet } from './cutting-stops';
 import { askStore } from '#test/helpers/ask-store';
 import type { DevelopedProgram } from '#test/helpers/launch';
 
@@ -11,6 +12,7 @@ export async function makeSheets({ electron, page }: DevelopedProgram, folder: s
     ['project-letter', `/sheets/project/${ring.id}?paper=letter`],
     ['project-a4', `/sheets/project/${ring.id}?paper=a4`],
     ['center-template-letter', `/sheets/center-template/${ring.id}?paper=letter`],
+    ['cutting-plan-letter', await cuttingSheet(page)],
     ['center-template-quarter-a4', `/sheets/center-template/${ring.id}?paper=a4&part=quarter`],
   ] as const;
   for (const [name, sheet] of sheets) {

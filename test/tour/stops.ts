@@ -1,4 +1,6 @@
 import type { Page } from '@playwright/test';
+import type { ProjectId } from '#core/domain/ids';
+import type { Stage } from '#core/domain/stage';
 import { askStore } from '#test/helpers/ask-store';
 
 /** A page or dialog that the tour shows. */
@@ -8,7 +10,7 @@ export interface Stop {
   readonly leave?: (page: Page) => Promise<void>;
 }
 
-const openAt = (hash: string, heading: RegExp) => async (page: Page) => {
+export const openAt = (hash: string, heading: RegExp) => async (page: Page) => {
   await page.evaluate((to) => {
     window.location.hash = to;
   }, `#${hash}`);
@@ -16,9 +18,9 @@ const openAt = (hash: string, heading: RegExp) => async (page: Page) => {
 };
 
 interface ListedProject {
-  readonly id: string;
+  readonly id: ProjectId;
   readonly name: string;
-  readonly stages: readonly { readonly id: string; readonly kind: string; readonly name: string }[];
+  readonly stages: readonly Pick<Stage, 'id' | 'kind' | 'name'>[];
 }
 
 /** Every page of the demo workshop: the places, one piece in each situation, and a stage of each kind. */
@@ -165,7 +167,7 @@ async function openStage(page: Page, wanted: string, kind: string): Promise<void
   await openAt(`/projects/${project.id}/stages/${found.id}`, new RegExp(escaped(found.name)))(page);
 }
 
-async function closeDialog(page: Page): Promise<void> {
+export async function closeDialog(page: Page): Promise<void> {
   await page.keyboard.press('Escape');
   await page.getByRole('dialog').waitFor({ state: 'detached' });
 }
@@ -190,12 +192,12 @@ function openFabric(name: string) {
 }
 
 /** What the store itself lists, asked through the page's own bridge. */
-async function listProjects(page: Page): Promise<readonly ListedProject[]> {
+export async function listProjects(page: Page): Promise<readonly ListedProject[]> {
   const { items } = await askStore(page, 'project:list', { archived: false });
   return items.map(({ project, stages }) => ({ ...project, stages }));
 }
 
-function projectNamed(projects: readonly ListedProject[], wanted: string): ListedProject {
+export function projectNamed(projects: readonly ListedProject[], wanted: string): ListedProject {
   const found = projects.find(({ name }) => name.startsWith(wanted));
   if (found === undefined) throw new Error(`The demo has no ${wanted}`);
   return found;

@@ -3,6 +3,7 @@ import path from 'node:path';
 import type { Page } from '@playwright/test';
 import { type DevelopedProgram, launchProgram } from '#test/helpers/launch';
 import { projectRoot } from '#test/helpers/project-root';
+import { cuttingStops } from './cutting-stops';
 import { dialogStops, pageStops, type Stop } from './stops';
 import { makeSheets } from './sheets';
 
@@ -42,7 +43,7 @@ async function demoWorkshop(program: DevelopedProgram): Promise<void> {
   const { page } = program;
   await page.getByRole('button', { name: 'Look round the demo workshop' }).click();
   await page.getByRole('heading', { level: 1, name: 'Bench' }).waitFor({ timeout: 60_000 });
-  const stops = [...(await pageStops(page)), ...dialogStops].filter(
+  const stops = [...(await pageStops(page)), ...dialogStops, ...cuttingStops].filter(
     ({ name }) => ONLY === '' || ONLY.split(',').some((wanted) => name.includes(wanted)),
   );
   for (const look of ['light', 'dark'] as const) {

@@ -1,6 +1,6 @@
 import { Link } from 'react-router';
 import { habitsOfProject, type Habits } from '#core/domain/workshop';
-import type { DatePlan } from '#core/planner/date-plan';
+import type { PlannedDates } from '#core/contract/dates';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { pieceWords } from '#renderer/text/piece-words';
 import { planLines } from '#renderer/text/plan-words';
@@ -18,7 +18,7 @@ import styles from './bench.module.css';
 interface PieceProps {
   readonly piece: BenchPiece;
   /** Undefined until it is worked out. */
-  readonly plan: DatePlan | undefined;
+  readonly plan: PlannedDates['plan'] | undefined;
   readonly workshopHabits: Habits;
   readonly on: CalendarDate;
 }

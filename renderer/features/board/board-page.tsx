@@ -75,7 +75,9 @@ export function BoardPage() {
                 onDrop={() => drop(column)}
               >
                 <h2 className={styles['heading']}>
-                  {column.words} <span className={styles['count']}>{column.glances.length}</span>
+                  <span>
+                    {column.words} <span className={styles['count']}>{column.glances.length}</span>
+                  </span>
                 </h2>
                 <ul className={styles['cards']}>
                   {column.glances.map((glance) => (

@@ -28,7 +28,7 @@ export function StepList({ name, steps, done, next, onTick, isBusy }: StepListPr
       {steps.map((step, place) => {
         const isDone = done.has(place);
         const isOpen = place === next || (isDone && place === last);
-        const [first, ...inner] = wordsInOrder(stepWords(step, length));
+        const cuts = stepWords(step, length);
         return (
           <li
             key={place}
@@ -49,17 +49,16 @@ export function StepList({ name, steps, done, next, onTick, isBusy }: StepListPr
               )}
               <span className={styles['place']}>{place + 1}</span>
               <span id={`${id}-${String(place)}`} className={styles['words']}>
-                {(first ?? []).map((words) => (
-                  <span key={words} className={styles['strip']}>
+                {cuts.map(({ depth, words }, index) => (
+                  <span
+                    key={index}
+                    className={depth === 0 ? styles['strip'] : styles['inner']}
+                    style={{ paddingLeft: `${String(Math.max(0, depth - 1) * 1.25)}rem` }}
+                  >
                     <Typeset text={words} />
                   </span>
                 ))}
-                {inner.flat().map((words, index) => (
-                  <span key={index} className={styles['inner']}>
-                    <Typeset text={words} />
-                  </span>
-                ))}
-                {step.patches.length > 0 && <span className={styles['gives']}>gives {givesWords(step)}</span>}
+                {step.patches.length > 1 && <span className={styles['gives']}>gives {givesWords(step)}</span>}
               </span>
             </label>
           </li>
@@ -67,12 +66,4 @@ export function StepList({ name, steps, done, next, onTick, isBusy }: StepListPr
       })}
     </ol>
   );
-}
-
-/** What comes off the cloth, then what that is cut into. */
-function wordsInOrder(cuts: ReturnType<typeof stepWords>): readonly (readonly string[])[] {
-  return [
-    cuts.filter(({ depth }) => depth === 0).map(({ words }) => words),
-    cuts.filter(({ depth }) => depth > 0).map(({ words }) => words),
-  ];
 }

@@ -17,7 +17,6 @@ import { OtherCalendars } from './other-calendars';
 import { Supposed } from './supposed';
 import { TimeLine } from './time-line';
 import { rowsOf, scaleOf } from './view-model';
-import styles from './words.module.css';
 
 const WIDTHS = [
   { value: 'near', words: 'Days' },
@@ -108,10 +107,8 @@ function NothingPlanned() {
           Pieces with something left to do appear here on a calendar: when each stage is worked, what is away,
           and what is due.
         </p>
+        <p>How long you sew on each weekday, and your days off, stand on the Workshop page.</p>
       </EmptyState>
-      <p className={styles['quiet']}>
-        How long you sew on each weekday, and your days off, stand on the Workshop page.
-      </p>
     </Page>
   );
 }

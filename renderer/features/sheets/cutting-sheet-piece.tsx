@@ -27,7 +27,7 @@ interface CuttingSheetPieceProps {
 }
 
 /** Pixels of CSS: 96 in an inch of paper, inside the margins of the narrower paper. */
-const DRAWING = { width: 660, height: 430 };
+const DRAWING = { width: 660, height: 330 };
 const PIXELS_A_UNIT = 96 / 8_128;
 
 /** One piece of cloth on paper: its drawing without color, so that it reads in gray, and its steps with boxes. */
@@ -46,7 +46,7 @@ export function CuttingSheetPiece({ piece, plan, kept, name, fabric }: CuttingSh
           <h2>
             <Typeset text={title} />
           </h2>
-          <span className={shared['quiet']}>drawn 1 : {roundNearest(PIXELS_A_UNIT / scale, 1)}</span>
+          <span className={styles['scale']}>drawn 1 : {roundNearest(PIXELS_A_UNIT / scale, 1)}</span>
         </div>
         <p className={shared['quiet']}>{cutsWords(plan)}. Near end on the left; hatched cloth is not kept.</p>
         <CutLayout

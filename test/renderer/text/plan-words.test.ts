@@ -125,7 +125,7 @@ describe('what would mend it', () => {
 
   it('is other days alone where no hours help', () => {
     expect(words({ beyondHours: ['one'], extraWeekMinutes: 0, moved: [moved('one')] })).toEqual([
-      'No hours help “ONE”: what it waits for takes longer than is left.',
+      'No hours help “ONE”: what is waited for takes longer than is left.',
       'Move “ONE” to Tue 21 Sept, and everything is in time.',
     ]);
     expect(words({ moved: [moved('one')] })).toEqual([
@@ -133,11 +133,18 @@ describe('what would mend it', () => {
     ]);
   });
 
+  it('names a few pieces that no hours help, and counts more of them', () => {
+    expect(words({ beyondHours: ['one', 'two', 'three'] })[0]).toContain('“ONE”, “TWO” and “THREE”');
+    expect(words({ beyondHours: ['one', 'two', 'three', 'four'] })[0]).toContain('“ONE”, “TWO” and 2 others');
+  });
+
   it('names a few days, and counts more of them', () => {
     const names = ['one', 'two', 'three', 'four'].map(moved);
     expect(words({ moved: names.slice(0, 2) })).toEqual([
       'Move “ONE” to Tue 21 Sept and “TWO” to Tue 21 Sept, and everything is in time.',
     ]);
-    expect(words({ moved: names })).toEqual(['Move 4 days, which Days can show.']);
+    expect(words({ moved: names })).toEqual([
+      'Move the due days of 4 pieces to the days on which they will be done.',
+    ]);
   });
 });

@@ -82,6 +82,27 @@ describe('what is left of a project', () => {
     ]);
   });
 
+  it('goes side by side where the plan says so, also with what is away', () => {
+    const beside = (place: number, state: Stage['state']) => ({ ...stage(place, state), isBeside: true });
+    expect(
+      stepsOf(piece([stage(1, 'planned', 'longarm'), beside(2, 'planned'), stage(3, 'planned')])),
+    ).toEqual([
+      { kind: 'work', id: id(1), minutes: 60 },
+      { kind: 'wait', id: id(1), days: 28 },
+      { kind: 'work', id: id(2), minutes: 60, isBeside: true },
+      { kind: 'work', id: id(3), minutes: 60 },
+    ]);
+    const away = piece([stage(1, 'planned'), stage(2, 'out', 'longarm'), beside(3, 'in-hand')]);
+    expect(stepsOf(away)).toEqual([
+      { kind: 'wait', id: id(2), days: 28 },
+      { kind: 'work', id: id(3), minutes: 60, isBeside: true },
+      { kind: 'work', id: id(1), minutes: 60 },
+    ]);
+    expect(stepsOf(piece([stage(1, 'done'), beside(2, 'planned')]))).toEqual([
+      { kind: 'work', id: id(2), minutes: 60 },
+    ]);
+  });
+
   it('takes the trip the piece is on, not one it is back from', () => {
     const again = piece([stage(1, 'out', 'longarm')], {
       trips: [

@@ -47,6 +47,28 @@ describe('the dates of one project', () => {
     expect(projects[0]!.spareDays).toBe(36);
   });
 
+  it('let a stage side by side be worked while the one before it is away, and wait for both', () => {
+    const beside: LoadStep = { ...work(180, 'binding'), isBeside: true };
+    const steps = [work(60, 'top'), work(60, 'trip'), wait(10, 'trip'), beside, work(60, 'bind')];
+    const [round] = plan([project('round', '2027-10-31', ...steps)]).projects;
+    // Away from the 14th to the 24th; the binding is made on the 15th to the 17th.
+    expect(round!.steps.map(({ startOn, endOn }) => [startOn, endOn])).toEqual([
+      ['2027-09-13', '2027-09-13'],
+      ['2027-09-14', '2027-09-14'],
+      ['2027-09-14', '2027-09-24'],
+      ['2027-09-15', '2027-09-17'],
+      ['2027-09-24', '2027-09-24'],
+    ]);
+    // Bound on the 31st, so back by then: sent on the 21st, the top the day before; the binding may wait until the 28th.
+    expect(round!.steps.map(({ latestStartOn }) => latestStartOn)).toEqual([
+      '2027-10-20',
+      '2027-10-21',
+      '2027-10-21',
+      '2027-10-28',
+      '2027-10-31',
+    ]);
+  });
+
   it('leave out days off and weekdays without hours', () => {
     const hands: Hands = {
       weekMinutes: [60, 60, 0, 60, 60, 0, 0],

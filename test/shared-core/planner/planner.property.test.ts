@@ -3,15 +3,33 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkDatePlan } from '#core/planner/check-date-plan';
 import { moreHours, withExtra } from '#core/planner/more-hours';
+import type { StepDates } from '#core/planner/date-plan';
 import { planDates } from '#core/planner/plan-dates';
+import { groupsOf } from '#core/planner/side-by-side';
 import type { Hands, LoadStep, ProjectLoad, WorkshopLoad } from '#core/planner/workshop-load';
-import { addDays, daysBetween } from '#core/units/calendar-date';
+import { addDays, type CalendarDate, daysBetween, weekday } from '#core/units/calendar-date';
 import { planDate } from '#test/helpers/arbitraries';
 
 const step: fc.Arbitrary<LoadStep> = fc.oneof(
   fc.record({ kind: fc.constant('work' as const), id: fc.constant('s'), minutes: fc.nat(300) }),
   fc.record({ kind: fc.constant('wait' as const), id: fc.constant('s'), days: fc.nat(20) }),
 );
+
+/** Stages by the hand of the maker, sent out, or both, some of them side by side with the one before. */
+const stages: fc.Arbitrary<readonly LoadStep[]> = fc
+  .array(fc.record({ minutes: fc.nat(300), days: fc.nat(20), shape: fc.nat(2), isBeside: fc.boolean() }), {
+    maxLength: 5,
+  })
+  .map((told) =>
+    told.flatMap(({ minutes, days, shape, isBeside }, place): readonly LoadStep[] => {
+      const id = `stage ${String(place)}`;
+      const flag = isBeside && place > 0 ? { isBeside } : {};
+      const work: LoadStep = { kind: 'work', id, minutes };
+      const wait: LoadStep = { kind: 'wait', id, days };
+      if (shape === 0) return [{ ...work, ...flag }];
+      return shape === 1 ? [{ ...wait, ...flag }] : [{ ...work, ...flag }, wait];
+    }),
+  );
 
 const evening = fc.constantFrom(0, 30, 60, 95, 240);
 
@@ -33,7 +51,7 @@ const load: fc.Arbitrary<WorkshopLoad> = planDate.chain((today) =>
         fc.record({
           dueOn: fc.option(fc.nat(120).map((days) => addDays(today, days - 20))),
           readyOn: fc.option(fc.nat(30).map((days) => addDays(today, days - 5))),
-          steps: fc.array(step, { maxLength: 6 }),
+          steps: fc.oneof(fc.array(step, { maxLength: 6 }), stages),
         }),
         { maxLength: 9 },
       )
@@ -98,11 +116,10 @@ describe('every plan', () => {
       fc.property(load, (workshop) => {
         planDates(workshop).projects.forEach(({ steps, finishOn, lateDays }, index) => {
           if (lateDays === null || finishOn === null) return;
-          const lastDay = lateDays > 0 ? finishOn : workshop.projects[index]!.dueOn!;
-          const starts = [...steps.map(({ latestStartOn }) => latestStartOn!), lastDay];
-          starts.slice(1).forEach((after, place) => {
-            const own = workshop.projects[index]!.steps[place]!;
-            expect(daysBetween(starts[place]!, after)).toBeGreaterThanOrEqual(
+          const project = workshop.projects[index]!;
+          const ends = latestEnds(project, steps, lateDays > 0 ? finishOn : project.dueOn!);
+          project.steps.forEach((own, place) => {
+            expect(daysBetween(steps[place]!.latestStartOn!, ends[place]!)).toBeGreaterThanOrEqual(
               own.kind === 'wait' ? own.days : 0,
             );
           });
@@ -110,7 +127,64 @@ describe('every plan', () => {
       }),
     );
   });
+
+  it('gives latest starts that can all be kept together: between any two days there are hours enough', () => {
+    fc.assert(
+      fc.property(load, (workshop) => {
+        const windows = latestWindows(workshop);
+        for (const { from } of windows) {
+          for (const { to } of windows) {
+            const within = windows.filter((one) => one.from >= from && one.to <= to);
+            const needed = within.reduce((sum, { minutes }) => sum + minutes, 0);
+            expect(needed).toBeLessThanOrEqual(roomBetween(workshop, from, to));
+          }
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
 });
+
+/** Of each step the day on which what follows it starts at the latest: its own stage's next step, else the first of the next stages. */
+function latestEnds(
+  { steps }: ProjectLoad,
+  dates: readonly Pick<StepDates, 'latestStartOn'>[],
+  lastDay: CalendarDate,
+): readonly CalendarDate[] {
+  const ends = steps.map(() => lastDay);
+  let after = lastDay;
+  for (const group of groupsOf(steps).toReversed()) {
+    for (const member of group) {
+      member.forEach((place, index) => {
+        const next = member[index + 1];
+        ends[place] = next === undefined ? after : dates[next]!.latestStartOn!;
+      });
+    }
+    after = group.map(([first]) => dates[first!]!.latestStartOn!).toSorted()[0]!;
+  }
+  return ends;
+}
+
+/** Of each step of work of the projects with a due day the days from its latest start to when what follows it must start. */
+function latestWindows(workshop: WorkshopLoad) {
+  return planDates(workshop).projects.flatMap(({ steps, finishOn, lateDays }, index) => {
+    if (lateDays === null || finishOn === null) return [];
+    const project = workshop.projects[index]!;
+    const ends = latestEnds(project, steps, lateDays > 0 ? finishOn : project.dueOn!);
+    return project.steps.flatMap((one, place) =>
+      one.kind === 'work' && one.minutes > 0
+        ? [{ from: steps[place]!.latestStartOn!, to: ends[place]!, minutes: one.minutes }]
+        : [],
+    );
+  });
+}
+
+/** Minutes of the hands from one day to another, both included, counted day by day. */
+function roomBetween({ hands }: WorkshopLoad, from: CalendarDate, to: CalendarDate): number {
+  const days = Array.from({ length: Math.max(0, daysBetween(from, to) + 1) }, (_, day) => addDays(from, day));
+  const isOff = (day: CalendarDate) => hands.daysOff.some((off) => off.from <= day && day <= off.to);
+  return days.reduce((sum, day) => sum + (isOff(day) ? 0 : hands.weekMinutes[weekday(day) - 1]!), 0);
+}
 
 function moveBy(workshop: WorkshopLoad, days: number): WorkshopLoad {
   const { today, hands, projects } = workshop;

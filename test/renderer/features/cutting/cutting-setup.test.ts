@@ -1,11 +1,19 @@
 import { patchLabel } from '#renderer/text/cut-words';
 import { describe, expect, it } from 'vitest';
+import { answerCalculator } from '#core/calculators/complete-input';
+import { calculatorByName } from '#core/calculators/registry';
 import type { CuttingLine } from '#core/domain/cutting-setup';
 import { clothPieceId, fabricId, projectId, stageId } from '#core/domain/ids';
 import type { ClothPiece, Fabric } from '#core/domain/stash';
+import { STARTING_HABITS } from '#core/domain/workshop';
 import { lengthFromInches as inches, lengthFromUnits } from '#core/units/length';
 import { jobOfSetup, type Shelf } from '#renderer/features/cutting/job-of-setup';
-import { patchListOf, type PatchSource, startingSources } from '#renderer/features/cutting/patch-sources';
+import {
+  biasSquaresOf,
+  patchListOf,
+  type PatchSource,
+  startingSources,
+} from '#renderer/features/cutting/patch-sources';
 import {
   isBehind,
   isSetup,
@@ -65,6 +73,23 @@ describe('what is cut', () => {
     expect(patchListOf({ details: { patchList: [] } })).toBeNull();
     expect(patchListOf({ details: {} })).toBeNull();
     expect(patchListOf('12 squares')).toBeNull();
+  });
+
+  it('may be the squares for a binding, which are taken only when the maker says so', () => {
+    const piece = { outline: { shape: 'circle', diameter: inches(50) }, hole: null, hasSlit: false } as const;
+    const calculator = calculatorByName('continuous-bias')!;
+    const worked = answerCalculator(calculator, { ...piece, habits: STARTING_HABITS }, {});
+    if (!worked.ok) throw new Error('No answer');
+    const [square] = biasSquaresOf('continuous-bias', worked.value.calculation) ?? [];
+    expect(square?.width).toBeGreaterThan(inches(10));
+    expect(square).toMatchObject({ fabric: 'Binding', length: square?.width });
+    const answer = { details: { side: inches(18), squares: 2 } };
+    expect(biasSquaresOf('continuous-bias', answer)).toEqual([
+      { fabric: 'Binding', width: inches(18), length: inches(18), count: 2, mayTurn: true },
+    ]);
+    expect(biasSquaresOf('continuous-bias', { details: { side: 0, squares: 2 } })).toBeNull();
+    expect(biasSquaresOf('backing', answer)).toBeNull();
+    expect(startingSources([source({ calculator: 'continuous-bias' })])).toEqual([]);
   });
 
   it('is taken anew when the answer was kept anew, and is dropped with it, lines by hand left alone', () => {

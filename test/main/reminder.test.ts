@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { DayToRemember } from '#core/calendar-file/day-to-remember';
-import { reminderOf } from '#main/reminder-words';
-import { calendarDate } from '#core/units/calendar-date';
+import { addDays, calendarDate } from '#core/units/calendar-date';
+import type { StoreClient } from '#main/store/store-client';
+import { reminderFor, reminderOf } from '#main/reminder';
+import { addProject, openWorkshop, type TestWorkshop, TODAY } from '#test/helpers/workshop';
 
 const today = calendarDate('2027-12-31');
 const day = (piece: string, on: string, kind: DayToRemember['kind'] = 'due'): DayToRemember => ({
@@ -36,6 +38,25 @@ describe('a reminder on the desktop', () => {
     expect(reminderOf(days, today)).toEqual({
       title: 'Tomorrow in the workshop',
       body: 'Due tomorrow: One\nDue tomorrow: Two\nDue tomorrow: Three\nAnd 2 more',
+    });
+  });
+});
+
+describe('whether to remind', () => {
+  const clientOf = ({ ask }: TestWorkshop): Pick<StoreClient, 'call'> => ({
+    call: (name, input) => Promise.resolve(ask(name, input)),
+  });
+
+  it('is said in the workshop, and not done unless it is', async () => {
+    const workshop = openWorkshop();
+    addProject(workshop, { name: 'Frost round', dueOn: addDays(TODAY, 1) });
+    expect(await reminderFor(clientOf(workshop), TODAY)).toBeNull();
+    const kept = workshop.get('workshop:opening', {}).workshop;
+    const benchTime = { ...kept.benchTime, remindsOfDays: true };
+    workshop.get('workshop:change', { workshop: { ...kept, benchTime } });
+    expect(await reminderFor(clientOf(workshop), TODAY)).toEqual({
+      title: 'Tomorrow in the workshop',
+      body: 'Due tomorrow: Frost round',
     });
   });
 });

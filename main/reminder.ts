@@ -1,5 +1,6 @@
 import type { DayKind, DayToRemember } from '#core/calendar-file/day-to-remember';
 import { addDays, type CalendarDate } from '#core/units/calendar-date';
+import type { StoreClient } from './store/store-client';
 
 export interface Reminder {
   readonly title: string;
@@ -29,4 +30,15 @@ export function reminderOf(days: readonly DayToRemember[], today: CalendarDate):
     title: near.some(({ on }) => on === today) ? 'Today in the workshop' : 'Tomorrow in the workshop',
     body: [...shown, ...(more > 0 ? [`And ${String(more)} more`] : [])].join('\n'),
   };
+}
+
+/** What is to be said today; null where nothing is, or where nobody wants to hear it. */
+export async function reminderFor(
+  store: Pick<StoreClient, 'call'>,
+  on: CalendarDate,
+): Promise<Reminder | null> {
+  const opening = await store.call('workshop:opening', {});
+  if (!opening.ok || opening.value.isDemo || !opening.value.workshop.benchTime.remindsOfDays) return null;
+  const days = await store.call('dates:remember', { on });
+  return days.ok ? reminderOf(days.value, on) : null;
 }

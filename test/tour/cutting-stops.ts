@@ -1,0 +1,134 @@
+import type { Page } from '@playwright/test';
+import { calendarDate } from '#core/units/calendar-date';
+import { lengthFromInches } from '#core/units/length';
+import { askStore } from '#test/helpers/ask-store';
+import { closeDialog, listProjects, openAt, projectNamed, type Stop } from './stops';
+
+/** The piece whose cutting the tour plans, and a fabric of the demo that its dark patches are cut from. */
+const PIECE = 'Night garden throw';
+const CLOTH = 'Kettle blue';
+
+/** Cutting plans in every state: nothing asked, planned, what is asked changed, at the table, cut in part. */
+export const cuttingStops: readonly Stop[] = [
+  {
+    name: 'cutting-empty',
+    go: async (page) => {
+      await openCutting(page, 'Sill runner');
+      const list = page.getByRole('checkbox', { name: /^Patch sizes/ });
+      await list.waitFor();
+      if (await list.isChecked()) await list.click();
+      await page.getByRole('heading', { name: 'Nothing to cut yet' }).waitFor();
+    },
+  },
+  {
+    name: 'cutting-plan',
+    go: async (page) => {
+      await planAnew(page);
+      await chooseCloth(page);
+      await planned(page);
+    },
+  },
+  {
+    name: 'cutting-compared',
+    go: async (page) => {
+      await page.getByRole('button', { name: 'Compare with buying it all new' }).click();
+      await page.getByRole('columnheader', { name: 'All bought new' }).waitFor();
+    },
+  },
+  dialog('cutting-cloth', /^Choose the cloth for/),
+  dialog('cutting-patches', 'Add patches by hand'),
+  dialog('cutting-other-piece', 'Cut for another piece too'),
+  dialog('cutting-table-and-leftovers', 'Table and leftovers'),
+  {
+    name: 'cutting-table',
+    go: async (page) => {
+      await page.getByRole('button', { name: 'Cut by this plan' }).click();
+      await page.getByRole('heading', { level: 1, name: 'Cut by the plan' }).waitFor();
+    },
+  },
+  {
+    name: 'cutting-begun',
+    go: async (page) => {
+      const first = page.getByRole('checkbox', { name: /step 1$/ }).first();
+      if (!(await first.isChecked())) await page.getByRole('button', { name: /^Tick step/ }).click();
+      await page
+        .getByRole('checkbox', { name: /step 1$/, checked: true })
+        .first()
+        .waitFor();
+    },
+  },
+  {
+    name: 'cutting-out-of-date',
+    go: async (page) => {
+      await buyMore(page);
+      await openCutting(page, PIECE);
+      await page.getByText('Out of date').waitFor();
+    },
+  },
+];
+
+function dialog(name: string, button: string | RegExp): Stop {
+  return {
+    name: `dialog-${name}`,
+    go: async (page) => {
+      await page.getByRole('button', { name: button }).first().click();
+      await page.getByRole('dialog').waitFor();
+    },
+    leave: closeDialog,
+  };
+}
+
+async function openCutting(page: Page, piece: string): Promise<void> {
+  const { id } = projectNamed(await listProjects(page), piece);
+  await openAt(`/cutting?project=${id}`, /Plan the cutting|Cut by the plan/)(page);
+}
+
+/** The page of a plan that is being made, with the whole top's patches, whether one is kept already or not. */
+async function planAnew(page: Page): Promise<void> {
+  const { stages } = projectNamed(await listProjects(page), PIECE);
+  const stageId = stages.find(({ kind }) => kind === 'piecing')?.id;
+  if (stageId === undefined) throw new Error(`${PIECE} is not pieced`);
+  const kept = await askStore(page, 'calculation:list', { stageId });
+  if (!kept.some(({ calculator }) => calculator === 'top')) {
+    await askStore(page, 'calculation:keep', { stageId, calculator: 'top', ownInput: {} });
+    // What was read before is not read again by itself when the store is asked from outside the page.
+    await page.reload();
+    await page.locator('h1').waitFor();
+  }
+  await openCutting(page, PIECE);
+  const change = page.getByRole('button', { name: 'Change the plan' });
+  await change.or(page.getByRole('button', { name: 'Cut by this plan' })).waitFor();
+  if (await change.isVisible()) await change.click();
+  await planned(page);
+}
+
+async function chooseCloth(page: Page): Promise<void> {
+  const choose = page.getByRole('button', { name: /^Choose the cloth for/ });
+  if ((await choose.count()) === 0) return;
+  await choose.first().click();
+  await page.getByRole('radio', { name: CLOTH }).first().check();
+  await page.getByRole('button', { name: 'Cut from it' }).click();
+  await page.getByRole('dialog').waitFor({ state: 'detached' });
+}
+
+/** A fat quarter more of the cloth that is being cut. */
+async function buyMore(page: Page): Promise<void> {
+  const { items } = await askStore(page, 'fabric:list', { search: CLOTH });
+  const fabricId = items[0]?.fabric.id;
+  if (fabricId === undefined) throw new Error(`The demo has no ${CLOTH}`);
+  await askStore(page, 'ledger:buy', {
+    ...{ fabricId, kind: 'fat-quarter', size: { width: lengthFromInches(21), length: lengthFromInches(18) } },
+    ...{ costMinor: 350, on: calendarDate('2027-02-28'), note: '' },
+  });
+  await page.reload();
+  await page.locator('h1').waitFor();
+}
+
+async function planned(page: Page): Promise<void> {
+  await page.getByText(/Searched for|Everything worth trying/).waitFor();
+}
+
+/** The address of the sheet of the plan that the tour has kept. */
+export async function cuttingSheet(page: Page): Promise<string> {
+  return `/sheets/cutting/${projectNamed(await listProjects(page), PIECE).id}?paper=letter`;
+}
