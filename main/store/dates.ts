@@ -17,6 +17,7 @@ import { projectOf, touchProject } from './project-rows';
 import { textOf } from './rows';
 import { stagesByProject } from './stage-rows';
 import { tripsByProject } from './trip-rows';
+import { minutesByStage } from './work-rows';
 import { readWorkshop } from './workshop';
 
 export function plannedDates(store: ReadableStore, question: ChannelInput<'dates:plan'>): PlannedDates {
@@ -61,8 +62,22 @@ export function moveDays(
 
 /** All that is left to do on the pieces that are not put away, with the days as they would be moved. */
 function loadOf(store: ReadableStore, { on, moves }: ChannelInput<'dates:plan'>): WorkshopLoad {
-  const projects = openPieces(store).map((open) => withMoves(open, moves));
+  const open = openPieces(store);
+  const clocked = minutesByStage(
+    store,
+    open.map(({ project }) => project.id),
+  );
+  const projects = open.map((one) => withMoves(withClock(one, clocked), moves));
   return loadOfProjects(projects, readWorkshop(store), on);
+}
+
+/** Of a stage that was worked on, what is left of its estimate; one that took longer is as good as done. */
+function withClock(open: Open, clocked: ReadonlyMap<string, number>): Open {
+  const stages = open.stages.map((stage) => ({
+    ...stage,
+    estimateMinutes: Math.max(0, stage.estimateMinutes - (clocked.get(stage.id) ?? 0)),
+  }));
+  return { ...open, stages };
 }
 
 /** What is read of a piece to plan it. */

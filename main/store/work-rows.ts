@@ -36,6 +36,17 @@ export function workOfStage(store: ReadableStore, stageId: StageId): readonly Wo
   }));
 }
 
+/** Minutes clocked on each stage of these projects; a stage without any is not among them. */
+export function minutesByStage(
+  store: ReadableStore,
+  projectIds: readonly string[],
+): ReadonlyMap<string, number> {
+  const sql = `SELECT stage_id, sum(minutes) AS minutes FROM work JOIN stage ON stage.id = stage_id
+    WHERE minutes IS NOT NULL AND project_id IN (SELECT value FROM json_each(?)) GROUP BY stage_id`;
+  const rows = allRows(store, sql, JSON.stringify(projectIds));
+  return new Map(rows.map((row) => [textOf(row, 'stage_id'), numberOf(row, 'minutes')]));
+}
+
 export function countedWork(store: ReadableStore): readonly CountedWork[] {
   const sql = 'SELECT * FROM work WHERE minutes IS NOT NULL AND done_what IS NOT NULL ORDER BY seq';
   return allRows(store, sql).map((row) => ({ minutes: numberOf(row, 'minutes'), done: doneOf(row) }));

@@ -27,7 +27,7 @@ type PlannedTrip = OpenProject['trips'][number];
 
 /**
  * What is left to do on the open projects, those in hand first. A project with nothing left is not among them. A stage takes
- * its whole estimate until it is done; quilting that is sent out then waits for the turn-around. What is away comes back on
+ * the minutes it is given here until it is done; quilting that is sent out then waits for the turn-around. What is away comes back on
  * its promised day, or after the usual turn-around where none was promised; what is overdue is expected every day. Stages
  * held up are planned as if they could go on.
  */

@@ -36,6 +36,8 @@ test('what is done in the demo leaves the maker’s own notebook untouched', asy
 });
 
 test('bench, piece and stage of a full workshop shut nobody out, by day or by night', async () => {
+  // Six whole pages are looked through rule by rule: on a busy machine that takes its time.
+  test.slow();
   const { page, close } = await launchProgram();
   await enterDemo(page);
   const inBothLooks = async (where: string): Promise<void> => {

@@ -61,6 +61,28 @@ describe('the dates of a workshop', () => {
   });
 });
 
+describe('what is clocked', () => {
+  test('is taken from what is left of a stage, and a stage that took longer is as good as done', () => {
+    const workshop = openWorkshop();
+    const { projectId, stages } = addProject(workshop, { dueOn: in_(400) });
+    const doneOn = () => ask(workshop).projects.find(({ id }) => id === projectId)!.finishOn!;
+    const before = doneOn();
+    const clock = (minutes: number) =>
+      workshop.get('work:add', {
+        stageId: stages[0]!.id,
+        details: { on: TODAY, minutes, done: null, note: '' },
+      });
+    clock(stages[0]!.estimateMinutes - 60);
+    const later = doneOn();
+    expect(later < before).toBe(true);
+    clock(60);
+    const latest = doneOn();
+    expect(latest <= later).toBe(true);
+    clock(500);
+    expect(doneOn()).toBe(latest);
+  });
+});
+
 describe('moved days', () => {
   test('are kept as one change in words, and undone as one', () => {
     const workshop = openWorkshop();
