@@ -2,8 +2,8 @@ import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import type { Changed } from '#core/contract/projects';
 import type { StashKindId } from '#core/domain/ids';
-import { clothKind } from '#core/domain/stash';
-import type { StashKind } from '#core/domain/stash-kind';
+import { type ClothKind, clothKind } from '#core/domain/stash';
+import type { StashKind, StashKindDetails } from '#core/domain/stash-kind';
 import { type Result, success } from '#core/result';
 import { recordChange } from './changes';
 import {
@@ -14,6 +14,7 @@ import {
   type ReadableStore,
   type Row,
   updateRow,
+  type WritableStore,
   write,
 } from './handles';
 import { notFound } from './lookups';
@@ -29,21 +30,29 @@ export function keepStashKind(
   store: ReadableStore,
   { kindId, details }: ChannelInput<'kind:keep'>,
 ): Result<ChannelOutput<'kind:keep'>, Problem> {
-  const { form, name, width, length, count, isHidden } = details;
-  const columns = { form, name, width, length, count, is_hidden: isHidden ? 1 : 0 };
+  const { name } = details;
   if (kindId === null) {
-    return recordChange(store, `Added the kind “${name}”`, (writable) => {
-      const id = store.surroundings.newId() as StashKindId;
-      const position = oneNumber(writable, 'SELECT coalesce(max(position), -1) + 1 FROM stash_kind');
-      insertRow(writable, 'stash_kind', { id, ...columns, position });
-      return success({ kindId: id });
-    });
+    return recordChange(store, `Added the kind “${name}”`, (writable) =>
+      success({ kindId: addKind(writable, details) }),
+    );
   }
   if (nameOfKind(store, kindId) === null) return notFound('kind');
   return recordChange(store, `Changed the kind “${name}”`, (writable) => {
-    updateRow(writable, 'stash_kind', kindId, columns);
+    updateRow(writable, 'stash_kind', kindId, columnsOf(details));
     return success({ kindId });
   });
+}
+
+/** The kind of this form with this name, the last in order where it is not in the list yet. */
+export function kindNamed(store: WritableStore, form: ClothKind, name: string): StashKindId {
+  const known = oneRow(
+    store,
+    'SELECT id FROM stash_kind WHERE form = ? AND name = ? ORDER BY position',
+    form,
+    name,
+  );
+  if (known !== undefined) return textOf(known, 'id') as StashKindId;
+  return addKind(store, { form, name, width: null, length: null, count: null, isHidden: false });
 }
 
 export function deleteStashKind(
@@ -56,6 +65,17 @@ export function deleteStashKind(
     write(writable, 'DELETE FROM stash_kind WHERE id = ?', kindId);
     return success({});
   });
+}
+
+function addKind(store: WritableStore, details: StashKindDetails): StashKindId {
+  const id = store.surroundings.newId() as StashKindId;
+  const position = oneNumber(store, 'SELECT coalesce(max(position), -1) + 1 FROM stash_kind');
+  insertRow(store, 'stash_kind', { id, ...columnsOf(details), position });
+  return id;
+}
+
+function columnsOf({ form, name, width, length, count, isHidden }: StashKindDetails) {
+  return { form, name, width, length, count, is_hidden: isHidden ? 1 : 0 };
 }
 
 function nameOfKind(store: ReadableStore, id: StashKindId): string | null {

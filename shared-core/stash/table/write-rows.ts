@@ -61,9 +61,12 @@ function cellsOf(
     notes: details.notes,
     'piece-number': piece === null ? '' : String(number),
     kind: piece?.kind ?? '',
+    'kind-name': piece?.kindName ?? '',
     size: '',
     'piece-width': piece === null ? '' : exactLength(piece.width),
     'piece-length': piece === null ? '' : exactLength(piece.length),
+    'unit-length': piece?.unitLength == null ? '' : exactLength(piece.unitLength),
+    'piece-place': piece?.place ?? '',
     cost: piece === null ? '' : formatMoneyForEditing(moneyFromMinor(piece.costMinor, currency)),
     'bought-on': piece?.on ?? '',
   };
