@@ -1,8 +1,8 @@
 import type { Booking } from '#core/contract/stash';
 import type { BookingId, ClothPieceId, FabricId, LedgerEntryId, ProjectId, StageId } from '#core/domain/ids';
-import { entryKind, type LedgerEntry } from '#core/domain/stash';
+import { clothKind, entryKind, type LedgerEntry } from '#core/domain/stash';
 import { allRows, type ReadableStore, type Row } from './handles';
-import { choiceOf, dateOf, flagOf, groupRows, numberOf, textOf, textOrNullOf } from './rows';
+import { choiceOf, dateOf, flagOf, groupRows, numberOf, numberOrNullOf, textOf, textOrNullOf } from './rows';
 
 /** The bookings of one fabric, newest first. */
 export function bookingsOfFabric(store: ReadableStore, fabricSeq: number): readonly Booking[] {
@@ -32,7 +32,8 @@ function readBookings(store: ReadableStore, condition: string, value: number): r
   const entries = allRows(
     store,
     `SELECT entry.*, booking.id AS booking_id, booking.note, booking.on_date, booking.recorded_at, booking.stage_id,
-      project.id AS project_id, cloth_piece.id AS piece_id, cloth_piece.width AS piece_width,
+      project.id AS project_id, cloth_piece.id AS piece_id, cloth_piece.width AS piece_width, cloth_piece.kind AS piece_kind,
+      cloth_piece.unit_length,
       was.id AS reverses_id, was.kind AS reverses_kind
     FROM booking JOIN ledger_entry AS entry ON entry.booking_seq = booking.seq
     JOIN cloth_piece ON cloth_piece.seq = entry.piece_seq
@@ -93,5 +94,10 @@ function toEntry(row: Row): PiecedEntry {
     on: dateOf(row, 'on_date'),
     recordedAt: numberOf(row, 'recorded_at'),
   };
-  return { ...entry, pieceWidth: numberOf(row, 'piece_width') };
+  return {
+    ...entry,
+    pieceWidth: numberOf(row, 'piece_width'),
+    pieceKind: choiceOf(row, 'piece_kind', clothKind.options),
+    unitLength: numberOrNullOf(row, 'unit_length'),
+  };
 }

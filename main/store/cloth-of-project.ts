@@ -4,7 +4,7 @@ import type { ClothOfProject } from '#core/contract/stash';
 import { type Result, success } from '#core/result';
 import { bookingsOfProject } from './bookings';
 import { costOfProject } from './fabric-cost';
-import { fabricOf, pieceOf, PIECES } from './fabric-rows';
+import { FABRICS, fabricOf, pieceOf, PIECES } from './fabric-rows';
 import { allRows, oneRow, type ReadableStore } from './handles';
 import { findProject } from './lookups';
 import { groupRows, lengthOf, numberOf } from './rows';
@@ -44,8 +44,7 @@ function heldPieces(store: ReadableStore, projectSeq: number): ClothOfProject['h
   );
   return holds.flatMap((hold) => {
     const [piece] = pieces.get(hold['piece_seq']) ?? [];
-    const fabric =
-      piece && oneRow(store, 'SELECT * FROM fabric WHERE seq = ?', numberOf(piece, 'fabric_seq'));
+    const fabric = piece && oneRow(store, `${FABRICS} WHERE seq = ?`, numberOf(piece, 'fabric_seq'));
     if (piece === undefined || fabric === undefined) return [];
     return [{ piece: pieceOf(piece), fabric: fabricOf(fabric), held: lengthOf(hold, 'own_hold') }];
   });

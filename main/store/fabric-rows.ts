@@ -1,5 +1,5 @@
 import type { FabricGlance } from '#core/contract/stash';
-import type { ClothPieceId, FabricId, PhotoId } from '#core/domain/ids';
+import type { ClothPieceId, FabricId, PhotoId, StashKindId } from '#core/domain/ids';
 import {
   type ClothPiece,
   clothKind,
@@ -7,9 +7,24 @@ import {
   type FabricDetails,
   printDirection,
 } from '#core/domain/stash';
-import { allRows, type ReadableStore, type Row, type Value } from './handles';
-import { choiceOf, flagOf, groupRows, lengthOf, numberOf, textOf, textOrNullOf } from './rows';
+import { allRows, type ReadableStore, type Row, type Value, type WritableStore } from './handles';
+import { placeAt } from './places';
+import {
+  choiceOf,
+  flagOf,
+  groupRows,
+  lengthOf,
+  lengthOrNullOf,
+  numberOf,
+  textOf,
+  textOrNullOf,
+} from './rows';
 
+/** Fabrics with the path of the place they lie in; what follows says which. */
+export const FABRICS =
+  'SELECT fabric.*, place.path AS place FROM fabric LEFT JOIN place ON place.id = fabric.place_id';
+
+/** A row of FABRICS. */
 export function fabricOf(row: Row): Fabric {
   return {
     id: textOf(row, 'id') as FabricId,
@@ -21,7 +36,7 @@ export function fabricOf(row: Row): Fabric {
     width: lengthOf(row, 'width'),
     isWashed: flagOf(row, 'is_washed'),
     supplier: textOf(row, 'supplier'),
-    place: textOf(row, 'place'),
+    place: textOrNullOf(row, 'place') ?? '',
     swatch: textOf(row, 'swatch'),
     notes: textOf(row, 'notes'),
     photoId: textOrNullOf(row, 'photo_id') as PhotoId | null,
@@ -29,7 +44,8 @@ export function fabricOf(row: Row): Fabric {
   };
 }
 
-export function fabricColumns(details: FabricDetails): Readonly<Record<string, Value>> {
+/** The columns of a fabric; the place it lies in is made where it is not there yet. */
+export function fabricColumns(store: WritableStore, details: FabricDetails): Readonly<Record<string, Value>> {
   return {
     name: details.name,
     print: details.print,
@@ -39,7 +55,7 @@ export function fabricColumns(details: FabricDetails): Readonly<Record<string, V
     width: details.width,
     is_washed: details.isWashed ? 1 : 0,
     supplier: details.supplier,
-    place: details.place,
+    place_id: placeAt(store, details.place),
     swatch: details.swatch,
     notes: details.notes,
   };
@@ -60,7 +76,8 @@ export function glancesOf(store: ReadableStore, rows: readonly Row[]): readonly 
 
 /** Pieces with the sums of their ledger; what follows says which. */
 export const PIECES = `SELECT cloth_piece.seq, cloth_piece.id, cloth_piece.fabric_seq, fabric.id AS fabric_id,
-    cloth_piece.kind, cloth_piece.width, there, held, value_minor
+    cloth_piece.kind, cloth_piece.kind_id, cloth_piece.unit_length, cloth_piece.width, there, held, value_minor,
+    (SELECT path FROM piece_place JOIN place ON place.id = place_id WHERE piece_place.id = cloth_piece.id) AS place
   FROM cloth_piece JOIN piece_sum ON piece_sum.piece_seq = cloth_piece.seq
   JOIN fabric ON fabric.seq = cloth_piece.fabric_seq`;
 
@@ -69,6 +86,9 @@ export function pieceOf(row: Row): ClothPiece {
     id: textOf(row, 'id') as ClothPieceId,
     fabricId: textOf(row, 'fabric_id') as FabricId,
     kind: choiceOf(row, 'kind', clothKind.options),
+    kindId: textOrNullOf(row, 'kind_id') as StashKindId | null,
+    unitLength: lengthOrNullOf(row, 'unit_length'),
+    place: textOrNullOf(row, 'place') ?? '',
     width: lengthOf(row, 'width'),
     there: lengthOf(row, 'there'),
     held: lengthOf(row, 'held'),

@@ -9,7 +9,7 @@ import { bookingsOfFabric } from './bookings';
 import { removeRow } from './change-flip';
 import { recordChange } from './changes';
 import { worthOfFabric } from './fabric-cost';
-import { fabricColumns, glancesOf } from './fabric-rows';
+import { FABRICS, fabricColumns, glancesOf } from './fabric-rows';
 import { fabricPage } from './fabric-search';
 import { insertRow, oneRow, type ReadableStore, updateRow, write } from './handles';
 import { findFabric, notFound } from './lookups';
@@ -24,7 +24,7 @@ export function openFabric(
   store: ReadableStore,
   { fabricId }: ChannelInput<'fabric:open'>,
 ): Result<FabricPage, Problem> {
-  const row = oneRow(store, 'SELECT * FROM fabric WHERE id = ? AND deleted_at IS NULL', fabricId);
+  const row = oneRow(store, `${FABRICS} WHERE fabric.id = ? AND deleted_at IS NULL`, fabricId);
   if (row === undefined) return notFound('fabric');
   const [glance] = glancesOf(store, [row]);
   if (glance === undefined) return notFound('fabric');
@@ -43,7 +43,7 @@ export function createFabric(
   return recordChange(store, `Added “${details.name}” to the stash`, (writable) => {
     const { newId, now } = store.surroundings;
     const fabricId = newId() as FabricId;
-    insertRow(writable, 'fabric', { id: fabricId, ...fabricColumns(details), created_at: now() });
+    insertRow(writable, 'fabric', { id: fabricId, ...fabricColumns(writable, details), created_at: now() });
     return success({ fabricId });
   });
 }
@@ -55,7 +55,7 @@ export function changeFabric(
   const fabric = findFabric(store, fabricId);
   if (!fabric.ok) return fabric;
   return recordChange(store, `Changed “${details.name}”`, (writable) => {
-    updateRow(writable, 'fabric', fabricId, fabricColumns(details));
+    updateRow(writable, 'fabric', fabricId, fabricColumns(writable, details));
     return success({});
   });
 }

@@ -21,12 +21,14 @@ import { takeBack } from './ledger-take-back';
 import { addPhoto, removePhoto, setFabricPhoto } from './photos';
 import { isEmptyNotebook, listProjects, openProject } from './project-glances';
 import { archiveProject, changeProject, createProject, deleteProject, duplicateProject } from './projects';
+import { addPlace, deletePlace, lieInPlace, listPlaces, movePlace, renamePlace } from './places';
 import { restoreBackup } from './restore';
 import { bringTableIn, previewTable } from './stash-import';
 import { standAt } from './stand-at';
 import { followPlan } from './follow-plan';
 import { moveStage } from './stage-moves';
 import { deleteStagePlan, keepStagePlan, listStagePlans } from './stage-plans';
+import { deleteStashKind, keepStashKind, listStashKinds } from './stash-kinds';
 import { addStage, changeStage, removeStage, reorderStage, repeatStage, setUpStage } from './stages';
 import { packTrip, tellTrip, untellTrip } from './trip-words';
 import { addTrip, changeTrip, receiveBack, removeTrip, sendOut } from './trips';
@@ -123,6 +125,15 @@ export const storeHandlers: StoreHandlers = {
   'cutting:remove': ({ store }, input) => removeCuttingPlan(store, input),
   'cutting:tick': ({ store }, input) => tickCut(store, input),
   'cutting:untick': ({ store }, input) => untickCut(store, input),
+  'place:list': ({ store }) => success(listPlaces(store)),
+  'place:add': ({ store }, input) => addPlace(store, input),
+  'place:rename': ({ store }, input) => renamePlace(store, input),
+  'place:move': ({ store }, input) => movePlace(store, input),
+  'place:delete': ({ store }, input) => deletePlace(store, input),
+  'piece:lie': ({ store }, input) => lieInPlace(store, input),
+  'kind:list': ({ store }) => success(listStashKinds(store)),
+  'kind:keep': ({ store }, input) => keepStashKind(store, input),
+  'kind:delete': ({ store }, input) => deleteStashKind(store, input),
   'dates:plan': ({ store }, input) => success(plannedDates(store, input)),
   'dates:mend': ({ store }, input) => success(mendDates(store, input)),
   'dates:remember': ({ store }, input) => success(daysToRemember(store, input)),

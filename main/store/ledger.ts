@@ -7,23 +7,40 @@ import { allocate } from '#core/units/allocate';
 import { recordChange } from './changes';
 import { insertRow, type ReadableStore } from './handles';
 import { appendBooking, type NewEntry } from './ledger-append';
+import { layPiece } from './places';
 import { findFabric, findPiece, findProject, heldBy, type PieceRef, wrongField } from './lookups';
 
 /** A new piece of cloth with what was paid for it. */
 export function buyCloth(
   store: ReadableStore,
-  { fabricId, kind, size, costMinor, on, note }: ChannelInput<'ledger:buy'>,
+  {
+    fabricId,
+    kind,
+    kindId = null,
+    size,
+    unitLength = null,
+    place,
+    costMinor,
+    on,
+    note,
+  }: ChannelInput<'ledger:buy'>,
 ): Result<ChannelOutput<'ledger:buy'>, Problem> {
   const fabric = findFabric(store, fabricId);
   if (!fabric.ok) return fabric;
+  if (unitLength !== null && size.length % unitLength !== 0) {
+    return wrongField(['size', 'length'], String(size.length), `a whole number of times ${unitLength}`);
+  }
   return recordChange(store, `Bought “${fabric.value.name}”`, (writable) => {
     const pieceId = store.surroundings.newId() as ClothPieceId;
     const pieceSeq = insertRow(writable, 'cloth_piece', {
       id: pieceId,
       fabric_seq: fabric.value.seq,
       kind,
+      kind_id: kindId,
       width: size.width,
+      unit_length: unitLength,
     });
+    layPiece(writable, pieceId, place ?? '');
     const entry = {
       pieceSeq,
       kind: 'bought',

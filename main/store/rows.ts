@@ -73,6 +73,10 @@ export function lengthOf(row: Row, column: string): Length {
   return lengthFromUnits(numberOf(row, column));
 }
 
+export function lengthOrNullOf(row: Row, column: string): Length | null {
+  return row[column] === null ? null : lengthOf(row, column);
+}
+
 /** The JSON value in a column; its shape is still unknown. */
 export function jsonOf(row: Row, column: string): unknown {
   try {

@@ -1,6 +1,6 @@
 import type { FabricDetails } from '#core/domain/stash';
 import type { PieceToAdd } from '#core/domain/stash-table';
-import { fabricOf } from './fabric-rows';
+import { FABRICS, fabricOf } from './fabric-rows';
 import { allRows, type ReadableStore } from './handles';
 import { numberOf, textOf } from './rows';
 
@@ -14,7 +14,7 @@ export interface KnownStash {
 
 export function knownStash(store: ReadableStore): KnownStash {
   const fabrics = new Map<string, number>();
-  for (const row of allRows(store, 'SELECT * FROM fabric WHERE deleted_at IS NULL ORDER BY seq DESC')) {
+  for (const row of allRows(store, `${FABRICS} WHERE deleted_at IS NULL ORDER BY seq DESC`)) {
     fabrics.set(sameness(fabricOf(row)), numberOf(row, 'seq'));
   }
   const pieces = new Map<string, number>();

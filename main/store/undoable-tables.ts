@@ -12,10 +12,13 @@ export const UNDOABLE_TABLES = [
   'calculation',
   'photo',
   'stage_plan',
+  'stash_kind',
+  'place',
   'fabric',
   'cutting_plan',
   'cut_step',
   'fabric_price',
+  'piece_place',
 ] as const;
 
 export type UndoableTable = (typeof UNDOABLE_TABLES)[number];

@@ -50,6 +50,12 @@ const BringInPage = lazy(async () => ({
 const TakeOutPage = lazy(async () => ({
   default: (await import('#renderer/features/stash/take-out-page')).TakeOutPage,
 }));
+const PlacesPage = lazy(async () => ({
+  default: (await import('#renderer/features/stash/places-page')).PlacesPage,
+}));
+const KindsPage = lazy(async () => ({
+  default: (await import('#renderer/features/stash/kinds-page')).KindsPage,
+}));
 const FabricPage = lazy(async () => ({
   default: (await import('#renderer/features/stash/fabric-page')).FabricPage,
 }));
@@ -95,6 +101,8 @@ const pages: readonly RouteObject[] = [
   { path: 'stash', element: <StashPage /> },
   { path: 'stash/bring-in', element: <BringInPage /> },
   { path: 'stash/take-out', element: <TakeOutPage /> },
+  { path: 'stash/places', element: <PlacesPage /> },
+  { path: 'stash/kinds', element: <KindsPage /> },
   { path: 'stash/:fabricId', element: <OfFabric>{(id) => <FabricPage key={id} fabricId={id} />}</OfFabric> },
   { path: 'workshop', element: <WorkshopPage /> },
   { path: '*', element: <NotFoundPage /> },

@@ -2,6 +2,7 @@ import { calculationChannels } from './calculations';
 import type { InputOf, OutputOf } from './channel';
 import { clockChannels } from './clock';
 import { contactChannels } from './contacts';
+import { placeChannels } from './places';
 import type { Problem } from './problem';
 import { cuttingChannels } from './cutting';
 import { dateChannels } from './dates';
@@ -22,6 +23,7 @@ export const storeChannels = {
   ...stashChannels,
   ...stashTableChannels,
   ...cuttingChannels,
+  ...placeChannels,
   ...dateChannels,
   ...workshopChannels,
 };

@@ -1,9 +1,11 @@
 import { z } from 'zod';
 import { calendarDate } from '#core/domain/dates';
-import { bookingId, clothPieceId, fabricId, projectId, stageId } from '#core/domain/ids';
+import { bookingId, clothPieceId, fabricId, projectId, stageId, stashKindId } from '#core/domain/ids';
 import type { BookingId, ClothPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
+import { placePath } from '#core/domain/place';
 import { clothKind, clothLength, clothWidth, fabricDetails } from '#core/domain/stash';
-import type { ClothPiece, ClothPrice, Fabric, LedgerEntry } from '#core/domain/stash';
+import type { ClothKind, ClothPiece, ClothPrice, Fabric, LedgerEntry } from '#core/domain/stash';
+import { stashFilter, stashOrder } from '#core/domain/stash-filter';
 import { type Page, pageRequest, reads, writes } from './channel';
 import type { Changed } from './projects';
 
@@ -26,7 +28,11 @@ export interface Booking {
   readonly projectName: string | null;
   readonly stageId: StageId | null;
   readonly stageName: string | null;
-  readonly entries: readonly (LedgerEntry & { readonly pieceWidth: number })[];
+  readonly entries: readonly (LedgerEntry & {
+    readonly pieceWidth: number;
+    readonly pieceKind: ClothKind;
+    readonly unitLength: number | null;
+  })[];
   /**
    * Cloth used up by this step, (1/320 mm)²: cut less leftovers, or discarded; and what the step cost: the price of cloth
    * bought, else the value that left with the cloth. Negative where something was taken back.
@@ -72,8 +78,18 @@ const size = z.object({ width: clothWidth, length: clothLength });
 const note = z.string().trim().max(500);
 
 export const stashChannels = {
-  /** By name: the fabrics that have, for every word of `search`, a word that begins with it. */
-  'fabric:list': reads<Page<FabricGlance>>()(z.object({ search: z.string().max(200), ...pageRequest })),
+  /**
+   * The fabrics that have, for every word of `search`, a word that begins with it (give or take a letter, where none does) and
+   * that pass `filter`; by name unless `order` says otherwise.
+   */
+  'fabric:list': reads<Page<FabricGlance>>()(
+    z.object({
+      search: z.string().max(200),
+      filter: stashFilter.optional(),
+      order: stashOrder.optional(),
+      ...pageRequest,
+    }),
+  ),
   'fabric:open': reads<FabricPage>()(z.object({ fabricId })),
   'fabric:create': writes<Changed & { readonly fabricId: FabricId }>()(z.object({ details: fabricDetails })),
   'fabric:change': writes<Changed>()(z.object({ fabricId, details: fabricDetails })),
@@ -88,11 +104,15 @@ export const stashChannels = {
     }),
   ),
 
+  /** `kindId` names one of the maker's kinds; `unitLength` is the length of one of what is told by number, of which `size` holds a whole number. */
   'ledger:buy': writes<Changed & { readonly pieceId: ClothPieceId }>()(
     z.object({
       fabricId,
       kind: clothKind,
+      kindId: stashKindId.nullable().optional(),
       size,
+      unitLength: clothLength.nullable().optional(),
+      place: placePath.optional(),
       costMinor: z.int().min(0).max(100_000_000),
       on: calendarDate,
       note,

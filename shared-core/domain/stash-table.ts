@@ -21,9 +21,12 @@ export const stashColumn = z.enum([
   'notes',
   'piece-number',
   'kind',
+  'kind-name',
   'size',
   'piece-width',
   'piece-length',
+  'unit-length',
+  'piece-place',
   'cost',
   'bought-on',
 ]);
@@ -46,8 +49,13 @@ export interface StashRow {
 
 export interface PieceToAdd {
   readonly kind: ClothKind;
+  /** The maker's own name of the kind; empty for none. */
+  readonly kindName: string;
   readonly width: Length;
   readonly length: Length;
+  /** Of one of what is told by number, and the place of its own: as of a piece of cloth in the stash. */
+  readonly unitLength: Length | null;
+  readonly place: string;
   readonly costMinor: number;
   readonly on: CalendarDate;
 }

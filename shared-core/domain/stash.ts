@@ -2,7 +2,17 @@ import { z } from 'zod';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { type Length, lengthFromUnits } from '#core/units/length';
 import { lengthField } from './fields';
-import type { BookingId, ClothPieceId, FabricId, LedgerEntryId, PhotoId, ProjectId, StageId } from './ids';
+import { placePath } from './place';
+import type {
+  BookingId,
+  ClothPieceId,
+  FabricId,
+  LedgerEntryId,
+  PhotoId,
+  ProjectId,
+  StageId,
+  StashKindId,
+} from './ids';
 
 /** Which way the print runs; a directional print fixes how a patch is cut. */
 export const printDirection = z.enum(['any', 'one-way', 'two-way']);
@@ -20,6 +30,10 @@ export const clothKind = z.enum([
   'backing',
   'wide-backing',
   'batting',
+  'batting-package',
+  'thread',
+  'needles',
+  'notions',
 ]);
 export type ClothKind = z.infer<typeof clothKind>;
 
@@ -29,7 +43,10 @@ export const clothWidth = lengthField({ title: 'Width' });
 
 const shortText = z.string().trim().max(120);
 
-/** What the maker says of a fabric. `swatch` is the color it is drawn in where it has no photo: six hex digits with a hash. */
+/**
+ * What the maker says of a fabric. `swatch` is the color it is drawn in where it has no photo: six hex digits with a hash.
+ * `place` is where it lies, every name from the room down: `Sewing room, shelf 2`.
+ */
 export const fabricDetails = z
   .object({
     name: z.string().trim().min(1).max(120),
@@ -40,7 +57,7 @@ export const fabricDetails = z
     width: clothWidth,
     isWashed: z.boolean(),
     supplier: shortText,
-    place: shortText,
+    place: placePath,
     swatch: z.string().regex(/^#[0-9a-f]{6}$/),
     notes: z.string().max(5_000),
   })
@@ -53,11 +70,18 @@ export interface Fabric extends FabricDetails {
   readonly createdAt: number;
 }
 
-/** A measured rectangle of one fabric. `there` and `held` are sums of its ledger, `valueMinor` what is left of its cost. */
+/**
+ * A measured rectangle of one fabric. `there` and `held` are sums of its ledger, `valueMinor` what is left of its cost.
+ * Where it is told by number, `unitLength` is the length of one of them; else null. `place` is its own, where it does not
+ * lie with the rest of its fabric; else empty.
+ */
 export interface ClothPiece {
   readonly id: ClothPieceId;
   readonly fabricId: FabricId;
   readonly kind: ClothKind;
+  readonly kindId: StashKindId | null;
+  readonly unitLength: Length | null;
+  readonly place: string;
   readonly width: Length;
   readonly there: Length;
   readonly held: Length;

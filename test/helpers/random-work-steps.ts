@@ -35,6 +35,8 @@ const SOURCES = {
   stagePlanId: 'SELECT id FROM stage_plan',
   pieceId: 'SELECT id FROM cloth_piece',
   bookingId: 'SELECT id FROM booking',
+  placeId: 'SELECT id FROM place',
+  kindId: 'SELECT id FROM stash_kind',
 } as const;
 
 type Named = keyof typeof SOURCES;
@@ -53,12 +55,20 @@ function step(name: StoreChannelName, named: readonly Named[], rest: (deed: Deed
 }
 
 const nameOf = (deed: Deed): string => `Piece ${deed.amount % 7}`;
+const placeOf = (deed: Deed): string =>
+  ['', 'Attic', 'Attic, shelf 1', 'Attic, shelf 1, bin', 'Hall'][deed.amount % 5] ?? '';
 const cloth = (deed: Deed): Given => ({ length: 1 + (deed.amount % inches(30)), on: TODAY, note: '' });
 const project = (deed: Deed): Given => ({
   details: projectDetails({ name: nameOf(deed), hasSlit: deed.amount % 2 === 0 }),
 });
 const fabric = (deed: Deed): Given => ({
-  details: fabricDetails({ name: nameOf(deed), notes: `note ${deed.amount}` }),
+  details: fabricDetails({ name: nameOf(deed), notes: `note ${deed.amount}`, place: placeOf(deed) }),
+});
+const kind = (deed: Deed): Given => ({
+  details: {
+    ...{ form: clothKind.options[deed.amount % clothKind.options.length], name: nameOf(deed) },
+    ...{ width: null, length: inches(9), count: 4, isHidden: deed.amount % 2 === 0 },
+  },
 });
 const trip = (deed: Deed): Given => ({
   details: { ...tripWith(nameOf(deed)), sentOn: TODAY, priceMinor: deed.amount },
@@ -163,8 +173,23 @@ export const steps: readonly UnvalidatedStep[] = [
     size: { width: inches(18 + (deed.pick[2] % 30)), length: inches(1 + (deed.amount % 100)) },
     costMinor: deed.amount % 9_973,
     on: TODAY,
+    place: placeOf(deed),
     note: '',
   })),
+  step('place:add', [], (deed) => ({ path: `Room ${deed.amount % 3}, shelf ${deed.pick[0] % 3}` })),
+  step('place:rename', ['placeId'], (deed) => ({ name: `Name ${deed.amount % 4}` })),
+  {
+    name: 'place:move',
+    input: (workshop, deed) => {
+      const [placeId, parentId] = [0, 1].map((at) => idFrom(workshop, SOURCES.placeId, deed.pick[at] ?? 0));
+      return placeId === null ? null : { placeId, parentId: deed.amount % 4 === 0 ? null : parentId };
+    },
+  },
+  step('place:delete', ['placeId'], () => ({})),
+  step('piece:lie', ['pieceId'], (deed) => ({ path: placeOf(deed) })),
+  step('kind:keep', ['kindId'], kind),
+  step('kind:keep', [], (deed) => ({ kindId: null, ...kind(deed) })),
+  step('kind:delete', ['kindId'], () => ({})),
   step('ledger:set-aside', ['pieceId', 'projectId'], (deed) => ({
     ...cloth(deed),
     ...(deed.pick[2] % 3 === 0 ? { knowingly: true } : {}),

@@ -5,6 +5,8 @@ import { cuttingPlans } from './0040-cutting-plans';
 import { contacts } from './0050-contacts';
 import { workOfStages } from './0060-work';
 import { stageSetUp } from './0070-stage-set-up';
+import { kindsAndPlaces } from './0080-kinds-and-places';
+import { shelfOfFabrics } from './0090-shelf';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
@@ -16,6 +18,8 @@ export const migrations: readonly Migration[] = [
   contacts,
   workOfStages,
   stageSetUp,
+  kindsAndPlaces,
+  shelfOfFabrics,
 ];
 
 /** The format this program writes; a file beyond it is refused untouched. */

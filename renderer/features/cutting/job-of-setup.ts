@@ -22,7 +22,7 @@ export interface Shelf {
 }
 
 /** Made up already, or no cloth to cut patches from. */
-const NEVER_CUT: readonly ClothKind[] = ['bias-made-up', 'batting'];
+const NEVER_CUT: readonly ClothKind[] = ['bias-made-up', 'batting', 'batting-package'];
 /** Ends of these are straight: they were cut with a ruler. */
 const STRAIGHT: readonly ClothKind[] = ['precut-strips', 'precut-squares', 'leftover'];
 /** Cloth that may still have its selvages. */
@@ -33,9 +33,11 @@ export function freeToCut({ id, there, held }: ClothPiece, ownHolds: Shelf['ownH
   return Math.max(0, Math.min(there, there - held + (ownHolds.get(id) ?? 0)));
 }
 
-/** The pieces of a fabric that could be cut, left out or not. */
+/** The pieces of a fabric that could be cut, left out or not; what is told by number is no one piece of cloth. */
 export function cuttablePieces({ pieces }: ClothOnShelf, ownHolds: Shelf['ownHolds']): readonly ClothPiece[] {
-  return pieces.filter((piece) => !NEVER_CUT.includes(piece.kind) && freeToCut(piece, ownHolds) > 0);
+  return pieces.filter(
+    (piece) => !NEVER_CUT.includes(piece.kind) && piece.unitLength === null && freeToCut(piece, ownHolds) > 0,
+  );
 }
 
 /**

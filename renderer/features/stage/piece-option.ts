@@ -15,7 +15,7 @@ interface FoundFabric {
   readonly pieces: readonly ClothPiece[];
 }
 
-/** The pieces that can be cut: what this project has set aside first, then everything found that is not used up. */
+/** The pieces that can be cut: what this project has set aside first, then everything found that is not used up and is measured. */
 export function pieceOptions(
   found: readonly FoundFabric[],
   held: ClothOfProject['held'],
@@ -23,7 +23,7 @@ export function pieceOptions(
   const ownHold = new Map(held.map((one) => [one.piece.id, one.held]));
   const options = found.flatMap(({ fabric, pieces }) =>
     pieces
-      .filter((piece) => piece.there > 0)
+      .filter((piece) => piece.there > 0 && piece.unitLength === null)
       .map((piece): PieceOption => {
         const own = ownHold.get(piece.id) ?? 0;
         return { fabric, piece, free: lengthFromUnits(piece.there - piece.held + own), isHeld: own > 0 };

@@ -28,8 +28,8 @@ export function AddFabricDialog({ onClose }: { readonly onClose: () => void }) {
   const hasMore = useRef(false);
   const keeping = useKeepFabric();
   const navigate = useNavigate();
-  // A color the maker chose herself is never changed by a photo.
-  const colorBefore = useRef(NO_COLOR);
+  // A color the maker chose herself, or wrote, is never changed by a photo.
+  const before = useRef({ swatch: NO_COLOR, words: '' });
   const latest = useRef(draft);
   useLayoutEffect(() => {
     latest.current = draft;
@@ -39,7 +39,7 @@ export function AddFabricDialog({ onClose }: { readonly onClose: () => void }) {
     setDraft(start);
     forgetDraft();
     setPhoto(null);
-    colorBefore.current = NO_COLOR;
+    before.current = { swatch: NO_COLOR, words: '' };
     setRound(round + 1);
   };
   const changeFabric = (fabric: FabricDetails) => setDraft(withFabric(draft, fabric));
@@ -47,11 +47,20 @@ export function AddFabricDialog({ onClose }: { readonly onClose: () => void }) {
     setIsPicture(true);
     setPhoto(file);
     if (file === null) return;
-    void photoColor(file).then((swatch) => {
+    void photoColor(file).then((seen) => {
+      if (seen === null) return;
       const { fabric, piece } = latest.current;
-      if (swatch === null || fabric.swatch !== colorBefore.current) return;
-      colorBefore.current = swatch;
-      setDraft({ fabric: { ...fabric, swatch }, piece });
+      const isOwnColor = fabric.swatch !== before.current.swatch;
+      const isOwnWords = fabric.colorWords !== before.current.words;
+      before.current = seen;
+      setDraft({
+        fabric: {
+          ...fabric,
+          swatch: isOwnColor ? fabric.swatch : seen.swatch,
+          colorWords: isOwnWords ? fabric.colorWords : seen.words,
+        },
+        piece,
+      });
     });
   };
   const add = async () => {

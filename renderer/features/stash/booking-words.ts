@@ -1,10 +1,9 @@
 import type { Booking } from '#core/contract/stash';
-import type { ClothPieceId } from '#core/domain/ids';
 import type { ClothKind, EntryKind } from '#core/domain/stash';
 import { type Length, lengthFromUnits } from '#core/units/length';
 import type { LengthDisplay } from '#core/units/unit-system';
 import { andList } from '#renderer/text/field-problems';
-import { lengthBooked, pieceInWords, pieceSize } from './cloth-words';
+import { amountBooked, pieceInWords, pieceSize } from './cloth-words';
 
 /** What a booking did, as words round the name of the project it was for. */
 export interface BookingWords {
@@ -17,25 +16,23 @@ export interface BookingWords {
 
 interface Step {
   readonly kind: EntryKind;
-  readonly pieceId: ClothPieceId;
+  readonly pieceKind: ClothKind;
   readonly width: Length;
+  readonly unitLength: Length | null;
   readonly lengthChange: number;
   readonly heldChange: number;
   readonly costChange: number;
 }
 
-/** What is known of the fabric: its width, and the kinds of its pieces; one that is used up is known by its booking alone. */
-export interface KnownCloth {
-  readonly ledger: readonly Booking[];
-  readonly kinds: ReadonlyMap<ClothPieceId, ClothKind>;
-  readonly width: Length;
-}
-
 /** `Cut 10 in for` … `kept 1 leftover, 12 × 10 in`. What was taken back is told by what it had been. */
-export function bookingWords(booking: Booking, known: KnownCloth, display: LengthDisplay): BookingWords {
+export function bookingWords(
+  booking: Booking,
+  ledger: readonly Booking[],
+  display: LengthDisplay,
+): BookingWords {
   const isTakingBack = booking.entries.some(({ kind }) => kind === 'taken-back');
-  const steps = isTakingBack ? originalSteps(booking, known.ledger) : booking.entries.map(stepOf);
-  const { before, after } = stepWords(steps, booking.projectName !== null, known, display);
+  const steps = isTakingBack ? originalSteps(booking, ledger) : booking.entries.map(stepOf);
+  const { before, after } = stepWords(steps, booking.projectName !== null, display);
   return { before: isTakingBack ? `Took back: ${lowered(before)}` : before, after, isTakingBack };
 }
 
@@ -45,25 +42,30 @@ function originalSteps(booking: Booking, ledger: readonly Booking[]): readonly S
 }
 
 function stepOf(entry: Booking['entries'][number]): Step {
-  const { kind, pieceId, lengthChange, heldChange, costChange, pieceWidth } = entry;
-  return { kind, pieceId, lengthChange, heldChange, costChange, width: lengthFromUnits(pieceWidth) };
+  const { kind, pieceKind, lengthChange, heldChange, costChange, pieceWidth, unitLength } = entry;
+  return {
+    ...{ kind, pieceKind, lengthChange, heldChange, costChange },
+    width: lengthFromUnits(pieceWidth),
+    unitLength: unitLength === null ? null : lengthFromUnits(unitLength),
+  };
 }
 
 function stepWords(
   steps: readonly Step[],
   hasProject: boolean,
-  known: KnownCloth,
   display: LengthDisplay,
 ): Pick<BookingWords, 'before' | 'after'> {
   const first = steps.find(({ kind }) => kind !== 'leftover');
   if (first === undefined) return { before: 'A booking', after: '' };
-  const text = (units: number) => lengthBooked(lengthFromUnits(Math.abs(units)), display);
-  const { lengthChange, heldChange, costChange, width, pieceId } = first;
+  const { lengthChange, heldChange, costChange, width, unitLength, pieceKind } = first;
+  const text = (units: number) => {
+    const length = lengthFromUnits(Math.abs(units));
+    return amountBooked({ kind: pieceKind, length, unitLength }, display);
+  };
   switch (first.kind) {
     case 'bought': {
-      const piece = { width, length: lengthFromUnits(lengthChange) };
-      const kind = known.kinds.get(pieceId) ?? (width === known.width ? 'yardage' : null);
-      const words = kind === null ? pieceSize(piece, display) : pieceInWords({ ...piece, kind }, display);
+      const piece = { kind: pieceKind, width, unitLength, length: lengthFromUnits(lengthChange) };
+      const words = pieceInWords(piece, display);
       const verb = costChange > 0 ? 'Bought' : 'Came in:';
       return { before: `${verb} ${words}`, after: '' };
     }

@@ -8,7 +8,8 @@ import { Form } from '#renderer/ui/form';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { TextField } from '#renderer/ui/text-field';
 import { BoughtFields } from './bought-fields';
-import { emptyPiece } from './fabric-draft';
+import { emptyPiece, purchaseOf } from './fabric-draft';
+import { PlaceField } from './place-field';
 import styles from './stash.module.css';
 
 interface BuyDialogProps {
@@ -21,9 +22,8 @@ export function BuyDialog({ fabric, onClose }: BuyDialogProps) {
   const [piece, setPiece] = useState(() => emptyPiece(today()));
   const buying = useWrite('ledger:buy');
   const buy = async () => {
-    const { kind, size, costMinor, on, note } = piece;
-    if (size === null) return;
-    const bought = { fabricId: fabric.id, kind, size, costMinor: costMinor ?? 0, on: on ?? today(), note };
+    const bought = purchaseOf(piece, fabric.id, today());
+    if (bought === null) return;
     const answer = await buying.write(bought);
     if (answer.ok) onClose();
   };
@@ -42,6 +42,12 @@ export function BuyDialog({ fabric, onClose }: BuyDialogProps) {
     >
       <Form id="buy" className={styles['stack']} onSubmit={() => void buy()}>
         <BoughtFields piece={piece} fabricWidth={fabric.width} autoFocus onChange={setPiece} />
+        <PlaceField
+          label="Lies elsewhere"
+          help="Only where it does not lie with the rest of this fabric."
+          value={piece.place}
+          onChange={(place) => setPiece({ ...piece, place })}
+        />
         <TextField
           label="Note"
           isOptional

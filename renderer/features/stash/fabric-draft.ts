@@ -1,6 +1,8 @@
 import { z } from 'zod';
+import type { ChannelInput } from '#core/contract/channels';
 import { calendarDate } from '#core/domain/dates';
 import { lengthField } from '#core/domain/fields';
+import { type FabricId, stashKindId } from '#core/domain/ids';
 import {
   clothKind,
   type ClothKind,
@@ -9,8 +11,9 @@ import {
   type FabricDetails,
   printDirection,
 } from '#core/domain/stash';
+import { measureOfKind, ONE_THING, type StashKind } from '#core/domain/stash-kind';
 import type { CalendarDate } from '#core/units/calendar-date';
-import { type Length, lengthFromInches } from '#core/units/length';
+import { type Length, lengthFromInches, lengthFromUnits } from '#core/units/length';
 import type { ClothSize } from '#core/units/parse-cloth-size';
 
 const width = lengthField({ title: 'Width' });
@@ -32,9 +35,13 @@ const fabricDraft = z.object({
 /** A piece of cloth as it is bought; without a size nothing is booked. */
 const pieceDraft = z.object({
   kind: clothKind,
+  kindId: stashKindId.nullable(),
+  /** Of one of them, where the kind is told by number; things that are only counted have none. */
   size: z.object({ width, length: clothLength }).nullable(),
+  count: z.int().nullable(),
   costMinor: z.int().nullable(),
   on: calendarDate.nullable(),
+  place: z.string(),
   note: z.string(),
 });
 export type PieceDraft = z.infer<typeof pieceDraft>;
@@ -59,7 +66,7 @@ export function emptyDraft(usualWidth: Length, on: CalendarDate): NewFabricDraft
 }
 
 export function emptyPiece(on: CalendarDate): PieceDraft {
-  return { kind: 'yardage', size: null, costMinor: null, on, note: '' };
+  return { kind: 'yardage', kindId: null, size: null, count: null, costMinor: null, on, place: '', note: '' };
 }
 
 /** The words of a fabric that exists, to be changed. */
@@ -98,4 +105,55 @@ export function kindOfSize(chosen: ClothKind, size: ClothSize): ClothKind {
   if (chosen !== 'yardage' || size.width !== FAT_WIDTH) return chosen;
   if (size.length === lengthFromInches(18)) return 'fat-quarter';
   return size.length === lengthFromInches(9) ? 'fat-eighth' : chosen;
+}
+
+/** The piece as one of the maker's kinds; a size or number that the kind before brought along gives way to its own. */
+export function withKind(piece: PieceDraft, kind: StashKind, before: StashKind | null): PieceDraft {
+  const size = usualSize(kind);
+  const isUntouched = piece.size === null || sameSize(piece.size, before && usualSize(before));
+  const isCountUntouched = piece.count === null || piece.count === before?.count;
+  return {
+    ...piece,
+    kind: kind.form,
+    kindId: kind.id,
+    size: isUntouched ? size : piece.size,
+    count: isCountUntouched ? kind.count : piece.count,
+  };
+}
+
+function usualSize({ width: across, length }: StashKind): ClothSize | null {
+  return across === null || length === null ? null : { width: across, length };
+}
+
+function sameSize(one: ClothSize, other: ClothSize | null): boolean {
+  return other !== null && one.width === other.width && one.length === other.length;
+}
+
+/** What the ledger is told of a piece; null while its size or number is missing. */
+export function purchaseOf(
+  piece: PieceDraft,
+  fabricId: FabricId,
+  today: CalendarDate,
+): ChannelInput<'ledger:buy'> | null {
+  const measured = measuredOf(piece);
+  if (measured === null) return null;
+  const { kind, kindId, costMinor, on, place, note } = piece;
+  return { fabricId, kind, kindId, ...measured, costMinor: costMinor ?? 0, on: on ?? today, place, note };
+}
+
+function measuredOf({ kind, size, count }: PieceDraft) {
+  const times = (one: Length) => lengthFromUnits(one * (count ?? 1));
+  switch (measureOfKind(kind)) {
+    case 'length':
+    case 'piece':
+      return size === null ? null : { size, unitLength: null };
+    case 'pack':
+      return size === null
+        ? null
+        : { size: { ...size, length: times(size.length) }, unitLength: size.length };
+    case 'count':
+      return count === null
+        ? null
+        : { size: { width: ONE_THING, length: times(ONE_THING) }, unitLength: ONE_THING };
+  }
 }

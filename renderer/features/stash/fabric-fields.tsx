@@ -5,6 +5,7 @@ import { Choice } from '#renderer/ui/choice';
 import { LengthField } from '#renderer/ui/length-field';
 import { TextField } from '#renderer/ui/text-field';
 import { ColorField } from './color-field';
+import { PlaceField } from './place-field';
 import styles from './stash.module.css';
 
 const DIRECTIONS: readonly { readonly value: PrintDirection; readonly words: string }[] = [
@@ -78,7 +79,11 @@ export function MoreFields({ details, onChange }: FabricFieldsProps) {
           onChange={(isWashed) => onChange({ ...details, isWashed })}
         />
       </div>
-      <TextField label="Where it lies" placeholder="Shelf 2" {...text('place')} />
+      <PlaceField
+        label="Where it lies"
+        value={details.place}
+        onChange={(place) => onChange({ ...details, place })}
+      />
       <TextField label="From whom" {...text('supplier')} />
       <div className={styles['whole']}>
         <TextField
@@ -96,7 +101,7 @@ export function MoreFields({ details, onChange }: FabricFieldsProps) {
 
 /** What the short texts of a fabric share. */
 function textProps({ details, onChange }: FabricFieldsProps) {
-  return (name: 'print' | 'colorWords' | 'fiber' | 'supplier' | 'place') => ({
+  return (name: 'print' | 'colorWords' | 'fiber' | 'supplier') => ({
     value: details[name],
     maximum: 120,
     isOptional: true,

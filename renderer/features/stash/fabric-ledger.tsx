@@ -1,7 +1,6 @@
 import { useId, useState } from 'react';
 import type { Booking, FabricPage } from '#core/contract/stash';
 import { Button } from '#renderer/ui/button';
-import type { KnownCloth } from './booking-words';
 import { LedgerLine } from './ledger-line';
 import styles from './fabric.module.css';
 import shared from './stash.module.css';
@@ -10,14 +9,9 @@ const AT_FIRST = 30;
 
 /** Every step of a fabric, the newest first. */
 export function FabricLedger({ opened }: { readonly opened: FabricPage }) {
-  const { fabric, ledger, pieces } = opened;
+  const { ledger } = opened;
   const [isWhole, setIsWhole] = useState(false);
   const titleId = useId();
-  const known: KnownCloth = {
-    ledger,
-    kinds: new Map(pieces.map(({ id, kind }) => [id, kind])),
-    width: fabric.width,
-  };
   if (ledger.length === 0) return null;
   const shown: readonly Booking[] = isWhole ? ledger : ledger.slice(0, AT_FIRST);
   return (
@@ -27,7 +21,7 @@ export function FabricLedger({ opened }: { readonly opened: FabricPage }) {
       </h2>
       <ul className={styles['ledger']}>
         {shown.map((booking) => (
-          <LedgerLine key={booking.id} booking={booking} known={known} />
+          <LedgerLine key={booking.id} booking={booking} ledger={ledger} />
         ))}
       </ul>
       {shown.length < ledger.length && (

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { useNavigate, useSearchParams } from 'react-router';
+import { useLocation, useNavigate } from 'react-router';
 import type { FabricPage as OpenedFabric } from '#core/contract/stash';
 import type { FabricId } from '#core/domain/ids';
 import { useRead, useWrite } from '#renderer/bridge/query';
@@ -88,6 +88,5 @@ function OpenFabric({ opened }: { readonly opened: OpenedFabric }) {
 
 /** Back to the list as it was searched. */
 function useBack() {
-  const search = useSearchParams()[0].get('search') ?? '';
-  return { to: search === '' ? '/stash' : `/stash?search=${encodeURIComponent(search)}`, words: 'Stash' };
+  return { to: `/stash${useLocation().search}`, words: 'Stash' };
 }

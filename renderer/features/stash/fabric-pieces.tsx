@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { FabricPage } from '#core/contract/stash';
+import { measureOfKind } from '#core/domain/stash-kind';
 import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
 import { useDisplay } from '#renderer/ui/display';
@@ -8,7 +9,9 @@ import { freeWords, stockWords, thereOf } from './cloth-words';
 import { FabricWorth } from './fabric-worth';
 import { holdsOf } from './holds';
 import { PieceCard } from './piece-card';
-import { type PieceStep, PieceStepDialog } from './piece-step-dialog';
+import { LieDialog } from './lie-dialog';
+import type { PieceAsked } from './piece-asked';
+import { PieceStepDialog } from './piece-step-dialog';
 import styles from './fabric.module.css';
 import shared from './stash.module.css';
 
@@ -16,13 +19,14 @@ import shared from './stash.module.css';
 export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
   const { fabric, pieces, valueMinor, ledger } = opened;
   const { length, currency, locale } = useDisplay();
-  const [asked, setAsked] = useState<PieceStep | null>(null);
+  const [asked, setAsked] = useState<PieceAsked | null>(null);
   const there = stockWords(thereOf(pieces), length);
   const free = freeWords(pieces, length) ?? 'all of it free';
   const worth =
     valueMinor === 0 ? '' : ` · worth ${formatMoney(moneyFromMinor(valueMinor, currency), locale)}`;
-  const longest = Math.max(1, ...pieces.map((piece) => piece.there));
-  const widest = Math.max(1, ...pieces.map((piece) => piece.width));
+  const cloth = pieces.filter(({ kind }) => measureOfKind(kind) !== 'count');
+  const longest = Math.max(1, ...cloth.map((piece) => piece.there));
+  const widest = Math.max(1, ...cloth.map((piece) => piece.width));
   return (
     <section className={shared['stack']} aria-label="Its pieces">
       <p className={styles['hero']}>
@@ -49,7 +53,12 @@ export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
           />
         ))}
       </ul>
-      {asked !== null && <PieceStepDialog step={asked} onClose={() => setAsked(null)} />}
+      {asked !== null &&
+        (asked.kind === 'lie' ? (
+          <LieDialog piece={asked.piece} onClose={() => setAsked(null)} />
+        ) : (
+          <PieceStepDialog step={asked} onClose={() => setAsked(null)} />
+        ))}
     </section>
   );
 }

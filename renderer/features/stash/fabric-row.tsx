@@ -1,4 +1,4 @@
-import { Link } from 'react-router';
+import { Link, useSearchParams } from 'react-router';
 import type { FabricGlance } from '#core/contract/stash';
 import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
@@ -7,34 +7,57 @@ import { useDisplay } from '#renderer/ui/display';
 import { Typeset } from '#renderer/ui/typeset';
 import { ClothSample } from './cloth-sample';
 import { freeWords, overbookedWords, stockWords, thereOf } from './cloth-words';
+import type { StashQuery } from './stash-query';
 import styles from './stash.module.css';
 
 /** How many fabrics are fetched at once, as the list is scrolled to them. */
 export const LINES_AT_ONCE = 100;
 
-interface FabricLineProps {
-  readonly search: string;
+interface FabricAtProps {
+  readonly query: StashQuery;
   /** Its place in what was found, from 0. */
   readonly index: number;
 }
 
-/** One line of the list; it fetches the lines around it together with them. */
-export function FabricLine({ search, index }: FabricLineProps) {
+/** The fabric at a place of what was found; those around it are fetched together with it. */
+export function useFabricAt({ query, index }: FabricAtProps): FabricGlance | undefined {
   const offset = index - (index % LINES_AT_ONCE);
-  const lines = useRead('fabric:list', { search, offset, limit: LINES_AT_ONCE }, { keepsPrevious: true });
-  const glance = lines.value?.items[index - offset];
-  return glance === undefined ? (
-    <div className={styles['line']} />
-  ) : (
-    <FabricRow glance={glance} search={search} />
+  const lines = useRead('fabric:list', { ...query, offset, limit: LINES_AT_ONCE }, { keepsPrevious: true });
+  return lines.value?.items[index - offset];
+}
+
+/** One line of the list. */
+export function FabricLine(props: FabricAtProps) {
+  const glance = useFabricAt(props);
+  return glance === undefined ? <div className={styles['line']} /> : <FabricRow glance={glance} />;
+}
+
+/** One picture of the shelf: the cloth as it looks, its name, and what there is of it. */
+export function FabricCard(props: FabricAtProps) {
+  const glance = useFabricAt(props);
+  const { length } = useDisplay();
+  const back = useBackSearch();
+  if (glance === undefined) return <div className={styles['card']} />;
+  const { fabric, pieces } = glance;
+  const there = stockWords(thereOf(pieces), length);
+  return (
+    <div className={styles['card']}>
+      <ClothSample fabric={fabric} />
+      <Link to={`/stash/${fabric.id}${back}`} className={styles['name']}>
+        {fabric.name}
+      </Link>
+      <p className={styles['quiet']}>
+        <Typeset text={there === '' ? 'Used up' : there} />
+      </p>
+    </div>
   );
 }
 
-function FabricRow({ glance, search }: { readonly glance: FabricGlance; readonly search: string }) {
+function FabricRow({ glance }: { readonly glance: FabricGlance }) {
   const { fabric, pieces, valueMinor } = glance;
   const { length, currency, locale } = useDisplay();
   const said = [fabric.colorWords, fabric.print, fabric.place].filter((words) => words !== '');
-  const back = search === '' ? '' : `?search=${encodeURIComponent(search)}`;
+  const back = useBackSearch();
   const there = stockWords(thereOf(pieces), length);
   const free = freeWords(pieces, length);
   const [over] = pieces.flatMap((piece) => overbookedWords(piece, length) ?? []);
@@ -69,4 +92,11 @@ function FabricRow({ glance, search }: { readonly glance: FabricGlance; readonly
       </p>
     </div>
   );
+}
+
+/** The query of the list, carried along so that the way back leads to the list as it was. */
+function useBackSearch(): string {
+  const params = new URLSearchParams(useSearchParams()[0]);
+  params.delete('new');
+  return params.size === 0 ? '' : `?${params.toString()}`;
 }

@@ -3,7 +3,7 @@ import type { Problem } from '#core/contract/problem';
 import type { FabricId } from '#core/domain/ids';
 import { useWrite } from '#renderer/bridge/query';
 import { today } from '#renderer/text/dates';
-import type { NewFabricDraft } from './fabric-draft';
+import { type NewFabricDraft, purchaseOf } from './fabric-draft';
 
 interface Kept {
   readonly fabricId: FabricId;
@@ -30,9 +30,8 @@ export function useKeepFabric() {
       kept.current = { fabricId: made.value.fabricId, isBooked: false };
     }
     const { fabricId, isBooked } = kept.current;
-    const { kind, size, costMinor, on, note } = draft.piece;
-    if (!isBooked && size !== null) {
-      const first = { fabricId, kind, size, costMinor: costMinor ?? 0, on: on ?? today(), note };
+    const first = purchaseOf(draft.piece, fabricId, today());
+    if (!isBooked && first !== null) {
       const bought = await buying.write(first);
       if (!bought.ok) return refuse(bought.error);
       kept.current = { fabricId, isBooked: true };

@@ -11,20 +11,21 @@ import { useDisplay } from '#renderer/ui/display';
 import { Notice } from '#renderer/ui/notice';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { Typeset } from '#renderer/ui/typeset';
-import { bookingWords, type KnownCloth } from './booking-words';
+import { bookingWords } from './booking-words';
 import styles from './fabric.module.css';
 import shared from './stash.module.css';
 
 interface LedgerLineProps {
   readonly booking: Booking;
-  readonly known: KnownCloth;
+  /** All of the fabric's, as what was taken back is told by what it had been. */
+  readonly ledger: readonly Booking[];
 }
 
 /** One booking in words: when, what, for whom, what it cost; and the way to take it back. */
-export function LedgerLine({ booking, known }: LedgerLineProps) {
+export function LedgerLine({ booking, ledger }: LedgerLineProps) {
   const { length, currency, locale } = useDisplay();
   const takingBack = useWrite('ledger:take-back');
-  const { before, after, isTakingBack } = bookingWords(booking, known, length);
+  const { before, after, isTakingBack } = bookingWords(booking, ledger, length);
   const [entry] = booking.entries;
   const note = entry?.note ?? '';
   const canBeTakenBack = !booking.isTakenBack && !isTakingBack;

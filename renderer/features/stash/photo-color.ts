@@ -1,7 +1,15 @@
+import { colorWordsOf, type ScreenColor } from '#core/stash/color-words';
+
 const SIDE = 16;
 
-/** The color a photo has on the whole, as six hex digits with a hash; null for a file that is no picture. */
-export async function photoColor(photo: Blob): Promise<string | null> {
+/** What a photo says of a fabric's color: on the whole, as six hex digits with a hash, and in words. */
+export interface PhotoColor {
+  readonly swatch: string;
+  readonly words: string;
+}
+
+/** Null for a file that is no picture. */
+export async function photoColor(photo: Blob): Promise<PhotoColor | null> {
   const canvas = document.createElement('canvas');
   canvas.width = SIDE;
   canvas.height = SIDE;
@@ -18,5 +26,9 @@ export async function photoColor(photo: Blob): Promise<string | null> {
       .toString(16)
       .padStart(2, '0');
   };
-  return `#${channel(0)}${channel(1)}${channel(2)}`;
+  const points = Array.from({ length: SIDE * SIDE }, (_point, index): ScreenColor => {
+    const [red = 0, green = 0, blue = 0] = data.subarray(index * 4, index * 4 + 3);
+    return [red, green, blue];
+  });
+  return { swatch: `#${channel(0)}${channel(1)}${channel(2)}`, words: colorWordsOf(points).join(', ') };
 }

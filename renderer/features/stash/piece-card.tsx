@@ -6,10 +6,11 @@ import { moneyFromMinor } from '#core/units/money';
 import { Button } from '#renderer/ui/button';
 import { useDisplay } from '#renderer/ui/display';
 import { Typeset } from '#renderer/ui/typeset';
-import { freeLength, KIND_WORDS, lengthBooked, lengthFree, overbookedWords, pieceSize } from './cloth-words';
+import { amountBooked, amountFree, freeLength, overbookedWords, pieceStock } from './cloth-words';
 import type { Hold } from './holds';
+import { useKindName } from './kind-name';
 import { PieceDrawing } from './piece-drawing';
-import type { PieceStep } from './piece-step-dialog';
+import type { PieceAsked } from './piece-asked';
 import styles from './fabric.module.css';
 import shared from './stash.module.css';
 
@@ -18,17 +19,17 @@ interface PieceCardProps {
   readonly swatch: string;
   readonly holds: readonly Hold[];
   readonly largest: { readonly longest: number; readonly widest: number };
-  readonly onAsk: (step: PieceStep) => void;
+  readonly onAsk: (asked: PieceAsked) => void;
 }
 
 /** One piece: drawn, how large, what of it is spoken for and by whom. */
 export function PieceCard({ piece, swatch, holds, largest, onAsk }: PieceCardProps) {
   const { length, currency, locale } = useDisplay();
-  const size = pieceSize({ width: piece.width, length: piece.there }, length);
-  const { name } = KIND_WORDS[piece.kind];
+  const size = pieceStock({ ...piece, length: piece.there }, length);
+  const name = useKindName(piece);
   const over = overbookedWords(piece, length);
   const isSomeFree = freeLength(piece) > 0;
-  const free = isSomeFree ? `${lengthFree(freeLength(piece), length)} free` : 'nothing free';
+  const free = isSomeFree ? `${amountFree(piece, length)} free` : 'nothing free';
   const value =
     piece.valueMinor === 0 ? '' : ` · ${formatMoney(moneyFromMinor(piece.valueMinor, currency), locale)}`;
   const named = (verb: string) => `${verb}: ${name}, ${size}`;
@@ -45,6 +46,7 @@ export function PieceCard({ piece, swatch, holds, largest, onAsk }: PieceCardPro
         <p className={shared['quiet']}>
           <Typeset text={`${free}${value}`} />
         </p>
+        {piece.place !== '' && <p className={shared['quiet']}>Lies in {piece.place}</p>}
         {over !== null && (
           <p className={styles['over']}>
             <Typeset text={over} />
@@ -53,7 +55,9 @@ export function PieceCard({ piece, swatch, holds, largest, onAsk }: PieceCardPro
         {holds.map((hold) => (
           <p key={hold.projectId} className={styles['hold']}>
             <span>
-              <Typeset text={`${lengthBooked(lengthFromUnits(hold.held), length)} for `} />
+              <Typeset
+                text={`${amountBooked({ ...piece, length: lengthFromUnits(hold.held) }, length)} for `}
+              />
               <Link to={`/projects/${hold.projectId}`}>{hold.projectName}</Link>
             </span>
             <Button
@@ -76,6 +80,9 @@ export function PieceCard({ piece, swatch, holds, largest, onAsk }: PieceCardPro
               Set aside
             </Button>
           )}
+          <Button isSmall aria-label={named('Lay elsewhere')} onClick={() => onAsk({ kind: 'lie', piece })}>
+            Lay elsewhere
+          </Button>
           <Button isSmall aria-label={named('Count')} onClick={() => onAsk({ kind: 'count', piece })}>
             Count
           </Button>

@@ -1,4 +1,5 @@
 import type { ClothPiece } from '#core/domain/stash';
+import { measureOfKind } from '#core/domain/stash-kind';
 import styles from './fabric.module.css';
 
 /** The room for the longest and the widest piece of a fabric, in CSS pixels. */
@@ -12,11 +13,14 @@ interface PieceDrawingProps {
   readonly words: string;
 }
 
+const CUTS_DRAWN = 120;
+
 /**
  * A piece laid down with its selvages above and below, to the scale of all pieces of its fabric. What is set aside is the
  * chalked end of it.
  */
 export function PieceDrawing({ piece, swatch, largest, words }: PieceDrawingProps) {
+  if (measureOfKind(piece.kind) === 'count') return <span className={styles['pieceDrawing']} />;
   const scale = Math.min(ROOM.length / largest.longest, ROOM.width / largest.widest);
   const long = Math.max(LEAST, piece.there * scale);
   const wide = Math.max(LEAST, piece.width * scale);
@@ -31,6 +35,7 @@ export function PieceDrawing({ piece, swatch, largest, words }: PieceDrawingProp
         viewBox={`-1 -1 ${String(long + 2)} ${String(wide + 2)}`}
       >
         <rect width={long} height={wide} fill={swatch} className={styles['clothEdge']} />
+        <path d={cutsBetween(piece, scale, wide)} className={styles['clothCuts']} />
         {held > 0 && (
           <>
             <rect x={long - held} width={held} height={wide} className={styles['clothHeld']} />
@@ -40,4 +45,14 @@ export function PieceDrawing({ piece, swatch, largest, words }: PieceDrawingProp
       </svg>
     </span>
   );
+}
+
+/** Where one of a pack ends and the next begins. */
+function cutsBetween({ unitLength, there }: ClothPiece, scale: number, wide: number): string {
+  if (unitLength === null || there / unitLength > CUTS_DRAWN) return '';
+  let cuts = '';
+  for (let at: number = unitLength; at < there; at += unitLength) {
+    cuts += `M${String(at * scale)} 0V${String(wide)}`;
+  }
+  return cuts;
 }

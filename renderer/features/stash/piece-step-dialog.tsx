@@ -11,9 +11,9 @@ import { Select } from '#renderer/ui/choice';
 import { DateField } from '#renderer/ui/date-field';
 import { Dialog } from '#renderer/ui/dialog';
 import { Form } from '#renderer/ui/form';
-import { LengthField } from '#renderer/ui/length-field';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { TextField } from '#renderer/ui/text-field';
+import { AmountField } from './amount-field';
 import { freeLength } from './cloth-words';
 import type { Hold } from './holds';
 import styles from './stash.module.css';
@@ -48,7 +48,7 @@ export function PieceStepDialog({ step, onClose }: PieceStepDialogProps) {
   const projectId = chosen ?? projects?.items[0]?.project.id ?? null;
   const booking = useBooking(step);
   const hasNobody = isSetAside && projects?.items.length === 0;
-  const words = stepWords(step);
+  const words = stepWords(step, step.piece.unitLength !== null);
   const book = async () => {
     if (length === null || (isSetAside && projectId === null)) return;
     const answer = await booking.write({ length, projectId, on: on ?? today(), note, isKnowing });
@@ -81,7 +81,8 @@ export function PieceStepDialog({ step, onClose }: PieceStepDialogProps) {
           />
         )}
         <div className={styles['fields']}>
-          <LengthField
+          <AmountField
+            piece={step.piece}
             label={words.length}
             help={words.help}
             value={length}
@@ -155,34 +156,34 @@ function mostOf(step: PieceStep): Length {
   }
 }
 
-function stepWords(step: PieceStep): StepWords {
+function stepWords(step: PieceStep, isNumber: boolean): StepWords {
   switch (step.kind) {
     case 'set-aside':
       return {
         title: 'Set some aside',
-        length: 'How much',
-        help: 'Length along the selvage, across the whole width.',
+        length: isNumber ? 'How many' : 'How much',
+        help: isNumber ? '' : 'Length along the selvage, across the whole width.',
         verb: 'Set it aside',
       };
     case 'release':
       return {
         title: `Release from ${step.hold.projectName}`,
-        length: 'How much',
+        length: isNumber ? 'How many' : 'How much',
         help: 'This much is free again.',
         verb: 'Release it',
       };
     case 'discard':
       return {
         title: 'Throw some away',
-        length: 'How much',
+        length: isNumber ? 'How many' : 'How much',
         help: 'Its share of the value goes with it.',
         verb: 'Write it off',
       };
     case 'count':
       return {
         title: 'Count what is there',
-        length: 'Length that is there',
-        help: 'Measured along the selvage; 0 if it is gone.',
+        length: isNumber ? 'How many are there' : 'Length that is there',
+        help: isNumber ? '0 if they are gone.' : 'Measured along the selvage; 0 if it is gone.',
         verb: 'Correct it',
       };
   }

@@ -2,39 +2,60 @@ import { useState } from 'react';
 import { useSearchParams } from 'react-router';
 import { useRead } from '#renderer/bridge/query';
 import { Button, ButtonLink } from '#renderer/ui/button';
+import { Choice } from '#renderer/ui/choice';
 import { useDisplay } from '#renderer/ui/display';
 import { EmptyState } from '#renderer/ui/empty-state';
 import { Page } from '#renderer/ui/page';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { TextField } from '#renderer/ui/text-field';
-import { VirtualList } from '#renderer/ui/virtual-list';
 import { AddFabricDialog } from './add-fabric-dialog';
-import { FabricLine, LINES_AT_ONCE } from './fabric-row';
+import { LINES_AT_ONCE } from './fabric-row';
+import { FabricList, FabricShelf } from './found-fabrics';
+import { StashFilters } from './stash-filters';
+import { isFiltered, paramsOfQuery, queryOfParams, type StashQuery } from './stash-query';
 import styles from './stash.module.css';
 
-const LINE_HEIGHT = 88;
+type View = 'list' | 'shelf';
+
+const VIEWS = [
+  { value: 'list', words: 'As a list' },
+  { value: 'shelf', words: 'As pictures' },
+] as const;
 
 /** All fabrics of the workshop. With `?new` in its address it asks for a new one. */
 export function StashPage() {
   const [params, setParams] = useSearchParams();
-  // The address follows the field, not the other way round: it changes too late for the next key.
-  const [search, setSearch] = useState(params.get('search') ?? '');
+  // The address follows the fields, not the other way round: it changes too late for the next key.
+  const [query, setQuery] = useState(() => queryOfParams(params));
+  const [isNarrowing, setIsNarrowing] = useState(isFiltered(query.filter) || query.order !== 'name');
+  const view: View = params.get('view') === 'shelf' ? 'shelf' : 'list';
   const { locale } = useDisplay();
-  const found = useRead('fabric:list', { search, offset: 0, limit: LINES_AT_ONCE }, { keepsPrevious: true });
+  const found = useRead(
+    'fabric:list',
+    { ...query, offset: 0, limit: LINES_AT_ONCE },
+    { keepsPrevious: true },
+  );
   const total = found.value?.total;
-  const setParam = (name: string, value: string | null) => {
+  const setAddress = (parts: Readonly<Record<string, string | null>>) => {
     setParams(
       (before) => {
-        if (value === null) before.delete(name);
-        else before.set(name, value);
+        for (const [name, value] of Object.entries(parts)) {
+          if (value === null) before.delete(name);
+          else before.set(name, value);
+        }
         return before;
       },
       { replace: true },
     );
   };
-  const isNothingYet = total === 0 && search === '';
+  const ask = (next: StashQuery) => {
+    setQuery(next);
+    setAddress(paramsOfQuery(next));
+  };
+  const isAsked = query.search !== '' || isFiltered(query.filter);
+  const isNothingYet = total === 0 && !isAsked;
   const add = (
-    <Button look="main" onClick={() => setParam('new', '')}>
+    <Button look="main" onClick={() => setAddress({ new: '' })}>
       Add a fabric
     </Button>
   );
@@ -46,25 +67,36 @@ export function StashPage() {
         <>
           <ButtonLink to="/stash/bring-in">Bring in a table</ButtonLink>
           <ButtonLink to="/stash/take-out">Take it out</ButtonLink>
+          <ButtonLink to="/stash/places">Places</ButtonLink>
+          <ButtonLink to="/stash/kinds">Kinds</ButtonLink>
         </>
       }
     >
       {total !== undefined && !isNothingYet && (
-        <div className={styles['finder']}>
-          <TextField
-            label="Find"
-            value={search}
-            placeholder="name, color, print, shelf"
-            maximum={200}
-            onChange={(text) => {
-              setSearch(text);
-              setParam('search', text === '' ? null : text);
-            }}
-          />
-          <p className={styles['total']} role="status">
-            {countWords(total, search !== '', locale)}
-          </p>
-        </div>
+        <>
+          <div className={styles['finder']}>
+            <TextField
+              label="Find"
+              value={query.search}
+              placeholder="name, color, print, shelf"
+              maximum={200}
+              onChange={(search) => ask({ ...query, search })}
+            />
+            <p className={styles['total']} role="status">
+              {countWords(total, isAsked, locale)}
+            </p>
+            <Button aria-expanded={isNarrowing} onClick={() => setIsNarrowing(!isNarrowing)}>
+              Narrow it down
+            </Button>
+            <Choice
+              label="Shown"
+              value={view}
+              options={VIEWS}
+              onChange={(chosen) => setAddress({ view: chosen === 'list' ? null : chosen })}
+            />
+          </div>
+          {isNarrowing && <StashFilters query={query} onChange={ask} />}
+        </>
       )}
       <ProblemNotice problem={found.problem} />
       {isNothingYet && (
@@ -75,24 +107,33 @@ export function StashPage() {
           </p>
         </EmptyState>
       )}
-      {total === 0 && !isNothingYet && (
-        <EmptyState title="Nothing by that word">
-          <p>Search by the beginning of a word: of the name, the color, the print, the shelf or the shop.</p>
-        </EmptyState>
+      {total === 0 && isAsked && <NothingFound isFilteredOut={isFiltered(query.filter)} />}
+      {view === 'shelf' ? (
+        <FabricShelf query={query} total={total ?? 0} />
+      ) : (
+        <FabricList query={query} total={total ?? 0} />
       )}
-      <VirtualList label="Fabrics" items={placesUpTo(total ?? 0)} keyOf={String} estimate={LINE_HEIGHT}>
-        {(index) => <FabricLine search={search} index={index} />}
-      </VirtualList>
-      {params.has('new') && <AddFabricDialog onClose={() => setParam('new', null)} />}
+      {params.has('new') && <AddFabricDialog onClose={() => setAddress({ new: null })} />}
     </Page>
+  );
+}
+
+function NothingFound({ isFilteredOut }: { readonly isFilteredOut: boolean }) {
+  if (isFilteredOut) {
+    return (
+      <EmptyState title="Nothing like that">
+        <p>Ask for less: a smaller size, any place, or any kind. “Show every fabric” takes all of it back.</p>
+      </EmptyState>
+    );
+  }
+  return (
+    <EmptyState title="Nothing by that word">
+      <p>Search by the beginning of a word: of the name, the color, the print, the shelf or the shop.</p>
+    </EmptyState>
   );
 }
 
 function countWords(total: number, isSearch: boolean, locale: string): string {
   const count = new Intl.NumberFormat(locale).format(total);
   return `${count} ${total === 1 ? 'fabric' : 'fabrics'}${isSearch ? ' found' : ''}`;
-}
-
-function placesUpTo(total: number): readonly number[] {
-  return Array.from({ length: total }, (_place, index) => index);
 }

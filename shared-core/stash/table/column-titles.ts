@@ -16,9 +16,12 @@ const TITLES: Readonly<Record<StashColumn, readonly [string, ...string[]]>> = {
   notes: ['Notes', 'note', 'remarks', 'comment', 'comments'],
   'piece-number': ['Piece no.', 'piece number', 'piece id'],
   kind: ['Kind', 'what it is', 'type', 'cut'],
+  'kind-name': ['Kind called', 'kind name'],
   size: ['Size', 'amount', 'quantity', 'yardage', 'how much', 'dimensions'],
   'piece-width': ['Piece width', 'width', 'across'],
   'piece-length': ['Piece length', 'length', 'along'],
+  'unit-length': ['Length of one', 'length each'],
+  'piece-place': ['Piece lies', 'piece place'],
   cost: ['Cost', 'price', 'paid', 'what it cost', 'value'],
   'bought-on': ['Bought on', 'date', 'bought', 'purchased', 'date bought', 'purchase date'],
 };

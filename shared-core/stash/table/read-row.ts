@@ -1,4 +1,5 @@
 import { clothKind, clothWidth, type FabricDetails, printDirection } from '#core/domain/stash';
+import { placeNames, placePathOf } from '#core/domain/place';
 import type { CellProblem, PieceToAdd, StashColumn, StashRow } from '#core/domain/stash-table';
 import type { Result } from '#core/result';
 import type { CalendarDate } from '#core/units/calendar-date';
@@ -78,7 +79,7 @@ function readDetails(cell: CellReader, { bareUnit, fabricWidth }: TableHabits): 
     width: cell('fabric-width', fabricWidth, readLength(bareUnit, isWidth)),
     isWashed: cell('washed', false, readYesNo),
     supplier: short('supplier'),
-    place: short('place'),
+    place: placePathOf(placeNames(short('place'))),
     swatch: cell('swatch', UNSAID_SWATCH, (text) => {
       const swatch = text.trim().toLowerCase();
       return /^#[0-9a-f]{6}$/.test(swatch)
@@ -108,9 +109,12 @@ function readPiece(
   const width = cell('piece-width', size?.width ?? details.width, readLength(bareUnit, isWidth));
   const length = cell('piece-length', size?.length ?? null, own);
   const kind = cell('kind', isFat(cells.get('size')) ?? 'yardage', readChoice(clothKind.options, {}));
+  const kindName = cell('kind-name', '', readText(60));
+  const unitLength = cell('unit-length', null, own);
+  const place = placePathOf(placeNames(cell('piece-place', '', readText(120))));
   const costMinor = cell('cost', 0, readCost(currency, MOST_COST));
   const on = cell('bought-on', today, readDay);
-  if (length !== null) return { kind, width, length, costMinor, on };
+  if (length !== null) return { kind, kindName, width, length, unitLength, place, costMinor, on };
   // A size that could not be read is told already; a width or a cost alone is half a piece.
   if (says('size') || says('piece-length')) return null;
   return says('piece-width') || says('cost') ? 'half' : null;

@@ -14,8 +14,13 @@ const length = z
 const piece = z
   .object({
     kind: z.enum(clothKind.options),
+    kindName: z.string().max(60).describe('The name of the kind in the list of kinds; empty for none.'),
     width: length.describe('Across, from selvage to selvage.'),
     length: length.describe('Along the selvage: what is there.'),
+    unitLength: length
+      .nullable()
+      .describe('Of one, for what is told by number, such as strips; null for cloth.'),
+    place: short.describe('Where it lies, if not with the rest of its fabric.'),
     cost: z
       .string()
       .max(80)
@@ -65,8 +70,11 @@ export function toStashFile(items: readonly StashItem[], currency: CurrencyCode)
         washed: isWashed,
         pieces: pieces.map((one) => ({
           kind: one.kind,
+          kindName: one.kindName,
           width: exactLength(one.width),
           length: exactLength(one.length),
+          unitLength: one.unitLength === null ? null : exactLength(one.unitLength),
+          place: one.place,
           cost: formatMoneyForEditing(moneyFromMinor(one.costMinor, currency)),
           boughtOn: one.on,
         })),
@@ -101,8 +109,11 @@ export function* stashFileLines(
         ...shared,
         ['piece-number', `${String(index + 1)}.${String(order + 1)}`],
         ['kind', one.kind],
+        ['kind-name', one.kindName],
         ['piece-width', one.width],
         ['piece-length', one.length],
+        ['unit-length', one.unitLength ?? ''],
+        ['piece-place', one.place],
         ['cost', one.cost],
         ['bought-on', one.boughtOn],
       ]);

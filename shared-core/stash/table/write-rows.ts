@@ -46,6 +46,7 @@ function cellsOf(
   piece: StashRow['piece'],
   { currency, fabric, piece: number }: Numbered,
 ): Readonly<Record<StashColumn, string>> {
+  const unitLength = piece?.unitLength ?? null;
   return {
     'fabric-number': String(fabric),
     name: details.name,
@@ -61,9 +62,12 @@ function cellsOf(
     notes: details.notes,
     'piece-number': piece === null ? '' : String(number),
     kind: piece?.kind ?? '',
+    'kind-name': piece?.kindName ?? '',
     size: '',
     'piece-width': piece === null ? '' : exactLength(piece.width),
     'piece-length': piece === null ? '' : exactLength(piece.length),
+    'unit-length': unitLength === null ? '' : exactLength(unitLength),
+    'piece-place': piece?.place ?? '',
     cost: piece === null ? '' : formatMoneyForEditing(moneyFromMinor(piece.costMinor, currency)),
     'bought-on': piece?.on ?? '',
   };

@@ -88,7 +88,7 @@ function fillFabrics(store: WritableStore): void {
     });
     insertRow(store, 'fabric', {
       id: store.surroundings.newId(),
-      ...fabricColumns(details),
+      ...fabricColumns(store, details),
       created_at: index,
     });
   }

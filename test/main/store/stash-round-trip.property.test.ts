@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { clothKind, printDirection } from '#core/domain/stash';
+import { type ClothKind, clothKind, printDirection } from '#core/domain/stash';
 import { addDays } from '#core/units/calendar-date';
 import { lengthFromUnits } from '#core/units/length';
 import { chosenFile, exported } from '#test/helpers/stash-tables';
@@ -32,8 +32,11 @@ const length = fc.integer({ min: 127, max: 3_200_000 }).map(lengthFromUnits);
 
 const piece = fc.record({
   kind: fc.constantFrom(...clothKind.options),
+  kindName: fc.constantFrom('', 'Yardage', 'Roll of my own', '=Kind'),
   width: length,
   length,
+  isPack: fc.boolean(),
+  place: fc.constantFrom('', 'Shelf 2', 'Room, bin 3'),
   costMinor: fc.nat(9_999_999),
   on: fc.nat(9_000).map((days) => addDays(TODAY, 0 - days)),
 });
@@ -59,10 +62,13 @@ type Stash = readonly (typeof fabric extends fc.Arbitrary<infer One> ? One : nev
 function fill(workshop: TestWorkshop, stash: Stash): void {
   for (const { details, pieces } of stash) {
     const { fabricId } = workshop.get('fabric:create', { details });
-    for (const { width, length: long, ...rest } of pieces) {
+    for (const { width, length: long, isPack, kindName, ...rest } of pieces) {
+      const kindId = kindName === '' ? null : keptKind(workshop, rest.kind, kindName);
       const { pieceId } = workshop.get('ledger:buy', {
         fabricId,
+        kindId,
         size: { width, length: long },
+        unitLength: isPack ? long : null,
         note: '',
         ...rest,
       });
@@ -73,14 +79,24 @@ function fill(workshop: TestWorkshop, stash: Stash): void {
   }
 }
 
+function keptKind({ get }: TestWorkshop, form: ClothKind, name: string) {
+  const known = get('kind:list', {}).find((kind) => kind.form === form && kind.name === name);
+  const details = { form, name, width: null, length: null, count: null, isHidden: false };
+  return known?.id ?? get('kind:keep', { kindId: null, details }).kindId;
+}
+
 /** What a stash is, whatever its identifiers: its fabrics as they are said to be and the pieces of each, in their order. */
 function stashOf({ get }: TestWorkshop): readonly string[] {
+  const kindNames = new Map(get('kind:list', {}).map(({ id, name }) => [id, name]));
   const glances = get('fabric:list', { search: '' }).items;
   return glances
     .map(({ fabric: { id: _id, photoId: _photo, createdAt: _at, ...details }, pieces }) =>
       JSON.stringify([
         details,
-        pieces.map(({ kind, width, there, valueMinor }) => [kind, width, there, valueMinor]),
+        pieces.map(({ kind, kindId, unitLength, place, width, there, valueMinor }) => [
+          ...[kind, kindId === null ? '' : kindNames.get(kindId), unitLength, place],
+          ...[width, there, valueMinor],
+        ]),
       ]),
     )
     .sort();

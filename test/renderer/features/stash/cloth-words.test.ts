@@ -24,6 +24,7 @@ const piece = (kind: ClothKind, there: number, held = 0, width = 42): ClothPiece
   id: clothPieceId.parse(id),
   fabricId: fabricId.parse(id),
   kind,
+  ...{ kindId: null, unitLength: null, place: '' },
   width: inches(width),
   there: inches(there),
   held: inches(held),
@@ -87,8 +88,10 @@ describe('a length of cloth in words', () => {
 
   it('names a piece by what its kind goes by', () => {
     const size = { width: inches(22), length: inches(18) };
-    expect(pieceInWords({ kind: 'fat-quarter', ...size }, inch)).toBe('a fat quarter, 22 × 18 in');
-    expect(pieceInWords({ kind: 'yardage', width: inches(42), length: inches(45) }, inch)).toBe('1¼ yd');
+    expect(pieceInWords({ kind: 'fat-quarter', unitLength: null, ...size }, inch)).toBe(
+      'a fat quarter, 22 × 18 in',
+    );
+    expect(pieceInWords({ ...piece('yardage', 45), length: inches(45) }, inch)).toBe('1¼ yd');
     expect(pieceSize(size, metric)).toBe('55.8 × 45.7 cm');
   });
 });

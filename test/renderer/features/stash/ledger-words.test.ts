@@ -14,10 +14,8 @@ function workedWith() {
   const { projectId, stages } = addProject(workshop);
   const stageId = stages[0]?.id ?? null;
   const read = () => {
-    const { fabric, pieces, ledger } = workshop.get('fabric:open', { fabricId });
-    const kinds = new Map(pieces.map(({ id, kind }) => [id, kind]));
-    const known = { ledger, kinds, width: fabric.width };
-    return { ledger, words: ledger.map((booking) => bookingWords(booking, known, display)) };
+    const { ledger } = workshop.get('fabric:open', { fabricId });
+    return { ledger, words: ledger.map((booking) => bookingWords(booking, ledger, display)) };
   };
   return { workshop, fabricId, pieceId, projectId, stageId, read };
 }
@@ -52,7 +50,7 @@ describe('the ledger of a fabric in words', () => {
     const bookingId = read().ledger[0]!.id;
     workshop.get('ledger:take-back', { bookingId, on: TODAY });
     expect(read().words[0]).toEqual({
-      before: 'Took back: bought 22 × 18 in',
+      before: 'Took back: bought a fat quarter, 22 × 18 in',
       after: '',
       isTakingBack: true,
     });

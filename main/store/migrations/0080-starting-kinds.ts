@@ -1,0 +1,78 @@
+const inches = (count: number): number => count * 8_128;
+
+type KindRow = readonly [
+  id: string,
+  form: string,
+  name: string,
+  width: number | null,
+  length: number | null,
+  count: number | null,
+];
+
+/** The kinds a notebook starts with; sizes and numbers are common practice, and each can be changed. */
+export const STARTING_KIND_ROWS: readonly KindRow[] = [
+  ['8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c000', 'yardage', 'Off the roll', null, null, null],
+  ['8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c001', 'fat-quarter', 'Fat quarter', inches(22), inches(18), null],
+  ['8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c002', 'fat-eighth', 'Fat eighth', inches(22), inches(9), null],
+  ['8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c003', 'precut-strips', 'Strips, 2½ in', inches(42), inches(2.5), 40],
+  ['8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c004', 'precut-strips', 'Strips, 1½ in', inches(42), inches(1.5), 40],
+  ['8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c005', 'precut-squares', 'Squares, 5 in', inches(5), inches(5), 42],
+  ['8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c006', 'precut-squares', 'Squares, 10 in', inches(10), inches(10), 42],
+  ['8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c007', 'panel', 'Panel', inches(42), inches(24), null],
+  ['8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c008', 'leftover', 'Leftover', null, null, null],
+  ['8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c009', 'bias-made-up', 'Bias, made up', inches(2.5), null, null],
+  ['8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c00a', 'backing', 'Backing', null, null, null],
+  ['8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c00b', 'wide-backing', 'Wide backing', inches(108), null, null],
+  ['8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c00c', 'batting', 'Batting off the roll', inches(96), null, null],
+  [
+    '8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c00d',
+    'batting-package',
+    'Batting, crib package',
+    inches(45),
+    inches(60),
+    null,
+  ],
+  [
+    '8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c00e',
+    'batting-package',
+    'Batting, throw package',
+    inches(60),
+    inches(60),
+    null,
+  ],
+  [
+    '8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c00f',
+    'batting-package',
+    'Batting, twin package',
+    inches(72),
+    inches(93),
+    null,
+  ],
+  [
+    '8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c010',
+    'batting-package',
+    'Batting, double package',
+    inches(81),
+    inches(96),
+    null,
+  ],
+  [
+    '8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c011',
+    'batting-package',
+    'Batting, queen package',
+    inches(90),
+    inches(108),
+    null,
+  ],
+  [
+    '8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c012',
+    'batting-package',
+    'Batting, king package',
+    inches(120),
+    inches(120),
+    null,
+  ],
+  ['8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c013', 'thread', 'Thread', null, null, 1],
+  ['8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c014', 'needles', 'Needles', null, null, 1],
+  ['8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c015', 'notions', 'Notions', null, null, 1],
+];

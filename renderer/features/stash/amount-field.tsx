@@ -1,0 +1,36 @@
+import type { ClothPiece } from '#core/domain/stash';
+import { countOfLength } from '#core/domain/stash-kind';
+import { type Length, lengthFromExact } from '#core/units/length';
+import { LengthField } from '#renderer/ui/length-field';
+import { NumberField } from '#renderer/ui/number-field';
+
+interface AmountFieldProps {
+  readonly piece: Pick<ClothPiece, 'unitLength'>;
+  readonly label: string;
+  readonly help?: string;
+  readonly value: Length | null;
+  readonly autoFocus?: boolean;
+  /** In 1/320 mm of the piece. */
+  readonly minimum?: number | undefined;
+  readonly maximum?: number | undefined;
+  readonly onCommit: (length: Length | null) => void;
+}
+
+/** How much of a piece: a length off the roll, or a number of what is told by number, of which a half can be used. */
+export function AmountField({ piece, ...field }: AmountFieldProps) {
+  const { unitLength } = piece;
+  if (unitLength === null) return <LengthField {...field} />;
+  const count = (units: number | null | undefined) =>
+    units === null || units === undefined ? null : countOfLength(units, unitLength);
+  return (
+    <NumberField
+      {...field}
+      value={count(field.value)}
+      minimum={field.minimum === 0 ? 0 : 0.01}
+      maximum={count(field.maximum) ?? undefined}
+      onCommit={(number) =>
+        field.onCommit(number === null ? null : lengthFromExact(number * unitLength, 'nearest'))
+      }
+    />
+  );
+}

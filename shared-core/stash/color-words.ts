@@ -1,0 +1,93 @@
+/** A color as its red, green and blue of the screen, 0 to 255. */
+export type ScreenColor = readonly [red: number, green: number, blue: number];
+
+/** The words of cloth colors with what each looks like on a screen: common words, the values our own. */
+const WORDS: readonly (readonly [string, ScreenColor])[] = [
+  ['white', [250, 249, 246]],
+  ['cream', [242, 232, 207]],
+  ['natural', [222, 207, 176]],
+  ['tan', [190, 158, 116]],
+  ['brown', [118, 81, 53]],
+  ['dark brown', [70, 47, 33]],
+  ['black', [30, 29, 31]],
+  ['dark gray', [84, 87, 92]],
+  ['gray', [138, 140, 144]],
+  ['light gray', [199, 201, 203]],
+  ['red', [190, 40, 45]],
+  ['dark red', [122, 30, 36]],
+  ['rust', [160, 80, 45]],
+  ['orange', [222, 130, 52]],
+  ['gold', [204, 156, 56]],
+  ['yellow', [238, 208, 92]],
+  ['light yellow', [245, 230, 165]],
+  ['lime', [160, 190, 80]],
+  ['green', [82, 138, 74]],
+  ['dark green', [45, 80, 62]],
+  ['moss', [104, 114, 74]],
+  ['mint', [178, 215, 190]],
+  ['teal', [58, 124, 126]],
+  ['turquoise', [82, 182, 186]],
+  ['light blue', [170, 200, 222]],
+  ['blue', [66, 106, 162]],
+  ['navy', [38, 50, 82]],
+  ['lavender', [182, 168, 210]],
+  ['purple', [118, 76, 140]],
+  ['plum', [92, 52, 80]],
+  ['pink', [226, 160, 178]],
+  ['rose', [172, 92, 122]],
+  ['peach', [238, 190, 158]],
+];
+
+/** Less than a twelfth of the picture is a fleck, not a color of the cloth. */
+const LEAST_SHARE = 1 / 12;
+const WORDS_AT_MOST = 3;
+
+/**
+ * The words for the colors of a picture, the most of it first, at most three; each point goes to the word it looks most like.
+ * Empty for a picture without points.
+ */
+export function colorWordsOf(points: readonly ScreenColor[]): readonly string[] {
+  const counts = new Map<string, number>();
+  for (const point of points) {
+    const word = nearestWord(point);
+    counts.set(word, (counts.get(word) ?? 0) + 1);
+  }
+  return [...counts]
+    .filter(([, count]) => count >= points.length * LEAST_SHARE)
+    .toSorted(([, first], [, second]) => second - first)
+    .slice(0, WORDS_AT_MOST)
+    .map(([word]) => word);
+}
+
+function nearestWord(point: ScreenColor): string {
+  const wanted = perceived(point);
+  let [best, least] = ['', Infinity];
+  for (const [word, lab] of PERCEIVED) {
+    const distance = lab.reduce((sum, value, index) => sum + (value - (wanted[index] ?? 0)) ** 2, 0);
+    if (distance < least) [best, least] = [word, distance];
+  }
+  return best;
+}
+
+type Lab = readonly [number, number, number];
+
+/** Björn Ottosson's OKLab (2020, public domain), in which near means alike to the eye. */
+function perceived(color: ScreenColor): Lab {
+  const [r, g, b] = color.map(linear) as [number, number, number];
+  const l = Math.cbrt(0.4122214708 * r + 0.5363325363 * g + 0.0514459929 * b);
+  const m = Math.cbrt(0.2119034982 * r + 0.6806995451 * g + 0.1073969566 * b);
+  const s = Math.cbrt(0.0883024619 * r + 0.2817188376 * g + 0.6299787005 * b);
+  return [
+    0.2104542553 * l + 0.793617785 * m - 0.0040720468 * s,
+    1.9779984951 * l - 2.428592205 * m + 0.4505937099 * s,
+    0.0259040371 * l + 0.7827717662 * m - 0.808675766 * s,
+  ];
+}
+
+/** The sRGB curve of IEC 61966-2-1, back to amounts of light. */
+function linear(value: number): number {
+  const share = value / 255;
+  return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+}
+
+const PERCEIVED: readonly (readonly [string, Lab])[] = WORDS.map(([word, color]) => [word, perceived(color)]);

@@ -1,0 +1,31 @@
+import type { WantedPatch } from '#core/domain/stash-filter';
+import { failure, type Result, success } from '#core/result';
+import type { LengthProblem } from '#core/units/length-problem';
+import type { LengthUnit } from '#core/units/length-unit';
+import { parseClothSize } from '#core/units/parse-cloth-size';
+
+const MOST = 20;
+
+/**
+ * Reads what cloth has to be big enough for: `12 x 18`, `20 of 4 x 4`, or several of these with semicolons between; across by
+ * along, at most twenty sizes. The first that cannot be read is the problem.
+ */
+export function parseWanted(
+  text: string,
+  bareUnit: LengthUnit,
+): Result<readonly WantedPatch[], LengthProblem> {
+  const parts = text
+    .split(';')
+    .map((part) => part.trim())
+    .filter((part) => part !== '');
+  const patches: WantedPatch[] = [];
+  for (const part of parts.slice(0, MOST)) {
+    const [, count = '1', size = part] = /^(\d{1,5})\s*(?:of|@)\s*(.+)$/i.exec(part) ?? [];
+    const read = parseClothSize(size, bareUnit);
+    if (!read.ok) return read;
+    patches.push({ ...read.value, count: Math.max(1, Number(count)) });
+  }
+  if (patches.length === 0)
+    return failure({ code: 'empty', read: text, expected: ['12 x 18', '20 of 4 x 4'] });
+  return success(patches);
+}

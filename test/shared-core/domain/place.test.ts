@@ -1,0 +1,19 @@
+import { describe, expect, it } from 'vitest';
+import { placeName, placeNames, placePath, placePathOf } from '#core/domain/place';
+
+describe('a place in words', () => {
+  it('is its names from the room down, whatever stands between them', () => {
+    expect(placeNames(' Sewing room ,shelf 2,, bin ')).toEqual(['Sewing room', 'shelf 2', 'bin']);
+    expect(placePathOf(['Sewing room', 'shelf 2'])).toBe('Sewing room, shelf 2');
+    expect(placePath.parse('Sewing room,shelf 2,')).toBe('Sewing room, shelf 2');
+    expect(placePath.parse(' , ')).toBe('');
+    expect(placeNames('')).toEqual([]);
+  });
+
+  it('is at most 120 characters, and one name has no comma', () => {
+    expect(placePath.safeParse('a'.repeat(121)).success).toBe(false);
+    expect(placeName.safeParse('Shelf, 2').success).toBe(false);
+    expect(placeName.safeParse('  ').success).toBe(false);
+    expect(placeName.parse(' Shelf 2 ')).toBe('Shelf 2');
+  });
+});
