@@ -23,6 +23,7 @@ import { isEmptyNotebook, listProjects, openProject } from './project-glances';
 import { archiveProject, changeProject, createProject, deleteProject, duplicateProject } from './projects';
 import { addPlace, deletePlace, lieInPlace, listPlaces, movePlace, renamePlace } from './places';
 import { restoreBackup } from './restore';
+import { insightOfStash } from './stash-insight';
 import { bringTableIn, previewTable } from './stash-import';
 import { standAt } from './stand-at';
 import { followPlan } from './follow-plan';
@@ -118,6 +119,7 @@ export const storeHandlers: StoreHandlers = {
   'ledger:take-back': ({ store }, input) => takeBack(store, input),
   'ledger:of-project': ({ store }, input): Result<ClothOfProject, Problem> => clothOfProject(store, input),
 
+  'stash:insight': ({ store }) => success(insightOfStash(store)),
   'table:read': (context, input) => previewTable(context, input),
   'table:bring-in': (context, input) => bringTableIn(context, input),
   'cutting:open': ({ store }, input) => openCuttingPlan(store, input),
