@@ -128,7 +128,7 @@ function lettersOn(
   const places = roomy.flatMap((patch) => {
     const middle = frame.toX(patch.y + patch.height / 2);
     const y = fixed(frame.toY(patch.x + patch.width / 2));
-    return [...label].map((_, at) => ({ x: fixed(middle + LETTER * (at - (label.length - 1) / 2)), y }));
+    return Array.from(label, (_, at) => ({ x: fixed(middle + LETTER * (at - (label.length - 1) / 2)), y }));
   });
   return {
     text: label.repeat(roomy.length),
