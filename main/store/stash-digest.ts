@@ -1,7 +1,7 @@
-import type { ReadableStore } from './handles';
+import { oneNumber, type ReadableStore } from './handles';
 
 /**
- * What is asked of the whole ledger at once, added up beside the file, in memory: a line for each fabric, month and leftover.
+ * What is asked of the whole ledger at once, added up beside the file, in memory: a line for each fabric, month, project and leftover.
  * The ledger only grows, so each time only what was booked since is read; `digest_state` says up to where.
  */
 const TABLES_SQL = `
@@ -27,6 +27,7 @@ CREATE TEMP TABLE IF NOT EXISTS month_digest (
   used_area INTEGER NOT NULL,
   value_change INTEGER NOT NULL
 ) WITHOUT ROWID;
+CREATE TEMP TABLE IF NOT EXISTS project_digest (project_seq INTEGER PRIMARY KEY, area INTEGER NOT NULL, cost_minor INTEGER NOT NULL);
 CREATE TEMP TABLE IF NOT EXISTS leftover_digest (piece_seq INTEGER PRIMARY KEY, side INTEGER NOT NULL, area INTEGER NOT NULL);
 CREATE INDEX IF NOT EXISTS temp.digest_by_side ON leftover_digest (side, area);
 CREATE TEMP TABLE IF NOT EXISTS booked_since (piece_seq INTEGER PRIMARY KEY, fabric_seq INTEGER NOT NULL);
@@ -43,19 +44,21 @@ INSERT OR IGNORE INTO booked_since
 
 const TOUCHED = '(SELECT fabric_seq FROM booked_since)';
 
-/** A purchase that was taken back is none; the day something was last bought of a fabric, or cut from it, is the day it moved. */
-const FABRICS_SQL = `
+/**
+ * A purchase that was taken back is none; the day something was last bought of a fabric, or cut from it, is the day it moved.
+ * The whole ledger is read as it lies in the file, a few fabrics through the index.
+ */
+const fabricsSql = (entries: string): string => `
 DELETE FROM fabric_digest WHERE fabric_seq IN ${TOUCHED};
 INSERT INTO fabric_digest
   SELECT fabric_seq,
     min(on_date) FILTER (WHERE entry.kind = 'bought'),
     max(on_date) FILTER (WHERE entry.kind = 'bought'),
-    max(on_date) FILTER (WHERE entry.kind IN ('bought', 'cut')),
+    max(on_date),
     max(booking.seq) FILTER (WHERE entry.kind = 'bought' AND value_change > 0),
     NULL, NULL, 0, 0
-  FROM booking JOIN ledger_entry AS entry ON entry.booking_seq = booking.seq
-  WHERE fabric_seq IN ${TOUCHED} AND takes_back IS NULL
-    AND NOT EXISTS (SELECT 1 FROM booking AS later WHERE later.takes_back = booking.seq)
+  FROM ${entries}
+  WHERE entry.kind IN ('bought', 'cut') AND NOT EXISTS (SELECT 1 FROM ledger_entry AS later WHERE later.reverses = entry.seq)
   GROUP BY fabric_seq;
 UPDATE fabric_digest SET
   (paid_minor, paid_area) = (SELECT sum(value_change), sum(length_change * width) FROM ledger_entry
@@ -64,6 +67,11 @@ UPDATE fabric_digest SET
     JOIN piece_sum ON piece_seq = cloth_piece.seq WHERE cloth_piece.fabric_seq = fabric_digest.fabric_seq)
   WHERE fabric_seq IN ${TOUCHED};
 `;
+
+const ALL_ENTRIES = 'ledger_entry AS entry CROSS JOIN booking ON booking.seq = entry.booking_seq';
+const TOUCHED_ENTRIES = `(SELECT DISTINCT fabric_seq AS touched FROM booked_since)
+    CROSS JOIN booking ON booking.fabric_seq = touched
+    CROSS JOIN ledger_entry AS entry ON entry.booking_seq = booking.seq`;
 
 /** What was taken back is taken off the month it was booked in. Cut less leftovers, and what was discarded, is what was used. */
 const MONTHS_SQL = `
@@ -90,6 +98,14 @@ INSERT INTO month_digest
     value_change = value_change + excluded.value_change;
 `;
 
+const PROJECTS_SQL = `
+INSERT OR REPLACE INTO project_digest
+  SELECT project_seq, sum(area), sum(cost_minor) FROM project_use
+  WHERE project_seq IN (SELECT project_seq FROM ledger_entry JOIN booking ON booking.seq = booking_seq
+    WHERE ledger_entry.seq > ${SINCE} AND project_seq IS NOT NULL)
+  GROUP BY project_seq;
+`;
+
 const LEFTOVERS_SQL = `
 DELETE FROM leftover_digest WHERE piece_seq IN (SELECT piece_seq FROM booked_since);
 INSERT INTO leftover_digest
@@ -102,10 +118,10 @@ DELETE FROM booked_since;
 `;
 
 /** Brings the digest's tables up to the last booking; whoever asks them calls this first. */
-export function bringDigestUpToDate({ database }: ReadableStore): void {
-  database.exec(TABLES_SQL);
-  const isBehind = database
-    .prepare<[], number>(`SELECT EXISTS (SELECT 1 FROM ledger_entry WHERE seq > ${SINCE})`)
-    .pluck();
-  if (isBehind.get() === 1) database.exec(BOOKED_SQL + FABRICS_SQL + MONTHS_SQL + LEFTOVERS_SQL);
+export function bringDigestUpToDate(store: ReadableStore): void {
+  store.database.exec(TABLES_SQL);
+  const since = oneNumber(store, 'SELECT entry_seq FROM digest_state');
+  if (oneNumber(store, 'SELECT EXISTS (SELECT 1 FROM ledger_entry WHERE seq > ?)', since) === 0) return;
+  const fabrics = fabricsSql(since === 0 ? ALL_ENTRIES : TOUCHED_ENTRIES);
+  store.database.exec(BOOKED_SQL + fabrics + MONTHS_SQL + PROJECTS_SQL + LEFTOVERS_SQL);
 }

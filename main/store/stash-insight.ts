@@ -23,7 +23,7 @@ export function insightOfStash(store: ReadableStore): StashInsight {
     months: stashMonths(monthSums(store), store.surroundings.today(), MONTHS),
     longest: lainLongest(store),
     projects: costliestProjects(store),
-    projectCount: oneNumber(store, `SELECT count(*) FROM (${PROJECTS})`),
+    projectCount: oneNumber(store, `SELECT count(*) FROM ${USED_ANY}`),
     leftovers: leftoversBySide(store),
   };
 }
@@ -52,17 +52,17 @@ function lainLongest(store: ReadableStore): readonly LainLong[] {
   }));
 }
 
-const PROJECTS = `SELECT project_seq, sum(area) AS area, sum(cost_minor) AS cost FROM project_use
-  GROUP BY project_seq HAVING sum(area) > 0 OR sum(cost_minor) > 0`;
+const USED_ANY = 'project_digest WHERE area > 0 OR cost_minor > 0';
 
 function costliestProjects(store: ReadableStore): readonly ProjectCloth[] {
-  const sql = `SELECT id, name, used.area, used.cost FROM (${PROJECTS}) AS used
-    JOIN project ON project.seq = used.project_seq ORDER BY used.cost DESC, used.area DESC, used.project_seq LIMIT ?`;
+  const sql = `SELECT id, name, used.* FROM (SELECT * FROM ${USED_ANY}
+      ORDER BY cost_minor DESC, area DESC, project_seq LIMIT ?) AS used
+    JOIN project ON project.seq = used.project_seq ORDER BY cost_minor DESC, area DESC, project_seq`;
   return allRows(store, sql, SHOWN_AT_MOST).map((row) => ({
     projectId: textOf(row, 'id') as ProjectId,
     name: textOf(row, 'name'),
     area: numberOf(row, 'area'),
-    costMinor: numberOf(row, 'cost'),
+    costMinor: numberOf(row, 'cost_minor'),
   }));
 }
 
