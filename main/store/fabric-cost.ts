@@ -65,7 +65,8 @@ function takenBy(stock: StockCost<Taker> | undefined): ReadonlyMap<number, numbe
 }
 
 /**
- * What was taken back counts as if it had never been; a cut counts less the leftovers kept of it. SQLite would walk all that takes
+ * What was taken back counts as if it had never been, what was booked again as from the first time; a cut counts less the leftovers
+ * kept of it. SQLite would walk all that takes
  * nothing back, but for the index named and the plus sign.
  */
 const STEPS = `SELECT booking.fabric_seq, booking.project_seq, entry.kind,
@@ -75,7 +76,7 @@ const STEPS = `SELECT booking.fabric_seq, booking.project_seq, entry.kind,
   WHERE booking.fabric_seq IN (SELECT value FROM json_each(?)) AND +booking.takes_back IS NULL
     AND entry.length_change <> 0
     AND NOT EXISTS (SELECT 1 FROM booking AS later WHERE later.takes_back = booking.seq)
-  GROUP BY booking.seq ORDER BY booking.seq`;
+  GROUP BY booking.seq ORDER BY coalesce(booking.books_again, booking.seq)`;
 
 /** Each fabric's cost counted from its whole ledger. */
 function stockOf(store: ReadableStore, fabricSeqs: readonly number[]): ReadonlyMap<number, StockCost<Taker>> {
