@@ -15,7 +15,7 @@ CREATE INDEX entry_bought ON ledger_entry (piece_seq) WHERE kind = 'bought';
 `;
 
 export const firstIn: Migration = {
-  version: 100,
+  version: 110,
   says: 'What a project took of a fabric at the cost of what came in first is kept until the next booking of that fabric',
   apply: (database) => {
     database.exec(FIRST_IN_SQL);
