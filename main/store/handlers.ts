@@ -21,8 +21,10 @@ import { takeBack } from './ledger-take-back';
 import { addPhoto, removePhoto, setFabricPhoto } from './photos';
 import { isEmptyNotebook, listProjects, openProject } from './project-glances';
 import { archiveProject, changeProject, createProject, deleteProject, duplicateProject } from './projects';
+import { setPiecePrint } from './piece-prints';
 import { addPlace, deletePlace, lieInPlace, listPlaces, movePlace, renamePlace } from './places';
 import { restoreBackup } from './restore';
+import { insightOfStash } from './stash-insight';
 import { bringTableIn, previewTable } from './stash-import';
 import { standAt } from './stand-at';
 import { followPlan } from './follow-plan';
@@ -118,6 +120,7 @@ export const storeHandlers: StoreHandlers = {
   'ledger:take-back': ({ store }, input) => takeBack(store, input),
   'ledger:of-project': ({ store }, input): Result<ClothOfProject, Problem> => clothOfProject(store, input),
 
+  'stash:insight': ({ store }) => success(insightOfStash(store)),
   'table:read': (context, input) => previewTable(context, input),
   'table:bring-in': (context, input) => bringTableIn(context, input),
   'cutting:open': ({ store }, input) => openCuttingPlan(store, input),
@@ -131,6 +134,7 @@ export const storeHandlers: StoreHandlers = {
   'place:move': ({ store }, input) => movePlace(store, input),
   'place:delete': ({ store }, input) => deletePlace(store, input),
   'piece:lie': ({ store }, input) => lieInPlace(store, input),
+  'piece:set-print': ({ store }, input) => setPiecePrint(store, input),
   'kind:list': ({ store }) => success(listStashKinds(store)),
   'kind:keep': ({ store }, input) => keepStashKind(store, input),
   'kind:delete': ({ store }, input) => deleteStashKind(store, input),

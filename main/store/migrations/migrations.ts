@@ -7,6 +7,8 @@ import { workOfStages } from './0060-work';
 import { stageSetUp } from './0070-stage-set-up';
 import { kindsAndPlaces } from './0080-kinds-and-places';
 import { shelfOfFabrics } from './0090-shelf';
+import { printAcross } from './0100-print-across';
+import { firstIn } from './0110-first-in';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
@@ -20,6 +22,8 @@ export const migrations: readonly Migration[] = [
   stageSetUp,
   kindsAndPlaces,
   shelfOfFabrics,
+  printAcross,
+  firstIn,
 ];
 
 /** The format this program writes; a file beyond it is refused untouched. */
