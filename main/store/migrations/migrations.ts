@@ -8,6 +8,7 @@ import { stageSetUp } from './0070-stage-set-up';
 import { kindsAndPlaces } from './0080-kinds-and-places';
 import { shelfOfFabrics } from './0090-shelf';
 import { printAcross } from './0100-print-across';
+import { firstIn } from './0110-first-in';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
@@ -22,6 +23,7 @@ export const migrations: readonly Migration[] = [
   kindsAndPlaces,
   shelfOfFabrics,
   printAcross,
+  firstIn,
 ];
 
 /** The format this program writes; a file beyond it is refused untouched. */
