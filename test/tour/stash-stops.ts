@@ -16,7 +16,7 @@ export const stashStops: readonly Stop[] = [
     name: 'stash-saved',
     go: async (page) => {
       await saveSearch(page, 'Greens for borders');
-      await saveSearch(page, 'Long enough for a binding, from the Saltmarsh cloth market, washed');
+      await saveSearch(page, 'Long enough for a binding, from the Saltmarsh cloth market');
       await openStashAfresh('/stash?search=green')(page);
     },
     leave: async (page) => {

@@ -82,14 +82,14 @@ export function StashFilters({ query, onChange }: StashFiltersProps) {
         onChange={(color) => set('color', color.trim() === '' ? undefined : color)}
       />
       <LengthField
-        label="Free in one piece, at least"
+        label="Free in one piece"
         isOptional
         value={filter.freeAtLeast ?? null}
         minimum={1}
         onCommit={(length) => set('freeAtLeast', length ?? undefined)}
       />
       <LengthField
-        label="Free in all, at least"
+        label="Free in all"
         isOptional
         value={filter.freeInAll ?? null}
         minimum={1}
