@@ -3,7 +3,10 @@ import type { ChannelInput, StoreChannelName } from '#core/contract/channels';
 import { calendarDate } from '#core/units/calendar-date';
 import { addCloth, addProject, inches, openWorkshop } from '#test/helpers/workshop';
 
-/** Tables that grow with the years; a screen's call may look into them by an index, never read them from end to end. The list of changes is none: it keeps five hundred. */
+/**
+ * Tables that grow with the years; a screen's call may look into them by an index, never read them from end to end. The list of
+ * changes is none of them: it keeps five hundred.
+ */
 const GROWING = [
   ...['booking', 'ledger_entry', 'entry', 'cloth_piece', 'piece_sum', 'piece_hold', 'project_use', 'fabric'],
   ...['stage', 'checklist_item', 'calculation', 'stage_event', 'trip', 'photo', 'change_row', 'work'],
