@@ -9,6 +9,7 @@ import { kindsAndPlaces } from './0080-kinds-and-places';
 import { shelfOfFabrics } from './0090-shelf';
 import { printAcross } from './0100-print-across';
 import { firstIn } from './0110-first-in';
+import { savedSearches } from './0120-saved-searches';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
@@ -24,6 +25,7 @@ export const migrations: readonly Migration[] = [
   shelfOfFabrics,
   printAcross,
   firstIn,
+  savedSearches,
 ];
 
 /** The format this program writes; a file beyond it is refused untouched. */
