@@ -27,9 +27,18 @@ import { bringTableIn, previewTable } from './stash-import';
 import { standAt } from './stand-at';
 import { followPlan } from './follow-plan';
 import { moveStage } from './stage-moves';
+import { estimatesOfProject } from './stage-estimates';
 import { deleteStagePlan, keepStagePlan, listStagePlans } from './stage-plans';
 import { deleteStashKind, keepStashKind, listStashKinds } from './stash-kinds';
-import { addStage, changeStage, removeStage, reorderStage, repeatStage, setUpStage } from './stages';
+import {
+  addStage,
+  changeStage,
+  reckonStage,
+  removeStage,
+  reorderStage,
+  repeatStage,
+  setUpStage,
+} from './stages';
 import { packTrip, tellTrip, untellTrip } from './trip-words';
 import { addTrip, changeTrip, receiveBack, removeTrip, sendOut } from './trips';
 import { addWork, changeWork, removeWork, startClock, stopClock } from './work';
@@ -58,6 +67,8 @@ export const storeHandlers: StoreHandlers = {
 
   'stage:move': ({ store }, input) => moveStage(store, input),
   'stage:change': ({ store }, input) => changeStage(store, input),
+  'stage:reckon': ({ store }, input) => reckonStage(store, input),
+  'stage:estimates': ({ store }, input) => estimatesOfProject(store, input),
   'stage:add': ({ store }, input) => addStage(store, input),
   'stage:repeat': ({ store }, input) => repeatStage(store, input),
   'stage:reorder': ({ store }, input) => reorderStage(store, input),

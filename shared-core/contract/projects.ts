@@ -5,6 +5,7 @@ import { type Project, projectDetails } from '#core/domain/project';
 import { plannedStage, type PlannedStage, type Stage, stageKind, stageState } from '#core/domain/stage';
 import { photoMoment, type PhotoMoment } from '#core/domain/photo';
 import type { PackingLine, TripDetails, TripEvent } from '#core/domain/trip';
+import type { StageEstimate } from '#core/learned/stage-estimate';
 import { type Page, pageRequest, reads, writes } from './channel';
 
 export interface Trip extends TripDetails {
@@ -90,6 +91,7 @@ export const projectChannels = {
   'stage:move': writes<Changed>()(
     z.object({ stageId, to: stageState, passGateWhy: z.string().trim().max(1_000).optional() }),
   ),
+  /** An estimate other than before is then the maker's own. */
   'stage:change': writes<Changed>()(
     z.object({
       stageId,
@@ -99,6 +101,10 @@ export const projectChannels = {
       notes: z.string().max(20_000),
     }),
   ),
+  /** Reckons a stage by the maker's own rates again, or holds to the hours that stand with it whatever the rates say. */
+  'stage:reckon': writes<Changed>()(z.object({ stageId, by: z.enum(['rates', 'own']) })),
+  /** How long each stage of a project that is not over will take, and what that comes from. */
+  'stage:estimates': reads<Readonly<Record<StageId, StageEstimate>>>()(z.object({ projectId })),
   /** Puts a new stage at `position` of the project's plan. */
   'stage:add': writes<Changed & { readonly stageId: StageId }>()(
     z.object({

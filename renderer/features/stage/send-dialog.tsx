@@ -10,6 +10,7 @@ import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
 import { Checkbox } from '#renderer/ui/checkbox';
 import { Packing } from './packing';
+import { bookedTrip, tripDetailsOf } from './trip-details';
 import { TripForm } from './trip-form';
 import styles from './stage.module.css';
 
@@ -25,11 +26,12 @@ export function SendDialog({ stage, spread, onClose }: SendDialogProps) {
   const { turnaroundDays } = habitsOfProject(habits, spread.project.habitChanges);
   const contacts = useRead('contact:list', {}).value ?? [];
   const others = useRead('project:list', { archived: false }).value?.items ?? [];
-  const [trip, setTrip] = useState<TripDetails>(() => ({
-    ...tripWith(''),
-    sentOn: today(),
-    promisedOn: addDays(today(), turnaroundDays),
-  }));
+  const booked = bookedTrip(stage, spread.trips);
+  const [trip, setTrip] = useState<TripDetails>(() => {
+    const begun = booked === null ? tripWith('') : tripDetailsOf(booked);
+    const promisedOn = begun.promisedOn ?? addDays(today(), turnaroundDays);
+    return { ...begun, sentOn: today(), promisedOn };
+  });
   const [packing, setPacking] = useState<readonly PackingLine[]>(STARTING_PACKING);
   const [along, setAlong] = useState<readonly StageId[]>([]);
   const sending = useWrite('trip:send');

@@ -1,11 +1,17 @@
 import type { Contact } from '#core/contract/contacts';
 import type { Trip } from '#core/contract/projects';
-import { type TripDetails, tripDetails } from '#core/domain/trip';
+import type { Stage } from '#core/domain/stage';
+import { isBookedAhead, type TripDetails, tripDetails } from '#core/domain/trip';
 import { addDays } from '#core/units/calendar-date';
 
 /** What the maker said of a trip, without what the notebook knows of it. */
 export function tripDetailsOf(trip: Trip): TripDetails {
   return tripDetails.parse(trip);
+}
+
+/** The trip that is agreed for this stage and has not begun; null for none. */
+export function bookedTrip({ id, state }: Stage, trips: readonly Trip[]): Trip | null {
+  return trips.findLast((trip) => trip.stageId === id && isBookedAhead(trip, state)) ?? null;
 }
 
 /** The contact a name stands for, whatever its capitals; undefined for somebody new. */
