@@ -4,13 +4,12 @@ import type { StageId } from '#core/domain/ids';
 import { currentStage, openGateItems, type Stage } from '#core/domain/stage';
 import { type PackingLine, STARTING_PACKING, type TripDetails, tripWith } from '#core/domain/trip';
 import { habitsOfProject } from '#core/domain/workshop';
-import { addDays } from '#core/units/calendar-date';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
 import { Checkbox } from '#renderer/ui/checkbox';
 import { Packing } from './packing';
-import { bookedTrip, tripDetailsOf } from './trip-details';
+import { bookedTrip, promisedBack, tripDetailsOf } from './trip-details';
 import { TripForm } from './trip-form';
 import styles from './stage.module.css';
 
@@ -29,8 +28,8 @@ export function SendDialog({ stage, spread, onClose }: SendDialogProps) {
   const booked = bookedTrip(stage, spread.trips);
   const [trip, setTrip] = useState<TripDetails>(() => {
     const begun = booked === null ? tripWith('') : tripDetailsOf(booked);
-    const promisedOn = begun.promisedOn ?? addDays(today(), turnaroundDays);
-    return { ...begun, sentOn: today(), promisedOn };
+    const sent = { ...begun, sentOn: today() };
+    return { ...sent, promisedOn: begun.promisedOn ?? promisedBack(sent, contacts, turnaroundDays) };
   });
   const [packing, setPacking] = useState<readonly PackingLine[]>(STARTING_PACKING);
   const [along, setAlong] = useState<readonly StageId[]>([]);

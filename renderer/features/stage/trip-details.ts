@@ -2,7 +2,7 @@ import type { Contact } from '#core/contract/contacts';
 import type { Trip } from '#core/contract/projects';
 import type { Stage } from '#core/domain/stage';
 import { isBookedAhead, type TripDetails, tripDetails } from '#core/domain/trip';
-import { addDays } from '#core/units/calendar-date';
+import { addDays, type CalendarDate } from '#core/units/calendar-date';
 
 /** What the maker said of a trip, without what the notebook knows of it. */
 export function tripDetailsOf(trip: Trip): TripDetails {
@@ -20,6 +20,16 @@ export function contactNamed(contacts: readonly Contact[], name: string): Contac
   return contacts.find(({ details }) => details.name.toLowerCase() === wanted);
 }
 
+/** The day for which whoever takes it promises it, or the workshop's usual one; null until it is sent. */
+export function promisedBack(
+  { withWhom, sentOn }: Pick<TripDetails, 'withWhom' | 'sentOn'>,
+  contacts: readonly Contact[],
+  usualDays: number,
+): CalendarDate | null {
+  const days = contactNamed(contacts, withWhom)?.details.promisedDays ?? usualDays;
+  return sentOn === null ? null : addDays(sentOn, days);
+}
+
 /**
  * The trip with another name in it. As long as the promised day is the one the notebook put there, it follows the days that
  * the new one promises, or the workshop's usual turn-around.
@@ -30,8 +40,10 @@ export function tripTo(
   contacts: readonly Contact[],
   usualDays: number,
 ): TripDetails {
-  const promised = (name: string) => contactNamed(contacts, name)?.details.promisedDays ?? usualDays;
   const { sentOn, promisedOn } = trip;
-  const isOurs = sentOn !== null && promisedOn === addDays(sentOn, promised(trip.withWhom));
-  return { ...trip, withWhom, promisedOn: isOurs ? addDays(sentOn, promised(withWhom)) : promisedOn };
+  const isOurs = promisedOn === promisedBack(trip, contacts, usualDays);
+  const moved = { ...trip, withWhom };
+  return isOurs && sentOn !== null
+    ? { ...moved, promisedOn: promisedBack(moved, contacts, usualDays) }
+    : moved;
 }
