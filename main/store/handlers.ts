@@ -25,7 +25,7 @@ import { addPlace, deletePlace, lieInPlace, listPlaces, movePlace, renamePlace }
 import { restoreBackup } from './restore';
 import { bringTableIn, previewTable } from './stash-import';
 import { standAt } from './stand-at';
-import { followPlan } from './follow-plan';
+import { followPlan, foreseePlan } from './follow-plan';
 import { moveStage } from './stage-moves';
 import { estimatesOfProject } from './stage-estimates';
 import { deleteStagePlan, keepStagePlan, listStagePlans } from './stage-plans';
@@ -62,6 +62,7 @@ export const storeHandlers: StoreHandlers = {
   'project:duplicate': ({ store }, input) => duplicateProject(store, input),
   'project:archive': ({ store }, input) => archiveProject(store, input),
   'project:stand-at': ({ store }, input) => standAt(store, input),
+  'project:foresee-plan': ({ store }, input) => foreseePlan(store, input),
   'project:follow-plan': ({ store }, input) => followPlan(store, input),
   'project:delete': ({ store }, input) => deleteProject(store, input),
 

@@ -63,6 +63,17 @@ export interface StagePlan {
   readonly stages: readonly PlannedStage[];
 }
 
+/**
+ * A stage as it would be under another plan. stays: with everything recorded of it; fresh: not begun; kept: the plan does not
+ * know it, but something is recorded of it; gone: neither.
+ */
+export interface ForeseenStage {
+  readonly how: 'stays' | 'fresh' | 'kept' | 'gone';
+  readonly name: string;
+  /** Where it would be skipped though it is not over yet. */
+  readonly isSkipped: boolean;
+}
+
 /** What every change answers with: the change's own id, for undoing just that. */
 export interface Changed {
   readonly changeId: ChangeId;
@@ -80,6 +91,8 @@ export const projectChannels = {
   'project:archive': writes<Changed>()(z.object({ projectId, archived: z.boolean() })),
   /** Brings a piece to stand at a stage of its plan, or past the last one; what comes before is done, what comes after planned. */
   'project:stand-at': writes<Changed>()(z.object({ projectId, stageId: stageId.nullable() })),
+  /** What following a plan would change, in the new order; nothing is changed. */
+  'project:foresee-plan': reads<readonly ForeseenStage[]>()(z.object({ projectId, stagePlanId })),
   /**
    * Gives a running project the stages of a plan. Stages that match (same kind, same name first) keep everything recorded of
    * them; a stage the plan does not know goes if nothing is recorded of it, else it stays at its place as skipped, or as done.
