@@ -19,6 +19,7 @@ export const UNDOABLE_TABLES = [
   'cut_step',
   'fabric_price',
   'piece_place',
+  'piece_print',
 ] as const;
 
 export type UndoableTable = (typeof UNDOABLE_TABLES)[number];

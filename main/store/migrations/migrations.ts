@@ -7,7 +7,9 @@ import { workOfStages } from './0060-work';
 import { stageSetUp } from './0070-stage-set-up';
 import { kindsAndPlaces } from './0080-kinds-and-places';
 import { shelfOfFabrics } from './0090-shelf';
-import { ownEstimates } from './0100-own-estimates';
+import { printAcross } from './0100-print-across';
+import { firstIn } from './0110-first-in';
+import { ownEstimates } from './0120-own-estimates';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
@@ -21,6 +23,8 @@ export const migrations: readonly Migration[] = [
   stageSetUp,
   kindsAndPlaces,
   shelfOfFabrics,
+  printAcross,
+  firstIn,
   ownEstimates,
 ];
 

@@ -1,28 +1,36 @@
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { createStoreAt, openWorkshop, temporaryFolder } from '#test/helpers/workshop';
+import { createStoreAt, openWorkshop, temporaryFolder, TODAY } from '#test/helpers/workshop';
 
-const PROJECT = '00000000-0000-4000-8000-0000000000a1';
+const FABRIC = '00000000-0000-4000-8000-0000000000f1';
+const PIECE = '00000000-0000-4000-8000-0000000000c1';
 
-test('hours of stages from before count as those of the plan, and a stage removed before can be brought back', () => {
+/** A workshop of the step before with a piece bought. */
+function olderWorkshop(): string {
   const file = path.join(temporaryFolder(), 'workshop.sqlite');
   const older = createStoreAt(90, file);
   older.exec(`
-    INSERT INTO change_log (seq, id, words, made_at, is_undone) VALUES (1, '00000000-0000-4000-8000-0000000000aa', 'Began it', 1, 0),
-      (2, '00000000-0000-4000-8000-0000000000ab', 'Removed the stage', 2, 0);
+    INSERT INTO change_log (id, words, made_at, is_undone) VALUES ('00000000-0000-4000-8000-0000000000aa', 'Added it', 1, 0);
     UPDATE current_change SET change_seq = 1;
-    INSERT INTO project (id, name, purpose, for_whom, outline_json, has_slit, habit_changes_json, notes, is_archived, created_at, changed_at)
-      VALUES ('${PROJECT}', 'Old ring', 'own', '', '{"shape":"circle","diameter":406400}', 0, '{}', '', 0, 1, 1);
-    INSERT INTO stage (id, project_id, position, kind, name, state, estimate_minutes, held_up_by, notes, gate_passed_why)
-      VALUES ('00000000-0000-4000-8000-0000000000b1', '${PROJECT}', 0, 'piecing', 'Piece', 'planned', 30, '', 'By the window', '');
-    UPDATE current_change SET change_seq = 2;
-    DELETE FROM stage;
+    INSERT INTO fabric (id, name, print, color_words, fiber, direction, width, is_washed, supplier, swatch, notes, created_at)
+      VALUES ('${FABRIC}', 'Rust leaves', '', '', '', 'one-way', 341376, 1, '', '#a0522d', '', 1);
+    INSERT INTO cloth_piece (id, fabric_seq, kind, width) VALUES ('${PIECE}', 1, 'yardage', 341376);
+    INSERT INTO booking (id, fabric_seq, note, on_date, recorded_at) VALUES ('b', 1, '', '${TODAY}', 1);
+    INSERT INTO ledger_entry (id, booking_seq, piece_seq, kind, length_change, held_change, value_change)
+      VALUES ('e', 1, 1, 'bought', 292608, 0, 1000);
+    INSERT INTO change_booking VALUES (1, 1);
     UPDATE current_change SET change_seq = NULL;
   `);
   older.close();
-  const workshop = openWorkshop(file);
+  return file;
+}
+
+test('pieces that were there have their print along, and can be said to have it across; undo takes that back', () => {
+  const workshop = openWorkshop(olderWorkshop());
+  const runs = () => workshop.get('fabric:open', { fabricId: FABRIC as never }).pieces[0]?.printRuns;
+  expect(runs()).toBe('along');
+  workshop.get('piece:set-print', { pieceId: PIECE as never, runs: 'across' });
+  expect(runs()).toBe('across');
   workshop.get('change:undo', {});
-  expect(workshop.get('project:open', { projectId: PROJECT as never }).stages).toEqual([
-    expect.objectContaining({ name: 'Piece', estimateMinutes: 30, isOwnEstimate: false }),
-  ]);
+  expect(runs()).toBe('along');
 });
