@@ -10,6 +10,7 @@ import { addChecklistItem, removeChecklistItem, tickChecklistItem } from './chec
 import { clothOfProject } from './cloth-of-project';
 import { keepContact, listContacts, removeContact } from './contacts';
 import { keepCuttingPlan, openCuttingPlan, removeCuttingPlan } from './cutting-plans';
+import { buyForPlan, clothToBuy } from './cutting-purchases';
 import { tickCut, untickCut } from './cutting-ticks';
 import { daysToRemember } from './days-to-remember';
 import { mendDates, moveDays, plannedDates } from './dates';
@@ -24,6 +25,7 @@ import { archiveProject, changeProject, createProject, deleteProject, duplicateP
 import { setPiecePrint } from './piece-prints';
 import { addPlace, deletePlace, lieInPlace, listPlaces, movePlace, renamePlace } from './places';
 import { restoreBackup } from './restore';
+import { insightOfStash } from './stash-insight';
 import { bringTableIn, previewTable } from './stash-import';
 import { standAt } from './stand-at';
 import { followPlan, foreseePlan } from './follow-plan';
@@ -131,10 +133,13 @@ export const storeHandlers: StoreHandlers = {
   'ledger:take-back': ({ store }, input) => takeBack(store, input),
   'ledger:of-project': ({ store }, input): Result<ClothOfProject, Problem> => clothOfProject(store, input),
 
+  'stash:insight': ({ store }) => success(insightOfStash(store)),
   'table:read': (context, input) => previewTable(context, input),
   'table:bring-in': (context, input) => bringTableIn(context, input),
   'cutting:open': ({ store }, input) => openCuttingPlan(store, input),
   'cutting:keep': ({ store }, input) => keepCuttingPlan(store, input),
+  'cutting:to-buy': ({ store }) => success(clothToBuy(store)),
+  'cutting:buy': ({ store }, input) => buyForPlan(store, input),
   'cutting:remove': ({ store }, input) => removeCuttingPlan(store, input),
   'cutting:tick': ({ store }, input) => tickCut(store, input),
   'cutting:untick': ({ store }, input) => untickCut(store, input),

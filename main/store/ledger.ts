@@ -5,7 +5,7 @@ import type { ClothPieceId } from '#core/domain/ids';
 import { failure, type Result, success } from '#core/result';
 import { allocate } from '#core/units/allocate';
 import { recordChange } from './changes';
-import { insertRow, type ReadableStore } from './handles';
+import { insertRow, type ReadableStore, type WritableStore } from './handles';
 import { appendBooking, type NewEntry } from './ledger-append';
 import { layPiece } from './places';
 import { findFabric, findPiece, findProject, heldBy, type PieceRef, wrongField } from './lookups';
@@ -31,28 +31,43 @@ export function buyCloth(
     return wrongField(['size', 'length'], String(size.length), `a whole number of times ${unitLength}`);
   }
   return recordChange(store, `Bought “${fabric.value.name}”`, (writable) => {
-    const pieceId = store.surroundings.newId() as ClothPieceId;
-    const pieceSeq = insertRow(writable, 'cloth_piece', {
-      id: pieceId,
-      fabric_seq: fabric.value.seq,
-      kind,
-      kind_id: kindId,
-      width: size.width,
-      unit_length: unitLength,
-    });
+    const piece = { kind, kindId, size, unitLength, costMinor, on, note };
+    const { pieceId } = addBought(writable, fabric.value.seq, piece);
     layPiece(writable, pieceId, place ?? '');
-    const entry = {
-      pieceSeq,
-      kind: 'bought',
-      lengthChange: size.length,
-      heldChange: 0,
-      valueChange: costMinor,
-    } as const;
-    appendBooking(writable, { fabricSeq: fabric.value.seq, projectSeq: null, stage: null, note, on }, [
-      entry,
-    ]);
     return success({ pieceId });
   });
+}
+
+/** Puts a piece that was bought on the shelf of a fabric, and books it. */
+export function addBought(
+  store: WritableStore,
+  fabricSeq: number,
+  {
+    kind,
+    kindId,
+    size,
+    unitLength,
+    costMinor,
+    on,
+    note,
+  }: Required<Pick<ChannelInput<'ledger:buy'>, 'kind' | 'size' | 'costMinor' | 'on' | 'note'>> & {
+    readonly kindId: string | null;
+    readonly unitLength: number | null;
+  },
+): { readonly pieceId: ClothPieceId; readonly pieceSeq: number } {
+  const pieceId = store.surroundings.newId() as ClothPieceId;
+  const pieceSeq = insertRow(store, 'cloth_piece', {
+    id: pieceId,
+    fabric_seq: fabricSeq,
+    kind,
+    kind_id: kindId,
+    width: size.width,
+    unit_length: unitLength,
+  });
+  const booking = { fabricSeq, projectSeq: null, stage: null, note, on };
+  const entry = { lengthChange: size.length, heldChange: 0, valueChange: costMinor } as const;
+  appendBooking(store, booking, [{ pieceSeq, kind: 'bought', ...entry }]);
+  return { pieceId, pieceSeq };
 }
 
 /** Holds cloth for a project; more than is free of it only knowingly. */

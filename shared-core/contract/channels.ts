@@ -8,6 +8,7 @@ import { cuttingChannels } from './cutting';
 import { dateChannels } from './dates';
 import { projectChannels } from './projects';
 import { stashChannels } from './stash';
+import { stashInsightChannels } from './stash-insight';
 import { stashTableChannels } from './stash-table';
 import { tripChannels } from './trips';
 import { shellChannels, workshopChannels } from './workshop';
@@ -21,6 +22,7 @@ export const storeChannels = {
   ...clockChannels,
   ...calculationChannels,
   ...stashChannels,
+  ...stashInsightChannels,
   ...stashTableChannels,
   ...cuttingChannels,
   ...placeChannels,

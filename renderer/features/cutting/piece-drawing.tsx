@@ -4,7 +4,8 @@ import type { CuttingLine, CuttingSetup } from '#core/domain/cutting-setup';
 import type { ClothPiece, Fabric } from '#core/domain/stash';
 import { choiceWords } from '#renderer/text/choice-words';
 import { counted, patchLabel, sizeWords } from '#renderer/text/cut-words';
-import { CutLayout, type LayoutPatch } from '#renderer/ui/cut-layout';
+import { CutLayout } from '#renderer/ui/cut-layout';
+import type { LayoutPatch } from '#renderer/ui/cut-layout-frame';
 import { useDisplay } from '#renderer/ui/display';
 import { type Shelf } from './job-of-setup';
 import { nameOfCloth } from './to-buy';
@@ -64,9 +65,15 @@ export function usePieceWords(
   const found = findPiece(piece, shelf);
   return {
     name: nameOfCloth(piece.fabric, setup, shelf),
-    kind: found === null ? 'to buy' : choiceWords(found.piece.kind).toLowerCase(),
+    kind: kindWords(piece, found?.piece),
     size: sizeWords(piece, length),
   };
+}
+
+/** A piece that is not on the shelf has to be bought, or was cut up by the plan. */
+function kindWords({ piece: id }: PiecePlan, found: ClothPiece | undefined): string {
+  if (found !== undefined) return choiceWords(found.kind).toLowerCase();
+  return id === undefined ? 'to buy' : 'cut up';
 }
 
 export function findPiece(
