@@ -2,20 +2,13 @@ import { expect, test } from 'vitest';
 import type { ChannelInput, StoreChannelName } from '#core/contract/channels';
 import { addCloth, addProject, inches, openWorkshop } from '#test/helpers/workshop';
 
-/** Tables that grow with the years; a screen's call may look into them by an index, never read them from end to end. The list of changes is none: it keeps five hundred. */
+/**
+ * Tables that grow with the years; a screen's call may look into them by an index, never read them from end to end. The list of
+ * changes is none of them: it keeps five hundred.
+ */
 const GROWING = [
   ...['booking', 'ledger_entry', 'entry', 'cloth_piece', 'piece_sum', 'piece_hold', 'project_use', 'fabric'],
-  ...[
-    'stage',
-    'checklist_item',
-    'calculation',
-    'stage_event',
-    'trip',
-    'photo',
-    'change_row',
-    'change_log',
-    'work',
-  ],
+  ...['stage', 'checklist_item', 'calculation', 'stage_event', 'trip', 'photo', 'change_row', 'work'],
 ];
 
 test('no screen’s call reads a table that grows with the years from end to end', () => {
