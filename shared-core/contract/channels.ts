@@ -9,6 +9,7 @@ import { dateChannels } from './dates';
 import { projectChannels } from './projects';
 import { stashChannels } from './stash';
 import { stashInsightChannels } from './stash-insight';
+import { stashSearchChannels } from './stash-searches';
 import { stashTableChannels } from './stash-table';
 import { tripChannels } from './trips';
 import { shellChannels, workshopChannels } from './workshop';
@@ -23,6 +24,7 @@ export const storeChannels = {
   ...calculationChannels,
   ...stashChannels,
   ...stashInsightChannels,
+  ...stashSearchChannels,
   ...stashTableChannels,
   ...cuttingChannels,
   ...placeChannels,

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import type { ChannelInput, StoreChannelName } from '#core/contract/channels';
+import { calendarDate } from '#core/units/calendar-date';
 import { addCloth, addProject, inches, openWorkshop } from '#test/helpers/workshop';
 
 /**
@@ -39,6 +40,18 @@ test('no screen’s call reads a table that grows with the years from end to end
       },
     });
   }
+  ask('stash:insight', {});
+  for (const by of ['place', 'kind', 'color', 'supplier'] as const) {
+    ask('fabric:groups', { search: '', by });
+    ask('fabric:groups', { search: 'rust', filter: { direction: 'any' }, by });
+    for (const key of ['', 'brown']) ask('fabric:list', { search: '', inGroup: { by, key }, limit: 100 });
+  }
+  const dated = { boughtFrom: calendarDate('2026-01-01'), boughtUntil: calendarDate('2027-01-01') };
+  for (const counted of ['again', 'paid'] as const) {
+    const price = { counted, length: inches(36), atMost: 1_000 };
+    ask('fabric:list', { search: '', filter: { ...dated, price, freeInAll: inches(9) }, limit: 100 });
+  }
+  ask('search:list', {});
   const plans = [...context.store.statements.keys()].flatMap((sql) => {
     const parameters = [...sql.matchAll(/\?/g)].map(() => null);
     const rows = context.store.database.prepare(`EXPLAIN QUERY PLAN ${sql}`).all(...parameters);

@@ -2,27 +2,25 @@ import path from 'node:path';
 import { expect, test } from 'vitest';
 import { createStoreAt, openWorkshop, temporaryFolder } from '#test/helpers/workshop';
 
-const PROJECT = '00000000-0000-4000-8000-0000000000a1';
+const id = (last: string) => `00000000-0000-4000-8000-0000000000${last}`;
 
-test('hours of stages from before count as those of the plan, and a stage removed before can be brought back', () => {
+test('a stash from before has no saved searches, is found in groups at once, and keeps the first search it is given', () => {
   const file = path.join(temporaryFolder(), 'workshop.sqlite');
   const older = createStoreAt(110, file);
   older.exec(`
-    INSERT INTO change_log (seq, id, words, made_at, is_undone) VALUES (1, '00000000-0000-4000-8000-0000000000aa', 'Began it', 1, 0),
-      (2, '00000000-0000-4000-8000-0000000000ab', 'Removed the stage', 2, 0);
+    INSERT INTO change_log (seq, id, words, made_at, is_undone) VALUES (1, '${id('aa')}', 'Added it', 1, 0);
     UPDATE current_change SET change_seq = 1;
-    INSERT INTO project (id, name, purpose, for_whom, outline_json, has_slit, habit_changes_json, notes, is_archived, created_at, changed_at)
-      VALUES ('${PROJECT}', 'Old ring', 'own', '', '{"shape":"circle","diameter":406400}', 0, '{}', '', 0, 1, 1);
-    INSERT INTO stage (id, project_id, position, kind, name, state, estimate_minutes, held_up_by, notes, gate_passed_why)
-      VALUES ('00000000-0000-4000-8000-0000000000b1', '${PROJECT}', 0, 'piecing', 'Piece', 'planned', 30, '', 'By the window', '');
-    UPDATE current_change SET change_seq = 2;
-    DELETE FROM stage;
+    INSERT INTO fabric (seq, id, name, print, color_words, fiber, direction, width, is_washed, supplier, swatch, notes, created_at)
+      VALUES (1, '${id('f1')}', 'Rust', '', 'warm brown', '', 'any', 341376, 0, 'A market', '#a0522d', '', 1);
     UPDATE current_change SET change_seq = NULL;
   `);
   older.close();
-  const workshop = openWorkshop(file);
-  workshop.get('change:undo', {});
-  expect(workshop.get('project:open', { projectId: PROJECT as never }).stages).toEqual([
-    expect.objectContaining({ name: 'Piece', estimateMinutes: 30, isOwnEstimate: false }),
-  ]);
+  const { get } = openWorkshop(file);
+  expect(get('search:list', {})).toEqual([]);
+  const groups = (by: 'color' | 'supplier') => get('fabric:groups', { search: '', by });
+  expect(groups('color')).toEqual([{ key: 'brown', name: 'brown', fabrics: 1 }]);
+  expect(groups('supplier')).toEqual([{ key: 'A market', name: 'A market', fabrics: 1 }]);
+  const asked = { search: 'rust', filter: {}, order: 'name', grouping: null, view: 'list' } as const;
+  get('search:save', { name: 'Rusts', asked });
+  expect(get('search:list', {})).toMatchObject([{ name: 'Rusts', asked }]);
 });
