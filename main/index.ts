@@ -37,12 +37,12 @@ async function start(): Promise<void> {
   serveApp(path.join(import.meta.dirname, '../renderer'), (photoId, isThumbnail) =>
     session.store().readPhoto(photoId, isThumbnail),
   );
-  registerCalls(answerFrom(session));
+  const reminders = remindOfDays(session);
+  registerCalls(answerFrom(session, reminders));
   setMenu();
   await openWindow();
   comeForwardWhenAskedAgain();
   closeInGoodOrder(session);
-  remindOfDays(session);
 }
 
 function comeForwardWhenAskedAgain(): void {

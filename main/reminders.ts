@@ -6,8 +6,11 @@ import { systemSurroundings } from './store/surroundings';
 
 const HOUR = 60 * 60 * 1000;
 
-/** Looks once an hour; says what is near once a day, if the maker wants to be reminded and it is her own workshop. */
-export function remindOfDays(session: Session): void {
+/**
+ * Looks once an hour, and when it is told to; says what is near once a day, if the maker wants to be reminded and it is her
+ * own workshop. Answers with how to tell it to look.
+ */
+export function remindOfDays(session: Session): () => void {
   const { today } = systemSurroundings();
   let told: CalendarDate | null = null;
   const look = async (): Promise<void> => {
@@ -18,6 +21,8 @@ export function remindOfDays(session: Session): void {
     told = on;
     new Notification(reminder).show();
   };
-  void look();
-  setInterval(() => void look(), HOUR);
+  const lookNow = () => void look();
+  lookNow();
+  setInterval(lookNow, HOUR);
+  return lookNow;
 }

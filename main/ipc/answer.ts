@@ -12,8 +12,11 @@ import type { Session } from '../session';
 import type { Answer } from './register';
 import { type ShellContext, shellHandlers } from './shell-handlers';
 
-/** Sends a checked call to the store's thread, or answers it here where it is about windows, files and folders. */
-export function answerFrom(session: Session): Answer {
+/**
+ * Sends a checked call to the store's thread, or answers it here where it is about windows, files and folders. Tells when the
+ * workshop's own settings have changed.
+ */
+export function answerFrom(session: Session, onWorkshopChange: () => void): Answer {
   return async (name, input, event) => {
     if (isShellCall(name)) {
       const handle = shellHandlers[name] as (
@@ -24,6 +27,7 @@ export function answerFrom(session: Session): Answer {
     }
     const answer = await session.store().call(name, input as ChannelInput<StoreChannelName>);
     if (answer.ok) followTheme(name, input, answer.value);
+    if (answer.ok && name === 'workshop:change') onWorkshopChange();
     return answer;
   };
 }

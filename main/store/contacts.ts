@@ -5,6 +5,7 @@ import type { Changed } from '#core/contract/projects';
 import { type ContactDetails, contactKind, type ContactKind, nameAlone } from '#core/domain/contact';
 import type { ContactId } from '#core/domain/ids';
 import { priceLines } from '#core/domain/price-line';
+import { stageState as stageStates } from '#core/domain/stage';
 import { failure, type Result, success } from '#core/result';
 import { recordChange } from './changes';
 import {
@@ -89,7 +90,7 @@ function contactStands(store: ReadableStore, id: string): boolean {
 }
 
 function contactTrips(store: ReadableStore): readonly ContactTrip[] {
-  const names = `SELECT trip.id, project.name AS project_name, stage.name AS stage_name
+  const names = `SELECT trip.id, project.name AS project_name, stage.name AS stage_name, stage.state AS stage_state
     FROM trip JOIN stage ON stage.id = stage_id JOIN project ON project.id = project_id
     WHERE deleted_at IS NULL ORDER BY sent_on DESC, trip.seq DESC`;
   const rows = allRows(store, names);
@@ -102,7 +103,10 @@ function contactTrips(store: ReadableStore): readonly ContactTrip[] {
   return rows.flatMap((row) => {
     const trip = trips.get(textOf(row, 'id') as ContactTrip['id']);
     if (trip === undefined) return [];
-    return [{ ...trip, projectName: textOf(row, 'project_name'), stageName: textOf(row, 'stage_name') }];
+    const stageState = choiceOf(row, 'stage_state', stageStates.options);
+    return [
+      { ...trip, projectName: textOf(row, 'project_name'), stageName: textOf(row, 'stage_name'), stageState },
+    ];
   });
 }
 

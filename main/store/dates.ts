@@ -1,8 +1,9 @@
 import type { ChannelInput } from '#core/contract/channels';
 import type { DayMoves, Mending, PlannedDates } from '#core/contract/dates';
 import type { Problem } from '#core/contract/problem';
-import type { Changed, ProjectGlance } from '#core/contract/projects';
+import type { Changed } from '#core/contract/projects';
 import type { TripId } from '#core/domain/ids';
+import type { DaysAway } from '#core/learned/days-away';
 import { loadOfProjects } from '#core/planner/load-of-projects';
 import { moreHours } from '#core/planner/more-hours';
 import { moveDates } from '#core/planner/move-dates';
@@ -11,24 +12,25 @@ import { weekLoads } from '#core/planner/week-loads';
 import type { WorkshopLoad } from '#core/planner/workshop-load';
 import { type Result, success } from '#core/result';
 import { recordChange } from './changes';
-import { allRows, oneRow, type ReadableStore, updateRow } from './handles';
+import { daysAwayOf } from './days-away';
+import { oneRow, type ReadableStore, updateRow } from './handles';
 import { findProject, notFound } from './lookups';
-import { projectOf, touchProject } from './project-rows';
+import { type Open, openPieces } from './open-pieces';
+import { touchProject } from './project-rows';
 import { textOf } from './rows';
-import { stagesByProject } from './stage-rows';
-import { tripsByProject } from './trip-rows';
+import { estimatesOf } from './stage-estimates';
 import { minutesByStage } from './work-rows';
 import { readWorkshop } from './workshop';
 
 export function plannedDates(store: ReadableStore, question: ChannelInput<'dates:plan'>): PlannedDates {
-  const load = loadOf(store, question);
+  const { load, away } = questionOf(store, question);
   const planned = planDates(load);
   const { sessions: _, ...plan } = planned;
-  return { plan, weeks: weekLoads(load, planned) };
+  return { plan, weeks: weekLoads(load, planned), away };
 }
 
 export function mendDates(store: ReadableStore, question: ChannelInput<'dates:mend'>): Mending {
-  const load = loadOf(store, question);
+  const { load } = questionOf(store, question);
   return { ...moreHours(load), moved: moveDates(load, planDates(load)) };
 }
 
@@ -60,40 +62,39 @@ export function moveDays(
   });
 }
 
+interface Question {
+  readonly load: WorkshopLoad;
+  readonly away: readonly DaysAway[];
+}
+
 /** All that is left to do on the pieces that are not put away, with the days as they would be moved. */
-function loadOf(store: ReadableStore, { on, moves }: ChannelInput<'dates:plan'>): WorkshopLoad {
-  const open = openPieces(store);
+function questionOf(store: ReadableStore, { on, moves }: ChannelInput<'dates:plan'>): Question {
+  const open = openPieces(store).map((one) => withMoves(one, moves));
+  const workshop = readWorkshop(store);
+  const estimates = estimatesOf(store, open);
   const clocked = minutesByStage(
     store,
     open.map(({ project }) => project.id),
   );
-  const projects = open.map((one) => withMoves(withClock(one, clocked), moves));
-  return loadOfProjects(projects, readWorkshop(store), on);
+  const away = daysAwayOf(store, open, workshop.habits);
+  const daysOf = new Map(away.map(({ stageId, days }) => [stageId, days]));
+  const projects = open.map((one) => ({
+    ...one,
+    stages: one.stages.map((stage) => {
+      const daysAway = daysOf.get(stage.id);
+      return {
+        ...stage,
+        estimateMinutes: minutesLeft(estimates.get(stage.id)?.minutes ?? 0, clocked.get(stage.id) ?? 0),
+        ...(daysAway === undefined ? {} : { daysAway }),
+      };
+    }),
+  }));
+  return { load: loadOfProjects(projects, workshop, on), away };
 }
 
 /** Of a stage that was worked on, what is left of its estimate; one that took longer is as good as done. */
-function withClock(open: Open, clocked: ReadonlyMap<string, number>): Open {
-  const stages = open.stages.map((stage) => ({
-    ...stage,
-    estimateMinutes: Math.max(0, stage.estimateMinutes - (clocked.get(stage.id) ?? 0)),
-  }));
-  return { ...open, stages };
-}
-
-/** What is read of a piece to plan it. */
-export type Open = Pick<ProjectGlance, 'project' | 'stages' | 'trips'>;
-
-export function openPieces(store: ReadableStore): readonly Open[] {
-  const rows = allRows(
-    store,
-    `SELECT * FROM project WHERE is_archived = 0 AND deleted_at IS NULL ORDER BY due_on IS NULL, due_on, seq`,
-  );
-  const ids = rows.map((row) => textOf(row, 'id'));
-  const [stages, trips] = [stagesByProject(store, ids), tripsByProject(store, ids)];
-  return rows.map((row) => {
-    const project = projectOf(row);
-    return { project, stages: stages.get(project.id) ?? [], trips: trips.get(project.id) ?? [] };
-  });
+function minutesLeft(estimated: number, clocked: number): number {
+  return Math.max(0, estimated - clocked);
 }
 
 function withMoves(open: Open, { dues, promises }: DayMoves): Open {

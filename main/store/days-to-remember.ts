@@ -1,8 +1,8 @@
 import type { DayToRemember } from '#core/calendar-file/day-to-remember';
 import type { ChannelInput } from '#core/contract/channels';
-import type { Open } from './dates';
-import { openPieces, plannedDates } from './dates';
+import { plannedDates } from './dates';
 import type { ReadableStore } from './handles';
+import { type Open, openPieces } from './open-pieces';
 
 const NO_MOVES = { dues: [], promises: [] };
 

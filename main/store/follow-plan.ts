@@ -1,6 +1,6 @@
-import type { ChannelInput } from '#core/contract/channels';
+import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
-import type { Changed } from '#core/contract/projects';
+import type { Changed, ForeseenStage } from '#core/contract/projects';
 import { matchPlan, type PlanStep, type RunningStage } from '#core/domain/plan-match';
 import type { PlannedStage, Stage } from '#core/domain/stage';
 import { type Result, success } from '#core/result';
@@ -37,6 +37,32 @@ export function followPlan(
   });
 }
 
+/** What `followPlan` would do to each stage. */
+export function foreseePlan(
+  store: ReadableStore,
+  { projectId, stagePlanId }: ChannelInput<'project:foresee-plan'>,
+): Result<ChannelOutput<'project:foresee-plan'>, Problem> {
+  const project = findProject(store, projectId);
+  if (!project.ok) return project;
+  const plan = findStagePlan(store, stagePlanId);
+  if (plan === undefined) return notFound('stage plan');
+  const { steps, gone } = matchPlan(recordedStages(store, projectId), plan.stages);
+  return success([
+    ...steps.map((step): ForeseenStage => {
+      if (step.how === 'fresh') return { how: 'fresh', name: step.planned.name, isSkipped: false };
+      const { name } = step.stage;
+      if (step.how === 'stays') return { how: 'stays', name, isSkipped: false };
+      return { how: 'kept', name, isSkipped: isLeftOpen(step.stage) };
+    }),
+    ...gone.map(({ name }): ForeseenStage => ({ how: 'gone', name, isSkipped: false })),
+  ]);
+}
+
+/** A stage the plan does not know is not needed any more; one that is away or over stays as it is. */
+function isLeftOpen({ state }: Stage): boolean {
+  return state === 'planned' || state === 'in-hand';
+}
+
 /** The stages of a project, each with whether anything is recorded of it. */
 export function recordedStages(store: ReadableStore, projectId: string): readonly Recorded[] {
   const traces = ['trip', 'photo', 'calculation', 'work', 'stage_event'].map(
@@ -68,7 +94,7 @@ function takeStep(
     position,
   );
   if (step.how === 'stays') takeOn(store, step.stage, step.planned);
-  else if (step.stage.state === 'planned' || step.stage.state === 'in-hand') {
+  else if (isLeftOpen(step.stage)) {
     const move = allowMove(store, step.stage.id, 'skipped');
     if (!move.ok) return move;
     makeMove(store, move.value);

@@ -30,11 +30,20 @@ import { insightOfStash } from './stash-insight';
 import { deleteSearch, listSearches, renameSearch, saveSearch } from './stash-searches';
 import { bringTableIn, previewTable } from './stash-import';
 import { standAt } from './stand-at';
-import { followPlan } from './follow-plan';
+import { followPlan, foreseePlan } from './follow-plan';
 import { moveStage } from './stage-moves';
+import { estimatesOfProject } from './stage-estimates';
 import { deleteStagePlan, keepStagePlan, listStagePlans } from './stage-plans';
 import { deleteStashKind, keepStashKind, listStashKinds } from './stash-kinds';
-import { addStage, changeStage, removeStage, reorderStage, repeatStage, setUpStage } from './stages';
+import {
+  addStage,
+  changeStage,
+  reckonStage,
+  removeStage,
+  reorderStage,
+  repeatStage,
+  setUpStage,
+} from './stages';
 import { packTrip, tellTrip, untellTrip } from './trip-words';
 import { addTrip, changeTrip, receiveBack, removeTrip, sendOut } from './trips';
 import { addWork, changeWork, removeWork, startClock, stopClock } from './work';
@@ -58,11 +67,14 @@ export const storeHandlers: StoreHandlers = {
   'project:duplicate': ({ store }, input) => duplicateProject(store, input),
   'project:archive': ({ store }, input) => archiveProject(store, input),
   'project:stand-at': ({ store }, input) => standAt(store, input),
+  'project:foresee-plan': ({ store }, input) => foreseePlan(store, input),
   'project:follow-plan': ({ store }, input) => followPlan(store, input),
   'project:delete': ({ store }, input) => deleteProject(store, input),
 
   'stage:move': ({ store }, input) => moveStage(store, input),
   'stage:change': ({ store }, input) => changeStage(store, input),
+  'stage:reckon': ({ store }, input) => reckonStage(store, input),
+  'stage:estimates': ({ store }, input) => estimatesOfProject(store, input),
   'stage:add': ({ store }, input) => addStage(store, input),
   'stage:repeat': ({ store }, input) => repeatStage(store, input),
   'stage:reorder': ({ store }, input) => reorderStage(store, input),

@@ -2,10 +2,6 @@ import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import type { Changed } from '#core/contract/projects';
 import type { ProjectId } from '#core/domain/ids';
-import { measurementsOfProject } from '#core/domain/measurements';
-import type { ProjectDetails } from '#core/domain/project';
-import type { PlannedStage } from '#core/domain/stage';
-import { ownEstimate } from '#core/learned/estimate';
 import { type Result, success } from '#core/result';
 import { removeRow } from './change-flip';
 import { recordChange } from './changes';
@@ -14,8 +10,6 @@ import { appendBooking } from './ledger-append';
 import { findProject, notFound, type ProjectRef } from './lookups';
 import { projectColumns, projectOf, touchProject } from './project-rows';
 import { numberOf } from './rows';
-import { readOwnRates } from './work-rows';
-import { readWorkshop } from './workshop';
 import { findStagePlan } from './stage-plans';
 import { stagesByProject } from './stage-rows';
 import { addPlannedStages } from './stages';
@@ -28,23 +22,9 @@ export function createProject(
   if (plan === undefined) return notFound('stage plan');
   return recordChange(store, `Began “${details.name}”`, (writable) => {
     const projectId = insertProject(writable, projectColumns(details));
-    addPlannedStages(writable, projectId, withOwnEstimates(store, plan.stages, details));
+    addPlannedStages(writable, projectId, plan.stages);
     return success({ projectId });
   });
-}
-
-/** The stages of a plan; where the piece tells how much there is to do, at the maker's own rate once that is learned. */
-function withOwnEstimates(
-  store: ReadableStore,
-  stages: readonly PlannedStage[],
-  details: ProjectDetails,
-): readonly PlannedStage[] {
-  const rates = readOwnRates(store);
-  const measurements = measurementsOfProject(details, readWorkshop(store).habits);
-  return stages.map((stage) => ({
-    ...stage,
-    estimateMinutes: ownEstimate(stage.kind, measurements, rates) ?? stage.estimateMinutes,
-  }));
 }
 
 export function changeProject(

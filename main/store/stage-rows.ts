@@ -42,6 +42,7 @@ function stageOf(row: Row, checklist: readonly ChecklistItem[]): Stage {
     name: textOf(row, 'name'),
     state: choiceOf(row, 'state', stageState.options),
     estimateMinutes: numberOf(row, 'estimate_minutes'),
+    isOwnEstimate: flagOf(row, 'is_own_estimate'),
     heldUpBy: textOf(row, 'held_up_by'),
     notes: textOf(row, 'notes'),
     gatePassedWhy: textOf(row, 'gate_passed_why'),

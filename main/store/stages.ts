@@ -23,7 +23,7 @@ import { stagesByProject } from './stage-rows';
 type FreshStage = Pick<
   PlannedStage,
   'kind' | 'name' | 'estimateMinutes' | 'checklist' | 'isBeside' | 'calculators'
->;
+> & { readonly isOwnEstimate?: boolean };
 
 export function addPlannedStages(
   store: WritableStore,
@@ -40,8 +40,29 @@ export function changeStage(
   const stage = findStage(store, stageId);
   if (!stage.ok) return stage;
   return recordChange(store, `Changed “${name}”`, (writable) => {
+    write(
+      writable,
+      'UPDATE stage SET is_own_estimate = 1 WHERE id = ? AND estimate_minutes <> ?',
+      stageId,
+      estimateMinutes,
+    );
     const columns = { name, estimate_minutes: estimateMinutes, held_up_by: heldUpBy, notes };
     updateRow(writable, 'stage', stageId, columns);
+    touchProject(writable, stage.value.projectId);
+    return success({});
+  });
+}
+
+/** By the maker's own rates again, or by the hours that stand with the stage. */
+export function reckonStage(
+  store: ReadableStore,
+  { stageId, by }: ChannelInput<'stage:reckon'>,
+): Result<Changed, Problem> {
+  const stage = findStage(store, stageId);
+  if (!stage.ok) return stage;
+  const how = by === 'rates' ? 'by your own rates' : 'by the hours you set';
+  return recordChange(store, `Reckoned “${stage.value.name}” ${how}`, (writable) => {
+    updateRow(writable, 'stage', stageId, { is_own_estimate: by === 'own' ? 1 : 0 });
     touchProject(writable, stage.value.projectId);
     return success({});
   });
@@ -171,6 +192,7 @@ function insertStage(store: WritableStore, projectId: string, position: number, 
     name: stage.name,
     state: 'planned',
     estimate_minutes: stage.estimateMinutes,
+    is_own_estimate: stage.isOwnEstimate === true ? 1 : 0,
     held_up_by: '',
     notes: '',
     gate_passed_why: '',

@@ -42,11 +42,11 @@ export function sendOut(
   return recordChange(store, withOthers(moveWords(move.value), others.length), (writable) => {
     const parcel = newParcel(writable);
     makeMove(writable, move.value);
-    const tripId = insertTrip(writable, { stageId, details, packing }, parcel);
+    const tripId = sendTrip(writable, { stageId, details, packing }, parcel);
     for (const other of others) {
       makeMove(writable, other);
       const shared = { ...details, priceAskedMinor: null, priceMinor: null };
-      insertTrip(writable, { stageId: other.stage.id, details: shared, packing: [] }, parcel);
+      sendTrip(writable, { stageId: other.stage.id, details: shared, packing: [] }, parcel);
     }
     return success({ tripId });
   });
@@ -149,6 +149,19 @@ function insertTrip(store: WritableStore, trip: NewTrip, parcelId: ParcelId): Tr
     packing_json: JSON.stringify(packing),
     ...tripColumns(details),
   });
+  return id;
+}
+
+/** A trip that was booked ahead becomes the one that is sent; without one it is written down now. */
+function sendTrip(store: WritableStore, trip: NewTrip, parcelId: ParcelId): TripId {
+  const { stageId, details, packing } = trip;
+  const sql =
+    'SELECT id FROM trip WHERE stage_id = ? AND sent_on IS NULL AND back_on IS NULL ORDER BY seq DESC';
+  const booked = oneRow(store, sql, stageId);
+  if (booked === undefined) return insertTrip(store, trip, parcelId);
+  const id = textOf(booked, 'id') as TripId;
+  writeTrip(store, id, stageId, details);
+  updateRow(store, 'trip', id, { parcel_id: parcelId, packing_json: JSON.stringify(packing) });
   return id;
 }
 

@@ -61,7 +61,7 @@ function nextDeadline(
 }
 
 /** One line for the whole workshop: whether everything will be done in time. Empty where no piece has a day. */
-export function wholeWords({ plan }: PlannedDates, nameOf: (id: string) => string): string {
+export function wholeWords({ plan }: Pick<PlannedDates, 'plan'>, nameOf: (id: string) => string): string {
   const dated = plan.projects.filter(({ lateDays }) => lateDays !== null);
   const late = dated.filter(({ lateDays }) => (lateDays ?? 0) > 0);
   if (dated.length === 0) return '';

@@ -1,5 +1,6 @@
 import type { Trip } from '#core/contract/projects';
 import { type AskAfter, lastWordOn, type TripEventKind } from '#core/domain/trip';
+import type { DaysAway } from '#core/learned/days-away';
 import type { Learned } from '#core/learned/learned';
 import type { Turnaround } from '#core/learned/turnaround';
 import { roundNearest } from '#core/units/rounding';
@@ -53,6 +54,21 @@ export function turnaroundWords({ days, from, learned }: Turnaround): string {
       return `${dayCount(days)} promised; ${known}`;
     case 'usual':
       return `${dayCount(days)} as is usual here; ${known}`;
+  }
+}
+
+/** How long a piece is away, and whose figure it is: `36 days, as 4 trips to Pell took`. */
+export function daysAwayWords({ days, from, withWhom, learned }: DaysAway): string {
+  const who = withWhom ?? '';
+  switch (from) {
+    case 'trip':
+      return `${dayCount(days)}, as agreed with ${who}`;
+    case 'learned':
+      return `${dayCount(days)}, as ${tripCount(learned?.count ?? 0)} to ${who} took`;
+    case 'promised':
+      return `${dayCount(days)}, as ${who} promises`;
+    case 'usual':
+      return `${dayCount(days)}, as usual here${withWhom === null ? '; nobody is booked' : `, for ${who}`}`;
   }
 }
 

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import type { WorkDone } from '#core/domain/clock';
 import type { Measurements } from '#core/domain/measurements';
 import type { StageKind } from '#core/domain/stage';
 import type { Result } from '#core/result';
@@ -25,6 +26,8 @@ export interface Calculator<Input extends object = object, Details extends objec
   fromProject(measurements: Measurements): Input;
   /** Pure. A valid input that has no answer (a strip too wide for the ring) is an error as data, never an exception. */
   calculate(input: Input): Result<Calculation<Details>, Refusal>;
+  /** What there is to do by an answer, in the measures of the clock; a calculator without it says nothing of that. */
+  workIn?(details: Details): readonly WorkDone[];
 }
 
 export interface Calculation<Details extends object = object> {

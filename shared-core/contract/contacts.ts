@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { type ContactDetails, contactDetails } from '#core/domain/contact';
 import { contactId, type ContactId } from '#core/domain/ids';
+import type { StageState } from '#core/domain/stage';
 import { reads, writes } from './channel';
 import type { Changed, Trip } from './projects';
 
@@ -8,6 +9,7 @@ import type { Changed, Trip } from './projects';
 export interface ContactTrip extends Trip {
   readonly projectName: string;
   readonly stageName: string;
+  readonly stageState: StageState;
 }
 
 export interface Contact {

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { calendarDate } from '#core/domain/dates';
 import { projectId, tripId } from '#core/domain/ids';
+import type { DaysAway } from '#core/learned/days-away';
 import type { DayToRemember } from '#core/calendar-file/day-to-remember';
 import type { DatePlan, WeekLoad } from '#core/planner/date-plan';
 import type { CalendarDate } from '#core/units/calendar-date';
@@ -27,6 +28,8 @@ export interface PlannedDates {
   /** Without its single sessions of work, which are many and which nobody looks at one by one. */
   readonly plan: Omit<DatePlan, 'sessions'>;
   readonly weeks: readonly WeekLoad[];
+  /** Of every stage that goes out or is out: how long it is away, and whose figure that is. */
+  readonly away: readonly DaysAway[];
 }
 
 /** What would bring everything in time. */

@@ -5,6 +5,7 @@ import { type Project, projectDetails } from '#core/domain/project';
 import { plannedStage, type PlannedStage, type Stage, stageKind, stageState } from '#core/domain/stage';
 import { photoMoment, type PhotoMoment } from '#core/domain/photo';
 import type { PackingLine, TripDetails, TripEvent } from '#core/domain/trip';
+import type { StageEstimate } from '#core/learned/stage-estimate';
 import { type Page, pageRequest, reads, writes } from './channel';
 
 export interface Trip extends TripDetails {
@@ -62,6 +63,17 @@ export interface StagePlan {
   readonly stages: readonly PlannedStage[];
 }
 
+/**
+ * A stage as it would be under another plan. stays: with everything recorded of it; fresh: not begun; kept: the plan does not
+ * know it, but something is recorded of it; gone: neither.
+ */
+export interface ForeseenStage {
+  readonly how: 'stays' | 'fresh' | 'kept' | 'gone';
+  readonly name: string;
+  /** Where it would be skipped though it is not over yet. */
+  readonly isSkipped: boolean;
+}
+
 /** What every change answers with: the change's own id, for undoing just that. */
 export interface Changed {
   readonly changeId: ChangeId;
@@ -79,6 +91,8 @@ export const projectChannels = {
   'project:archive': writes<Changed>()(z.object({ projectId, archived: z.boolean() })),
   /** Brings a piece to stand at a stage of its plan, or past the last one; what comes before is done, what comes after planned. */
   'project:stand-at': writes<Changed>()(z.object({ projectId, stageId: stageId.nullable() })),
+  /** What following a plan would change, in the new order; nothing is changed. */
+  'project:foresee-plan': reads<readonly ForeseenStage[]>()(z.object({ projectId, stagePlanId })),
   /**
    * Gives a running project the stages of a plan. Stages that match (same kind, same name first) keep everything recorded of
    * them; a stage the plan does not know goes if nothing is recorded of it, else it stays at its place as skipped, or as done.
@@ -90,6 +104,7 @@ export const projectChannels = {
   'stage:move': writes<Changed>()(
     z.object({ stageId, to: stageState, passGateWhy: z.string().trim().max(1_000).optional() }),
   ),
+  /** An estimate other than before is then the maker's own. */
   'stage:change': writes<Changed>()(
     z.object({
       stageId,
@@ -99,6 +114,10 @@ export const projectChannels = {
       notes: z.string().max(20_000),
     }),
   ),
+  /** Reckons a stage by the maker's own rates again, or holds to the hours that stand with it whatever the rates say. */
+  'stage:reckon': writes<Changed>()(z.object({ stageId, by: z.enum(['rates', 'own']) })),
+  /** How long each stage of a project that is not over will take, and what that comes from. */
+  'stage:estimates': reads<Readonly<Record<StageId, StageEstimate>>>()(z.object({ projectId })),
   /** Puts a new stage at `position` of the project's plan. */
   'stage:add': writes<Changed & { readonly stageId: StageId }>()(
     z.object({

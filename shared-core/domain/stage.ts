@@ -45,6 +45,8 @@ export const stage = z
     name: z.string().trim().min(1).max(120),
     state: stageState,
     estimateMinutes: z.int().min(0).max(100_000),
+    /** The maker set the estimate herself; else it came with the plan, and her own rates go before it. */
+    isOwnEstimate: z.boolean(),
     heldUpBy: z.string().trim().max(300),
     notes: z.string().max(20_000),
     /** Why the maker went past the gate with conditions open; empty when she did not. */

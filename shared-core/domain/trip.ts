@@ -3,6 +3,7 @@ import { type CalendarDate, daysBetween } from '#core/units/calendar-date';
 import { contactName } from './contact';
 import { calendarDate } from './dates';
 import type { TripEventId } from './ids';
+import type { StageState } from './stage';
 
 const few = z.string().trim().max(120);
 const price = z.int().min(0).max(100_000_000).nullable();
@@ -83,6 +84,14 @@ export const STARTING_PACKING: readonly PackingLine[] = [
   'Pins and needles taken out and counted',
   'Name, address and phone inside the parcel',
 ].map((text) => ({ text, isPacked: false }));
+
+/** Agreed with somebody, but the piece has not left the house yet. */
+export function isBookedAhead(
+  { sentOn, backOn }: Pick<TripDetails, 'sentOn' | 'backOn'>,
+  stage: StageState,
+): boolean {
+  return sentOn === null && backOn === null && (stage === 'planned' || stage === 'in-hand');
+}
 
 type Away = Pick<TripDetails, 'sentOn' | 'promisedOn' | 'backOn'> & { readonly events: readonly TripEvent[] };
 

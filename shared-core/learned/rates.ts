@@ -16,19 +16,26 @@ export function ownRates(work: readonly CountedWork[]): OwnRates {
   return { blocks: of('blocks'), hand: of('hand'), cuts: of('cuts') };
 }
 
+/** The rate that is reckoned with in place of a default; null as long as the default stands. */
+export function rateInUse(rates: OwnRates, what: WorkMeasure): Learned | null {
+  const rate = rates[what];
+  return isWellLearned(rate) ? rate : null;
+}
+
 function unitsOf({ what, amount }: NonNullable<WorkDetails['done']>): number {
   return what === 'hand' ? amount / UNITS_PER_INCH : amount;
 }
 
 /** The habits with the maker's own rate by hand in place of the default, once it is learned; to the nearest eighth of an inch an hour. */
-export function habitsWithOwnRates(habits: Habits, { hand }: OwnRates): Habits {
-  if (!isWellLearned(hand)) return habits;
+export function habitsWithOwnRates(habits: Habits, rates: OwnRates): Habits {
+  const hand = rateInUse(rates, 'hand');
+  if (hand === null) return habits;
   const inchesAnHour = Math.min(1_000, Math.max(1, roundNearest(60 / hand.median, 1 / 8)));
   return { ...habits, handStitchPerHour: lengthFromUnits(inchesAnHour * UNITS_PER_INCH) };
 }
 
-/** Whole minutes for so many blocks, inches by hand or cuts by the own rate; null until it is learned. */
+/** Whole minutes for so many blocks, inches by hand or cuts by the own rate; null until it is in use. */
 export function minutesByOwnRate(rates: OwnRates, what: WorkMeasure, amount: number): number | null {
-  const rate = rates[what];
-  return isWellLearned(rate) ? roundNearest(rate.median * amount, 1) : null;
+  const rate = rateInUse(rates, what);
+  return rate === null ? null : roundNearest(rate.median * amount, 1);
 }

@@ -16,6 +16,8 @@ export interface OpenProject {
   readonly stages: readonly (Pick<Stage, 'id' | 'kind' | 'state' | 'estimateMinutes'> & {
     /** May be worked on side by side with the stage before it. */
     readonly isBeside?: boolean;
+    /** Days it is away once it is sent; the workshop's usual ones where none are given. */
+    readonly daysAway?: number;
   })[];
   readonly trips: readonly (Pick<TripDetails, 'sentOn' | 'promisedOn' | 'backOn'> & {
     readonly stageId: StageId;
@@ -27,8 +29,8 @@ type PlannedTrip = OpenProject['trips'][number];
 
 /**
  * What is left to do on the open projects, those in hand first. A project with nothing left is not among them. A stage takes
- * the minutes it is given here until it is done; quilting that is sent out then waits for the turn-around. What is away comes back on
- * its promised day, or after the usual turn-around where none was promised; what is overdue is expected every day. Stages
+ * the minutes it is given here until it is done; quilting that is sent out then waits for its days away. What is away comes back on
+ * its promised day, or after its days away where none was promised; what is overdue is expected every day. Stages
  * held up are planned as if they could go on.
  */
 export function loadOfProjects(
@@ -57,12 +59,12 @@ function projectLoad(
     trips.findLast((trip) => trip.stageId === stage.id && trip.backOn === null);
   const stepsOf = (stage: PlannedStage): readonly LoadStep[] => {
     if (stage.state === 'out') {
-      const backOn = expectedBack(openTrip(stage), turnaroundDays, today);
+      const backOn = expectedBack(openTrip(stage), stage.daysAway ?? turnaroundDays, today);
       return [{ kind: 'wait', id: stage.id, days: Math.max(0, daysBetween(today, backOn)) }];
     }
     const work: LoadStep = { kind: 'work', id: stage.id, minutes: stage.estimateMinutes };
     if (stage.kind !== 'longarm') return [work];
-    return [work, { kind: 'wait', id: stage.id, days: tripDays(openTrip(stage)) ?? turnaroundDays }];
+    return [work, { kind: 'wait', id: stage.id, days: stage.daysAway ?? turnaroundDays }];
   };
   const groups = groupsSideBySide(stages);
   const isAway = (group: readonly PlannedStage[]) => group.some(({ state }) => state === 'out');
@@ -93,17 +95,6 @@ function isLeft({ state }: Pick<Stage, 'state'>): boolean {
   return state !== 'done' && state !== 'skipped';
 }
 
-function expectedBack(
-  trip: PlannedTrip | undefined,
-  turnaroundDays: number,
-  today: CalendarDate,
-): CalendarDate {
-  return trip?.promisedOn ?? addDays(trip?.sentOn ?? today, turnaroundDays);
-}
-
-/** The length of a trip written down ahead, from sending to the promised day. */
-function tripDays(trip: PlannedTrip | undefined): number | null {
-  const { sentOn = null, promisedOn = null } = trip ?? {};
-  if (sentOn === null || promisedOn === null) return null;
-  return Math.max(0, daysBetween(sentOn, promisedOn));
+function expectedBack(trip: PlannedTrip | undefined, days: number, today: CalendarDate): CalendarDate {
+  return trip?.promisedOn ?? addDays(trip?.sentOn ?? today, days);
 }

@@ -37,10 +37,23 @@ test('a quilter is kept and compared, two tops go in one parcel, one comes back,
     expect(await axeFaults(page)).toEqual([]);
   });
 
+  await test.step('booked ahead, and the days are planned by what the quilter says', async () => {
+    await page.getByRole('button', { name: `Book ${QUILTER}` }).click();
+    const trips = page.getByRole('region', { name: 'Trips out' });
+    await expect(trips).toContainText('Booked, not sent yet');
+    await goTo(page, 'Days');
+    await page.getByText('The same as a table').click();
+    const row = page.getByRole('table', { name: 'Pieces' }).getByRole('row', { name: /Alder throw/ });
+    await expect(row).toContainText(`18 days, as ${QUILTER} promises`);
+    await goTo(page, 'Out');
+    await expect(page.getByText('Booked, not sent yet')).toBeVisible();
+    await openStage(page, 'Alder throw', STAGE);
+  });
+
   await test.step('two tops in one parcel', async () => {
     await mainAction(page, 'Send it out').click();
     const dialog = page.getByRole('dialog', { name: 'Send it out' });
-    await dialog.getByLabel('With whom').fill(QUILTER);
+    await expect(dialog.getByLabel('With whom')).toHaveValue(QUILTER);
     await expect(dialog.getByText(/Turn-around: 18 days promised/)).toBeVisible();
     await expect(dialog.getByLabel('Promised back on')).toHaveValue(dayFromNow(18));
     await dialog.getByRole('textbox', { name: 'Backing' }).fill('58 x 68, oatmeal');

@@ -43,6 +43,7 @@ export function glance({
     name: `Stage ${String(position + 1)}`,
     state,
     estimateMinutes: 0,
+    isOwnEstimate: false,
     heldUpBy: position === current ? heldUpBy : '',
     notes: '',
     gatePassedWhy: '',

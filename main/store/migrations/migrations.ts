@@ -10,6 +10,7 @@ import { shelfOfFabrics } from './0090-shelf';
 import { printAcross } from './0100-print-across';
 import { firstIn } from './0110-first-in';
 import { savedSearches } from './0120-saved-searches';
+import { ownEstimates } from './0130-own-estimates';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
@@ -26,6 +27,7 @@ export const migrations: readonly Migration[] = [
   printAcross,
   firstIn,
   savedSearches,
+  ownEstimates,
 ];
 
 /** The format this program writes; a file beyond it is refused untouched. */

@@ -12,7 +12,7 @@ import { Page } from '#renderer/ui/page';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { ContactDialog } from './contact-dialog';
 import { Parcel } from './parcel';
-import { awaySummary, parcelsAway } from './view-model';
+import { awaySummary, bookedTrips, parcelsAway } from './view-model';
 import styles from './away.module.css';
 
 /** What is out: every parcel that is away and until when, and everybody it may go to. */
@@ -28,6 +28,7 @@ export function AwayPage() {
     );
   }
   const parcels = parcelsAway(contacts, today(), habits.silentDays);
+  const booked = bookedTrips(contacts);
   return (
     <Page
       title="Out"
@@ -54,6 +55,27 @@ export function AwayPage() {
           <ul className={styles['lines']}>
             {parcels.map((parcel) => (
               <Parcel key={parcel.first.parcelId} parcel={parcel} />
+            ))}
+          </ul>
+        </section>
+      )}
+      {booked.length > 0 && (
+        <section aria-labelledby="booked">
+          <h2 id="booked" className={styles['heading']}>
+            Booked, not sent yet
+          </h2>
+          <ul className={styles['lines']}>
+            {booked.map((trip) => (
+              <li key={trip.id} className={styles['line']}>
+                <div className={styles['words']}>
+                  <Link to={`/projects/${trip.projectId}/stages/${trip.stageId}`} className={styles['name']}>
+                    {trip.projectName}
+                  </Link>
+                  <span className={styles['quiet']}>
+                    with <Link to={`/out/${trip.contactId}`}>{trip.withWhom}</Link>
+                  </span>
+                </div>
+              </li>
             ))}
           </ul>
         </section>

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { Link, useNavigate } from 'react-router';
 import type { Contact, ContactTrip } from '#core/contract/contacts';
 import type { ContactId } from '#core/domain/ids';
+import { isBookedAhead } from '#core/domain/trip';
 import { type Turnaround, turnaroundOf } from '#core/learned/turnaround';
 import { daysBetween } from '#core/units/calendar-date';
 import { formatMoney, minorDigits } from '#core/units/format-money';
@@ -121,8 +122,10 @@ function Trips({ trips }: { readonly trips: readonly ContactTrip[] }) {
   );
 }
 
-/** `3 Oct to 10 Nov`, `sent 3 Oct, still away`. */
-function journeyWords({ sentOn, backOn }: ContactTrip, locale: string): string {
+/** `3 Oct to 10 Nov`, `sent 3 Oct, still away`, `booked, not sent yet`. */
+function journeyWords(trip: ContactTrip, locale: string): string {
+  const { sentOn, backOn } = trip;
+  if (isBookedAhead(trip, trip.stageState)) return 'booked, not sent yet';
   const day = (date: NonNullable<ContactTrip['sentOn']>) => dateWords(date, locale, today());
   const sent = sentOn === null ? 'day unknown' : day(sentOn);
   return backOn === null ? `sent ${sent}, still away` : `${sent} to ${day(backOn)}`;

@@ -1,5 +1,5 @@
 import type { Contact, ContactTrip } from '#core/contract/contacts';
-import { askAfter, type AskAfter } from '#core/domain/trip';
+import { askAfter, type AskAfter, isBookedAhead } from '#core/domain/trip';
 import type { CalendarDate } from '#core/units/calendar-date';
 
 /** The pieces of one parcel that are still away, with the reason to ask after them, if there is one. */
@@ -35,7 +35,12 @@ export function parcelsAway(
 
 /** A trip that has been sent, or has no day yet, and has not come back. */
 function isAway(trip: ContactTrip): boolean {
-  return trip.backOn === null;
+  return trip.backOn === null && !isBookedAhead(trip, trip.stageState);
+}
+
+/** What is agreed with somebody and has not left yet, by whoever takes it. */
+export function bookedTrips(contacts: readonly Contact[]): readonly ContactTrip[] {
+  return contacts.flatMap(({ trips }) => trips.filter((trip) => isBookedAhead(trip, trip.stageState)));
 }
 
 function pressingAsk(trips: readonly ContactTrip[], on: CalendarDate, silentDays: number): AskAfter | null {

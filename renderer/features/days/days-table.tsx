@@ -2,6 +2,7 @@ import { Link } from 'react-router';
 import type { PlannedDates } from '#core/contract/dates';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { dateWords, daysWords, weekdayWords } from '#renderer/text/dates';
+import { daysAwayWords } from '#renderer/text/trip-words';
 import { useDisplay } from '#renderer/ui/display';
 import { weekWords } from './scale-head';
 import type { PieceRow } from './view-model';
@@ -26,15 +27,18 @@ export function DaysTable({ rows, weeks, on }: DaysTableProps) {
           <caption>Pieces</caption>
           <thead>
             <tr>
-              {['Piece', 'Start by', 'Send out by', 'Back', 'Done', 'Due', 'In time'].map((column) => (
-                <th key={column} scope="col">
-                  {column}
-                </th>
-              ))}
+              {['Piece', 'Start by', 'Send out by', 'Away for', 'Back', 'Done', 'Due', 'In time'].map(
+                (column) => (
+                  <th key={column} scope="col">
+                    {column}
+                  </th>
+                ),
+              )}
             </tr>
           </thead>
           <tbody>
-            {rows.map(({ id, name, dates, due, back }) => {
+            {rows.map(({ id, name, dates, bars, due, back }) => {
+              const away = bars.map((bar) => bar.away).filter((one) => one !== null);
               const [first] = dates.steps;
               const sending = dates.steps.find(({ kind }, place) => kind === 'wait' && place > 0);
               return (
@@ -44,6 +48,7 @@ export function DaysTable({ rows, weeks, on }: DaysTableProps) {
                   </th>
                   <td>{first?.kind === 'work' ? day(first.latestStartOn) : 'away'}</td>
                   <td>{day(sending?.latestStartOn)}</td>
+                  <td>{away.map(daysAwayWords).join('; ')}</td>
                   <td>{day(back?.on)}</td>
                   <td>{dates.finishOn === null ? 'no hours for it' : day(dates.finishOn)}</td>
                   <td>{day(due?.on)}</td>

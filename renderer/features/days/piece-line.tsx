@@ -1,6 +1,7 @@
 import { Link } from 'react-router';
 import { type CalendarDate, daysBetween } from '#core/units/calendar-date';
 import { dateWords, daysWords, weekdayWords } from '#renderer/text/dates';
+import { daysAwayWords } from '#renderer/text/trip-words';
 import { classes } from '#renderer/ui/classes';
 import { useDisplay } from '#renderer/ui/display';
 import { DayMark } from './day-mark';
@@ -83,15 +84,16 @@ function StageBar({ bar, scale, dayWidth, locale, on }: StageBarProps) {
   const long = Math.min(scale.days, daysBetween(scale.from, bar.to) + 1) - at;
   if (long <= 0) return null;
   const look = bar.kind === 'away' ? 'away' : bar.state === 'in-hand' ? 'inHand' : 'planned';
+  const away = bar.away === null ? '' : ` · ${daysAwayWords(bar.away)}`;
   const days = `${dateWords(bar.from, locale, on)} to ${dateWords(bar.to, locale, on)}`;
   return (
     <span
       className={classes(styles['bar'], styles[look])}
       style={{ '--at': at, '--long': long }}
-      title={`${bar.name}, ${bar.kind === 'away' ? 'away' : 'at the bench'} ${days}`}
+      title={`${bar.name}, ${bar.kind === 'away' ? 'away' : 'at the bench'} ${days}${away}`}
       aria-hidden
     >
-      {long * dayWidth >= ROOM_FOR_WORDS && bar.name}
+      {long * dayWidth >= ROOM_FOR_WORDS && `${bar.name}${away}`}
     </span>
   );
 }

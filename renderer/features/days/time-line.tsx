@@ -27,37 +27,49 @@ const DAYS_BEFORE = 3;
 /** The calendar: weeks with their hours above, one row a piece below; it scrolls sideways within the page. */
 export function TimeLine({ rows, weeks, scale, daysOff, dayWidth, on, moves, onMove }: TimeLineProps) {
   const scroller = useRef<HTMLDivElement>(null);
+  const head = useRef<HTMLDivElement>(null);
   const toToday = Math.max(0, daysBetween(scale.from, on) - DAYS_BEFORE) * dayWidth;
   useEffect(() => {
     if (scroller.current !== null) scroller.current.scrollLeft = toToday;
   }, [toToday]);
+  // What scrolls sideways cannot keep its head in sight of the page, so the head stands outside and is moved along.
+  const moveHead = () => {
+    if (head.current !== null && scroller.current !== null)
+      head.current.scrollLeft = scroller.current.scrollLeft;
+  };
   return (
-    <section
-      ref={scroller}
-      className={styles['scroller']}
-      aria-label="Calendar"
-      tabIndex={0}
-      style={{ '--day': `${String(dayWidth)}px`, '--days': scale.days }}
-    >
-      <div className={styles['sheet']}>
-        <Ground scale={scale} daysOff={daysOff} on={on} />
-        <ScaleHead scale={scale} weeks={weeks} dayWidth={dayWidth} on={on} />
-        <VirtualList label="Pieces" items={rows} keyOf={({ id }) => id} estimate={ROW_HEIGHT}>
-          {(row) => (
-            <PieceLine
-              row={row}
-              scale={scale}
-              dayWidth={dayWidth}
-              on={on}
-              onMoveDue={(mark) => onMove(withDue(moves, row.id, mark))}
-              onMoveBack={(mark) => {
-                if (row.back !== null) onMove(withPromise(moves, row.back.tripId, mark));
-              }}
-            />
-          )}
-        </VirtualList>
+    <div className={styles['timeLine']} style={{ '--day': `${String(dayWidth)}px`, '--days': scale.days }}>
+      <div ref={head} className={styles['headStrip']} aria-hidden>
+        <div className={styles['sheet']}>
+          <ScaleHead scale={scale} weeks={weeks} dayWidth={dayWidth} on={on} />
+        </div>
       </div>
-    </section>
+      <section
+        ref={scroller}
+        className={styles['scroller']}
+        aria-label="Calendar"
+        tabIndex={0}
+        onScroll={moveHead}
+      >
+        <div className={styles['sheet']}>
+          <Ground scale={scale} daysOff={daysOff} on={on} />
+          <VirtualList label="Pieces" items={rows} keyOf={({ id }) => id} estimate={ROW_HEIGHT}>
+            {(row) => (
+              <PieceLine
+                row={row}
+                scale={scale}
+                dayWidth={dayWidth}
+                on={on}
+                onMoveDue={(mark) => onMove(withDue(moves, row.id, mark))}
+                onMoveBack={(mark) => {
+                  if (row.back !== null) onMove(withPromise(moves, row.back.tripId, mark));
+                }}
+              />
+            )}
+          </VirtualList>
+        </div>
+      </section>
+    </div>
   );
 }
 

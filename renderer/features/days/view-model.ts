@@ -2,6 +2,8 @@ import type { DayMoves, PlannedDates } from '#core/contract/dates';
 import type { ProjectGlance } from '#core/contract/projects';
 import type { ProjectId, StageId, TripId } from '#core/domain/ids';
 import type { Stage, StageState } from '#core/domain/stage';
+import { isBookedAhead } from '#core/domain/trip';
+import type { DaysAway } from '#core/learned/days-away';
 import type { ProjectDates, StepDates } from '#core/planner/date-plan';
 import { addDays, type CalendarDate, daysBetween, weekday } from '#core/units/calendar-date';
 
@@ -20,6 +22,8 @@ export interface Bar {
   readonly state: StageState;
   readonly from: CalendarDate;
   readonly to: CalendarDate;
+  /** Of one that is away: for how long, and whose figure that is; null where the day of return is promised. */
+  readonly away: DaysAway | null;
 }
 
 /** A day that can be moved, with the day it is kept on. */
@@ -61,14 +65,15 @@ export function scaleOf(rows: readonly PieceRow[], weeks: PlannedDates['weeks'],
 /** One row a piece that has something left to do, the most pressing first. */
 export function rowsOf(
   glances: readonly ProjectGlance[],
-  { plan }: PlannedDates,
+  { plan, away }: PlannedDates,
   moves: DayMoves,
 ): readonly PieceRow[] {
+  const awayOf = new Map(away.map((one) => [one.stageId, one]));
   const datesById = new Map(plan.projects.map((dates) => [dates.id, dates]));
   return glances
     .flatMap((glance): PieceRow[] => {
       const dates = datesById.get(glance.project.id);
-      return dates === undefined ? [] : [rowOf(glance, dates, moves)];
+      return dates === undefined ? [] : [rowOf(glance, dates, moves, awayOf)];
     })
     .toSorted(byDay);
 }
@@ -78,21 +83,37 @@ function byDay(one: PieceRow, other: PieceRow): number {
   return day(one).localeCompare(day(other)) || one.name.localeCompare(other.name);
 }
 
-function rowOf({ project, stages, trips }: ProjectGlance, dates: ProjectDates, moves: DayMoves): PieceRow {
+type AwayOf = ReadonlyMap<StageId, DaysAway>;
+
+function rowOf(
+  { project, stages, trips }: ProjectGlance,
+  dates: ProjectDates,
+  moves: DayMoves,
+  awayOf: AwayOf,
+): PieceRow {
   const dueOn = moves.dues.find(({ projectId }) => projectId === project.id)?.dueOn ?? project.dueOn;
   const trip = trips.findLast(
     ({ stageId, backOn }) =>
       backOn === null && stages.some(({ id, state }) => id === stageId && isLeft(state)),
   );
+  const isBooked = stages.some(({ id, state }) => id === trip?.stageId && isBookedAhead(trip, state));
+  const isPromised = (stage: Stage) =>
+    stage.state === 'out' && trip?.stageId === stage.id && trip.promisedOn !== null;
   const supposedBack = moves.promises.find(({ tripId }) => tripId === trip?.id);
   return {
     id: project.id,
     name: project.name,
-    bars: dates.steps.flatMap((step, place) => barOf(step, place, stages) ?? []),
+    bars: dates.steps.flatMap((step, place) => {
+      const stage = stages.find(({ id }) => id === step.id);
+      if (stage === undefined) return [];
+      const bar = barOf(step, place, stage);
+      const away = step.kind === 'wait' && !isPromised(stage) ? (awayOf.get(stage.id) ?? null) : null;
+      return bar === null ? [] : [{ ...bar, away }];
+    }),
     dates,
     due: dueOn === null || project.dueOn === null ? null : { on: dueOn, keptOn: project.dueOn },
     back:
-      trip === undefined || trip.promisedOn === null
+      trip === undefined || trip.promisedOn === null || isBooked
         ? null
         : {
             on: supposedBack?.promisedOn ?? trip.promisedOn,
@@ -105,9 +126,8 @@ function rowOf({ project, stages, trips }: ProjectGlance, dates: ProjectDates, m
 
 const isLeft = (state: StageState) => state !== 'done' && state !== 'skipped';
 
-function barOf(step: StepDates, place: number, stages: readonly Stage[]): Bar | null {
-  const stage = stages.find(({ id }) => id === step.id);
-  if (stage === undefined || step.startOn === null || step.endOn === null) return null;
+function barOf(step: StepDates, place: number, stage: Stage): Omit<Bar, 'away'> | null {
+  if (step.startOn === null || step.endOn === null) return null;
   // Steps that take no time are no stretch; a trip ends on the morning of the day it is back.
   if (step.kind === 'wait' && step.startOn === step.endOn) return null;
   return {

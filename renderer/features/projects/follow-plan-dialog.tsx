@@ -37,11 +37,43 @@ export function FollowPlanDialog({ projectId, onClose }: FollowPlanDialogProps) 
       }
     >
       <p className={styles['quiet']}>
-        Stages that match keep everything recorded of them. A stage the plan does not know goes if nothing is
-        recorded of it; otherwise it stays, as done or as skipped.
+        Nothing recorded is lost: choose a plan, and see below what it would change.
       </p>
       <PlanChoice plans={plans ?? []} chosen={chosen} onChoose={setChosen} />
+      {chosen !== null && <Foreseen projectId={projectId} stagePlanId={chosen} />}
       <ProblemNotice problem={following.problem} />
     </Dialog>
+  );
+}
+
+const HOWS = [
+  { how: 'stays', words: 'Stays, with all that is recorded' },
+  { how: 'fresh', words: 'New' },
+  { how: 'kept', words: 'Not in the plan, kept in the history' },
+  { how: 'gone', words: 'Goes: nothing is recorded of it' },
+] as const;
+
+interface ForeseenProps extends Pick<FollowPlanDialogProps, 'projectId'> {
+  readonly stagePlanId: StagePlan['id'];
+}
+
+/** What the plan would change, before it is followed. */
+function Foreseen({ projectId, stagePlanId }: ForeseenProps) {
+  const { value: stages, problem } = useRead('project:foresee-plan', { projectId, stagePlanId });
+  if (stages === undefined) return <ProblemNotice problem={problem} />;
+  const groups = HOWS.map((group) => ({ ...group, of: stages.filter(({ how }) => how === group.how) }));
+  return (
+    <section aria-label="What would change" aria-live="polite">
+      <dl className={styles['foreseen']}>
+        {groups
+          .filter(({ of }) => of.length > 0)
+          .map(({ how, words, of }) => (
+            <div key={how}>
+              <dt>{words}</dt>
+              <dd>{of.map(({ name, isSkipped }) => (isSkipped ? `${name} (skipped)` : name)).join(', ')}</dd>
+            </div>
+          ))}
+      </dl>
+    </section>
   );
 }

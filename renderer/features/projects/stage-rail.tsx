@@ -3,7 +3,7 @@ import { Link } from 'react-router';
 import type { Project } from '#core/domain/project';
 import { openGateItems, type Stage } from '#core/domain/stage';
 import { formatMinutes, minutesFromWhole } from '#core/units/minutes';
-import { useWrite } from '#renderer/bridge/query';
+import { useRead, useWrite } from '#renderer/bridge/query';
 import { STAGE_STATE_WORDS } from '#renderer/text/stage-words';
 import { Button } from '#renderer/ui/button';
 import { classes } from '#renderer/ui/classes';
@@ -27,6 +27,7 @@ type Asking =
 export function StageRail({ project, stages, now }: StageRailProps) {
   const [asking, setAsking] = useState<Asking>({ about: 'none' });
   const [dragged, setDragged] = useState<Stage | null>(null);
+  const { value: estimates } = useRead('stage:estimates', { projectId: project.id });
   const reordering = useWrite('stage:reorder');
   const moveTo = (stage: Stage, position: number) => {
     if (position >= 0 && position < stages.length && position !== stage.position) {
@@ -60,7 +61,7 @@ export function StageRail({ project, stages, now }: StageRailProps) {
           >
             <StageThread state={stage.state} isNext={stage === now} />
             <div className={styles['stageWords']}>
-              <StageHead stage={stage} project={project} />
+              <StageHead stage={stage} minutes={estimates?.[stage.id]?.minutes ?? 0} />
               {stage === now && <NowDetails stage={stage} stages={stages} />}
             </div>
             <Button
@@ -97,13 +98,18 @@ export function StageRail({ project, stages, now }: StageRailProps) {
   );
 }
 
-function StageHead({ stage, project }: { readonly stage: Stage; readonly project: Project }) {
-  const estimate =
-    stage.estimateMinutes === 0 ? '' : ` · about ${formatMinutes(minutesFromWhole(stage.estimateMinutes))}`;
+interface StageHeadProps {
+  readonly stage: Stage;
+  /** What it will take; 0 for not known. */
+  readonly minutes: number;
+}
+
+function StageHead({ stage, minutes }: StageHeadProps) {
+  const estimate = minutes === 0 ? '' : ` · about ${formatMinutes(minutesFromWhole(minutes))}`;
   const isOver = stage.state === 'done' || stage.state === 'skipped';
   return (
     <>
-      <Link to={`/projects/${project.id}/stages/${stage.id}`} className={styles['stageName']}>
+      <Link to={`/projects/${stage.projectId}/stages/${stage.id}`} className={styles['stageName']}>
         {stage.name}
       </Link>
       <p className={styles['quiet']}>

@@ -32,12 +32,13 @@ function WholeSheet({ spread, paper }: { readonly spread: ProjectSpread; readonl
   const { project, stages } = spread;
   const opening = useOpening();
   const { value: cloth, isLoading } = useRead('ledger:of-project', { projectId: project.id });
+  const { value: estimates } = useRead('stage:estimates', { projectId: project.id });
   const kept = useReadEach(
     'calculation:list',
     stages.map(({ id }) => ({ stageId: id })),
   );
-  if (opening === undefined || isLoading || kept === undefined) return null;
-  const measurements = measurementsOfProject(project, opening.workshop.habits);
+  if (opening === undefined || isLoading || kept === undefined || estimates === undefined) return null;
+  const measurements = measurementsOfProject(project, opening.habitsInUse);
   return (
     <HabitsDisplay habits={measurements.habits}>
       <RunningSheet paper={paper} name={project.name}>
@@ -48,7 +49,13 @@ function WholeSheet({ spread, paper }: { readonly spread: ProjectSpread; readonl
           .map((stage, place) => ({ stage, answers: paperAnswers(kept[place] ?? [], measurements) }))
           .filter(({ stage }) => stage.state !== 'skipped')
           .map(({ stage, answers }) => (
-            <SheetStage key={stage.id} stage={stage} spread={spread} answers={answers} />
+            <SheetStage
+              key={stage.id}
+              stage={stage}
+              spread={spread}
+              answers={answers}
+              estimate={estimates[stage.id]}
+            />
           ))}
       </RunningSheet>
     </HabitsDisplay>

@@ -1,5 +1,6 @@
 import type { ProjectSpread, Trip } from '#core/contract/projects';
 import { currentStage, openGateItems, type Stage } from '#core/domain/stage';
+import type { StageEstimate } from '#core/learned/stage-estimate';
 import { formatMinutes, minutesFromWhole } from '#core/units/minutes';
 import { dateWords, today } from '#renderer/text/dates';
 import { STAGE_STATE_WORDS } from '#renderer/text/stage-words';
@@ -15,26 +16,25 @@ interface SheetStageProps {
   readonly stage: Stage;
   readonly spread: ProjectSpread;
   readonly answers: readonly PaperAnswer[];
+  readonly estimate: StageEstimate | undefined;
 }
 
 /** A stage: what must be so before it starts, what to tick on the way, and its numbers. A stage that is done is one line. */
-export function SheetStage({ stage, spread, answers }: SheetStageProps) {
+export function SheetStage({ stage, spread, answers, estimate }: SheetStageProps) {
   const isDone = stage.state === 'done';
   const isNow = currentStage(spread.stages) === stage;
   const gate = stage.checklist.filter((item) => item.isGate);
   const others = stage.checklist.filter((item) => !item.isGate);
   const open = new Set(openGateItems(stage, spread.stages).map(({ id }) => id));
-  const estimate =
-    isDone || stage.estimateMinutes === 0
-      ? ''
-      : `, about ${formatMinutes(minutesFromWhole(stage.estimateMinutes))}`;
+  const minutes = estimate?.minutes ?? 0;
+  const about = isDone || minutes === 0 ? '' : `, about ${formatMinutes(minutesFromWhole(minutes))}`;
   return (
     <section className={classes(styles['stage'], isDone && styles['done'])}>
       <div className={styles['stageHead']}>
         <h2>{stage.name}</h2>
         <span className={styles['quiet']}>
           {STAGE_STATE_WORDS[stage.state]}
-          {estimate}
+          {about}
         </span>
       </div>
       {spread.trips

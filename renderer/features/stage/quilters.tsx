@@ -1,7 +1,10 @@
 import { useId, useState } from 'react';
 import { Link } from 'react-router';
 import type { Contact } from '#core/contract/contacts';
+import type { Trip } from '#core/contract/projects';
 import type { Measurements } from '#core/domain/measurements';
+import type { Stage } from '#core/domain/stage';
+import { tripWith } from '#core/domain/trip';
 import {
   compareQuilters,
   type OfferOrder,
@@ -11,16 +14,22 @@ import {
 import { type CalendarDate } from '#core/units/calendar-date';
 import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
-import { useRead } from '#renderer/bridge/query';
+import { useRead, useWrite } from '#renderer/bridge/query';
 import { dateWords, today } from '#renderer/text/dates';
 import { turnaroundWords } from '#renderer/text/trip-words';
+import { Button } from '#renderer/ui/button';
 import { Choice } from '#renderer/ui/choice';
 import { classes } from '#renderer/ui/classes';
 import { DateField } from '#renderer/ui/date-field';
 import { useDisplay } from '#renderer/ui/display';
+import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { tripDetailsOf } from './trip-details';
 import styles from './quilters.module.css';
 
 interface QuiltersProps {
+  readonly stage: Stage;
+  /** With whom it is agreed already. */
+  readonly booked: Trip | null;
   readonly measurements: Measurements;
   readonly dueOn: CalendarDate | null;
 }
@@ -31,7 +40,7 @@ const ORDERS: readonly { readonly value: OfferOrder; readonly words: string }[] 
 ];
 
 /** Who could quilt this piece: for how much, and when it would be back, judged by their own past trips. */
-export function Quilters({ measurements, dueOn }: QuiltersProps) {
+export function Quilters({ stage, booked, measurements, dueOn }: QuiltersProps) {
   const titleId = useId();
   const contacts = useRead('contact:list', {}).value;
   const [sentOn, setSentOn] = useState<CalendarDate | null>(null);
@@ -54,7 +63,7 @@ export function Quilters({ measurements, dueOn }: QuiltersProps) {
         </p>
       ) : (
         <>
-          <Offers offers={orderOffers(offers, order)} />
+          <Offers offers={orderOffers(offers, order)} stage={stage} booked={booked} />
           <div className={styles['asked']}>
             <DateField label="If sent on" value={sentOn ?? today()} onChange={setSentOn} />
             <DateField label="Wanted back by" value={wantedOn} onChange={setWantedOn} isOptional />
@@ -70,7 +79,11 @@ function quilterOf({ id, details, trips }: Contact) {
   return { id, details, journeys: trips };
 }
 
-function Offers({ offers }: { readonly offers: readonly QuilterOffer[] }) {
+interface OffersProps extends Pick<QuiltersProps, 'stage' | 'booked'> {
+  readonly offers: readonly QuilterOffer[];
+}
+
+function Offers({ offers, stage, booked }: OffersProps) {
   const { currency, locale } = useDisplay();
   const on = today();
   return (
@@ -82,6 +95,7 @@ function Offers({ offers }: { readonly offers: readonly QuilterOffer[] }) {
               {offer.name}
             </Link>
             <span className={styles['quiet']}>{turnaroundWords(offer.turnaround)}</span>
+            <Booking offer={offer} stage={stage} booked={booked} />
           </div>
           <div className={styles['figure']}>
             <span className={styles['large']}>
@@ -100,6 +114,34 @@ function Offers({ offers }: { readonly offers: readonly QuilterOffer[] }) {
         </li>
       ))}
     </ul>
+  );
+}
+
+interface BookingProps extends Pick<QuiltersProps, 'stage' | 'booked'> {
+  readonly offer: QuilterOffer;
+}
+
+/** Agrees on a trip ahead with one of them, so that the days are planned by their turn-around; sending it comes later. */
+function Booking({ offer, stage, booked }: BookingProps) {
+  const adding = useWrite('trip:add');
+  const changing = useWrite('trip:change');
+  if (booked?.contactId === offer.id) return <strong>Booked</strong>;
+  const book = () =>
+    booked === null
+      ? adding.write({ stageId: stage.id, details: tripWith(offer.name) })
+      : changing.write({ tripId: booked.id, details: { ...tripDetailsOf(booked), withWhom: offer.name } });
+  return (
+    <div>
+      <Button
+        isSmall
+        aria-label={`Book ${offer.name}`}
+        disabled={adding.isWriting || changing.isWriting}
+        onClick={() => void book()}
+      >
+        {booked === null ? 'Book' : 'Book instead'}
+      </Button>
+      <ProblemNotice problem={adding.problem ?? changing.problem} />
+    </div>
   );
 }
 

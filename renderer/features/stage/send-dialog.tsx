@@ -4,12 +4,12 @@ import type { StageId } from '#core/domain/ids';
 import { currentStage, openGateItems, type Stage } from '#core/domain/stage';
 import { type PackingLine, STARTING_PACKING, type TripDetails, tripWith } from '#core/domain/trip';
 import { habitsOfProject } from '#core/domain/workshop';
-import { addDays } from '#core/units/calendar-date';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
 import { Checkbox } from '#renderer/ui/checkbox';
 import { Packing } from './packing';
+import { bookedTrip, promisedBack, tripDetailsOf } from './trip-details';
 import { TripForm } from './trip-form';
 import styles from './stage.module.css';
 
@@ -25,11 +25,12 @@ export function SendDialog({ stage, spread, onClose }: SendDialogProps) {
   const { turnaroundDays } = habitsOfProject(habits, spread.project.habitChanges);
   const contacts = useRead('contact:list', {}).value ?? [];
   const others = useRead('project:list', { archived: false }).value?.items ?? [];
-  const [trip, setTrip] = useState<TripDetails>(() => ({
-    ...tripWith(''),
-    sentOn: today(),
-    promisedOn: addDays(today(), turnaroundDays),
-  }));
+  const booked = bookedTrip(stage, spread.trips);
+  const [trip, setTrip] = useState<TripDetails>(() => {
+    const begun = booked === null ? tripWith('') : tripDetailsOf(booked);
+    const sent = { ...begun, sentOn: today() };
+    return { ...sent, promisedOn: begun.promisedOn ?? promisedBack(sent, contacts, turnaroundDays) };
+  });
   const [packing, setPacking] = useState<readonly PackingLine[]>(STARTING_PACKING);
   const [along, setAlong] = useState<readonly StageId[]>([]);
   const sending = useWrite('trip:send');

@@ -8,6 +8,7 @@ import { doneWords } from '#renderer/text/work-words';
 import { Button } from '#renderer/ui/button';
 import { useDisplay } from '#renderer/ui/display';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { EstimateWords } from './estimate-words';
 import { OwnEstimate } from './own-estimate';
 import { WorkDialog } from './work-dialog';
 import styles from './stage.module.css';
@@ -18,9 +19,11 @@ type Asking = 'nothing' | 'new' | Work;
 export function StageClock({ stage }: { readonly stage: Stage }) {
   const { value: work } = useRead('work:of-stage', { stageId: stage.id });
   const { value: running } = useRead('clock:state', {});
+  const { value: estimates } = useRead('stage:estimates', { projectId: stage.projectId });
   const starting = useWrite('clock:start');
   const [asking, setAsking] = useState<Asking>('nothing');
-  if (work === undefined || running === undefined) return null;
+  if (work === undefined || running === undefined || estimates === undefined) return null;
+  const estimate = estimates[stage.id];
   const total = work.reduce((sum, { minutes }) => sum + minutes, 0);
   const isOver = stage.state === 'done' || stage.state === 'skipped' || stage.state === 'out';
   return (
@@ -46,13 +49,14 @@ export function StageClock({ stage }: { readonly stage: Stage }) {
           </Button>
         </span>
       </div>
-      <p>{totalWords(total, stage.estimateMinutes)}</p>
+      <p>{totalWords(total, estimate?.minutes ?? stage.estimateMinutes)}</p>
       <ul className={styles['lines']}>
         {work.map((one) => (
           <WorkLine key={one.id} work={one} onChange={() => setAsking(one)} />
         ))}
       </ul>
-      <OwnEstimate stage={stage} />
+      {estimate !== undefined && <EstimateWords stage={stage} estimate={estimate} />}
+      {(estimate?.parts.length ?? 0) === 0 && <OwnEstimate stage={stage} />}
       <ProblemNotice problem={starting.problem} />
       {asking !== 'nothing' && (
         <WorkDialog
@@ -101,6 +105,6 @@ function WorkLine({ work, onChange }: { readonly work: Work; readonly onChange: 
 function totalWords(total: number, estimate: number): string {
   const about = estimate === 0 ? '' : ` of about ${formatMinutes(minutesFromWhole(estimate))}`;
   return total === 0
-    ? `Nothing clocked yet${about === '' ? '' : `,${about.slice(3)} guessed`}`
+    ? `Nothing clocked yet${about === '' ? '' : `,${about.slice(3)} to do`}`
     : `${formatMinutes(total)}${about}`;
 }

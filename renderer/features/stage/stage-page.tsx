@@ -20,6 +20,7 @@ import { StageClock } from './stage-clock';
 import { StageCloth } from './stage-cloth';
 import { StageJournal } from './stage-journal';
 import { StageOptions } from './stage-options';
+import { bookedTrip } from './trip-details';
 import { Trips } from './trips';
 import styles from './stage.module.css';
 
@@ -70,7 +71,14 @@ export function StagePage({ projectId, stageId }: StagePageProps) {
                 awayWords={awayWords(standing, on, locale)}
               />
             </div>
-            {isToBeSent(stage) && <Quilters measurements={measurements} dueOn={spread.project.dueOn} />}
+            {isToBeSent(stage) && (
+              <Quilters
+                stage={stage}
+                booked={bookedTrip(stage, spread.trips)}
+                measurements={measurements}
+                dueOn={spread.project.dueOn}
+              />
+            )}
             <Trips
               stage={stage}
               trips={spread.trips.filter((trip) => trip.stageId === stageId)}

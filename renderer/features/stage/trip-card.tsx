@@ -1,7 +1,8 @@
 import { useState } from 'react';
 import { Link } from 'react-router';
 import type { StagePhoto, Trip } from '#core/contract/projects';
-import type { TripEventKind } from '#core/domain/trip';
+import type { Stage } from '#core/domain/stage';
+import { isBookedAhead, type TripEventKind } from '#core/domain/trip';
 import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
 import { useRead, useWrite } from '#renderer/bridge/query';
@@ -19,13 +20,14 @@ import { TripWords } from './trip-events';
 import styles from './stage.module.css';
 
 interface TripCardProps {
+  readonly stage: Stage;
   readonly trip: Trip;
   readonly photos: readonly StagePhoto[];
   readonly onChange: () => void;
 }
 
 /** One journey whole: its days, what went along, what was asked for, what was heard, and its pictures. */
-export function TripCard({ trip, photos, onChange }: TripCardProps) {
+export function TripCard({ stage, trip, photos, onChange }: TripCardProps) {
   const display = useDisplay();
   const [isTelling, setIsTelling] = useState(false);
   const contacts = useRead('contact:list', {}).value ?? [];
@@ -47,7 +49,7 @@ export function TripCard({ trip, photos, onChange }: TripCardProps) {
           </Button>
         </span>
       </div>
-      <p>{tripDays(trip, display)}</p>
+      <p>{tripDays(trip, stage, display)}</p>
       {others.length > 0 && (
         <p className={styles['quiet']}>
           In one parcel with {others.map(({ projectName }) => projectName).join(', ')}
@@ -55,7 +57,7 @@ export function TripCard({ trip, photos, onChange }: TripCardProps) {
       )}
       <TripFacts trip={trip} />
       <TripWords trip={trip} />
-      {trip.backOn === null && (
+      {trip.backOn === null && !isBookedAhead(trip, stage.state) && (
         <div>
           <Button isSmall onClick={() => setIsTelling(true)}>
             Write down what is heard
@@ -115,7 +117,8 @@ function TripFacts({ trip }: { readonly trip: Trip }) {
 }
 
 /** `Sent 3 Oct, promised 10 Nov: 5 days late`. */
-function tripDays(trip: Trip, { locale }: Display): string {
+function tripDays(trip: Trip, stage: Stage, { locale }: Display): string {
+  if (isBookedAhead(trip, stage.state)) return 'Booked, not sent yet';
   const on = today();
   const sent = trip.sentOn === null ? 'Sent' : `Sent ${dateWords(trip.sentOn, locale, on)}`;
   if (trip.backOn !== null) return `${sent}, back ${dateWords(trip.backOn, locale, on)}`;

@@ -27,6 +27,7 @@ export function Trips({ stage, trips, photos }: TripsProps) {
         {trips.map((trip) => (
           <TripCard
             key={trip.id}
+            stage={stage}
             trip={trip}
             photos={photos.filter(({ tripId }) => tripId === trip.id)}
             onChange={() => setChanged(trip)}

@@ -1,6 +1,6 @@
 import { workMeasure } from '#core/domain/clock';
-import { ENOUGH_CASES, isWellLearned } from '#core/learned/learned';
-import { ownRates } from '#core/learned/rates';
+import { ENOUGH_CASES } from '#core/learned/learned';
+import { ownRates, rateInUse } from '#core/learned/rates';
 import { useRead } from '#renderer/bridge/query';
 import { MEASURE_WORDS, rateWords } from '#renderer/text/work-words';
 import { useDisplay } from '#renderer/ui/display';
@@ -17,7 +17,8 @@ export function OwnRates() {
       <h2 id="own-rates">Your own rates</h2>
       <p className={styles['quiet']}>
         Learned from what you count when the clock stops. Counted {ENOUGH_CASES} times or more, they are used
-        in place of the defaults.
+        in place of the defaults: for stages whose kept answers say how much there is to do, and wherever hand
+        sewing is reckoned.
       </p>
       <ul className={styles['lines']}>
         {workMeasure.options.map((what) => {
@@ -30,7 +31,9 @@ export function OwnRates() {
                   {learned === null ? 'Not counted yet' : rateWords(what, learned, length)}
                 </span>
               </span>
-              <span className={styles['quiet']}>{isWellLearned(learned) ? 'In use' : 'Not used yet'}</span>
+              <span className={styles['quiet']}>
+                {rateInUse(rates, what) === null ? 'Not used yet' : 'In use'}
+              </span>
             </li>
           );
         })}

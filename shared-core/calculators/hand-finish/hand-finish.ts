@@ -1,5 +1,6 @@
 import { failure, type Result, success } from '#core/result';
 import { lengthFromInches } from '#core/units/length';
+import { roundNearest } from '#core/units/rounding';
 import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { Note, Table } from '../explanation';
 import { countQuantity, givenLength, lengthQuantity, moneyQuantity, wordsQuantity } from '../quantities';
@@ -28,6 +29,7 @@ export const handFinish: Calculator<HandFinishInput, HandFinishDetails> = {
   input: handFinishInput,
   fromProject: handFinishInputFromProject,
   calculate: calculateHandFinish,
+  workIn: ({ length }) => [{ what: 'hand', amount: roundNearest(length, 1) }],
 };
 
 function calculateHandFinish(input: HandFinishInput): Result<Calculation<HandFinishDetails>, Refusal> {

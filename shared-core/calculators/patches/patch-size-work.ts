@@ -78,7 +78,11 @@ function demandOf({ patch, across, strip }: SizedPatch): PatchDemand {
   };
 }
 
-function cutsOf(sized: readonly SizedPatch[], { strips }: ClothNeeded): number {
+/** Rotary cuts through one layer: every strip and the ends it is squared at, every patch off its strip, and those inside it. */
+export function cutsOf(
+  sized: readonly Pick<SizedPatch, 'patch' | 'count'>[],
+  { strips }: Pick<ClothNeeded, 'strips'>,
+): number {
   const alongCloth = strips.reduce((sum, { strips: count }) => sum + 2 * count + 1, 0);
   return sized.reduce((sum, { patch, count }) => sum + count * (1 + patch.shape.cuts.length), alongCloth);
 }

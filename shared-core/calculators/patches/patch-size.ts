@@ -52,6 +52,7 @@ export const patchSize: Calculator<PatchSizeInput, PatchSizeDetails> = {
   input: patchSizeInput,
   fromProject: patchSizeFromProject,
   calculate: calculatePatchSize,
+  workIn: ({ cuts }) => [{ what: 'cuts', amount: cuts }],
 };
 
 function calculatePatchSize(input: PatchSizeInput): Result<Calculation<PatchSizeDetails>, Refusal> {

@@ -5,8 +5,8 @@ import { MAX_LENGTH_UNITS } from '#core/units/length';
 import type { Refusal } from '../calculator';
 import { clothNeeded, type ClothNeeded, type PatchDemand } from '../patches/cloth-needed';
 import { rectangleAt } from '../patches/cut-shapes';
-import { sizedPatch } from '../patches/cut-sizes';
-import { clothRefusal } from '../patches/patch-size-work';
+import { type SizedPatch, sizedPatch } from '../patches/cut-sizes';
+import { clothRefusal, cutsOf, isFromCloth } from '../patches/patch-size-work';
 import type { CutPatch } from '../patches/patch-unit';
 import { planUnit } from '../patches/patch-units';
 import { addRounds } from './add-rounds';
@@ -22,6 +22,8 @@ export interface TopWork {
   readonly assembly: Assembly;
   readonly counted: readonly CountedBlock[];
   readonly needed: ClothNeeded;
+  /** Rotary cuts through one layer. */
+  readonly cuts: number;
   /** Every seam joins two parts into one, so there is one less than there are patches. */
   readonly seams: number;
   /** Finished length: half of what all patches have more in edges than the top has. */
@@ -44,7 +46,11 @@ export function workOutTop(input: TopInput): Result<TopWork, Refusal> {
   if (Math.max(assembly.width, assembly.length) > WIDEST_TOP) return failure(tooLarge());
   const counted = countBlocks(input, assembly);
   const demands = [...blockDemands(input, counted), ...pieceDemands(input, assembly)];
-  const needed = clothNeeded(demands, input.fabricWidth, input.seamAllowance);
+  const needed = clothNeeded(
+    demands.map(({ demand }) => demand),
+    input.fabricWidth,
+    input.seamAllowance,
+  );
   if (!needed.ok)
     return failure({ ...clothRefusal(needed.error, input.fabricWidth), field: ['fabricWidth'] });
   const edges = assembly.pieces.reduce((sum, piece) => sum + polygonPerimeter(piece.polygon), 0);
@@ -62,6 +68,10 @@ export function workOutTop(input: TopInput): Result<TopWork, Refusal> {
     assembly,
     counted,
     needed: needed.value,
+    cuts: cutsOf(
+      demands.map(({ sized }) => sized),
+      needed.value,
+    ),
     seams: patches - 1,
     seamLength,
     halfPatchEdges,
@@ -124,22 +134,27 @@ function countBlocks(input: TopInput, assembly: Assembly): readonly CountedBlock
     .filter(({ count }) => count > 0);
 }
 
-function blockDemands(input: TopInput, counted: readonly CountedBlock[]): readonly PatchDemand[] {
+/** A patch in all its number, and what it asks of the cloth. */
+interface SizedDemand {
+  readonly sized: SizedPatch;
+  readonly demand: PatchDemand;
+}
+
+function blockDemands(input: TopInput, counted: readonly CountedBlock[]): readonly SizedDemand[] {
   return counted
     .flatMap(({ block, count }) =>
       block.parts.flatMap(({ unit, times, fabrics }) =>
         planUnit(unit, input.seamAllowance).patches.map((patch) => {
           const place = { first: 0, second: 1, third: 2 }[patch.role];
           const fabric = fabrics[place] ?? fabrics.at(-1) ?? '';
-          return { patch, demand: demandOf(input, patch, fabric, count * times) };
+          return demandOf(input, patch, fabric, count * times);
         }),
       ),
     )
-    .filter(({ patch }) => patch.source !== 'sewn')
-    .map(({ demand }) => demand);
+    .filter(({ sized }) => isFromCloth(sized));
 }
 
-function pieceDemands(input: TopInput, assembly: Assembly): readonly PatchDemand[] {
+function pieceDemands(input: TopInput, assembly: Assembly): readonly SizedDemand[] {
   const alike = new Map<string, { readonly fabric: string; readonly patch: CutPatch; count: number }>();
   for (const { fabric, patch } of assembly.pieces) {
     const key = JSON.stringify([fabric, patch.name, patch.across.exact, patch.along.exact, patch.standsUp]);
@@ -151,8 +166,9 @@ function pieceDemands(input: TopInput, assembly: Assembly): readonly PatchDemand
 }
 
 /** A print that stands upright fixes which side of a rectangle lies across the cloth. */
-function demandOf(input: TopInput, patch: CutPatch, fabric: string, units: number): PatchDemand {
-  const { across, along, strip } = sizedPatch(patch, units, input);
+function demandOf(input: TopInput, patch: CutPatch, fabric: string, units: number): SizedDemand {
+  const sized = sizedPatch(patch, units, input);
+  const { across, along, strip } = sized;
   const mayTurn = !input.fabrics.some((one) => one.label === fabric && one.isDirectional);
   const demand: PatchDemand = {
     fabric,
@@ -163,7 +179,7 @@ function demandOf(input: TopInput, patch: CutPatch, fabric: string, units: numbe
     mayTurn,
     mayJoin: patch.source === 'cloth-joined',
   };
-  if (mayTurn || !demand.isRectangle || patch.standsUp !== true) return demand;
+  if (mayTurn || !demand.isRectangle || patch.standsUp !== true) return { sized, demand };
   const turned = { first: across.rounded, pitch: across.rounded, count: strip.count };
-  return { ...demand, stripWidth: along.rounded, along: turned };
+  return { sized, demand: { ...demand, stripWidth: along.rounded, along: turned } };
 }

@@ -18,6 +18,9 @@ export interface TopDetails {
   readonly patchList: PatchList;
   /** Without the safety extra. */
   readonly cloth: readonly FabricCloth[];
+  readonly blocks: number;
+  /** Rotary cuts through one layer. */
+  readonly cuts: number;
   readonly seams: number;
   /** Exact, finished, in 1/320 mm. */
   readonly seamLength: number;
@@ -34,6 +37,10 @@ export const top: Calculator<TopInput, TopDetails> = {
   input: topInput,
   fromProject: topFromProject,
   calculate: calculateTop,
+  workIn: ({ blocks, cuts }) => [
+    ...(blocks > 0 ? [{ what: 'blocks', amount: blocks } as const] : []),
+    { what: 'cuts', amount: cuts },
+  ],
 };
 
 function calculateTop(input: TopInput): Result<Calculation<TopDetails>, Refusal> {
@@ -52,6 +59,8 @@ function calculateTop(input: TopInput): Result<Calculation<TopDetails>, Refusal>
       steps: assembly.steps.map(({ label, width, length }) => ({ label, width, length })),
       patchList: needed.patches,
       cloth: clothPerFabric(needed.strips),
+      blocks: work.value.counted.reduce((sum, { count }) => sum + count, 0),
+      cuts: work.value.cuts,
       seams,
       seamLength,
       misfits: assembly.misfits.length,

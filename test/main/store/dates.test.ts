@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { tripWith } from '#core/domain/trip';
 import { projectId as projectIdSchema, tripId as tripIdSchema } from '#core/domain/ids';
-import { addDays, calendarDate } from '#core/units/calendar-date';
+import { addDays, calendarDate, daysBetween } from '#core/units/calendar-date';
 import { addProject, NO_SUCH_ID, openWorkshop, type TestWorkshop, TODAY } from '#test/helpers/workshop';
 
 const NO_MOVES = { dues: [], promises: [] };
@@ -58,6 +58,41 @@ describe('the dates of a workshop', () => {
     expect(moved.map(({ id }) => id)).toEqual([projectId]);
     const dues = moved.map(({ dueOn }) => ({ projectId, dueOn }));
     expect(ask(workshop, { dues }).largestLateDays).toBe(0);
+  });
+});
+
+describe('a top that is not sent yet', () => {
+  test('is planned by what past trips to whoever is booked took, once there are three, and goes on that trip', () => {
+    const workshop = openWorkshop();
+    const past = [20, 44, 30].map((days, index) => {
+      const piece = addProject(workshop, { name: `Past ${String(index)}` });
+      const stage = piece.stages.find(({ kind }) => kind === 'longarm')!;
+      const details = { ...tripWith('Tansy Quill'), sentOn: in_(-100), backOn: in_(days - 100) };
+      workshop.get('trip:add', { stageId: stage.id, details });
+      return piece.projectId;
+    });
+    for (const projectId of past) workshop.get('project:archive', { projectId, archived: true });
+    const { projectId, stages } = addProject(workshop, { name: 'Harvest round', dueOn: in_(300) });
+    const stageId = stages.find(({ kind }) => kind === 'longarm')!.id;
+    const away = () => workshop.get('dates:plan', { on: TODAY, moves: NO_MOVES }).away;
+    const waited = () => {
+      const [dates] = ask(workshop).projects;
+      const wait = dates!.steps.find(({ kind }) => kind === 'wait')!;
+      return daysBetween(wait.startOn!, wait.endOn!);
+    };
+    expect(away()).toEqual([expect.objectContaining({ stageId, from: 'usual', days: 28, withWhom: null })]);
+    expect(waited()).toBe(28);
+    const { tripId } = workshop.get('trip:add', { stageId, details: tripWith('Tansy Quill') });
+    expect(away()).toEqual([expect.objectContaining({ from: 'learned', days: 30, withWhom: 'Tansy Quill' })]);
+    expect(waited()).toBe(30);
+
+    workshop.get('stage:move', { stageId: stages[0]!.id, to: 'done' });
+    for (const item of stages.find(({ id }) => id === stageId)!.checklist)
+      workshop.get('checklist:tick', { checklistItemId: item.id, ticked: true });
+    const details = { ...tripWith('Tansy Quill'), sentOn: TODAY };
+    expect(workshop.get('trip:send', { stageId, details }).tripId).toBe(tripId);
+    expect(workshop.get('project:open', { projectId }).trips).toHaveLength(1);
+    expect(waited()).toBe(30);
   });
 });
 

@@ -122,10 +122,40 @@ describe('the maker’s own rate by hand', () => {
     const { habitsInUse, workshop: told } = workshop.get('workshop:opening', {});
     expect([habitsInUse.handStitchPerHour, told.habits.handStitchPerHour]).toEqual([inHour(30), inHour(50)]);
     expect(perHour()).toMatchObject({ perHour: inHour(30) });
-    const before = stage('hand-finish').estimateMinutes;
     const next = addProject(workshop, { name: 'The next one' });
-    const estimate = next.stages.find(({ kind }) => kind === 'hand-finish')!.estimateMinutes;
-    expect(estimate).not.toBe(before);
-    expect(estimate % 5).toBe(0);
+    const finish = next.stages.find(({ kind }) => kind === 'hand-finish')!;
+    const estimate = workshop.get('stage:estimates', { projectId: next.projectId })[finish.id];
+    expect(estimate).toMatchObject({ from: 'rates', saidMinutes: finish.estimateMinutes });
+    expect(estimate!.minutes).toBe(estimate!.ratesMinutes);
+    expect(estimate!.minutes).not.toBe(finish.estimateMinutes);
+  });
+});
+
+describe('the maker’s own rate of blocks', () => {
+  test('makes the hours of a stage whose kept answer counts its blocks, and all dates follow', () => {
+    const { workshop, stage, count, projectId } = ring();
+    const piecing = stage('piecing').id;
+    const estimate = () => workshop.get('stage:estimates', { projectId })[piecing]!;
+    const finish = () =>
+      workshop.get('dates:plan', { on: TODAY, moves: { dues: [], promises: [] } }).plan.projects[0]!
+        .finishOn!;
+    workshop.get('calculation:keep', { stageId: piecing, calculator: 'top', ownInput: {} });
+    const [before, saidMinutes] = [finish(), stage('piecing').estimateMinutes];
+    expect(estimate()).toMatchObject({ from: 'plan', minutes: saidMinutes });
+    for (let times = 0; times < 3; times += 1) count('blocks', 300, 1);
+    const { parts, minutes, from } = estimate();
+    const blocks = parts.find(({ what }) => what === 'blocks')!;
+    expect([from, blocks.learned?.count, minutes]).toEqual(['rates', 3, blocks.amount * 300]);
+    expect(estimate().saidMinutes).toBe(saidMinutes);
+    expect(finish() > before).toBe(true);
+
+    const { id: stageId, name, heldUpBy, notes } = stage('piecing');
+    workshop.get('stage:change', { stageId, name, heldUpBy, notes, estimateMinutes: 45 });
+    expect(estimate()).toMatchObject({ from: 'own', minutes: 45 });
+    workshop.get('stage:reckon', { stageId, by: 'rates' });
+    expect(estimate()).toMatchObject({ from: 'rates', saidMinutes: 45 });
+    expect(workshop.get('change:state', {}).undo).toBe('Reckoned “Piece the top” by your own rates');
+    workshop.get('stage:reckon', { stageId, by: 'own' });
+    expect(estimate()).toMatchObject({ from: 'own', minutes: 45 });
   });
 });

@@ -1,8 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { WorkMeasure } from '#core/domain/clock';
 import { STARTING_HABITS } from '#core/domain/workshop';
-import { ownEstimate } from '#core/learned/estimate';
-import { type CountedWork, habitsWithOwnRates, minutesByOwnRate, ownRates } from '#core/learned/rates';
+import {
+  type CountedWork,
+  habitsWithOwnRates,
+  minutesByOwnRate,
+  ownRates,
+  rateInUse,
+} from '#core/learned/rates';
 import { lengthFromInches } from '#core/units/length';
 
 const work = (what: WorkMeasure, minutes: number, amount: number): CountedWork => ({
@@ -37,19 +42,6 @@ describe('the maker’s own rates', () => {
     const rates = ownRates([work('blocks', 60, 5), work('blocks', 40, 4), work('blocks', 30, 2)]);
     expect(minutesByOwnRate(rates, 'blocks', 24)).toBe(288);
     expect(minutesByOwnRate(rates, 'cuts', 24)).toBeNull();
-  });
-
-  it('estimate the hand finish from the piece itself, up to five minutes, and nothing else', () => {
-    const measurements = {
-      outline: { shape: 'square', side: lengthFromInches(40) },
-      hole: null,
-      hasSlit: false,
-      habits: STARTING_HABITS,
-    } as const;
-    const minutes = ownEstimate('hand-finish', measurements, ownRates(hand));
-    // Four sides of 40 in less twice the 3/8 in from the edge to where it is sewn down, at 1.5 minutes an inch: 235.5 minutes.
-    expect(minutes).toBe(240);
-    expect(ownEstimate('hand-finish', measurements, ownRates([]))).toBeNull();
-    expect(ownEstimate('piecing', measurements, ownRates(hand))).toBeNull();
+    expect([rateInUse(rates, 'blocks'), rateInUse(rates, 'cuts')]).toEqual([rates.blocks, null]);
   });
 });

@@ -61,12 +61,12 @@ describe('what is left of a project', () => {
     expect(stepsOf(piece([stage(1, 'done')]))).toBeUndefined();
   });
 
-  it('follows the turn-around of the project itself, and a trip written down ahead', () => {
+  it('follows the turn-around of the project itself, and the days it is told for a stage', () => {
     const own = piece([stage(1, 'planned', 'longarm')]);
     const shorter = { ...own, project: { ...own.project, habitChanges: { turnaroundDays: 10 } } };
     expect(stepsOf(shorter)?.[1]).toEqual({ kind: 'wait', id: id(1), days: 10 });
-    const ahead = { ...own, trips: [trip(1, { sentOn: '2027-10-01', promisedOn: '2027-10-15' })] };
-    expect(stepsOf(ahead)?.[1]).toEqual({ kind: 'wait', id: id(1), days: 14 });
+    const told = piece([{ ...stage(1, 'planned', 'longarm'), daysAway: 14 }]);
+    expect(stepsOf(told)?.[1]).toEqual({ kind: 'wait', id: id(1), days: 14 });
   });
 
   it.each([

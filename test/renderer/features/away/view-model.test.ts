@@ -17,6 +17,7 @@ function journey(parcel: string, days: Parameters<typeof trip>[0], sentOn = '202
     parcelId: parcelId.parse(uuid(parcel)),
     projectName: `Piece of ${parcel}`,
     stageName: 'Quilting',
+    stageState: 'out',
   };
 }
 

@@ -22,7 +22,7 @@ function timed(piece: ProjectGlance, minutes: number): ProjectGlance {
 function planned(...glances: readonly ProjectGlance[]): PlannedDates {
   const load = loadOfProjects(glances, { habits: STARTING_HABITS, benchTime: HOURS }, on);
   const plan = planDates(load);
-  return { plan, weeks: weekLoads(load, plan) };
+  return { plan, weeks: weekLoads(load, plan), away: [] };
 }
 
 describe('the rows of the calendar', () => {

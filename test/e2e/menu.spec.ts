@@ -1,0 +1,57 @@
+import { type ElectronApplication, expect, test } from '@playwright/test';
+import { launchProgram } from '#test/helpers/launch';
+import { title, writeDownRing } from '#test/helpers/notebook-steps';
+
+interface MenuEntry {
+  readonly label: string;
+  readonly key: string | null;
+}
+
+/** Every entry of a menu of the program's own bar, with its key. */
+function entriesOf(electron: ElectronApplication, menu: string): Promise<readonly MenuEntry[]> {
+  return electron.evaluate(({ Menu }, wanted) => {
+    const own = Menu.getApplicationMenu()?.items.find(({ label }) => label === wanted);
+    return (own?.submenu?.items ?? []).map(({ label, accelerator }) => ({ label, key: accelerator ?? null }));
+  }, menu);
+}
+
+/** Chooses an entry as a click on it does. */
+function choose(electron: ElectronApplication, menu: string, entry: string): Promise<void> {
+  return electron.evaluate(
+    ({ Menu, BrowserWindow }, wanted) => {
+      const own = Menu.getApplicationMenu()?.items.find(({ label }) => label === wanted.menu);
+      const item = own?.submenu?.items.find(({ label }) => label === wanted.entry);
+      const [window] = BrowserWindow.getAllWindows();
+      if (item === undefined || window === undefined) throw new Error(`There is no ${wanted.entry}`);
+      // The program's types know it only as some function.
+      (item.click as (event: object, window: Electron.BrowserWindow) => void)({}, window);
+    },
+    { menu, entry },
+  );
+}
+
+test('every place has an entry in the menu with a key of its own, and the entry opens it', async () => {
+  const { page, electron, close } = await launchProgram();
+  await writeDownRing(page, 'Harvest round');
+  const places = await entriesOf(electron, 'Go');
+  expect(places).toEqual(
+    ['Bench', 'Projects', 'Days', 'Out', 'Stash', 'Workshop'].map((label, place) => ({
+      label,
+      key: `CmdOrCtrl+${String(place + 1)}`,
+    })),
+  );
+  for (const { label } of places.toReversed()) {
+    await choose(electron, 'Go', label);
+    await expect(title(page, label)).toBeVisible();
+  }
+  expect(await entriesOf(electron, 'Help')).toEqual([{ label: 'Keys', key: 'F1' }]);
+  await choose(electron, 'Help', 'Keys');
+  const keys = page.getByRole('dialog', { name: 'Keys' });
+  await expect(keys).toContainText('Begin a piece');
+  await keys.getByRole('button', { name: 'Close' }).click();
+  await choose(electron, 'Edit', 'Undo');
+  await expect(page.getByRole('status').first()).toHaveText('Undone: Began “Harvest round”');
+  await choose(electron, 'Notebook', 'New project');
+  await expect(title(page, 'A new piece')).toBeVisible();
+  await close();
+});
