@@ -96,6 +96,7 @@ const coreRules = [
   coreRoom('contract', 'The contract says what crosses the bridge, not how it is worked out.', [
     ...core('units', 'domain'),
     '^shared-core/planner/date-plan\\.ts$',
+    '^shared-core/stash/shopping/(cloth-need|shopping-list)\\.ts$',
     '^shared-core/calendar-file/day-to-remember\\.ts$',
     ...schemas,
   ]),

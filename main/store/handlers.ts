@@ -23,6 +23,9 @@ import { isEmptyNotebook, listProjects, openProject } from './project-glances';
 import { archiveProject, changeProject, createProject, deleteProject, duplicateProject } from './projects';
 import { addPlace, deletePlace, lieInPlace, listPlaces, movePlace, renamePlace } from './places';
 import { restoreBackup } from './restore';
+import { chooseForNeed, keepShoppingLine, listShopping, removeShoppingLine } from './shopping';
+import { buyFromList } from './shopping-buy';
+import { fitsOfNeed, setAsideForNeed } from './shopping-fits';
 import { bringTableIn, previewTable } from './stash-import';
 import { standAt } from './stand-at';
 import { followPlan } from './follow-plan';
@@ -118,6 +121,13 @@ export const storeHandlers: StoreHandlers = {
   'ledger:take-back': ({ store }, input) => takeBack(store, input),
   'ledger:of-project': ({ store }, input): Result<ClothOfProject, Problem> => clothOfProject(store, input),
 
+  'shopping:list': ({ store }) => success(listShopping(store)),
+  'shopping:choose': ({ store }, input) => chooseForNeed(store, input),
+  'shopping:fits': ({ store }, input) => fitsOfNeed(store, input),
+  'shopping:set-aside': ({ store }, input) => setAsideForNeed(store, input),
+  'shopping:keep': ({ store }, input) => keepShoppingLine(store, input),
+  'shopping:remove': ({ store }, input) => removeShoppingLine(store, input),
+  'shopping:buy': ({ store }, input) => buyFromList(store, input),
   'table:read': (context, input) => previewTable(context, input),
   'table:bring-in': (context, input) => bringTableIn(context, input),
   'cutting:open': ({ store }, input) => openCuttingPlan(store, input),

@@ -5,7 +5,7 @@ import type { ClothPieceId } from '#core/domain/ids';
 import { failure, type Result, success } from '#core/result';
 import { allocate } from '#core/units/allocate';
 import { recordChange } from './changes';
-import { insertRow, type ReadableStore } from './handles';
+import { insertRow, type ReadableStore, type WritableStore } from './handles';
 import { appendBooking, type NewEntry } from './ledger-append';
 import { layPiece } from './places';
 import { findFabric, findPiece, findProject, heldBy, type PieceRef, wrongField } from './lookups';
@@ -31,28 +31,34 @@ export function buyCloth(
     return wrongField(['size', 'length'], String(size.length), `a whole number of times ${unitLength}`);
   }
   return recordChange(store, `Bought “${fabric.value.name}”`, (writable) => {
-    const pieceId = store.surroundings.newId() as ClothPieceId;
-    const pieceSeq = insertRow(writable, 'cloth_piece', {
-      id: pieceId,
-      fabric_seq: fabric.value.seq,
-      kind,
-      kind_id: kindId,
-      width: size.width,
-      unit_length: unitLength,
-    });
-    layPiece(writable, pieceId, place ?? '');
-    const entry = {
-      pieceSeq,
-      kind: 'bought',
-      lengthChange: size.length,
-      heldChange: 0,
-      valueChange: costMinor,
-    } as const;
-    appendBooking(writable, { fabricSeq: fabric.value.seq, projectSeq: null, stage: null, note, on }, [
-      entry,
-    ]);
-    return success({ pieceId });
+    const bought = { kind, kindId, size, unitLength, place: place ?? '', costMinor, on, note };
+    return success({ pieceId: enterPurchase(writable, fabric.value.seq, bought).pieceId });
   });
+}
+
+type Purchase = Omit<ChannelInput<'ledger:buy'>, 'fabricId'>;
+type Bought = { readonly [Part in keyof Purchase]-?: Exclude<Purchase[Part], undefined> };
+
+/** Writes a piece down with what was paid for it, as a part of the change at hand. */
+export function enterPurchase(
+  store: WritableStore,
+  fabricSeq: number,
+  { kind, kindId, size, unitLength, place, costMinor, on, note }: Bought,
+): { readonly pieceId: ClothPieceId; readonly pieceSeq: number } {
+  const pieceId = store.surroundings.newId() as ClothPieceId;
+  const pieceSeq = insertRow(store, 'cloth_piece', {
+    id: pieceId,
+    fabric_seq: fabricSeq,
+    kind,
+    kind_id: kindId,
+    width: size.width,
+    unit_length: unitLength,
+  });
+  layPiece(store, pieceId, place);
+  appendBooking(store, { fabricSeq, projectSeq: null, stage: null, note, on }, [
+    { pieceSeq, kind: 'bought', lengthChange: size.length, heldChange: 0, valueChange: costMinor },
+  ]);
+  return { pieceId, pieceSeq };
 }
 
 /** Holds cloth for a project; more than is free of it only knowingly. */

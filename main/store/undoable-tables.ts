@@ -19,6 +19,8 @@ export const UNDOABLE_TABLES = [
   'cut_step',
   'fabric_price',
   'piece_place',
+  'need_choice',
+  'shopping_line',
 ] as const;
 
 export type UndoableTable = (typeof UNDOABLE_TABLES)[number];

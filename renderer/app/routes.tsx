@@ -56,6 +56,9 @@ const PlacesPage = lazy(async () => ({
 const KindsPage = lazy(async () => ({
   default: (await import('#renderer/features/stash/kinds-page')).KindsPage,
 }));
+const ShoppingPage = lazy(async () => ({
+  default: (await import('#renderer/features/stash/shopping-page')).ShoppingPage,
+}));
 const FabricPage = lazy(async () => ({
   default: (await import('#renderer/features/stash/fabric-page')).FabricPage,
 }));
@@ -104,6 +107,7 @@ const pages: readonly RouteObject[] = [
   { path: 'stash/places', element: <PlacesPage /> },
   { path: 'stash/kinds', element: <KindsPage /> },
   { path: 'stash/:fabricId', element: <OfFabric>{(id) => <FabricPage key={id} fabricId={id} />}</OfFabric> },
+  { path: 'shopping', element: <ShoppingPage /> },
   { path: 'workshop', element: <WorkshopPage /> },
   { path: '*', element: <NotFoundPage /> },
 ];

@@ -7,6 +7,7 @@ import type { Problem } from './problem';
 import { cuttingChannels } from './cutting';
 import { dateChannels } from './dates';
 import { projectChannels } from './projects';
+import { shoppingChannels } from './shopping';
 import { stashChannels } from './stash';
 import { stashTableChannels } from './stash-table';
 import { tripChannels } from './trips';
@@ -22,6 +23,7 @@ export const storeChannels = {
   ...calculationChannels,
   ...stashChannels,
   ...stashTableChannels,
+  ...shoppingChannels,
   ...cuttingChannels,
   ...placeChannels,
   ...dateChannels,

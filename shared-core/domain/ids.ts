@@ -49,8 +49,12 @@ export type ParcelId = z.infer<typeof parcelId>;
 
 export const workId = z.uuid().brand('WorkId');
 export type WorkId = z.infer<typeof workId>;
+
 export const placeId = z.uuid().brand('PlaceId');
 export type PlaceId = z.infer<typeof placeId>;
 
 export const stashKindId = z.uuid().brand('StashKindId');
 export type StashKindId = z.infer<typeof stashKindId>;
+
+export const shoppingLineId = z.uuid().brand('ShoppingLineId');
+export type ShoppingLineId = z.infer<typeof shoppingLineId>;
