@@ -6,6 +6,7 @@ import {
   type Fabric,
   type FabricDetails,
   printDirection,
+  printRuns,
 } from '#core/domain/stash';
 import { allRows, type ReadableStore, type Row, type Value, type WritableStore } from './handles';
 import { placeAt } from './places';
@@ -77,7 +78,8 @@ export function glancesOf(store: ReadableStore, rows: readonly Row[]): readonly 
 /** Pieces with the sums of their ledger; what follows says which. */
 export const PIECES = `SELECT cloth_piece.seq, cloth_piece.id, cloth_piece.fabric_seq, fabric.id AS fabric_id,
     cloth_piece.kind, cloth_piece.kind_id, cloth_piece.unit_length, cloth_piece.width, there, held, value_minor,
-    (SELECT path FROM piece_place JOIN place ON place.id = place_id WHERE piece_place.id = cloth_piece.id) AS place
+    (SELECT path FROM piece_place JOIN place ON place.id = place_id WHERE piece_place.id = cloth_piece.id) AS place,
+    coalesce((SELECT runs FROM piece_print WHERE piece_print.id = cloth_piece.id), 'along') AS print_runs
   FROM cloth_piece JOIN piece_sum ON piece_sum.piece_seq = cloth_piece.seq
   JOIN fabric ON fabric.seq = cloth_piece.fabric_seq`;
 
@@ -89,6 +91,7 @@ export function pieceOf(row: Row): ClothPiece {
     kindId: textOrNullOf(row, 'kind_id') as StashKindId | null,
     unitLength: lengthOrNullOf(row, 'unit_length'),
     place: textOrNullOf(row, 'place') ?? '',
+    printRuns: choiceOf(row, 'print_runs', printRuns.options),
     width: lengthOf(row, 'width'),
     there: lengthOf(row, 'there'),
     held: lengthOf(row, 'held'),

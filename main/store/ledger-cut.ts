@@ -6,6 +6,7 @@ import { recordChange } from './changes';
 import { insertRow, type ReadableStore, type WritableStore } from './handles';
 import { shortOfCloth, valueOfLength } from './ledger';
 import { appendBooking, type NewEntry } from './ledger-append';
+import { notePrint, turnedPrint } from './piece-prints';
 import { findPiece, findProject, findStage, heldBy, notFound, type PieceRef, wrongField } from './lookups';
 
 type CutInput = ChannelInput<'ledger:cut'>;
@@ -59,7 +60,8 @@ export interface CutShare {
 
 /**
  * The entries of one cut that is shared among some projects, the booking of each for itself. The leftovers come out of the
- * first share, which must be large enough for them. Value is shared out by area, to the last minor unit.
+ * first share, which must be large enough for them; their print runs as the piece's does, turned where only so they fit the cut.
+ * Value is shared out by area, to the last minor unit.
  */
 export function cutEntries(
   store: WritableStore,
@@ -68,18 +70,18 @@ export function cutEntries(
   shares: readonly CutShare[],
 ): readonly (readonly NewEntry[])[] {
   const areas = leftovers.map(({ width, length }) => width * length);
-  const value = valueOfLength(piece, sum(shares.map(({ length }) => length)));
+  const cutLength = sum(shares.map(({ length }) => length));
+  const value = valueOfLength(piece, cutLength);
   const used = shares.map(({ length }, index) => piece.width * length - (index === 0 ? sum(areas) : 0));
   const values = allocate(value, [...used, ...areas]);
   const kept = leftovers.map(({ width, length }, index): NewEntry => {
-    const leftover = {
-      id: store.surroundings.newId(),
-      fabric_seq: piece.fabric.seq,
-      kind: 'leftover',
-      width,
-    };
+    const id = store.surroundings.newId();
+    const leftover = { id, fabric_seq: piece.fabric.seq, kind: 'leftover', width };
+    const pieceSeq = insertRow(store, 'cloth_piece', leftover);
+    const liesAsCut = width <= piece.width && length <= cutLength;
+    notePrint(store, id, liesAsCut ? piece.printRuns : turnedPrint(piece.printRuns));
     return {
-      pieceSeq: insertRow(store, 'cloth_piece', leftover),
+      pieceSeq,
       kind: 'leftover',
       lengthChange: length,
       heldChange: 0,

@@ -1,7 +1,8 @@
 import type { Problem } from '#core/contract/problem';
+import { type PrintRuns, printRuns } from '#core/domain/stash';
 import { failure, type Result, success } from '#core/result';
 import { oneRow, type ReadableStore } from './handles';
-import { flagOf, numberOf, textOf } from './rows';
+import { choiceOf, flagOf, numberOf, textOf } from './rows';
 
 export function notFound(what: string): { readonly ok: false; readonly error: Problem } {
   return failure<Problem>({ code: 'not-found', what });
@@ -64,6 +65,7 @@ export function findStage(store: ReadableStore, id: string): Result<StageRef, Pr
 export interface PieceRef {
   readonly seq: number;
   readonly fabric: FabricRef;
+  readonly printRuns: PrintRuns;
   readonly width: number;
   readonly there: number;
   readonly held: number;
@@ -72,6 +74,7 @@ export interface PieceRef {
 
 export function findPiece(store: ReadableStore, id: string): Result<PieceRef, Problem> {
   const sql = `SELECT cloth_piece.seq, cloth_piece.width, there, held, value_minor,
+      coalesce((SELECT runs FROM piece_print WHERE piece_print.id = cloth_piece.id), 'along') AS print_runs,
       fabric.seq AS fabric_seq, fabric.id AS fabric_id, fabric.name, fabric.deleted_at IS NOT NULL AS is_deleted
     FROM cloth_piece JOIN piece_sum ON piece_sum.piece_seq = cloth_piece.seq JOIN fabric ON fabric.seq = fabric_seq
     WHERE cloth_piece.id = ?`;
@@ -80,6 +83,7 @@ export function findPiece(store: ReadableStore, id: string): Result<PieceRef, Pr
   return success({
     seq: numberOf(row, 'seq'),
     fabric: { seq: numberOf(row, 'fabric_seq'), id: textOf(row, 'fabric_id'), name: textOf(row, 'name') },
+    printRuns: choiceOf(row, 'print_runs', printRuns.options),
     width: numberOf(row, 'width'),
     there: numberOf(row, 'there'),
     held: numberOf(row, 'held'),

@@ -1,28 +1,49 @@
+import { memo, useId, useMemo } from 'react';
+import type { CutTree } from '#core/cutting/cut-plan';
 import type { CutStep } from '#core/cutting/cut-steps';
-import type { OrderedCut } from '#core/cutting/cutting-job';
+import type { Leftover, OrderedCut } from '#core/cutting/cutting-job';
+import { leftoversOf } from '#core/cutting/piece-plan';
 import { classes } from './classes';
-import type { ClothFrame } from './cut-layout-frame';
+import type { PrintRuns } from '#core/domain/stash';
+import { type ClothFrame, restsIn } from './cut-layout-frame';
 import styles from './cut-layout.module.css';
 
-/** The cut lines; those across the whole cloth are heavy. */
-export function Cuts({ cuts, frame }: { readonly cuts: readonly OrderedCut[]; readonly frame: ClothFrame }) {
-  return cuts.map((cut, index) => {
-    const [x, y] = [frame.toX(cut.y), frame.toY(cut.x)];
-    const long = cut.length * frame.scale;
-    const isAcross = cut.direction === 'across';
-    const end = isAcross ? { x, y: y + long } : { x: x + long, y };
-    const isFirst = cut.stage === 1 && isAcross;
-    return (
-      <line
-        key={index}
-        x1={x}
-        y1={y}
-        x2={end.x}
-        y2={end.y}
-        className={classes(styles['cut'], isFirst && styles['firstCut'], cut.isDone && styles['doneCut'])}
-      />
+const CUT_LOOKS = ['cut', 'firstCut', 'doneCut', 'doneFirstCut'] as const;
+type CutLook = (typeof CUT_LOOKS)[number];
+
+/** The cut lines, one shape for all that look alike; those across the whole cloth are heavy. */
+export const Cuts = memo(
+  ({ cuts, frame }: { readonly cuts: readonly OrderedCut[]; readonly frame: ClothFrame }) => {
+    const shapes = useMemo(
+      () =>
+        CUT_LOOKS.map((look) => ({
+          look,
+          shape: cuts.flatMap((cut) => (lookOf(cut) === look ? [lineOf(cut, frame)] : [])).join(''),
+        })),
+      [cuts, frame],
     );
-  });
+    return shapes.map(
+      ({ look, shape }) => shape !== '' && <path key={look} d={shape} className={cutClass(look)} />,
+    );
+  },
+);
+Cuts.displayName = 'Cuts';
+
+function lookOf({ direction, stage, isDone }: OrderedCut): CutLook {
+  const isFirst = stage === 1 && direction === 'across';
+  if (isDone) return isFirst ? 'doneFirstCut' : 'doneCut';
+  return isFirst ? 'firstCut' : 'cut';
+}
+
+function cutClass(look: CutLook): string {
+  const isFirst = look === 'firstCut' || look === 'doneFirstCut';
+  const isDone = look === 'doneCut' || look === 'doneFirstCut';
+  return classes(styles['cut'], isFirst && styles['firstCut'], isDone && styles['doneCut']);
+}
+
+function lineOf({ x, y, length, direction }: OrderedCut, frame: ClothFrame): string {
+  const start = `M${frame.toX(y).toFixed(2)} ${frame.toY(x).toFixed(2)}`;
+  return `${start}${direction === 'across' ? 'v' : 'h'}${(length * frame.scale).toFixed(2)}`;
 }
 
 const LEAST_FOR_NUMBER = 11;
@@ -57,24 +78,94 @@ export function Break({ frame }: { readonly frame: ClothFrame }) {
   return <polyline points={points.join(' ')} className={styles['break']} />;
 }
 
-/** Which way the print stands: along the cloth, away from the near end. */
-export function PrintArrow({ frame, isBoth }: { readonly frame: ClothFrame; readonly isBoth: boolean }) {
-  const y = frame.toY(frame.width) + 16;
-  const [from, to] = [frame.toX(0), frame.toX(0) + Math.min(90, frame.shown * frame.scale)];
+interface PrintArrowProps {
+  readonly frame: ClothFrame;
+  readonly isBoth: boolean;
+  readonly runs: PrintRuns;
+}
+
+const ARROW = { along: 90, across: 20 };
+
+/** Which way the print stands: along the cloth, away from the near end, or across it, from the upper edge down. */
+export function PrintArrow({ frame, isBoth, runs }: PrintArrowProps) {
+  const isAlong = runs === 'along';
+  const long = isAlong ? Math.min(ARROW.along, frame.shown * frame.scale) : ARROW.across;
+  const [x, y] = [frame.toX(0) + (isAlong ? 0 : 6), frame.toY(frame.width) + (isAlong ? 16 : 6)];
   return (
-    <g className={styles['print']}>
-      <line x1={from} y1={y} x2={to} y2={y} />
-      <polyline
-        points={`${String(to - 7)},${String(y - 5)} ${String(to)},${String(y)} ${String(to - 7)},${String(y + 5)}`}
-      />
-      {isBoth && (
-        <polyline
-          points={`${String(from + 7)},${String(y - 5)} ${String(from)},${String(y)} ${String(from + 7)},${String(y + 5)}`}
-        />
-      )}
-      <text x={to + 8} y={y} className={styles['printWords']}>
-        print
+    <>
+      <g
+        className={styles['print']}
+        transform={`translate(${String(x)} ${String(y)})${isAlong ? '' : ' rotate(90)'}`}
+      >
+        <line x1={0} y1={0} x2={long} y2={0} />
+        <polyline points={`${String(long - 7)},-5 ${String(long)},0 ${String(long - 7)},5`} />
+        {isBoth && <polyline points="7,-5 0,0 7,5" />}
+      </g>
+      <text x={x + 8 + (isAlong ? long : 0)} y={frame.toY(frame.width) + 16} className={styles['printWords']}>
+        {isAlong ? 'print' : 'print across'}
       </text>
-    </g>
+    </>
+  );
+}
+
+interface RestsProps {
+  readonly tree: CutTree;
+  readonly frame: ClothFrame;
+  readonly swatch: string | null;
+  readonly sizeOf: (units: number) => string;
+}
+
+/** Margins and scraps, and the leftovers worth keeping with their sizes. */
+export function Rests({ tree, frame, swatch, sizeOf }: RestsProps) {
+  const pattern = useId();
+  const rect = (one: Leftover) => ({
+    x: frame.toX(one.y),
+    y: frame.toY(one.x),
+    width: Math.max(0, Math.min(frame.toX(one.y + one.length), frame.toX(frame.shown)) - frame.toX(one.y)),
+    height: one.width * frame.scale,
+  });
+  return (
+    <>
+      <pattern id={pattern} width={5} height={5} patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+        <line x1={0} y1={0} x2={0} y2={5} className={styles['hatch']} />
+      </pattern>
+      <path
+        d={restsIn(tree)
+          .map(rect)
+          .map(
+            ({ x, y, width, height }) =>
+              `M${String(x)} ${String(y)}h${String(width)}v${String(height)}h${String(-width)}z`,
+          )
+          .join('')}
+        fill={`url(#${pattern})`}
+        className={styles['scrap']}
+      />
+      {leftoversOf(tree).map((one, index) => {
+        const { x, y, width, height } = rect(one);
+        const words = `${sizeOf(one.width)} × ${sizeOf(one.length)}`;
+        const isUpright = width < 110;
+        const hasWords = Math.max(width, height) >= 110 && Math.min(width, height) >= 16;
+        const [cx, cy] = [x + width / 2, y + height / 2];
+        return (
+          <g key={index}>
+            <rect
+              {...{ x, y, width, height }}
+              className={styles['leftover']}
+              fill={swatch ?? 'var(--cloth)'}
+            />
+            {hasWords && (
+              <text
+                x={cx}
+                y={cy}
+                className={styles['keep']}
+                transform={isUpright ? `rotate(-90 ${String(cx)} ${String(cy)})` : undefined}
+              >
+                keep {words}
+              </text>
+            )}
+          </g>
+        );
+      })}
+    </>
   );
 }

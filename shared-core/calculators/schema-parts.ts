@@ -20,7 +20,7 @@ export function choicesOfSchema(schema: z.core.$ZodType): readonly (string | num
   }
   if (def.type !== 'union' || discriminatorOf(def) !== null) return null;
   const choices = def.options.map(choicesOfSchema);
-  return choices.some((some) => some === null) ? null : choices.flatMap((some) => some ?? []);
+  return choices.every((some) => some !== null) ? choices.flat() : null;
 }
 
 /** The values of the field `key` by which this variant is known. */

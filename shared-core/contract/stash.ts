@@ -3,7 +3,7 @@ import { calendarDate } from '#core/domain/dates';
 import { bookingId, clothPieceId, fabricId, projectId, stageId, stashKindId } from '#core/domain/ids';
 import type { BookingId, ClothPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
 import { placePath } from '#core/domain/place';
-import { clothKind, clothLength, clothWidth, fabricDetails } from '#core/domain/stash';
+import { clothKind, clothLength, clothWidth, fabricDetails, printRuns } from '#core/domain/stash';
 import type { ClothKind, ClothPiece, ClothPrice, Fabric, LedgerEntry } from '#core/domain/stash';
 import { stashFilter, stashOrder } from '#core/domain/stash-filter';
 import { type Page, pageRequest, reads, writes } from './channel';
@@ -105,6 +105,9 @@ export const stashChannels = {
   ),
 
   /** `kindId` names one of the maker's kinds; `unitLength` is the length of one of what is told by number, of which `size` holds a whole number. */
+  /** Along a piece or across it; leftovers that are cut from it take it on. */
+  'piece:set-print': writes<Changed>()(z.object({ pieceId: clothPieceId, runs: printRuns })),
+
   'ledger:buy': writes<Changed & { readonly pieceId: ClothPieceId }>()(
     z.object({
       fabricId,

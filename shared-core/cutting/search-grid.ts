@@ -29,7 +29,8 @@ export function searchGrid(patches: readonly PatchType[], width: number, length:
 
 /**
  * The patches in grid steps, for a cloth of the given true width: a patch that is no wider than the cloth is no wider on the
- * grid either, though the cloth is rounded down.
+ * grid either, though the cloth is rounded down. A square is not turned: where the steps across and along differ it is no
+ * square on the grid.
  */
 export function patchesOnGrid(
   patches: readonly PatchType[],
@@ -41,11 +42,15 @@ export function patchesOnGrid(
     const steps = Math.ceil(length / step);
     return length <= clothWidth ? Math.min(steps, most) : steps;
   };
-  return patches.map((patch) => ({
-    ...patch,
-    width: stepsAcross(patch.width, grid.x),
-    height: patch.mayTurn ? stepsAcross(patch.height, grid.y) : Math.ceil(patch.height / grid.y),
-  }));
+  return patches.map((patch) => {
+    const mayTurn = patch.mayTurn && patch.width !== patch.height;
+    return {
+      ...patch,
+      width: stepsAcross(patch.width, grid.x),
+      height: mayTurn ? stepsAcross(patch.height, grid.y) : Math.ceil(patch.height / grid.y),
+      mayTurn,
+    };
+  });
 }
 
 /** Whether sums of patches on the grid are exact, so that what is proved there holds in true units. */

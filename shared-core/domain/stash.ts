@@ -18,6 +18,10 @@ import type {
 export const printDirection = z.enum(['any', 'one-way', 'two-way']);
 export type PrintDirection = z.infer<typeof printDirection>;
 
+/** Whether a piece's print stands along its length or, as in one that was turned, across it. */
+export const printRuns = z.enum(['along', 'across']);
+export type PrintRuns = z.infer<typeof printRuns>;
+
 export const clothKind = z.enum([
   'yardage',
   'fat-quarter',
@@ -82,6 +86,7 @@ export interface ClothPiece {
   readonly kindId: StashKindId | null;
   readonly unitLength: Length | null;
   readonly place: string;
+  readonly printRuns: PrintRuns;
   readonly width: Length;
   readonly there: Length;
   readonly held: Length;

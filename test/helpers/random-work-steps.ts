@@ -187,6 +187,7 @@ export const steps: readonly UnvalidatedStep[] = [
   },
   step('place:delete', ['placeId'], () => ({})),
   step('piece:lie', ['pieceId'], (deed) => ({ path: placeOf(deed) })),
+  step('piece:set-print', ['pieceId'], ({ amount }) => ({ runs: amount % 2 === 0 ? 'along' : 'across' })),
   step('kind:keep', ['kindId'], kind),
   step('kind:keep', [], (deed) => ({ kindId: null, ...kind(deed) })),
   step('kind:delete', ['kindId'], () => ({})),

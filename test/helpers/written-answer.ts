@@ -1,7 +1,7 @@
 import type { Calculation } from '#core/calculators/calculator';
 import type { DiagramPart } from '#core/calculators/diagram';
 import { formatExactQuantity, formatQuantity, type QuantityStyle } from '#core/calculators/format-quantity';
-import type { Quantity } from '#core/calculators/explanation';
+import type { Note, Quantity } from '#core/calculators/explanation';
 import { UNITS_PER_INCH } from '#core/units/length';
 import { currencyFromCode } from '#core/units/money';
 
@@ -20,9 +20,15 @@ export function writtenAnswer(calculation: Calculation): Readonly<Record<string,
       return [label, formula, put, written(result), rule.kind].join(' | ');
     }),
     tables: calculation.tables.flatMap(({ rows }) => rows.map((row) => row.map(written).join(' | '))),
-    notes: calculation.notes.map(({ kind }) => kind),
+    notes: calculation.notes.map(writtenNote),
     drawing: calculation.diagram === null ? [] : calculation.diagram.parts.map(writtenPart),
   };
+}
+
+/** Its kind and the quantities in it; the words are read by people. */
+function writtenNote({ kind, values }: Note): string {
+  const put = Object.entries(values).map(([name, quantity]) => `${name} = ${written(quantity)}`);
+  return put.length === 0 ? kind : `${kind}: ${put.join('; ')}`;
 }
 
 function written(quantity: Quantity): string {

@@ -7,7 +7,8 @@ import { workOfStages } from './0060-work';
 import { stageSetUp } from './0070-stage-set-up';
 import { kindsAndPlaces } from './0080-kinds-and-places';
 import { shelfOfFabrics } from './0090-shelf';
-import { shoppingList } from './0100-shopping';
+import { printAcross } from './0100-print-across';
+import { shoppingList } from './0110-shopping';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
@@ -21,6 +22,7 @@ export const migrations: readonly Migration[] = [
   stageSetUp,
   kindsAndPlaces,
   shelfOfFabrics,
+  printAcross,
   shoppingList,
 ];
 

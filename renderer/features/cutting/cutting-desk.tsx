@@ -17,7 +17,7 @@ import { PlanAnswer } from './plan-answer';
 import { isSetup } from './setup-changes';
 import { usePlanning } from './use-planning';
 import { useShelf } from './use-shelf';
-import { useWorkAtHand } from './use-work-at-hand';
+import { purposeOf, useWorkAtHand } from './use-work-at-hand';
 import { WhatToCut } from './what-to-cut';
 import styles from './cutting.module.css';
 
@@ -102,9 +102,10 @@ export function CuttingDesk({ start, projectName, kept, onKept }: CuttingDeskPro
         )}
         {setup.lines.length === 0 && <NothingToCut />}
         {isTooMuch && <TooMuch copies={copiesIn(setup.lines)} />}
-        {setup.lines.length > 0 && !isTooMuch && shelf !== undefined && (
+        {setup.lines.length > 0 && !isTooMuch && work !== undefined && shelf !== undefined && (
           <PlanAnswer
             {...{ setup, shelf, locks, job, planning, chosen, spotlight }}
+            goesTo={(line) => purposeOf(work, line)}
             onChoose={setRule}
             onSpotlight={setSpotlight}
             onChange={setSetup}

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import type { CuttingPlanPage } from '#core/contract/cutting';
 import { planOfKept } from '#core/cutting/kept-plan';
 import type { KeptPiece } from '#core/domain/cutting-plan';
@@ -20,7 +20,7 @@ import { nameOfCloth, ToBuy } from './to-buy';
 import { Unplaced } from './unplaced';
 import { useShelf } from './use-shelf';
 import { type Ticking, useTicking } from './use-ticking';
-import { useWorkAtHand } from './use-work-at-hand';
+import { purposeOf, useWorkAtHand, type WorkAtHand } from './use-work-at-hand';
 import styles from './table.module.css';
 
 interface CuttingTableProps {
@@ -41,7 +41,7 @@ export function CuttingTable({ start, projectName, kept, onPlanAnew }: CuttingTa
   const changes = changesSince(kept, { setup: start, shelf, sources: work.sources });
   return (
     <TableOf
-      {...{ kept, shelf, lead, projectName, onPlanAnew }}
+      {...{ kept, shelf, work, lead, projectName, onPlanAnew }}
       notice={changes.length > 0 && <ChangedNotice changes={changes} onPlanAnew={onPlanAnew} />}
     />
   );
@@ -49,12 +49,14 @@ export function CuttingTable({ start, projectName, kept, onPlanAnew }: CuttingTa
 
 interface TableOfProps extends Pick<CuttingTableProps, 'kept' | 'projectName' | 'onPlanAnew'> {
   readonly shelf: Shelf;
+  readonly work: WorkAtHand;
   readonly lead: ProjectId;
   readonly notice: React.ReactNode;
 }
 
-function TableOf({ kept, shelf, lead, projectName, onPlanAnew, notice }: TableOfProps) {
+function TableOf({ kept, shelf, work, lead, projectName, onPlanAnew, notice }: TableOfProps) {
   const { setup } = kept.plan;
+  const [spotlight, setSpotlight] = useState<string | null>(null);
   const ticking = useTicking(lead);
   const printing = useWrite('shell:print-sheet');
   const plan = useMemo(() => planOfKept(kept), [kept]);
@@ -111,6 +113,9 @@ function TableOf({ kept, shelf, lead, projectName, onPlanAnew, notice }: TableOf
               setup={setup}
               shelf={shelf}
               ticking={ticking}
+              goesTo={(line) => purposeOf(work, line)}
+              spotlight={spotlight}
+              onSpotlight={setSpotlight}
             />
           ))}
         </ol>

@@ -102,7 +102,7 @@ function jobPiece(
     width: piece.width,
     length: free + (lock?.length ?? 0),
     margins: marginsOf(piece.kind, table),
-    printRuns: 'along',
+    printRuns: piece.printRuns,
     lockedParts: lock?.parts ?? [],
   };
 }

@@ -1,6 +1,6 @@
 import type { CutStep } from '#core/cutting/cut-steps';
 import type { PiecePlan } from '#core/cutting/cutting-job';
-import type { CuttingSetup } from '#core/domain/cutting-setup';
+import type { CuttingLine, CuttingSetup } from '#core/domain/cutting-setup';
 import type { ClothPiece, Fabric } from '#core/domain/stash';
 import { choiceWords } from '#renderer/text/choice-words';
 import { counted, patchLabel, sizeWords } from '#renderer/text/cut-words';
@@ -13,6 +13,8 @@ interface PieceDrawingProps {
   readonly piece: PiecePlan;
   readonly setup: CuttingSetup;
   readonly shelf: Shelf;
+  /** What a line's patches are for. */
+  readonly goesTo: (line: CuttingLine) => string;
   /** Length from the near end that is cut already, 1/320 mm. */
   readonly done: number;
   readonly steps?: readonly CutStep[];
@@ -22,15 +24,21 @@ interface PieceDrawingProps {
 }
 
 /** A piece of cloth with its cuts and patches, in the color of its fabric. */
-export function PieceDrawing({ piece, setup, shelf, ...rest }: PieceDrawingProps) {
+export function PieceDrawing({ piece, setup, shelf, goesTo, ...rest }: PieceDrawingProps) {
   const { length } = useDisplay();
   const { name, kind, size } = usePieceWords(piece, setup, shelf);
-  const fabric = findPiece(piece, shelf)?.fabric ?? fabricOfKey(piece.fabric, shelf);
+  const found = findPiece(piece, shelf);
+  const fabric = found?.fabric ?? fabricOfKey(piece.fabric, shelf);
   const patchAt = (index: number): LayoutPatch => {
     const line = setup.lines[index];
     return line === undefined
-      ? { key: '', label: '', size: '' }
-      : { key: line.id, label: patchLabel(index), size: sizeWords(line, length) };
+      ? { key: '', label: '', size: '', goesTo: '' }
+      : {
+          key: line.id,
+          label: patchLabel(index),
+          size: sizeWords(line, length),
+          goesTo: goesTo(line),
+        };
   };
   return (
     <CutLayout
@@ -40,6 +48,7 @@ export function PieceDrawing({ piece, setup, shelf, ...rest }: PieceDrawingProps
       patchAt={patchAt}
       swatch={fabric?.swatch ?? null}
       print={fabric?.direction ?? 'any'}
+      printRuns={found?.piece.printRuns ?? 'along'}
       {...rest}
     />
   );

@@ -54,6 +54,7 @@ function PieceView({ piece, ...props }: PlanProps & { readonly piece: PiecePlan 
         piece={piece}
         setup={setup}
         shelf={shelf}
+        goesTo={props.goesTo}
         done={done}
         spotlight={props.spotlight}
         onSpotlight={props.onSpotlight}

@@ -1,6 +1,6 @@
 import type { CuttingRule } from '#core/cutting/cut-plan';
 import type { CuttingJob, JobPlan } from '#core/cutting/cutting-job';
-import type { CuttingSetup } from '#core/domain/cutting-setup';
+import type { CuttingLine, CuttingSetup } from '#core/domain/cutting-setup';
 import type { Shelf } from './job-of-setup';
 import type { Locks } from './locked-cuts';
 import type { Planning } from './use-planning';
@@ -9,6 +9,8 @@ import type { Planning } from './use-planning';
 export interface PlanProps {
   readonly setup: CuttingSetup;
   readonly shelf: Shelf;
+  /** What a line's patches are for, in words. */
+  readonly goesTo: (line: CuttingLine) => string;
   /** What a plan kept before has cut already. */
   readonly locks: Locks;
   /** What the planner is asked. */

@@ -2,7 +2,7 @@ import type { CutStep } from '#core/cutting/cut-steps';
 import type { JobPlan, PiecePlan } from '#core/cutting/cutting-job';
 import { type KeptWithTicks, lengthDone, standingTicks, stepsOfPiece } from '#core/cutting/kept-plan';
 import type { KeptPiece } from '#core/domain/cutting-plan';
-import type { CuttingSetup } from '#core/domain/cutting-setup';
+import type { CuttingLine, CuttingSetup } from '#core/domain/cutting-setup';
 import { cutsWords } from '#renderer/text/cut-words';
 import { Typeset } from '#renderer/ui/typeset';
 import type { Shelf } from './job-of-setup';
@@ -40,10 +40,14 @@ interface TablePieceProps {
   readonly setup: CuttingSetup;
   readonly shelf: Shelf;
   readonly ticking: Ticking;
+  readonly goesTo: (line: CuttingLine) => string;
+  /** The kind of patch that is looked at, in any of the drawings. */
+  readonly spotlight: string | null;
+  readonly onSpotlight: (key: string | null) => void;
 }
 
 /** One piece at the table: its cuts to tick beside its drawing. */
-export function TablePiece({ piece, setup, shelf, ticking }: TablePieceProps) {
+export function TablePiece({ piece, setup, shelf, ticking, ...looking }: TablePieceProps) {
   const { name, kind, size } = usePieceWords(piece.plan, setup, shelf);
   const { pieceId } = piece.kept;
   return (
@@ -66,7 +70,15 @@ export function TablePiece({ piece, setup, shelf, ticking }: TablePieceProps) {
         isBusy={ticking.isBusy}
       />
       <div className={styles['drawing']}>
-        <PieceDrawing piece={piece.plan} setup={setup} shelf={shelf} done={piece.lengthDone} maxWidth={520} />
+        <PieceDrawing
+          piece={piece.plan}
+          steps={piece.steps}
+          setup={setup}
+          shelf={shelf}
+          done={piece.lengthDone}
+          maxWidth={520}
+          {...looking}
+        />
       </div>
     </li>
   );

@@ -1,10 +1,11 @@
 import { useMemo } from 'react';
 import type { ProjectSpread } from '#core/contract/projects';
+import type { CuttingLine } from '#core/domain/cutting-setup';
 import type { ClothPieceId, FabricId, ProjectId } from '#core/domain/ids';
 import { useReadEach } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import type { ClothOnShelf } from './job-of-setup';
-import { cuttingStages, type PatchSource, sourcesOf } from './patch-sources';
+import { cuttingStages, isSameSource, type PatchSource, sourcesOf } from './patch-sources';
 
 export interface WorkAtHand {
   readonly spreads: readonly ProjectSpread[];
@@ -43,6 +44,14 @@ export function useWorkAtHand(projects: readonly ProjectId[]): WorkAtHand | unde
     ownHolds,
     heldFabrics: [...new Set(held.map(({ fabric }) => fabric.id))],
   };
+}
+
+/** What patches are for: `“The whole top” of Autumn ring, Dark`. */
+export function purposeOf({ spreads, sources }: WorkAtHand, line: CuttingLine): string {
+  const project = spreads.find((spread) => spread.project.id === line.projectId)?.project.name ?? '';
+  const source = sources.find((one) => isSameSource(line.source, one));
+  const list = source === undefined ? '' : `“${source.title}” of `;
+  return `${list}${project}, ${line.fabric}`;
 }
 
 /** The fabrics of the stash with their pieces; undefined until all are read. One that is gone is left out. */

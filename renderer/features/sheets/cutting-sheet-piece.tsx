@@ -36,8 +36,8 @@ export function CuttingSheetPiece({ piece, plan, kept, name, fabric }: CuttingSh
   const { lines } = kept.plan.setup;
   const steps = stepsOfPiece(piece, kept.ticked);
   const done = new Set(standingTicks(kept.ticked, piece.pieceId).map(({ place }) => place));
-  const kind = fabric?.pieces.find(({ id }) => id === piece.pieceId)?.kind;
-  const title = `${name}, ${kind === undefined ? 'to buy' : choiceWords(kind).toLowerCase()}, ${sizeWords(plan, length)}`;
+  const source = fabric?.pieces.find(({ id }) => id === piece.pieceId);
+  const title = `${name}, ${source === undefined ? 'to buy' : choiceWords(source.kind).toLowerCase()}, ${sizeWords(plan, length)}`;
   const { scale } = frameCloth(plan.tree, DRAWING.width, DRAWING.height);
   return (
     <section className={shared['stage']}>
@@ -60,10 +60,12 @@ export function CuttingSheetPiece({ piece, plan, kept, name, fabric }: CuttingSh
               key: String(index),
               label: patchLabel(index),
               size: line ? sizeWords(line, length) : '',
+              goesTo: '',
             };
           }}
           swatch={null}
           print={fabric?.direction ?? 'any'}
+          printRuns={source?.printRuns ?? 'along'}
           done={lengthDone(piece, kept.ticked)}
           maxWidth={DRAWING.width}
           maxHeight={DRAWING.height}

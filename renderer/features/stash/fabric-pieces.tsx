@@ -3,7 +3,9 @@ import type { FabricPage } from '#core/contract/stash';
 import { measureOfKind } from '#core/domain/stash-kind';
 import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
+import { useWrite } from '#renderer/bridge/query';
 import { useDisplay } from '#renderer/ui/display';
+import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { Typeset } from '#renderer/ui/typeset';
 import { freeWords, stockWords, thereOf } from './cloth-words';
 import { FabricWorth } from './fabric-worth';
@@ -20,6 +22,7 @@ export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
   const { fabric, pieces, valueMinor, ledger } = opened;
   const { length, currency, locale } = useDisplay();
   const [asked, setAsked] = useState<PieceAsked | null>(null);
+  const turning = useWrite('piece:set-print');
   const there = stockWords(thereOf(pieces), length);
   const free = freeWords(pieces, length) ?? 'all of it free';
   const worth =
@@ -41,6 +44,7 @@ export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
       {there === '' && ledger.length === 0 && (
         <p className={shared['quiet']}>No piece of it has been written down yet.</p>
       )}
+      <ProblemNotice problem={turning.problem} />
       <ul className={styles['pieces']}>
         {pieces.map((piece) => (
           <PieceCard
@@ -49,7 +53,9 @@ export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
             swatch={fabric.swatch}
             holds={holdsOf(ledger, piece.id)}
             largest={{ longest, widest }}
+            isDirectional={fabric.direction !== 'any' && measureOfKind(piece.kind) !== 'count'}
             onAsk={setAsked}
+            onTurnPrint={(runs) => void turning.write({ pieceId: piece.id, runs })}
           />
         ))}
       </ul>

@@ -1,5 +1,5 @@
 import { Link } from 'react-router';
-import type { ClothPiece } from '#core/domain/stash';
+import type { ClothPiece, PrintRuns } from '#core/domain/stash';
 import { formatMoney } from '#core/units/format-money';
 import { lengthFromUnits } from '#core/units/length';
 import { moneyFromMinor } from '#core/units/money';
@@ -19,11 +19,15 @@ interface PieceCardProps {
   readonly swatch: string;
   readonly holds: readonly Hold[];
   readonly largest: { readonly longest: number; readonly widest: number };
+  /** The fabric's print has an up and a down, so that it matters how a piece lies. */
+  readonly isDirectional: boolean;
   readonly onAsk: (asked: PieceAsked) => void;
+  readonly onTurnPrint: (runs: PrintRuns) => void;
 }
 
 /** One piece: drawn, how large, what of it is spoken for and by whom. */
-export function PieceCard({ piece, swatch, holds, largest, onAsk }: PieceCardProps) {
+export function PieceCard({ piece, swatch, holds, largest, isDirectional, ...on }: PieceCardProps) {
+  const { onAsk, onTurnPrint } = on;
   const { length, currency, locale } = useDisplay();
   const size = pieceStock({ ...piece, length: piece.there }, length);
   const name = useKindName(piece);
@@ -32,6 +36,7 @@ export function PieceCard({ piece, swatch, holds, largest, onAsk }: PieceCardPro
   const free = isSomeFree ? `${amountFree(piece, length)} free` : 'nothing free';
   const value =
     piece.valueMinor === 0 ? '' : ` · ${formatMoney(moneyFromMinor(piece.valueMinor, currency), locale)}`;
+  const otherWay = piece.printRuns === 'along' ? 'across' : 'along';
   const named = (verb: string) => `${verb}: ${name}, ${size}`;
   return (
     <li className={styles['piece']}>
@@ -47,6 +52,11 @@ export function PieceCard({ piece, swatch, holds, largest, onAsk }: PieceCardPro
           <Typeset text={`${free}${value}`} />
         </p>
         {piece.place !== '' && <p className={shared['quiet']}>Lies in {piece.place}</p>}
+        {isDirectional && (
+          <p className={shared['quiet']}>
+            {piece.printRuns === 'along' ? 'Print along its length' : 'Print across it'}
+          </p>
+        )}
         {over !== null && (
           <p className={styles['over']}>
             <Typeset text={over} />
@@ -83,6 +93,15 @@ export function PieceCard({ piece, swatch, holds, largest, onAsk }: PieceCardPro
           <Button isSmall aria-label={named('Lay elsewhere')} onClick={() => onAsk({ kind: 'lie', piece })}>
             Lay elsewhere
           </Button>
+          {isDirectional && (
+            <Button
+              isSmall
+              aria-label={named(`Print runs ${otherWay}`)}
+              onClick={() => onTurnPrint(otherWay)}
+            >
+              Print runs {otherWay}
+            </Button>
+          )}
           <Button isSmall aria-label={named('Count')} onClick={() => onAsk({ kind: 'count', piece })}>
             Count
           </Button>

@@ -1,4 +1,6 @@
 import { useState } from 'react';
+import { Link, useSearchParams } from 'react-router';
+import type { ShoppingList } from '#core/contract/shopping';
 import type { KeptShoppingLine } from '#core/domain/shopping';
 import type { ClothNeed } from '#core/stash/shopping/cloth-need';
 import { useRead, useWrite } from '#renderer/bridge/query';
@@ -19,14 +21,15 @@ type Asked =
   | { readonly kind: 'own'; readonly line: KeptShoppingLine | null }
   | { readonly kind: 'cloth'; readonly need: ClothNeed };
 
-/** What has to be bought for all open pieces, shop by shop, and what the maker wrote down herself. */
+/** What has to be bought for all open pieces, shop by shop, and what the maker wrote down herself; with `?project=ID` for one. */
 export function ShoppingPage() {
   const { value: list, problem } = useRead('shopping:list', {});
   const [asked, setAsked] = useState<Asked | null>(null);
   const printing = useWrite('shell:print-sheet');
   const choosing = useWrite('shopping:choose');
   const removing = useWrite('shopping:remove');
-  const shops = list === undefined ? [] : entriesByShop(list.lines, list.own);
+  const only = useSearchParams()[0].get('project');
+  const shops = list === undefined ? [] : entriesByShop(...linesFor(list, only));
   const leaveOut = ({ projectId, source, name }: ClothNeed) =>
     void choosing.write({ projectId, source, name, choice: { kind: 'leave-out' } });
   const close = () => setAsked(null);
@@ -48,6 +51,11 @@ export function ShoppingPage() {
       }
     >
       <ProblemNotice problem={problem ?? choosing.problem ?? removing.problem} />
+      {only !== null && (
+        <p>
+          Only what one piece needs is shown. <Link to="/shopping">The whole list</Link>
+        </p>
+      )}
       {list !== undefined && shops.length === 0 && (
         <EmptyState title="Nothing to buy">
           <p>
@@ -95,6 +103,18 @@ export function ShoppingPage() {
       {asked?.kind === 'cloth' && <ChooseClothDialog need={asked.need} onClose={close} />}
     </Page>
   );
+}
+
+/** The lines that one piece has a share in; all of them where none is named. */
+function linesFor(
+  { lines, own }: ShoppingList,
+  projectId: string | null,
+): [ShoppingList['lines'], ShoppingList['own']] {
+  if (projectId === null) return [lines, own];
+  return [
+    lines.filter(({ shares }) => shares.some(({ need }) => need.projectId === projectId)),
+    own.filter((line) => line.projectId === projectId),
+  ];
 }
 
 interface LeftOutProps {

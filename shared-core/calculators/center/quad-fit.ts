@@ -28,7 +28,9 @@ export interface QuadFit {
 /** As a part of the longest: lengths that have to change by more than this were not measured but mistaken. */
 const MOST_CHANGE = 0.1;
 
-const PAIRS: readonly (readonly [number, number])[] = [
+type Place = 0 | 1 | 2 | 3;
+
+const PAIRS: readonly (readonly [Place, Place])[] = [
   [0, 1],
   [1, 2],
   [2, 3],
@@ -89,16 +91,11 @@ function cornersOf(unknowns: readonly number[]): Quad {
 
 function residualsOf(unknowns: readonly number[], measured: readonly number[]): readonly number[] {
   const corners = cornersOf(unknowns);
-  return PAIRS.map(([from, to], index) => between(corners, from, to) - (measured[index] ?? 0));
-}
-
-function between(corners: Quad, from: number, to: number): number {
-  const [one, other] = [corners[from], corners[to]];
-  return one === undefined || other === undefined ? 0 : pointDistance(one, other);
+  return PAIRS.map(([from, to], index) => pointDistance(corners[from], corners[to]) - (measured[index] ?? 0));
 }
 
 /** Which coordinate of which corner each unknown is. */
-const UNKNOWNS: readonly (readonly [number, 'x' | 'y'])[] = [
+const UNKNOWNS: readonly (readonly [Place, 'x' | 'y'])[] = [
   [1, 'x'],
   [2, 'x'],
   [2, 'y'],
@@ -113,7 +110,6 @@ function gaussNewtonStep(unknowns: readonly number[], measured: readonly number[
     UNKNOWNS.map(([corner, axis]) => {
       if (corner !== from && corner !== to) return 0;
       const [moved, fixed] = corner === to ? [corners[to], corners[from]] : [corners[from], corners[to]];
-      if (moved === undefined || fixed === undefined) return 0;
       return (moved[axis] - fixed[axis]) / pointDistance(moved, fixed);
     }),
   );

@@ -1,4 +1,5 @@
 import { growPolygon } from '#core/geometry/offset-polygon';
+import { pointMove } from '#core/geometry/point';
 import type { Polygon } from '#core/geometry/polygon';
 import { lengthFromExact } from '#core/units/length';
 import type { Diagram, DiagramPart, Tone } from '../diagram';
@@ -45,10 +46,12 @@ function cutParts(one: SizedPatch, seam: number, x: number, y: number): readonly
   const { patch, along } = one;
   const { outline, pieces, cuts, isRectangle } = patch.shape;
   const seams = pieces.map((piece) => lines(moved(seamLines(piece, seam), x, y), 'seam'));
-  const inside = cuts.map(({ from, to }): DiagramPart => {
-    const [start, end] = moved([from, to], x, y);
-    return { part: 'line', from: start ?? from, to: end ?? to, tone: 'cut' };
-  });
+  const inside = cuts.map(({ from, to }): DiagramPart => ({
+    part: 'line',
+    from: pointMove(from, { x, y }),
+    to: pointMove(to, { x, y }),
+    tone: 'cut',
+  }));
   return [
     { part: 'polygon', points: moved(outline, x, y), tone: TONES[patch.role] },
     lines(moved(outline, x, y), 'cut'),
@@ -69,7 +72,7 @@ function lines(points: Polygon, tone: 'cut' | 'seam'): DiagramPart {
 }
 
 function moved(points: Polygon, x: number, y: number): Polygon {
-  return points.map((point) => ({ x: point.x + x, y: point.y + y }));
+  return points.map((point) => pointMove(point, { x, y }));
 }
 
 function label(text: string, x: number, y: number): DiagramPart {

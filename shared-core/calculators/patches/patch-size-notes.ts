@@ -19,8 +19,8 @@ export function patchSizeNotes(work: PatchSizeWork): readonly Note[] {
 }
 
 function habitNote({ input, plan }: PatchSizeWork): readonly Note[] {
+  if (input.rounding === 'exact') return [];
   const quarter = lengthFromInches(1 / 4);
-  if (input.rounding === 'exact' || input.seamAllowance === quarter) return [];
   const atQuarter = planUnit(input.unit, quarter);
   const isLost = atQuarter.patches.some(({ along }, index) => {
     return along.customary !== null && plan.patches[index]?.along.customary === null;
@@ -39,15 +39,13 @@ function trimNote({ input, plan, sized }: PatchSizeWork): readonly Note[] {
   const isRectangle = Math.abs(polygonArea(plan.outline) - plan.width * plan.length) < 1;
   const isLarger = sized.some(({ across }) => across.rounded - across.exact > 1);
   if (!isLarger || !isRectangle) return [];
-  const [width, length] = [plan.width, plan.length].map((size) =>
-    lengthQuantity(size + 2 * input.seamAllowance, { direction: 'nearest' }),
-  );
-  if (width === undefined || length === undefined) return [];
+  const unfinished = (size: number) =>
+    lengthQuantity(size + 2 * input.seamAllowance, { direction: 'nearest' });
   return [
     {
       kind: 'tip',
       says: 'Cut sizes are rounded up, so the unit comes out a little large: trim it to {width} by {length} before it is sewn on.',
-      values: { width, length },
+      values: { width: unfinished(plan.width), length: unfinished(plan.length) },
     },
   ];
 }

@@ -121,10 +121,8 @@ function unfinishedFigure({ plan, input }: PatchSizeWork): readonly Figure[] {
 }
 
 function sizeOf(width: number, length: number, direction: 'nearest' | 'down'): Quantity {
-  const [across, along] = [width, length].map((exact) => lengthQuantity(exact, { direction }));
-  if (across === undefined || along === undefined || width === length)
-    return lengthQuantity(width, { direction });
-  return sizeQuantity(across, along);
+  const across = lengthQuantity(width, { direction });
+  return width === length ? across : sizeQuantity(across, lengthQuantity(length, { direction }));
 }
 
 function cutFigure(one: SizedPatch): Figure {

@@ -48,6 +48,7 @@ describe('buying', () => {
         kind: 'yardage',
         kindId: null,
         unitLength: null,
+        printRuns: 'along',
         place: '',
         width: inches(42),
         there: inches(72),

@@ -15,6 +15,12 @@ import { lengthFromInches, lengthFromUnits, MAX_LENGTH_UNITS } from '#core/units
 
 const choices = () => z.union([z.literal(4), z.literal('eight')]);
 
+it('a length whose schema names no least one is none below nothing', () => {
+  const free = z.number().meta({ kind: 'length' });
+  expect(readLengthField(free, '5 in', 'in')).toEqual({ ok: true, value: lengthFromInches(5) });
+  expect(readLengthField(free, '-5 in', 'in')).toMatchObject({ error: { read: '"-5 in"' } });
+});
+
 describe('what a schema says of itself', () => {
   it.each([
     [z.int().min(2).max(9), { minimum: 2, maximum: 9 }],

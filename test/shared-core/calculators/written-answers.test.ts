@@ -3,13 +3,19 @@ import { answerCalculator } from '#core/calculators/complete-input';
 import { calculatorByName } from '#core/calculators/registry';
 import { STARTER_MEASUREMENTS } from '#main/command-line/starter-measurements';
 import answers from '#test/fixtures/written-answers.json';
+import bindings from '#test/fixtures/written-bindings.json';
+import patches from '#test/fixtures/written-patches.json';
+import tops from '#test/fixtures/written-tops.json';
 import { writtenAnswer } from '#test/helpers/written-answer';
 
-/** Whole answers as a maker reads them; every number in the fixture has been checked by hand against its formula. */
-describe.each(answers)('$calculator: $what', ({ calculator: name, own, written }) => {
-  it('shows figures, steps with the numbers put in, tables, notes and drawing as worked out by hand', () => {
-    const calculator = calculatorByName(name)!;
-    const answer = answerCalculator(calculator, STARTER_MEASUREMENTS, own);
-    expect(answer.ok && writtenAnswer(answer.value.calculation)).toEqual(written);
-  });
-});
+/** Whole answers as a maker reads them; every number in the fixtures has been checked by hand against its formula. */
+describe.each([...answers, ...bindings, ...patches, ...tops])(
+  '$calculator: $what',
+  ({ calculator: name, own, written }) => {
+    it('shows figures, steps with the numbers put in, tables, notes and drawing as worked out by hand', () => {
+      const calculator = calculatorByName(name)!;
+      const answer = answerCalculator(calculator, STARTER_MEASUREMENTS, own);
+      expect(answer.ok && writtenAnswer(answer.value.calculation)).toEqual(written);
+    });
+  },
+);

@@ -147,6 +147,14 @@ describe('what a plan takes the cloth from', () => {
     ]);
   });
 
+  it('lays squares no wider than they are where sizes across and along have other steps in common', () => {
+    const patches = [patch('strip', 3.5, 1, 1, { mayTurn: false }), patch('square', 15, 15, 3)];
+    const asked = job([fabric([], { toBuy: bolt42 })], patches);
+    const { leastCloth } = plansAfter(asked, 200);
+    expect(leastCloth.pieces.flatMap((cut) => faultsOf(asked, leastCloth, cut))).toEqual([]);
+    expect(leastCloth.purchases[0]?.exactLength).toBe(30.25 * INCH);
+  });
+
   it('says how many copies are left over when the stash is used up and nothing can be bought', () => {
     const { leastCloth } = plansAfter(
       job([fabric([piece('scrap', 10, 10)])], [patch('square', 5, 5, 7)]),

@@ -47,7 +47,7 @@ const fabric: Fabric = {
 };
 const piece = (end: number, changes: Partial<ClothPiece> = {}): ClothPiece => ({
   ...{ id: clothPieceId.parse(id(end)), fabricId: blue, kind: 'yardage', width: inches(42) },
-  ...{ kindId: null, unitLength: null, place: '' },
+  ...{ kindId: null, unitLength: null, place: '', printRuns: 'along' as const },
   ...{ there: inches(36), held: inches(0), valueMinor: 0 },
   ...changes,
 });

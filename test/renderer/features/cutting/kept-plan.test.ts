@@ -33,7 +33,15 @@ const fabric: Fabric = {
 };
 const piece = (there: number, changes: Partial<ClothPiece> = {}): ClothPiece => ({
   ...{ id: bolt, fabricId: blue, kind: 'yardage', width: inches(42), there: inches(there) },
-  ...{ kindId: null, unitLength: null, place: '', held: inches(0), valueMinor: 0, ...changes },
+  ...{
+    kindId: null,
+    unitLength: null,
+    place: '',
+    printRuns: 'along',
+    held: inches(0),
+    valueMinor: 0,
+    ...changes,
+  },
 });
 const scrap = piece(3.5, { id: leftover, kind: 'leftover', width: inches(8) });
 const shelf = (...pieces: readonly ClothPiece[]): Shelf => ({

@@ -24,7 +24,7 @@ const piece = (kind: ClothKind, there: number, held = 0, width = 42): ClothPiece
   id: clothPieceId.parse(id),
   fabricId: fabricId.parse(id),
   kind,
-  ...{ kindId: null, unitLength: null, place: '' },
+  ...{ kindId: null, unitLength: null, place: '', printRuns: 'along' as const },
   width: inches(width),
   there: inches(there),
   held: inches(held),

@@ -60,11 +60,16 @@ describe('a hole in the center patch', () => {
       quantity: { rounded: inches(1.25) },
     });
     expect(notes[0]?.says).toContain('runs over a seam');
+    expect(notes[0]?.values).toMatchObject({ out: { rounded: inches(1.25) } });
   });
 
   it('warns where only the accuracy of placing it decides', () => {
     const notes = (patch: number) => answer({ patchAcross: inches(patch), accuracy: inches(1 / 4) }).notes;
     expect(notes(7.25)[0]?.says).toContain('a center that is off by');
+    expect(notes(7.25)[0]?.values).toMatchObject({
+      left: { rounded: inches(1 / 8) },
+      off: { rounded: inches(1 / 4) },
+    });
     expect(notes(7.5)[0]?.says).not.toContain('a center that is off by');
   });
 
@@ -79,6 +84,29 @@ describe('a hole in the center patch', () => {
     const touching = answer({ offsetAcross: inches(2), holeDiameter: inches(19.5) });
     expect(touching.details.clearanceAtSeam).toBe(0);
     expect(touching.details.staysInside).toBe(true);
+  });
+
+  it('whose seam line or fold just touches a seam runs over none', () => {
+    const touching = answer({ patchAcross: inches(7), accuracy: inches(0), backCover: inches(0) });
+    expect(touching.details.seamsCrossed).toBe(0);
+    expect(touching.notes[0]?.says).toContain('cannot be put back');
+    const round = answer({ patchShape: 'circle', patchAcross: inches(7) });
+    expect(round.details.seamsCrossed).toBe(0);
+  });
+
+  it('is told past a corner of a square that the shortest way decides, and beside a side alone which', () => {
+    const formula = (across: number, down: number) =>
+      answer({ offsetAcross: inches(across), offsetDown: inches(down) }).explanation[0]?.formula;
+    expect(formula(13, -14)).toBe('D = shortest way from the hole’s center to a side');
+    for (const beside of [formula(13, 2), formula(12, 12), formula(-2, -14)]) {
+      expect(beside).toBe('D = A ÷ 2 − max(|x|, |y|)');
+    }
+  });
+
+  it('has no largest size where its center lies just a seam from the edge', () => {
+    const { details, figures } = answer({ offsetAcross: inches(11.75) });
+    expect(details.largestHole).toBe(0);
+    expect(figures.map(({ label }) => label)).not.toContain('Largest hole here');
   });
 
   it('with its center outside the patch has no largest size', () => {

@@ -299,6 +299,15 @@ describe('lengths that disagree', () => {
     expect(answer().notes[0]?.says).not.toContain('Measure all six again');
   });
 
+  it('are no worse than measured as long as they disagree by no more than the accuracy', () => {
+    const { details, notes } = answer({ falling: inches(50.25), rising: inches(50) });
+    const bounds = { falling: inches(50.25), rising: inches(50) };
+    const warned = notes.filter(({ says }) => says.includes('Measure all six again'));
+    expect(warned).toHaveLength(0);
+    const sharper = answer({ ...bounds, accuracy: lengthFromExact(details.misfit, 'down') });
+    expect(sharper.notes[0]?.values).toMatchObject({ misfit: { exact: details.misfit } });
+  });
+
   it('that cannot meet are refused', () => {
     expect(centerFind.calculate(starting({ falling: inches(90) }))).toMatchObject({
       ok: false,
@@ -319,6 +328,25 @@ describe('a motif', () => {
     expect(details.apart / UNITS_PER_INCH).toBeCloseTo(Math.hypot(0.5, 1), 3);
     expect(figures.map(({ label }) => label)).toContain('From the motif’s middle, move left');
     expect(figures.map(({ label }) => label)).toContain('and down');
+  });
+
+  it('that is the middle, or off by no more than one measures, needs no decision', () => {
+    const told = (fromLeft: number, accuracy = 1 / 8) => {
+      const motif = { hasMotif: true, motifFromLeft: inches(fromLeft), motifFromTop: inches(20) };
+      const square = { falling: inches(50), rising: inches(50), accuracy: inches(accuracy) };
+      return answer({ ...motif, ...square }).notes.map(({ says }) => says.split(' ').slice(0, 5).join(' '));
+    };
+    const always = ['Measure flat, without pulling, from', 'A hole in a finished'];
+    expect(told(15)).toEqual(always);
+    expect(told(15.0625)).toEqual(always);
+    expect(told(15.25)).toEqual(['The ways to find the', 'The motif’s own middle is', ...always]);
+    const { notes } = answer({
+      hasMotif: true,
+      motifFromLeft: inches(16),
+      falling: inches(50),
+      rising: inches(50),
+    });
+    expect(notes[0]?.values).toMatchObject({ apart: { rounded: inches(1) } });
   });
 
   it('is measured square to the left side, also where that side leans', () => {

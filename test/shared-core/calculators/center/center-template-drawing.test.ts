@@ -71,11 +71,12 @@ describe('the quarter for a piece folded twice', () => {
 
 describe('sheets that are joined', () => {
   // A 14 in hole: 14 3/4 in across; windows of 7 1/2 by 8 3/4 in that overlap by 1/2 in: three by two sheets of letter.
-  const joined = plan({ holeDiameter: inches(14) });
-  const sheet = (name: string) => joined.pages.find((page) => page.name === name)!;
+  const joined = () => plan({ holeDiameter: inches(14) });
+  const sheet = (name: string) => joined().pages.find((page) => page.name === name)!;
 
   it('are as many as the windows need', () => {
-    expect([joined.columns, joined.rows]).toEqual([3, 2]);
+    const { columns, rows } = joined();
+    expect([columns, rows]).toEqual([3, 2]);
     expect(inInches(sheet('A1').window.width)).toBe(7.5);
     expect(inInches(sheet('A1').window.height)).toBe(8.75);
   });
@@ -112,10 +113,12 @@ describe('sheets that are joined', () => {
 });
 
 describe('the foot of a sheet', () => {
-  const { marks } = plan().pages[0]!;
+  const marks = () => plan().pages[0]!.marks;
 
   it('has the square of 1 in at the left and the one of 25 mm beside it, on one line', () => {
-    const squares = marks.filter((part) => part.part === 'polygon').map(({ points }) => points);
+    const squares = marks()
+      .filter((part) => part.part === 'polygon')
+      .map(({ points }) => points);
     const side = inInches(25 * 320);
     const square = (x: number, size: number) => [
       [x, 10.5 - size],
@@ -130,7 +133,7 @@ describe('the foot of a sheet', () => {
   });
 
   it('says in the squares what they measure, and the sheet’s name at the right', () => {
-    const labels = marks.filter((part) => part.part === 'label');
+    const labels = marks().filter((part) => part.part === 'label');
     expect(labels.map(({ text, at, anchor }) => [text, inInches(at.x), inInches(at.y), anchor])).toEqual([
       ['1 in', 1, 10, 'middle'],
       ['25 mm', 3.4921, 10, 'middle'],

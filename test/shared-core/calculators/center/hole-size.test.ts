@@ -61,6 +61,19 @@ describe('the hole for a trunk, stand or pole', () => {
   });
 });
 
+describe('the ruler’s next size', () => {
+  const more = (change: Partial<HoleSizeInput>) =>
+    answer(change).notes.find(({ says }) => says.includes('next size'));
+
+  it('is told where it leaves more room than was asked for, and by how much', () => {
+    const across = (measure: number) =>
+      ({ from: 'across', measure: inches(measure), ease: inches(1 / 2) }) as const;
+    expect(more(across(5.75))?.values).toMatchObject({ more: { rounded: inches(1 / 4) } });
+    expect(more(across(6))).toBeUndefined();
+    expect(more({ from: 'wish', measure: inches(6.3125) })).toBeUndefined();
+  });
+});
+
 describe('a size that is given', () => {
   it('is taken as it is, without ease', () => {
     for (const from of ['ruler', 'wish'] as const) {

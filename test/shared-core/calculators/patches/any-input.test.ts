@@ -21,11 +21,12 @@ describe.each(piecing)('$name', (calculator) => {
     'answers or refuses whatever its schema lets through, in words that can be read',
     { timeout: 60_000 },
     () => {
-      let answered = 0;
+      let [asked, answered] = [0, 0];
       fc.assert(
         fc.property(anyInputOf(calculator.input), (raw) => {
           const input = calculator.input.parse(raw);
           const answer = calculator.calculate(input);
+          asked += 1;
           answered += answer.ok ? 1 : 0;
           if (!answer.ok) {
             expect(formatSentence(answer.error, style)).not.toContain('{');
@@ -40,7 +41,7 @@ describe.each(piecing)('$name', (calculator) => {
         }),
         { numRuns: 1_000 },
       );
-      expect(answered).toBeGreaterThan(50);
+      expect(answered).toBeGreaterThan(asked / 20);
     },
   );
 

@@ -4,6 +4,8 @@ import { clothNeeded, type PatchDemand } from '#core/calculators/patches/cloth-n
 import { piecesPerStrip, stripsToCut, stripsToJoin } from '#core/calculators/patches/fill-strips';
 import { formatSentence } from '#core/calculators/format-quantity';
 import { patchSize } from '#core/calculators/patches/patch-size';
+import type { PatchSizeInput } from '#core/calculators/patches/patch-size-input';
+import type { UnitSizes } from '#core/calculators/patches/patch-units';
 import { lengthFromUnits } from '#core/units/length';
 import { currencyFromCode } from '#core/units/money';
 import { detailsOf, inches, patchInput } from './bench-input';
@@ -70,8 +72,21 @@ describe('strips', () => {
     );
   });
 
+  it('are filled with the longest first, in whatever order the pieces are listed', () => {
+    // 30 and 12 share a strip twice; the three of 10 then take one more. In the order listed below it would be four.
+    const pieces = [
+      { first: 10, pitch: 10, count: 3 },
+      { first: 12, pitch: 12, count: 2 },
+      { first: 30, pitch: 30, count: 2 },
+    ];
+    expect(stripsToCut(pieces, 42)).toBe(3);
+    expect(stripsToCut([...pieces].reverse(), 42)).toBe(3);
+  });
+
   it('too short for a piece are none at all', () => {
     expect(stripsToCut([{ first: 43, pitch: 43, count: 1 }], 42)).toBeNull();
+    const mixed = [5, 43].map((first) => ({ first, pitch: first, count: 1 }));
+    expect(stripsToCut(mixed, 42)).toBeNull();
     expect(stripsToJoin([{ first: 43, pitch: 43, count: 1 }], 1, 0.5)).toBeNull();
   });
 
@@ -151,15 +166,28 @@ describe('what cannot be cut', () => {
 });
 
 describe('notes', () => {
-  const notesFor = (seamAllowance = seam) => {
-    const unit = { unit: 'half-square-triangles', side: inches(3), atATime: 'two' } as const;
-    const answer = patchSize.calculate(patchInput(unit, { seamAllowance }));
+  const triangles = { unit: 'half-square-triangles', side: inches(3), atATime: 'two' } as const;
+  const notesFor = (
+    seamAllowance = seam,
+    unit: UnitSizes = triangles,
+    more: Partial<PatchSizeInput> = {},
+  ) => {
+    const answer = patchSize.calculate(patchInput(unit, { seamAllowance, ...more }));
     return answer.ok ? answer.value.notes.map(({ kind, says }) => `${kind}: ${says}`) : [];
   };
 
   it('say that 7/8 in and 1¼ in hold only for a quarter-inch seam', () => {
     expect(notesFor().some((note) => note.startsWith('warning'))).toBe(false);
     expect(notesFor(inches(3 / 8)).filter((note) => note.startsWith('warning'))).toHaveLength(1);
+  });
+
+  it('say so of a unit that has one such part, and not of one without, nor where exact sizes are asked for', () => {
+    const wide = inches(3 / 8);
+    const warns = (...asked: Parameters<typeof notesFor>) =>
+      notesFor(...asked).some((note) => note.startsWith('warning'));
+    expect(warns(wide, { unit: 'on-point-set', block: inches(6), across: 3, down: 2 })).toBe(true);
+    expect(warns(wide, { unit: 'square', side: inches(3) })).toBe(false);
+    expect(warns(wide, triangles, { rounding: 'exact' })).toBe(false);
   });
 
   it('say to trim where the cut was rounded up, and nothing of it where it was not', () => {
