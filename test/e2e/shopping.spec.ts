@@ -40,11 +40,11 @@ test('a line is ticked off into the stash and the ledger, and undone after the p
   await expect(first.page.getByRole('button', { name: 'Begin my notebook' })).toBeVisible();
   await ringWithBacking(first.page);
   await goTo(first.page, 'Shopping');
-  await expect(first.page.getByText('3 1/2 yd')).toBeVisible();
+  await expect(first.page.getByText('3 1/2 yd', { exact: true })).toBeVisible();
   await mainAction(first.page, 'Add a line').click();
   await first.page.getByRole('textbox', { name: 'What' }).fill('Walking foot needles');
   await first.page.getByRole('textbox', { name: 'What' }).press('Enter');
-  await expect(first.page.getByText('Walking foot needles')).toBeVisible();
+  await expect(first.page.getByText('Walking foot needles', { exact: true })).toBeVisible();
   for (const colorScheme of ['light', 'dark'] as const) {
     await first.page.emulateMedia({ colorScheme });
     expect(await axeFaults(first.page), colorScheme).toEqual([]);
@@ -54,18 +54,21 @@ test('a line is ticked off into the stash and the ledger, and undone after the p
   await first.page.getByRole('textbox', { name: 'What it cost' }).fill('31.50');
   expect(await axeFaults(first.page), 'the question').toEqual([]);
   await first.page.getByRole('button', { name: 'Tick it off' }).click();
-  await expect(first.page.getByText('3 1/2 yd')).toBeHidden();
-  await expect(first.page.getByText('Walking foot needles')).toBeVisible();
+  await expect(first.page.getByRole('dialog')).toBeHidden();
+  await expect(first.page.getByText('3 1/2 yd', { exact: true })).toBeHidden();
+  await expect(first.page.getByText('Walking foot needles', { exact: true })).toBeVisible();
   await first.close();
 
   const second = await launchProgram({ workshop });
   await goTo(second.page, 'Stash');
   await second.page.getByRole('link', { name: 'Plain ecru' }).click();
-  await expect(second.page.getByText(/Set aside .* for/)).toBeVisible();
+  await expect(
+    second.page.getByRole('region', { name: 'Its pieces' }).getByRole('link', { name: 'Harvest round' }),
+  ).toBeVisible();
   await expect(second.page.getByText('$31.50').first()).toBeVisible();
   await second.page.keyboard.press('Control+z');
   await goTo(second.page, 'Shopping');
-  await expect(second.page.getByText('3 1/2 yd')).toBeVisible();
+  await expect(second.page.getByText('3 1/2 yd', { exact: true })).toBeVisible();
   await goTo(second.page, 'Stash');
   await expect(second.page.getByText('No fabrics yet')).toBeVisible();
   await second.close();

@@ -154,7 +154,7 @@ export const dialogStops: readonly Stop[] = [
     name: 'dialog-shopping-fits',
     go: async (page) => {
       await openAt('/shopping', /Shopping/)(page);
-      await page.getByRole('button', { name: 'Which cloth fits' }).first().click();
+      await page.getByRole('button', { name: /^Which cloth fits: Inner binding/ }).first().click();
       await page.getByRole('dialog').getByRole('radio').first().waitFor();
     },
     leave: closeDialog,
