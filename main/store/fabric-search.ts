@@ -23,18 +23,26 @@ export function fabricPage(
   { search, filter = {}, order = 'name', offset = 0, limit = ALL }: ChannelInput<'fabric:list'>,
 ): FabricRows {
   const words = searchQuery(search, filter.color ?? '', (word) => wordsMeant(store, word));
-  const conditions = [...filterConditions(filter), ...(words === null ? [] : [wordsCondition(words)])];
-  const values = conditions.flatMap((condition) => condition.values);
-  const where = conditions.length === 0 ? '' : `WHERE ${conditions.map(({ sql }) => sql).join(' AND ')}`;
-  const total = oneNumber(store, `SELECT count(*) FROM shelf ${where}`, ...values);
-  const sql = pageSql(where, order, total);
-  return { rows: total === 0 ? [] : allRows(store, sql, ...values, limit, offset), total };
+  const hits = hitsOf(filterConditions(filter), words);
+  const total = oneNumber(store, `SELECT count(*) FROM (${hits.sql})`, ...hits.values);
+  const sql = pageSql(hits, order, total);
+  return { rows: total === 0 ? [] : allRows(store, sql, ...hits.values, limit, offset), total };
 }
 
-/** A plus sign keeps SQLite from looking the hits up one by one: they are few lines of memory by then. */
-function wordsCondition(words: string): Condition {
-  const sql = '+fabric_seq IN (SELECT rowid FROM fabric_words WHERE fabric_words MATCH ?)';
-  return { sql, values: [words] };
+const EVERY: Condition = { sql: 'SELECT fabric_seq FROM shelf', values: [] };
+
+/** What finds the numbers of the fabrics; words alone are asked of the search alone, which counts without looking at a line. */
+function hitsOf(conditions: readonly Condition[], words: string | null): Condition {
+  const matches = 'SELECT rowid FROM fabric_words WHERE fabric_words MATCH ?';
+  if (words !== null && conditions.length === 0) return { sql: matches, values: [words] };
+  // A plus sign keeps SQLite from looking the hits up one by one: they are few lines of memory by then.
+  const all =
+    words === null ? conditions : [...conditions, { sql: `+fabric_seq IN (${matches})`, values: [words] }];
+  if (all.length === 0) return EVERY;
+  return {
+    sql: `${EVERY.sql} WHERE ${all.map(({ sql }) => sql).join(' AND ')}`,
+    values: all.flatMap(({ values }) => values),
+  };
 }
 
 const BY_SHELF: Readonly<Record<Exclude<StashOrder, 'name'>, string>> = {
@@ -42,19 +50,24 @@ const BY_SHELF: Readonly<Record<Exclude<StashOrder, 'name'>, string>> = {
   oldest: 'since, fabric_seq',
   'most-free': 'area_free DESC, fabric_seq',
 };
-const BY_NAME = 'fabric.name COLLATE NOCASE, fabric.seq';
 
-function pageSql(where: string, order: StashOrder, total: number): string {
-  if (order !== 'name') {
-    const page = `SELECT fabric_seq, row_number() OVER () AS rank
-      FROM (SELECT fabric_seq FROM shelf ${where} ORDER BY ${BY_SHELF[order]} LIMIT ? OFFSET ?)`;
-    return `WITH page AS (${page}) ${FABRICS} JOIN page ON page.fabric_seq = fabric.seq ORDER BY rank`;
-  }
-  const isWalked = total > FEW_HITS || where === '';
-  const hits =
-    where === '' ? '' : `AND ${isWalked ? '+' : ''}fabric.seq IN (SELECT fabric_seq FROM shelf ${where})`;
-  const from = isWalked ? FABRICS.replace('FROM fabric', 'FROM fabric INDEXED BY fabric_by_name') : FABRICS;
-  return `${from} WHERE deleted_at IS NULL ${hits} ORDER BY ${BY_NAME} LIMIT ? OFFSET ?`;
+/** The numbers of the page come first, in order, and only these rows are read whole. */
+function pageSql(hits: Condition, order: StashOrder, total: number): string {
+  const seqs = order === 'name' ? byName(hits, total) : byShelf(hits, BY_SHELF[order]);
+  return `WITH page AS (SELECT seq, row_number() OVER () AS rank FROM (${seqs} LIMIT ? OFFSET ?))
+    ${FABRICS} JOIN page ON page.seq = fabric.seq ORDER BY rank`;
+}
+
+function byShelf(hits: Condition, order: string): string {
+  const those = hits === EVERY ? '' : `WHERE +fabric_seq IN (${hits.sql})`;
+  return `SELECT fabric_seq AS seq FROM shelf ${those} ORDER BY ${order}`;
+}
+
+function byName(hits: Condition, total: number): string {
+  const isWalked = total > FEW_HITS;
+  const walk = isWalked ? 'INDEXED BY fabric_by_name' : '';
+  const those = hits === EVERY ? '' : `AND ${isWalked ? '+' : ''}seq IN (${hits.sql})`;
+  return `SELECT seq FROM fabric ${walk} WHERE deleted_at IS NULL ${those} ORDER BY name COLLATE NOCASE, seq`;
 }
 
 /**

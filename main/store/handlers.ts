@@ -24,6 +24,7 @@ import { archiveProject, changeProject, createProject, deleteProject, duplicateP
 import { setPiecePrint } from './piece-prints';
 import { addPlace, deletePlace, lieInPlace, listPlaces, movePlace, renamePlace } from './places';
 import { restoreBackup } from './restore';
+import { insightOfStash } from './stash-insight';
 import { chooseForNeed, keepShoppingLine, listShopping, removeShoppingLine } from './shopping';
 import { buyFromList } from './shopping-buy';
 import { fitsOfNeed, setAsideForNeed } from './shopping-fits';
@@ -122,6 +123,7 @@ export const storeHandlers: StoreHandlers = {
   'ledger:take-back': ({ store }, input) => takeBack(store, input),
   'ledger:of-project': ({ store }, input): Result<ClothOfProject, Problem> => clothOfProject(store, input),
 
+  'stash:insight': ({ store }) => success(insightOfStash(store)),
   'shopping:list': ({ store }) => success(listShopping(store)),
   'shopping:choose': ({ store }, input) => chooseForNeed(store, input),
   'shopping:fits': ({ store }, input) => fitsOfNeed(store, input),

@@ -2,6 +2,7 @@ import type { EntryKind } from '#core/domain/stash';
 import type { BookingId } from '#core/domain/ids';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { addBookingToChange } from './current-change';
+import { keepFirstIn } from './fabric-cost';
 import {
   allRows,
   insertRow,
@@ -119,6 +120,7 @@ function append(store: WritableStore, { columns, entries }: BookingToAppend): Bo
     });
   }
   addBookingToChange(store, bookingSeq);
+  keepFirstIn(store, Number(columns['fabric_seq']));
   return id;
 }
 

@@ -4,6 +4,7 @@ import { fabricColumns } from './fabric-rows';
 import { insertRow, type WritableStore } from './handles';
 import { appendBooking } from './ledger-append';
 import { layPiece } from './places';
+import { addMany } from './shelf';
 import { kindNamed } from './stash-kinds';
 
 /** Pieces to be added to a fabric: a new one, or with `seq` one of the stash. */
@@ -15,20 +16,23 @@ export interface FabricToAdd {
 
 /** Adds fabrics with their pieces, each piece as bought on its day. */
 export function addRows(store: WritableStore, fabrics: readonly FabricToAdd[]): void {
+  addMany(store, () => fabrics.map((fabric) => addFabric(store, fabric)));
+}
+
+function addFabric(store: WritableStore, { details, pieces, seq }: FabricToAdd): number {
   const { newId, now } = store.surroundings;
-  for (const { details, pieces, seq } of fabrics) {
-    const fabricSeq =
-      seq ?? insertRow(store, 'fabric', { id: newId(), ...fabricColumns(store, details), created_at: now() });
-    for (const { kind, kindName, width, length, unitLength, place, costMinor, on } of pieces) {
-      const id = newId();
-      const kindId = kindName === '' ? null : kindNamed(store, kind, kindName);
-      const columns = { id, fabric_seq: fabricSeq, kind, kind_id: kindId, width, unit_length: unitLength };
-      const pieceSeq = insertRow(store, 'cloth_piece', columns);
-      if (place !== '') layPiece(store, id, place);
-      const entry = { lengthChange: length, heldChange: 0, valueChange: costMinor } as const;
-      appendBooking(store, { fabricSeq, projectSeq: null, stage: null, note: '', on }, [
-        { pieceSeq, kind: 'bought', ...entry },
-      ]);
-    }
+  const fabricSeq =
+    seq ?? insertRow(store, 'fabric', { id: newId(), ...fabricColumns(store, details), created_at: now() });
+  for (const { kind, kindName, width, length, unitLength, place, costMinor, on } of pieces) {
+    const id = newId();
+    const kindId = kindName === '' ? null : kindNamed(store, kind, kindName);
+    const columns = { id, fabric_seq: fabricSeq, kind, kind_id: kindId, width, unit_length: unitLength };
+    const pieceSeq = insertRow(store, 'cloth_piece', columns);
+    if (place !== '') layPiece(store, id, place);
+    const entry = { lengthChange: length, heldChange: 0, valueChange: costMinor } as const;
+    appendBooking(store, { fabricSeq, projectSeq: null, stage: null, note: '', on }, [
+      { pieceSeq, kind: 'bought', ...entry },
+    ]);
   }
+  return fabricSeq;
 }

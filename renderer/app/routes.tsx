@@ -56,6 +56,9 @@ const PlacesPage = lazy(async () => ({
 const KindsPage = lazy(async () => ({
   default: (await import('#renderer/features/stash/kinds-page')).KindsPage,
 }));
+const InsightPage = lazy(async () => ({
+  default: (await import('#renderer/features/stash/insight-page')).InsightPage,
+}));
 const ShoppingPage = lazy(async () => ({
   default: (await import('#renderer/features/stash/shopping-page')).ShoppingPage,
 }));
@@ -106,6 +109,7 @@ const pages: readonly RouteObject[] = [
   { path: 'stash/take-out', element: <TakeOutPage /> },
   { path: 'stash/places', element: <PlacesPage /> },
   { path: 'stash/kinds', element: <KindsPage /> },
+  { path: 'stash/insight', element: <InsightPage /> },
   { path: 'stash/:fabricId', element: <OfFabric>{(id) => <FabricPage key={id} fabricId={id} />}</OfFabric> },
   { path: 'shopping', element: <ShoppingPage /> },
   { path: 'workshop', element: <WorkshopPage /> },

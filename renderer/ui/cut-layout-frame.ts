@@ -72,3 +72,13 @@ export function inkOn(swatch: string): string {
   // Relative luminance as WCAG 2.2 defines it; at 0.18 black and white contrast alike.
   return 0.2126 * red + 0.7152 * green + 0.0722 * blue > 0.18 ? DARK_INK : LIGHT_INK;
 }
+
+/** A kind of patch as a drawing names it. */
+export interface LayoutPatch {
+  readonly key: string;
+  readonly label: string;
+  /** `2½ × 4½ in`, as it is cut. */
+  readonly size: string;
+  /** What it is for: the piece and the fabric of its list. */
+  readonly goesTo: string;
+}

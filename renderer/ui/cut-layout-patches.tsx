@@ -1,8 +1,7 @@
 import { memo, useMemo } from 'react';
 import type { PlacedPatch } from '#core/cutting/cut-plan';
 import { classes } from './classes';
-import { type ClothFrame, inkOn } from './cut-layout-frame';
-import type { LayoutPatch } from './cut-layout';
+import { type ClothFrame, inkOn, type LayoutPatch } from './cut-layout-frame';
 import styles from './cut-layout.module.css';
 
 interface PatchesProps {

@@ -6,7 +6,7 @@ import type { OrderedCut } from '#core/cutting/cutting-job';
 import type { PrintRuns } from '#core/domain/stash';
 import { formatLength } from '#core/units/format-length';
 import { lengthFromUnits } from '#core/units/length';
-import { frameCloth } from './cut-layout-frame';
+import { frameCloth, type LayoutPatch } from './cut-layout-frame';
 import { Break, Cuts, PrintArrow, Rests, StepNumbers } from './cut-layout-parts';
 import { Patches } from './cut-layout-patches';
 import { patchAfterKey, patchUnder } from './cut-layout-walk';
@@ -14,16 +14,6 @@ import { DimensionLine } from './dimension-line';
 import { useDisplay } from './display';
 import { Typeset } from './typeset';
 import styles from './cut-layout.module.css';
-
-/** A kind of patch as a drawing names it. */
-export interface LayoutPatch {
-  readonly key: string;
-  readonly label: string;
-  /** `2½ × 4½ in`, as it is cut. */
-  readonly size: string;
-  /** What it is for: the piece and the fabric of its list. */
-  readonly goesTo: string;
-}
 
 export interface CutLayoutProps {
   /** What this cloth is, for who cannot see it. */

@@ -9,6 +9,7 @@ import { dateChannels } from './dates';
 import { projectChannels } from './projects';
 import { shoppingChannels } from './shopping';
 import { stashChannels } from './stash';
+import { stashInsightChannels } from './stash-insight';
 import { stashTableChannels } from './stash-table';
 import { tripChannels } from './trips';
 import { shellChannels, workshopChannels } from './workshop';
@@ -22,6 +23,7 @@ export const storeChannels = {
   ...clockChannels,
   ...calculationChannels,
   ...stashChannels,
+  ...stashInsightChannels,
   ...stashTableChannels,
   ...shoppingChannels,
   ...cuttingChannels,

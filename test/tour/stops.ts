@@ -59,6 +59,7 @@ export async function pageStops(page: Page): Promise<readonly Stop[]> {
     stage('stage-longarm-to-send', 'Night garden throw', 'longarm'),
     { name: 'days', go: openAt('/days', /Days/) },
     { name: 'stash', go: openAt('/stash', /Stash/) },
+    { name: 'stash-insight', go: openAt('/stash/insight', /Insight/) },
     { name: 'stash-fabric', go: openFabric('Kettle blue') },
     { name: 'shopping', go: openAt('/shopping', /Shopping/) },
     { name: 'workshop', go: openAt('/workshop', /Workshop/) },
@@ -154,7 +155,10 @@ export const dialogStops: readonly Stop[] = [
     name: 'dialog-shopping-fits',
     go: async (page) => {
       await openAt('/shopping', /Shopping/)(page);
-      await page.getByRole('button', { name: /^Which cloth fits: Inner binding/ }).first().click();
+      await page
+        .getByRole('button', { name: /^Which cloth fits: Inner binding/ })
+        .first()
+        .click();
       await page.getByRole('dialog').getByRole('radio').first().waitFor();
     },
     leave: closeDialog,

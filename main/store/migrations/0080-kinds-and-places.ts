@@ -63,6 +63,18 @@ const fabricOf = (row: string): string => `(SELECT fabric_seq FROM cloth_piece W
 const FABRICS_IN_NEW_PLACE = `SELECT seq FROM fabric WHERE place_id = NEW.id
     UNION SELECT fabric_seq FROM piece_place JOIN cloth_piece ON cloth_piece.id = piece_place.id WHERE place_id = NEW.id`;
 
+/** `changes` counts what changed among the words; while `is_waiting` many fabrics come at once, and whoever adds them catches up. */
+const SEARCH_SQL = `
+CREATE TABLE search_state (
+  only_row INTEGER PRIMARY KEY CHECK (only_row = 1),
+  changes INTEGER NOT NULL,
+  is_waiting INTEGER NOT NULL CHECK (is_waiting IN (0, 1))
+) STRICT;
+INSERT INTO search_state VALUES (1, 0, 0);
+`;
+
+const IS_NOT_WAITING = '(SELECT is_waiting FROM search_state) = 0';
+
 const WORDS_SQL = `
 CREATE INDEX fabric_in_place ON fabric (place_id) WHERE place_id IS NOT NULL;
 
@@ -74,7 +86,7 @@ CREATE VIEW fabric_said AS
       WHERE cloth_piece.fabric_seq = fabric.seq), '') AS words
   FROM fabric WHERE deleted_at IS NULL;
 
-CREATE TRIGGER fabric_words_add AFTER INSERT ON fabric WHEN NEW.deleted_at IS NULL BEGIN
+CREATE TRIGGER fabric_words_add AFTER INSERT ON fabric WHEN NEW.deleted_at IS NULL AND ${IS_NOT_WAITING} BEGIN
   INSERT INTO fabric_words (rowid, words) SELECT seq, words FROM fabric_said WHERE seq = NEW.seq;
 END;
 CREATE TRIGGER fabric_words_change AFTER UPDATE ON fabric BEGIN${reindexed('NEW.seq')}
@@ -84,7 +96,7 @@ CREATE TRIGGER fabric_words_remove AFTER DELETE ON fabric BEGIN
 END;
 CREATE TRIGGER place_words_change AFTER UPDATE OF path ON place WHEN NEW.path IS NOT OLD.path BEGIN${reindexedMany(FABRICS_IN_NEW_PLACE)}
 END;
-CREATE TRIGGER piece_place_words_add AFTER INSERT ON piece_place BEGIN${reindexed(fabricOf('NEW'))}
+CREATE TRIGGER piece_place_words_add AFTER INSERT ON piece_place WHEN ${IS_NOT_WAITING} BEGIN${reindexed(fabricOf('NEW'))}
 END;
 CREATE TRIGGER piece_place_words_change AFTER UPDATE ON piece_place BEGIN${reindexed(fabricOf('NEW'))}
 END;
@@ -103,6 +115,7 @@ export const kindsAndPlaces: Migration = {
     database.exec(PLACES_SQL);
     movePlaceTexts(database);
     database.exec('ALTER TABLE fabric DROP COLUMN place');
+    database.exec(SEARCH_SQL);
     database.exec(WORDS_SQL);
   },
 };

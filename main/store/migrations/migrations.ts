@@ -8,7 +8,8 @@ import { stageSetUp } from './0070-stage-set-up';
 import { kindsAndPlaces } from './0080-kinds-and-places';
 import { shelfOfFabrics } from './0090-shelf';
 import { printAcross } from './0100-print-across';
-import { shoppingList } from './0110-shopping';
+import { firstIn } from './0110-first-in';
+import { shoppingList } from './0120-shopping';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
@@ -23,6 +24,7 @@ export const migrations: readonly Migration[] = [
   kindsAndPlaces,
   shelfOfFabrics,
   printAcross,
+  firstIn,
   shoppingList,
 ];
 

@@ -1,4 +1,4 @@
-import { useLayoutEffect, useRef, useState } from 'react';
+import { useWidth } from '#renderer/ui/use-width';
 import { VirtualList } from '#renderer/ui/virtual-list';
 import { FabricCard, FabricLine } from './fabric-row';
 import type { StashQuery } from './stash-query';
@@ -24,17 +24,8 @@ export function FabricList({ query, total }: FoundFabricsProps) {
 
 /** What was found as it looks: as many pictures side by side as the window is wide, of which only those in sight are drawn. */
 export function FabricShelf({ query, total }: FoundFabricsProps) {
-  const frame = useRef<HTMLDivElement>(null);
-  const [across, setAcross] = useState(4);
-  useLayoutEffect(() => {
-    const element = frame.current;
-    if (element === null || typeof ResizeObserver === 'undefined') return;
-    const observer = new ResizeObserver(() =>
-      setAcross(Math.max(1, Math.floor(element.clientWidth / CARD_WIDTH))),
-    );
-    observer.observe(element);
-    return () => observer.disconnect();
-  }, []);
+  const [frame, width] = useWidth<HTMLDivElement>(4 * CARD_WIDTH);
+  const across = Math.max(1, Math.floor(width / CARD_WIDTH));
   return (
     <div ref={frame}>
       <VirtualList

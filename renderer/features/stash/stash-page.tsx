@@ -70,6 +70,7 @@ export function StashPage() {
           <ButtonLink to="/stash/take-out">Take it out</ButtonLink>
           <ButtonLink to="/stash/places">Places</ButtonLink>
           <ButtonLink to="/stash/kinds">Kinds</ButtonLink>
+          <ButtonLink to="/stash/insight">Insight</ButtonLink>
         </>
       }
     >

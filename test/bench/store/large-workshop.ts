@@ -3,6 +3,7 @@ import { addDays, calendarDate } from '#core/units/calendar-date';
 import { insertRow, type WritableStore, writeTransaction } from '#main/store/handles';
 import { addPlannedStages } from '#main/store/stages';
 import { projectColumns } from '#main/store/project-rows';
+import { keepFirstIn } from '#main/store/fabric-cost';
 import { fabricColumns } from '#main/store/fabric-rows';
 import { closeStore, openStore } from '#main/store/open-store';
 import type { Surroundings } from '#main/store/surroundings';
@@ -32,6 +33,7 @@ export function buildLargeWorkshop(file: string): void {
     fillProjects(store);
     fillFabrics(store);
     fillLedger(store);
+    for (let fabric = 1; fabric <= SIZE.fabrics; fabric += 1) keepFirstIn(store, fabric);
     database.exec('UPDATE current_change SET change_seq = NULL');
     // Nobody undoes this, and its record would be half the file.
     database.exec('DELETE FROM change_row');

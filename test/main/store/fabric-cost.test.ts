@@ -46,6 +46,27 @@ describe('what a project’s cloth cost', () => {
     expect(page().worth).toEqual({ firstInMinor: 6_000, againMinor: 8_000 });
   });
 
+  test('is kept from one booking to the next, and never differs from what the whole ledger says', () => {
+    const { workshop, cut, project, newer, older } = bench();
+    const kept = () =>
+      workshop.context.store.database.prepare('SELECT first_in_minor FROM project_use').pluck().all();
+    const counted = () => {
+      workshop.context.store.database.exec('UPDATE project_use SET first_in_minor = NULL');
+      return project().cost;
+    };
+    cut(newer, 36, [{ width: 21, length: 36 }]);
+    const { bookingId } = cut(older, 10);
+    for (const step of [
+      () => workshop.get('ledger:count', { pieceId: older, there: inches(20), on: TODAY, note: '' }),
+      () => workshop.get('ledger:take-back', { bookingId, on: TODAY }),
+      () => workshop.get('change:undo', {}),
+    ]) {
+      step();
+      expect(kept()).toEqual([project().cost.firstInMinor]);
+      expect(counted()).toEqual(project().cost);
+    }
+  });
+
   test('lets cloth that a count found cost nothing, and cloth it missed cost what came first', () => {
     const { workshop, older, newer, page } = bench();
     workshop.get('ledger:count', { pieceId: older, there: inches(36), on: TODAY, note: '' });

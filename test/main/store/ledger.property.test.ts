@@ -83,7 +83,11 @@ function expectSumsToAgree({ context }: TestWorkshop): void {
     all(`SELECT project_seq, piece_seq, sum(held_change) AS held ${entries}
       WHERE project_seq IS NOT NULL GROUP BY 1, 2 HAVING sum(held_change) > 0 ORDER BY 1, 2`),
   );
-  expect(all('SELECT * FROM project_use WHERE area <> 0 OR cost_minor <> 0 ORDER BY 1, 2')).toEqual(
+  expect(
+    all(
+      'SELECT project_seq, fabric_seq, area, cost_minor FROM project_use WHERE area <> 0 OR cost_minor <> 0 ORDER BY 1, 2',
+    ),
+  ).toEqual(
     all(`SELECT project_seq, booking.fabric_seq, -sum(length_change * width) AS area, -sum(value_change) AS cost_minor
       ${entries} WHERE project_seq IS NOT NULL GROUP BY 1, 2
       HAVING sum(length_change * width) <> 0 OR sum(value_change) <> 0 ORDER BY 1, 2`),

@@ -1,0 +1,60 @@
+import { expect, test } from 'vitest';
+import type { ChannelInput, StoreChannelName } from '#core/contract/channels';
+import { addCloth, addProject, inches, openWorkshop } from '#test/helpers/workshop';
+
+/** Tables that grow with the years; a screen's call may look into them by an index, never read them from end to end. The list of changes is none: it keeps five hundred. */
+const GROWING = [
+  ...['booking', 'ledger_entry', 'entry', 'cloth_piece', 'piece_sum', 'piece_hold', 'project_use', 'fabric'],
+  ...[
+    'stage',
+    'checklist_item',
+    'calculation',
+    'stage_event',
+    'trip',
+    'photo',
+    'change_row',
+    'change_log',
+    'work',
+  ],
+];
+
+test('no screen’s call reads a table that grows with the years from end to end', () => {
+  const workshop = openWorkshop();
+  const { context, get } = workshop;
+  const { projectId, stages } = addProject(workshop);
+  const { fabricId } = addCloth(workshop);
+  context.store.statements.clear();
+  const ask = <Name extends StoreChannelName>(name: Name, input: ChannelInput<Name>) => get(name, input);
+  ask('project:list', { archived: false });
+  ask('project:list', { archived: true, limit: 50 });
+  ask('project:open', { projectId });
+  ask('ledger:of-project', { projectId });
+  ask('calculation:list', { stageId: stages[0]?.id as never });
+  ask('fabric:open', { fabricId });
+  ask('change:state', {});
+  for (const order of ['name', 'newest', 'oldest', 'most-free'] as const) {
+    for (const search of ['', 'rust']) ask('fabric:list', { search, order, limit: 100 });
+    ask('fabric:list', {
+      search: '',
+      order,
+      limit: 100,
+      filter: {
+        kind: 'yardage',
+        direction: 'any',
+        freeAtLeast: inches(3),
+        fits: [{ width: inches(2), length: inches(3), count: 2 }],
+      },
+    });
+  }
+  const plans = [...context.store.statements.keys()].flatMap((sql) => {
+    const parameters = [...sql.matchAll(/\?/g)].map(() => null);
+    const rows = context.store.database.prepare(`EXPLAIN QUERY PLAN ${sql}`).all(...parameters);
+    return rows.map((row) => ({ sql, detail: String((row as { detail: unknown }).detail) }));
+  });
+  expect(plans.length).toBeGreaterThan(30);
+  const wholeTable = new RegExp(`^SCAN (${GROWING.join('|')})(?! USING)(?= |$)`);
+  // Almost no booking takes another back: found by that, it is the whole ledger again.
+  const allBookings = 'SEARCH booking USING INDEX sqlite_autoindex_booking_2';
+  const slow = plans.filter(({ detail }) => wholeTable.test(detail) || detail.startsWith(allBookings));
+  expect(slow).toEqual([]);
+});
