@@ -57,6 +57,6 @@ export function shareWords(
   display: LengthDisplay,
 ): string {
   const part = isOneOfSeveral && need.kind !== 'thread' ? `, ${formatLength(length, display, 'up')}` : '';
-  const source = need.stageName === null ? 'by the cutting plan' : need.stageName;
+  const source = need.stageName ?? 'by the cutting plan';
   return `${need.name}, ${source}${part}`;
 }
