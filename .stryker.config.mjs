@@ -15,7 +15,8 @@ const config = {
   ignoreStatic: true,
   ignorePatterns: ['out', 'dist', '.cache', 'test-results', 'playwright-report'],
   concurrency: 2,
-  timeoutMS: 10_000,
+  // An endless loop is stopped by counting; this is only for one in code that is not mutated, and must outlast a busy machine.
+  timeoutMS: 120_000,
   // A run that was broken off, or a test that was added, costs only what it changes.
   incremental: true,
   incrementalFile: `.cache/mutation/${part.replace('/', '-')}.json`,

@@ -31,19 +31,29 @@ export function buyCloth(
     return wrongField(['size', 'length'], String(size.length), `a whole number of times ${unitLength}`);
   }
   return recordChange(store, `Bought “${fabric.value.name}”`, (writable) => {
-    const bought = { kind, kindId, size, unitLength, place: place ?? '', costMinor, on, note };
-    return success({ pieceId: enterPurchase(writable, fabric.value.seq, bought).pieceId });
+    const piece = { kind, kindId, size, unitLength, costMinor, on, note };
+    const { pieceId } = addBought(writable, fabric.value.seq, piece);
+    layPiece(writable, pieceId, place ?? '');
+    return success({ pieceId });
   });
 }
 
-type Purchase = Omit<ChannelInput<'ledger:buy'>, 'fabricId'>;
-type Bought = { readonly [Part in keyof Purchase]-?: Exclude<Purchase[Part], undefined> };
-
-/** Writes a piece down with what was paid for it, as a part of the change at hand. */
-export function enterPurchase(
+/** Puts a piece that was bought on the shelf of a fabric, and books it. */
+export function addBought(
   store: WritableStore,
   fabricSeq: number,
-  { kind, kindId, size, unitLength, place, costMinor, on, note }: Bought,
+  {
+    kind,
+    kindId,
+    size,
+    unitLength,
+    costMinor,
+    on,
+    note,
+  }: Required<Pick<ChannelInput<'ledger:buy'>, 'kind' | 'size' | 'costMinor' | 'on' | 'note'>> & {
+    readonly kindId: string | null;
+    readonly unitLength: number | null;
+  },
 ): { readonly pieceId: ClothPieceId; readonly pieceSeq: number } {
   const pieceId = store.surroundings.newId() as ClothPieceId;
   const pieceSeq = insertRow(store, 'cloth_piece', {
@@ -54,10 +64,9 @@ export function enterPurchase(
     width: size.width,
     unit_length: unitLength,
   });
-  layPiece(store, pieceId, place);
-  appendBooking(store, { fabricSeq, projectSeq: null, stage: null, note, on }, [
-    { pieceSeq, kind: 'bought', lengthChange: size.length, heldChange: 0, valueChange: costMinor },
-  ]);
+  const booking = { fabricSeq, projectSeq: null, stage: null, note, on };
+  const entry = { lengthChange: size.length, heldChange: 0, valueChange: costMinor } as const;
+  appendBooking(store, booking, [{ pieceSeq, kind: 'bought', ...entry }]);
   return { pieceId, pieceSeq };
 }
 

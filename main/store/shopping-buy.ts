@@ -5,9 +5,10 @@ import { failure, type Result, success } from '#core/result';
 import { recordChange } from './changes';
 import { fabricColumns } from './fabric-rows';
 import { insertRow, type ReadableStore, type WritableStore, write } from './handles';
-import { enterPurchase } from './ledger';
+import { addBought } from './ledger';
 import { appendBooking } from './ledger-append';
 import { findFabric, findProject, notFound, type ProjectRef, wrongField } from './lookups';
+import { layPiece } from './places';
 import { findLine, keepChoice } from './shopping';
 
 type Purchase = ChannelInput<'shopping:buy'>;
@@ -37,7 +38,8 @@ export function buyFromList(
   const name = 'details' in fabric ? fabric.details.name : (known?.value.name ?? '');
   return recordChange(store, `Bought “${name}” from the list`, (writable) => {
     const own = known === null ? createFabric(writable, fabric) : known.value;
-    const { pieceId, pieceSeq } = enterPurchase(writable, own.seq, bought);
+    const { pieceId, pieceSeq } = addBought(writable, own.seq, bought);
+    layPiece(writable, pieceId, bought.place);
     for (const { projectId, length } of holds) {
       const projectSeq = projects.get(projectId)?.seq ?? null;
       const booking = { fabricSeq: own.seq, projectSeq, stage: null, note: '', on: bought.on };

@@ -41,6 +41,9 @@ export const clothKind = z.enum([
 ]);
 export type ClothKind = z.infer<typeof clothKind>;
 
+/** Unbleached: the color of a fabric of which nothing has been said. */
+export const NO_COLOR = '#d8c9a8';
+
 /** A bolt may be 300 m long. */
 export const clothLength = lengthField({ title: 'Length', maximum: lengthFromUnits(300 * 320_000) });
 export const clothWidth = lengthField({ title: 'Width' });

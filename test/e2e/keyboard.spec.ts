@@ -1,28 +1,7 @@
-import { expect, type Locator, type Page, test } from '@playwright/test';
+import { expect, test } from '@playwright/test';
+import { press, tabTo, type } from '#test/helpers/keys';
 import { launchProgram } from '#test/helpers/launch';
 import { title } from '#test/helpers/notebook-steps';
-
-const MOST_STEPS = 80;
-
-/** Goes on with Tab until the focus is where it was meant to go, as someone without a mouse does. */
-async function tabTo(page: Page, target: Locator): Promise<void> {
-  await expect(target).toBeVisible();
-  for (let steps = 0; steps < MOST_STEPS; steps += 1) {
-    if (await target.evaluate((element) => element === document.activeElement)) return;
-    await page.keyboard.press('Tab');
-  }
-  await expect(target).toBeFocused();
-}
-
-async function press(page: Page, target: Locator, key = 'Enter'): Promise<void> {
-  await tabTo(page, target);
-  await page.keyboard.press(key);
-}
-
-async function type(page: Page, field: string, text: string): Promise<void> {
-  await tabTo(page, page.getByRole('textbox', { name: field }));
-  await page.keyboard.type(text);
-}
 
 test('a notebook is begun, a piece written down, a cut booked and a stage finished and undone by keys alone', async () => {
   const { page, close } = await launchProgram();

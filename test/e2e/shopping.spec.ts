@@ -50,7 +50,7 @@ test('a line is ticked off into the stash and the ledger, and undone after the p
     expect(await axeFaults(first.page), colorScheme).toEqual([]);
   }
   await first.page.getByRole('button', { name: 'Bought: Backing' }).click();
-  await first.page.getByRole('textbox', { name: 'What the fabric is called' }).fill('Plain ecru');
+  await first.page.getByRole('textbox', { name: 'What it is called' }).fill('Plain ecru');
   await first.page.getByRole('textbox', { name: 'What it cost' }).fill('31.50');
   expect(await axeFaults(first.page), 'the question').toEqual([]);
   await first.page.getByRole('button', { name: 'Tick it off' }).click();

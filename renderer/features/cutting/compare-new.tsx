@@ -23,15 +23,12 @@ export function CompareNew({ job, plan }: CompareNewProps) {
   if (plan.pieces.every(({ piece }) => piece === undefined)) return null;
   return (
     <section className={shared['part']} aria-label="The shelf or new cloth">
-      {isOpen ? (
-        <Comparison job={job} plan={plan} />
-      ) : (
-        <div>
-          <Button isSmall onClick={() => setIsOpen(true)}>
-            Compare with buying it all new
-          </Button>
-        </div>
-      )}
+      {isOpen && <Comparison job={job} plan={plan} />}
+      <div>
+        <Button isSmall aria-expanded={isOpen} onClick={() => setIsOpen(!isOpen)}>
+          {isOpen ? 'Close the comparison' : 'Compare with buying it all new'}
+        </Button>
+      </div>
     </section>
   );
 }

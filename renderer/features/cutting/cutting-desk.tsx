@@ -16,6 +16,7 @@ import { copiesIn } from './patch-sources';
 import { PlanAnswer } from './plan-answer';
 import { isSetup } from './setup-changes';
 import { usePlanning } from './use-planning';
+import { useLastKnown } from './use-last-known';
 import { useShelf } from './use-shelf';
 import { purposeOf, useWorkAtHand } from './use-work-at-hand';
 import { WhatToCut } from './what-to-cut';
@@ -42,6 +43,7 @@ export function CuttingDesk({ start, projectName, kept, onKept }: CuttingDeskPro
   const [spotlight, setSpotlight] = useState<string | null>(null);
   const work = useWorkAtHand(setup.projects.length === 0 ? NO_PROJECTS : setup.projects);
   const shelf = useShelf(setup, work, kept);
+  const [knownWork, knownShelf] = [useLastKnown(work), useLastKnown(shelf)];
   const locks = useMemo(() => locksOf(kept, setup.lines), [kept, setup.lines]);
   const isTooMuch = copiesIn(setup.lines) > MOST_PATCHES;
   const job = useMemo(
@@ -90,11 +92,11 @@ export function CuttingDesk({ start, projectName, kept, onKept }: CuttingDeskPro
     >
       <ProblemNotice problem={keeping.problem} />
       <div className={styles['desk']}>
-        {work !== undefined && shelf !== undefined && (
+        {knownWork !== undefined && knownShelf !== undefined && (
           <WhatToCut
             setup={setup}
-            work={work}
-            shelf={shelf}
+            work={knownWork}
+            shelf={knownShelf}
             spotlight={spotlight}
             onSpotlight={setSpotlight}
             onChange={setSetup}
@@ -102,10 +104,11 @@ export function CuttingDesk({ start, projectName, kept, onKept }: CuttingDeskPro
         )}
         {setup.lines.length === 0 && <NothingToCut />}
         {isTooMuch && <TooMuch copies={copiesIn(setup.lines)} />}
-        {setup.lines.length > 0 && !isTooMuch && work !== undefined && shelf !== undefined && (
+        {setup.lines.length > 0 && !isTooMuch && knownWork !== undefined && knownShelf !== undefined && (
           <PlanAnswer
-            {...{ setup, shelf, locks, job, planning, chosen, spotlight }}
-            goesTo={(line) => purposeOf(work, line)}
+            {...{ setup, locks, job, planning, chosen, spotlight }}
+            shelf={knownShelf}
+            goesTo={(line) => purposeOf(knownWork, line)}
             onChoose={setRule}
             onSpotlight={setSpotlight}
             onChange={setSetup}

@@ -5,6 +5,7 @@ import type { KeptPiece } from '#core/domain/cutting-plan';
 import type { CuttingSetup } from '#core/domain/cutting-setup';
 import type { ProjectId } from '#core/domain/ids';
 import { useWrite } from '#renderer/bridge/query';
+import { today } from '#renderer/text/dates';
 import { counted } from '#renderer/text/cut-words';
 import { Button } from '#renderer/ui/button';
 import { Notice } from '#renderer/ui/notice';
@@ -59,6 +60,7 @@ function TableOf({ kept, shelf, work, lead, projectName, onPlanAnew, notice }: T
   const [spotlight, setSpotlight] = useState<string | null>(null);
   const ticking = useTicking(lead);
   const printing = useWrite('shell:print-sheet');
+  const buying = useWrite('cutting:buy');
   const plan = useMemo(() => planOfKept(kept), [kept]);
   const pieces = piecesAtTable(kept, plan);
   const [all, done] = [
@@ -104,7 +106,16 @@ function TableOf({ kept, shelf, work, lead, projectName, onPlanAnew, notice }: T
         </Notice>
         <PatchKey lines={setup.lines} className={styles['key']} />
         <Unplaced plan={plan} setup={setup} />
-        {plan.purchases.length > 0 && <ToBuy plan={plan} setup={setup} shelf={shelf} />}
+        <ProblemNotice problem={buying.problem} />
+        {plan.purchases.length > 0 && (
+          <ToBuy
+            {...{ plan, setup, shelf }}
+            isBusy={buying.isWriting}
+            onBought={(fabric, costMinor) =>
+              void buying.write({ projectId: lead, fabric, costMinor, on: today() })
+            }
+          />
+        )}
         <ol className={styles['pieces']}>
           {pieces.map((piece) => (
             <TablePiece

@@ -1,7 +1,7 @@
 import type { CuttingJob, ClothMargins, JobFabric, JobPiece } from '#core/cutting/cutting-job';
 import { type CuttingSetup, type CuttingTableHabits, fabricKeyOf } from '#core/domain/cutting-setup';
 import type { ClothPieceId, FabricId } from '#core/domain/ids';
-import type { ClothKind, ClothPiece, Fabric } from '#core/domain/stash';
+import type { ClothKind, ClothPiece, ClothPrice, Fabric } from '#core/domain/stash';
 import type { Length } from '#core/units/length';
 import { type LockedCuts, type Locks, NO_LOCKS } from './locked-cuts';
 
@@ -9,6 +9,8 @@ import { type LockedCuts, type Locks, NO_LOCKS } from './locked-cuts';
 export interface ClothOnShelf {
   readonly fabric: Fabric;
   readonly pieces: readonly ClothPiece[];
+  /** What a shop asks for it; null where that is not known. */
+  readonly price: ClothPrice | null;
 }
 
 export interface Shelf {

@@ -1,15 +1,14 @@
-import { z } from 'zod';
 import { isOutOfDate } from '#core/calculators/complete-input';
 import { calculatorByName } from '#core/calculators/registry';
 import type { KeptCalculation } from '#core/contract/calculations';
 import type { ProjectSpread } from '#core/contract/projects';
 import type { CuttingLine, LineSource } from '#core/domain/cutting-setup';
-import { lengthField } from '#core/domain/fields';
 import type { ProjectId } from '#core/domain/ids';
 import { measurementsOfProject } from '#core/domain/measurements';
-import { patchList, type PatchList } from '#core/domain/patch-list';
+import type { PatchList } from '#core/domain/patch-list';
 import type { Stage, StageKind } from '#core/domain/stage';
 import type { Habits } from '#core/domain/workshop';
+import { cutsOfAnswer, isForBinding } from './answer-lists';
 
 /** A kept answer that says what to cut. */
 export interface PatchSource extends LineSource {
@@ -22,28 +21,7 @@ export interface PatchSource extends LineSource {
   readonly isOld: boolean;
 }
 
-const CONTINUOUS_BIAS = 'continuous-bias';
 const CUTTING_STAGES: readonly StageKind[] = ['piecing', 'outer-binding', 'inner-binding'];
-const cutSide = lengthField({ title: 'Side' });
-
-const answerWithPatches = z.object({ details: z.object({ patchList }) });
-
-/** What a kept answer says has to be cut; null where it says nothing of the kind. */
-export function patchListOf(answer: unknown): PatchList | null {
-  const read = answerWithPatches.safeParse(answer);
-  return read.success && read.data.details.patchList.length > 0 ? read.data.details.patchList : null;
-}
-
-const answerWithSquares = z.object({ details: z.object({ side: cutSide, squares: z.int().min(1) }) });
-
-/** The squares that bias strips are cut from: patches like any other, which want the same cloth. */
-export function biasSquaresOf(calculator: string, answer: unknown): PatchList | null {
-  if (calculator !== CONTINUOUS_BIAS) return null;
-  const read = answerWithSquares.safeParse(answer);
-  if (!read.success) return null;
-  const { side, squares } = read.data.details;
-  return [{ fabric: 'Binding', width: side, length: side, count: squares, mayTurn: true }];
-}
 
 /** The kept answers of a project's stages that say what to cut; `kept` holds those of each stage, in the same order. */
 export function sourcesOf(
@@ -54,7 +32,7 @@ export function sourcesOf(
   const measurements = measurementsOfProject(project, habits);
   return stages.flatMap((stage, place) =>
     (kept[place] ?? []).flatMap((one) => {
-      const patches = patchListOf(one.answer) ?? biasSquaresOf(one.calculator, one.answer);
+      const patches = cutsOfAnswer(one);
       const calculator = calculatorByName(one.calculator);
       if (patches === null || calculator === undefined) return [];
       return [
@@ -79,14 +57,14 @@ export function cuttingStages<S extends Pick<Stage, 'kind'>>(stages: readonly S[
 }
 
 /**
- * What is taken without asking: of each stage the whole top where it was kept, which holds its blocks' patches already. Squares
- * for a binding wait until the maker takes them: it is often cut later, and from other cloth.
+ * What is taken without asking: of each stage the whole top where it was kept, which holds its blocks' patches already. What
+ * is for a binding waits until the maker takes it.
  */
 export function startingSources(sources: readonly PatchSource[]): readonly PatchSource[] {
   return sources.filter(
     (source) =>
       source.calculator === 'top' ||
-      (source.calculator !== CONTINUOUS_BIAS &&
+      (!isForBinding(source.calculator) &&
         !sources.some((other) => other.stageId === source.stageId && other.calculator === 'top')),
   );
 }

@@ -65,9 +65,15 @@ export function usePieceWords(
   const found = findPiece(piece, shelf);
   return {
     name: nameOfCloth(piece.fabric, setup, shelf),
-    kind: found === null ? 'to buy' : choiceWords(found.piece.kind).toLowerCase(),
+    kind: kindWords(piece, found?.piece),
     size: sizeWords(piece, length),
   };
+}
+
+/** A piece that is not on the shelf has to be bought, or was cut up by the plan. */
+function kindWords({ piece: id }: PiecePlan, found: ClothPiece | undefined): string {
+  if (found !== undefined) return choiceWords(found.kind).toLowerCase();
+  return id === undefined ? 'to buy' : 'cut up';
 }
 
 export function findPiece(

@@ -28,14 +28,15 @@ export function PlanAnswer(props: PlanProps) {
         <p className={styles['quiet']} role="status">
           {progressWords(planning)}
         </p>
-        {planning.state === 'searching' && answer !== null && (
-          <Button look="quiet" isSmall onClick={planning.stop}>
-            That will do
-          </Button>
-        )}
-        {planning.state === 'rested' && (
-          <Button look="quiet" isSmall onClick={planning.searchOn}>
-            Search {LONGER_MILLISECONDS / 1_000} seconds more
+        {answer !== null && planning.state !== 'exhausted' && (
+          <Button
+            look="quiet"
+            isSmall
+            onClick={planning.state === 'searching' ? planning.stop : planning.searchOn}
+          >
+            {planning.state === 'searching'
+              ? 'That will do'
+              : `Search ${String(LONGER_MILLISECONDS / 1_000)} seconds more`}
           </Button>
         )}
       </div>
@@ -47,7 +48,7 @@ export function PlanAnswer(props: PlanProps) {
             </p>
           )}
           <Unplaced plan={chosen} setup={setup} />
-          <ToBuy plan={chosen} setup={setup} shelf={shelf} />
+          <ToBuy plan={chosen} setup={setup} shelf={shelf} onBought={null} />
           <CompareNew job={job} plan={chosen} />
           <PlanPieces {...props} plan={chosen} />
           <Notice kind="caution">

@@ -58,7 +58,7 @@ export function TablePiece({ piece, setup, shelf, ticking, ...looking }: TablePi
         </h2>
         <p className={shared['quiet']}>
           {cutsWords(piece.plan)}
-          {pieceId === null && '. It has to be bought first: put it in the stash, then change the plan.'}
+          {pieceId === null && '. It has to be bought first; write it down above when you have it.'}
         </p>
       </div>
       <StepList

@@ -37,7 +37,9 @@ export function CuttingSheetPiece({ piece, plan, kept, name, fabric }: CuttingSh
   const steps = stepsOfPiece(piece, kept.ticked);
   const done = new Set(standingTicks(kept.ticked, piece.pieceId).map(({ place }) => place));
   const source = fabric?.pieces.find(({ id }) => id === piece.pieceId);
-  const title = `${name}, ${source === undefined ? 'to buy' : choiceWords(source.kind).toLowerCase()}, ${sizeWords(plan, length)}`;
+  const missing = piece.pieceId === null ? 'to buy' : 'cut up';
+  const kindWords = source === undefined ? missing : choiceWords(source.kind).toLowerCase();
+  const title = `${name}, ${kindWords}, ${sizeWords(plan, length)}`;
   const { scale } = frameCloth(plan.tree, DRAWING.width, DRAWING.height);
   return (
     <section className={shared['stage']}>

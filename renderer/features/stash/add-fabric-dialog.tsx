@@ -1,6 +1,6 @@
 import { useLayoutEffect, useRef, useState } from 'react';
 import { useNavigate } from 'react-router';
-import type { FabricDetails } from '#core/domain/stash';
+import { type FabricDetails, NO_COLOR } from '#core/domain/stash';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
 import { Button } from '#renderer/ui/button';
@@ -9,7 +9,7 @@ import { useDraft } from '#renderer/ui/draft';
 import { Form } from '#renderer/ui/form';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { BoughtFields } from './bought-fields';
-import { emptyDraft, isNewFabricDraft, NO_COLOR, withFabric } from './fabric-draft';
+import { emptyDraft, isNewFabricDraft, withFabric } from './fabric-draft';
 import { LooksFields, MoreFields } from './fabric-fields';
 import { useKeepFabric } from './keep-fabric';
 import { NewPhoto } from './new-photo';

@@ -9,6 +9,7 @@ import {
   clothLength,
   type Fabric,
   type FabricDetails,
+  NO_COLOR,
   printDirection,
 } from '#core/domain/stash';
 import { measureOfKind, ONE_THING, type StashKind } from '#core/domain/stash-kind';
@@ -52,9 +53,6 @@ export type NewFabricDraft = z.infer<typeof newFabricDraft>;
 export function isNewFabricDraft(stored: unknown): stored is NewFabricDraft {
   return newFabricDraft.safeParse(stored).success;
 }
-
-/** Unbleached: the color of a fabric of which nothing has been said. */
-export const NO_COLOR = '#d8c9a8';
 
 /** A fabric of the workshop's usual width, bought today. */
 export function emptyDraft(usualWidth: Length, on: CalendarDate): NewFabricDraft {

@@ -82,7 +82,7 @@ export function ShopBuyDialog({ entry, onClose }: ShopBuyDialogProps) {
         {known === null && (
           <div className={styles['fields']}>
             <TextField
-              label="What the fabric is called"
+              label="What it is called"
               value={fabric.name}
               maximum={120}
               emptyProblem="Give it a name, so that it is found again."

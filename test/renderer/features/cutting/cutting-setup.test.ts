@@ -1,19 +1,11 @@
 import { patchLabel } from '#renderer/text/cut-words';
 import { describe, expect, it } from 'vitest';
-import { answerCalculator } from '#core/calculators/complete-input';
-import { calculatorByName } from '#core/calculators/registry';
 import type { CuttingLine } from '#core/domain/cutting-setup';
 import { clothPieceId, fabricId, projectId, stageId } from '#core/domain/ids';
 import type { ClothPiece, Fabric } from '#core/domain/stash';
-import { STARTING_HABITS } from '#core/domain/workshop';
 import { lengthFromInches as inches, lengthFromUnits } from '#core/units/length';
 import { jobOfSetup, type Shelf } from '#renderer/features/cutting/job-of-setup';
-import {
-  biasSquaresOf,
-  patchListOf,
-  type PatchSource,
-  startingSources,
-} from '#renderer/features/cutting/patch-sources';
+import { type PatchSource, startingSources } from '#renderer/features/cutting/patch-sources';
 import {
   isBehind,
   isSetup,
@@ -52,7 +44,7 @@ const piece = (end: number, changes: Partial<ClothPiece> = {}): ClothPiece => ({
   ...changes,
 });
 const shelf = (pieces: readonly ClothPiece[], ownHolds: Shelf['ownHolds'] = new Map()): Shelf => ({
-  ...{ cloth: new Map([[blue, { fabric, pieces }]]), ownHolds },
+  ...{ cloth: new Map([[blue, { fabric, pieces, price: null }]]), ownHolds },
   ...{ usualWidth: inches(40), lengthStep: inches(4.5) },
 });
 const fromBlue = withCloth(startingSetup(ring, [source()]), {
@@ -68,28 +60,9 @@ describe('what is cut', () => {
     expect(startingSources([source({ calculator: 'patch-size' })])).toHaveLength(1);
   });
 
-  it('is read from an answer only where it says so', () => {
-    expect(patchListOf({ details: { patchList: source().patches } })).toHaveLength(1);
-    expect(patchListOf({ details: { patchList: [] } })).toBeNull();
-    expect(patchListOf({ details: {} })).toBeNull();
-    expect(patchListOf('12 squares')).toBeNull();
-  });
-
-  it('may be the squares for a binding, which are taken only when the maker says so', () => {
-    const piece = { outline: { shape: 'circle', diameter: inches(50) }, hole: null, hasSlit: false } as const;
-    const calculator = calculatorByName('continuous-bias')!;
-    const worked = answerCalculator(calculator, { ...piece, habits: STARTING_HABITS }, {});
-    if (!worked.ok) throw new Error('No answer');
-    const [square] = biasSquaresOf('continuous-bias', worked.value.calculation) ?? [];
-    expect(square?.width).toBeGreaterThan(inches(10));
-    expect(square).toMatchObject({ fabric: 'Binding', length: square?.width });
-    const answer = { details: { side: inches(18), squares: 2 } };
-    expect(biasSquaresOf('continuous-bias', answer)).toEqual([
-      { fabric: 'Binding', width: inches(18), length: inches(18), count: 2, mayTurn: true },
-    ]);
-    expect(biasSquaresOf('continuous-bias', { details: { side: 0, squares: 2 } })).toBeNull();
-    expect(biasSquaresOf('backing', answer)).toBeNull();
+  it('waits for the maker where it is for a binding', () => {
     expect(startingSources([source({ calculator: 'continuous-bias' })])).toEqual([]);
+    expect(startingSources([source({ calculator: 'outer-binding' })])).toEqual([]);
   });
 
   it('is taken anew when the answer was kept anew, and is dropped with it, lines by hand left alone', () => {
@@ -137,6 +110,14 @@ describe('what the planner is asked', () => {
     const [asked] = jobOfSetup(fromBlue, shelf([piece(6), piece(7, { kind: 'batting' })])).fabrics;
     expect(asked).toMatchObject({ id: blue, isDirectional: true, toBuy: { width: inches(42) } });
     expect(asked?.pieces).toHaveLength(1);
+  });
+
+  it('holds for each piece which way its print runs', () => {
+    const some = shelf([piece(6), piece(7, { printRuns: 'across' })]);
+    expect(jobOfSetup(fromBlue, some).fabrics[0]?.pieces.map(({ printRuns }) => printRuns)).toEqual([
+      'along',
+      'across',
+    ]);
   });
 
   it('counts as free what these projects hold, not what others do', () => {

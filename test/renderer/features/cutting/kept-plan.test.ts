@@ -45,7 +45,7 @@ const piece = (there: number, changes: Partial<ClothPiece> = {}): ClothPiece => 
 });
 const scrap = piece(3.5, { id: leftover, kind: 'leftover', width: inches(8) });
 const shelf = (...pieces: readonly ClothPiece[]): Shelf => ({
-  ...{ cloth: new Map([[blue, { fabric, pieces }]]), ownHolds: new Map() },
+  ...{ cloth: new Map([[blue, { fabric, pieces, price: null }]]), ownHolds: new Map() },
   ...{ usualWidth: inches(42), lengthStep: inches(4.5) },
 });
 

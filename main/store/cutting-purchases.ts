@@ -1,0 +1,141 @@
+import type { ChannelInput } from '#core/contract/channels';
+import type { ClothToBuy } from '#core/contract/cutting';
+import type { Problem } from '#core/contract/problem';
+import type { Changed } from '#core/contract/projects';
+import type { KeptPlan } from '#core/domain/cutting-plan';
+import { fabricKeyOf, listNameOf } from '#core/domain/cutting-setup';
+import { type ClothPieceId, type FabricId, fabricId, type ProjectId } from '#core/domain/ids';
+import { NO_COLOR } from '#core/domain/stash';
+import { failure, type Result, success } from '#core/result';
+import { lengthFromUnits } from '#core/units/length';
+import { recordChange } from './changes';
+import { findPlan } from './cutting-rows';
+import { fabricColumns } from './fabric-rows';
+import { allRows, insertRow, type ReadableStore, updateRow, type WritableStore } from './handles';
+import { addBought } from './ledger';
+import { appendBooking } from './ledger-append';
+import { findFabric, findProject, notFound } from './lookups';
+import { textOf } from './rows';
+
+/** What the kept plans of all open projects say is to be bought, project by project. */
+export function clothToBuy(store: ReadableStore): readonly ClothToBuy[] {
+  const sql = `SELECT project.id, project.name FROM cutting_plan JOIN project ON project.id = cutting_plan.project_id
+    WHERE project.is_archived = 0 AND project.deleted_at IS NULL ORDER BY project.seq`;
+  return allRows(store, sql).flatMap((row) => {
+    const projectId = textOf(row, 'id') as ProjectId;
+    const plan = findPlan(store, projectId)?.plan;
+    return (plan?.purchases ?? []).map(({ fabric, width, length }) => {
+      const known = knownFabric(store, fabric);
+      return {
+        projectId,
+        projectName: textOf(row, 'name'),
+        fabric,
+        fabricId: known?.id ?? null,
+        name: known?.name ?? nameOf(plan, fabric),
+        width: lengthFromUnits(width),
+        length: lengthFromUnits(length),
+      };
+    });
+  });
+}
+
+/**
+ * Books what a kept plan says is to be bought of one cloth, sets it aside for the plan's project, and lets the plan cut it from
+ * there on. Cloth that is not in the stash yet becomes a fabric, called as the list calls it.
+ */
+export function buyForPlan(
+  store: ReadableStore,
+  { projectId, fabric, costMinor, on }: ChannelInput<'cutting:buy'>,
+): Result<Changed, Problem> {
+  const project = findProject(store, projectId);
+  if (!project.ok) return project;
+  const found = findPlan(store, projectId);
+  if (found === undefined) return notFound('cutting plan');
+  const { plan } = found;
+  const purchase = plan.purchases.find((one) => one.fabric === fabric);
+  const known = knownFabric(store, fabric);
+  const isNew = known === null && !fabricId.safeParse(fabric).success;
+  if (purchase === undefined || (known === null && !isNew)) {
+    return failure<Problem>({ code: 'changed-since', what: 'cutting plan' });
+  }
+  const name = known?.name ?? nameOf(plan, fabric);
+  return recordChange(store, `Bought “${name}” for “${project.value.name}”`, (writable) => {
+    const cloth = known ?? addFabric(writable, name, purchase.width);
+    const size = { width: lengthFromUnits(purchase.width), length: lengthFromUnits(purchase.length) };
+    const piece = { kind: 'yardage', kindId: null, unitLength: null, size, costMinor, on, note: '' } as const;
+    const { pieceId, pieceSeq } = addBought(writable, cloth.seq, piece);
+    const booking = {
+      ...{ fabricSeq: cloth.seq, projectSeq: project.value.seq, stage: null, note: '', on },
+    };
+    appendBooking(writable, booking, [
+      { pieceSeq, kind: 'set-aside', lengthChange: 0, heldChange: purchase.length, valueChange: 0 },
+    ]);
+    const bought = { key: fabric, fabricId: cloth.id, pieceId, ...purchase };
+    updateRow(writable, 'cutting_plan', found.id, { plan_json: JSON.stringify(withBought(plan, bought)) });
+    return success({});
+  });
+}
+
+interface FabricOnShelf {
+  readonly seq: number;
+  readonly id: FabricId;
+  readonly name: string;
+}
+
+function knownFabric(store: ReadableStore, key: string): FabricOnShelf | null {
+  const id = fabricId.safeParse(key);
+  const found = id.success ? findFabric(store, id.data) : null;
+  return id.success && found?.ok === true ? { ...found.value, id: id.data } : null;
+}
+
+function nameOf(plan: KeptPlan | undefined, key: string): string {
+  return (plan === undefined ? undefined : listNameOf(plan.setup, key)) ?? 'Cloth';
+}
+
+function addFabric(store: WritableStore, name: string, width: number): FabricOnShelf {
+  const { newId, now } = store.surroundings;
+  const id = newId() as FabricId;
+  const columns = fabricColumns(store, {
+    ...{ name, print: '', colorWords: '', fiber: '', direction: 'any', width: lengthFromUnits(width) },
+    ...{ isWashed: false, supplier: '', place: '', swatch: NO_COLOR, notes: '' },
+  });
+  return { id, name, seq: insertRow(store, 'fabric', { id, ...columns, created_at: now() }) };
+}
+
+interface Bought {
+  /** What the plan called the cloth before. */
+  readonly key: string;
+  readonly fabricId: FabricId;
+  readonly pieceId: ClothPieceId;
+  readonly width: number;
+  readonly length: number;
+}
+
+/** The same plan with cloth to buy turned into the piece that was bought. */
+function withBought(plan: KeptPlan, { key, fabricId: bought, pieceId, width, length }: Bought): KeptPlan {
+  const { setup } = plan;
+  const asked = setup.lines.filter((line) => fabricKeyOf(setup, line) === key);
+  const isAsked = (one: { readonly projectId: string; readonly fabric: string }) =>
+    asked.some((line) => line.projectId === one.projectId && line.fabric === one.fabric);
+  const names = new Map(asked.map((line) => [`${line.projectId} ${line.fabric}`, line]));
+  return {
+    ...plan,
+    setup: {
+      ...setup,
+      cloth: [
+        ...setup.cloth.filter((choice) => !isAsked(choice)),
+        ...[...names.values()].map((line) => ({
+          projectId: line.projectId,
+          fabric: line.fabric,
+          fabricId: bought,
+        })),
+      ],
+    },
+    pieces: plan.pieces.map((piece) => {
+      if (piece.fabric !== key) return piece;
+      return { ...piece, fabric: bought, pieceId: piece.pieceId ?? pieceId };
+    }),
+    purchases: plan.purchases.filter((one) => one.fabric !== key),
+    plannedWith: [...plan.plannedWith, { pieceId, width, length }],
+  };
+}

@@ -1,0 +1,98 @@
+import { z } from 'zod';
+import type { KeptCalculation } from '#core/contract/calculations';
+import { lengthField } from '#core/domain/fields';
+import { patchList, type PatchList } from '#core/domain/patch-list';
+import { clothWidth } from '#core/domain/stash';
+import { type Length, lengthFromExact } from '#core/units/length';
+
+type Answered = Pick<KeptCalculation, 'calculator' | 'input' | 'answer'>;
+
+/** What a list calls the cloth of a binding. */
+const BINDING = 'Binding';
+
+const cutLength = lengthField({ title: 'Length' });
+
+const withPatches = z.object({ answer: z.object({ details: z.object({ patchList }) }) });
+
+const outerBinding = z.object({
+  input: z.object({ fabricWidth: clothWidth, stripWidth: cutLength }),
+  answer: z.object({
+    details: z.object({
+      strips: z.int().min(1),
+      isBiasNeeded: z.boolean(),
+      ways: z.array(
+        z.object({
+          way: z.string(),
+          pieces: z.int().min(1),
+          width: z.number().positive(),
+          length: z.number().positive(),
+        }),
+      ),
+    }),
+  }),
+});
+
+const innerBinding = z.object({
+  input: z.object({ grain: z.string(), stripWidth: cutLength }),
+  answer: z.object({ details: z.object({ stripToCut: cutLength, squareForOneStrip: cutLength }) }),
+});
+
+const continuousBias = z.object({
+  answer: z.object({ details: z.object({ side: cutLength, squares: z.int().min(1) }) }),
+});
+
+const biasStrips = z.object({
+  input: z.object({ clothWidth, clothLength: cutLength }),
+  answer: z.object({ details: z.object({ isEnough: z.boolean(), leastClothLength: cutLength.nullable() }) }),
+});
+
+/** Calculators of bindings, and what has to be cut by their answers: strips, or the cloth that bias strips are cut from. */
+const BINDINGS: Readonly<Record<string, (one: Answered) => PatchList | null>> = {
+  'outer-binding': (one) => {
+    const read = outerBinding.safeParse(one).data;
+    if (read === undefined) return null;
+    const { fabricWidth, stripWidth } = read.input;
+    const { strips, isBiasNeeded, ways } = read.answer.details;
+    if (!isBiasNeeded) return forBinding(fabricWidth, stripWidth, strips);
+    const square = ways.find(({ way }) => way === 'continuous-bias');
+    if (square === undefined) return null;
+    const [width, length] = [square.width, square.length].map((side) => lengthFromExact(side, 'up'));
+    return width === undefined || length === undefined ? null : forBinding(width, length, square.pieces);
+  },
+  'inner-binding': (one) => {
+    const read = innerBinding.safeParse(one).data;
+    if (read === undefined) return null;
+    const { stripToCut, squareForOneStrip } = read.answer.details;
+    return read.input.grain === 'bias'
+      ? forBinding(squareForOneStrip, squareForOneStrip, 1)
+      : forBinding(stripToCut, read.input.stripWidth, 1);
+  },
+  'continuous-bias': (one) => {
+    const details = continuousBias.safeParse(one).data?.answer.details;
+    return details === undefined ? null : forBinding(details.side, details.side, details.squares);
+  },
+  'bias-strips': (one) => {
+    const read = biasStrips.safeParse(one).data;
+    if (read === undefined) return null;
+    const { isEnough, leastClothLength } = read.answer.details;
+    if (leastClothLength === null) return null;
+    return forBinding(read.input.clothWidth, isEnough ? read.input.clothLength : leastClothLength, 1);
+  },
+};
+
+/** What has to be cut by a kept answer; null where it says nothing of the kind. */
+export function cutsOfAnswer(one: Answered): PatchList | null {
+  const binding = BINDINGS[one.calculator];
+  if (binding !== undefined) return binding(one);
+  const read = withPatches.safeParse(one).data?.answer.details.patchList ?? [];
+  return read.length > 0 ? read : null;
+}
+
+/** Whether what is cut by these answers is for a binding: it is often cut later, and from other cloth. */
+export function isForBinding(calculator: string): boolean {
+  return BINDINGS[calculator] !== undefined;
+}
+
+function forBinding(width: Length, length: Length, count: number): PatchList {
+  return [{ fabric: BINDING, width, length, count, mayTurn: true }];
+}

@@ -1,0 +1,77 @@
+import { describe, expect, it } from 'vitest';
+import { answerCalculator } from '#core/calculators/complete-input';
+import { calculatorByName } from '#core/calculators/registry';
+import type { Outline } from '#core/domain/outline';
+import { STARTING_HABITS } from '#core/domain/workshop';
+import { lengthFromInches as inches } from '#core/units/length';
+import { cutsOfAnswer } from '#renderer/features/cutting/answer-lists';
+
+const ROUND: Outline = { shape: 'circle', diameter: inches(50) };
+const OBLONG: Outline = { shape: 'rectangle', width: inches(40), length: inches(60) };
+
+/** What is cut by the answer of a calculator for a piece of this outline with a hole of 6 in. */
+function cuts(name: string, outline: Outline, own: Readonly<Record<string, unknown>> = {}) {
+  const calculator = calculatorByName(name)!;
+  const piece = { outline, hole: { diameter: inches(6) }, hasSlit: false, habits: STARTING_HABITS };
+  const worked = answerCalculator(calculator, piece, own);
+  if (!worked.ok) throw new Error('No answer');
+  const { input, calculation } = worked.value;
+  const list = cutsOfAnswer({ calculator: name, input, answer: JSON.parse(JSON.stringify(calculation)) });
+  return { list, details: calculation.details as Record<string, unknown> };
+}
+
+describe('what has to be cut by a kept answer', () => {
+  it('are the patches of a top', () => {
+    const { list, details } = cuts('top', ROUND);
+    expect(list).toEqual(details['patchList']);
+    expect(list?.length).toBeGreaterThan(0);
+  });
+
+  it('are strips as wide as the cloth for a binding on the straight grain', () => {
+    const { list, details } = cuts('outer-binding', OBLONG);
+    const { fabricWidth, bindingStripWidth } = STARTING_HABITS;
+    expect(list).toEqual([
+      {
+        ...{ fabric: 'Binding', width: fabricWidth, length: bindingStripWidth },
+        ...{ count: details['strips'], mayTurn: true },
+      },
+    ]);
+  });
+
+  it('is the square for continuous bias where the edge needs bias', () => {
+    const { list, details } = cuts('outer-binding', { shape: 'circle', diameter: inches(14) });
+    expect(details['isBiasNeeded']).toBe(true);
+    expect(list).toMatchObject([{ fabric: 'Binding', count: 1 }]);
+    expect(list?.[0]?.width).toBe(list?.[0]?.length);
+    expect(list?.[0]?.width).toBeGreaterThan(inches(8));
+  });
+
+  it('is a square for a bias strip round the hole, and the strip itself on the straight grain', () => {
+    const bias = cuts('inner-binding', ROUND);
+    expect(bias.list).toMatchObject([
+      { width: bias.details['squareForOneStrip'], length: bias.details['squareForOneStrip'], count: 1 },
+    ]);
+    const straight = cuts('inner-binding', ROUND, { grain: 'straight' });
+    expect(straight.list).toMatchObject([
+      { width: straight.details['stripToCut'], length: STARTING_HABITS.innerStripWidth, count: 1 },
+    ]);
+  });
+
+  it('are the squares of continuous bias, and the cloth of bias strips that reaches', () => {
+    const squares = cuts('continuous-bias', ROUND);
+    expect(squares.list).toMatchObject([
+      { width: squares.details['side'], length: squares.details['side'], count: squares.details['squares'] },
+    ]);
+    const strips = cuts('bias-strips', ROUND);
+    expect(strips.list).toMatchObject([{ width: STARTING_HABITS.fabricWidth, count: 1 }]);
+  });
+
+  it('is nothing where an answer does not say, or says what cannot be', () => {
+    const nothing = { calculator: 'patch-size', input: {}, answer: { details: { patchList: [] } } };
+    expect(cutsOfAnswer(nothing)).toBeNull();
+    expect(cutsOfAnswer({ ...nothing, answer: '12 squares' })).toBeNull();
+    expect(cutsOfAnswer({ ...nothing, calculator: 'backing' })).toBeNull();
+    const none = { details: { side: 0, squares: 2 } };
+    expect(cutsOfAnswer({ calculator: 'continuous-bias', input: {}, answer: none })).toBeNull();
+  });
+});

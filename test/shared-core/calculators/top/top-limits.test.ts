@@ -1,0 +1,187 @@
+import { describe, expect, it } from 'vitest';
+import { formatSentence } from '#core/calculators/format-quantity';
+import { top } from '#core/calculators/top/top';
+import type { Layout, TopInput } from '#core/calculators/top/top-input';
+import { STARTING_HABITS } from '#core/domain/workshop';
+import { lengthFromMillimetres } from '#core/units/length';
+import { currencyFromCode } from '#core/units/money';
+import { METRIC_HABITS } from '#test/helpers/measurements';
+import { border, detailsFor, inches, plainBlock, rowsOf, topWith, warningsFor } from './top-input';
+
+const INCH = {
+  display: { system: 'inch', inchStep: 8 },
+  currency: currencyFromCode('EUR'),
+  locale: 'en',
+} as const;
+
+/** The field to change and what is said of it, or nothing where there is an answer. */
+function refusal(changes: Partial<TopInput>): readonly [string, string] | null {
+  const answer = top.calculate(topWith(changes));
+  return answer.ok ? null : [answer.error.field.join(' '), formatSentence(answer.error, INCH)];
+}
+
+function centerOf(block: string, rounds: Extract<Layout, { layout: 'center' }>['rounds']): Layout {
+  return { layout: 'center', block, rounds };
+}
+
+const TOO_LARGE =
+  'The top is wider or longer than 1968½ in, or has over a kilometre of seams: look over the sizes and counts.';
+
+describe('a block that is not there', () => {
+  const blocks = [plainBlock('Plain', 10), plainBlock('Small', 2)];
+  const round = (block: string, corner: string) => ({ round: 'blocks', block, corner }) as const;
+
+  it.each([
+    ['as the center', centerOf('Gone', []), 'layout block'],
+    ['in a round', centerOf('Plain', [round('Gone', 'Small')]), 'layout rounds 0 block'],
+    [
+      'in the corners',
+      centerOf('Plain', [border(inches(1), 'butted'), round('Small', 'Gone')]),
+      'layout rounds 1 corner',
+    ],
+    ['in a row', rowsOf([['Gone', 2, 2]]), 'layout rows 0 blocks 0 block'],
+  ])('is named %s, with its place', (_where, layout, place) => {
+    expect(refusal({ blocks, layout })).toEqual([
+      place,
+      'There is no kind of block called Gone: add it to the blocks, or choose one of them.',
+    ]);
+  });
+});
+
+describe('a top past all measure', () => {
+  it('holds 3,600 blocks and not one more, in rows and in rounds', () => {
+    const blocks = [plainBlock('Plain', 1)];
+    const more = ['layout', 'This is more than 3600 blocks: look over the counts.'];
+    expect(refusal({ blocks, layout: rowsOf([['Plain', 60, 60]]) })).toBeNull();
+    const rows = rowsOf([
+      ['Plain', 60, 60],
+      ['Plain', 1, 1],
+    ]);
+    expect(refusal({ blocks, layout: rows })).toEqual(more);
+    // 58 by 58 with one round of 4 × 58 + 4 are 60 by 60; of 59 by 60 with a round of 242 there are 3,782.
+    const rounds = [{ round: 'blocks', block: 'Plain', corner: 'Plain' }] as const;
+    expect(refusal({ blocks, layout: rowsOf([['Plain', 58, 58]], { rounds }) })).toBeNull();
+    expect(refusal({ blocks, layout: rowsOf([['Plain', 60, 59]], { rounds }) })).toEqual(more);
+    expect(refusal({ blocks, layout: rowsOf([['Plain', 60, 57]], { rounds }) })).toEqual(more);
+  });
+
+  it('is 50 m wide and long at most', () => {
+    const blocks = [plainBlock('Plain', 10)];
+    const metres = (count: number) => lengthFromMillimetres(count * 1_000);
+    const long = { ...plainBlock('Plain', 10), width: metres(1), length: metres(10) };
+    const wide = { ...long, width: metres(10), length: metres(1) };
+    const of = (block: typeof long, across: number, down: number) =>
+      refusal({ blocks: [{ ...block, parts: [] }], layout: rowsOf([['Plain', across, down]]) });
+    expect([of(long, 1, 5), of(wide, 5, 1)]).toEqual([null, null]);
+    expect(of(long, 1, 6)).toEqual(['layout', TOO_LARGE]);
+    expect(of(wide, 6, 1)).toEqual(['layout', TOO_LARGE]);
+    const sash = { width: metres(1), fabric: 'Light', cornerFabric: '' };
+    const sashed = { blocks: [{ ...long, parts: [] }], layout: rowsOf([['Plain', 1, 5]], { sash }) };
+    expect(refusal(sashed)?.[0]).toBe('layout');
+    const rounds = [border(metres(2), 'butted')];
+    const bordered = { blocks: [{ ...long, parts: [] }], layout: rowsOf([['Plain', 1, 5]], { rounds }) };
+    expect(refusal(bordered)?.[0]).toBe('layout');
+    expect(refusal({ blocks, layout: rowsOf([['Plain', 2, 2]]) })).toBeNull();
+  });
+
+  it('says which patch is wider than the cloth and names the width of the cloth', () => {
+    const blocks = [plainBlock('Plain', 60)];
+    expect(refusal({ blocks, layout: rowsOf([['Plain', 1, 1]]) })?.[0]).toBe('fabricWidth');
+  });
+});
+
+describe('what a project starts from', () => {
+  const from = (width: number, length: number, habits = STARTING_HABITS) => {
+    const outline = { shape: 'rectangle', width: inches(width), length: inches(length) } as const;
+    return top.fromProject({ outline, hole: null, hasSlit: false, habits });
+  };
+  const rows = ({ layout }: TopInput) =>
+    layout.layout === 'rows' ? layout.rows.map((row) => [row.blocks[0]?.times, row.times]) : [];
+
+  it('is as many nine-patches of 9 in as the piece has room for, at least one, of two fabrics', () => {
+    expect(rows(from(45, 62))).toEqual([[5, 6]]);
+    expect(rows(from(4, 30))).toEqual([[1, 3]]);
+    expect(from(45, 62).blocks[0]?.parts.map(({ times, fabrics }) => [times, fabrics])).toEqual([
+      [5, ['Dark']],
+      [4, ['Light']],
+    ]);
+    expect(from(45, 62).fabrics.map(({ label }) => label)).toEqual(['Light', 'Dark']);
+  });
+
+  it('stops at 1,600 blocks and at 60 in a row', () => {
+    expect(rows(from(390, 390))).toEqual([[43, 37]]);
+    expect(rows(from(5_000, 390))).toEqual([[60, 26]]);
+  });
+
+  it('is of 22.5 cm for a maker who counts in centimetres', () => {
+    const metric = from(45, 62, METRIC_HABITS);
+    expect(metric.blocks[0]?.width).toBe(lengthFromMillimetres(225));
+    expect(metric.rounding).toBe('exact');
+    expect(from(45, 62).rounding).toBe('customary');
+  });
+});
+
+describe('what does not meet', () => {
+  it('in a round is told as longer or shorter, each with its count', () => {
+    const blocks = [plainBlock('Middle', 20), plainBlock('Seven', 7), plainBlock('Eight', 8)];
+    const warnings = (block: string) =>
+      warningsFor({ blocks, layout: centerOf('Middle', [{ round: 'blocks', block, corner: block }]) });
+    expect(warnings('Seven')[0]).toContain('3 of Seven are 1 in longer than the side they go on, 20 in');
+    expect(warnings('Eight')[0]).toContain('3 of Eight are 4 in longer');
+    const shorter = [plainBlock('Middle', 20), plainBlock('Six', 6)];
+    const six = { round: 'blocks', block: 'Six', corner: 'Six' } as const;
+    expect(warningsFor({ blocks: shorter, layout: centerOf('Middle', [six]) })[0]).toContain(
+      '3 of Six are 2 in shorter than the side they go on, 20 in',
+    );
+  });
+
+  it('between the parts of a block and its size is told both ways, and a hair of rounding is not', () => {
+    const block = (side: number) => ({ ...plainBlock('Odd', 4), width: inches(side), length: inches(side) });
+    const warnings = (side: number) =>
+      warningsFor({ blocks: [block(side)], layout: rowsOf([['Odd', 2, 2]]) });
+    expect(warnings(3)).toEqual(['The parts of Odd cover 7 sq in more than the block has.']);
+    expect(warnings(5)).toEqual(['The parts of Odd leave 9 sq in of the block uncovered.']);
+    const hair = { ...plainBlock('Odd', 4), width: lengthFromMillimetres(101.603125) };
+    expect(warningsFor({ blocks: [hair], layout: rowsOf([['Odd', 2, 2]]) })).toEqual([]);
+  });
+
+  it('is told once of a kind of row however often it stands in the top', () => {
+    const blocks = [plainBlock('Six', 6), plainBlock('Five', 5)];
+    const row = (times: number) => ({
+      blocks: [
+        { block: 'Six', times: 1 },
+        { block: 'Five', times: 1 },
+      ],
+      times,
+    });
+    const layout: Layout = { layout: 'rows', rows: [row(3), row(2)], sash: null, rounds: [] };
+    expect(warningsFor({ blocks, layout }).map((warning) => warning.slice(0, 5))).toEqual(['Row 1', 'Row 2']);
+  });
+});
+
+describe('kinds of blocks', () => {
+  const blockRows = (changes: Partial<TopInput>) => {
+    const answer = top.calculate(topWith(changes));
+    const table = answer.ok ? answer.value.tables.find(({ title }) => title === 'Blocks') : undefined;
+    return table?.rows.map(([name, count]) => [
+      name?.kind === 'words' ? name.text : '',
+      count?.kind === 'count' ? count.rounded : 0,
+    ]);
+  };
+
+  it('are listed once each by name, the first of that name, and only where they lie in the top', () => {
+    const blocks = [plainBlock('Plain', 6), plainBlock('Idle', 6), { ...plainBlock('Plain', 9), parts: [] }];
+    expect(blockRows({ blocks, layout: rowsOf([['Plain', 2, 3]]) })).toEqual([['Plain', 6]]);
+  });
+
+  it('take the last of their fabrics for a part that has no more, and no cloth for what is sewn already', () => {
+    const unit = { unit: 'sashing', across: 2, down: 2, cornerstones: true, outside: false } as const;
+    const sizes = { blockWidth: inches(9), blockLength: inches(9), sash: inches(2) };
+    const parts = [{ unit: { ...unit, ...sizes }, times: 1, fabrics: ['Light', 'Dark'] }];
+    const blocks = [{ name: 'Sashed', width: inches(20), length: inches(20), parts }];
+    const { patchList } = detailsFor({ blocks, layout: rowsOf([['Sashed', 1, 1]]) });
+    // Sashes of the second fabric, the cornerstone of the third, for which the second stands in; no block of 9 in is cut.
+    expect(patchList.every(({ fabric }) => fabric === 'Dark')).toBe(true);
+    expect(patchList.every(({ width, length }) => Math.min(width, length) === inches(2.5))).toBe(true);
+  });
+});
