@@ -1,5 +1,5 @@
 import { clothKind } from '#core/domain/stash';
-import type { StashFilter, WantedPatch } from '#core/domain/stash-filter';
+import type { StashFilter, WantedPatch, WantedPrice } from '#core/domain/stash-filter';
 import type { Value } from './handles';
 
 /** A condition on a line of the shelf, with what its question marks stand for. */
@@ -10,16 +10,47 @@ export interface Condition {
 
 /** What a filter asks of a line of `shelf`; the cheap questions first. Color is asked of the search. */
 export function filterConditions(filter: StashFilter): readonly Condition[] {
-  const { kind, direction, placeId, freeAtLeast, fits } = filter;
+  const { kind, direction, placeId, freeAtLeast, freeInAll, boughtFrom, boughtUntil, price, fits } = filter;
   const conditions: Condition[] = [];
   if (kind !== undefined) {
     conditions.push({ sql: 'kinds & ? > 0', values: [2 ** clothKind.options.indexOf(kind)] });
   }
   if (direction !== undefined) conditions.push({ sql: 'direction = ?', values: [direction] });
   if (freeAtLeast !== undefined) conditions.push({ sql: 'longest_free >= ?', values: [freeAtLeast] });
+  if (freeInAll !== undefined) {
+    conditions.push({ sql: 'area_free > 0 AND area_free >= widest * ?', values: [freeInAll] });
+  }
+  if (boughtFrom !== undefined) conditions.push({ sql: `${bought('last')} >= ?`, values: [boughtFrom] });
+  if (boughtUntil !== undefined) conditions.push({ sql: `${bought('first')} <= ?`, values: [boughtUntil] });
+  if (price !== undefined) conditions.push(priceCondition(price));
   if (placeId !== undefined) conditions.push({ sql: `fabric_seq IN (${IN_PLACE})`, values: [placeId] });
   if (fits !== undefined) conditions.push(...fitConditions(fits));
   return conditions;
+}
+
+/** Whether a filter asks what only the digest of the ledger says; it must be up to date then. */
+export function readsDigest({ boughtFrom, boughtUntil, price }: StashFilter): boolean {
+  return [boughtFrom, boughtUntil, price].some((part) => part !== undefined);
+}
+
+/** The day a fabric was first or last bought; the day it was written down, where it never was. */
+function bought(which: 'first' | 'last'): string {
+  return `coalesce((SELECT bought_${which} FROM fabric_digest WHERE fabric_digest.fabric_seq = shelf.fabric_seq),
+    date(since / 1000, 'unixepoch'))`;
+}
+
+/** Prices are for an area in the digest, and across the whole width where the maker wrote one down, which counts before all others. */
+function priceCondition({ counted, length, atLeast = 0, atMost }: WantedPrice): Condition {
+  const most = atMost ?? Number.MAX_SAFE_INTEGER;
+  const perArea = counted === 'paid' ? 'value_minor * 1.0 / area_there' : 'paid_minor * 1.0 / paid_area';
+  const notOwn = 'AND NOT EXISTS (SELECT 1 FROM fabric_price WHERE fabric_id = fabric.id)';
+  const digest = `SELECT fabric.seq FROM fabric_digest CROSS JOIN fabric ON fabric.seq = fabric_seq
+    WHERE ${perArea} * fabric.width * ? BETWEEN ? AND ? ${counted === 'paid' ? 'AND area_there > 0' : notOwn}`;
+  if (counted === 'paid') return { sql: `fabric_seq IN (${digest})`, values: [length, atLeast, most] };
+  const own = `SELECT fabric.seq FROM fabric_price CROSS JOIN fabric ON fabric.id = fabric_id
+    WHERE price_minor * 1.0 / for_length * ? BETWEEN ? AND ?`;
+  const values = [length, atLeast, most, length, atLeast, most];
+  return { sql: `fabric_seq IN (${digest} UNION ALL ${own})`, values };
 }
 
 const IN_PLACE = `WITH RECURSIVE inside (id) AS (

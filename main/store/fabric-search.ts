@@ -1,9 +1,11 @@
 import type { ChannelInput } from '#core/contract/channels';
 import type { StashOrder } from '#core/domain/stash-filter';
-import { type Condition, filterConditions } from './fabric-filter';
+import { type Condition, filterConditions, readsDigest } from './fabric-filter';
+import { groupCondition } from './fabric-group-condition';
 import { FABRICS } from './fabric-rows';
 import { allRows, oneNumber, type ReadableStore, type Row } from './handles';
 import { wordsMeant } from './spelling';
+import { bringDigestUpToDate } from './stash-digest';
 
 interface FabricRows {
   readonly rows: readonly Row[];
@@ -20,13 +22,23 @@ const ALL = -1;
  */
 export function fabricPage(
   store: ReadableStore,
-  { search, filter = {}, order = 'name', offset = 0, limit = ALL }: ChannelInput<'fabric:list'>,
+  { order = 'name', offset = 0, limit = ALL, ...asked }: ChannelInput<'fabric:list'>,
 ): FabricRows {
-  const words = searchQuery(search, filter.color ?? '', (word) => wordsMeant(store, word));
-  const hits = hitsOf(filterConditions(filter), words);
+  const hits = fabricHits(store, asked);
   const total = oneNumber(store, `SELECT count(*) FROM (${hits.sql})`, ...hits.values);
   const sql = pageSql(hits, order, total);
   return { rows: total === 0 ? [] : allRows(store, sql, ...hits.values, limit, offset), total };
+}
+
+/** What finds the numbers of the fabrics that are asked for. */
+export function fabricHits(
+  store: ReadableStore,
+  { search, filter = {}, inGroup }: Pick<ChannelInput<'fabric:list'>, 'search' | 'filter' | 'inGroup'>,
+): Condition {
+  if (readsDigest(filter)) bringDigestUpToDate(store);
+  const words = searchQuery(search, filter.color ?? '', (word) => wordsMeant(store, word));
+  const group = inGroup === undefined ? [] : [groupCondition(store, inGroup)];
+  return hitsOf([...filterConditions(filter), ...group], words);
 }
 
 const EVERY: Condition = { sql: 'SELECT fabric_seq FROM shelf', values: [] };

@@ -15,6 +15,7 @@ import { tickCut, untickCut } from './cutting-ticks';
 import { daysToRemember } from './days-to-remember';
 import { mendDates, moveDays, plannedDates } from './dates';
 import { setFabricPrice } from './fabric-prices';
+import { fabricGroups } from './fabric-groups';
 import { changeFabric, createFabric, deleteFabric, listFabrics, openFabric } from './fabrics';
 import { buyCloth, countCloth, discardCloth, releaseCloth, setAsideCloth } from './ledger';
 import { cutCloth } from './ledger-cut';
@@ -26,6 +27,7 @@ import { setPiecePrint } from './piece-prints';
 import { addPlace, deletePlace, lieInPlace, listPlaces, movePlace, renamePlace } from './places';
 import { restoreBackup } from './restore';
 import { insightOfStash } from './stash-insight';
+import { deleteSearch, listSearches, renameSearch, saveSearch } from './stash-searches';
 import { chooseForNeed, keepShoppingLine, listShopping, removeShoppingLine } from './shopping';
 import { buyFromList } from './shopping-buy';
 import { fitsOfNeed, setAsideForNeed } from './shopping-fits';
@@ -108,6 +110,7 @@ export const storeHandlers: StoreHandlers = {
   'calculation:remove': ({ store }, input) => removeCalculation(store, input),
 
   'fabric:list': ({ store }, input) => success(listFabrics(store, input)),
+  'fabric:groups': ({ store }, input) => success(fabricGroups(store, input)),
   'fabric:open': ({ store }, input) => openFabric(store, input),
   'fabric:create': ({ store }, input) => createFabric(store, input),
   'fabric:change': ({ store }, input) => changeFabric(store, input),
@@ -124,6 +127,10 @@ export const storeHandlers: StoreHandlers = {
   'ledger:take-back': ({ store }, input) => takeBack(store, input),
   'ledger:of-project': ({ store }, input): Result<ClothOfProject, Problem> => clothOfProject(store, input),
 
+  'search:list': ({ store }) => success(listSearches(store)),
+  'search:save': ({ store }, input) => saveSearch(store, input),
+  'search:rename': ({ store }, input) => renameSearch(store, input),
+  'search:delete': ({ store }, input) => deleteSearch(store, input),
   'stash:insight': ({ store }) => success(insightOfStash(store)),
   'shopping:list': ({ store }) => success(listShopping(store)),
   'shopping:choose': ({ store }, input) => chooseForNeed(store, input),

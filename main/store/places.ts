@@ -196,7 +196,7 @@ function takenName(path: string): ReturnType<typeof wrongField> {
 const numbersInOrder = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
 
 /** Level by level, so that what is in a place follows it, and shelf 2 stands before shelf 10. */
-function comparePaths(first: string, second: string): number {
+export function comparePaths(first: string, second: string): number {
   const [one, other] = [placeNames(first), placeNames(second)];
   for (let level = 0; level < Math.min(one.length, other.length); level += 1) {
     const order = numbersInOrder.compare(one[level] ?? '', other[level] ?? '');

@@ -33,10 +33,10 @@ function stashItems(store: ReadableStore): readonly StashItem[] {
     return {
       details,
       pieces: (pieces.get(numberOf(row, 'seq')) ?? []).map((piece) => {
-        const { kind, width, there, unitLength, place, valueMinor } = pieceOf(piece);
+        const { kind, width, there: length, unitLength, place, printRuns, valueMinor } = pieceOf(piece);
         const kindName = textOrNullOf(piece, 'kind_name') ?? '';
         const on = dateOf(piece, 'on_date');
-        return { kind, kindName, width, length: there, unitLength, place, costMinor: valueMinor, on };
+        return { kind, kindName, width, length, unitLength, place, printRuns, costMinor: valueMinor, on };
       }),
     };
   });

@@ -3,6 +3,7 @@ import type { PieceToAdd } from '#core/domain/stash-table';
 import { fabricColumns } from './fabric-rows';
 import { insertRow, type WritableStore } from './handles';
 import { appendBooking } from './ledger-append';
+import { notePrint } from './piece-prints';
 import { layPiece } from './places';
 import { addMany } from './shelf';
 import { kindNamed } from './stash-kinds';
@@ -23,11 +24,12 @@ function addFabric(store: WritableStore, { details, pieces, seq }: FabricToAdd):
   const { newId, now } = store.surroundings;
   const fabricSeq =
     seq ?? insertRow(store, 'fabric', { id: newId(), ...fabricColumns(store, details), created_at: now() });
-  for (const { kind, kindName, width, length, unitLength, place, costMinor, on } of pieces) {
+  for (const { kind, kindName, width, length, unitLength, place, printRuns, costMinor, on } of pieces) {
     const id = newId();
     const kindId = kindName === '' ? null : kindNamed(store, kind, kindName);
     const columns = { id, fabric_seq: fabricSeq, kind, kind_id: kindId, width, unit_length: unitLength };
     const pieceSeq = insertRow(store, 'cloth_piece', columns);
+    if (printRuns === 'across') notePrint(store, id, printRuns);
     if (place !== '') layPiece(store, id, place);
     const entry = { lengthChange: length, heldChange: 0, valueChange: costMinor } as const;
     appendBooking(store, { fabricSeq, projectSeq: null, stage: null, note: '', on }, [

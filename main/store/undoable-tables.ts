@@ -19,6 +19,7 @@ export const UNDOABLE_TABLES = [
   'cut_step',
   'fabric_price',
   'piece_place',
+  'stash_search',
   'piece_print',
   'need_choice',
   'shopping_line',

@@ -10,6 +10,7 @@ import { projectChannels } from './projects';
 import { shoppingChannels } from './shopping';
 import { stashChannels } from './stash';
 import { stashInsightChannels } from './stash-insight';
+import { stashSearchChannels } from './stash-searches';
 import { stashTableChannels } from './stash-table';
 import { tripChannels } from './trips';
 import { shellChannels, workshopChannels } from './workshop';
@@ -24,6 +25,7 @@ export const storeChannels = {
   ...calculationChannels,
   ...stashChannels,
   ...stashInsightChannels,
+  ...stashSearchChannels,
   ...stashTableChannels,
   ...shoppingChannels,
   ...cuttingChannels,

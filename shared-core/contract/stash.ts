@@ -5,7 +5,7 @@ import type { BookingId, ClothPieceId, FabricId, ProjectId, StageId } from '#cor
 import { placePath } from '#core/domain/place';
 import { clothKind, clothLength, clothWidth, fabricDetails, printRuns } from '#core/domain/stash';
 import type { ClothKind, ClothPiece, ClothPrice, Fabric, LedgerEntry } from '#core/domain/stash';
-import { stashFilter, stashOrder } from '#core/domain/stash-filter';
+import { stashFilter, stashGroup, stashGrouping, stashOrder } from '#core/domain/stash-filter';
 import { type Page, pageRequest, reads, writes } from './channel';
 import type { Changed } from './projects';
 
@@ -16,6 +16,13 @@ export interface FabricGlance {
   readonly areaThere: number;
   readonly areaFree: number;
   readonly valueMinor: number;
+}
+
+/** A group of fabrics: `key` as in `stashGroup`, `name` as it is read, a kind's own word left to the reader. */
+export interface FabricGroup {
+  readonly key: string;
+  readonly name: string;
+  readonly fabrics: number;
 }
 
 /** One step of the ledger with the entries booked in it. */
@@ -87,8 +94,13 @@ export const stashChannels = {
       search: z.string().max(200),
       filter: stashFilter.optional(),
       order: stashOrder.optional(),
+      inGroup: stashGroup.optional(),
       ...pageRequest,
     }),
+  ),
+  /** The groups among what `search` and `filter` find, in the order they are laid out in. */
+  'fabric:groups': reads<readonly FabricGroup[]>()(
+    z.object({ search: z.string().max(200), filter: stashFilter.optional(), by: stashGrouping }),
   ),
   'fabric:open': reads<FabricPage>()(z.object({ fabricId })),
   'fabric:create': writes<Changed & { readonly fabricId: FabricId }>()(z.object({ details: fabricDetails })),

@@ -56,5 +56,8 @@ export type PlaceId = z.infer<typeof placeId>;
 export const stashKindId = z.uuid().brand('StashKindId');
 export type StashKindId = z.infer<typeof stashKindId>;
 
+export const stashSearchId = z.uuid().brand('StashSearchId');
+export type StashSearchId = z.infer<typeof stashSearchId>;
+
 export const shoppingLineId = z.uuid().brand('ShoppingLineId');
 export type ShoppingLineId = z.infer<typeof shoppingLineId>;

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { placeId } from './ids';
+import { calendarDate } from './dates';
+import { placeId, type StashSearchId } from './ids';
 import { clothKind, clothLength, clothWidth, printDirection } from './stash';
 
 /** Rectangles of one size, all of one fabric: `width` runs across the cloth, `length` along it. */
@@ -7,6 +8,19 @@ export const wantedPatch = z
   .object({ width: clothWidth, length: clothLength, count: z.int().min(1).max(100_000) })
   .readonly();
 export type WantedPatch = z.infer<typeof wantedPatch>;
+
+const minor = z.int().min(0).max(100_000_000);
+
+/** What a length of a fabric costs across its width: bought again, or as what is there was paid. Either end may be open. */
+export const wantedPrice = z
+  .object({
+    counted: z.enum(['again', 'paid']),
+    length: clothLength,
+    atLeast: minor.optional(),
+    atMost: minor.optional(),
+  })
+  .readonly();
+export type WantedPrice = z.infer<typeof wantedPrice>;
 
 /** What a fabric must have to be listed; what is absent does not matter. */
 export const stashFilter = z
@@ -19,6 +33,13 @@ export const stashFilter = z
     color: z.string().trim().min(1).max(40).optional(),
     /** A piece with so much free along the selvage. */
     freeAtLeast: clothLength.optional(),
+    /** So much free in all its pieces, as a length of its widest one. */
+    freeInAll: clothLength.optional(),
+    /** Some of it bought on this day or later; what was never bought counts from the day it was written down. */
+    boughtFrom: calendarDate.optional(),
+    /** Some of it bought on this day or earlier. */
+    boughtUntil: calendarDate.optional(),
+    price: wantedPrice.optional(),
     /** One piece from which all of these can be cut in strips across it, none turned. */
     fits: z.array(wantedPatch).min(1).max(20).readonly().optional(),
   })
@@ -27,3 +48,31 @@ export type StashFilter = z.infer<typeof stashFilter>;
 
 export const stashOrder = z.enum(['name', 'newest', 'oldest', 'most-free']);
 export type StashOrder = z.infer<typeof stashOrder>;
+
+/** By what the stash is laid out in groups; a fabric of two colors, or in two places, stands in both groups. */
+export const stashGrouping = z.enum(['place', 'kind', 'color', 'supplier']);
+export type StashGrouping = z.infer<typeof stashGrouping>;
+
+/** One group: the id of its place, its kind, its color word or its supplier; an empty key is the group of those that have none. */
+export const stashGroup = z.object({ by: stashGrouping, key: z.string().max(120) }).readonly();
+export type StashGroup = z.infer<typeof stashGroup>;
+
+/** All that the stash page is asked to show. */
+export const stashSearch = z
+  .object({
+    search: z.string().max(200),
+    filter: stashFilter,
+    order: stashOrder,
+    grouping: stashGrouping.nullable(),
+    view: z.enum(['list', 'shelf']),
+  })
+  .readonly();
+export type StashSearch = z.infer<typeof stashSearch>;
+
+export const searchName = z.string().trim().min(1).max(60);
+
+export interface SavedSearch {
+  readonly id: StashSearchId;
+  readonly name: string;
+  readonly asked: StashSearch;
+}

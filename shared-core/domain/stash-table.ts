@@ -3,7 +3,7 @@ import type { CalendarDate } from '#core/units/calendar-date';
 import type { Length } from '#core/units/length';
 import type { LengthProblem } from '#core/units/length-problem';
 import type { MoneyProblem } from '#core/units/parse-money';
-import type { ClothKind, FabricDetails } from './stash';
+import type { ClothKind, FabricDetails, PrintRuns } from './stash';
 
 /** What a column of a table can say of a fabric and of one piece of it. */
 export const stashColumn = z.enum([
@@ -27,6 +27,7 @@ export const stashColumn = z.enum([
   'piece-length',
   'unit-length',
   'piece-place',
+  'piece-print',
   'cost',
   'bought-on',
 ]);
@@ -56,6 +57,7 @@ export interface PieceToAdd {
   /** Of one of what is told by number, and the place of its own: as of a piece of cloth in the stash. */
   readonly unitLength: Length | null;
   readonly place: string;
+  readonly printRuns: PrintRuns;
   readonly costMinor: number;
   readonly on: CalendarDate;
 }

@@ -59,7 +59,6 @@ export async function pageStops(page: Page): Promise<readonly Stop[]> {
     stage('stage-longarm-to-send', 'Night garden throw', 'longarm'),
     { name: 'days', go: openAt('/days', /Days/) },
     { name: 'stash', go: openAt('/stash', /Stash/) },
-    { name: 'stash-insight', go: openAt('/stash/insight', /Insight/) },
     { name: 'stash-fabric', go: openFabric('Kettle blue') },
     { name: 'shopping', go: openAt('/shopping', /Shopping/) },
     { name: 'workshop', go: openAt('/workshop', /Workshop/) },

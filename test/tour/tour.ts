@@ -4,6 +4,7 @@ import type { Page } from '@playwright/test';
 import { type DevelopedProgram, launchProgram } from '#test/helpers/launch';
 import { projectRoot } from '#test/helpers/project-root';
 import { cuttingStops } from './cutting-stops';
+import { stashStops } from './stash-stops';
 import { dialogStops, pageStops, type Stop } from './stops';
 import { makeSheets } from './sheets';
 
@@ -43,7 +44,7 @@ async function demoWorkshop(program: DevelopedProgram): Promise<void> {
   const { page } = program;
   await page.getByRole('button', { name: 'Look round the demo workshop' }).click();
   await page.getByRole('heading', { level: 1, name: 'Bench' }).waitFor({ timeout: 60_000 });
-  const stops = [...(await pageStops(page)), ...dialogStops, ...cuttingStops].filter(
+  const stops = [...(await pageStops(page)), ...dialogStops, ...cuttingStops, ...stashStops].filter(
     ({ name }) => ONLY === '' || ONLY.split(',').some((wanted) => name.includes(wanted)),
   );
   for (const look of ['light', 'dark'] as const) {

@@ -9,7 +9,8 @@ import { kindsAndPlaces } from './0080-kinds-and-places';
 import { shelfOfFabrics } from './0090-shelf';
 import { printAcross } from './0100-print-across';
 import { firstIn } from './0110-first-in';
-import { shoppingList } from './0120-shopping';
+import { savedSearches } from './0120-saved-searches';
+import { shoppingList } from './0130-shopping';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
@@ -25,6 +26,7 @@ export const migrations: readonly Migration[] = [
   shelfOfFabrics,
   printAcross,
   firstIn,
+  savedSearches,
   shoppingList,
 ];
 

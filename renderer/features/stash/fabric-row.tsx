@@ -1,5 +1,6 @@
 import { Link, useSearchParams } from 'react-router';
 import type { FabricGlance } from '#core/contract/stash';
+import type { StashGroup, StashSearch } from '#core/domain/stash-filter';
 import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
 import { useRead } from '#renderer/bridge/query';
@@ -7,23 +8,30 @@ import { useDisplay } from '#renderer/ui/display';
 import { Typeset } from '#renderer/ui/typeset';
 import { ClothSample } from './cloth-sample';
 import { freeWords, overbookedWords, stockWords, thereOf } from './cloth-words';
-import type { StashQuery } from './stash-query';
 import styles from './stash.module.css';
 
 /** How many fabrics are fetched at once, as the list is scrolled to them. */
 export const LINES_AT_ONCE = 100;
 
 interface FabricAtProps {
-  readonly query: StashQuery;
-  /** Its place in what was found, from 0. */
+  readonly query: StashSearch;
+  /** The group it is listed in, where there are groups. */
+  readonly group: StashGroup | null;
+  /** Its place in what was found, or in its group, from 0. */
   readonly index: number;
 }
 
 /** The fabric at a place of what was found; those around it are fetched together with it. */
-export function useFabricAt({ query, index }: FabricAtProps): FabricGlance | undefined {
+export function useFabricAt({ query, group, index }: FabricAtProps): FabricGlance | undefined {
   const offset = index - (index % LINES_AT_ONCE);
-  const lines = useRead('fabric:list', { ...query, offset, limit: LINES_AT_ONCE }, { keepsPrevious: true });
+  const asked = { ...listed(query, group), offset, limit: LINES_AT_ONCE };
+  const lines = useRead('fabric:list', asked, { keepsPrevious: true });
   return lines.value?.items[index - offset];
+}
+
+/** A search as the list is asked: how it is shown is the page's own affair. */
+export function listed({ search, filter, order }: StashSearch, group: StashGroup | null) {
+  return { search, filter, order, ...(group === null ? {} : { inGroup: group }) };
 }
 
 /** One line of the list. */

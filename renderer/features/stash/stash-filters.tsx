@@ -1,12 +1,14 @@
 import { clothKind, type ClothKind, type PrintDirection } from '#core/domain/stash';
-import type { StashOrder } from '#core/domain/stash-filter';
+import type { StashGrouping, StashOrder, StashSearch } from '#core/domain/stash-filter';
 import { useRead } from '#renderer/bridge/query';
 import { Button } from '#renderer/ui/button';
 import { type Option, Select } from '#renderer/ui/choice';
+import { DateField } from '#renderer/ui/date-field';
 import { LengthField } from '#renderer/ui/length-field';
 import { TextField } from '#renderer/ui/text-field';
 import { KIND_WORDS } from './cloth-words';
-import { isFiltered, type StashQuery, withFilter } from './stash-query';
+import { PriceFilter } from './price-filter';
+import { isFiltered, withFilter } from './stash-query';
 import styles from './stash.module.css';
 import { WantedField } from './wanted-field';
 
@@ -29,9 +31,17 @@ const ORDERS: readonly Option<StashOrder>[] = [
   { value: 'most-free', words: 'Most free first' },
 ];
 
+const GROUPINGS: readonly Option<StashGrouping | ''>[] = [
+  { value: '', words: 'All in one' },
+  { value: 'place', words: 'By place' },
+  { value: 'kind', words: 'By kind' },
+  { value: 'color', words: 'By color' },
+  { value: 'supplier', words: 'By shop' },
+];
+
 interface StashFiltersProps {
-  readonly query: StashQuery;
-  readonly onChange: (query: StashQuery) => void;
+  readonly query: StashSearch;
+  readonly onChange: (query: StashSearch) => void;
 }
 
 /** What a fabric must have to be listed, and in which order. */
@@ -72,18 +82,44 @@ export function StashFilters({ query, onChange }: StashFiltersProps) {
         onChange={(color) => set('color', color.trim() === '' ? undefined : color)}
       />
       <LengthField
-        label="Free, at least"
+        label="Free in one piece"
         isOptional
         value={filter.freeAtLeast ?? null}
         minimum={1}
         onCommit={(length) => set('freeAtLeast', length ?? undefined)}
       />
+      <LengthField
+        label="Free in all"
+        isOptional
+        value={filter.freeInAll ?? null}
+        minimum={1}
+        onCommit={(length) => set('freeInAll', length ?? undefined)}
+      />
       <WantedField value={filter.fits ?? null} onCommit={(fits) => set('fits', fits ?? undefined)} />
+      <DateField
+        label="Bought from"
+        isOptional
+        value={filter.boughtFrom ?? null}
+        onChange={(date) => set('boughtFrom', date ?? undefined)}
+      />
+      <DateField
+        label="Bought until"
+        isOptional
+        value={filter.boughtUntil ?? null}
+        onChange={(date) => set('boughtUntil', date ?? undefined)}
+      />
+      <PriceFilter value={filter.price} onChange={(price) => set('price', price)} />
       <Select
         label="In order"
         value={order}
         options={ORDERS}
         onChange={(chosen) => onChange({ ...query, order: chosen })}
+      />
+      <Select
+        label="In groups"
+        value={query.grouping ?? ''}
+        options={GROUPINGS}
+        onChange={(by) => onChange({ ...query, grouping: by === '' ? null : by })}
       />
       {isFiltered(filter) && (
         <div className={styles['clear']}>

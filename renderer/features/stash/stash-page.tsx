@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { useSearchParams } from 'react-router';
+import type { StashSearch } from '#core/domain/stash-filter';
 import { useRead } from '#renderer/bridge/query';
 import { Button, ButtonLink } from '#renderer/ui/button';
 import { Choice } from '#renderer/ui/choice';
@@ -9,13 +10,12 @@ import { Page } from '#renderer/ui/page';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { TextField } from '#renderer/ui/text-field';
 import { AddFabricDialog } from './add-fabric-dialog';
-import { LINES_AT_ONCE } from './fabric-row';
-import { FabricList, FabricShelf } from './found-fabrics';
+import { LINES_AT_ONCE, listed } from './fabric-row';
+import { FoundFabrics } from './found-fabrics';
+import { SavedSearches } from './saved-searches';
 import { StashFilters } from './stash-filters';
-import { isFiltered, paramsOfQuery, queryOfParams, type StashQuery } from './stash-query';
+import { isFiltered, paramsOfQuery, queryOfParams } from './stash-query';
 import styles from './stash.module.css';
-
-type View = 'list' | 'shelf';
 
 const VIEWS = [
   { value: 'list', words: 'As a list' },
@@ -27,12 +27,11 @@ export function StashPage() {
   const [params, setParams] = useSearchParams();
   // The address follows the fields, not the other way round: it changes too late for the next key.
   const [query, setQuery] = useState(() => queryOfParams(params));
-  const [isNarrowing, setIsNarrowing] = useState(isFiltered(query.filter) || query.order !== 'name');
-  const view: View = params.get('view') === 'shelf' ? 'shelf' : 'list';
+  const [isNarrowing, setIsNarrowing] = useState(isNarrowed(query));
   const { locale } = useDisplay();
   const found = useRead(
     'fabric:list',
-    { ...query, offset: 0, limit: LINES_AT_ONCE },
+    { ...listed(query, null), offset: 0, limit: LINES_AT_ONCE },
     { keepsPrevious: true },
   );
   const total = found.value?.total;
@@ -48,7 +47,7 @@ export function StashPage() {
       { replace: true },
     );
   };
-  const ask = (next: StashQuery) => {
+  const ask = (next: StashSearch) => {
     setQuery(next);
     setAddress(paramsOfQuery(next));
   };
@@ -92,12 +91,20 @@ export function StashPage() {
             </Button>
             <Choice
               label="Shown"
-              value={view}
+              value={query.view}
               options={VIEWS}
-              onChange={(chosen) => setAddress({ view: chosen === 'list' ? null : chosen })}
+              onChange={(view) => ask({ ...query, view })}
             />
           </div>
           {isNarrowing && <StashFilters query={query} onChange={ask} />}
+          <SavedSearches
+            query={query}
+            isAsked={isAsked || isNarrowed(query)}
+            onOpen={(saved) => {
+              ask(saved);
+              setIsNarrowing(isNarrowed(saved));
+            }}
+          />
         </>
       )}
       <ProblemNotice problem={found.problem} />
@@ -110,14 +117,15 @@ export function StashPage() {
         </EmptyState>
       )}
       {total === 0 && isAsked && <NothingFound isFilteredOut={isFiltered(query.filter)} />}
-      {view === 'shelf' ? (
-        <FabricShelf query={query} total={total ?? 0} />
-      ) : (
-        <FabricList query={query} total={total ?? 0} />
-      )}
+      <FoundFabrics query={query} total={total ?? 0} />
       {params.has('new') && <AddFabricDialog onClose={() => setAddress({ new: null })} />}
     </Page>
   );
+}
+
+/** Whether the fields that narrow it down say anything. */
+function isNarrowed({ filter, order, grouping }: StashSearch): boolean {
+  return isFiltered(filter) || order !== 'name' || grouping !== null;
 }
 
 function NothingFound({ isFilteredOut }: { readonly isFilteredOut: boolean }) {

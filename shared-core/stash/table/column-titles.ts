@@ -22,6 +22,7 @@ const TITLES: Readonly<Record<StashColumn, readonly [string, ...string[]]>> = {
   'piece-length': ['Piece length', 'length', 'along'],
   'unit-length': ['Length of one', 'length each'],
   'piece-place': ['Piece lies', 'piece place'],
+  'piece-print': ['Print lies', 'print of the piece'],
   cost: ['Cost', 'price', 'paid', 'what it cost', 'value'],
   'bought-on': ['Bought on', 'date', 'bought', 'purchased', 'date bought', 'purchase date'],
 };

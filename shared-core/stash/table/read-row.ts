@@ -1,4 +1,4 @@
-import { clothKind, clothWidth, type FabricDetails, printDirection } from '#core/domain/stash';
+import { clothKind, clothWidth, type FabricDetails, printDirection, printRuns } from '#core/domain/stash';
 import { placeNames, placePathOf } from '#core/domain/place';
 import type { CellProblem, PieceToAdd, StashColumn, StashRow } from '#core/domain/stash-table';
 import type { Result } from '#core/result';
@@ -112,9 +112,11 @@ function readPiece(
   const kindName = cell('kind-name', '', readText(60));
   const unitLength = cell('unit-length', null, own);
   const place = placePathOf(placeNames(cell('piece-place', '', readText(120))));
+  const runs = cell('piece-print', 'along', readChoice(printRuns.options, {}));
   const costMinor = cell('cost', 0, readCost(currency, MOST_COST));
   const on = cell('bought-on', today, readDay);
-  if (length !== null) return { kind, kindName, width, length, unitLength, place, costMinor, on };
+  if (length !== null)
+    return { kind, kindName, width, length, unitLength, place, printRuns: runs, costMinor, on };
   // A size that could not be read is told already; a width or a cost alone is half a piece.
   if (says('size') || says('piece-length')) return null;
   return says('piece-width') || says('cost') ? 'half' : null;

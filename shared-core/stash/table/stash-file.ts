@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { clothKind, printDirection } from '#core/domain/stash';
+import { clothKind, printDirection, printRuns } from '#core/domain/stash';
 import type { StashColumn } from '#core/domain/stash-table';
 import { formatMoneyForEditing } from '#core/units/format-money';
 import { type CurrencyCode, moneyFromMinor } from '#core/units/money';
@@ -21,6 +21,7 @@ const piece = z
       .nullable()
       .describe('Of one, for what is told by number, such as strips; null for cloth.'),
     place: short.describe('Where it lies, if not with the rest of its fabric.'),
+    printRuns: z.enum(printRuns.options).describe('Whether its print runs along it or across it.'),
     cost: z
       .string()
       .max(80)
@@ -75,6 +76,7 @@ export function toStashFile(items: readonly StashItem[], currency: CurrencyCode)
           length: exactLength(one.length),
           unitLength: one.unitLength === null ? null : exactLength(one.unitLength),
           place: one.place,
+          printRuns: one.printRuns,
           cost: formatMoneyForEditing(moneyFromMinor(one.costMinor, currency)),
           boughtOn: one.on,
         })),
@@ -114,6 +116,7 @@ export function* stashFileLines(
         ['piece-length', one.length],
         ['unit-length', one.unitLength ?? ''],
         ['piece-place', one.place],
+        ['piece-print', one.printRuns],
         ['cost', one.cost],
         ['bought-on', one.boughtOn],
       ]);

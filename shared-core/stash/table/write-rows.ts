@@ -68,6 +68,7 @@ function cellsOf(
     'piece-length': piece === null ? '' : exactLength(piece.length),
     'unit-length': unitLength === null ? '' : exactLength(unitLength),
     'piece-place': piece?.place ?? '',
+    'piece-print': piece?.printRuns ?? '',
     cost: piece === null ? '' : formatMoneyForEditing(moneyFromMinor(piece.costMinor, currency)),
     'bought-on': piece?.on ?? '',
   };

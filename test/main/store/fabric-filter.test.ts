@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { StashFilter, StashOrder } from '#core/domain/stash-filter';
 import type { ClothKind } from '#core/domain/stash';
+import { calendarDate, type CalendarDate } from '#core/units/calendar-date';
 import { addProject, fabricDetails, inches, openWorkshop, TODAY } from '#test/helpers/workshop';
 
 type Details = Parameters<typeof fabricDetails>[0];
@@ -10,6 +11,8 @@ interface Bought {
   readonly size?: readonly [number, number];
   readonly unit?: number;
   readonly place?: string;
+  readonly costMinor?: number;
+  readonly on?: CalendarDate;
 }
 
 function shelf() {
@@ -18,10 +21,10 @@ function shelf() {
     const { fabricId } = workshop.get('fabric:create', {
       details: fabricDetails({ name, print: '', colorWords: '', place: '', ...changes }),
     });
-    const { kind = 'yardage', size = [42, 36], unit, place = '' } = bought;
+    const { kind = 'yardage', size = [42, 36], unit, place = '', costMinor = 100, on = TODAY } = bought;
     const { pieceId } = workshop.get('ledger:buy', {
       ...{ fabricId, kind, size: { width: inches(size[0]), length: inches(size[1]) }, place },
-      ...{ unitLength: unit === undefined ? null : inches(unit), costMinor: 100, on: TODAY, note: '' },
+      ...{ unitLength: unit === undefined ? null : inches(unit), costMinor, on, note: '' },
     });
     return { fabricId, pieceId };
   };
@@ -170,4 +173,54 @@ test('the shelf that is filtered says what the ledger and the fabrics say, after
       longest_free: piece!.there - piece!.held,
     });
   }
+});
+
+describe('narrowing the stash down by money and by time', () => {
+  const yard = inches(36);
+  const on = (day: string) => ({ on: calendarDate(day) });
+
+  test('by when it was bought: any of it from a day on, or until one; what never was, by when it was written down', () => {
+    const { add, found, workshop } = shelf();
+    add('Old', on('2020-05-01'));
+    const { fabricId } = add('Both', on('2020-05-01'));
+    const size = { width: inches(42), length: yard };
+    workshop.get('ledger:buy', {
+      ...{ fabricId, kind: 'yardage', size, costMinor: 1, note: '' },
+      ...on('2026-05-01'),
+    });
+    workshop.get('fabric:create', { details: fabricDetails({ name: 'Only written down' }) });
+    expect(found({ boughtUntil: calendarDate('2020-05-01') })).toEqual(['Both', 'Old']);
+    expect(found({ boughtUntil: calendarDate('2020-04-30') })).toEqual([]);
+    expect(found({ boughtFrom: calendarDate('2026-05-01') })).toEqual(['Both', 'Only written down']);
+    workshop.get('change:undo', {});
+    workshop.get('change:undo', {});
+    expect(found({ boughtFrom: calendarDate('2026-05-01') })).toEqual([]);
+  });
+
+  test('by what a length of it costs: bought again at the maker’s own price or the last one paid, or as it was paid', () => {
+    const { add, found, workshop } = shelf();
+    add('Ten a yard', { costMinor: 1_000 });
+    const { fabricId } = add('Was cheap', { costMinor: 400 });
+    const price = (counted: 'again' | 'paid', atLeast: number, atMost: number): StashFilter => ({
+      price: { counted, length: yard, atLeast, atMost },
+    });
+    expect(found(price('again', 500, 1_000))).toEqual(['Ten a yard']);
+    workshop.get('fabric:set-price', { fabricId, price: { minor: 1_800, length: inches(72) } });
+    expect(found(price('again', 500, 1_000))).toEqual(['Ten a yard', 'Was cheap']);
+    expect(found(price('paid', 400, 400))).toEqual(['Was cheap']);
+    expect(found({ price: { counted: 'again', length: yard, atMost: 899 } })).toEqual([]);
+    expect(found({ price: { counted: 'again', length: yard, atLeast: 901 } })).toEqual(['Ten a yard']);
+  });
+
+  test('by what is free in all pieces together, as a length of the widest', () => {
+    const { add, found, workshop } = shelf();
+    const { fabricId } = add('In two', { size: [42, 18] });
+    expect(found({ freeInAll: inches(18) })).toEqual(['In two']);
+    expect(found({ freeInAll: yard })).toEqual([]);
+    workshop.get('ledger:buy', {
+      ...{ fabricId, kind: 'leftover', size: { width: inches(21), length: yard }, costMinor: 0 },
+      ...{ on: TODAY, note: '' },
+    });
+    expect(found({ freeInAll: yard })).toEqual(['In two']);
+  });
 });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type ClothKind, clothKind, printDirection } from '#core/domain/stash';
+import { type ClothKind, clothKind, printDirection, printRuns } from '#core/domain/stash';
 import { addDays } from '#core/units/calendar-date';
 import { lengthFromUnits } from '#core/units/length';
 import { chosenFile, exported } from '#test/helpers/stash-tables';
@@ -37,6 +37,7 @@ const piece = fc.record({
   length,
   isPack: fc.boolean(),
   place: fc.constantFrom('', 'Shelf 2', 'Room, bin 3'),
+  runs: fc.constantFrom(...printRuns.options),
   costMinor: fc.nat(9_999_999),
   on: fc.nat(9_000).map((days) => addDays(TODAY, 0 - days)),
 });
@@ -62,7 +63,7 @@ type Stash = readonly (typeof fabric extends fc.Arbitrary<infer One> ? One : nev
 function fill(workshop: TestWorkshop, stash: Stash): void {
   for (const { details, pieces } of stash) {
     const { fabricId } = workshop.get('fabric:create', { details });
-    for (const { width, length: long, isPack, kindName, ...rest } of pieces) {
+    for (const { width, length: long, isPack, kindName, runs, ...rest } of pieces) {
       const kindId = kindName === '' ? null : keptKind(workshop, rest.kind, kindName);
       const { pieceId } = workshop.get('ledger:buy', {
         fabricId,
@@ -72,6 +73,7 @@ function fill(workshop: TestWorkshop, stash: Stash): void {
         note: '',
         ...rest,
       });
+      workshop.get('piece:set-print', { pieceId, runs });
       // Some are cut or counted down to the last hair.
       if (long % 3 === 0)
         workshop.get('ledger:count', { pieceId, there: lengthFromUnits(long % 200), on: TODAY, note: '' });
@@ -93,8 +95,8 @@ function stashOf({ get }: TestWorkshop): readonly string[] {
     .map(({ fabric: { id: _id, photoId: _photo, createdAt: _at, ...details }, pieces }) =>
       JSON.stringify([
         details,
-        pieces.map(({ kind, kindId, unitLength, place, width, there, valueMinor }) => [
-          ...[kind, kindId === null ? '' : kindNames.get(kindId), unitLength, place],
+        pieces.map(({ kind, kindId, unitLength, place, printRuns: lies, width, there, valueMinor }) => [
+          ...[kind, kindId === null ? '' : kindNames.get(kindId), unitLength, place, lies],
           ...[width, there, valueMinor],
         ]),
       ]),

@@ -1,15 +1,26 @@
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { addProject, createStoreAt, openWorkshop, temporaryFolder } from '#test/helpers/workshop';
+import { createStoreAt, openWorkshop, temporaryFolder } from '#test/helpers/workshop';
 
-test('a workshop of the step before has an empty list of its own, which can be written on and undone', () => {
+const id = (last: string) => `00000000-0000-4000-8000-0000000000${last}`;
+
+test('a stash from before has no saved searches, is found in groups at once, and keeps the first search it is given', () => {
   const file = path.join(temporaryFolder(), 'workshop.sqlite');
-  createStoreAt(110, file).close();
-  const workshop = openWorkshop(file);
-  const { projectId } = addProject(workshop);
-  const details = { words: 'Thread', howMuch: '2 spools', supplier: '', projectId };
-  workshop.get('shopping:keep', { lineId: null, details });
-  expect(workshop.get('shopping:list', {}).own).toMatchObject([{ ...details, projectName: 'Autumn ring' }]);
-  workshop.get('change:undo', {});
-  expect(workshop.get('shopping:list', {}).own).toEqual([]);
+  const older = createStoreAt(110, file);
+  older.exec(`
+    INSERT INTO change_log (seq, id, words, made_at, is_undone) VALUES (1, '${id('aa')}', 'Added it', 1, 0);
+    UPDATE current_change SET change_seq = 1;
+    INSERT INTO fabric (seq, id, name, print, color_words, fiber, direction, width, is_washed, supplier, swatch, notes, created_at)
+      VALUES (1, '${id('f1')}', 'Rust', '', 'warm brown', '', 'any', 341376, 0, 'A market', '#a0522d', '', 1);
+    UPDATE current_change SET change_seq = NULL;
+  `);
+  older.close();
+  const { get } = openWorkshop(file);
+  expect(get('search:list', {})).toEqual([]);
+  const groups = (by: 'color' | 'supplier') => get('fabric:groups', { search: '', by });
+  expect(groups('color')).toEqual([{ key: 'brown', name: 'brown', fabrics: 1 }]);
+  expect(groups('supplier')).toEqual([{ key: 'A market', name: 'A market', fabrics: 1 }]);
+  const asked = { search: 'rust', filter: {}, order: 'name', grouping: null, view: 'list' } as const;
+  get('search:save', { name: 'Rusts', asked });
+  expect(get('search:list', {})).toMatchObject([{ name: 'Rusts', asked }]);
 });

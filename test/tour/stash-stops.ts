@@ -1,0 +1,49 @@
+import type { Page } from '@playwright/test';
+import { askStore } from '#test/helpers/ask-store';
+import { closeDialog, openAt, type Stop } from './stops';
+
+/** The stash in its other looks, and the pages round it. */
+export const stashStops: readonly Stop[] = [
+  { name: 'stash-insight', go: openAt('/stash/insight', /Insight/) },
+  { name: 'stash-bring-in', go: openAt('/stash/bring-in', /./) },
+  { name: 'stash-take-out', go: openAt('/stash/take-out', /./) },
+  { name: 'stash-kinds', go: openAt('/stash/kinds', /Kinds/) },
+  { name: 'stash-places', go: openAt('/stash/places', /Places/) },
+  { name: 'stash-pictures', go: openStashAfresh('/stash?view=shelf') },
+  { name: 'stash-filters', go: openStashAfresh('/stash?by=color') },
+  { name: 'stash-pictures-in-groups', go: openStashAfresh('/stash?view=shelf&by=place') },
+  {
+    name: 'stash-saved',
+    go: async (page) => {
+      await saveSearch(page, 'Greens for borders');
+      await saveSearch(page, 'Long enough for a binding, from the Saltmarsh cloth market');
+      await openStashAfresh('/stash?search=green')(page);
+    },
+    leave: async (page) => {
+      await page.keyboard.press('Control+z');
+      await page.keyboard.press('Control+z');
+    },
+  },
+  {
+    name: 'dialog-save-search',
+    go: async (page) => {
+      await openStashAfresh('/stash?search=green')(page);
+      await page.getByRole('button', { name: 'Save this search' }).click();
+      await page.getByRole('dialog').waitFor();
+    },
+    leave: closeDialog,
+  },
+];
+
+/** The stash reads its address when it is opened, not while it is open. */
+function openStashAfresh(hash: string) {
+  return async (page: Page) => {
+    await openAt('/workshop', /Workshop/)(page);
+    await openAt(hash, /Stash/)(page);
+  };
+}
+
+async function saveSearch(page: Page, name: string): Promise<void> {
+  const asked = { search: 'green', filter: {}, order: 'name', grouping: null, view: 'shelf' } as const;
+  await askStore(page, 'search:save', { name, asked });
+}
