@@ -11,6 +11,7 @@ import { printAcross } from './0100-print-across';
 import { firstIn } from './0110-first-in';
 import { savedSearches } from './0120-saved-searches';
 import { ownEstimates } from './0130-own-estimates';
+import { shoppingList } from './0140-shopping';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
@@ -28,6 +29,7 @@ export const migrations: readonly Migration[] = [
   firstIn,
   savedSearches,
   ownEstimates,
+  shoppingList,
 ];
 
 /** The format this program writes; a file beyond it is refused untouched. */
