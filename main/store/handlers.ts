@@ -28,6 +28,9 @@ import { addPlace, deletePlace, lieInPlace, listPlaces, movePlace, renamePlace }
 import { restoreBackup } from './restore';
 import { insightOfStash } from './stash-insight';
 import { deleteSearch, listSearches, renameSearch, saveSearch } from './stash-searches';
+import { chooseForNeed, keepShoppingLine, listShopping, removeShoppingLine } from './shopping';
+import { buyFromList } from './shopping-buy';
+import { fitsOfNeed, setAsideForNeed } from './shopping-fits';
 import { bringTableIn, previewTable } from './stash-import';
 import { standAt } from './stand-at';
 import { followPlan, foreseePlan } from './follow-plan';
@@ -141,6 +144,13 @@ export const storeHandlers: StoreHandlers = {
   'search:rename': ({ store }, input) => renameSearch(store, input),
   'search:delete': ({ store }, input) => deleteSearch(store, input),
   'stash:insight': ({ store }) => success(insightOfStash(store)),
+  'shopping:list': ({ store }) => success(listShopping(store)),
+  'shopping:choose': ({ store }, input) => chooseForNeed(store, input),
+  'shopping:fits': ({ store }, input) => fitsOfNeed(store, input),
+  'shopping:set-aside': ({ store }, input) => setAsideForNeed(store, input),
+  'shopping:keep': ({ store }, input) => keepShoppingLine(store, input),
+  'shopping:remove': ({ store }, input) => removeShoppingLine(store, input),
+  'shopping:buy': ({ store }, input) => buyFromList(store, input),
   'table:read': (context, input) => previewTable(context, input),
   'table:bring-in': (context, input) => bringTableIn(context, input),
   'cutting:open': ({ store }, input) => openCuttingPlan(store, input),

@@ -21,6 +21,8 @@ export const UNDOABLE_TABLES = [
   'piece_place',
   'stash_search',
   'piece_print',
+  'need_choice',
+  'shopping_line',
 ] as const;
 
 export type UndoableTable = (typeof UNDOABLE_TABLES)[number];

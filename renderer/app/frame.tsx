@@ -17,6 +17,7 @@ const PLACES: readonly { readonly to: string; readonly words: string }[] = [
   { to: '/days', words: 'Days' },
   { to: '/out', words: 'Out' },
   { to: '/stash', words: 'Stash' },
+  { to: '/shopping', words: 'Shopping' },
   { to: '/workshop', words: 'Workshop' },
 ];
 

@@ -14,6 +14,7 @@ const KEYS: readonly (readonly [string, string])[] = [
   [`${COMMAND} 4`, 'Out'],
   [`${COMMAND} 5`, 'Stash'],
   [`${COMMAND} 6`, 'Workshop'],
+  [`${COMMAND} 7`, 'Shopping'],
   [`${COMMAND} N`, 'Begin a piece'],
   [`${COMMAND} Shift N`, 'New fabric'],
   ['Alt ↑ and Alt ↓', 'Move a stage earlier or later'],

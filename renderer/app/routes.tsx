@@ -59,6 +59,9 @@ const KindsPage = lazy(async () => ({
 const InsightPage = lazy(async () => ({
   default: (await import('#renderer/features/stash/insight-page')).InsightPage,
 }));
+const ShoppingPage = lazy(async () => ({
+  default: (await import('#renderer/features/stash/shopping-page')).ShoppingPage,
+}));
 const FabricPage = lazy(async () => ({
   default: (await import('#renderer/features/stash/fabric-page')).FabricPage,
 }));
@@ -108,6 +111,7 @@ const pages: readonly RouteObject[] = [
   { path: 'stash/kinds', element: <KindsPage /> },
   { path: 'stash/insight', element: <InsightPage /> },
   { path: 'stash/:fabricId', element: <OfFabric>{(id) => <FabricPage key={id} fabricId={id} />}</OfFabric> },
+  { path: 'shopping', element: <ShoppingPage /> },
   { path: 'workshop', element: <WorkshopPage /> },
   { path: '*', element: <NotFoundPage /> },
 ];

@@ -45,6 +45,7 @@ const PLACES: Readonly<Record<string, string>> = {
   'go-days': '/days',
   'go-out': '/out',
   'go-stash': '/stash',
+  'go-shopping': '/shopping',
   'go-workshop': '/workshop',
   'new-project': '/projects/new',
   'new-fabric': '/stash?new',

@@ -112,7 +112,7 @@ interface RestsProps {
   readonly tree: CutTree;
   readonly frame: ClothFrame;
   readonly swatch: string | null;
-  readonly sizeOf: (units: number) => string;
+  readonly sizeOf: (one: Leftover) => string;
 }
 
 /** Margins and scraps, and the leftovers worth keeping with their sizes. */
@@ -142,7 +142,6 @@ export function Rests({ tree, frame, swatch, sizeOf }: RestsProps) {
       />
       {leftoversOf(tree).map((one, index) => {
         const { x, y, width, height } = rect(one);
-        const words = `${sizeOf(one.width)} × ${sizeOf(one.length)}`;
         const isUpright = width < 110;
         const hasWords = Math.max(width, height) >= 110 && Math.min(width, height) >= 16;
         const [cx, cy] = [x + width / 2, y + height / 2];
@@ -160,7 +159,7 @@ export function Rests({ tree, frame, swatch, sizeOf }: RestsProps) {
                 className={styles['keep']}
                 transform={isUpright ? `rotate(-90 ${String(cx)} ${String(cy)})` : undefined}
               >
-                keep {words}
+                keep {sizeOf(one)}
               </text>
             )}
           </g>

@@ -6,6 +6,7 @@ import type { OrderedCut } from '#core/cutting/cutting-job';
 import type { PrintRuns } from '#core/domain/stash';
 import { formatLength } from '#core/units/format-length';
 import { lengthFromUnits } from '#core/units/length';
+import { sizeWords } from '#renderer/text/cut-words';
 import { frameCloth, type LayoutPatch } from './cut-layout-frame';
 import { Break, Cuts, PrintArrow, Rests, StepNumbers } from './cut-layout-parts';
 import { Patches } from './cut-layout-patches';
@@ -92,7 +93,7 @@ export function CutLayout(props: CutLayoutProps) {
           aria-hidden="true"
           onMouseMove={isStill ? undefined : hearMouse}
         >
-          <Rests tree={tree} frame={frame} swatch={props.swatch} sizeOf={size} />
+          <Rests tree={tree} frame={frame} swatch={props.swatch} sizeOf={(one) => sizeWords(one, display)} />
           <Patches
             {...{ placed, frame, patchAt, spotlight, current }}
             swatch={props.swatch}

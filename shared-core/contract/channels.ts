@@ -7,6 +7,7 @@ import type { Problem } from './problem';
 import { cuttingChannels } from './cutting';
 import { dateChannels } from './dates';
 import { projectChannels } from './projects';
+import { shoppingChannels } from './shopping';
 import { stashChannels } from './stash';
 import { stashInsightChannels } from './stash-insight';
 import { stashSearchChannels } from './stash-searches';
@@ -26,6 +27,7 @@ export const storeChannels = {
   ...stashInsightChannels,
   ...stashSearchChannels,
   ...stashTableChannels,
+  ...shoppingChannels,
   ...cuttingChannels,
   ...placeChannels,
   ...dateChannels,

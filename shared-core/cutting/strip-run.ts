@@ -37,9 +37,12 @@ export function stripRun(
   const types = Array.from(problem.patches.keys()).filter((type) => problem.patches[type]!.copies > 0);
   const patches = types.map((type) => problem.patches[type]!);
   let best: FoundLayout | undefined;
-  let bound = lengthBound(problem);
+  const least = lengthBound(problem);
+  const grid = searchGrid(patches, problem.stripWidth, least * 2);
+  const isExact = isExactGrid(patches, grid);
+  // Every length that a layout can have is a sum of sizes, so it is whole steps of what these have in common.
+  let bound = isExact ? Math.ceil(least / grid.y) * grid.y : least;
   let hasNews = false;
-  const grid = searchGrid(patches, problem.stripWidth, bound * 2);
   const news: SearchNews = {
     layout(_height, found) {
       const tree = renumberPatches(found, types);
@@ -49,7 +52,7 @@ export function stripRun(
       hasNews = true;
     },
     bound(height) {
-      if (!isExactGrid(patches, grid) || height * grid.y <= bound) return;
+      if (!isExact || height * grid.y <= bound) return;
       bound = height * grid.y;
       hasNews = true;
     },

@@ -49,6 +49,7 @@ export type ParcelId = z.infer<typeof parcelId>;
 
 export const workId = z.uuid().brand('WorkId');
 export type WorkId = z.infer<typeof workId>;
+
 export const placeId = z.uuid().brand('PlaceId');
 export type PlaceId = z.infer<typeof placeId>;
 
@@ -57,3 +58,6 @@ export type StashKindId = z.infer<typeof stashKindId>;
 
 export const stashSearchId = z.uuid().brand('StashSearchId');
 export type StashSearchId = z.infer<typeof stashSearchId>;
+
+export const shoppingLineId = z.uuid().brand('ShoppingLineId');
+export type ShoppingLineId = z.infer<typeof shoppingLineId>;

@@ -42,6 +42,43 @@ test('patches kept with a project are planned in a thread of its own, as they ar
   await close();
 });
 
+test('what is asked may change while the planner searches, and what no cloth can give is named with what would help', async () => {
+  const { page, close } = await launchProgram();
+  const { projectId } = await fillCuttingNotebook(page);
+  await openPlan(page, projectId);
+  const plan = page.getByRole('region', { name: 'The plan' });
+  const button = (name: string) => page.getByRole('button', { name });
+  const add = async (across: string, along: string, count: string, mayTurn: boolean) => {
+    await button('Add patches by hand').click();
+    const dialog = page.getByRole('dialog');
+    await dialog.getByRole('textbox', { name: 'Across the cloth' }).fill(across);
+    await dialog.getByRole('textbox', { name: 'Along the cloth' }).fill(along);
+    await dialog.getByRole('textbox', { name: 'How many' }).fill(count);
+    if (!mayTurn) await dialog.getByRole('checkbox', { name: 'They may be turned' }).uncheck();
+    await dialog.getByRole('button', { name: 'Add them' }).click();
+    await expect(dialog).toBeHidden();
+  };
+  await add('4 3/8', '5 7/8', '23', true);
+  await expect(plan.getByText(/148 patches/).first()).toBeVisible();
+  await button('Search 10 seconds more').click();
+  // Ten seconds are allowed; what is changed meanwhile is planned at once.
+  await add('50', '20', '1', false);
+  const cannot = plan.getByRole('note').filter({ hasText: 'Cannot be cut' });
+  await expect(cannot).toContainText(
+    'wider than any of its cloth. Let it be turned, piece it from two or choose cloth',
+  );
+  await button('Search 10 seconds more').click();
+  await button('Table and leftovers').click();
+  await button('Move up: Make few cuts').click();
+  await page.getByRole('textbox', { name: 'Ruler' }).fill('12');
+  await button('Plan with these').click();
+  await expect(plan.getByText(/the ruler is laid down \d+ times/).first()).toBeVisible();
+  await button('Search 10 seconds more').click();
+  await button('That will do').click();
+  await expect(plan.getByText(/^Searched for/)).toBeVisible();
+  await close();
+});
+
 test('from an empty workshop: patches, a plan, cuts booked, leftovers on the shelf, and all of it after a restart', async () => {
   const folder = await mkdtemp(path.join(os.tmpdir(), 'ringbound-test-'));
   const first = await launchProgram({ workshop: folder });

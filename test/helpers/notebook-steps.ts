@@ -17,7 +17,7 @@ export const stageRow = (page: Page, name: string) =>
 /** Goes to one of the places by the links on the spine. */
 export async function goTo(
   page: Page,
-  place: 'Bench' | 'Projects' | 'Days' | 'Out' | 'Stash' | 'Workshop',
+  place: 'Bench' | 'Projects' | 'Days' | 'Out' | 'Stash' | 'Shopping' | 'Workshop',
 ): Promise<void> {
   await page.getByRole('navigation').getByRole('link', { name: place, exact: true }).click();
   await expect(title(page, place)).toBeVisible();

@@ -13,6 +13,7 @@ export async function makeSheets({ electron, page }: DevelopedProgram, folder: s
     ['project-a4', `/sheets/project/${ring.id}?paper=a4`],
     ['center-template-letter', `/sheets/center-template/${ring.id}?paper=letter`],
     ['cutting-plan-letter', await cuttingSheet(page)],
+    ['shopping-letter', '/sheets/shopping?paper=letter'],
     ['center-template-quarter-a4', `/sheets/center-template/${ring.id}?paper=a4&part=quarter`],
   ] as const;
   for (const [name, sheet] of sheets) {

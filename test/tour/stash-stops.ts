@@ -1,5 +1,4 @@
 import type { Page } from '@playwright/test';
-import { askStore } from '#test/helpers/ask-store';
 import { closeDialog, openAt, type Stop } from './stops';
 
 /** The stash in its other looks, and the pages round it. */
@@ -15,11 +14,11 @@ export const stashStops: readonly Stop[] = [
   {
     name: 'stash-saved',
     go: async (page) => {
-      await saveSearch(page, 'Greens for borders');
-      await saveSearch(page, 'Long enough for a binding, from the Saltmarsh cloth market');
-      await openStashAfresh('/stash?search=green')(page);
+      await saveSearch(page, 'green', 'Greens for borders');
+      await saveSearch(page, 'saltmarsh', 'Long enough for a binding, from the Saltmarsh cloth market');
     },
     leave: async (page) => {
+      await openAt('/workshop', /Workshop/)(page);
       await page.keyboard.press('Control+z');
       await page.keyboard.press('Control+z');
     },
@@ -31,7 +30,10 @@ export const stashStops: readonly Stop[] = [
       await page.getByRole('button', { name: 'Save this search' }).click();
       await page.getByRole('dialog').waitFor();
     },
-    leave: closeDialog,
+    leave: async (page) => {
+      await closeDialog(page);
+      await openAt('/workshop', /Workshop/)(page);
+    },
   },
 ];
 
@@ -43,7 +45,10 @@ function openStashAfresh(hash: string) {
   };
 }
 
-async function saveSearch(page: Page, name: string): Promise<void> {
-  const asked = { search: 'green', filter: {}, order: 'name', grouping: null, view: 'shelf' } as const;
-  await askStore(page, 'search:save', { name, asked });
+async function saveSearch(page: Page, words: string, name: string): Promise<void> {
+  await openStashAfresh(`/stash?search=${words}`)(page);
+  await page.getByRole('button', { name: 'Save this search' }).click();
+  await page.getByRole('dialog').getByRole('textbox', { name: 'Name' }).fill(name);
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name, exact: true }).waitFor();
 }

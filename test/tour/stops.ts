@@ -60,6 +60,7 @@ export async function pageStops(page: Page): Promise<readonly Stop[]> {
     { name: 'days', go: openAt('/days', /Days/) },
     { name: 'stash', go: openAt('/stash', /Stash/) },
     { name: 'stash-fabric', go: openFabric('Kettle blue') },
+    { name: 'shopping', go: openAt('/shopping', /Shopping/) },
     { name: 'workshop', go: openAt('/workshop', /Workshop/) },
   ];
 }
@@ -145,6 +146,27 @@ export const dialogStops: readonly Stop[] = [
     go: async (page) => {
       await openAt('/', /Bench/)(page);
       await page.getByRole('button', { name: 'Write down what is heard' }).first().click();
+      await page.getByRole('dialog').waitFor();
+    },
+    leave: closeDialog,
+  },
+  {
+    name: 'dialog-shopping-fits',
+    go: async (page) => {
+      await openAt('/shopping', /Shopping/)(page);
+      await page
+        .getByRole('button', { name: /^Which cloth fits: Inner binding/ })
+        .first()
+        .click();
+      await page.getByRole('dialog').getByRole('radio').first().waitFor();
+    },
+    leave: closeDialog,
+  },
+  {
+    name: 'dialog-shopping-bought',
+    go: async (page) => {
+      await openAt('/shopping', /Shopping/)(page);
+      await page.getByRole('button', { name: 'Bought' }).first().click();
       await page.getByRole('dialog').waitFor();
     },
     leave: closeDialog,

@@ -28,7 +28,7 @@ async function tour(): Promise<void> {
 async function emptyNotebook({ page }: DevelopedProgram): Promise<void> {
   await page.getByRole('button', { name: 'Begin my notebook' }).waitFor();
   await picture(page, 'empty-opening');
-  for (const place of ['projects', 'projects/new', 'out', 'stash', 'workshop']) {
+  for (const place of ['projects', 'projects/new', 'out', 'stash', 'shopping', 'workshop']) {
     await page.evaluate((to) => {
       window.location.hash = `#/${to}`;
     }, place);

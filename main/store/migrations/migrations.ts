@@ -10,7 +10,8 @@ import { shelfOfFabrics } from './0090-shelf';
 import { printAcross } from './0100-print-across';
 import { firstIn } from './0110-first-in';
 import { savedSearches } from './0120-saved-searches';
-import { ownEstimates } from './0130-own-estimates';
+import { shoppingList } from './0130-shopping';
+import { ownEstimates } from './0140-own-estimates';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
@@ -27,6 +28,7 @@ export const migrations: readonly Migration[] = [
   printAcross,
   firstIn,
   savedSearches,
+  shoppingList,
   ownEstimates,
 ];
 

@@ -68,6 +68,19 @@ function TableOf({ kept, shelf, work, lead, projectName, onPlanAnew, notice }: T
     pieces.reduce((sum, piece) => sum + piece.done.size, 0),
   ];
   const next = pieces.find((piece) => piece.next >= 0 && piece.kept.pieceId !== null);
+  // What can be cut now stands first; where nothing can, it is what has to be bought.
+  const toBuy = plan.purchases.length > 0 && (
+    <>
+      <ProblemNotice problem={buying.problem} />
+      <ToBuy
+        {...{ plan, setup, shelf }}
+        isBusy={buying.isWriting}
+        onBought={(fabric, costMinor) =>
+          void buying.write({ projectId: lead, fabric, costMinor, on: today() })
+        }
+      />
+    </>
+  );
   return (
     <Page
       title="Cut by the plan"
@@ -106,16 +119,7 @@ function TableOf({ kept, shelf, work, lead, projectName, onPlanAnew, notice }: T
         </Notice>
         <PatchKey lines={setup.lines} className={styles['key']} />
         <Unplaced plan={plan} setup={setup} />
-        <ProblemNotice problem={buying.problem} />
-        {plan.purchases.length > 0 && (
-          <ToBuy
-            {...{ plan, setup, shelf }}
-            isBusy={buying.isWriting}
-            onBought={(fabric, costMinor) =>
-              void buying.write({ projectId: lead, fabric, costMinor, on: today() })
-            }
-          />
-        )}
+        {next === undefined && toBuy}
         <ol className={styles['pieces']}>
           {pieces.map((piece) => (
             <TablePiece
@@ -130,6 +134,7 @@ function TableOf({ kept, shelf, work, lead, projectName, onPlanAnew, notice }: T
             />
           ))}
         </ol>
+        {next !== undefined && toBuy}
       </div>
     </Page>
   );

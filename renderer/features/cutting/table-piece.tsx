@@ -58,7 +58,8 @@ export function TablePiece({ piece, setup, shelf, ticking, ...looking }: TablePi
         </h2>
         <p className={shared['quiet']}>
           {cutsWords(piece.plan)}
-          {pieceId === null && '. It has to be bought first; write it down above when you have it.'}
+          {pieceId === null &&
+            '. It has to be bought first; it can be cut once it is written down under “To buy”.'}
         </p>
       </div>
       <StepList

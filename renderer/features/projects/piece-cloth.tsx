@@ -4,6 +4,7 @@ import { formatArea } from '#core/units/format-area';
 import { formatMoney } from '#core/units/format-money';
 import { lengthFromUnits } from '#core/units/length';
 import { moneyFromMinor } from '#core/units/money';
+import { Link } from 'react-router';
 import { useRead } from '#renderer/bridge/query';
 import { useDisplay } from '#renderer/ui/display';
 import { LengthText } from '#renderer/ui/typeset';
@@ -62,6 +63,9 @@ export function PieceCloth({ projectId }: { readonly projectId: ProjectId }) {
           )}
         </ul>
       )}
+      <p>
+        <Link to={`/shopping?project=${projectId}`}>Which cloth fits</Link>
+      </p>
       {lines.length > 0 && <p className={styles['quiet']}>{otherCosts(cloth.cost, money)}</p>}
     </section>
   );

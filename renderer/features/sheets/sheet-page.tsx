@@ -3,6 +3,7 @@ import { useParams, useSearchParams } from 'react-router';
 import { CuttingSheet } from './cutting-sheet';
 import { ProjectSheet } from './project-sheet';
 import { readSheetAddress } from './sheet-address';
+import { ShoppingSheet } from './shopping-sheet';
 import { SheetWords } from './sheet-words';
 import { TemplateSheet } from './template-sheet';
 
@@ -16,6 +17,8 @@ export function SheetPage() {
       return <ProjectSheet {...request} />;
     case 'cutting':
       return <CuttingSheet {...request} />;
+    case 'shopping':
+      return <ShoppingSheet paper={request.paper} />;
     case 'center-template':
       return <TemplateSheet {...request} />;
     default:

@@ -33,6 +33,9 @@ export function StageCloth({ stage }: { readonly stage: Stage }) {
               Plan the cutting
             </ButtonLink>
           )}
+          <ButtonLink isSmall to={`/shopping?project=${stage.projectId}`}>
+            Which cloth fits
+          </ButtonLink>
           <Button isSmall onClick={() => setIsCutting(true)}>
             Book a cut
           </Button>

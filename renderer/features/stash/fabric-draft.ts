@@ -133,10 +133,16 @@ export function purchaseOf(
   fabricId: FabricId,
   today: CalendarDate,
 ): ChannelInput<'ledger:buy'> | null {
+  const bought = boughtPiece(piece, today);
+  return bought === null ? null : { fabricId, ...bought };
+}
+
+/** The same of a piece whose fabric may not be written down yet. */
+export function boughtPiece(piece: PieceDraft, today: CalendarDate) {
   const measured = measuredOf(piece);
   if (measured === null) return null;
   const { kind, kindId, costMinor, on, place, note } = piece;
-  return { fabricId, kind, kindId, ...measured, costMinor: costMinor ?? 0, on: on ?? today, place, note };
+  return { kind, kindId, ...measured, costMinor: costMinor ?? 0, on: on ?? today, place, note };
 }
 
 function measuredOf({ kind, size, count }: PieceDraft) {

@@ -21,6 +21,11 @@ describe('the address of a sheet', () => {
     });
   });
 
+  it('names the shopping list, which is of no project', () => {
+    expect(read('shopping', 'paper=letter')).toEqual({ sheet: 'shopping', paper: 'letter' });
+    expect(read('shopping/more')).toBeNull();
+  });
+
   it('is a whole template on A4 where it says no more', () => {
     expect(read(`center-template/${ID}`)).toMatchObject({ paper: 'a4', part: 'whole' });
   });

@@ -1,0 +1,171 @@
+import type { ChannelInput } from '#core/contract/channels';
+import type { Problem } from '#core/contract/problem';
+import type { Changed } from '#core/contract/projects';
+import type { FabricFit, FitsOfNeed } from '#core/contract/shopping';
+import type { FabricGlance } from '#core/contract/stash';
+import { type ClothKind, clothKind } from '#core/domain/stash';
+import { type Result, success } from '#core/result';
+import { type ClothNeed, needKey } from '#core/stash/shopping/cloth-need';
+import { lengthFor } from '#core/stash/shopping/fill-rows';
+import { type ClothFit, compareFits, fitCloth } from '#core/stash/shopping/fit-cloth';
+import { lengthFromExact } from '#core/units/length';
+import { recordChange } from './changes';
+import { filterConditions } from './fabric-filter';
+import { FABRICS, glancesOf } from './fabric-rows';
+import { searchQuery } from './fabric-search';
+import { habitsInUse } from './habits-in-use';
+import { allRows, type ReadableStore, type Row } from './handles';
+import { shortOfCloth } from './ledger';
+import { appendBooking } from './ledger-append';
+import { findFabric, findPiece, findProject, heldBy, notFound, type PieceRef } from './lookups';
+import { numberOf } from './rows';
+import { keepChoice } from './shopping';
+import { needsOfProjects } from './shopping-needs';
+import { wordsMeant } from './spelling';
+
+/** So many fabrics are tried that are enough, and so many that are not. */
+const TRIED = 60;
+const SHOWN = 40;
+
+/** The fabrics of the stash that serve a need, the best fit first. */
+export function fitsOfNeed(
+  store: ReadableStore,
+  { search, ...named }: ChannelInput<'shopping:fits'>,
+): Result<FitsOfNeed, Problem> {
+  const project = findProject(store, named.projectId);
+  if (!project.ok) return project;
+  const { needs, leftOut } = needsOfProjects(store, habitsInUse(store).fabricWidth);
+  const need = [...needs, ...leftOut].find((one) => needKey(one) === needKey(named));
+  if (need === undefined) return notFound('need');
+  const holds = ownHolds(store, project.value.seq);
+  const tried = glancesOf(store, candidates(store, need, search, project.value.seq)).map((glance) =>
+    tryFabric(need, glance, holds),
+  );
+  const shown = tried.filter(({ takes, isChosen }) => takes.length > 0 || isChosen).toSorted(compareFits);
+  return success({ need, fits: shown.slice(0, SHOWN).map(({ short: _, ...fit }) => fit) });
+}
+
+function tryFabric(
+  need: ClothNeed,
+  { fabric, pieces: all }: FabricGlance,
+  holds: ReadonlyMap<unknown, number>,
+): FabricFit & Pick<ClothFit, 'short'> {
+  const pieces = all.filter(({ kind }) => kindsFor(need.kind).includes(kind));
+  const toTry = pieces
+    .filter(({ unitLength }) => unitLength === null || need.amount.measure === 'thread')
+    .map(({ id, width, there, held }) => {
+      const ownHold = holds.get(id) ?? 0;
+      return { id, width, free: Math.min(there, Math.max(0, there - held) + ownHold), ownHold };
+    });
+  const { verdict, takes, leftOver, short } = fitCloth(need.amount, fabric.direction, toTry);
+  const shortBy = lengthFor(short, fabric.width);
+  return {
+    ...{ fabric, pieces, verdict, takes, leftOver, short },
+    shortBy: shortBy === null ? null : lengthFromExact(shortBy, 'up'),
+    isHeld: takes.some(({ pieceId }) => (holds.get(pieceId) ?? 0) > 0),
+    isChosen: fabric.id === need.fabricId,
+  };
+}
+
+/** What a need may be cut from: batting is no cloth, and a backing may be any. */
+function kindsFor(kind: ClothKind): readonly ClothKind[] {
+  if (kind === 'thread') return ['thread'];
+  if (kind === 'batting' || kind === 'batting-package') return ['batting', 'batting-package'];
+  const noCloth: readonly ClothKind[] = [
+    'batting',
+    'batting-package',
+    'thread',
+    'needles',
+    'notions',
+    'bias-made-up',
+  ];
+  return clothKind.options.filter((one) => !noCloth.includes(one));
+}
+
+/** Fabrics of which one piece is enough, the least free first; those the project holds; and the most free of the others. */
+function candidates(
+  store: ReadableStore,
+  need: ClothNeed,
+  search: string,
+  projectSeq: number,
+): readonly Row[] {
+  const bits = kindsFor(need.kind).reduce((sum, kind) => sum + 2 ** clothKind.options.indexOf(kind), 0);
+  const words = searchQuery(search, '', (word) => wordsMeant(store, word));
+  const matched = {
+    sql:
+      words === null ? '' : 'AND +fabric_seq IN (SELECT rowid FROM fabric_words WHERE fabric_words MATCH ?)',
+    values: words === null ? [] : [words],
+  };
+  const fits = need.amount.measure === 'patches' ? filterConditions({ fits: patchesOf(need) }) : [];
+  const enough = allRows(
+    store,
+    `SELECT fabric_seq FROM shelf WHERE kinds & ? > 0 ${fits.map(({ sql }) => `AND ${sql}`).join(' ')} ${matched.sql}
+    ORDER BY area_free LIMIT ${String(TRIED)}`,
+    ...[bits, ...fits.flatMap(({ values }) => values), ...matched.values],
+  );
+  const most = allRows(
+    store,
+    `SELECT fabric_seq FROM shelf WHERE kinds & ? > 0 ${matched.sql} ORDER BY area_free DESC LIMIT ${String(TRIED)}`,
+    ...[bits, ...matched.values],
+  );
+  const held = allRows(
+    store,
+    `SELECT DISTINCT shelf.fabric_seq FROM piece_hold JOIN cloth_piece ON cloth_piece.seq = piece_seq
+      JOIN shelf ON shelf.fabric_seq = cloth_piece.fabric_seq
+    WHERE project_seq = ? AND held > 0 AND kinds & ? > 0 ${matched.sql.replace('+fabric_seq', 'shelf.fabric_seq')}`,
+    ...[projectSeq, bits, ...matched.values],
+  );
+  const seqs = [...enough, ...most, ...held].map((row) => numberOf(row, 'fabric_seq'));
+  return allRows(store, `${FABRICS} WHERE seq IN (SELECT value FROM json_each(?))`, JSON.stringify(seqs));
+}
+
+/** As the search for cloth that is big enough asks; what may turn is asked as it lies. */
+function patchesOf({ amount }: ClothNeed): Parameters<typeof filterConditions>[0]['fits'] {
+  if (amount.measure !== 'patches' || amount.patches.length === 0) return undefined;
+  return amount.patches.map(({ width, length, count }) => ({
+    ...{ width: lengthFromExact(width, 'up'), length: lengthFromExact(length, 'up'), count },
+  }));
+}
+
+function ownHolds(store: ReadableStore, projectSeq: number): ReadonlyMap<unknown, number> {
+  const sql = `SELECT cloth_piece.id, held FROM piece_hold JOIN cloth_piece ON cloth_piece.seq = piece_seq
+    WHERE project_seq = ? AND held > 0`;
+  return new Map(allRows(store, sql, projectSeq).map((row) => [row['id'], numberOf(row, 'held')]));
+}
+
+/** Takes a fabric for a need and sets aside what is to be cut of its pieces, as one change. */
+export function setAsideForNeed(
+  store: ReadableStore,
+  { fabricId, takes, on, ...need }: ChannelInput<'shopping:set-aside'>,
+): Result<Changed, Problem> {
+  const [project, fabric] = [findProject(store, need.projectId), findFabric(store, fabricId)];
+  if (!project.ok) return project;
+  if (!fabric.ok) return fabric;
+  const pieces: { readonly piece: PieceRef; readonly length: number }[] = [];
+  for (const { pieceId, length } of takes) {
+    const piece = findPiece(store, pieceId);
+    if (!piece.ok) return piece;
+    if (piece.value.fabric.id !== fabricId) return notFound('piece of cloth');
+    if (length > piece.value.there - piece.value.held) {
+      return shortOfCloth(piece.value, heldBy(store, piece.value.seq, project.value.seq), length);
+    }
+    pieces.push({ piece: piece.value, length });
+  }
+  const words = `Set “${fabric.value.name}” aside for “${need.name}” of “${project.value.name}”`;
+  return recordChange(store, words, (writable) => {
+    const booking = {
+      fabricSeq: fabric.value.seq,
+      projectSeq: project.value.seq,
+      stage: null,
+      note: need.name,
+      on,
+    };
+    for (const { piece, length } of pieces) {
+      appendBooking(writable, booking, [
+        { pieceSeq: piece.seq, kind: 'set-aside', lengthChange: 0, heldChange: length, valueChange: 0 },
+      ]);
+    }
+    keepChoice(writable, need, { kind: 'fabric', fabricId });
+    return success({});
+  });
+}

@@ -1,0 +1,73 @@
+import type { TemplatePaper } from '#core/calculators/center/center-template';
+import { useRead } from '#renderer/bridge/query';
+import { useOpening } from '#renderer/bridge/workshop';
+import { problemWords } from '#renderer/text/problems';
+import {
+  amountToBuy,
+  entriesByShop,
+  nameToBuy,
+  type ShopEntry,
+  shopWords,
+  sizeToBuy,
+} from '#renderer/text/shopping-words';
+import { useDisplay } from '#renderer/ui/display';
+import { HabitsDisplay } from '#renderer/ui/habits-display';
+import { Typeset } from '#renderer/ui/typeset';
+import { PaperBox } from './paper-box';
+import { RunningSheet } from './running-sheet';
+import { SheetWords } from './sheet-words';
+import styles from './shopping-sheet.module.css';
+
+/** The shopping list for the pocket: large, shop by shop, with boxes to tick by hand. */
+export function ShoppingSheet({ paper }: { readonly paper: TemplatePaper }) {
+  const opening = useOpening();
+  const { value: list, problem } = useRead('shopping:list', {});
+  const { length } = useDisplay();
+  if (problem !== null) return <SheetWords paper={paper}>{problemWords(problem, length)}</SheetWords>;
+  if (list === undefined || opening === undefined) return null;
+  const shops = entriesByShop(list.lines, list.own);
+  if (shops.length === 0) return <SheetWords paper={paper}>There is nothing to buy.</SheetWords>;
+  return (
+    <HabitsDisplay habits={opening.workshop.habits}>
+      <RunningSheet paper={paper} name="Shopping list">
+        <h1 className={styles['title']}>Shopping list</h1>
+        {shops.map(({ supplier, lines }) => (
+          <section key={supplier} className={styles['shop']}>
+            <h2>{shopWords(supplier)}</h2>
+            <ul>
+              {lines.map((entry) => (
+                <SheetEntry key={entry.key} entry={entry} />
+              ))}
+            </ul>
+          </section>
+        ))}
+      </RunningSheet>
+    </HabitsDisplay>
+  );
+}
+
+function SheetEntry({ entry }: { readonly entry: ShopEntry }) {
+  const { length } = useDisplay();
+  const isOwn = entry.kind === 'own';
+  const amount = isOwn ? entry.line.howMuch : amountToBuy(entry.line, length);
+  const pieces = isOwn
+    ? (entry.line.projectName ?? '')
+    : [...new Set(entry.line.shares.map(({ need }) => need.projectName))].join(', ');
+  return (
+    <li className={styles['line']}>
+      <PaperBox isTicked={false} />
+      <span className={styles['amount']}>
+        <Typeset text={amount} />
+      </span>
+      <span>
+        <span className={styles['name']}>{isOwn ? entry.line.words : nameToBuy(entry.line)}</span>
+        {!isOwn && (
+          <span className={styles['under']}>
+            <Typeset text={sizeToBuy(entry.line, length)} />
+          </span>
+        )}
+        {pieces !== '' && <span className={styles['under']}>for {pieces}</span>}
+      </span>
+    </li>
+  );
+}

@@ -1,0 +1,123 @@
+import { Link } from 'react-router';
+import type { KeptShoppingLine } from '#core/domain/shopping';
+import type { ClothNeed } from '#core/stash/shopping/cloth-need';
+import type { LineShare, ShoppingLine } from '#core/stash/shopping/shopping-list';
+import { amountToBuy, nameToBuy, shareWords, sizeToBuy } from '#renderer/text/shopping-words';
+import { Button } from '#renderer/ui/button';
+import { useDisplay } from '#renderer/ui/display';
+import { Typeset } from '#renderer/ui/typeset';
+import styles from './shopping.module.css';
+
+interface NeededLineProps {
+  readonly line: ShoppingLine;
+  readonly onBuy: () => void;
+  readonly onChoose: (need: ClothNeed) => void;
+  readonly onLeaveOut: (need: ClothNeed) => void;
+}
+
+/** One thing to buy for the open pieces: how much, of what, and what each piece wants of it. */
+export function NeededLine({ line, onBuy, onChoose, onLeaveOut }: NeededLineProps) {
+  const { length } = useDisplay();
+  const { fabric, shares } = line;
+  const name = nameToBuy(line);
+  return (
+    <li className={styles['line']}>
+      <p className={styles['amount']}>
+        <Typeset text={amountToBuy(line, length)} />
+      </p>
+      <div className={styles['words']}>
+        <p className={styles['name']}>
+          {fabric === null ? (
+            name
+          ) : (
+            <>
+              <span className={styles['swatch']} style={{ backgroundColor: fabric.swatch }} />
+              <Link to={`/stash/${fabric.id}`}>{name}</Link>
+            </>
+          )}
+        </p>
+        <p className={styles['quiet']}>
+          <Typeset text={sizeToBuy(line, length)} />
+        </p>
+        <ul className={styles['shares']}>
+          {shares.map((share) => (
+            <li key={`${share.need.projectId} ${share.need.source} ${share.need.name}`}>
+              <Share
+                share={share}
+                isOneOfSeveral={shares.length > 1}
+                onChoose={onChoose}
+                onLeaveOut={onLeaveOut}
+              />
+            </li>
+          ))}
+        </ul>
+      </div>
+      <Button aria-label={`Bought: ${name}`} onClick={onBuy}>
+        Bought
+      </Button>
+    </li>
+  );
+}
+
+interface ShareProps extends Pick<NeededLineProps, 'onChoose' | 'onLeaveOut'> {
+  readonly share: LineShare;
+  readonly isOneOfSeveral: boolean;
+}
+
+function Share({ share, isOneOfSeveral, onChoose, onLeaveOut }: ShareProps) {
+  const { length } = useDisplay();
+  const { need } = share;
+  const of = `${need.name} for ${need.projectName}`;
+  const to =
+    need.stageId === null
+      ? `/projects/${need.projectId}`
+      : `/projects/${need.projectId}/stages/${need.stageId}`;
+  return (
+    <>
+      <span>
+        <Link to={to}>{need.projectName}</Link>
+        <Typeset text={`: ${shareWords(share, isOneOfSeveral, length)}`} />
+      </span>
+      <Button look="quiet" isSmall aria-label={`Which cloth fits: ${of}`} onClick={() => onChoose(need)}>
+        Which cloth fits
+      </Button>
+      <Button look="quiet" isSmall aria-label={`Leave out: ${of}`} onClick={() => onLeaveOut(need)}>
+        Leave out
+      </Button>
+    </>
+  );
+}
+
+interface OwnLineProps {
+  readonly line: KeptShoppingLine;
+  readonly onBuy: () => void;
+  readonly onChange: () => void;
+  readonly onRemove: () => void;
+}
+
+/** A line the maker wrote herself. */
+export function OwnLine({ line, onBuy, onChange, onRemove }: OwnLineProps) {
+  const { words, howMuch, projectId, projectName } = line;
+  return (
+    <li className={styles['line']}>
+      <p className={styles['amount']}>{howMuch}</p>
+      <div className={styles['words']}>
+        <p className={styles['name']}>{words}</p>
+        <div className={styles['shares']}>
+          {projectId !== null && projectName !== null && (
+            <Link to={`/projects/${projectId}`}>{projectName}</Link>
+          )}
+          <Button look="quiet" isSmall aria-label={`Change ${words}`} onClick={onChange}>
+            Change
+          </Button>
+          <Button look="quiet" isSmall aria-label={`Take ${words} off the list`} onClick={onRemove}>
+            Take it off
+          </Button>
+        </div>
+      </div>
+      <Button aria-label={`Bought: ${words}`} onClick={onBuy}>
+        Bought
+      </Button>
+    </li>
+  );
+}

@@ -1,0 +1,127 @@
+import { roundDownTo, roundUpTo } from '#core/units/rounding';
+import type { NeedAmount, NeededPatch } from './cloth-need';
+
+/** What is still needed after some of it was cut, and the length that took. */
+export interface Filled {
+  readonly left: NeedAmount;
+  readonly length: number;
+}
+
+interface Cloth {
+  readonly width: number;
+  readonly length: number;
+}
+
+/** Cuts of one piece what it gives, in rows across it; `length` is what was used from its near end, whole rows. */
+export function cutFrom(amount: NeedAmount, cloth: Cloth): Filled {
+  switch (amount.measure) {
+    case 'patches':
+      return patchesFrom(amount.patches, cloth);
+    case 'strips':
+      return stripsFrom(amount, cloth);
+    case 'thread':
+      return cloth.length > 0 ? { left: { ...amount, length: 0 }, length: 0 } : { left: amount, length: 0 };
+  }
+}
+
+/** Length of cloth this wide that gives all of it, without any extra; null where it is too narrow for a patch or strip. */
+export function lengthFor(amount: NeedAmount, width: number): number | null {
+  const { left, length } = cutFrom(amount, { width, length: Number.MAX_SAFE_INTEGER });
+  return isNothing(left) ? length : null;
+}
+
+/** How much it is, to compare two states of one need with: an area, or a length of strip or thread. */
+export function sizeOfNeed(amount: NeedAmount): number {
+  if (amount.measure !== 'patches') return leftOf(amount);
+  return amount.patches.reduce((sum, { width, length, count }) => sum + width * length * count, 0);
+}
+
+export function isNothing(amount: NeedAmount): boolean {
+  return amount.measure === 'patches' ? amount.patches.length === 0 : leftOf(amount) <= 0;
+}
+
+function leftOf(amount: Exclude<NeedAmount, { measure: 'patches' }>): number {
+  return amount.measure === 'strips' ? amount.needed - amount.cost : amount.length;
+}
+
+/** Each strip across the cloth brings its width less a join; the first join is none, which `needed - cost` says. */
+function stripsFrom(amount: Extract<NeedAmount, { measure: 'strips' }>, { width, length }: Cloth): Filled {
+  const { strip, needed, cost } = amount;
+  const gain = width - cost;
+  if (gain <= 0 || needed <= cost) return { left: amount, length: 0 };
+  const wanted = roundUpTo((needed - cost) / gain, 1);
+  const strips = Math.min(wanted, roundDownTo(length / strip, 1));
+  const left = strips === wanted ? cost : needed - strips * gain;
+  return { left: { ...amount, needed: left }, length: strips * strip };
+}
+
+/** As they are listed or, where that leaves less, with all that may be turned lying the other way. */
+function patchesFrom(patches: readonly NeededPatch[], cloth: Cloth): Filled {
+  const asListed = patchesAsTheyLie(patches, cloth);
+  if (isNothing(asListed.left) || patches.every(({ mayTurn }) => !mayTurn)) return asListed;
+  const turned = patchesAsTheyLie(
+    patches.map((patch) => (patch.mayTurn ? turnedPatch(patch) : patch)),
+    cloth,
+  );
+  return sizeOfNeed(turned.left) < sizeOfNeed(asListed.left) ? turned : asListed;
+}
+
+/**
+ * Patches of one length share rows: each row is filled with the widest that still fit, and the same filling repeated while it
+ * lasts. So they are cut with a ruler, strips first. A patch wider than the cloth is turned where it may be.
+ */
+function patchesAsTheyLie(patches: readonly NeededPatch[], cloth: Cloth): Filled {
+  let used = 0;
+  const left: NeededPatch[] = [];
+  const lying = patches.map((patch) =>
+    patch.mayTurn && patch.width > cloth.width ? turnedPatch(patch) : patch,
+  );
+  for (const length of new Set(lying.map((patch) => patch.length))) {
+    const group = lying
+      .filter((patch) => patch.length === length)
+      .toSorted((one, other) => other.width - one.width);
+    const rows = fillRows(group, cloth.width, roundDownTo((cloth.length - used) / length, 1));
+    used += rows.count * length;
+    left.push(...group.map((patch, place) => ({ ...patch, count: rows.left[place] ?? 0 })));
+  }
+  return { left: { measure: 'patches', patches: left.filter(({ count }) => count > 0) }, length: used };
+}
+
+function turnedPatch(patch: NeededPatch): NeededPatch {
+  return { ...patch, width: patch.length, length: patch.width };
+}
+
+function fillRows(
+  group: readonly NeededPatch[],
+  width: number,
+  most: number,
+): { readonly count: number; readonly left: readonly number[] } {
+  const left = group.map(({ count }) => count);
+  let count = 0;
+  while (count < most) {
+    const filling = fillOneRow(group, left, width);
+    const times = filling.map((taken, place) =>
+      taken === 0 ? Infinity : roundDownTo((left[place] ?? 0) / taken, 1),
+    );
+    const rows = Math.min(most - count, ...times);
+    if (rows === Infinity || filling.every((taken) => taken === 0)) break;
+    filling.forEach((taken, place) => {
+      left[place] = (left[place] ?? 0) - taken * rows;
+    });
+    count += rows;
+  }
+  return { count, left };
+}
+
+function fillOneRow(
+  group: readonly NeededPatch[],
+  left: readonly number[],
+  width: number,
+): readonly number[] {
+  let space = width;
+  return group.map((patch, place) => {
+    const taken = Math.min(left[place] ?? 0, roundDownTo(space / patch.width, 1));
+    space -= taken * patch.width;
+    return taken;
+  });
+}

@@ -1,0 +1,64 @@
+import type { KeptPlan } from '#core/domain/cutting-plan';
+import { fabricKeyOf, type LineSource } from '#core/domain/cutting-setup';
+import { type FabricId, fabricId, type ProjectId } from '#core/domain/ids';
+import { lengthFromUnits } from '#core/units/length';
+import type { ClothNeed } from './cloth-need';
+
+/** Where a need comes from that is said by no single answer. */
+export const CUTTING_PLAN = 'cutting-plan';
+
+/** What a kept plan says to buy, for the project whose list names the cloth; the pieces it was made with are counted in it already. */
+export interface NeedOfPlan extends Pick<
+  ClothNeed,
+  | 'projectId'
+  | 'source'
+  | 'name'
+  | 'kind'
+  | 'amount'
+  | 'clothWidth'
+  | 'extraPercent'
+  | 'package'
+  | 'fabricId'
+  | 'ignores'
+> {
+  readonly source: typeof CUTTING_PLAN;
+}
+
+export function needsOfPlan({ setup, purchases, plannedWith }: KeptPlan): readonly NeedOfPlan[] {
+  const ignores = plannedWith.map(({ pieceId }) => pieceId);
+  return purchases.flatMap((purchase) => {
+    const line = setup.lines.find((one) => fabricKeyOf(setup, one) === purchase.fabric);
+    if (line === undefined || purchase.exactLength === 0) return [];
+    const patch = { width: purchase.width, length: purchase.exactLength, count: 1, mayTurn: false };
+    return [
+      {
+        projectId: line.projectId,
+        source: CUTTING_PLAN,
+        name: line.fabric,
+        kind: 'yardage',
+        amount: { measure: 'patches', patches: [patch] },
+        clothWidth: lengthFromUnits(purchase.width),
+        extraPercent: 0,
+        package: null,
+        fabricId: chosenFabric(purchase.fabric),
+        ignores,
+      },
+    ];
+  });
+}
+
+/** The answers whose needs the plan speaks for. */
+export function sourcesOfPlan({ setup }: KeptPlan): readonly LineSource[] {
+  return setup.taken.map(({ source }) => source);
+}
+
+/** The fabric the plan's maker chose for a name of a project's list; null where she planned it as new cloth or said nothing. */
+export function clothInPlan({ setup }: KeptPlan, projectId: ProjectId, name: string): FabricId | null {
+  const choice = setup.cloth.find((one) => one.projectId === projectId && one.fabric === name);
+  return choice?.fabricId ?? null;
+}
+
+function chosenFabric(key: string): FabricId | null {
+  const id = fabricId.safeParse(key);
+  return id.success ? id.data : null;
+}

@@ -1,0 +1,107 @@
+import type { FabricId, ProjectId } from '#core/domain/ids';
+import { type Length, lengthFromExact, lengthFromUnits } from '#core/units/length';
+import { type ClothNeed, type NeedAmount, needKey } from './cloth-need';
+import type { CoveredNeed } from './cover-needs';
+import { isNothing, lengthFor } from './fill-rows';
+import type { FabricToBuy, LineShare, ShoppingLine } from './shopping-list';
+
+/** Lines of one shop; `supplier` is empty where none is known. */
+export interface ShopLines<Line> {
+  readonly supplier: string;
+  readonly lines: readonly Line[];
+}
+
+/**
+ * What has to be bought, needs of one fabric in one line, rounded up once to `step`, what a shop cuts (an eighth of a yard or
+ * 5 cm, common practice). Nothing is listed for what is there.
+ */
+export function shoppingLines(
+  covered: readonly CoveredNeed[],
+  fabrics: ReadonlyMap<FabricId, FabricToBuy>,
+  step: Length,
+): readonly ShoppingLine[] {
+  const groups = new Map<string, { readonly part: Part; readonly shares: LineShare[] }>();
+  for (const { need, short } of covered) {
+    if (isNothing(short)) continue;
+    const part = partOf({ need, short }, fabrics);
+    const key =
+      part.fabric === null ? needKey(need) : JSON.stringify([part.fabric.id, need.kind, part.width]);
+    const group = groups.get(key) ?? { part, shares: [] };
+    group.shares.push({ need, length: part.length });
+    groups.set(key, group);
+  }
+  return [...groups].map(([key, { part, shares }]) => lineOf(key, part, shares, step));
+}
+
+type Part = Pick<ShoppingLine, 'fabric' | 'kind' | 'width' | 'length' | 'isWider'>;
+
+function partOf({ need, short }: CoveredNeed, fabrics: ReadonlyMap<FabricId, FabricToBuy>): Part {
+  const fabric = need.fabricId === null ? null : (fabrics.get(need.fabricId) ?? null);
+  const { kind } = need;
+  if (need.package !== null) return { fabric, kind, ...need.package, isWider: false };
+  if (short.measure === 'thread') {
+    return {
+      fabric,
+      kind,
+      width: need.clothWidth,
+      length: lengthFromExact(short.length, 'up'),
+      isWider: false,
+    };
+  }
+  const own = fabric === null ? null : lengthToCut(need, short, fabric.width);
+  const width = fabric === null || own === null ? need.clothWidth : fabric.width;
+  const exact = own ?? lengthToCut(need, short, width) ?? 0;
+  const length = lengthFromExact(exact * (1 + need.extraPercent / 100), 'up');
+  return { fabric, kind, width, length, isWider: fabric !== null && own === null };
+}
+
+/** What is short, or all of it anew where odd rests would take more; null where the cloth is too narrow. */
+function lengthToCut({ amount }: ClothNeed, short: NeedAmount, width: Length): number | null {
+  const rest = lengthFor(short, width);
+  return rest === null ? null : Math.min(rest, lengthFor(amount, width) ?? rest);
+}
+
+function lineOf(key: string, part: Part, shares: readonly LineShare[], step: Length): ShoppingLine {
+  const { fabric, kind, width, isWider } = part;
+  const sum = lengthFromUnits(shares.reduce((so, { length }) => so + length, 0));
+  const line = { key, fabric, kind, width, isWider, shares };
+  if (kind === 'thread') return { ...line, exact: sum, length: sum, count: 1 };
+  if (shares[0]?.need.package !== null) {
+    return { ...line, exact: part.length, length: part.length, count: shares.length };
+  }
+  return { ...line, exact: sum, length: lengthFromExact(sum, 'up', step), count: null };
+}
+
+/** The lines by shop, those without one last; shops by name, lines in their own order. */
+export function bySupplier<Line>(
+  lines: readonly Line[],
+  supplierOf: (line: Line) => string,
+): readonly ShopLines<Line>[] {
+  const shops = new Map<string, { supplier: string; lines: Line[] }>();
+  for (const line of lines) {
+    const supplier = supplierOf(line).trim();
+    const shop = shops.get(supplier.toLowerCase()) ?? { supplier, lines: [] };
+    shop.lines.push(line);
+    shops.set(supplier.toLowerCase(), shop);
+  }
+  return [...shops.values()].toSorted(
+    (one, other) =>
+      Number(one.supplier === '') - Number(other.supplier === '') ||
+      one.supplier.localeCompare(other.supplier, 'en'),
+  );
+}
+
+/** What of `bought` each project of a line is to hold: its share, as long as there is any. */
+export function holdsOfLine(
+  shares: readonly LineShare[],
+  bought: number,
+): readonly { readonly projectId: ProjectId; readonly length: Length }[] {
+  let left = bought;
+  const holds = new Map<ProjectId, number>();
+  for (const { need, length } of shares) {
+    const held = Math.min(left, length);
+    left -= held;
+    if (held > 0) holds.set(need.projectId, (holds.get(need.projectId) ?? 0) + held);
+  }
+  return [...holds].map(([projectId, length]) => ({ projectId, length: lengthFromUnits(length) }));
+}

@@ -1,0 +1,36 @@
+import type { FabricId } from '#core/domain/ids';
+import type { ClothKind } from '#core/domain/stash';
+import type { Length } from '#core/units/length';
+import type { ClothNeed } from './cloth-need';
+
+/** A fabric of the stash as the list names it. */
+export interface FabricToBuy {
+  readonly id: FabricId;
+  readonly name: string;
+  readonly supplier: string;
+  readonly swatch: string;
+  readonly width: Length;
+}
+
+/** The part of a line that one need asks for: the length of it, with its extra, before the shop rounds it. */
+export interface LineShare {
+  readonly need: ClothNeed;
+  readonly length: Length;
+}
+
+/** One thing to buy. A length is cut off the bolt; packages and spools are bought by number. */
+export interface ShoppingLine {
+  readonly key: string;
+  readonly fabric: FabricToBuy | null;
+  readonly kind: ClothKind;
+  readonly width: Length;
+  /** What is needed, and the same rounded up to what shops cut; of packages and thread both are the length of one or all. */
+  readonly exact: Length;
+  readonly length: Length;
+  /** How many packages or spools; null where a length is cut. */
+  readonly count: number | null;
+  /** The fabric chosen is narrower than a patch of it: only wider cloth will do. */
+  readonly isWider: boolean;
+  /** In the order of the needs. */
+  readonly shares: readonly LineShare[];
+}

@@ -1,0 +1,192 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { ClothPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
+import type { ClothNeed, NeedAmount } from '#core/stash/shopping/cloth-need';
+import { coverNeeds, type PieceOnShelf } from '#core/stash/shopping/cover-needs';
+import { cutFrom, lengthFor, sizeOfNeed } from '#core/stash/shopping/fill-rows';
+import { holdsOfLine, shoppingLines } from '#core/stash/shopping/shopping-lines';
+import type { FabricToBuy } from '#core/stash/shopping/shopping-list';
+import { lengthFromInches } from '#core/units/length';
+import { rulerLength } from '#test/helpers/arbitraries';
+
+const STEP = lengthFromInches(4.5);
+const WIDTH = lengthFromInches(42);
+const FABRICS = ['f1', 'f2'] as FabricId[];
+const PROJECTS = ['p1', 'p2', 'p3'] as ProjectId[];
+
+const fabrics = new Map(
+  FABRICS.map((id): [FabricId, FabricToBuy] => [
+    id,
+    { id, name: id, supplier: '', swatch: '#aaaaaa', width: WIDTH },
+  ]),
+);
+
+const anyPatch = fc.record({
+  width: rulerLength(40),
+  length: rulerLength(30),
+  count: fc.integer({ min: 1, max: 60 }),
+  mayTurn: fc.boolean(),
+});
+const anyAmount: fc.Arbitrary<NeedAmount> = fc.oneof(
+  fc
+    .array(anyPatch, { minLength: 1, maxLength: 4 })
+    .map((patches) => ({ measure: 'patches', patches }) as const),
+  fc
+    .record({ strip: rulerLength(4), needed: rulerLength(400), cost: rulerLength(4) })
+    .map(
+      ({ needed, cost, ...rest }) => ({ measure: 'strips', ...rest, cost, needed: needed + cost }) as const,
+    ),
+);
+
+const anyNeed = fc
+  .record({
+    amount: anyAmount,
+    projectId: fc.constantFrom(...PROJECTS),
+    fabricId: fc.constantFrom(...FABRICS),
+    extraPercent: fc.constantFrom(0, 5, 12.5),
+  })
+  .map((some): Omit<ClothNeed, 'source'> => ({
+    ...some,
+    projectName: some.projectId,
+    stageId: 's' as StageId,
+    stageName: 'Piecing',
+    name: 'Dark',
+    kind: 'yardage',
+    clothWidth: WIDTH,
+    package: null,
+    ignores: [],
+  }));
+const anyNeeds = fc
+  .array(anyNeed, { minLength: 1, maxLength: 5 })
+  .map((needs) => needs.map((need, place): ClothNeed => ({ ...need, source: `s/${String(place)}` })));
+
+const anyPiece = fc.record({
+  fabricId: fc.constantFrom(...FABRICS),
+  width: rulerLength(44),
+  there: rulerLength(120),
+  holds: fc.uniqueArray(fc.record({ projectId: fc.constantFrom(...PROJECTS), held: rulerLength(60) }), {
+    selector: ({ projectId }) => projectId,
+    maxLength: 2,
+  }),
+});
+const anyShelf = fc.array(anyPiece, { maxLength: 5 }).map((pieces) =>
+  pieces.map((piece, place): PieceOnShelf => ({
+    ...piece,
+    isCounted: false,
+    id: String(place) as ClothPieceId,
+  })),
+);
+
+const listOf = (needs: readonly ClothNeed[], shelf: readonly PieceOnShelf[]) =>
+  shoppingLines(coverNeeds(needs, shelf, []), fabrics, STEP);
+
+function bought(line: ReturnType<typeof listOf>[number], length: number, place: number): PieceOnShelf {
+  return {
+    id: `bought ${String(place)}` as ClothPieceId,
+    fabricId: line.fabric?.id ?? ('none' as FabricId),
+    width: line.width,
+    isCounted: false,
+    there: length,
+    holds: holdsOfLine(line.shares, length).map(({ projectId, length: held }) => ({ projectId, held })),
+  };
+}
+
+describe('what is to be bought', () => {
+  test('is rounded up to what the shop cuts, by less than one step', () => {
+    fc.assert(
+      fc.property(anyNeeds, anyShelf, (needs, shelf) => {
+        for (const { exact, length } of listOf(needs, shelf)) {
+          expect(length % STEP).toBe(0);
+          expect(length).toBeGreaterThanOrEqual(exact);
+          expect(length - exact).toBeLessThan(STEP);
+        }
+      }),
+    );
+  });
+
+  test('is enough: once it is bought and set aside, nothing is left on the list', () => {
+    const clears = (needs: readonly ClothNeed[], shelf: readonly PieceOnShelf[]) => {
+      const before = listOf(needs, shelf);
+      const after = [...shelf, ...before.map((line, place) => bought(line, line.length, place))];
+      expect(listOf(needs, after)).toEqual([]);
+    };
+    fc.assert(fc.property(anyNeeds, (needs) => clears(needs, [])));
+    fc.assert(fc.property(anyNeed, anyShelf, (need, shelf) => clears([{ ...need, source: 's/0' }], shelf)));
+  });
+
+  test('is never more for what is on the shelf', () => {
+    fc.assert(
+      fc.property(anyNeed, anyShelf, (one, shelf) => {
+        const need: ClothNeed = { ...one, source: 's/0' };
+        const [withShelf] = listOf([need], shelf);
+        const [without] = listOf([need], []);
+        expect(withShelf?.length ?? 0).toBeLessThanOrEqual(without?.length ?? 0);
+      }),
+    );
+  });
+
+  test('is nothing where one piece holds all of it, and something where it is a hair too short', () => {
+    fc.assert(
+      fc.property(anyNeed, (one) => {
+        const need: ClothNeed = { ...one, source: 's/0' };
+        const length = lengthFor(need.amount, WIDTH) ?? 0;
+        const piece = {
+          id: 'x' as ClothPieceId,
+          fabricId: need.fabricId ?? ('f1' as FabricId),
+          width: WIDTH,
+        };
+        const shelf = (there: number) => [{ ...piece, isCounted: false, there, holds: [] }];
+        expect(listOf([need], shelf(length))).toEqual([]);
+        fc.pre(need.amount.measure === 'strips');
+        expect(listOf([need], shelf(length - 1))).not.toEqual([]);
+      }),
+    );
+  });
+
+  test('leaves alone what another project holds', () => {
+    fc.assert(
+      fc.property(anyNeed, rulerLength(200), (one, there) => {
+        const need: ClothNeed = { ...one, projectId: PROJECTS[0] ?? one.projectId, source: 's/0' };
+        const holds = [{ projectId: PROJECTS[1] ?? one.projectId, held: there }];
+        const piece = {
+          id: 'x' as ClothPieceId,
+          fabricId: need.fabricId ?? ('f1' as FabricId),
+          width: WIDTH,
+        };
+        expect(listOf([need], [{ ...piece, isCounted: false, there, holds }])).toEqual(listOf([need], []));
+      }),
+    );
+  });
+});
+
+describe('cutting in rows', () => {
+  test('takes no more cloth than there is, and gives no more than that holds', () => {
+    fc.assert(
+      fc.property(anyAmount, rulerLength(44), rulerLength(200), (amount, width, length) => {
+        const cut = cutFrom(amount, { width, length });
+        expect(cut.length).toBeLessThanOrEqual(length);
+        const taken = sizeOfNeed(amount) - sizeOfNeed(cut.left);
+        const most =
+          amount.measure === 'patches' ? width * cut.length : width * (cut.length / stripOf(amount));
+        expect(taken).toBeLessThanOrEqual(most);
+        expect(taken).toBeGreaterThanOrEqual(0);
+      }),
+    );
+  });
+});
+
+function stripOf(amount: NeedAmount): number {
+  return amount.measure === 'strips' ? amount.strip : 1;
+}
+
+test('a line shares what was bought among its projects and never more than there is', () => {
+  fc.assert(
+    fc.property(anyNeeds, rulerLength(200), (needs, length) => {
+      for (const line of listOf(needs, [])) {
+        const held = holdsOfLine(line.shares, length).reduce((sum, hold) => sum + hold.length, 0);
+        const wanted = line.shares.reduce((sum, share) => sum + share.length, 0);
+        expect(held).toBe(Math.min(length, wanted));
+      }
+    }),
+  );
+});
