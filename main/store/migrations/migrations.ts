@@ -10,8 +10,8 @@ import { shelfOfFabrics } from './0090-shelf';
 import { printAcross } from './0100-print-across';
 import { firstIn } from './0110-first-in';
 import { savedSearches } from './0120-saved-searches';
-import { ownEstimates } from './0130-own-estimates';
-import { shoppingList } from './0140-shopping';
+import { shoppingList } from './0130-shopping';
+import { ownEstimates } from './0140-own-estimates';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
@@ -28,8 +28,8 @@ export const migrations: readonly Migration[] = [
   printAcross,
   firstIn,
   savedSearches,
-  ownEstimates,
   shoppingList,
+  ownEstimates,
 ];
 
 /** The format this program writes; a file beyond it is refused untouched. */

@@ -26,7 +26,7 @@ CREATE INDEX shopping_for_project ON shopping_line (project_id) WHERE project_id
 `;
 
 export const shoppingList: Migration = {
-  version: 140,
+  version: 130,
   says: 'A shopping list: the maker’s own lines, and the cloth she chose for what a project needs',
   apply: (database) => {
     database.exec(SQL);

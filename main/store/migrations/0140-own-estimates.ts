@@ -1,7 +1,7 @@
 import type { Migration } from './migration';
 
 export const ownEstimates: Migration = {
-  version: 130,
+  version: 140,
   says: 'Stages whose hours the maker set herself, whatever her own rates say',
   apply: (database) => {
     database.exec(
