@@ -60,6 +60,14 @@ test('a running piece follows another plan and keeps what was recorded of it', a
   await page.getByRole('button', { name: 'Follow another plan' }).click();
   const dialog = page.getByRole('dialog', { name: 'Follow another plan' });
   await dialog.getByRole('radio', { name: /^Runner/ }).check();
+  await test.step('what it would change is said before it is followed', async () => {
+    const foreseen = dialog.getByRole('region', { name: 'What would change' });
+    const of = (words: string) => foreseen.locator('dt', { hasText: words }).locator('+ dd');
+    await expect(of('Stays, with all that is recorded')).toContainText('Piece the top');
+    await expect(of('New')).toContainText('Quilt at home');
+    await expect(of('Not in the plan, kept in the history')).toContainText('Quilting, sent out');
+    expect(await axeFaults(page)).toEqual([]);
+  });
   await dialog.getByRole('button', { name: 'Follow this plan' }).click();
   await expect(dialog).toBeHidden();
   await expect(stageRow(page, 'Piece the top')).toContainText('done');

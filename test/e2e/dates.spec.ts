@@ -3,12 +3,14 @@ import path from 'node:path';
 import { expect, type Page, test } from '@playwright/test';
 import ICAL from 'ical.js';
 import { STARTING_PLANS } from '#core/domain/starting-plans';
+import { tripWith } from '#core/domain/trip';
 import { calendarDate } from '#core/units/calendar-date';
 import { lengthFromInches } from '#core/units/length';
 import { askStore } from '#test/helpers/ask-store';
 import { launchProgram } from '#test/helpers/launch';
 import { withTemporaryFolder } from '#test/helpers/temporary-folder';
 import { dayFromNow, goTo, mainAction } from '#test/helpers/notebook-steps';
+import { writeDownTops } from '#test/helpers/tops';
 import { axeFaults } from './axe-faults';
 
 const GIFTS = ['Gift for Wren', 'Gift for Sorrel', 'Gift for Marsh'] as const;
@@ -95,6 +97,41 @@ test('a flag is dragged to see what it would change, and put back; nothing is ke
 
   await page.getByText('The same as a table').click();
   await expect(page.getByRole('table', { name: 'Pieces' }).getByRole('row')).toHaveCount(4);
+  await close();
+});
+
+test('the day a piece is back is dragged to see what follows from it, and kept as promised', async () => {
+  const { page, close } = await launchProgram();
+  const [top] = await writeDownTops(page, ['Alder throw']);
+  const details = {
+    ...tripWith('Copper Needle Longarm'),
+    sentOn: calendarDate(dayFromNow(-2)),
+    promisedOn: calendarDate(dayFromNow(5)),
+  };
+  await askStore(page, 'trip:send', { stageId: top!.stageId, details });
+  const { project } = await askStore(page, 'project:open', { projectId: top!.projectId });
+  const { id: projectId, isArchived: _archived, createdAt: _created, changedAt: _changed, ...said } = project;
+  const dueOn = calendarDate(dayFromNow(20));
+  await askStore(page, 'project:change', { projectId, details: { ...said, dueOn } });
+  await page.reload();
+  await goTo(page, 'Days');
+  await expect(verdict(page)).toHaveText('Everything will be done in time.');
+  const back = page.getByRole('slider', { name: 'Alder throw, back from Copper Needle Longarm' });
+  const box = await back.boundingBox();
+  if (box === null) throw new Error('The day is not drawn');
+  await page.mouse.move(box.x + 8, box.y + 8);
+  await page.mouse.down();
+  await page.mouse.move(box.x + 8 + 14 * 13, box.y + 8, { steps: 5 });
+  await page.mouse.move(box.x + 8 + 28 * 13, box.y + 8, { steps: 5 });
+  await page.mouse.up();
+  await expect(page.getByRole('region', { name: 'Only supposed' })).toContainText('Alder throw');
+  await expect(verdict(page)).toContainText('As supposed: Not everything will be done in time');
+  const promised = async () =>
+    (await askStore(page, 'project:open', { projectId: top!.projectId })).trips[0]?.promisedOn;
+  expect(await promised()).toBe(dayFromNow(5));
+  await mainAction(page, 'Keep the new day').click();
+  await expect(verdict(page)).toContainText('Not everything will be done in time');
+  expect(await promised()).toBe(dayFromNow(33));
   await close();
 });
 
