@@ -1,4 +1,5 @@
 import type { KeptShoppingLine } from '#core/domain/shopping';
+import type { ClothNeed } from '#core/stash/shopping/cloth-need';
 import type { LineShare, ShoppingLine } from '#core/stash/shopping/shopping-list';
 import { bySupplier, type ShopLines } from '#core/stash/shopping/shopping-lines';
 import { formatLength, formatYardage } from '#core/units/format-length';
@@ -59,4 +60,9 @@ export function shareWords(
   const part = isOneOfSeveral && need.kind !== 'thread' ? `, ${formatLength(length, display, 'up')}` : '';
   const source = need.stageName ?? 'by the cutting plan';
   return `${need.name}, ${source}${part}`;
+}
+
+/** Asks for what of the stash is enough for a need. */
+export function whichFits({ amount }: Pick<ClothNeed, 'amount'>): string {
+  return amount.measure === 'thread' ? 'Which thread fits' : 'Which cloth fits';
 }

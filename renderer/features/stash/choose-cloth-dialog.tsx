@@ -7,6 +7,7 @@ import { formatLength } from '#core/units/format-length';
 import { lengthFromUnits } from '#core/units/length';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { today } from '#renderer/text/dates';
+import { whichFits } from '#renderer/text/shopping-words';
 import { Button } from '#renderer/ui/button';
 import { Dialog } from '#renderer/ui/dialog';
 import { useDisplay } from '#renderer/ui/display';
@@ -19,7 +20,7 @@ import styles from './shopping.module.css';
 import shared from './stash.module.css';
 
 interface ChooseClothDialogProps {
-  readonly need: Pick<ClothNeed, 'projectId' | 'projectName' | 'source' | 'name'>;
+  readonly need: Pick<ClothNeed, 'projectId' | 'projectName' | 'source' | 'name' | 'amount'>;
   readonly onClose: () => void;
 }
 
@@ -56,7 +57,7 @@ export function ChooseClothDialog({ need, onClose }: ChooseClothDialogProps) {
   };
   return (
     <Dialog
-      title={`Which cloth fits ${name}`}
+      title={`${whichFits(need)} ${name}`}
       isWide
       onClose={onClose}
       foot={

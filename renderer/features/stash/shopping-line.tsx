@@ -2,7 +2,7 @@ import { Link } from 'react-router';
 import type { KeptShoppingLine } from '#core/domain/shopping';
 import type { ClothNeed } from '#core/stash/shopping/cloth-need';
 import type { LineShare, ShoppingLine } from '#core/stash/shopping/shopping-list';
-import { amountToBuy, nameToBuy, shareWords, sizeToBuy } from '#renderer/text/shopping-words';
+import { amountToBuy, nameToBuy, shareWords, sizeToBuy, whichFits } from '#renderer/text/shopping-words';
 import { Button } from '#renderer/ui/button';
 import { useDisplay } from '#renderer/ui/display';
 import { Typeset } from '#renderer/ui/typeset';
@@ -78,8 +78,8 @@ function Share({ share, isOneOfSeveral, onChoose, onLeaveOut }: ShareProps) {
         <Link to={to}>{need.projectName}</Link>
         <Typeset text={`: ${shareWords(share, isOneOfSeveral, length)}`} />
       </span>
-      <Button look="quiet" isSmall aria-label={`Which cloth fits: ${of}`} onClick={() => onChoose(need)}>
-        Which cloth fits
+      <Button look="quiet" isSmall aria-label={`${whichFits(need)}: ${of}`} onClick={() => onChoose(need)}>
+        {whichFits(need)}
       </Button>
       <Button look="quiet" isSmall aria-label={`Leave out: ${of}`} onClick={() => onLeaveOut(need)}>
         Leave out
