@@ -24,8 +24,8 @@ const PLACES: readonly PageItem[] = [
   { label: 'Days', item: 'go-days', key: 'CmdOrCtrl+3' },
   { label: 'Out', item: 'go-out', key: 'CmdOrCtrl+4' },
   { label: 'Stash', item: 'go-stash', key: 'CmdOrCtrl+5' },
-  { label: 'Workshop', item: 'go-workshop', key: 'CmdOrCtrl+6' },
-  { label: 'Shopping', item: 'go-shopping', key: 'CmdOrCtrl+7' },
+  { label: 'Shopping', item: 'go-shopping', key: 'CmdOrCtrl+6' },
+  { label: 'Workshop', item: 'go-workshop', key: 'CmdOrCtrl+7' },
 ];
 
 const HELP: readonly PageItem[] = [{ label: 'Keys', item: 'show-keys', key: 'F1' }];

@@ -35,7 +35,7 @@ test('every place has an entry in the menu with a key of its own, and the entry 
   await writeDownRing(page, 'Harvest round');
   const places = await entriesOf(electron, 'Go');
   expect(places).toEqual(
-    ['Bench', 'Projects', 'Days', 'Out', 'Stash', 'Workshop'].map((label, place) => ({
+    ['Bench', 'Projects', 'Days', 'Out', 'Stash', 'Shopping', 'Workshop'].map((label, place) => ({
       label,
       key: `CmdOrCtrl+${String(place + 1)}`,
     })),
