@@ -48,6 +48,11 @@ export function openStore(file: string, options: OpenOptions): Result<ReadableSt
   }
 }
 
+/** Folds the write-ahead log into the file, as far as nobody is in the way. */
+export function foldLog({ database }: ReadableStore): void {
+  if (database.open) database.pragma('wal_checkpoint(PASSIVE)');
+}
+
 /** Folds the write-ahead log into the file and closes it. */
 export function closeStore(store: ReadableStore): void {
   if (!store.database.open) return;
@@ -60,6 +65,8 @@ function setPragmas(database: Database.Database): void {
   database.pragma('journal_mode = WAL');
   // A change that was acknowledged outlives a power cut.
   database.pragma('synchronous = FULL');
+  // The log is folded into the file when the maker rests; in between it may grow to 64 MB.
+  database.pragma('wal_autocheckpoint = 16000');
   database.pragma('foreign_keys = ON');
   database.pragma('recursive_triggers = ON');
   database.pragma('cache_size = -32768');
