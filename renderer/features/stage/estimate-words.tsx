@@ -59,7 +59,7 @@ function sourceWords(estimate: StageEstimate): string {
     case 'own':
       return `The hours you set${byRates}.`;
     case 'plan':
-      return 'As the plan has it, until your own rates are known.';
+      return 'As the plan has it: your own rates cannot tell yet.';
   }
 }
 

@@ -64,7 +64,6 @@ export function StashPage() {
       action={add}
       aside={
         <>
-          <ButtonLink to="/shopping">Shopping list</ButtonLink>
           <ButtonLink to="/stash/bring-in">Bring in a table</ButtonLink>
           <ButtonLink to="/stash/take-out">Take it out</ButtonLink>
           <ButtonLink to="/stash/places">Places</ButtonLink>
