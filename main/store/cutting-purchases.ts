@@ -1,43 +1,19 @@
 import type { ChannelInput } from '#core/contract/channels';
-import type { ClothToBuy } from '#core/contract/cutting';
 import type { Problem } from '#core/contract/problem';
 import type { Changed } from '#core/contract/projects';
 import type { KeptPlan } from '#core/domain/cutting-plan';
 import { fabricKeyOf, listNameOf } from '#core/domain/cutting-setup';
-import { type ClothPieceId, type FabricId, fabricId, type ProjectId } from '#core/domain/ids';
-import { NO_COLOR } from '#core/domain/stash';
+import { type ClothPieceId, type FabricId, fabricId } from '#core/domain/ids';
+import { type FabricDetails, NO_COLOR } from '#core/domain/stash';
 import { failure, type Result, success } from '#core/result';
 import { lengthFromUnits } from '#core/units/length';
 import { recordChange } from './changes';
 import { findPlan } from './cutting-rows';
-import { fabricColumns } from './fabric-rows';
-import { allRows, insertRow, type ReadableStore, updateRow, type WritableStore } from './handles';
+import { addFabric } from './fabric-rows';
+import { type ReadableStore, updateRow } from './handles';
 import { addBought } from './ledger';
-import { appendBooking } from './ledger-append';
-import { findFabric, findProject, notFound } from './lookups';
-import { textOf } from './rows';
-
-/** What the kept plans of all open projects say is to be bought, project by project. */
-export function clothToBuy(store: ReadableStore): readonly ClothToBuy[] {
-  const sql = `SELECT project.id, project.name FROM cutting_plan JOIN project ON project.id = cutting_plan.project_id
-    WHERE project.is_archived = 0 AND project.deleted_at IS NULL ORDER BY project.seq`;
-  return allRows(store, sql).flatMap((row) => {
-    const projectId = textOf(row, 'id') as ProjectId;
-    const plan = findPlan(store, projectId)?.plan;
-    return (plan?.purchases ?? []).map(({ fabric, width, length }) => {
-      const known = knownFabric(store, fabric);
-      return {
-        projectId,
-        projectName: textOf(row, 'name'),
-        fabric,
-        fabricId: known?.id ?? null,
-        name: known?.name ?? nameOf(plan, fabric),
-        width: lengthFromUnits(width),
-        length: lengthFromUnits(length),
-      };
-    });
-  });
-}
+import { appendBooking, setAsideEntry } from './ledger-append';
+import { type FabricRef, findFabric, findProject, notFound } from './lookups';
 
 /**
  * Books what a kept plan says is to be bought of one cloth, sets it aside for the plan's project, and lets the plan cut it from
@@ -58,48 +34,31 @@ export function buyForPlan(
   if (purchase === undefined || (known === null && !isNew)) {
     return failure<Problem>({ code: 'changed-since', what: 'cutting plan' });
   }
-  const name = known?.name ?? nameOf(plan, fabric);
+  const name = known?.name ?? listNameOf(plan.setup, fabric) ?? 'Cloth';
   return recordChange(store, `Bought “${name}” for “${project.value.name}”`, (writable) => {
-    const cloth = known ?? addFabric(writable, name, purchase.width);
+    const cloth = known ?? addFabric(writable, unsaidFabric(name, purchase.width));
     const size = { width: lengthFromUnits(purchase.width), length: lengthFromUnits(purchase.length) };
     const piece = { kind: 'yardage', kindId: null, unitLength: null, size, costMinor, on, note: '' } as const;
     const { pieceId, pieceSeq } = addBought(writable, cloth.seq, piece);
-    const booking = {
-      ...{ fabricSeq: cloth.seq, projectSeq: project.value.seq, stage: null, note: '', on },
-    };
-    appendBooking(writable, booking, [
-      { pieceSeq, kind: 'set-aside', lengthChange: 0, heldChange: purchase.length, valueChange: 0 },
-    ]);
+    const booking = { fabricSeq: cloth.seq, projectSeq: project.value.seq, stage: null, note: '', on };
+    appendBooking(writable, booking, [setAsideEntry(pieceSeq, purchase.length)]);
     const bought = { key: fabric, fabricId: cloth.id, pieceId, ...purchase };
     updateRow(writable, 'cutting_plan', found.id, { plan_json: JSON.stringify(withBought(plan, bought)) });
     return success({});
   });
 }
 
-interface FabricOnShelf {
-  readonly seq: number;
-  readonly id: FabricId;
-  readonly name: string;
+function knownFabric(store: ReadableStore, key: string): FabricRef | null {
+  const found = fabricId.safeParse(key).success ? findFabric(store, key) : null;
+  return found?.ok === true ? found.value : null;
 }
 
-function knownFabric(store: ReadableStore, key: string): FabricOnShelf | null {
-  const id = fabricId.safeParse(key);
-  const found = id.success ? findFabric(store, id.data) : null;
-  return id.success && found?.ok === true ? { ...found.value, id: id.data } : null;
-}
-
-function nameOf(plan: KeptPlan | undefined, key: string): string {
-  return (plan === undefined ? undefined : listNameOf(plan.setup, key)) ?? 'Cloth';
-}
-
-function addFabric(store: WritableStore, name: string, width: number): FabricOnShelf {
-  const { newId, now } = store.surroundings;
-  const id = newId() as FabricId;
-  const columns = fabricColumns(store, {
+/** Cloth of which the list says no more than its name. */
+function unsaidFabric(name: string, width: number): FabricDetails {
+  return {
     ...{ name, print: '', colorWords: '', fiber: '', direction: 'any', width: lengthFromUnits(width) },
     ...{ isWashed: false, supplier: '', place: '', swatch: NO_COLOR, notes: '' },
-  });
-  return { id, name, seq: insertRow(store, 'fabric', { id, ...columns, created_at: now() }) };
+  };
 }
 
 interface Bought {

@@ -8,7 +8,7 @@ import {
   printDirection,
   printRuns,
 } from '#core/domain/stash';
-import { allRows, type ReadableStore, type Row, type Value, type WritableStore } from './handles';
+import { allRows, insertRow, type ReadableStore, type Row, type Value, type WritableStore } from './handles';
 import { placeAt } from './places';
 import {
   choiceOf,
@@ -60,6 +60,16 @@ export function fabricColumns(store: WritableStore, details: FabricDetails): Rea
     swatch: details.swatch,
     notes: details.notes,
   };
+}
+
+/** Adds a fabric that has no piece yet. */
+export function addFabric(
+  store: WritableStore,
+  details: FabricDetails,
+): { readonly seq: number; readonly id: FabricId } {
+  const { newId, now } = store.surroundings;
+  const id = newId() as FabricId;
+  return { id, seq: insertRow(store, 'fabric', { id, ...fabricColumns(store, details), created_at: now() }) };
 }
 
 /** The fabrics of these rows with their pieces, in the same order; pieces that are used up are left out. */

@@ -3,15 +3,14 @@ import type { Page } from '#core/contract/channel';
 import type { Problem } from '#core/contract/problem';
 import type { Changed } from '#core/contract/projects';
 import type { FabricGlance, FabricPage } from '#core/contract/stash';
-import type { FabricId } from '#core/domain/ids';
 import { failure, type Result, success } from '#core/result';
 import { bookingsOfFabric } from './bookings';
 import { removeRow } from './change-flip';
 import { recordChange } from './changes';
 import { worthOfFabric } from './fabric-cost';
-import { FABRICS, fabricColumns, glancesOf } from './fabric-rows';
+import { addFabric, FABRICS, fabricColumns, glancesOf } from './fabric-rows';
 import { fabricPage } from './fabric-search';
-import { insertRow, oneRow, type ReadableStore, updateRow, write } from './handles';
+import { oneRow, type ReadableStore, updateRow, write } from './handles';
 import { findFabric, notFound } from './lookups';
 import { numberOf, textOrNullOf } from './rows';
 
@@ -41,10 +40,7 @@ export function createFabric(
   { details }: ChannelInput<'fabric:create'>,
 ): Result<ChannelOutput<'fabric:create'>, Problem> {
   return recordChange(store, `Added “${details.name}” to the stash`, (writable) => {
-    const { newId, now } = store.surroundings;
-    const fabricId = newId() as FabricId;
-    insertRow(writable, 'fabric', { id: fabricId, ...fabricColumns(writable, details), created_at: now() });
-    return success({ fabricId });
+    return success({ fabricId: addFabric(writable, details).id });
   });
 }
 

@@ -10,7 +10,7 @@ import { addChecklistItem, removeChecklistItem, tickChecklistItem } from './chec
 import { clothOfProject } from './cloth-of-project';
 import { keepContact, listContacts, removeContact } from './contacts';
 import { keepCuttingPlan, openCuttingPlan, removeCuttingPlan } from './cutting-plans';
-import { buyForPlan, clothToBuy } from './cutting-purchases';
+import { buyForPlan } from './cutting-purchases';
 import { tickCut, untickCut } from './cutting-ticks';
 import { daysToRemember } from './days-to-remember';
 import { mendDates, moveDays, plannedDates } from './dates';
@@ -155,7 +155,6 @@ export const storeHandlers: StoreHandlers = {
   'table:bring-in': (context, input) => bringTableIn(context, input),
   'cutting:open': ({ store }, input) => openCuttingPlan(store, input),
   'cutting:keep': ({ store }, input) => keepCuttingPlan(store, input),
-  'cutting:to-buy': ({ store }) => success(clothToBuy(store)),
   'cutting:buy': ({ store }, input) => buyForPlan(store, input),
   'cutting:remove': ({ store }, input) => removeCuttingPlan(store, input),
   'cutting:tick': ({ store }, input) => tickCut(store, input),

@@ -24,6 +24,11 @@ export interface NewEntry {
   readonly reverses?: number;
 }
 
+/** Speaks for a length of a piece; the booking says for which project. */
+export function setAsideEntry(pieceSeq: number, length: number): NewEntry {
+  return { pieceSeq, kind: 'set-aside', lengthChange: 0, heldChange: length, valueChange: 0 };
+}
+
 export interface NewBooking {
   readonly fabricSeq: number;
   readonly projectSeq: number | null;

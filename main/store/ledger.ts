@@ -6,7 +6,7 @@ import { failure, type Result, success } from '#core/result';
 import { allocate } from '#core/units/allocate';
 import { recordChange } from './changes';
 import { insertRow, type ReadableStore, type WritableStore } from './handles';
-import { appendBooking, type NewEntry } from './ledger-append';
+import { appendBooking, type NewEntry, setAsideEntry } from './ledger-append';
 import { layPiece } from './places';
 import { findFabric, findPiece, findProject, heldBy, type PieceRef, wrongField } from './lookups';
 
@@ -87,12 +87,7 @@ export function setAsideCloth(
     piece.value,
     project.value.seq,
     { on, note, isKnowing: knowingly && isOver },
-    {
-      kind: 'set-aside',
-      lengthChange: 0,
-      heldChange: length,
-      valueChange: 0,
-    },
+    setAsideEntry(piece.value.seq, length),
   );
 }
 

@@ -1,4 +1,5 @@
 import type { Problem } from '#core/contract/problem';
+import type { FabricId } from '#core/domain/ids';
 import { type PrintRuns, printRuns } from '#core/domain/stash';
 import { failure, type Result, success } from '#core/result';
 import { oneRow, type ReadableStore } from './handles';
@@ -32,7 +33,7 @@ export function findProject(store: ReadableStore, id: string): Result<ProjectRef
 
 export interface FabricRef {
   readonly seq: number;
-  readonly id: string;
+  readonly id: FabricId;
   readonly name: string;
 }
 
@@ -40,7 +41,7 @@ export function findFabric(store: ReadableStore, id: string): Result<FabricRef, 
   const row = oneRow(store, 'SELECT seq, name FROM fabric WHERE id = ? AND deleted_at IS NULL', id);
   return row === undefined
     ? notFound('fabric')
-    : success({ seq: numberOf(row, 'seq'), id, name: textOf(row, 'name') });
+    : success({ seq: numberOf(row, 'seq'), id: id as FabricId, name: textOf(row, 'name') });
 }
 
 export interface StageRef {
@@ -82,7 +83,11 @@ export function findPiece(store: ReadableStore, id: string): Result<PieceRef, Pr
   if (row === undefined || flagOf(row, 'is_deleted')) return notFound('piece of cloth');
   return success({
     seq: numberOf(row, 'seq'),
-    fabric: { seq: numberOf(row, 'fabric_seq'), id: textOf(row, 'fabric_id'), name: textOf(row, 'name') },
+    fabric: {
+      seq: numberOf(row, 'fabric_seq'),
+      id: textOf(row, 'fabric_id') as FabricId,
+      name: textOf(row, 'name'),
+    },
     printRuns: choiceOf(row, 'print_runs', printRuns.options),
     width: numberOf(row, 'width'),
     there: numberOf(row, 'there'),

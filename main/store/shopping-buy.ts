@@ -1,12 +1,11 @@
 import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
-import type { FabricId } from '#core/domain/ids';
 import { failure, type Result, success } from '#core/result';
 import { recordChange } from './changes';
-import { fabricColumns } from './fabric-rows';
-import { insertRow, type ReadableStore, type WritableStore, write } from './handles';
+import { addFabric } from './fabric-rows';
+import { type ReadableStore, write } from './handles';
 import { addBought } from './ledger';
-import { appendBooking } from './ledger-append';
+import { appendBooking, setAsideEntry } from './ledger-append';
 import { findFabric, findProject, notFound, type ProjectRef, wrongField } from './lookups';
 import { layPiece } from './places';
 import { findLine, keepChoice } from './shopping';
@@ -19,8 +18,8 @@ export function buyFromList(
   bought: Purchase,
 ): Result<ChannelOutput<'shopping:buy'>, Problem> {
   const { fabric, lineId, needs, holds, size, unitLength } = bought;
-  const known = 'fabricId' in fabric ? findFabric(store, fabric.fabricId) : null;
-  if (known?.ok === false) return known;
+  const named = 'fabricId' in fabric ? findFabric(store, fabric.fabricId) : success(fabric.details);
+  if (!named.ok) return named;
   if (lineId !== null && findLine(store, lineId) === null) return notFound('line');
   if (unitLength !== null && size.length % unitLength !== 0) {
     return wrongField(['size', 'length'], String(size.length), `a whole number of times ${unitLength}`);
@@ -35,32 +34,18 @@ export function buyFromList(
   if (held > size.length) {
     return failure<Problem>({ code: 'short-of-cloth', free: size.length, there: size.length, asked: held });
   }
-  const name = 'details' in fabric ? fabric.details.name : (known?.value.name ?? '');
-  return recordChange(store, `Bought “${name}” from the list`, (writable) => {
-    const own = known === null ? createFabric(writable, fabric) : known.value;
-    const { pieceId, pieceSeq } = addBought(writable, own.seq, bought);
+  const cloth = named.value;
+  return recordChange(store, `Bought “${cloth.name}” from the list`, (writable) => {
+    const { id: fabricId, seq: fabricSeq } = 'seq' in cloth ? cloth : addFabric(writable, cloth);
+    const { pieceId, pieceSeq } = addBought(writable, fabricSeq, bought);
     layPiece(writable, pieceId, bought.place);
     for (const { projectId, length } of holds) {
       const projectSeq = projects.get(projectId)?.seq ?? null;
-      const booking = { fabricSeq: own.seq, projectSeq, stage: null, note: '', on: bought.on };
-      appendBooking(writable, booking, [
-        { pieceSeq, kind: 'set-aside', lengthChange: 0, heldChange: length, valueChange: 0 },
-      ]);
+      const booking = { fabricSeq, projectSeq, stage: null, note: '', on: bought.on };
+      appendBooking(writable, booking, [setAsideEntry(pieceSeq, length)]);
     }
-    const fabricId = own.id as FabricId;
     for (const need of needs) keepChoice(writable, need, { kind: 'fabric', fabricId });
     if (lineId !== null) write(writable, 'DELETE FROM shopping_line WHERE id = ?', lineId);
     return success({ fabricId, pieceId });
   });
-}
-
-function createFabric(
-  store: WritableStore,
-  fabric: Purchase['fabric'],
-): { readonly seq: number; readonly id: string } {
-  if (!('details' in fabric)) throw new Error('A fabric of the stash is not made anew');
-  const { newId, now } = store.surroundings;
-  const id = newId();
-  const columns = { id, ...fabricColumns(store, fabric.details), created_at: now() };
-  return { seq: insertRow(store, 'fabric', columns), id };
 }

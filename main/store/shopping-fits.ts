@@ -16,7 +16,7 @@ import { searchQuery } from './fabric-search';
 import { habitsInUse } from './habits-in-use';
 import { allRows, type ReadableStore, type Row } from './handles';
 import { shortOfCloth } from './ledger';
-import { appendBooking } from './ledger-append';
+import { appendBooking, setAsideEntry } from './ledger-append';
 import { findFabric, findPiece, findProject, heldBy, notFound, type PieceRef } from './lookups';
 import { numberOf } from './rows';
 import { keepChoice } from './shopping';
@@ -161,9 +161,7 @@ export function setAsideForNeed(
       on,
     };
     for (const { piece, length } of pieces) {
-      appendBooking(writable, booking, [
-        { pieceSeq: piece.seq, kind: 'set-aside', lengthChange: 0, heldChange: length, valueChange: 0 },
-      ]);
+      appendBooking(writable, booking, [setAsideEntry(piece.seq, length)]);
     }
     keepChoice(writable, need, { kind: 'fabric', fabricId });
     return success({});

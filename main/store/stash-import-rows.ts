@@ -1,6 +1,6 @@
 import type { FabricDetails } from '#core/domain/stash';
 import type { PieceToAdd } from '#core/domain/stash-table';
-import { fabricColumns } from './fabric-rows';
+import { addFabric } from './fabric-rows';
 import { insertRow, type WritableStore } from './handles';
 import { appendBooking } from './ledger-append';
 import { notePrint } from './piece-prints';
@@ -17,13 +17,12 @@ export interface FabricToAdd {
 
 /** Adds fabrics with their pieces, each piece as bought on its day. */
 export function addRows(store: WritableStore, fabrics: readonly FabricToAdd[]): void {
-  addMany(store, () => fabrics.map((fabric) => addFabric(store, fabric)));
+  addMany(store, () => fabrics.map((fabric) => addRow(store, fabric)));
 }
 
-function addFabric(store: WritableStore, { details, pieces, seq }: FabricToAdd): number {
-  const { newId, now } = store.surroundings;
-  const fabricSeq =
-    seq ?? insertRow(store, 'fabric', { id: newId(), ...fabricColumns(store, details), created_at: now() });
+function addRow(store: WritableStore, { details, pieces, seq }: FabricToAdd): number {
+  const { newId } = store.surroundings;
+  const fabricSeq = seq ?? addFabric(store, details).seq;
   for (const { kind, kindName, width, length, unitLength, place, printRuns, costMinor, on } of pieces) {
     const id = newId();
     const kindId = kindName === '' ? null : kindNamed(store, kind, kindName);

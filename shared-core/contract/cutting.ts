@@ -1,8 +1,7 @@
 import { z } from 'zod';
 import { keptPlan, type KeptPlan, type TickedStep } from '#core/domain/cutting-plan';
 import { calendarDate } from '#core/domain/dates';
-import { clothPieceId, type FabricId, type ProjectId, projectId } from '#core/domain/ids';
-import type { Length } from '#core/units/length';
+import { clothPieceId, projectId } from '#core/domain/ids';
 import { reads, writes } from './channel';
 import type { Changed } from './projects';
 
@@ -14,20 +13,6 @@ export interface CuttingPlanPage {
   readonly ticked: readonly TickedStep[];
 }
 
-/** A length of cloth that a kept plan says is to be bought. */
-export interface ClothToBuy {
-  readonly projectId: ProjectId;
-  readonly projectName: string;
-  /** What the plan calls the cloth. */
-  readonly fabric: string;
-  /** The fabric of the stash it is more of; null for cloth that is not there yet. */
-  readonly fabricId: FabricId | null;
-  readonly name: string;
-  readonly width: Length;
-  /** Rounded up to a step of the shop. */
-  readonly length: Length;
-}
-
 /** A cut of the plan: the piece, and its place among the steps of that piece. */
 const step = { projectId, pieceId: clothPieceId, place: z.int().min(0).max(5_000) };
 
@@ -35,8 +20,6 @@ export const cuttingChannels = {
   'cutting:open': reads<CuttingPlanPage | null>()(z.object({ projectId })),
   /** Keeps a plan in place of the one before. What that had cut already must stand first in the new one, as it was cut. */
   'cutting:keep': writes<Changed>()(z.object({ projectId, plan: keptPlan })),
-  /** Of the kept plans of all open projects. */
-  'cutting:to-buy': reads<readonly ClothToBuy[]>()(z.object({})),
   /**
    * Books what the plan says is to be bought of a cloth, named as the plan names it, at what was paid for it; sets it aside for
    * the project, and the plan cuts it from then on. All of it is one change.

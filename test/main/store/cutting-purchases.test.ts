@@ -26,7 +26,16 @@ function planToBuy(isInStash: boolean) {
   workshop.get('cutting:keep', { projectId, plan });
   const buy = () => workshop.ask('cutting:buy', { projectId, fabric, costMinor: 2400, on: TODAY });
   const kept = () => workshop.get('cutting:open', { projectId })!.plan;
-  const toBuy = () => workshop.get('cutting:to-buy', {});
+  /** What the list over all projects takes from the kept plan. */
+  const toBuy = () =>
+    workshop.get('shopping:list', {}).lines.flatMap(({ fabric: known, length, shares }) =>
+      shares
+        .filter(({ need }) => need.source === 'cutting-plan')
+        .map(({ need }) => ({
+          ...{ projectId: need.projectId, fabricId: known?.id ?? null, name: need.name },
+          ...{ width: need.clothWidth, length },
+        })),
+    );
   return { workshop, projectId, fabricId, fabric, buy, kept, toBuy };
 }
 
