@@ -45,7 +45,7 @@ INSERT OR IGNORE INTO booked_since
 const TOUCHED = '(SELECT fabric_seq FROM booked_since)';
 
 /**
- * A purchase that was taken back is none; the day something was last bought of a fabric, or cut from it, is the day it moved.
+ * A purchase that was taken back is none, one booked again counts from its first time, as its price does elsewhere; the day something was last bought of a fabric, or cut from it, is the day it moved.
  * The whole ledger is read as it lies in the file, a few fabrics through the index.
  */
 const fabricsSql = (entries: string): string => `
@@ -55,7 +55,7 @@ INSERT INTO fabric_digest
     min(on_date) FILTER (WHERE entry.kind = 'bought'),
     max(on_date) FILTER (WHERE entry.kind = 'bought'),
     max(on_date),
-    max(booking.seq) FILTER (WHERE entry.kind = 'bought' AND value_change > 0),
+    max(coalesce(booking.books_again, booking.seq)) FILTER (WHERE entry.kind = 'bought' AND value_change > 0),
     NULL, NULL, 0, 0
   FROM ${entries}
   WHERE entry.kind IN ('bought', 'cut') AND NOT EXISTS (SELECT 1 FROM ledger_entry AS later WHERE later.reverses = entry.seq)
@@ -123,5 +123,14 @@ export function bringDigestUpToDate(store: ReadableStore): void {
   const since = oneNumber(store, 'SELECT entry_seq FROM digest_state');
   if (oneNumber(store, 'SELECT EXISTS (SELECT 1 FROM ledger_entry WHERE seq > ?)', since) === 0) return;
   const fabrics = fabricsSql(since === 0 ? ALL_ENTRIES : TOUCHED_ENTRIES);
-  store.database.exec(BOOKED_SQL + fabrics + MONTHS_SQL + PROJECTS_SQL + LEFTOVERS_SQL);
+  // All of it or nothing: the months are added to what they were.
+  store.database.exec('SAVEPOINT digest');
+  try {
+    store.database.exec(BOOKED_SQL + fabrics + MONTHS_SQL + PROJECTS_SQL + LEFTOVERS_SQL);
+  } catch (error) {
+    store.database.exec('ROLLBACK TO digest');
+    throw error;
+  } finally {
+    store.database.exec('RELEASE digest');
+  }
 }

@@ -212,6 +212,18 @@ describe('narrowing the stash down by money and by time', () => {
     expect(found({ price: { counted: 'again', length: yard, atLeast: 901 } })).toEqual(['Ten a yard']);
   });
 
+  test('a purchase that was taken back and booked again is not taken for the last one paid', () => {
+    const { add, found, workshop } = shelf();
+    const { fabricId } = add('Twice bought', { costMinor: 400 });
+    const { ledger } = workshop.get('fabric:open', { fabricId });
+    const size = { width: inches(42), length: yard };
+    workshop.get('ledger:buy', { fabricId, kind: 'yardage', size, costMinor: 900, on: TODAY, note: '' });
+    workshop.get('ledger:take-back', { bookingId: ledger[0]!.id, on: TODAY });
+    workshop.get('change:undo', {});
+    expect(workshop.get('fabric:open', { fabricId }).price).toMatchObject({ minor: 900 });
+    expect(found({ price: { counted: 'again', length: yard, atLeast: 900 } })).toEqual(['Twice bought']);
+  });
+
   test('by what is free in all pieces together, as a length of the widest', () => {
     const { add, found, workshop } = shelf();
     const { fabricId } = add('In two', { size: [42, 18] });
