@@ -6,7 +6,6 @@ import type { WorkDone } from '#core/domain/clock';
 import type { StageId } from '#core/domain/ids';
 import { measurementsOfProject } from '#core/domain/measurements';
 import type { Project } from '#core/domain/project';
-import type { Stage } from '#core/domain/stage';
 import { stageEstimate } from '#core/learned/estimate';
 import type { StageEstimate } from '#core/learned/stage-estimate';
 import { type Result, success } from '#core/result';
@@ -15,11 +14,12 @@ import { allRows, type ReadableStore } from './handles';
 import { findProject } from './lookups';
 import { openProject } from './project-glances';
 import { groupRows, jsonOf, textOf } from './rows';
+import type { StageAlone } from './stage-rows';
 import { readOwnRates } from './work-rows';
 
 interface Estimated {
   readonly project: Project;
-  readonly stages: readonly Stage[];
+  readonly stages: readonly StageAlone[];
 }
 
 /** How long every stage that is not over will take, in all these projects. */
@@ -52,7 +52,7 @@ export function estimatesOfProject(
   return success(Object.fromEntries(estimatesOf(store, [spread.value])));
 }
 
-function isLeft({ state }: Stage): boolean {
+function isLeft({ state }: StageAlone): boolean {
   return state !== 'done' && state !== 'skipped';
 }
 

@@ -6,16 +6,28 @@ import { choiceOf, flagOf, groupRows, jsonOf, numberOf, numberOrNullOf, readBy, 
 
 const calculatorNames = z.array(z.string()).readonly();
 
-/** The stages of these projects in the order of their plans, each with its checklist. */
-export function stagesByProject(
+/** A stage without its checklist: what plans the days reads hundreds of them after every change. */
+export type StageAlone = Omit<Stage, 'checklist'>;
+
+/** The stages of these projects in the order of their plans, without their checklists. */
+export function stagesAloneByProject(
   store: ReadableStore,
   projectIds: readonly string[],
-): ReadonlyMap<string, readonly Stage[]> {
+): ReadonlyMap<string, readonly StageAlone[]> {
   const rows = allRows(
     store,
     `SELECT * FROM stage WHERE project_id IN (SELECT value FROM json_each(?)) ORDER BY project_id, position, id`,
     JSON.stringify(projectIds),
   );
+  const byProject = groupRows(rows, 'project_id');
+  return new Map(projectIds.map((id) => [id, (byProject.get(id) ?? []).map(stageOf)]));
+}
+
+/** The stages of these projects in the order of their plans, each with its checklist. */
+export function stagesByProject(
+  store: ReadableStore,
+  projectIds: readonly string[],
+): ReadonlyMap<string, readonly Stage[]> {
   const items = groupRows(
     allRows(
       store,
@@ -25,15 +37,16 @@ export function stagesByProject(
     ),
     'stage_id',
   );
-  const byProject = groupRows(rows, 'project_id');
-  const stagesOf = (projectId: string): readonly Stage[] =>
-    (byProject.get(projectId) ?? []).map((row) =>
-      stageOf(row, (items.get(row['id']) ?? []).map(checklistItemOf)),
-    );
-  return new Map(projectIds.map((projectId) => [projectId, stagesOf(projectId)]));
+  const withChecklist = (stage: StageAlone): Stage => ({
+    ...stage,
+    checklist: (items.get(stage.id) ?? []).map(checklistItemOf),
+  });
+  return new Map(
+    [...stagesAloneByProject(store, projectIds)].map(([id, stages]) => [id, stages.map(withChecklist)]),
+  );
 }
 
-function stageOf(row: Row, checklist: readonly ChecklistItem[]): Stage {
+function stageOf(row: Row): StageAlone {
   return {
     id: textOf(row, 'id') as StageId,
     projectId: textOf(row, 'project_id') as ProjectId,
@@ -48,7 +61,6 @@ function stageOf(row: Row, checklist: readonly ChecklistItem[]): Stage {
     gatePassedWhy: textOf(row, 'gate_passed_why'),
     startedAt: numberOrNullOf(row, 'started_at'),
     finishedAt: numberOrNullOf(row, 'finished_at'),
-    checklist,
     isBeside: flagOf(row, 'is_beside'),
     calculators:
       row['calculators_json'] === null

@@ -71,3 +71,40 @@ test('a clock is started from anywhere, runs on through a restart, is stopped wi
     await second.close();
   });
 });
+
+test('blocks counted three times make the hours of a stage whose top is kept, and the plan’s hours can be put back', async () => {
+  const { page, close } = await launchProgram();
+  await writeDownTops(page, ['Alder throw']);
+  const { items } = await askStore(page, 'project:list', { archived: false });
+  await askStore(page, 'stage:move', { stageId: items[0]!.stages[0]!.id, to: 'in-hand' });
+  await page.reload();
+  await openStage(page, 'Alder throw', 'Piece the top');
+  const time = page.getByRole('region', { name: 'Time' });
+  await test.step('the top is kept, and says how many blocks there are', async () => {
+    await page.getByRole('button', { name: /^The whole top/ }).click();
+    await page.getByRole('button', { name: 'Keep this answer' }).click();
+    await expect(time).toContainText('not counted yet');
+    await expect(time).toContainText('As the plan has it: your own rates cannot tell yet.');
+  });
+  for (const blocks of ['10', '12', '8']) {
+    await time.getByRole('button', { name: 'Write down time' }).click();
+    const dialog = page.getByRole('dialog', { name: 'Write down time' });
+    await dialog.getByRole('textbox', { name: 'Time worked' }).fill('1 h');
+    await dialog.getByRole('radio', { name: 'Blocks sewn' }).check();
+    await dialog.getByRole('textbox', { name: 'How many blocks' }).fill(blocks);
+    await dialog.getByRole('button', { name: 'Keep the time' }).click();
+    await expect(dialog).toBeHidden();
+  }
+  await test.step('from the third count on the rate makes the hours', async () => {
+    await expect(time).toContainText(
+      'By your own rates; joining the blocks comes on top. Without them: 15 h.',
+    );
+    await expect(time).toContainText('counted 3 times');
+    expect(await axeFaults(page)).toEqual([]);
+  });
+  await test.step('the hours of the plan are put back, and stay', async () => {
+    await time.getByRole('button', { name: 'Go by 15 h instead' }).click();
+    await expect(time).toContainText('The hours you set; by your own rates it would be');
+  });
+  await close();
+});

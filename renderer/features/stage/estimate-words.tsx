@@ -54,8 +54,12 @@ function sourceWords(estimate: StageEstimate): string {
       ? ''
       : `; by your own rates it would be ${formatMinutes(minutesFromWhole(estimate.ratesMinutes))}`;
   switch (estimate.from) {
-    case 'rates':
-      return `By your own rates. Without them: ${said(estimate)}.`;
+    case 'rates': {
+      const joins = estimate.parts.some(({ what }) => what === 'blocks')
+        ? '; joining the blocks comes on top'
+        : '';
+      return `By your own rates${joins}. Without them: ${said(estimate)}.`;
+    }
     case 'own':
       return `The hours you set${byRates}.`;
     case 'plan':
