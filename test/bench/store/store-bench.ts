@@ -4,6 +4,7 @@ import path from 'node:path';
 import { performance } from 'node:perf_hooks';
 import Database from 'better-sqlite3';
 import type { ChannelInput, StoreChannelName } from '#core/contract/channels';
+import { stashGrouping } from '#core/domain/stash-filter';
 import { calendarDate } from '#core/units/calendar-date';
 import { startStore, type StoreClient } from '#main/store/store-client';
 import { measureImport } from './import-bench';
@@ -64,6 +65,7 @@ async function measure(file: string): Promise<void> {
   if (client === undefined) return;
   print('start: check, back up, open', { ms: round(openMs) });
   await measureScreens(client, ids);
+  await measureWholeWorkshop(client);
   await measureSearch(client);
   await measureBooking(client, ids);
   print('memory', { rssMb: round(process.memoryUsage().rss / 2 ** 20) });
@@ -94,6 +96,32 @@ async function measureScreens(client: StoreClient, ids: Ids): Promise<void> {
   await series(client, 'fabric page', 'fabric:open', () => ({ fabricId: one(ids.fabrics) }));
   await series(client, 'opening', 'workshop:opening', () => ({}));
   await series(client, 'undo state', 'change:state', () => ({}));
+}
+
+/** What is asked of the whole workshop at once; the first look at insight adds the ledger up, and is printed by itself. */
+async function measureWholeWorkshop(client: StoreClient): Promise<void> {
+  const on = calendarDate('2027-02-28');
+  await series(client, 'days: all open pieces planned', 'dates:plan', () => ({
+    on,
+    moves: { dues: [], promises: [] },
+  }));
+  await series(client, 'shopping list', 'shopping:list', () => ({}));
+  print('insight: the first look', { ms: round(await timed(() => client.call('stash:insight', {}))) });
+  await series(client, 'insight', 'stash:insight', () => ({}));
+  for (const by of stashGrouping.options) {
+    await series(client, `groups by ${by}`, 'fabric:groups', () => ({ by, search: '' }));
+  }
+  const price = { length: inches(36), atLeast: 100, atMost: 2_000 };
+  for (const counted of ['again', 'paid'] as const) {
+    const filter = { price: { counted, ...price } };
+    await series(client, `filter: price, ${counted}`, 'fabric:list', () => ({
+      search: '',
+      filter,
+      limit: 100,
+    }));
+  }
+  const filter = { boughtFrom: calendarDate('2020-01-01') };
+  await series(client, 'filter: day bought', 'fabric:list', () => ({ search: '', filter, limit: 100 }));
 }
 
 async function measureSearch(client: StoreClient): Promise<void> {
