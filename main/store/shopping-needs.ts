@@ -146,11 +146,12 @@ function backOrFill({ kind }: ClothNeed): string {
   return kind === 'batting' || kind === 'batting-package' ? 'fill' : '';
 }
 
-/** The fabric of the backing, and of the batting, that each project holds. */
+/** The fabric of the backing, and of the batting, that each open project holds. */
 function heldBackings(store: ReadableStore): ReadonlyMap<string, string> {
   const sql = `SELECT project.id AS project_id, ${BACK_OR_FILL} AS layer, fabric.id AS fabric_id
-    FROM piece_hold JOIN cloth_piece ON cloth_piece.seq = piece_seq JOIN fabric ON fabric.seq = fabric_seq
-    JOIN project ON project.seq = project_seq WHERE held > 0 AND layer IS NOT NULL ORDER BY piece_seq`;
+    FROM project CROSS JOIN piece_hold ON project_seq = project.seq
+    JOIN cloth_piece ON cloth_piece.seq = piece_seq JOIN fabric ON fabric.seq = fabric_seq
+    WHERE ${OPEN} AND held > 0 AND layer IS NOT NULL ORDER BY piece_seq`;
   return new Map(
     allRows(store, sql).map((row) => [
       `${textOf(row, 'project_id')} ${textOf(row, 'layer')}`,

@@ -48,7 +48,8 @@ export function minutesByStage(
 }
 
 export function countedWork(store: ReadableStore): readonly CountedWork[] {
-  const sql = 'SELECT * FROM work WHERE minutes IS NOT NULL AND done_what IS NOT NULL ORDER BY seq';
+  const sql =
+    'SELECT minutes, done_what, done_amount FROM work WHERE minutes IS NOT NULL AND done_what IS NOT NULL ORDER BY seq';
   return allRows(store, sql).map((row) => ({ minutes: numberOf(row, 'minutes'), done: doneOf(row) }));
 }
 

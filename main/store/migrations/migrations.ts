@@ -12,6 +12,7 @@ import { firstIn } from './0110-first-in';
 import { savedSearches } from './0120-saved-searches';
 import { shoppingList } from './0130-shopping';
 import { ownEstimates } from './0140-own-estimates';
+import { countedWork } from './0150-counted-work';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
@@ -30,6 +31,7 @@ export const migrations: readonly Migration[] = [
   savedSearches,
   shoppingList,
   ownEstimates,
+  countedWork,
 ];
 
 /** The format this program writes; a file beyond it is refused untouched. */

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { ChannelInput, StoreChannelName } from '#core/contract/channels';
 import { calendarDate } from '#core/units/calendar-date';
-import { addCloth, addProject, inches, openWorkshop } from '#test/helpers/workshop';
+import { addCloth, addProject, inches, openWorkshop, TODAY } from '#test/helpers/workshop';
 
 /**
  * Tables that grow with the years; a screen's call may look into them by an index, never read them from end to end. The list of
@@ -52,6 +52,11 @@ test('no screen’s call reads a table that grows with the years from end to end
     ask('fabric:list', { search: '', filter: { ...dated, price, freeInAll: inches(9) }, limit: 100 });
   }
   ask('search:list', {});
+  ask('place:list', {});
+  ask('kind:list', {});
+  ask('shopping:list', {});
+  ask('dates:plan', { on: TODAY, moves: { dues: [], promises: [] } });
+  ask('dates:remember', { on: TODAY });
   const plans = [...context.store.statements.keys()].flatMap((sql) => {
     const parameters = [...sql.matchAll(/\?/g)].map(() => null);
     const rows = context.store.database.prepare(`EXPLAIN QUERY PLAN ${sql}`).all(...parameters);
