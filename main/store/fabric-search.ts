@@ -41,15 +41,17 @@ export function fabricHits(
   return hitsOf([...filterConditions(filter), ...group], words);
 }
 
+/** The numbers of the fabrics that have the words of a `searchQuery`. */
+export const WITH_WORDS = 'SELECT rowid FROM fabric_words WHERE fabric_words MATCH ?';
+
 const EVERY: Condition = { sql: 'SELECT fabric_seq FROM shelf', values: [] };
 
 /** What finds the numbers of the fabrics; words alone are asked of the search alone, which counts without looking at a line. */
 function hitsOf(conditions: readonly Condition[], words: string | null): Condition {
-  const matches = 'SELECT rowid FROM fabric_words WHERE fabric_words MATCH ?';
-  if (words !== null && conditions.length === 0) return { sql: matches, values: [words] };
+  if (words !== null && conditions.length === 0) return { sql: WITH_WORDS, values: [words] };
   // A plus sign keeps SQLite from looking the hits up one by one: they are few lines of memory by then.
   const all =
-    words === null ? conditions : [...conditions, { sql: `+fabric_seq IN (${matches})`, values: [words] }];
+    words === null ? conditions : [...conditions, { sql: `+fabric_seq IN (${WITH_WORDS})`, values: [words] }];
   if (all.length === 0) return EVERY;
   return {
     sql: `${EVERY.sql} WHERE ${all.map(({ sql }) => sql).join(' AND ')}`,

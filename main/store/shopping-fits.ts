@@ -12,7 +12,7 @@ import { lengthFromExact } from '#core/units/length';
 import { recordChange } from './changes';
 import { filterConditions } from './fabric-filter';
 import { FABRICS, glancesOf } from './fabric-rows';
-import { searchQuery } from './fabric-search';
+import { searchQuery, WITH_WORDS } from './fabric-search';
 import { habitsInUse } from './habits-in-use';
 import { allRows, type ReadableStore, type Row } from './handles';
 import { shortOfCloth } from './ledger';
@@ -92,8 +92,7 @@ function candidates(
   const bits = kindsFor(need.kind).reduce((sum, kind) => sum + 2 ** clothKind.options.indexOf(kind), 0);
   const words = searchQuery(search, '', (word) => wordsMeant(store, word));
   const matched = {
-    sql:
-      words === null ? '' : 'AND +fabric_seq IN (SELECT rowid FROM fabric_words WHERE fabric_words MATCH ?)',
+    sql: words === null ? '' : `AND +shelf.fabric_seq IN (${WITH_WORDS})`,
     values: words === null ? [] : [words],
   };
   const fits = need.amount.measure === 'patches' ? filterConditions({ fits: patchesOf(need) }) : [];
@@ -112,7 +111,7 @@ function candidates(
     store,
     `SELECT DISTINCT shelf.fabric_seq FROM piece_hold JOIN cloth_piece ON cloth_piece.seq = piece_seq
       JOIN shelf ON shelf.fabric_seq = cloth_piece.fabric_seq
-    WHERE project_seq = ? AND held > 0 AND kinds & ? > 0 ${matched.sql.replace('+fabric_seq', 'shelf.fabric_seq')}`,
+    WHERE project_seq = ? AND held > 0 AND kinds & ? > 0 ${matched.sql}`,
     ...[projectSeq, bits, ...matched.values],
   );
   const seqs = [...enough, ...most, ...held].map((row) => numberOf(row, 'fabric_seq'));
