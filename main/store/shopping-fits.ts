@@ -6,7 +6,7 @@ import type { FabricGlance } from '#core/contract/stash';
 import { type ClothKind, clothKind } from '#core/domain/stash';
 import { type Result, success } from '#core/result';
 import { type ClothNeed, needKey } from '#core/stash/shopping/cloth-need';
-import { lengthFor } from '#core/stash/shopping/fill-rows';
+import { lengthFor, patchesLie } from '#core/stash/shopping/fill-rows';
 import { type ClothFit, compareFits, fitCloth } from '#core/stash/shopping/fit-cloth';
 import { lengthFromExact } from '#core/units/length';
 import { recordChange } from './changes';
@@ -53,12 +53,13 @@ function tryFabric(
   const pieces = all.filter(({ kind }) => kindsFor(need.kind).includes(kind));
   const toTry = pieces
     .filter(({ unitLength }) => unitLength === null || need.amount.measure === 'thread')
-    .map(({ id, width, there, held }) => {
+    .map(({ id, width, printRuns, there, held }) => {
       const ownHold = holds.get(id) ?? 0;
-      return { id, width, free: Math.min(there, Math.max(0, there - held) + ownHold), ownHold };
+      const free = Math.min(there, Math.max(0, there - held) + ownHold);
+      return { id, width, lies: patchesLie(fabric.direction, printRuns), free, ownHold };
     });
-  const { verdict, takes, leftOver, short } = fitCloth(need.amount, fabric.direction, toTry);
-  const shortBy = lengthFor(short, fabric.width);
+  const { verdict, takes, leftOver, short } = fitCloth(need.amount, toTry);
+  const shortBy = lengthFor(short, { width: fabric.width, lies: patchesLie(fabric.direction, 'along') });
   return {
     ...{ fabric, pieces, verdict, takes, leftOver, short },
     shortBy: shortBy === null ? null : lengthFromExact(shortBy, 'up'),

@@ -1,8 +1,10 @@
 import type { ClothPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
+import { type PrintDirection, printDirection, printRuns } from '#core/domain/stash';
 import type { ClothUsed, PieceOnShelf } from '#core/stash/shopping/cover-needs';
 import type { FabricToBuy } from '#core/stash/shopping/shopping-list';
-import { allRows, type ReadableStore } from './handles';
-import { flagOf, groupRows, lengthOf, numberOf, textOf, textOrNullOf } from './rows';
+import { patchesLie } from '#core/stash/shopping/fill-rows';
+import { allRows, type ReadableStore, type Row } from './handles';
+import { choiceOf, flagOf, groupRows, lengthOf, numberOf, textOf, textOrNullOf } from './rows';
 
 /** What the stash has of some fabrics, and what projects have used of them. */
 export interface ShelfOfNeeds {
@@ -13,8 +15,8 @@ export interface ShelfOfNeeds {
 
 const THOSE = 'fabric.id IN (SELECT value FROM json_each(?)) AND fabric.deleted_at IS NULL';
 
-const PIECES = `SELECT cloth_piece.seq, cloth_piece.id, fabric.id AS fabric_id, cloth_piece.width,
-    unit_length IS NOT NULL AS is_counted, there
+const PIECES = `SELECT cloth_piece.seq, cloth_piece.id, fabric.id AS fabric_id, cloth_piece.width, direction,
+    coalesce((SELECT runs FROM piece_print WHERE piece_print.id = cloth_piece.id), 'along') AS print_runs, unit_length IS NOT NULL AS is_counted, there
   FROM fabric JOIN cloth_piece ON cloth_piece.fabric_seq = fabric.seq JOIN piece_sum ON piece_seq = cloth_piece.seq
   WHERE ${THOSE} AND there > 0 ORDER BY cloth_piece.seq`;
 
@@ -34,22 +36,28 @@ export function shelfOfNeeds(store: ReadableStore, fabricIds: readonly FabricId[
   const holds = groupRows(allRows(store, HOLDS, those), 'piece_seq');
   return {
     fabrics: new Map(
-      allRows(store, `SELECT id, name, supplier, swatch, width FROM fabric WHERE ${THOSE}`, those).map(
-        (row) => {
-          const id = textOf(row, 'id') as FabricId;
-          const [name, supplier, swatch] = [
-            textOf(row, 'name'),
-            textOf(row, 'supplier'),
-            textOf(row, 'swatch'),
-          ];
-          return [id, { id, name, supplier, swatch, width: lengthOf(row, 'width') }];
-        },
-      ),
+      allRows(
+        store,
+        `SELECT id, name, supplier, swatch, direction, width FROM fabric WHERE ${THOSE}`,
+        those,
+      ).map((row) => {
+        const id = textOf(row, 'id') as FabricId;
+        const [name, supplier, swatch] = [
+          textOf(row, 'name'),
+          textOf(row, 'supplier'),
+          textOf(row, 'swatch'),
+        ];
+        return [
+          id,
+          { id, name, supplier, swatch, direction: directionOf(row), width: lengthOf(row, 'width') },
+        ];
+      }),
     ),
     pieces: allRows(store, PIECES, those).map((row) => ({
       id: textOf(row, 'id') as ClothPieceId,
       fabricId: textOf(row, 'fabric_id') as FabricId,
       width: numberOf(row, 'width'),
+      lies: patchesLie(directionOf(row), choiceOf(row, 'print_runs', printRuns.options)),
       isCounted: flagOf(row, 'is_counted'),
       there: numberOf(row, 'there'),
       holds: (holds.get(row['seq']) ?? []).map((hold) => ({
@@ -65,4 +73,8 @@ export function shelfOfNeeds(store: ReadableStore, fabricIds: readonly FabricId[
       area: numberOf(row, 'area'),
     })),
   };
+}
+
+function directionOf(row: Row): PrintDirection {
+  return choiceOf(row, 'direction', printDirection.options);
 }

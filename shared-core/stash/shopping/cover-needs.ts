@@ -1,12 +1,13 @@
 import type { ClothPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
 import type { ClothNeed, NeedAmount } from './cloth-need';
-import { cutFrom, isNothing, sizeOfNeed } from './fill-rows';
+import { cutFrom, isNothing, type PatchesLie, sizeOfNeed } from './fill-rows';
 
 /** A piece of the stash that a need may be met from. Lengths in 1/320 mm. */
 export interface PieceOnShelf {
   readonly id: ClothPieceId;
   readonly fabricId: FabricId;
   readonly width: number;
+  readonly lies: PatchesLie;
   /** Told by number: spools, or packs cut to a size of their own, which no patch is cut from. */
   readonly isCounted: boolean;
   readonly there: number;
@@ -93,7 +94,7 @@ function takeFrom(pieces: readonly Open[], need: ClothNeed, asked: NeedAmount): 
     if (isNothing(short)) break;
     // Where more is spoken for than there is, no project can count on more than there is.
     const length = Math.min(heldFor(from, need) + from.free, from.there);
-    const cut = cutFrom(short, { width: from.piece.width, length });
+    const cut = cutFrom(short, { ...from.piece, length });
     takes.push({ from, length: cut.length });
     short = cut.left;
   }
@@ -117,5 +118,5 @@ function afterUse(need: ClothNeed, used: readonly ClothUsed[]): NeedAmount {
     )
     .reduce((sum, one) => sum + one.area, 0);
   if (area <= 0) return need.amount;
-  return cutFrom(need.amount, { width: need.clothWidth, length: area / need.clothWidth }).left;
+  return cutFrom(need.amount, { width: need.clothWidth, lies: 'any', length: area / need.clothWidth }).left;
 }

@@ -1,3 +1,4 @@
+import type { PrintDirection, PrintRuns } from '#core/domain/stash';
 import { roundDownTo, roundUpTo } from '#core/units/rounding';
 import type { NeedAmount, NeededPatch } from './cloth-need';
 
@@ -7,9 +8,18 @@ export interface Filled {
   readonly length: number;
 }
 
+/** any: a patch that may turn lies as it fits. along: none is turned; across: the print runs across the piece, so every one is. */
+export type PatchesLie = 'any' | 'along' | 'across';
+
 interface Cloth {
   readonly width: number;
   readonly length: number;
+  readonly lies: PatchesLie;
+}
+
+/** How patches lie on a piece of this fabric, which its print says where it has a direction. */
+export function patchesLie(direction: PrintDirection, runs: PrintRuns): PatchesLie {
+  return direction === 'any' ? 'any' : runs;
 }
 
 /** Cuts of one piece what it gives, in rows across it; `length` is what was used from its near end, whole rows. */
@@ -25,8 +35,8 @@ export function cutFrom(amount: NeedAmount, cloth: Cloth): Filled {
 }
 
 /** Length of cloth this wide that gives all of it, without any extra; null where it is too narrow for a patch or strip. */
-export function lengthFor(amount: NeedAmount, width: number): number | null {
-  const { left, length } = cutFrom(amount, { width, length: Number.MAX_SAFE_INTEGER });
+export function lengthFor(amount: NeedAmount, cloth: Omit<Cloth, 'length'>): number | null {
+  const { left, length } = cutFrom(amount, { ...cloth, length: Number.MAX_SAFE_INTEGER });
   return isNothing(left) ? length : null;
 }
 
@@ -55,27 +65,35 @@ function stripsFrom(amount: Extract<NeedAmount, { measure: 'strips' }>, { width,
   return { left: { ...amount, needed: left }, length: strips * strip };
 }
 
-/** As they are listed or, where that leaves less, with all that may be turned lying the other way. */
+/** As the cloth's print asks; without one as they are listed or, where that leaves less, with all that may be turned lying the other way. */
 function patchesFrom(patches: readonly NeededPatch[], cloth: Cloth): Filled {
-  const asListed = patchesAsTheyLie(patches, cloth);
+  if (cloth.lies === 'along') return patchesAsTheyLie(patches, cloth);
+  if (cloth.lies === 'across') {
+    const { left, length } = patchesAsTheyLie(patches.map(turnedPatch), cloth);
+    return { left: turnedBack(left), length };
+  }
+  const fitting = (patch: NeededPatch): NeededPatch =>
+    patch.mayTurn && patch.width > cloth.width ? turnedPatch(patch) : patch;
+  const asListed = patchesAsTheyLie(patches.map(fitting), cloth);
   if (isNothing(asListed.left) || patches.every(({ mayTurn }) => !mayTurn)) return asListed;
   const turned = patchesAsTheyLie(
-    patches.map((patch) => (patch.mayTurn ? turnedPatch(patch) : patch)),
+    patches.map((patch) => fitting(patch.mayTurn ? turnedPatch(patch) : patch)),
     cloth,
   );
   return sizeOfNeed(turned.left) < sizeOfNeed(asListed.left) ? turned : asListed;
 }
 
+function turnedBack(amount: NeedAmount): NeedAmount {
+  return amount.measure === 'patches' ? { ...amount, patches: amount.patches.map(turnedPatch) } : amount;
+}
+
 /**
  * Patches of one length share rows: each row is filled with the widest that still fit, and the same filling repeated while it
- * lasts. So they are cut with a ruler, strips first. A patch wider than the cloth is turned where it may be.
+ * lasts. So they are cut with a ruler, strips first.
  */
-function patchesAsTheyLie(patches: readonly NeededPatch[], cloth: Cloth): Filled {
+function patchesAsTheyLie(lying: readonly NeededPatch[], cloth: Cloth): Filled {
   let used = 0;
   const left: NeededPatch[] = [];
-  const lying = patches.map((patch) =>
-    patch.mayTurn && patch.width > cloth.width ? turnedPatch(patch) : patch,
-  );
   for (const length of new Set(lying.map((patch) => patch.length))) {
     const group = lying
       .filter((patch) => patch.length === length)

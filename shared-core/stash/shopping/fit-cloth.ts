@@ -1,12 +1,12 @@
 import type { ClothPieceId } from '#core/domain/ids';
-import type { PrintDirection } from '#core/domain/stash';
 import type { NeedAmount } from './cloth-need';
-import { cutFrom, isNothing, sizeOfNeed } from './fill-rows';
+import { cutFrom, isNothing, type PatchesLie, sizeOfNeed } from './fill-rows';
 
 /** A piece that might serve: what of it is free to the project, and what of that it holds already. Lengths in 1/320 mm. */
 export interface PieceToTry {
   readonly id: ClothPieceId;
   readonly width: number;
+  readonly lies: PatchesLie;
   readonly free: number;
   readonly ownHold: number;
 }
@@ -27,13 +27,8 @@ export interface ClothFit {
   readonly leftOver: number;
 }
 
-/** Tries a fabric's pieces: the one that is enough and leaves least, else the largest first. What a print forbids is not turned. */
-export function fitCloth(
-  asked: NeedAmount,
-  direction: PrintDirection,
-  pieces: readonly PieceToTry[],
-): ClothFit {
-  const amount = direction === 'any' ? asked : withoutTurning(asked);
+/** Tries a fabric's pieces: the one that is enough and leaves least, else the largest first. */
+export function fitCloth(amount: NeedAmount, pieces: readonly PieceToTry[]): ClothFit {
   const single = pieces
     .map((piece) => fitPieces(amount, [piece], 'one-piece'))
     .filter(({ verdict }) => verdict === 'one-piece')
@@ -53,20 +48,15 @@ function fitPieces(
 ): ClothFit {
   const takes: ClothFit['takes'][number][] = [];
   let [short, leftOver] = [amount, 0];
-  for (const { id, width, free, ownHold } of pieces) {
+  for (const { id, width, lies, free, ownHold } of pieces) {
     if (isNothing(short)) break;
-    const cut = cutFrom(short, { width, length: free });
+    const cut = cutFrom(short, { width, lies, length: free });
     if (cut.length === 0 && !isNothing(cut.left)) continue;
     takes.push({ pieceId: id, length: cut.length, more: Math.max(0, cut.length - ownHold) });
     leftOver += width * (free - cut.length);
     short = cut.left;
   }
   return { verdict: isNothing(short) ? verdict : 'short', takes, short, leftOver };
-}
-
-function withoutTurning(amount: NeedAmount): NeedAmount {
-  if (amount.measure !== 'patches') return amount;
-  return { ...amount, patches: amount.patches.map((patch) => ({ ...patch, mayTurn: false })) };
 }
 
 const ORDER: readonly ClothFit['verdict'][] = ['one-piece', 'several-pieces', 'short'];

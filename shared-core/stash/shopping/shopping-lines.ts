@@ -2,7 +2,7 @@ import type { FabricId, ProjectId } from '#core/domain/ids';
 import { type Length, lengthFromExact, lengthFromUnits } from '#core/units/length';
 import { type ClothNeed, type NeedAmount, needKey } from './cloth-need';
 import type { CoveredNeed } from './cover-needs';
-import { isNothing, lengthFor } from './fill-rows';
+import { isNothing, lengthFor, patchesLie } from './fill-rows';
 import type { FabricToBuy, LineShare, ShoppingLine } from './shopping-list';
 
 /** Lines of one shop; `supplier` is empty where none is known. */
@@ -48,17 +48,22 @@ function partOf({ need, short }: CoveredNeed, fabrics: ReadonlyMap<FabricId, Fab
       isWider: false,
     };
   }
-  const own = fabric === null ? null : lengthToCut(need, short, fabric.width);
+  const own = fabric === null ? null : lengthToCut(need, short, fabric);
   const width = fabric === null || own === null ? need.clothWidth : fabric.width;
-  const exact = own ?? lengthToCut(need, short, width) ?? 0;
+  const exact = own ?? lengthToCut(need, short, { width, direction: fabric?.direction ?? 'any' }) ?? 0;
   const length = lengthFromExact(exact * (1 + need.extraPercent / 100), 'up');
   return { fabric, kind, width, length, isWider: fabric !== null && own === null };
 }
 
 /** What is short, or all of it anew where odd rests would take more; null where the cloth is too narrow. */
-function lengthToCut({ amount }: ClothNeed, short: NeedAmount, width: Length): number | null {
-  const rest = lengthFor(short, width);
-  return rest === null ? null : Math.min(rest, lengthFor(amount, width) ?? rest);
+function lengthToCut(
+  { amount }: ClothNeed,
+  short: NeedAmount,
+  { width, direction }: Pick<FabricToBuy, 'width' | 'direction'>,
+): number | null {
+  const offTheBolt = { width, lies: patchesLie(direction, 'along') };
+  const rest = lengthFor(short, offTheBolt);
+  return rest === null ? null : Math.min(rest, lengthFor(amount, offTheBolt) ?? rest);
 }
 
 function lineOf(key: string, part: Part, shares: readonly LineShare[], step: Length): ShoppingLine {

@@ -1,5 +1,5 @@
 import type { FabricId } from '#core/domain/ids';
-import type { ClothKind } from '#core/domain/stash';
+import type { ClothKind, PrintDirection } from '#core/domain/stash';
 import type { Length } from '#core/units/length';
 import type { ClothNeed } from './cloth-need';
 
@@ -9,6 +9,7 @@ export interface FabricToBuy {
   readonly name: string;
   readonly supplier: string;
   readonly swatch: string;
+  readonly direction: PrintDirection;
   readonly width: Length;
 }
 

@@ -206,4 +206,30 @@ describe('which cloth fits', () => {
     expect(workshop.get('shopping:list', {}).lines).toHaveLength(1);
     expect(workshop.get('ledger:of-project', { projectId }).held).toEqual([]);
   });
+
+  test('turns no print with a direction, unless it runs across the piece already', () => {
+    const workshop = openWorkshop();
+    const { projectId } = ringWith(workshop, 'longarm', 'backing');
+    const need = onlyLine(workshop.get('shopping:list', {})).shares[0]?.need;
+    if (need?.amount.measure !== 'patches') throw new Error('A backing is patches');
+    const [panel] = need.amount.patches;
+    if (panel === undefined) throw new Error('A backing has a panel');
+    const size = { width: lengthFromUnits(panel.length), length: lengthFromUnits(panel.width * panel.count) };
+    const cloth = (name: string, direction: 'any' | 'one-way', runs: 'along' | 'across') => {
+      const { fabricId } = workshop.get('fabric:create', {
+        details: fabricDetails({ name, direction, width: size.width }),
+      });
+      const bought = { fabricId, kind: 'backing', size, costMinor: 0, on: TODAY, note: '' } as const;
+      const { pieceId } = workshop.get('ledger:buy', bought);
+      if (runs === 'across') workshop.get('piece:set-print', { pieceId, runs });
+    };
+    cloth('Along', 'one-way', 'along');
+    cloth('Across', 'one-way', 'across');
+    const named = { projectId, source: need.source, name: need.name };
+    const { fits } = workshop.get('shopping:fits', { ...named, search: '' });
+    expect(fits.map(({ fabric, verdict }) => [fabric.name, verdict])).toEqual([
+      ['Across', 'one-piece'],
+      ['Along', 'short'],
+    ]);
+  });
 });

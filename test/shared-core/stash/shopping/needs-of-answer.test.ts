@@ -32,7 +32,7 @@ function needsOf(name: string, measurements = ring) {
 function clothOf(name: string, measurements = ring): number {
   const [need, ...more] = needsOf(name, measurements).needs;
   if (need === undefined || more.length > 0) throw new Error('Not one need');
-  return (lengthFor(need.amount, need.clothWidth) ?? Number.NaN) / UNITS_PER_INCH;
+  return (lengthFor(need.amount, { width: need.clothWidth, lies: 'any' }) ?? Number.NaN) / UNITS_PER_INCH;
 }
 
 describe('what a kept answer asks for', () => {
@@ -49,9 +49,12 @@ describe('what a kept answer asks for', () => {
   test('is as much of each fabric as the top itself says', () => {
     const { needs, calculation } = needsOf('top');
     const { cloth } = calculation.details as { cloth: readonly { fabric: string; cloth: number }[] };
-    expect(needs.map(({ name, amount, clothWidth }) => [name, lengthFor(amount, clothWidth)])).toEqual(
-      cloth.map(({ fabric, cloth: length }) => [fabric, length]),
-    );
+    expect(
+      needs.map(({ name, amount, clothWidth }) => [
+        name,
+        lengthFor(amount, { width: clothWidth, lies: 'any' }),
+      ]),
+    ).toEqual(cloth.map(({ fabric, cloth: length }) => [fabric, length]));
   });
 
   test('is a package of batting that covers, a piece of batting as large as the sheet being enough', () => {

@@ -3,10 +3,11 @@ import { describe, expect, test } from 'vitest';
 import type { ClothPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
 import type { ClothNeed, NeedAmount } from '#core/stash/shopping/cloth-need';
 import { coverNeeds, type PieceOnShelf } from '#core/stash/shopping/cover-needs';
-import { cutFrom, lengthFor, sizeOfNeed } from '#core/stash/shopping/fill-rows';
+import { cutFrom, lengthFor, type PatchesLie, patchesLie, sizeOfNeed } from '#core/stash/shopping/fill-rows';
 import { holdsOfLine, shoppingLines } from '#core/stash/shopping/shopping-lines';
 import type { FabricToBuy } from '#core/stash/shopping/shopping-list';
 import { lengthFromInches } from '#core/units/length';
+import type { PrintDirection } from '#core/domain/stash';
 import { rulerLength } from '#test/helpers/arbitraries';
 
 const STEP = lengthFromInches(4.5);
@@ -14,10 +15,13 @@ const WIDTH = lengthFromInches(42);
 const FABRICS = ['f1', 'f2'] as FabricId[];
 const PROJECTS = ['p1', 'p2', 'p3'] as ProjectId[];
 
+const DIRECTION: Readonly<Record<string, PrintDirection>> = { f2: 'one-way' };
+const offTheBolt = (id: FabricId | null | undefined) => patchesLie(DIRECTION[id ?? ''] ?? 'any', 'along');
+
 const fabrics = new Map(
   FABRICS.map((id): [FabricId, FabricToBuy] => [
     id,
-    { id, name: id, supplier: '', swatch: '#aaaaaa', width: WIDTH },
+    { id, name: id, supplier: '', swatch: '#aaaaaa', direction: DIRECTION[id] ?? 'any', width: WIDTH },
   ]),
 );
 
@@ -60,9 +64,11 @@ const anyNeeds = fc
   .array(anyNeed, { minLength: 1, maxLength: 5 })
   .map((needs) => needs.map((need, place): ClothNeed => ({ ...need, source: `s/${String(place)}` })));
 
+const anyLies = fc.constantFrom<PatchesLie>('any', 'along', 'across');
 const anyPiece = fc.record({
   fabricId: fc.constantFrom(...FABRICS),
   width: rulerLength(44),
+  lies: anyLies,
   there: rulerLength(120),
   holds: fc.uniqueArray(fc.record({ projectId: fc.constantFrom(...PROJECTS), held: rulerLength(60) }), {
     selector: ({ projectId }) => projectId,
@@ -85,6 +91,7 @@ function bought(line: ReturnType<typeof listOf>[number], length: number, place: 
     id: `bought ${String(place)}` as ClothPieceId,
     fabricId: line.fabric?.id ?? ('none' as FabricId),
     width: line.width,
+    lies: offTheBolt(line.fabric?.id),
     isCounted: false,
     there: length,
     holds: holdsOfLine(line.shares, length).map(({ projectId, length: held }) => ({ projectId, held })),
@@ -129,11 +136,13 @@ describe('what is to be bought', () => {
     fc.assert(
       fc.property(anyNeed, (one) => {
         const need: ClothNeed = { ...one, source: 's/0' };
-        const length = lengthFor(need.amount, WIDTH) ?? 0;
+        const lies = offTheBolt(need.fabricId);
+        const length = lengthFor(need.amount, { width: WIDTH, lies }) ?? 0;
         const piece = {
           id: 'x' as ClothPieceId,
           fabricId: need.fabricId ?? ('f1' as FabricId),
           width: WIDTH,
+          lies: offTheBolt(need.fabricId),
         };
         const shelf = (there: number) => [{ ...piece, isCounted: false, there, holds: [] }];
         expect(listOf([need], shelf(length))).toEqual([]);
@@ -152,6 +161,7 @@ describe('what is to be bought', () => {
           id: 'x' as ClothPieceId,
           fabricId: need.fabricId ?? ('f1' as FabricId),
           width: WIDTH,
+          lies: offTheBolt(need.fabricId),
         };
         expect(listOf([need], [{ ...piece, isCounted: false, there, holds }])).toEqual(listOf([need], []));
       }),
@@ -162,8 +172,8 @@ describe('what is to be bought', () => {
 describe('cutting in rows', () => {
   test('takes no more cloth than there is, and gives no more than that holds', () => {
     fc.assert(
-      fc.property(anyAmount, rulerLength(44), rulerLength(200), (amount, width, length) => {
-        const cut = cutFrom(amount, { width, length });
+      fc.property(anyAmount, rulerLength(44), anyLies, rulerLength(200), (amount, width, lies, length) => {
+        const cut = cutFrom(amount, { width, lies, length });
         expect(cut.length).toBeLessThanOrEqual(length);
         const taken = sizeOfNeed(amount) - sizeOfNeed(cut.left);
         const most =
@@ -173,20 +183,36 @@ describe('cutting in rows', () => {
       }),
     );
   });
+
+  test('of a print across the piece gives what the same cloth would give turned, and what is left lies as it was asked', () => {
+    fc.assert(
+      fc.property(fc.array(anyPatch), rulerLength(44), rulerLength(200), (patches, width, length) => {
+        const across = cutFrom({ measure: 'patches', patches }, { width, lies: 'across', length });
+        const turned = cutFrom(
+          { measure: 'patches', patches: patches.map(turn) },
+          { width, lies: 'along', length },
+        );
+        expect(across.length).toBe(turned.length);
+        if (across.left.measure !== 'patches' || turned.left.measure !== 'patches') return;
+        expect(across.left.patches.map(turn)).toEqual(turned.left.patches);
+      }),
+    );
+  });
+
+  test('turns no patch of a print with a direction, though it would fit', () => {
+    const wide = { width: 10, length: 5, count: 1, mayTurn: true };
+    const cut = (lies: PatchesLie) =>
+      cutFrom({ measure: 'patches', patches: [wide] }, { width: 8, lies, length: 20 });
+    expect(cut('any')).toMatchObject({ left: { patches: [] }, length: 10 });
+    expect(cut('across')).toMatchObject({ left: { patches: [] }, length: 10 });
+    expect(cut('along')).toMatchObject({ left: { patches: [wide] }, length: 0 });
+  });
 });
+
+function turn<Patch extends { readonly width: number; readonly length: number }>(patch: Patch): Patch {
+  return { ...patch, width: patch.length, length: patch.width };
+}
 
 function stripOf(amount: NeedAmount): number {
   return amount.measure === 'strips' ? amount.strip : 1;
 }
-
-test('a line shares what was bought among its projects and never more than there is', () => {
-  fc.assert(
-    fc.property(anyNeeds, rulerLength(200), (needs, length) => {
-      for (const line of listOf(needs, [])) {
-        const held = holdsOfLine(line.shares, length).reduce((sum, hold) => sum + hold.length, 0);
-        const wanted = line.shares.reduce((sum, share) => sum + share.length, 0);
-        expect(held).toBe(Math.min(length, wanted));
-      }
-    }),
-  );
-});
