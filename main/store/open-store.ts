@@ -50,7 +50,7 @@ export function openStore(file: string, options: OpenOptions): Result<ReadableSt
 
 /** Folds the write-ahead log into the file, as far as nobody is in the way. */
 export function foldLog({ database }: ReadableStore): void {
-  if (database.open) database.pragma('wal_checkpoint(PASSIVE)');
+  database.pragma('wal_checkpoint(PASSIVE)');
 }
 
 /** Folds the write-ahead log into the file and closes it. */

@@ -3,11 +3,13 @@ import { openDemo } from '../demo/open-demo';
 import { answerCall } from './answer-call';
 import type { StoreContext } from './store-context';
 import { answerInnerCall, isInnerName } from './inner-calls';
+import type { ReadableStore } from './handles';
 import { openContext } from './open-context';
 import { foldLog } from './open-store';
+import { bringDigestUpToDate } from './stash-digest';
 import type { CallMessage, StartOptions, WorkerMessage } from './protocol';
 
-/** Without a call for so long, the write-ahead log is folded into the file: then no change has to wait for that. */
+/** Without a call for so long, what would otherwise keep a call waiting is done ahead. */
 const REST_MS = 300;
 
 /** The store's thread: one call after the other, each answered after its transaction is on the disk. */
@@ -20,8 +22,15 @@ function serve(port: MessagePort, context: StoreContext): void {
     port.postMessage({ kind: 'answer', id, answer } satisfies WorkerMessage);
     clearTimeout(rest);
     if (name === 'inner:close') port.close();
-    else rest = setTimeout(() => foldLog(context.store), REST_MS).unref();
+    else rest = setTimeout(() => doAhead(context.store), REST_MS).unref();
   });
+}
+
+/** Folds the write-ahead log into the file, and adds up what was booked since for the insight page. */
+function doAhead(store: ReadableStore): void {
+  if (!store.database.open) return;
+  foldLog(store);
+  bringDigestUpToDate(store);
 }
 
 if (parentPort !== null) {
