@@ -1,14 +1,14 @@
-import type { TemplatePaper } from '#core/calculators/center/center-template';
+import type { SheetPaper } from '#core/domain/paper';
 import { projectId, type ProjectId } from '#core/domain/ids';
 
 /** Which sheet an address asks for, on which paper. */
 export type SheetRequest =
-  | { readonly sheet: 'project' | 'cutting'; readonly projectId: ProjectId; readonly paper: TemplatePaper }
-  | { readonly sheet: 'shopping'; readonly paper: TemplatePaper }
+  | { readonly sheet: 'project' | 'cutting'; readonly projectId: ProjectId; readonly paper: SheetPaper }
+  | { readonly sheet: 'shopping'; readonly paper: SheetPaper }
   | {
       readonly sheet: 'center-template';
       readonly projectId: ProjectId;
-      readonly paper: TemplatePaper;
+      readonly paper: SheetPaper;
       readonly part: 'whole' | 'quarter';
     };
 
