@@ -13,6 +13,7 @@ import { savedSearches } from './0120-saved-searches';
 import { shoppingList } from './0130-shopping';
 import { ownEstimates } from './0140-own-estimates';
 import { countedWork } from './0150-counted-work';
+import { labelSheetOfWorkshop } from './0160-label-sheet';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
@@ -32,6 +33,7 @@ export const migrations: readonly Migration[] = [
   shoppingList,
   ownEstimates,
   countedWork,
+  labelSheetOfWorkshop,
 ];
 
 /** The format this program writes; a file beyond it is refused untouched. */
