@@ -3,7 +3,7 @@ import { type PieceCode, parsePieceCode } from '#core/stash/piece-code';
 import { isTextField } from './text-field';
 
 /** A key as it went down: the character it gave, the place on the keyboard it lies at, and when, in milliseconds. */
-export interface HeardKey {
+interface HeardKey {
   readonly key: string;
   readonly code: string;
   readonly timeStamp: number;
@@ -13,14 +13,10 @@ export interface HeardKey {
 const LONGEST_GAP_MS = 50;
 
 /**
- * The code that a scanner typed, if these keys are one and nothing else: each right after the one before. A scanner that is set to
- * another keyboard than this one still presses the right keys, so that their places are read where their characters make no code.
+ * The code that these keys are, if they are one and nothing else. A scanner that is set to another keyboard than this one still
+ * presses the right keys, so that their places are read where their characters make no code.
  */
-export function codeOfKeys(keys: readonly HeardKey[]): PieceCode | null {
-  const isFast = keys.every(
-    ({ timeStamp }, index) => timeStamp - (keys[index - 1]?.timeStamp ?? timeStamp) <= LONGEST_GAP_MS,
-  );
-  if (!isFast) return null;
+function codeOfKeys(keys: readonly HeardKey[]): PieceCode | null {
   const [typed, pressed] = [
     parsePieceCode(keys.map(({ key }) => key).join('')),
     parsePieceCode(keys.map(({ code }) => code.replace(/^(Key|Digit|Numpad)/, '')).join('')),
