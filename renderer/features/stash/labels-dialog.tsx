@@ -47,7 +47,9 @@ export function LabelsDialog({ of, onClose }: LabelsDialogProps) {
       onClose={onClose}
       foot={
         <>
-          <Button onClick={onClose}>Close</Button>
+          <Button isSmall onClick={onClose}>
+            Close
+          </Button>
           {laid.ok && count > 0 && (
             <PrintSheetButton
               printing={printing}

@@ -98,7 +98,7 @@ export function StashPage() {
               />
             </div>
             <p className={styles['total']} role="status">
-              {countWords(total, isAsked, locale)}
+              {total === 0 && typedCode.ok ? 'Looked up as a code' : countWords(total, isAsked, locale)}
             </p>
             <Button aria-expanded={isNarrowing} onClick={() => setIsNarrowing(!isNarrowing)}>
               Narrow it down
