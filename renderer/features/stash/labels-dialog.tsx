@@ -15,6 +15,7 @@ import { NumberField } from '#renderer/ui/number-field';
 import { paperOf, PrintSheetButton } from '#renderer/ui/print-sheet-button';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { SchemaForm } from '#renderer/ui/schema-form';
+import { Typeset } from '#renderer/ui/typeset';
 import styles from './labels.module.css';
 
 interface LabelsDialogProps {
@@ -69,7 +70,9 @@ export function LabelsDialog({ of, onClose }: LabelsDialogProps) {
       }
     >
       <p role="status">
-        {laid.ok ? countWords(count, laid.value.length) : labelProblemWords(laid.error, length)}
+        <Typeset
+          text={laid.ok ? countWords(count, laid.value.length) : labelProblemWords(laid.error, length)}
+        />
       </p>
       {found.isMore && (
         <Notice kind="tip">
