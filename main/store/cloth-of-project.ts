@@ -38,13 +38,13 @@ function heldPieces(store: ReadableStore, projectSeq: number): ClothOfProject['h
     projectSeq,
   );
   const seqs = JSON.stringify(holds.map((row) => numberOf(row, 'piece_seq')));
-  const pieces = groupRows(
-    allRows(store, `${PIECES} WHERE cloth_piece.seq IN (SELECT value FROM json_each(?))`, seqs),
-    'seq',
-  );
+  const those = 'IN (SELECT value FROM json_each(?))';
+  const pieces = groupRows(allRows(store, `${PIECES} WHERE cloth_piece.seq ${those}`, seqs), 'seq');
+  const fabricsOf = `${FABRICS} WHERE seq IN (SELECT fabric_seq FROM cloth_piece WHERE seq ${those})`;
+  const fabrics = groupRows(allRows(store, fabricsOf, seqs), 'seq');
   return holds.flatMap((hold) => {
     const [piece] = pieces.get(hold['piece_seq']) ?? [];
-    const fabric = piece && oneRow(store, `${FABRICS} WHERE seq = ?`, numberOf(piece, 'fabric_seq'));
+    const [fabric] = fabrics.get(piece?.['fabric_seq']) ?? [];
     if (piece === undefined || fabric === undefined) return [];
     return [{ piece: pieceOf(piece), fabric: fabricOf(fabric), held: lengthOf(hold, 'own_hold') }];
   });

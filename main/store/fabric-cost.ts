@@ -41,15 +41,19 @@ export function costOfProject(store: ReadableStore, projectSeq: number): ClothCo
   return { firstInMinor, againMinor };
 }
 
-/** Keeps what each project took of a fabric, until the next booking of it forgets that. */
-export function keepFirstIn(store: WritableStore, fabricSeq: number): void {
-  const users = allRows(store, 'SELECT project_seq FROM project_use WHERE fabric_seq = ?', fabricSeq);
-  if (users.length === 0) return;
-  const taken = takenBy(stockOf(store, [fabricSeq]).get(fabricSeq));
-  for (const row of users) {
-    const projectSeq = numberOf(row, 'project_seq');
-    const sql = 'UPDATE project_use SET first_in_minor = ? WHERE project_seq = ? AND fabric_seq = ?';
-    write(store, sql, taken.get(projectSeq) ?? 0, projectSeq, fabricSeq);
+/** Keeps what each project took of these fabrics, until the next booking of one forgets that. */
+export function keepFirstIn(store: WritableStore, fabricSeqs: readonly number[]): void {
+  const users = `SELECT fabric_seq, project_seq FROM project_use WHERE fabric_seq IN (SELECT value FROM json_each(?))`;
+  for (const [fabricSeq, rows] of groupRows(
+    allRows(store, users, JSON.stringify(fabricSeqs)),
+    'fabric_seq',
+  )) {
+    const taken = takenBy(stockOf(store, [Number(fabricSeq)]).get(Number(fabricSeq)));
+    for (const row of rows) {
+      const projectSeq = numberOf(row, 'project_seq');
+      const sql = 'UPDATE project_use SET first_in_minor = ? WHERE project_seq = ? AND fabric_seq = ?';
+      write(store, sql, taken.get(projectSeq) ?? 0, projectSeq, Number(fabricSeq));
+    }
   }
 }
 

@@ -20,37 +20,21 @@ export function filterConditions(filter: StashFilter): readonly Condition[] {
   if (freeInAll !== undefined) {
     conditions.push({ sql: 'area_free > 0 AND area_free >= widest * ?', values: [freeInAll] });
   }
-  if (boughtFrom !== undefined) conditions.push({ sql: `${bought('last')} >= ?`, values: [boughtFrom] });
-  if (boughtUntil !== undefined) conditions.push({ sql: `${bought('first')} <= ?`, values: [boughtUntil] });
+  if (boughtFrom !== undefined) conditions.push({ sql: 'came_last >= ?', values: [boughtFrom] });
+  if (boughtUntil !== undefined) conditions.push({ sql: 'came_first <= ?', values: [boughtUntil] });
   if (price !== undefined) conditions.push(priceCondition(price));
   if (placeId !== undefined) conditions.push({ sql: `fabric_seq IN (${IN_PLACE})`, values: [placeId] });
   if (fits !== undefined) conditions.push(...fitConditions(fits));
   return conditions;
 }
 
-/** Whether a filter asks what only the digest of the ledger says; it must be up to date then. */
-export function readsDigest({ boughtFrom, boughtUntil, price }: StashFilter): boolean {
-  return [boughtFrom, boughtUntil, price].some((part) => part !== undefined);
-}
-
-/** The day a fabric was first or last bought; the day it was written down, where it never was. */
-function bought(which: 'first' | 'last'): string {
-  return `coalesce((SELECT bought_${which} FROM fabric_digest WHERE fabric_digest.fabric_seq = shelf.fabric_seq),
-    date(since / 1000, 'unixepoch'))`;
-}
-
-/** Prices are for an area in the digest, and across the whole width where the maker wrote one down, which counts before all others. */
+/** Of a length across the whole width, to the nearest cent as it is shown; a price the maker wrote down counts before what was paid last. */
 function priceCondition({ counted, length, atLeast = 0, atMost }: WantedPrice): Condition {
-  const most = atMost ?? Number.MAX_SAFE_INTEGER;
-  const perArea = counted === 'paid' ? 'value_minor * 1.0 / area_there' : 'paid_minor * 1.0 / paid_area';
-  const notOwn = 'AND NOT EXISTS (SELECT 1 FROM fabric_price WHERE fabric_id = fabric.id)';
-  const digest = `SELECT fabric.seq FROM fabric_digest CROSS JOIN fabric ON fabric.seq = fabric_seq
-    WHERE ${perArea} * fabric.width * ? BETWEEN ? AND ? ${counted === 'paid' ? 'AND area_there > 0' : notOwn}`;
-  if (counted === 'paid') return { sql: `fabric_seq IN (${digest})`, values: [length, atLeast, most] };
-  const own = `SELECT fabric.seq FROM fabric_price CROSS JOIN fabric ON fabric.id = fabric_id
-    WHERE price_minor * 1.0 / for_length * ? BETWEEN ? AND ?`;
-  const values = [length, atLeast, most, length, atLeast, most];
-  return { sql: `fabric_seq IN (${digest} UNION ALL ${own})`, values };
+  const rate = counted === 'paid' ? 'rate_of_value * width' : 'coalesce(own_rate, rate_paid_last * width)';
+  return {
+    sql: `round(${rate} * ?) BETWEEN ? AND ?`,
+    values: [length, atLeast, atMost ?? Number.MAX_SAFE_INTEGER],
+  };
 }
 
 const IN_PLACE = `WITH RECURSIVE inside (id) AS (

@@ -5,7 +5,7 @@ import type { StashGroup } from '#core/domain/stash-filter';
 import { colorGroups } from '#core/stash/color-groups';
 import type { Condition } from './fabric-filter';
 import { fabricHits } from './fabric-search';
-import { allRows, oneNumber, type ReadableStore } from './handles';
+import { allRows, oneNumber, type ReadableStore, type Value } from './handles';
 import { comparePaths } from './places';
 import { numberOf, textOf } from './rows';
 
@@ -23,19 +23,32 @@ export function fabricGroups(
 
 type GroupsOf = (store: ReadableStore, hits: Condition) => readonly FabricGroup[];
 
+/** Pieces that lie elsewhere than their fabric, while there is something of them. */
+const ELSEWHERE = `FROM piece_place CROSS JOIN cloth_piece ON cloth_piece.id = piece_place.id
+  JOIN piece_sum ON piece_seq = cloth_piece.seq JOIN fabric ON fabric.seq = cloth_piece.fabric_seq
+  WHERE there > 0 AND fabric.place_id IS NOT piece_place.place_id`;
+
 /** Of a place only what lies there itself, whole or with a piece of its own; not what lies in the places inside it. */
-const LIES_IN = `SELECT place_id, seq FROM fabric INDEXED BY fabric_in_place WHERE place_id IS NOT NULL
-  UNION SELECT place_id, fabric_seq FROM piece_place CROSS JOIN cloth_piece ON cloth_piece.id = piece_place.id
-    JOIN piece_sum ON piece_seq = cloth_piece.seq WHERE there > 0`;
+const fabricsByPlace = (hits: Condition): string => `
+  SELECT place_id, count(*) AS fabrics FROM fabric INDEXED BY fabric_in_place
+    WHERE place_id IS NOT NULL AND +seq IN (${hits.sql}) GROUP BY place_id
+  UNION ALL
+  SELECT piece_place.place_id, count(DISTINCT fabric_seq) ${ELSEWHERE} AND fabric_seq IN (${hits.sql}) GROUP BY piece_place.place_id`;
+
+/** Those of which neither the fabric nor a piece has a place. */
+const lieNowhere = (hits: Condition): string => `
+  SELECT (SELECT count(*) FROM (${hits.sql}))
+    - (SELECT count(*) FROM fabric INDEXED BY fabric_in_place WHERE place_id IS NOT NULL AND +seq IN (${hits.sql}))
+    - (SELECT count(DISTINCT fabric_seq) ${ELSEWHERE} AND fabric.place_id IS NULL AND fabric_seq IN (${hits.sql}))`;
 
 const GROUPS: Readonly<Record<StashGroup['by'], GroupsOf>> = {
   place: (store, hits) => {
-    const lies = `SELECT place_id, seq FROM (${LIES_IN}) WHERE seq IN (${hits.sql})`;
-    const sql = `SELECT place.id AS key, path AS name, fabrics
-      FROM (SELECT place_id, count(*) AS fabrics FROM (${lies}) GROUP BY place_id) JOIN place ON place.id = place_id`;
-    const nowhere = `SELECT (SELECT count(*) FROM (${hits.sql})) - (SELECT count(DISTINCT seq) FROM (${lies}))`;
-    const groups = groupsOf(store, sql, hits).toSorted((one, other) => comparePaths(one.name, other.name));
-    return [...groups, { ...NONE, fabrics: oneNumber(store, nowhere, ...hits.values, ...hits.values) }];
+    const sql = `SELECT place.id AS key, path AS name, sum(fabrics) AS fabrics FROM (${fabricsByPlace(hits)})
+      JOIN place ON place.id = place_id GROUP BY place.id`;
+    const twice = [...hits.values, ...hits.values];
+    const groups = groupsOf(store, sql, twice).toSorted((one, other) => comparePaths(one.name, other.name));
+    const nowhere = oneNumber(store, lieNowhere(hits), ...twice, ...hits.values);
+    return [...groups, { ...NONE, fabrics: nowhere }];
   },
   kind: (store, hits) => {
     const sql = `SELECT kinds, count(*) AS fabrics FROM shelf WHERE +fabric_seq IN (${hits.sql}) GROUP BY kinds`;
@@ -51,13 +64,13 @@ const GROUPS: Readonly<Record<StashGroup['by'], GroupsOf>> = {
   supplier: (store, hits) => {
     const sql = `SELECT supplier AS key, supplier AS name, count(*) AS fabrics FROM fabric INDEXED BY fabric_by_supplier
       WHERE deleted_at IS NULL AND +seq IN (${hits.sql}) GROUP BY supplier COLLATE NOCASE ORDER BY supplier COLLATE NOCASE`;
-    return groupsOf(store, sql, hits);
+    return groupsOf(store, sql, hits.values);
   },
   color: (store, hits) => {
     const sql = `SELECT color_words AS key, '' AS name, count(*) AS fabrics FROM fabric INDEXED BY fabric_by_color
       WHERE deleted_at IS NULL AND +seq IN (${hits.sql}) GROUP BY color_words`;
     const counts = new Map<string, number>();
-    for (const { key, fabrics } of groupsOf(store, sql, hits)) {
+    for (const { key, fabrics } of groupsOf(store, sql, hits.values)) {
       const words = colorGroups(key);
       for (const word of words.length === 0 ? [''] : words) {
         counts.set(word, (counts.get(word) ?? 0) + fabrics);
@@ -71,8 +84,8 @@ const GROUPS: Readonly<Record<StashGroup['by'], GroupsOf>> = {
 
 const NONE = { key: '', name: '' };
 
-function groupsOf(store: ReadableStore, sql: string, hits: Condition): readonly FabricGroup[] {
-  return allRows(store, sql, ...hits.values).map((row) => ({
+function groupsOf(store: ReadableStore, sql: string, values: readonly Value[]): readonly FabricGroup[] {
+  return allRows(store, sql, ...values).map((row) => ({
     key: textOf(row, 'key'),
     name: textOf(row, 'name'),
     fabrics: numberOf(row, 'fabrics'),

@@ -2,16 +2,10 @@ import type { FabricPrice } from '#core/contract/stash';
 import { allRows, type ReadableStore } from './handles';
 import { numberOf } from './rows';
 
-/** The newest purchase that was paid for and still stands: beside max() SQLite gives the other columns of that very row. */
-const PAID_LAST = `SELECT cloth_piece.fabric_seq, max(coalesce(booking.books_again, booking.seq)),
-    entry.length_change * cloth_piece.width AS area,
-    entry.value_change AS minor
-  FROM cloth_piece INDEXED BY piece_of_fabric
-  CROSS JOIN ledger_entry AS entry INDEXED BY entry_bought ON entry.piece_seq = cloth_piece.seq AND entry.kind = 'bought'
-  JOIN booking ON booking.seq = entry.booking_seq
-  WHERE cloth_piece.fabric_seq IN (SELECT value FROM json_each(?)) AND entry.value_change > 0
-    AND NOT EXISTS (SELECT 1 FROM ledger_entry AS later WHERE later.reverses = entry.seq)
-  GROUP BY cloth_piece.fabric_seq`;
+const PAID_LAST = `SELECT paid.fabric_seq, length_change * width AS area, value_change AS minor
+  FROM json_each(?) AS those CROSS JOIN fabric_paid_last AS paid ON paid.fabric_seq = those.value
+  JOIN ledger_entry AS entry ON entry.seq = paid.entry_seq
+  JOIN cloth_piece ON cloth_piece.seq = entry.piece_seq`;
 
 const WRITTEN_DOWN = `SELECT fabric.seq AS fabric_seq, for_length * fabric.width AS area, price_minor AS minor
   FROM json_each(?) AS those CROSS JOIN fabric ON fabric.seq = those.value

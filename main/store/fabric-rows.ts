@@ -1,5 +1,5 @@
 import type { FabricGlance } from '#core/contract/stash';
-import type { ClothPieceId, FabricId, PhotoId, StashKindId } from '#core/domain/ids';
+import type { ClothPieceId, FabricId, PhotoId, PlaceId, StashKindId } from '#core/domain/ids';
 import {
   type ClothPiece,
   clothKind,
@@ -8,7 +8,7 @@ import {
   printDirection,
   printRuns,
 } from '#core/domain/stash';
-import { allRows, insertRow, type ReadableStore, type Row, type Value, type WritableStore } from './handles';
+import { allRows, insertRows, nextSeq, type ReadableStore, type Row, type WritableStore } from './handles';
 import { placeAt } from './places';
 import {
   choiceOf,
@@ -45,8 +45,16 @@ export function fabricOf(row: Row): Fabric {
   };
 }
 
-/** The columns of a fabric; the place it lies in is made where it is not there yet. */
-export function fabricColumns(store: WritableStore, details: FabricDetails): Readonly<Record<string, Value>> {
+const DETAIL_COLUMNS = [
+  ...(['name', 'print', 'color_words', 'fiber', 'direction', 'width'] as const),
+  ...(['is_washed', 'supplier', 'place_id', 'swatch', 'notes'] as const),
+];
+
+/** The columns of what a maker says of a fabric. */
+export function fabricColumns(
+  details: FabricDetails,
+  placeId: PlaceId | null,
+): Readonly<Record<(typeof DETAIL_COLUMNS)[number], string | number | null>> {
   return {
     name: details.name,
     print: details.print,
@@ -56,20 +64,37 @@ export function fabricColumns(store: WritableStore, details: FabricDetails): Rea
     width: details.width,
     is_washed: details.isWashed ? 1 : 0,
     supplier: details.supplier,
-    place_id: placeAt(store, details.place),
+    place_id: placeId,
     swatch: details.swatch,
     notes: details.notes,
   };
 }
 
+export interface AddedFabric {
+  readonly seq: number;
+  readonly id: FabricId;
+}
+
 /** Adds a fabric that has no piece yet. */
-export function addFabric(
-  store: WritableStore,
-  details: FabricDetails,
-): { readonly seq: number; readonly id: FabricId } {
+export function addFabric(store: WritableStore, details: FabricDetails): AddedFabric {
+  const [added] = addFabrics(store, [details]);
+  if (added === undefined) throw new Error('A fabric was not added');
+  return added;
+}
+
+/** Adds fabrics that have no piece yet, in their order; a place that is not there yet is made. */
+export function addFabrics(store: WritableStore, fabrics: readonly FabricDetails[]): readonly AddedFabric[] {
   const { newId, now } = store.surroundings;
-  const id = newId() as FabricId;
-  return { id, seq: insertRow(store, 'fabric', { id, ...fabricColumns(store, details), created_at: now() }) };
+  const paths = new Set(fabrics.map(({ place }) => place));
+  const places = new Map([...paths].map((path) => [path, placeAt(store, path)]));
+  const first = nextSeq(store, 'fabric');
+  const added = fabrics.map((_details, index) => ({ seq: first + index, id: newId() as FabricId }));
+  const rows = fabrics.map((details, index) => {
+    const columns = fabricColumns(details, places.get(details.place) ?? null);
+    return [first + index, added[index]?.id ?? '', now(), ...DETAIL_COLUMNS.map((name) => columns[name])];
+  });
+  insertRows(store, 'fabric', ['seq', 'id', 'created_at', ...DETAIL_COLUMNS], rows);
+  return added;
 }
 
 /** The fabrics of these rows with their pieces, in the same order; pieces that are used up are left out. */

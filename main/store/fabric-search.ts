@@ -1,11 +1,10 @@
 import type { ChannelInput } from '#core/contract/channels';
 import type { StashOrder } from '#core/domain/stash-filter';
-import { type Condition, filterConditions, readsDigest } from './fabric-filter';
+import { type Condition, filterConditions } from './fabric-filter';
 import { groupCondition } from './fabric-group-condition';
 import { FABRICS } from './fabric-rows';
 import { allRows, oneNumber, type ReadableStore, type Row } from './handles';
 import { wordsMeant } from './spelling';
-import { bringDigestUpToDate } from './stash-digest';
 
 interface FabricRows {
   readonly rows: readonly Row[];
@@ -30,12 +29,15 @@ export function fabricPage(
   return { rows: total === 0 ? [] : allRows(store, sql, ...hits.values, limit, offset), total };
 }
 
-/** What finds the numbers of the fabrics that are asked for. */
+/** What finds the numbers of the fabrics that are asked for, and asks a single one of them, as the row `fabric`, whether it is one. */
+export interface Hits extends Condition {
+  readonly isHit: string;
+}
+
 export function fabricHits(
   store: ReadableStore,
   { search, filter = {}, inGroup }: Pick<ChannelInput<'fabric:list'>, 'search' | 'filter' | 'inGroup'>,
-): Condition {
-  if (readsDigest(filter)) bringDigestUpToDate(store);
+): Hits {
   const words = searchQuery(search, filter.color ?? '', (word) => wordsMeant(store, word));
   const group = inGroup === undefined ? [] : [groupCondition(store, inGroup)];
   return hitsOf([...filterConditions(filter), ...group], words);
@@ -44,17 +46,21 @@ export function fabricHits(
 /** The numbers of the fabrics that have the words of a `searchQuery`. */
 export const WITH_WORDS = 'SELECT rowid FROM fabric_words WHERE fabric_words MATCH ?';
 
-const EVERY: Condition = { sql: 'SELECT fabric_seq FROM shelf', values: [] };
+const EVERY: Hits = { sql: 'SELECT fabric_seq FROM shelf', isHit: 'TRUE', values: [] };
 
 /** What finds the numbers of the fabrics; words alone are asked of the search alone, which counts without looking at a line. */
-function hitsOf(conditions: readonly Condition[], words: string | null): Condition {
-  if (words !== null && conditions.length === 0) return { sql: WITH_WORDS, values: [words] };
+function hitsOf(conditions: readonly Condition[], words: string | null): Hits {
+  if (words !== null && conditions.length === 0) {
+    return { sql: WITH_WORDS, isHit: `+fabric.seq IN (${WITH_WORDS})`, values: [words] };
+  }
   // A plus sign keeps SQLite from looking the hits up one by one: they are few lines of memory by then.
   const all =
     words === null ? conditions : [...conditions, { sql: `+fabric_seq IN (${WITH_WORDS})`, values: [words] }];
   if (all.length === 0) return EVERY;
+  const line = all.map(({ sql }) => sql).join(' AND ');
   return {
-    sql: `${EVERY.sql} WHERE ${all.map(({ sql }) => sql).join(' AND ')}`,
+    sql: `${EVERY.sql} WHERE ${line}`,
+    isHit: `EXISTS (SELECT 1 FROM shelf WHERE fabric_seq = fabric.seq AND ${line})`,
     values: all.flatMap(({ values }) => values),
   };
 }
@@ -66,22 +72,23 @@ const BY_SHELF: Readonly<Record<Exclude<StashOrder, 'name'>, string>> = {
 };
 
 /** The numbers of the page come first, in order, and only these rows are read whole. */
-function pageSql(hits: Condition, order: StashOrder, total: number): string {
+function pageSql(hits: Hits, order: StashOrder, total: number): string {
   const seqs = order === 'name' ? byName(hits, total) : byShelf(hits, BY_SHELF[order]);
   return `WITH page AS (SELECT seq, row_number() OVER () AS rank FROM (${seqs} LIMIT ? OFFSET ?))
     ${FABRICS} JOIN page ON page.seq = fabric.seq ORDER BY rank`;
 }
 
-function byShelf(hits: Condition, order: string): string {
+function byShelf(hits: Hits, order: string): string {
   const those = hits === EVERY ? '' : `WHERE +fabric_seq IN (${hits.sql})`;
   return `SELECT fabric_seq AS seq FROM shelf ${those} ORDER BY ${order}`;
 }
 
-function byName(hits: Condition, total: number): string {
-  const isWalked = total > FEW_HITS;
-  const walk = isWalked ? 'INDEXED BY fabric_by_name' : '';
-  const those = hits === EVERY ? '' : `AND ${isWalked ? '+' : ''}seq IN (${hits.sql})`;
-  return `SELECT seq FROM fabric ${walk} WHERE deleted_at IS NULL ${those} ORDER BY name COLLATE NOCASE, seq`;
+function byName(hits: Hits, total: number): string {
+  const those =
+    total > FEW_HITS
+      ? `fabric INDEXED BY fabric_by_name WHERE deleted_at IS NULL AND ${hits.isHit}`
+      : `fabric WHERE deleted_at IS NULL AND seq IN (${hits.sql})`;
+  return `SELECT seq FROM ${those} ORDER BY name COLLATE NOCASE, seq`;
 }
 
 /**

@@ -12,6 +12,7 @@ import { addFabric, FABRICS, fabricColumns, glancesOf } from './fabric-rows';
 import { fabricPage } from './fabric-search';
 import { oneRow, type ReadableStore, updateRow, write } from './handles';
 import { findFabric, notFound } from './lookups';
+import { placeAt } from './places';
 import { numberOf, textOrNullOf } from './rows';
 
 export function listFabrics(store: ReadableStore, input: ChannelInput<'fabric:list'>): Page<FabricGlance> {
@@ -51,7 +52,7 @@ export function changeFabric(
   const fabric = findFabric(store, fabricId);
   if (!fabric.ok) return fabric;
   return recordChange(store, `Changed “${details.name}”`, (writable) => {
-    updateRow(writable, 'fabric', fabricId, fabricColumns(writable, details));
+    updateRow(writable, 'fabric', fabricId, fabricColumns(details, placeAt(writable, details.place)));
     return success({});
   });
 }

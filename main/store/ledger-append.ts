@@ -1,18 +1,18 @@
 import type { EntryKind } from '#core/domain/stash';
 import type { BookingId } from '#core/domain/ids';
 import type { CalendarDate } from '#core/units/calendar-date';
-import { addBookingToChange } from './current-change';
+import { addBookingsToChange } from './current-change';
 import { keepFirstIn } from './fabric-cost';
 import {
   allRows,
-  insertRow,
+  insertRows,
+  nextSeq,
   oneRow,
   type ReadableStore,
   type Row,
-  type Value,
   type WritableStore,
 } from './handles';
-import { numberOf, numberOrNullOf, textOf } from './rows';
+import { numberOf, numberOrNullOf, textOf, textOrNullOf } from './rows';
 
 /** One entry to be booked; changes as in the domain's LedgerEntry. */
 export interface NewEntry {
@@ -45,23 +45,35 @@ export function appendBooking(
   booking: NewBooking,
   entries: readonly NewEntry[],
 ): BookingId {
-  return append(store, {
-    columns: {
-      fabric_seq: booking.fabricSeq,
-      project_seq: booking.projectSeq,
-      stage_id: booking.stage?.id ?? null,
-      stage_name: booking.stage?.name ?? null,
-      note: booking.note,
-      is_knowing: booking.isKnowing === true ? 1 : 0,
-      on_date: booking.on,
-    },
-    entries,
-  });
+  return appendOne(store, { columns: columnsOf(booking), entries });
+}
+
+/** Adds many bookings, in their order. */
+export function appendBookings(
+  store: WritableStore,
+  bookings: readonly { readonly booking: NewBooking; readonly entries: readonly NewEntry[] }[],
+): void {
+  append(
+    store,
+    bookings.map(({ booking, entries }) => ({ columns: columnsOf(booking), entries })),
+  );
+}
+
+function columnsOf(booking: NewBooking): BookingToAppend['columns'] {
+  return {
+    fabric_seq: booking.fabricSeq,
+    project_seq: booking.projectSeq,
+    stage_id: booking.stage?.id ?? null,
+    stage_name: booking.stage?.name ?? null,
+    note: booking.note,
+    is_knowing: booking.isKnowing === true ? 1 : 0,
+    on_date: booking.on,
+  };
 }
 
 /** Books the opposite of every entry of a booking, which must stand. */
 export function appendTakeBack(store: WritableStore, bookingSeq: number, on: CalendarDate): BookingId {
-  return append(store, {
+  return appendOne(store, {
     columns: { ...sharedColumns(bookingRow(store, bookingSeq)), takes_back: bookingSeq, on_date: on },
     entries: entryRows(store, bookingSeq).map((row) => ({
       ...entryOf(row),
@@ -77,7 +89,7 @@ export function appendTakeBack(store: WritableStore, bookingSeq: number, on: Cal
 /** Books once more what was booked and taken back; the new booking names the first of its line. */
 export function appendAgain(store: WritableStore, bookingSeq: number): BookingId {
   const row = bookingRow(store, bookingSeq);
-  return append(store, {
+  return appendOne(store, {
     columns: { ...sharedColumns(row), books_again: lineOf(row), on_date: textOf(row, 'on_date') },
     entries: entryRows(store, bookingSeq).map(entryOf),
   });
@@ -103,39 +115,81 @@ export function entryRows(store: ReadableStore, bookingSeq: number): readonly Ro
 }
 
 interface BookingToAppend {
-  readonly columns: Readonly<Record<string, Value>>;
+  readonly columns: Readonly<Partial<Record<(typeof BOOKING_COLUMNS)[number], string | number | null>>>;
   readonly entries: readonly NewEntry[];
 }
 
-function append(store: WritableStore, { columns, entries }: BookingToAppend): BookingId {
-  const { newId, now } = store.surroundings;
-  const id = newId() as BookingId;
-  const bookingSeq = insertRow(store, 'booking', { ...columns, id, recorded_at: now() });
-  for (const entry of entries) {
-    insertRow(store, 'ledger_entry', {
-      id: newId(),
-      booking_seq: bookingSeq,
-      piece_seq: entry.pieceSeq,
-      kind: entry.kind,
-      // Taking back nothing is 0, never -0, which SQLite would store as a real number.
-      length_change: entry.lengthChange + 0,
-      held_change: entry.heldChange + 0,
-      value_change: entry.valueChange + 0,
-      reverses: entry.reverses ?? null,
-    });
-  }
-  addBookingToChange(store, bookingSeq);
-  keepFirstIn(store, Number(columns['fabric_seq']));
+const BOOKING_COLUMNS = [
+  ...([
+    'seq',
+    'id',
+    'fabric_seq',
+    'project_seq',
+    'stage_id',
+    'stage_name',
+    'takes_back',
+    'books_again',
+  ] as const),
+  ...(['note', 'is_knowing', 'on_date', 'recorded_at'] as const),
+];
+
+const ENTRY_COLUMNS = [
+  ...(['id', 'booking_seq', 'piece_seq', 'kind', 'length_change', 'held_change'] as const),
+  ...(['value_change', 'reverses'] as const),
+];
+
+function appendOne(store: WritableStore, booking: BookingToAppend): BookingId {
+  const [id] = append(store, [booking]);
+  if (id === undefined) throw new Error('A booking was not made');
   return id;
+}
+
+function append(store: WritableStore, bookings: readonly BookingToAppend[]): readonly BookingId[] {
+  const { newId, now } = store.surroundings;
+  const first = nextSeq(store, 'booking');
+  const heads = bookings.map(({ columns }, index) => ({
+    ...columns,
+    seq: first + index,
+    id: newId() as BookingId,
+    recorded_at: now(),
+  }));
+  insertRows(
+    store,
+    'booking',
+    BOOKING_COLUMNS,
+    heads.map((head) => BOOKING_COLUMNS.map((name) => head[name] ?? null)),
+  );
+  const entries = bookings.flatMap((booking, index) =>
+    booking.entries.map((entry) => [newId(), first + index, ...valuesOf(entry)]),
+  );
+  insertRows(store, 'ledger_entry', ENTRY_COLUMNS, entries);
+  addBookingsToChange(
+    store,
+    heads.map(({ seq }) => seq),
+  );
+  keepFirstIn(store, [...new Set(heads.map(({ fabric_seq }) => Number(fabric_seq)))]);
+  return heads.map(({ id }) => id);
+}
+
+function valuesOf(entry: NewEntry): readonly (string | number | null)[] {
+  // Taking back nothing is 0, never -0, which SQLite would store as a real number.
+  const changes = [entry.lengthChange + 0, entry.heldChange + 0, entry.valueChange + 0];
+  return [entry.pieceSeq, entry.kind, ...changes, entry.reverses ?? null];
 }
 
 function lineOf(row: Row): number {
   return numberOrNullOf(row, 'books_again') ?? numberOf(row, 'seq');
 }
 
-function sharedColumns(row: Row): Readonly<Record<string, Value>> {
-  const names = ['fabric_seq', 'project_seq', 'stage_id', 'stage_name', 'note', 'is_knowing'] as const;
-  return Object.fromEntries(names.map((name) => [name, row[name] as Value]));
+function sharedColumns(row: Row): BookingToAppend['columns'] {
+  return {
+    fabric_seq: numberOf(row, 'fabric_seq'),
+    project_seq: numberOrNullOf(row, 'project_seq'),
+    stage_id: textOrNullOf(row, 'stage_id'),
+    stage_name: textOrNullOf(row, 'stage_name'),
+    note: textOf(row, 'note'),
+    is_knowing: numberOf(row, 'is_knowing'),
+  };
 }
 
 function entryOf(row: Row): NewEntry {

@@ -31,8 +31,9 @@ export function stagesByProject(
   const items = groupRows(
     allRows(
       store,
-      `SELECT checklist_item.* FROM stage JOIN checklist_item ON stage_id = stage.id
-      WHERE project_id IN (SELECT value FROM json_each(?)) ORDER BY stage_id, checklist_item.position`,
+      `SELECT id, stage_id, text, is_gate, closed_by, is_ticked FROM checklist_item
+      WHERE stage_id IN (SELECT id FROM stage WHERE project_id IN (SELECT value FROM json_each(?)))
+      ORDER BY stage_id, position`,
       JSON.stringify(projectIds),
     ),
     'stage_id',

@@ -9,12 +9,7 @@ CREATE TEMP TABLE IF NOT EXISTS digest_state (only_row INTEGER PRIMARY KEY CHECK
 INSERT OR IGNORE INTO digest_state VALUES (1, 0);
 CREATE TEMP TABLE IF NOT EXISTS fabric_digest (
   fabric_seq INTEGER PRIMARY KEY,
-  bought_first TEXT,
-  bought_last TEXT,
   moved_last TEXT,
-  paid_booking INTEGER,
-  paid_minor INTEGER,
-  paid_area INTEGER,
   area_there INTEGER NOT NULL,
   value_minor INTEGER NOT NULL
 );
@@ -45,24 +40,17 @@ INSERT OR IGNORE INTO booked_since
 const TOUCHED = '(SELECT fabric_seq FROM booked_since)';
 
 /**
- * A purchase that was taken back is none, one booked again counts from its first time, as its price does elsewhere; the day something was last bought of a fabric, or cut from it, is the day it moved.
- * The whole ledger is read as it lies in the file, a few fabrics through the index.
+ * The day something was last bought of a fabric, or cut from it, is the day it moved; what was taken back did not move it. The
+ * whole ledger is read as it lies in the file, a few fabrics through the index.
  */
 const fabricsSql = (entries: string): string => `
 DELETE FROM fabric_digest WHERE fabric_seq IN ${TOUCHED};
 INSERT INTO fabric_digest
-  SELECT fabric_seq,
-    min(on_date) FILTER (WHERE entry.kind = 'bought'),
-    max(on_date) FILTER (WHERE entry.kind = 'bought'),
-    max(on_date),
-    max(coalesce(booking.books_again, booking.seq)) FILTER (WHERE entry.kind = 'bought' AND value_change > 0),
-    NULL, NULL, 0, 0
+  SELECT fabric_seq, max(on_date), 0, 0
   FROM ${entries}
   WHERE entry.kind IN ('bought', 'cut') AND NOT EXISTS (SELECT 1 FROM ledger_entry AS later WHERE later.reverses = entry.seq)
   GROUP BY fabric_seq;
 UPDATE fabric_digest SET
-  (paid_minor, paid_area) = (SELECT sum(value_change), sum(length_change * width) FROM ledger_entry
-    JOIN cloth_piece ON cloth_piece.seq = piece_seq WHERE booking_seq = paid_booking),
   (area_there, value_minor) = (SELECT coalesce(sum(there * width), 0), coalesce(sum(value_minor), 0) FROM cloth_piece
     JOIN piece_sum ON piece_seq = cloth_piece.seq WHERE cloth_piece.fabric_seq = fabric_digest.fabric_seq)
   WHERE fabric_seq IN ${TOUCHED};

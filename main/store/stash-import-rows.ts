@@ -1,8 +1,8 @@
 import type { FabricDetails } from '#core/domain/stash';
 import type { PieceToAdd } from '#core/domain/stash-table';
-import { addFabric } from './fabric-rows';
-import { insertRow, type WritableStore } from './handles';
-import { appendBooking } from './ledger-append';
+import { addFabrics } from './fabric-rows';
+import { insertRows, nextSeq, type WritableStore } from './handles';
+import { appendBookings } from './ledger-append';
 import { notePrint } from './piece-prints';
 import { layPiece } from './places';
 import { addMany } from './shelf';
@@ -17,23 +17,50 @@ export interface FabricToAdd {
 
 /** Adds fabrics with their pieces, each piece as bought on its day. */
 export function addRows(store: WritableStore, fabrics: readonly FabricToAdd[]): void {
-  addMany(store, () => fabrics.map((fabric) => addRow(store, fabric)));
+  addMany(store, () => {
+    const added = addFabrics(
+      store,
+      fabrics.filter(({ seq }) => seq === null).map(({ details }) => details),
+    ).values();
+    const numbered = fabrics.map(({ seq, pieces }) => ({
+      fabricSeq: seq ?? added.next().value?.seq ?? 0,
+      pieces,
+    }));
+    addPieces(
+      store,
+      numbered.flatMap(({ fabricSeq, pieces }) => pieces.map((piece) => ({ fabricSeq, piece }))),
+    );
+    return numbered.map(({ fabricSeq }) => fabricSeq);
+  });
 }
 
-function addRow(store: WritableStore, { details, pieces, seq }: FabricToAdd): number {
-  const { newId } = store.surroundings;
-  const fabricSeq = seq ?? addFabric(store, details).seq;
-  for (const { kind, kindName, width, length, unitLength, place, printRuns, costMinor, on } of pieces) {
-    const id = newId();
+function addPieces(
+  store: WritableStore,
+  pieces: readonly { readonly fabricSeq: number; readonly piece: PieceToAdd }[],
+): void {
+  const first = nextSeq(store, 'cloth_piece');
+  const ids = pieces.map(() => store.surroundings.newId());
+  const rows = pieces.map(({ fabricSeq, piece: { kind, kindName, width, unitLength } }, index) => {
     const kindId = kindName === '' ? null : kindNamed(store, kind, kindName);
-    const columns = { id, fabric_seq: fabricSeq, kind, kind_id: kindId, width, unit_length: unitLength };
-    const pieceSeq = insertRow(store, 'cloth_piece', columns);
-    if (printRuns === 'across') notePrint(store, id, printRuns);
-    if (place !== '') layPiece(store, id, place);
+    return [first + index, ids[index] ?? '', fabricSeq, kind, kindId, width, unitLength];
+  });
+  insertRows(
+    store,
+    'cloth_piece',
+    ['seq', 'id', 'fabric_seq', 'kind', 'kind_id', 'width', 'unit_length'],
+    rows,
+  );
+  pieces.forEach(({ piece }, index) => {
+    const id = ids[index] ?? '';
+    if (piece.printRuns === 'across') notePrint(store, id, piece.printRuns);
+    if (piece.place !== '') layPiece(store, id, piece.place);
+  });
+  const bought = pieces.map(({ fabricSeq, piece: { length, costMinor, on } }, index) => {
     const entry = { lengthChange: length, heldChange: 0, valueChange: costMinor } as const;
-    appendBooking(store, { fabricSeq, projectSeq: null, stage: null, note: '', on }, [
-      { pieceSeq, kind: 'bought', ...entry },
-    ]);
-  }
-  return fabricSeq;
+    return {
+      booking: { fabricSeq, projectSeq: null, stage: null, note: '', on },
+      entries: [{ pieceSeq: first + index, kind: 'bought', ...entry } as const],
+    };
+  });
+  appendBookings(store, bought);
 }

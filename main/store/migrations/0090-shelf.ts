@@ -14,9 +14,11 @@ const FORMS = [
   ],
 ];
 
-const BIT_OF_FORM = `CASE kind ${FORMS.map((form, bit) => `WHEN '${form}' THEN ${String(2 ** bit)}`).join(' ')} END`;
+/** The place of a form of cloth among the bits of `kinds`; later steps write the same line. */
+export const BIT_OF_FORM = `CASE kind ${FORMS.map((form, bit) => `WHEN '${form}' THEN ${String(2 ** bit)}`).join(' ')} END`;
 
-const PIECES = 'FROM cloth_piece JOIN piece_sum ON piece_seq = cloth_piece.seq WHERE fabric_seq = fabric.seq';
+export const PIECES =
+  'FROM cloth_piece JOIN piece_sum ON piece_seq = cloth_piece.seq WHERE fabric_seq = fabric.seq';
 
 /** A line for each fabric with what the stash is filtered and ordered by, narrow enough to be read as a whole for each key typed. */
 const SHELF_SQL = `
@@ -47,7 +49,7 @@ CREATE VIEW shelf_line AS
   FROM fabric WHERE fabric.deleted_at IS NULL;
 `;
 
-const IS_NOT_WAITING = '(SELECT is_waiting FROM search_state) = 0';
+export const IS_NOT_WAITING = '(SELECT is_waiting FROM search_state) = 0';
 const CHANGED_WORDS = 'UPDATE search_state SET changes = changes + 1;';
 const ADD_LINE = 'INSERT INTO shelf SELECT * FROM shelf_line WHERE fabric_seq = NEW.seq;';
 const RENEW_LINE = `UPDATE shelf SET (kinds, area_free, longest_free, widest) =

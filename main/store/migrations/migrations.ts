@@ -13,7 +13,8 @@ import { savedSearches } from './0120-saved-searches';
 import { shoppingList } from './0130-shopping';
 import { ownEstimates } from './0140-own-estimates';
 import { countedWork } from './0150-counted-work';
-import { labelSheetOfWorkshop } from './0160-label-sheet';
+import { shelfPrices } from './0160-shelf-prices';
+import { labelSheetOfWorkshop } from './0170-label-sheet';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
@@ -33,6 +34,7 @@ export const migrations: readonly Migration[] = [
   shoppingList,
   ownEstimates,
   countedWork,
+  shelfPrices,
   labelSheetOfWorkshop,
 ];
 

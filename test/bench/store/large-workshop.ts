@@ -5,6 +5,7 @@ import { addPlannedStages } from '#main/store/stages';
 import { projectColumns } from '#main/store/project-rows';
 import { keepFirstIn } from '#main/store/fabric-cost';
 import { fabricColumns } from '#main/store/fabric-rows';
+import { placeAt } from '#main/store/places';
 import { closeStore, openStore } from '#main/store/open-store';
 import type { Surroundings } from '#main/store/surroundings';
 import { fabricDetails, inches, projectDetails } from './sample-details';
@@ -33,7 +34,10 @@ export function buildLargeWorkshop(file: string): void {
     fillProjects(store);
     fillFabrics(store);
     fillLedger(store);
-    for (let fabric = 1; fabric <= SIZE.fabrics; fabric += 1) keepFirstIn(store, fabric);
+    keepFirstIn(
+      store,
+      Array.from({ length: SIZE.fabrics }, (_fabric, index) => index + 1),
+    );
     database.exec('UPDATE current_change SET change_seq = NULL');
     // Nobody undoes this, and its record would be half the file.
     database.exec('DELETE FROM change_row');
@@ -90,7 +94,7 @@ function fillFabrics(store: WritableStore): void {
     });
     insertRow(store, 'fabric', {
       id: store.surroundings.newId(),
-      ...fabricColumns(store, details),
+      ...fabricColumns(details, placeAt(store, details.place)),
       created_at: index,
     });
   }

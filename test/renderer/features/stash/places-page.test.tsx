@@ -41,7 +41,7 @@ describe('the page of places', () => {
     const across = screen.getByRole('textbox', { name: 'Labels side by side' });
     await userEvent.clear(across);
     await userEvent.type(across, '4{Enter}');
-    expect(await screen.findByText(/2¼ in wider than the paper/)).toBeVisible();
+    expect(await screen.findByText(/wider than the paper/)).toBeVisible();
     expect(screen.queryByRole('button', { name: 'Print the labels' })).toBeNull();
     expect(workshop.get('workshop:opening', {}).workshop.labelSheet.across).toBe(4);
   });

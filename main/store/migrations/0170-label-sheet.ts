@@ -6,7 +6,7 @@ const STARTING =
 
 /** How labels lie on the maker's sheets: a column of the workshop's one row, so that it is changed and undone with it. */
 export const labelSheetOfWorkshop: Migration = {
-  version: 160,
+  version: 170,
   says: 'How the labels for pieces of cloth lie on a sheet',
   apply: (database) => {
     database.exec(
