@@ -62,7 +62,7 @@ function charactersOf(number: number): string {
 }
 
 function numberOf(characters: string): number {
-  return [...characters].reduce(
+  return Array.from(characters).reduce(
     (so, character) => (so << BITS_A_CHARACTER) | ALPHABET.indexOf(character),
     0,
   );
@@ -74,7 +74,7 @@ function numberOf(characters: string): number {
  * something over (derived).
  */
 function weighed(characters: string): number {
-  return [...characters].reduce((so, character) => doubled(so) ^ ALPHABET.indexOf(character), 0);
+  return Array.from(characters).reduce((so, character) => doubled(so) ^ ALPHABET.indexOf(character), 0);
 }
 
 function checkOf(characters: string): string {

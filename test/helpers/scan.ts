@@ -13,7 +13,7 @@ export async function scan({ electron }: DevelopedProgram, code: string): Promis
         contents?.sendInputEvent({ type: 'keyUp', keyCode });
       }
     },
-    [...code, 'Enter'],
+    [...Array.from(code), 'Enter'],
   );
 }
 

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { useSearchParams } from 'react-router';
+import { assertNever } from '#core/assert-never';
 import type { FabricPage } from '#core/contract/stash';
 import type { ClothPiece } from '#core/domain/stash';
 import { measureOfKind } from '#core/domain/stash-kind';
@@ -93,8 +94,13 @@ function AskedDialog({ asked, opened, onClose }: AskedDialogProps) {
       const { fabricId, id: pieceId } = asked.piece;
       return <LabelsDialog of={{ of: 'fabric', fabricId, pieceId }} onClose={onClose} />;
     }
-    default:
+    case 'set-aside':
+    case 'release':
+    case 'discard':
+    case 'count':
       return <PieceStepDialog step={asked} onClose={onClose} />;
+    default:
+      return assertNever(asked);
   }
 }
 

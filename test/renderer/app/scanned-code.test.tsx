@@ -23,7 +23,7 @@ function placeOf(key: string): string {
   return /\d/.test(key) ? `Digit${key}` : `Key${key.toUpperCase()}`;
 }
 
-const scan = (text: string, everyMs = 5) => type([...text, 'Enter'], everyMs);
+const scan = (text: string, everyMs = 5) => type([...Array.from(text), 'Enter'], everyMs);
 
 function Window({ heard }: { readonly heard: string[] }) {
   useScannedCode((code) => heard.push(code));
@@ -47,7 +47,12 @@ describe('a scanner in the window', () => {
     const heard = openWindow();
     expect(scan(CODE).defaultPrevented).toBe(true);
     scan(CODE.toLowerCase());
-    type([...CODE].flatMap((key) => ['Shift', key]).concat('Enter'), 5);
+    type(
+      Array.from(CODE)
+        .flatMap((key) => ['Shift', key])
+        .concat('Enter'),
+      5,
+    );
     expect(heard).toEqual([CODE, CODE, CODE]);
   });
 
@@ -60,7 +65,7 @@ describe('a scanner in the window', () => {
 
   it('is heard by the places of the keys where it is set to another keyboard', () => {
     const heard = openWindow();
-    const keys = [...CODE].map((key) => ({ key: key === 'W' ? 'z' : key, code: placeOf(key) }));
+    const keys = Array.from(CODE).map((key) => ({ key: key === 'W' ? 'z' : key, code: placeOf(key) }));
     for (const [index, init] of [...keys, { key: 'Enter', code: 'Enter' }].entries()) {
       const event = new KeyboardEvent('keydown', { ...init, bubbles: true });
       Object.defineProperty(event, 'timeStamp', { value: 1_000 + 5 * index });
@@ -76,8 +81,8 @@ describe('a scanner in the window', () => {
     scan(`${CODE}0`);
     scan(`${CODE.slice(0, 8)}${CODE.endsWith('0') ? '1' : '0'}`);
     scan(formatPieceCode(CODE).replaceAll('-', '.'));
-    type([...CODE, 'Enter'], 5, { ctrlKey: true });
-    type([...CODE, 'Tab'], 5);
+    type([...Array.from(CODE), 'Enter'], 5, { ctrlKey: true });
+    type([...Array.from(CODE), 'Tab'], 5);
     type(['Enter'], 5);
     expect(heard).toEqual([]);
   });

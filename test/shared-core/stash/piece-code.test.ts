@@ -27,10 +27,10 @@ describe('the code of a piece', () => {
 
   it('is read back however it is typed', () => {
     fc.assert(
-      fc.property(id, fc.infiniteStream(fc.nat(3)), (pieceId, ways) => {
+      fc.property(id, fc.array(fc.nat(3), { minLength: 11, maxLength: 11 }), (pieceId, ways) => {
         const code = codeOfPiece(pieceId);
-        const typed = [...formatPieceCode(code)].map((character) => {
-          const { value: way } = ways.next();
+        const typed = Array.from(formatPieceCode(code)).map((character, place) => {
+          const way = ways[place] ?? 0;
           if (character === '-') return ['-', ' ', '', ' – '][way] ?? '';
           if (character === '0') return ['0', 'o', 'O', '0'][way] ?? '';
           if (character === '1') return ['1', 'i', 'L', 'l'][way] ?? '';
@@ -60,7 +60,7 @@ describe('the code of a piece', () => {
         for (let one = 0; one < code.length; one += 1) {
           for (let other = one + 1; other < code.length; other += 1) {
             if (code[one] === code[other]) continue;
-            const swapped = [...code];
+            const swapped = Array.from(code);
             [swapped[one], swapped[other]] = [code.charAt(other), code.charAt(one)];
             expect(parsePieceCode(swapped.join('')).ok).toBe(false);
           }

@@ -48,7 +48,7 @@ describe('the page of a fabric', () => {
     expect(screen.getByTestId('address')).toHaveTextContent(`/stash/${fabricId}?piece=${pieceId}`);
     const { pieces, ledger } = workshop.get('fabric:open', { fabricId });
     expect(pieces[0]).toMatchObject({ there: inches(52), held: inches(60) });
-    expect(ledger[0]).toMatchObject({ projectId, entries: [{ kind: 'cut', lengthChange: -inches(20) }] });
+    expect(ledger[0]).toMatchObject({ projectId, entries: [{ kind: 'cut', lengthChange: 0 - inches(20) }] });
     expect(ledger[0]?.stageId).not.toBeNull();
     expect(screen.getByRole('link', { name: 'Stash' })).toHaveAttribute('href', '/stash');
   });
