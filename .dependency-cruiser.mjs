@@ -97,6 +97,7 @@ const coreRules = [
     ...core('units', 'domain'),
     '^shared-core/planner/date-plan\\.ts$',
     '^shared-core/learned/(stage-estimate|days-away)\\.ts$',
+    '^shared-core/stash/piece-code\\.ts$',
     '^shared-core/stash/shopping/(cloth-need|shopping-list)\\.ts$',
     '^shared-core/calendar-file/day-to-remember\\.ts$',
     ...schemas,

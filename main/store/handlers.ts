@@ -23,6 +23,7 @@ import { takeBack } from './ledger-take-back';
 import { addPhoto, removePhoto, setFabricPhoto } from './photos';
 import { isEmptyNotebook, listProjects, openProject } from './project-glances';
 import { archiveProject, changeProject, createProject, deleteProject, duplicateProject } from './projects';
+import { piecesWithCode } from './piece-codes';
 import { setPiecePrint } from './piece-prints';
 import { addPlace, deletePlace, lieInPlace, listPlaces, movePlace, renamePlace } from './places';
 import { restoreBackup } from './restore';
@@ -165,6 +166,7 @@ export const storeHandlers: StoreHandlers = {
   'place:move': ({ store }, input) => movePlace(store, input),
   'place:delete': ({ store }, input) => deletePlace(store, input),
   'piece:lie': ({ store }, input) => lieInPlace(store, input),
+  'piece:find': ({ store }, input) => success(piecesWithCode(store, input)),
   'piece:set-print': ({ store }, input) => setPiecePrint(store, input),
   'kind:list': ({ store }) => success(listStashKinds(store)),
   'kind:keep': ({ store }, input) => keepStashKind(store, input),

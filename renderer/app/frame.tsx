@@ -1,5 +1,6 @@
 import { Suspense, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { NavLink, Outlet, useLocation } from 'react-router';
+import { useFindByCode } from '#renderer/features/stash/find-by-code';
 import { Button } from '#renderer/ui/button';
 import { PageFrameContext } from '#renderer/ui/page';
 import { ChangesDialog } from './changes-dialog';
@@ -8,6 +9,7 @@ import { DemoBand } from './demo-band';
 import { KeysDialog } from './keys-dialog';
 import { useLastChange } from './last-change';
 import { useFieldLeftOnClose } from './leave-field';
+import { useScannedCode } from './scanned-code';
 import { useWindowKeys } from './window-keys';
 import styles from './frame.module.css';
 
@@ -31,6 +33,8 @@ export function Frame() {
   const scroller = useKeptScroll();
   const lastChange = useLastChange();
   useFieldLeftOnClose();
+  const byCode = useFindByCode();
+  useScannedCode((code) => void byCode.find(code));
   useWindowKeys({ undo: lastChange.undo, redo: lastChange.redo, showKeys: () => setAreKeysShown(true) });
   return (
     <PageFrameContext value={frame}>
@@ -74,6 +78,7 @@ export function Frame() {
           </footer>
         </div>
       </div>
+      {byCode.dialog}
       {areChangesShown && <ChangesDialog onClose={() => setAreChangesShown(false)} />}
       {areKeysShown && <KeysDialog onClose={() => setAreKeysShown(false)} />}
     </PageFrameContext>

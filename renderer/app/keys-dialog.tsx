@@ -21,6 +21,7 @@ const KEYS: readonly (readonly [string, string])[] = [
   ['Alt ← and Alt →', 'On the board: move a piece a stage back or on'],
   ['← and →, Page ↑ and Page ↓', 'On Days: move a chosen flag by a day or a week'],
   ['Alt 1 to Alt 9', 'In the stash: open a saved search'],
+  ['A scanned label', 'Open that piece of cloth, ready to use'],
   ['Esc', 'Close a question; put a field back as it was'],
   ['F1', 'This list'],
 ];

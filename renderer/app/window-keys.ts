@@ -1,6 +1,7 @@
 import { useEffect, useLayoutEffect, useRef } from 'react';
 import { useNavigate } from 'react-router';
 import { onMenu } from '#renderer/bridge/call';
+import { isTextField } from './text-field';
 
 export interface WindowCommands {
   readonly undo: () => void;
@@ -64,13 +65,6 @@ function undoOrRedo(item: 'undo' | 'redo', commands: WindowCommands): void {
     // eslint-disable-next-line @typescript-eslint/no-deprecated
     document.execCommand(item);
   } else commands[item]();
-}
-
-function isTextField(element: Element | null): boolean {
-  if (element instanceof HTMLTextAreaElement) return true;
-  return (
-    element instanceof HTMLInputElement && !['checkbox', 'radio', 'button', 'submit'].includes(element.type)
-  );
 }
 
 /** In a dialog the keys stay with the dialog. */

@@ -1,5 +1,6 @@
 import type { Opening } from '#core/contract/workshop';
 import { STARTING_BENCH_TIME } from '#core/domain/bench-time';
+import { STARTING_LABEL_SHEET } from '#core/domain/label-sheet';
 import { STARTING_HABITS, type Workshop } from '#core/domain/workshop';
 import { currencyFromCode } from '#core/units/money';
 import { useRead } from './query';
@@ -10,6 +11,7 @@ const unread: Workshop = {
   theme: 'system',
   habits: STARTING_HABITS,
   benchTime: STARTING_BENCH_TIME,
+  labelSheet: STARTING_LABEL_SHEET,
 };
 
 /** What the notebook knew when it opened, or as it has been changed since; undefined for the first moments. */

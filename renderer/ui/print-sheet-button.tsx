@@ -1,4 +1,6 @@
 import type { Problem } from '#core/contract/problem';
+import type { SheetPaper } from '#core/domain/paper';
+import type { LengthDisplay } from '#core/units/unit-system';
 import { Button, type ButtonLook } from './button';
 import { useDisplay } from './display';
 import { ProblemNotice } from './problem-notice';
@@ -14,18 +16,23 @@ interface PrintSheetButtonProps {
   readonly printing: SheetPrinting;
   /** The sheet's address below `/sheets/`, such as `project/ID`, without its paper. */
   readonly sheet: string;
-  readonly part?: 'quarter';
+  /** What else the address says, besides its paper. */
+  readonly asked?: Readonly<Record<string, string>>;
   /** What the file is called unless the maker says otherwise. */
   readonly name: string;
   readonly look?: ButtonLook;
   readonly children: string;
 }
 
-/** Makes a sheet for paper, on letter for who measures in inches and on A4 for all others, and asks where to keep it. */
-export function PrintSheetButton({ printing, sheet, part, name, look, children }: PrintSheetButtonProps) {
-  const { system } = useDisplay().length;
-  const paper = system === 'inch' ? 'letter' : 'a4';
-  const path = `/sheets/${sheet}?paper=${paper}${part === undefined ? '' : `&part=${part}`}`;
+/** Letter for who measures in inches, A4 for all others. */
+export function paperOf({ system }: LengthDisplay): SheetPaper {
+  return system === 'inch' ? 'letter' : 'a4';
+}
+
+/** Makes a sheet for paper and asks where to keep it. */
+export function PrintSheetButton({ printing, sheet, asked, name, look, children }: PrintSheetButtonProps) {
+  const paper = paperOf(useDisplay().length);
+  const path = `/sheets/${sheet}?${new URLSearchParams({ paper, ...asked }).toString()}`;
   return (
     <>
       <Button

@@ -1,4 +1,4 @@
-import { useRef, useState } from 'react';
+import { useLayoutEffect, useRef, useState } from 'react';
 import type { Result } from '#core/result';
 import { afterPress } from './after-press';
 import { classes } from './classes';
@@ -42,6 +42,10 @@ export function TypedField<Value>({
   const input = useRef<HTMLInputElement>(null);
   const [draft, setDraft] = useState<string | null>(null);
   const [ownProblem, setOwnProblem] = useState<string | null>(null);
+  // The page focuses its field as it is drawn, when a dialog is not open yet; a dialog goes by the attribute as it opens.
+  useLayoutEffect(() => {
+    if (input.current !== null) input.current.autofocus = autoFocus;
+  }, [autoFocus]);
   const shown = draft ?? (value === null ? '' : format(value));
 
   const take = (taken: Value | null): boolean => {
@@ -90,6 +94,10 @@ export function TypedField<Value>({
             aria-invalid={problem !== null}
             aria-required={frame.isOptional !== true}
             onChange={(event) => type(event.target.value)}
+            // What is proposed is replaced by what is typed.
+            onFocus={(event) => {
+              if (autoFocus) event.target.select();
+            }}
             onBlur={() => {
               if (draft !== null) commit();
             }}

@@ -6,6 +6,7 @@ import { placePath } from '#core/domain/place';
 import { clothKind, clothLength, clothWidth, fabricDetails, printRuns } from '#core/domain/stash';
 import type { ClothKind, ClothPiece, ClothPrice, Fabric, LedgerEntry } from '#core/domain/stash';
 import { stashFilter, stashGroup, stashGrouping, stashOrder } from '#core/domain/stash-filter';
+import { pieceCode } from '#core/stash/piece-code';
 import { type Page, pageRequest, reads, writes } from './channel';
 import type { Changed } from './projects';
 
@@ -16,6 +17,12 @@ export interface FabricGlance {
   readonly areaThere: number;
   readonly areaFree: number;
   readonly valueMinor: number;
+}
+
+/** A piece that bears a code; of one that is used up nothing is there. */
+export interface CodedPiece {
+  readonly piece: ClothPiece;
+  readonly fabric: Fabric;
 }
 
 /** A group of fabrics: `key` as in `stashGroup`, `name` as it is read, a kind's own word left to the reader. */
@@ -116,10 +123,13 @@ export const stashChannels = {
     }),
   ),
 
-  /** `kindId` names one of the maker's kinds; `unitLength` is the length of one of what is told by number, of which `size` holds a whole number. */
+  /** The pieces whose code this is, used up or not: nearly always one, as a code is only a part of an id. */
+  'piece:find': reads<readonly CodedPiece[]>()(z.object({ code: pieceCode })),
+
   /** Along a piece or across it; leftovers that are cut from it take it on. */
   'piece:set-print': writes<Changed>()(z.object({ pieceId: clothPieceId, runs: printRuns })),
 
+  /** `kindId` names one of the maker's kinds; `unitLength` is the length of one of what is told by number, of which `size` holds a whole number. */
   'ledger:buy': writes<Changed & { readonly pieceId: ClothPieceId }>()(
     z.object({
       fabricId,

@@ -83,8 +83,8 @@ export const shellChannels = {
     z.object({
       path: z
         .string()
-        .regex(/^\/sheets\/[a-z0-9/?=&-]*$/)
-        .max(500),
+        .regex(/^\/sheets\/[a-z0-9/-]*(\?[\w=&%+*.-]*)?$/)
+        .max(8_000),
       name: z.string().max(200),
     }),
   ),

@@ -46,6 +46,17 @@ export const stashFilter = z
   .readonly();
 export type StashFilter = z.infer<typeof stashFilter>;
 
+/** A filter as an address keeps it, as JSON; what cannot be read there does not count. */
+export function filterOfText(text: string | null): StashFilter {
+  if (text === null) return {};
+  try {
+    const read = stashFilter.safeParse(JSON.parse(text));
+    return read.success ? read.data : {};
+  } catch {
+    return {};
+  }
+}
+
 export const stashOrder = z.enum(['name', 'newest', 'oldest', 'most-free']);
 export type StashOrder = z.infer<typeof stashOrder>;
 

@@ -3,6 +3,7 @@ import { type CurrencyCode, currencyFromCode } from '#core/units/money';
 import { lengthFromInches } from '#core/units/length';
 import { benchTime } from './bench-time';
 import { choiceField, countField, lengthField, minorField, percentField } from './fields';
+import { labelSheet } from './label-sheet';
 
 const inches = lengthFromInches;
 
@@ -143,6 +144,7 @@ export const workshop = z
     theme,
     habits,
     benchTime,
+    labelSheet,
   })
   .readonly();
 export type Workshop = z.infer<typeof workshop>;

@@ -8,11 +8,16 @@ export async function makeSheets({ electron, page }: DevelopedProgram, folder: s
   const { items } = await askStore(page, 'project:list', { archived: false });
   const ring = items.find(({ project }) => project.hole !== null)?.project;
   if (ring === undefined) throw new Error('The demo has no ring');
+  const { items: found } = await askStore(page, 'fabric:list', { search: 'blue', limit: 10 });
+  const blue = found.find(({ pieces }) => pieces.length > 0)?.fabric.id;
+  if (blue === undefined) throw new Error('The demo has no blue');
   const sheets = [
     ['project-letter', `/sheets/project/${ring.id}?paper=letter`],
     ['project-a4', `/sheets/project/${ring.id}?paper=a4`],
     ['center-template-letter', `/sheets/center-template/${ring.id}?paper=letter`],
     ['cutting-plan-letter', await cuttingSheet(page)],
+    ['labels-a4', '/sheets/labels/found?search=&paper=a4&lines=1'],
+    ['labels-fabric-letter', `/sheets/labels/fabric/${blue}?paper=letter&start=5`],
     ['shopping-letter', '/sheets/shopping?paper=letter'],
     ['center-template-quarter-a4', `/sheets/center-template/${ring.id}?paper=a4&part=quarter`],
   ] as const;

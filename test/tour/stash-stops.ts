@@ -1,4 +1,6 @@
 import type { Page } from '@playwright/test';
+import { codeOfPiece, formatPieceCode } from '#core/stash/piece-code';
+import { askStore } from '#test/helpers/ask-store';
 import { closeDialog, openAt, type Stop } from './stops';
 
 /** The stash in its other looks, and the pages round it. */
@@ -24,6 +26,41 @@ export const stashStops: readonly Stop[] = [
     },
   },
   {
+    name: 'stash-by-code',
+    go: async (page) => {
+      const { pieces } = await pieceInBlue(page);
+      const code = codeOfPiece(pieces[0]?.id ?? missing());
+      await openStashAfresh(`/stash?search=${formatPieceCode(code)}`)(page);
+      await page.getByRole('list', { name: /^With the code/ }).waitFor();
+    },
+  },
+  {
+    name: 'dialog-use',
+    go: async (page) => {
+      const { fabric, pieces } = await pieceInBlue(page);
+      await openAt(`/stash/${fabric.id}?piece=${pieces[0]?.id ?? missing()}&use`, /./)(page);
+      await page.getByRole('dialog').waitFor();
+    },
+    leave: closeDialog,
+  },
+  {
+    name: 'stash-fabric-by-code',
+    go: async (page) => {
+      const { fabric, pieces } = await pieceInBlue(page);
+      await openAt(`/stash/${fabric.id}?piece=${pieces[0]?.id ?? missing()}`, /./)(page);
+    },
+  },
+  {
+    name: 'dialog-labels',
+    go: async (page) => {
+      await openStashAfresh('/stash?search=green')(page);
+      await page.getByRole('button', { name: 'Labels', exact: true }).click();
+      await page.getByRole('dialog').waitFor();
+      await page.getByRole('dialog').locator('summary').click();
+    },
+    leave: closeDialog,
+  },
+  {
     name: 'dialog-save-search',
     go: async (page) => {
       await openStashAfresh('/stash?search=green')(page);
@@ -36,6 +73,16 @@ export const stashStops: readonly Stop[] = [
     },
   },
 ];
+
+/** A fabric of the demo, with what there is of it. */
+async function pieceInBlue(page: Page) {
+  const { items } = await askStore(page, 'fabric:list', { search: 'kettle', limit: 1 });
+  return items[0] ?? missing();
+}
+
+function missing(): never {
+  throw new Error('The demo has no such cloth');
+}
 
 /** The stash reads its address when it is opened, not while it is open. */
 function openStashAfresh(hash: string) {

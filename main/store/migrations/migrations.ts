@@ -14,6 +14,7 @@ import { shoppingList } from './0130-shopping';
 import { ownEstimates } from './0140-own-estimates';
 import { countedWork } from './0150-counted-work';
 import { shelfPrices } from './0160-shelf-prices';
+import { labelSheetOfWorkshop } from './0170-label-sheet';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
@@ -34,6 +35,7 @@ export const migrations: readonly Migration[] = [
   ownEstimates,
   countedWork,
   shelfPrices,
+  labelSheetOfWorkshop,
 ];
 
 /** The format this program writes; a file beyond it is refused untouched. */

@@ -1,4 +1,4 @@
-import type { TemplatePaper } from '#core/calculators/center/center-template';
+import type { SheetPaper } from '#core/domain/paper';
 import type { CuttingPlanPage } from '#core/contract/cutting';
 import { planOfKept } from '#core/cutting/kept-plan';
 import { listNameOf } from '#core/domain/cutting-setup';
@@ -21,7 +21,7 @@ import shared from './project-sheet.module.css';
 
 interface CuttingSheetProps {
   readonly projectId: ProjectId;
-  readonly paper: TemplatePaper;
+  readonly paper: SheetPaper;
 }
 
 /** A project's cutting plan for the table: every piece of cloth drawn, and its cuts in their order to tick by hand. */
@@ -45,7 +45,7 @@ export function CuttingSheet({ projectId, paper }: CuttingSheetProps) {
 interface WholePlanProps {
   readonly kept: CuttingPlanPage;
   readonly name: string;
-  readonly paper: TemplatePaper;
+  readonly paper: SheetPaper;
 }
 
 function WholePlan({ kept, name, paper }: WholePlanProps) {

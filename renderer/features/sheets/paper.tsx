@@ -1,9 +1,9 @@
 import { type ReactNode, useEffect, useLayoutEffect } from 'react';
-import type { TemplatePaper } from '#core/calculators/center/center-template';
+import type { SheetPaper } from '#core/domain/paper';
 import styles from './paper.module.css';
 
 interface PaperProps {
-  readonly paper: TemplatePaper;
+  readonly paper: SheetPaper;
   /** A sheet that flows over pages has a margin on each; one that draws its pages itself has none. */
   readonly margin: '14mm' | '0';
   readonly children: ReactNode;

@@ -1,4 +1,4 @@
-import type { TemplatePaper } from '#core/calculators/center/center-template';
+import type { SheetPaper } from '#core/domain/paper';
 import type { ProjectSpread } from '#core/contract/projects';
 import type { ProjectId } from '#core/domain/ids';
 import { measurementsOfProject } from '#core/domain/measurements';
@@ -17,7 +17,7 @@ import { paperAnswers } from './sheet-lines';
 
 interface ProjectSheetProps {
   readonly projectId: ProjectId;
-  readonly paper: TemplatePaper;
+  readonly paper: SheetPaper;
 }
 
 /** A project for the table: the piece, its cloth, and every stage with its numbers and lines to tick by hand. */
@@ -28,7 +28,7 @@ export function ProjectSheet({ projectId, paper }: ProjectSheetProps) {
   return spread === undefined ? null : <WholeSheet spread={spread} paper={paper} />;
 }
 
-function WholeSheet({ spread, paper }: { readonly spread: ProjectSpread; readonly paper: TemplatePaper }) {
+function WholeSheet({ spread, paper }: { readonly spread: ProjectSpread; readonly paper: SheetPaper }) {
   const { project, stages } = spread;
   const opening = useOpening();
   const { value: cloth, isLoading } = useRead('ledger:of-project', { projectId: project.id });

@@ -1,12 +1,12 @@
 import type { ReactNode } from 'react';
-import type { TemplatePaper } from '#core/calculators/center/center-template';
+import type { SheetPaper } from '#core/domain/paper';
 import { longDateWords, today } from '#renderer/text/dates';
 import { useDisplay } from '#renderer/ui/display';
 import { Paper } from './paper';
 import styles from './project-sheet.module.css';
 
 interface RunningSheetProps {
-  readonly paper: TemplatePaper;
+  readonly paper: SheetPaper;
   /** Stands at the head of every page, beside the day. */
   readonly name: string;
   readonly children: ReactNode;

@@ -1,13 +1,14 @@
 import { assertNever } from '#core/assert-never';
 import { useParams, useSearchParams } from 'react-router';
 import { CuttingSheet } from './cutting-sheet';
+import { LabelsSheet } from './labels-sheet';
 import { ProjectSheet } from './project-sheet';
 import { readSheetAddress } from './sheet-address';
 import { ShoppingSheet } from './shopping-sheet';
 import { SheetWords } from './sheet-words';
 import { TemplateSheet } from './template-sheet';
 
-/** A sheet for paper, named by the rest of the address: the sheet of a project, its cutting plan, or the template of its hole. */
+/** A sheet for paper, named by the rest of the address: a project’s own, or one of the stash. */
 export function SheetPage() {
   const [search] = useSearchParams();
   const request = readSheetAddress(useParams()['*'] ?? '', search);
@@ -19,6 +20,8 @@ export function SheetPage() {
       return <CuttingSheet {...request} />;
     case 'shopping':
       return <ShoppingSheet paper={request.paper} />;
+    case 'labels':
+      return <LabelsSheet {...request} />;
     case 'center-template':
       return <TemplateSheet {...request} />;
     default:

@@ -1,9 +1,9 @@
 import type { ReactNode } from 'react';
-import type { TemplatePaper } from '#core/calculators/center/center-template';
+import type { SheetPaper } from '#core/domain/paper';
 import { Paper } from './paper';
 
 interface SheetWordsProps {
-  readonly paper: TemplatePaper;
+  readonly paper: SheetPaper;
   readonly children: ReactNode;
 }
 

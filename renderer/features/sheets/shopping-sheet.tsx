@@ -1,4 +1,4 @@
-import type { TemplatePaper } from '#core/calculators/center/center-template';
+import type { SheetPaper } from '#core/domain/paper';
 import { useRead } from '#renderer/bridge/query';
 import { useOpening } from '#renderer/bridge/workshop';
 import { problemWords } from '#renderer/text/problems';
@@ -19,7 +19,7 @@ import { SheetWords } from './sheet-words';
 import styles from './shopping-sheet.module.css';
 
 /** The shopping list for the pocket: large, shop by shop, with boxes to tick by hand. */
-export function ShoppingSheet({ paper }: { readonly paper: TemplatePaper }) {
+export function ShoppingSheet({ paper }: { readonly paper: SheetPaper }) {
   const opening = useOpening();
   const { value: list, problem } = useRead('shopping:list', {});
   const { length } = useDisplay();

@@ -1,4 +1,5 @@
-import { planCenterTemplate, type TemplatePaper } from '#core/calculators/center/center-template';
+import { planCenterTemplate } from '#core/calculators/center/center-template';
+import type { SheetPaper } from '#core/domain/paper';
 import type { ProjectId } from '#core/domain/ids';
 import { habitsOfProject } from '#core/domain/workshop';
 import { useRead } from '#renderer/bridge/query';
@@ -12,7 +13,7 @@ import { TemplatePageView } from './template-page';
 
 interface TemplateSheetProps {
   readonly projectId: ProjectId;
-  readonly paper: TemplatePaper;
+  readonly paper: SheetPaper;
   readonly part: 'whole' | 'quarter';
 }
 

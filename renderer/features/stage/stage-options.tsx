@@ -49,7 +49,7 @@ function TemplateButtons({ stage }: { readonly stage: Stage }) {
       <PrintSheetButton
         printing={quarter}
         sheet={sheet}
-        part="quarter"
+        asked={{ part: 'quarter' }}
         name="Template of the hole, a quarter"
         look="quiet"
       >

@@ -12,6 +12,7 @@ import { ChangeFabricDialog } from './change-fabric-dialog';
 import { FabricFacts } from './fabric-facts';
 import { FabricLedger } from './fabric-ledger';
 import { FabricPieces } from './fabric-pieces';
+import { LabelsDialog } from './labels-dialog';
 import styles from './fabric.module.css';
 
 interface FabricPageProps {
@@ -30,7 +31,7 @@ export function FabricPage({ fabricId }: FabricPageProps) {
   );
 }
 
-type Asked = 'buy' | 'change' | null;
+type Asked = 'buy' | 'change' | 'labels' | null;
 
 function OpenFabric({ opened }: { readonly opened: OpenedFabric }) {
   const { fabric, ledger } = opened;
@@ -56,6 +57,7 @@ function OpenFabric({ opened }: { readonly opened: OpenedFabric }) {
       }
       aside={
         <>
+          {opened.areaThere > 0 && <Button onClick={() => setAsked('labels')}>Labels</Button>}
           <Button onClick={() => setAsked('change')}>Change</Button>
           <Button disabled={deleting.isWriting} onClick={() => void remove()}>
             Delete
@@ -81,6 +83,7 @@ function OpenFabric({ opened }: { readonly opened: OpenedFabric }) {
         </div>
       </div>
       {asked === 'buy' && <BuyDialog fabric={fabric} onClose={close} />}
+      {asked === 'labels' && <LabelsDialog of={{ of: 'fabric', fabricId: fabric.id }} onClose={close} />}
       {asked === 'change' && <ChangeFabricDialog fabric={fabric} onClose={close} />}
     </Page>
   );
@@ -88,5 +91,7 @@ function OpenFabric({ opened }: { readonly opened: OpenedFabric }) {
 
 /** Back to the list as it was searched. */
 function useBack() {
-  return { to: `/stash${useLocation().search}`, words: 'Stash' };
+  const params = new URLSearchParams(useLocation().search);
+  for (const own of ['piece', 'use']) params.delete(own);
+  return { to: params.size === 0 ? '/stash' : `/stash?${params.toString()}`, words: 'Stash' };
 }

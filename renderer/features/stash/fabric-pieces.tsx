@@ -1,5 +1,8 @@
 import { useState } from 'react';
+import { useSearchParams } from 'react-router';
+import { assertNever } from '#core/assert-never';
 import type { FabricPage } from '#core/contract/stash';
+import type { ClothPiece } from '#core/domain/stash';
 import { measureOfKind } from '#core/domain/stash-kind';
 import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
@@ -10,10 +13,12 @@ import { Typeset } from '#renderer/ui/typeset';
 import { freeWords, stockWords, thereOf } from './cloth-words';
 import { FabricWorth } from './fabric-worth';
 import { holdsOf } from './holds';
+import { LabelsDialog } from './labels-dialog';
 import { PieceCard } from './piece-card';
 import { LieDialog } from './lie-dialog';
 import type { PieceAsked } from './piece-asked';
 import { PieceStepDialog } from './piece-step-dialog';
+import { UseDialog } from './use-dialog';
 import styles from './fabric.module.css';
 import shared from './stash.module.css';
 
@@ -22,6 +27,14 @@ export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
   const { fabric, pieces, valueMinor, ledger } = opened;
   const { length, currency, locale } = useDisplay();
   const [asked, setAsked] = useState<PieceAsked | null>(null);
+  const found = useFoundPiece(pieces);
+  const shown =
+    asked ??
+    (found.isUsed && found.piece !== undefined ? { kind: 'use' as const, piece: found.piece } : null);
+  const close = () => {
+    setAsked(null);
+    found.leaveUse();
+  };
   const turning = useWrite('piece:set-print');
   const there = stockWords(thereOf(pieces), length);
   const free = freeWords(pieces, length) ?? 'all of it free';
@@ -54,17 +67,55 @@ export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
             holds={holdsOf(ledger, piece.id)}
             largest={{ longest, widest }}
             isDirectional={fabric.direction !== 'any' && measureOfKind(piece.kind) !== 'count'}
+            isMarked={piece === found.piece}
             onAsk={setAsked}
             onTurnPrint={(runs) => void turning.write({ pieceId: piece.id, runs })}
           />
         ))}
       </ul>
-      {asked !== null &&
-        (asked.kind === 'lie' ? (
-          <LieDialog piece={asked.piece} onClose={() => setAsked(null)} />
-        ) : (
-          <PieceStepDialog step={asked} onClose={() => setAsked(null)} />
-        ))}
+      {shown !== null && <AskedDialog asked={shown} opened={opened} onClose={close} />}
     </section>
   );
+}
+
+interface AskedDialogProps {
+  readonly asked: PieceAsked;
+  readonly opened: FabricPage;
+  readonly onClose: () => void;
+}
+
+function AskedDialog({ asked, opened, onClose }: AskedDialogProps) {
+  switch (asked.kind) {
+    case 'use':
+      return <UseDialog opened={opened} piece={asked.piece} onClose={onClose} />;
+    case 'lie':
+      return <LieDialog piece={asked.piece} onClose={onClose} />;
+    case 'label': {
+      const { fabricId, id: pieceId } = asked.piece;
+      return <LabelsDialog of={{ of: 'fabric', fabricId, pieceId }} onClose={onClose} />;
+    }
+    case 'set-aside':
+    case 'release':
+    case 'discard':
+    case 'count':
+      return <PieceStepDialog step={asked} onClose={onClose} />;
+    default:
+      return assertNever(asked);
+  }
+}
+
+/** The piece that was found by its code, as the address says: `?piece=ID`, with `&use` when it is taken up. */
+function useFoundPiece(pieces: readonly ClothPiece[]) {
+  const [params, setParams] = useSearchParams();
+  const leaveUse = () => {
+    if (!params.has('use')) return;
+    setParams(
+      (before) => {
+        before.delete('use');
+        return before;
+      },
+      { replace: true },
+    );
+  };
+  return { piece: pieces.find(({ id }) => id === params.get('piece')), isUsed: params.has('use'), leaveUse };
 }

@@ -3,7 +3,9 @@ import type { ClothPiece, PrintRuns } from '#core/domain/stash';
 import { formatMoney } from '#core/units/format-money';
 import { lengthFromUnits } from '#core/units/length';
 import { moneyFromMinor } from '#core/units/money';
+import { codeOfPiece, formatPieceCode } from '#core/stash/piece-code';
 import { Button } from '#renderer/ui/button';
+import { classes } from '#renderer/ui/classes';
 import { useDisplay } from '#renderer/ui/display';
 import { Typeset } from '#renderer/ui/typeset';
 import { amountBooked, amountFree, freeLength, overbookedWords, pieceStock } from './cloth-words';
@@ -21,12 +23,14 @@ interface PieceCardProps {
   readonly largest: { readonly longest: number; readonly widest: number };
   /** The fabric's print has an up and a down, so that it matters how a piece lies. */
   readonly isDirectional: boolean;
+  /** It was found by its code. */
+  readonly isMarked: boolean;
   readonly onAsk: (asked: PieceAsked) => void;
   readonly onTurnPrint: (runs: PrintRuns) => void;
 }
 
 /** One piece: drawn, how large, what of it is spoken for and by whom. */
-export function PieceCard({ piece, swatch, holds, largest, isDirectional, ...on }: PieceCardProps) {
+export function PieceCard({ piece, swatch, holds, largest, isDirectional, isMarked, ...on }: PieceCardProps) {
   const { onAsk, onTurnPrint } = on;
   const { length, currency, locale } = useDisplay();
   const size = pieceStock({ ...piece, length: piece.there }, length);
@@ -39,7 +43,10 @@ export function PieceCard({ piece, swatch, holds, largest, isDirectional, ...on 
   const otherWay = piece.printRuns === 'along' ? 'across' : 'along';
   const named = (verb: string) => `${verb}: ${name}, ${size}`;
   return (
-    <li className={styles['piece']}>
+    <li
+      className={classes(styles['piece'], isMarked && styles['marked'])}
+      aria-current={isMarked || undefined}
+    >
       <PieceDrawing piece={piece} swatch={swatch} largest={largest} words={`${name}, ${size}`} />
       <div className={styles['pieceWords']}>
         <p>
@@ -57,6 +64,7 @@ export function PieceCard({ piece, swatch, holds, largest, isDirectional, ...on 
             {piece.printRuns === 'along' ? 'Print along its length' : 'Print across it'}
           </p>
         )}
+        <p className={styles['code']}>Code {formatPieceCode(codeOfPiece(piece.id))}</p>
         {over !== null && (
           <p className={styles['over']}>
             <Typeset text={over} />
@@ -81,6 +89,11 @@ export function PieceCard({ piece, swatch, holds, largest, isDirectional, ...on 
           </p>
         ))}
         <div className={styles['actions']}>
+          {piece.there > 0 && (
+            <Button isSmall aria-label={named('Use')} onClick={() => onAsk({ kind: 'use', piece })}>
+              Use
+            </Button>
+          )}
           {piece.there > 0 && (
             <Button
               isSmall
@@ -112,6 +125,16 @@ export function PieceCard({ piece, swatch, holds, largest, isDirectional, ...on 
               onClick={() => onAsk({ kind: 'discard', piece })}
             >
               Throw away
+            </Button>
+          )}
+          {piece.there > 0 && (
+            <Button
+              look="quiet"
+              isSmall
+              aria-label={named('Label')}
+              onClick={() => onAsk({ kind: 'label', piece })}
+            >
+              Label
             </Button>
           )}
         </div>

@@ -7,6 +7,7 @@ import { Button } from '#renderer/ui/button';
 import { EmptyState } from '#renderer/ui/empty-state';
 import { Page } from '#renderer/ui/page';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { LabelsDialog } from './labels-dialog';
 import { type PlaceAsked, PlaceDialog } from './place-dialog';
 import styles from './places.module.css';
 
@@ -14,6 +15,7 @@ import styles from './places.module.css';
 export function PlacesPage() {
   const { value: places, problem } = useRead('place:list', {});
   const [asked, setAsked] = useState<PlaceAsked | null>(null);
+  const [labeled, setLabeled] = useState<PlaceGlance | null>(null);
   const deleting = useWrite('place:delete');
   return (
     <Page
@@ -38,11 +40,15 @@ export function PlacesPage() {
             key={place.id}
             place={place}
             onAsk={setAsked}
+            onLabel={() => setLabeled(place)}
             onDelete={() => void deleting.write({ placeId: place.id })}
           />
         ))}
       </ul>
       {asked !== null && <PlaceDialog asked={asked} places={places ?? []} onClose={() => setAsked(null)} />}
+      {labeled !== null && (
+        <LabelsDialog of={{ of: 'place', placeId: labeled.id }} onClose={() => setLabeled(null)} />
+      )}
     </Page>
   );
 }
@@ -53,10 +59,11 @@ const INSIDE_WORDS = ['shelf', 'bin'] as const;
 interface PlaceLineProps {
   readonly place: PlaceGlance;
   readonly onAsk: (asked: PlaceAsked) => void;
+  readonly onLabel: () => void;
   readonly onDelete: () => void;
 }
 
-function PlaceLine({ place, onAsk, onDelete }: PlaceLineProps) {
+function PlaceLine({ place, onAsk, onLabel, onDelete }: PlaceLineProps) {
   const depth = placeNames(place.path).length - 1;
   const inside = INSIDE_WORDS[depth] ?? 'place';
   return (
@@ -93,6 +100,9 @@ function PlaceLine({ place, onAsk, onDelete }: PlaceLineProps) {
           onClick={() => onAsk({ kind: 'move', place })}
         >
           Move
+        </Button>
+        <Button look="quiet" isSmall aria-label={`Labels for ${place.path}`} onClick={onLabel}>
+          Labels
         </Button>
         <Button look="quiet" isSmall aria-label={`Delete ${place.path}`} onClick={onDelete}>
           Delete

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { useSearchParams } from 'react-router';
 import type { StashSearch } from '#core/domain/stash-filter';
+import { parsePieceCode } from '#core/stash/piece-code';
 import { useRead } from '#renderer/bridge/query';
 import { Button, ButtonLink } from '#renderer/ui/button';
 import { Choice } from '#renderer/ui/choice';
@@ -11,7 +12,10 @@ import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { TextField } from '#renderer/ui/text-field';
 import { AddFabricDialog } from './add-fabric-dialog';
 import { LINES_AT_ONCE, listed } from './fabric-row';
+import { useFindByCode } from './find-by-code';
+import { FoundByCode } from './found-by-code';
 import { FoundFabrics } from './found-fabrics';
+import { LabelsDialog } from './labels-dialog';
 import { SavedSearches } from './saved-searches';
 import { StashFilters } from './stash-filters';
 import { isFiltered, paramsOfQuery, queryOfParams } from './stash-query';
@@ -28,6 +32,7 @@ export function StashPage() {
   // The address follows the fields, not the other way round: it changes too late for the next key.
   const [query, setQuery] = useState(() => queryOfParams(params));
   const [isNarrowing, setIsNarrowing] = useState(isNarrowed(query));
+  const [isLabeling, setIsLabeling] = useState(false);
   const { locale } = useDisplay();
   const found = useRead(
     'fabric:list',
@@ -51,6 +56,9 @@ export function StashPage() {
     setQuery(next);
     setAddress(paramsOfQuery(next));
   };
+  const typedCode = parsePieceCode(query.search);
+  const isCode = typedCode.ok || typedCode.error.code === 'mistyped';
+  const byCode = useFindByCode();
   const isAsked = query.search !== '' || isFiltered(query.filter);
   const isNothingYet = total === 0 && !isAsked;
   const add = (
@@ -64,6 +72,7 @@ export function StashPage() {
       action={add}
       aside={
         <>
+          {total !== undefined && total > 0 && <Button onClick={() => setIsLabeling(true)}>Labels</Button>}
           <ButtonLink to="/stash/bring-in">Bring in a table</ButtonLink>
           <ButtonLink to="/stash/take-out">Take it out</ButtonLink>
           <ButtonLink to="/stash/places">Places</ButtonLink>
@@ -75,15 +84,21 @@ export function StashPage() {
       {total !== undefined && !isNothingYet && (
         <>
           <div className={styles['finder']}>
-            <TextField
-              label="Find"
-              value={query.search}
-              placeholder="name, color, print, shelf"
-              maximum={200}
-              onChange={(search) => ask({ ...query, search })}
-            />
+            <div
+              onKeyDown={(event) => {
+                if (event.key === 'Enter' && typedCode.ok) void byCode.find(typedCode.value);
+              }}
+            >
+              <TextField
+                label="Find"
+                value={query.search}
+                placeholder="name, color, print, shelf, code"
+                maximum={200}
+                onChange={(search) => ask({ ...query, search })}
+              />
+            </div>
             <p className={styles['total']} role="status">
-              {countWords(total, isAsked, locale)}
+              {total === 0 && typedCode.ok ? 'Looked up as a code' : countWords(total, isAsked, locale)}
             </p>
             <Button aria-expanded={isNarrowing} onClick={() => setIsNarrowing(!isNarrowing)}>
               Narrow it down
@@ -115,8 +130,18 @@ export function StashPage() {
           </p>
         </EmptyState>
       )}
-      {total === 0 && isAsked && <NothingFound isFilteredOut={isFiltered(query.filter)} />}
+      {isCode && total !== undefined && (
+        <FoundByCode code={typedCode.ok ? typedCode.value : null} isWord={total > 0} />
+      )}
+      {total === 0 && isAsked && !isCode && <NothingFound isFilteredOut={isFiltered(query.filter)} />}
       <FoundFabrics query={query} total={total ?? 0} />
+      {isLabeling && (
+        <LabelsDialog
+          of={{ of: 'found', search: query.search, filter: query.filter }}
+          onClose={() => setIsLabeling(false)}
+        />
+      )}
+      {byCode.dialog}
       {params.has('new') && <AddFabricDialog onClose={() => setAddress({ new: null })} />}
     </Page>
   );

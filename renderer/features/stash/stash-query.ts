@@ -1,4 +1,5 @@
 import {
+  filterOfText,
   type StashFilter,
   stashFilter,
   stashGrouping,
@@ -9,7 +10,7 @@ import {
 
 /** The search as a page's address keeps it; what cannot be read there does not count. */
 export function queryOfParams(params: URLSearchParams): StashSearch {
-  const filter = readFilter(params.get('filter'));
+  const filter = filterOfText(params.get('filter'));
   const place = stashFilter.safeParse({ placeId: params.get('place') ?? undefined });
   const order = stashOrder.safeParse(params.get('order'));
   const grouping = stashGrouping.safeParse(params.get('by'));
@@ -58,14 +59,4 @@ export function withFilter<Part extends keyof StashFilter>(
 ): StashFilter {
   const { [part]: _before, ...others } = filter;
   return value === undefined ? others : { ...others, [part]: value };
-}
-
-function readFilter(text: string | null): StashFilter {
-  if (text === null) return {};
-  try {
-    const read = stashFilter.safeParse(JSON.parse(text));
-    return read.success ? read.data : {};
-  } catch {
-    return {};
-  }
 }

@@ -1,18 +1,17 @@
+import { PAPERS, type SheetPaper } from '#core/domain/paper';
 import { failure, type Result, success } from '#core/result';
 import { roundUpTo } from '#core/units/rounding';
 import type { Point } from '#core/geometry/point';
-import { type Length, lengthFromInches, lengthFromMillimetres } from '#core/units/length';
+import { type Length, lengthFromInches } from '#core/units/length';
 import type { DiagramPart } from '../diagram';
 import { overlapMarks, testSquares } from './template-marks';
-
-export type TemplatePaper = 'letter' | 'a4';
 
 export interface CenterTemplateInput {
   readonly holeDiameter: Length;
   readonly seamAllowance: Length;
   /** A quarter is for a piece folded twice: its corner goes on the folded corner. */
   readonly part: 'whole' | 'quarter';
-  readonly paper: TemplatePaper;
+  readonly paper: SheetPaper;
 }
 
 export interface TemplateWindow {
@@ -50,11 +49,6 @@ export interface TemplateProblem {
 }
 
 /** ISO 216 and the American letter size. */
-const PAPERS: Readonly<Record<TemplatePaper, { readonly width: Length; readonly height: Length }>> = {
-  letter: { width: lengthFromInches(8.5), height: lengthFromInches(11) },
-  a4: { width: lengthFromMillimetres(210), height: lengthFromMillimetres(297) },
-};
-
 const MARGIN = lengthFromInches(1 / 2);
 const OVERLAP = lengthFromInches(1 / 2);
 const PAD = lengthFromInches(1 / 8);

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import type { ChannelInput, StoreChannelName } from '#core/contract/channels';
+import { codeOfPiece } from '#core/stash/piece-code';
 import { calendarDate } from '#core/units/calendar-date';
 import { addCloth, addProject, inches, openWorkshop, TODAY } from '#test/helpers/workshop';
 
@@ -16,7 +17,7 @@ test('no screen’s call reads a table that grows with the years from end to end
   const workshop = openWorkshop();
   const { context, get } = workshop;
   const { projectId, stages } = addProject(workshop);
-  const { fabricId } = addCloth(workshop);
+  const { fabricId, pieceId } = addCloth(workshop);
   context.store.statements.clear();
   const ask = <Name extends StoreChannelName>(name: Name, input: ChannelInput<Name>) => get(name, input);
   ask('project:list', { archived: false });
@@ -25,6 +26,7 @@ test('no screen’s call reads a table that grows with the years from end to end
   ask('ledger:of-project', { projectId });
   ask('calculation:list', { stageId: stages[0]?.id as never });
   ask('fabric:open', { fabricId });
+  ask('piece:find', { code: codeOfPiece(pieceId) });
   ask('change:state', {});
   for (const order of ['name', 'newest', 'oldest', 'most-free'] as const) {
     for (const search of ['', 'rust']) ask('fabric:list', { search, order, limit: 100 });

@@ -3,6 +3,7 @@ import { channels } from '#core/contract/channels';
 import { readSheetAddress } from '#renderer/features/sheets/sheet-address';
 
 const ID = '5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a01';
+const OTHER = '5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a02';
 const read = (rest: string, search = '') => readSheetAddress(rest, new URLSearchParams(search));
 
 describe('the address of a sheet', () => {
@@ -34,6 +35,32 @@ describe('the address of a sheet', () => {
     expect(read(`poster/${ID}`)).toBeNull();
     expect(read('project/not-an-id')).toBeNull();
     expect(read(`project/${ID}/more`)).toBeNull();
+  });
+
+  it('names the pieces that labels are for, where they begin, and whether they have lines', () => {
+    const labels = { sheet: 'labels', paper: 'a4', startAt: 1, hasLines: false };
+    expect(read(`labels/fabric/${ID}`)).toEqual({ ...labels, of: { of: 'fabric', fabricId: ID } });
+    expect(read(`labels/fabric/${ID}`, `piece=${OTHER}&start=7&lines=1`)).toEqual({
+      ...labels,
+      startAt: 7,
+      hasLines: true,
+      of: { of: 'fabric', fabricId: ID, pieceId: OTHER },
+    });
+    expect(read(`labels/place/${ID}`, 'start=none')).toEqual({ ...labels, of: { of: 'place', placeId: ID } });
+    const search = new URLSearchParams({ search: 'blau & grün', filter: '{"kind":"leftover"}' });
+    expect(read('labels/found', search.toString())).toEqual({
+      ...labels,
+      of: { of: 'found', search: 'blau & grün', filter: { kind: 'leftover' } },
+    });
+    for (const none of ['labels', 'labels/fabric', `labels/found/${ID}`, `labels/place/${ID}/more`])
+      expect(read(none)).toBeNull();
+    const asked = { path: `/sheets/labels/found?${search.toString()}`, name: 'Labels' };
+    expect(channels['shell:print-sheet'].input.safeParse(asked).success).toBe(true);
+  });
+
+  it('is nothing that leads out of the sheets', () => {
+    for (const path of ['/sheets/../stash', '/sheets/shopping?a=#/', '/sheets/<b>', '/stash', '//sheets/x'])
+      expect(channels['shell:print-sheet'].input.safeParse({ path, name: '' }).success).toBe(false);
   });
 
   it('is one that the main process lets through', () => {

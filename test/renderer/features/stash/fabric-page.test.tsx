@@ -28,6 +28,31 @@ describe('the page of a fabric', () => {
     expect(screen.getByText('Shelf 2')).toBeVisible();
   });
 
+  it('takes up the piece its address names: how much for whom is booked, what others hold only knowingly', async () => {
+    const workshop = workshopBehindWindow();
+    const { projectId } = addProject(workshop, { name: 'Porch ring' });
+    const { projectId: other } = addProject(workshop, { name: 'Winter ring' });
+    const { fabricId, pieceId } = addCloth(workshop);
+    workshop.get('ledger:set-aside', { pieceId, projectId: other, length: inches(60), on: TODAY, note: '' });
+    renderPage(<FabricPage fabricId={fabricId} />, `/stash/${fabricId}?piece=${pieceId}&use`);
+    const forWhom = await screen.findByRole('combobox', { name: 'For which piece' });
+    expect(forWhom).toHaveValue(other);
+    expect(field(/^How much/)).toHaveValue('60 in');
+    await userEvent.selectOptions(forWhom, projectId);
+    expect(field(/^How much/)).toHaveValue('');
+    await userEvent.type(field(/^How much/), '20{Enter}');
+    expect(await screen.findByText(/not enough of this/)).toBeVisible();
+    await userEvent.click(screen.getByRole('checkbox', { name: /^Use it all the same/ }));
+    await press(/^Book the use/);
+    await waitFor(() => expect(screen.queryByRole('dialog')).toBeNull());
+    expect(screen.getByTestId('address')).toHaveTextContent(`/stash/${fabricId}?piece=${pieceId}`);
+    const { pieces, ledger } = workshop.get('fabric:open', { fabricId });
+    expect(pieces[0]).toMatchObject({ there: inches(52), held: inches(60) });
+    expect(ledger[0]).toMatchObject({ projectId, entries: [{ kind: 'cut', lengthChange: 0 - inches(20) }] });
+    expect(ledger[0]?.stageId).not.toBeNull();
+    expect(screen.getByRole('link', { name: 'Stash' })).toHaveAttribute('href', '/stash');
+  });
+
   it('writes down another piece as people say it', async () => {
     const { workshop, fabricId } = openPage();
     await press(/^Bought more/);

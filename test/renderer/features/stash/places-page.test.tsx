@@ -26,6 +26,26 @@ describe('the page of places', () => {
     ]);
   });
 
+  it('makes labels for what lies in a place and in those inside it, piece by piece', async () => {
+    const workshop = workshopBehindWindow();
+    const [, inside, elsewhere] = [addCloth(workshop), addCloth(workshop), addCloth(workshop)];
+    workshop.get('piece:lie', { pieceId: inside.pieceId, path: 'Shelf 2, bin' });
+    workshop.get('piece:lie', { pieceId: elsewhere.pieceId, path: 'Shelf 20' });
+    renderPage(<PlacesPage />);
+    await userEvent.click(await screen.findByRole('button', { name: 'Labels for Shelf 2' }));
+    expect(await screen.findByText('2 labels on 1 sheet')).toBeVisible();
+    await press('Close');
+    await press('Labels for Shelf 20');
+    expect(await screen.findByText('1 label on 1 sheet')).toBeVisible();
+    await userEvent.click(screen.getByText('How the labels lie on the sheet'));
+    const across = screen.getByRole('textbox', { name: 'Labels side by side' });
+    await userEvent.clear(across);
+    await userEvent.type(across, '4{Enter}');
+    expect(await screen.findByText(/wider than the paper/)).toBeVisible();
+    expect(screen.queryByRole('button', { name: 'Print the labels' })).toBeNull();
+    expect(workshop.get('workshop:opening', {}).workshop.labelSheet.across).toBe(4);
+  });
+
   it('says at the field when a name is taken, and moves, renames and deletes', async () => {
     const workshop = workshopBehindWindow();
     addCloth(workshop);

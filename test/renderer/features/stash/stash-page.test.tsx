@@ -1,4 +1,4 @@
-import { screen, waitFor } from '@testing-library/react';
+import { screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { StashPage } from '#renderer/features/stash/stash-page';
@@ -29,6 +29,42 @@ describe('the stash', () => {
     expect(screen.getByTestId('address')).toHaveTextContent('/stash?search=brow+leav');
     await userEvent.type(await field(/^Find/), 'xyz');
     expect(await screen.findByRole('heading', { name: 'Nothing by that word' })).toBeVisible();
+  });
+});
+
+describe('a code in the search of the stash', () => {
+  const found = () => screen.findByRole('list', { name: /^With the code/ });
+
+  it('finds its piece, however it is typed, and Enter takes it up', async () => {
+    const workshop = workshopBehindWindow();
+    const { fabricId, pieceId } = addCloth(workshop);
+    renderPage(<StashPage />, '/stash');
+    // The ids of a test begin alike.
+    await userEvent.type(await field(/^Find/), 'ooo-000 OOO');
+    expect(within(await found()).getByText(/42 × 72 in, lies in Shelf 2/)).toBeVisible();
+    await userEvent.keyboard('{Enter}');
+    const address = `/stash/${fabricId}?piece=${pieceId}&use`;
+    await waitFor(() => expect(screen.getByTestId('address')).toHaveTextContent(address));
+  });
+
+  it('offers all the pieces that share it', async () => {
+    const workshop = workshopBehindWindow();
+    const cloths = [addCloth(workshop), addCloth(workshop)];
+    renderPage(<StashPage />, '/stash?search=000-000-000');
+    await userEvent.type(await field(/^Find/), '{Enter}');
+    const links = within(await screen.findByRole('dialog')).getAllByRole('link', { name: 'Use it' });
+    expect(links.map((link) => link.getAttribute('href'))).toEqual(
+      cloths.map(({ fabricId, pieceId }) => `/stash/${fabricId}?piece=${pieceId}&use`),
+    );
+  });
+
+  it('says whether there is no such piece or it is no such code', async () => {
+    addCloth(workshopBehindWindow());
+    renderPage(<StashPage />, '/stash');
+    await userEvent.type(await field(/^Find/), 'FWX-0RP-WH1');
+    expect(await screen.findByText(/No piece of the stash has the code FWX-0RP-WH1/)).toBeVisible();
+    await userEvent.type(await field(/^Find/), '{Backspace}2');
+    expect(await screen.findByText(/one of its characters is not as on the label/)).toBeVisible();
   });
 });
 

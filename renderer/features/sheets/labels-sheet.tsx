@@ -1,0 +1,113 @@
+import type { CodedPiece } from '#core/contract/stash';
+import type { LabelSheet } from '#core/domain/label-sheet';
+import { PAPERS, type SheetPaper } from '#core/domain/paper';
+import { NO_COLOR } from '#core/domain/stash';
+import { type LaidLabel, layLabels } from '#core/stash/lay-labels';
+import { codeOfPiece, formatPieceCode } from '#core/stash/piece-code';
+import { type LabelsOf, useLabelPieces } from '#renderer/bridge/label-pieces';
+import { useOpening } from '#renderer/bridge/workshop';
+import { labelPlace, labelProblemWords, labelSize } from '#renderer/text/label-words';
+import { classes } from '#renderer/ui/classes';
+import { useDisplay } from '#renderer/ui/display';
+import { HabitsDisplay } from '#renderer/ui/habits-display';
+import { QrCode } from '#renderer/ui/qr-code';
+import { Typeset } from '#renderer/ui/typeset';
+import { Paper } from './paper';
+import { SheetWords } from './sheet-words';
+import styles from './labels-sheet.module.css';
+
+interface LabelsSheetProps {
+  readonly of: LabelsOf;
+  readonly paper: SheetPaper;
+  /** From 1: those before it are used up already. */
+  readonly startAt: number;
+  readonly hasLines: boolean;
+}
+
+/** Labels for pieces of cloth at true size, over as many sheets as they take. */
+export function LabelsSheet({ of, paper, startAt, hasLines }: LabelsSheetProps) {
+  const opening = useOpening();
+  const found = useLabelPieces(of);
+  const { length } = useDisplay();
+  if (opening === undefined || found === undefined) return null;
+  const { pieces } = found;
+  if (pieces.length === 0) return <SheetWords paper={paper}>There is no piece to label.</SheetWords>;
+  const { labelSheet, habits } = opening.workshop;
+  const laid = layLabels(labelSheet, paper, pieces.length, startAt);
+  if (!laid.ok) return <SheetWords paper={paper}>{labelProblemWords(laid.error, length)}</SheetWords>;
+  const { width, height } = PAPERS[paper];
+  return (
+    <HabitsDisplay habits={habits}>
+      <Paper paper={paper} margin="0">
+        {laid.value.map((labels, number) => (
+          <section
+            key={number}
+            className={styles['page']}
+            style={{ width: `${String(mm(width) - HAIR_MM)}mm`, height: `${String(mm(height) - HAIR_MM)}mm` }}
+            aria-label={`Sheet ${String(number + 1)}`}
+          >
+            {labels.map((label) => {
+              const one = pieces[label.index];
+              return (
+                one !== undefined && (
+                  <Label key={label.index} one={one} at={label} sheet={labelSheet} hasLines={hasLines} />
+                )
+              );
+            })}
+          </section>
+        ))}
+      </Paper>
+    </HabitsDisplay>
+  );
+}
+
+/** The printed page is a hair narrower than the paper's name says; what reached over it would shrink the whole sheet. */
+const HAIR_MM = 0.4;
+
+/** Type grows with the label: a seventh of its height, or a fifteenth of its width where that is less. */
+const [LINES_DOWN, LETTERS_ACROSS] = [7, 15];
+
+interface LabelProps {
+  readonly one: CodedPiece;
+  readonly at: LaidLabel;
+  readonly sheet: LabelSheet;
+  readonly hasLines: boolean;
+}
+
+function Label({ one, at, sheet, hasLines }: LabelProps) {
+  const { length } = useDisplay();
+  const code = codeOfPiece(one.piece.id);
+  const { name, swatch } = one.fabric;
+  const type = Math.min(mm(sheet.height) / LINES_DOWN, mm(sheet.width) / LETTERS_ACROSS);
+  const place = labelPlace(one);
+  return (
+    <article
+      className={classes(styles['label'], hasLines && styles['lined'])}
+      style={{
+        left: `${String(mm(at.x))}mm`,
+        top: `${String(mm(at.y))}mm`,
+        width: `${String(mm(sheet.width))}mm`,
+        height: `${String(mm(sheet.height))}mm`,
+        fontSize: `${String(type)}mm`,
+      }}
+      aria-label={`${name}, ${formatPieceCode(code)}`}
+    >
+      <div className={styles['qr']}>
+        <QrCode text={code} />
+      </div>
+      <div className={styles['words']}>
+        <p className={styles['name']}>{name}</p>
+        <p>
+          {swatch !== NO_COLOR && <span className={styles['swatch']} style={{ background: swatch }} />}
+          <Typeset text={labelSize(one, length)} />
+        </p>
+        {place !== '' && <p className={styles['place']}>{place}</p>}
+      </div>
+      <p className={styles['code']}>{formatPieceCode(code)}</p>
+    </article>
+  );
+}
+
+function mm(units: number): number {
+  return units / 320;
+}

@@ -1,0 +1,166 @@
+import { useState } from 'react';
+import { type LabelSheet, labelSheet as labelSheetSchema } from '#core/domain/label-sheet';
+import { PAPERS, type SheetPaper } from '#core/domain/paper';
+import { type LaidLabel, layLabels } from '#core/stash/lay-labels';
+import { LABELS_AT_ONCE, type LabelsOf, useLabelPieces } from '#renderer/bridge/label-pieces';
+import { useWrite } from '#renderer/bridge/query';
+import { useOpening } from '#renderer/bridge/workshop';
+import { labelProblemWords } from '#renderer/text/label-words';
+import { Button } from '#renderer/ui/button';
+import { Checkbox } from '#renderer/ui/checkbox';
+import { Dialog } from '#renderer/ui/dialog';
+import { useDisplay } from '#renderer/ui/display';
+import { Notice } from '#renderer/ui/notice';
+import { NumberField } from '#renderer/ui/number-field';
+import { paperOf, PrintSheetButton } from '#renderer/ui/print-sheet-button';
+import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { SchemaForm } from '#renderer/ui/schema-form';
+import { Typeset } from '#renderer/ui/typeset';
+import styles from './labels.module.css';
+
+interface LabelsDialogProps {
+  readonly of: LabelsOf;
+  readonly onClose: () => void;
+}
+
+/** Labels for pieces of cloth: how they lie on the sheet, which the workshop keeps, and where on it they begin this time. */
+export function LabelsDialog({ of, onClose }: LabelsDialogProps) {
+  const found = useLabelPieces(of);
+  const workshop = useOpening()?.workshop;
+  const { length } = useDisplay();
+  const [startAt, setStartAt] = useState(1);
+  const [hasLines, setHasLines] = useState(true);
+  const changing = useWrite('workshop:change');
+  const printing = useWrite('shell:print-sheet');
+  if (found === undefined || workshop === undefined) return null;
+  const count = found.pieces.length;
+  const { labelSheet } = workshop;
+  const paper = paperOf(length);
+  const laid = layLabels(labelSheet, paper, count, startAt);
+  const keep = (value: Readonly<Record<string, unknown>>) => {
+    const checked = labelSheetSchema.safeParse(value);
+    if (checked.success) void changing.write({ workshop: { ...workshop, labelSheet: checked.data } });
+  };
+  return (
+    <Dialog
+      title="Labels"
+      isWide
+      onClose={onClose}
+      foot={
+        <>
+          <Button isSmall onClick={onClose}>
+            Close
+          </Button>
+          {laid.ok && count > 0 && (
+            <PrintSheetButton
+              printing={printing}
+              sheet={`labels/${sheetOf(of)}`}
+              asked={{
+                ...askedOf(of),
+                ...(startAt === 1 ? {} : { start: String(startAt) }),
+                ...(hasLines ? { lines: '1' } : {}),
+              }}
+              name="Labels"
+              look="main"
+            >
+              Print the labels
+            </PrintSheetButton>
+          )}
+        </>
+      }
+    >
+      <p role="status">
+        <Typeset
+          text={laid.ok ? countWords(count, laid.value.length) : labelProblemWords(laid.error, length)}
+        />
+      </p>
+      {found.isMore && (
+        <Notice kind="tip">
+          There are more pieces than these: at most {LABELS_AT_ONCE} labels are made at once, of as many
+          fabrics. Narrow the search down to print the others.
+        </Notice>
+      )}
+      <div className={styles['spread']}>
+        <SheetDrawing sheet={labelSheet} paper={paper} labels={laid.ok ? (laid.value[0] ?? []) : []} />
+        <div className={styles['fields']}>
+          <NumberField
+            label="Begin at label number"
+            help="Counted row by row, on a sheet that is used in part."
+            value={startAt}
+            minimum={1}
+            maximum={labelSheet.across * labelSheet.down}
+            isWhole
+            onCommit={(number) => setStartAt(number ?? 1)}
+          />
+          <Checkbox label="Lines to cut along" isChecked={hasLines} onChange={setHasLines} />
+          <details>
+            <summary>How the labels lie on the sheet</summary>
+            <SchemaForm schema={labelSheetSchema} value={labelSheet} onChange={keep} />
+          </details>
+          <ProblemNotice problem={changing.problem} />
+        </div>
+      </div>
+    </Dialog>
+  );
+}
+
+interface SheetDrawingProps {
+  readonly sheet: LabelSheet;
+  readonly paper: SheetPaper;
+  readonly labels: readonly LaidLabel[];
+}
+
+/** The first sheet to scale: the labels that are printed, and those that stay empty. */
+function SheetDrawing({ sheet, paper, labels }: SheetDrawingProps) {
+  const { width, height } = PAPERS[paper];
+  const all = layLabels(sheet, paper, sheet.across * sheet.down, 1);
+  const printed = new Set(labels.map(({ x, y }) => `${String(x)} ${String(y)}`));
+  return (
+    <svg
+      className={styles['sheet']}
+      viewBox={`0 0 ${String(width)} ${String(height)}`}
+      role="img"
+      aria-label={`The first sheet: ${String(labels.length)} of ${String(sheet.across * sheet.down)} labels`}
+    >
+      <rect className={styles['paper']} width={width} height={height} />
+      {(all.ok ? (all.value[0] ?? []) : []).map(({ index, x, y }) => (
+        <rect
+          key={index}
+          className={printed.has(`${String(x)} ${String(y)}`) ? styles['printed'] : styles['empty']}
+          x={x}
+          y={y}
+          width={sheet.width}
+          height={sheet.height}
+        />
+      ))}
+    </svg>
+  );
+}
+
+function countWords(count: number, sheets: number): string {
+  if (count === 0) return 'There is no piece to label.';
+  const labels = count === 1 ? '1 label' : `${String(count)} labels`;
+  return `${labels} on ${sheets === 1 ? '1 sheet' : `${String(sheets)} sheets`}`;
+}
+
+function sheetOf(of: LabelsOf): string {
+  switch (of.of) {
+    case 'fabric':
+      return `fabric/${of.fabricId}`;
+    case 'place':
+      return `place/${of.placeId}`;
+    case 'found':
+      return 'found';
+  }
+}
+
+function askedOf(of: LabelsOf): Readonly<Record<string, string>> {
+  switch (of.of) {
+    case 'fabric':
+      return of.pieceId === undefined ? {} : { piece: of.pieceId };
+    case 'place':
+      return {};
+    case 'found':
+      return { search: of.search, filter: JSON.stringify(of.filter) };
+  }
+}
