@@ -1,11 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { rectangleAt } from '#core/calculators/patches/cut-shapes';
 import { findBlock, lengthTerm, tooLarge, tooManyBlocks, unknownBlock } from '#core/calculators/top/assembly';
 import { top } from '#core/calculators/top/top';
 import { workOutTop } from '#core/calculators/top/top-work';
+import { polygonArea } from '#core/geometry/polygon';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { lengthFromMillimetres, UNITS_PER_INCH } from '#core/units/length';
 import { METRIC_HABITS } from '#test/helpers/measurements';
+import { areaOnlyIn } from '../patches/clipper-reference';
 import { border, detailsFor, inches, ninePatch, plainBlock, rowsOf, topWith } from './top-input';
 
 const outline = { shape: 'rectangle', width: inches(45), length: inches(62) } as const;
@@ -79,6 +82,46 @@ describe('what a project starts from, whole', () => {
     expect([block!.width, block!.length]).toEqual([225, 225].map(lengthFromMillimetres));
     expect(top.calculate(start)).toMatchObject({ ok: true, value: { details: { misfits: 0 } } });
   });
+});
+
+it('a round of blocks that meet covers the top once, the blocks of the sides turned by a quarter', () => {
+  const few = fc.integer({ min: 1, max: 5 });
+  const anyRound = fc.record({
+    across: few,
+    down: few,
+    wide: few,
+    depth: few,
+    frame: fc.integer({ min: 0, max: 3 }),
+  });
+  fc.assert(
+    fc.property(anyRound, ({ across, down, wide, depth, frame }) => {
+      const middle = {
+        ...plainBlock('Middle', 1),
+        width: inches(across * wide),
+        length: inches(down * wide),
+      };
+      const part = { ...plainBlock('Part', 1), width: inches(wide), length: inches(depth) };
+      const blocks = [middle, part, plainBlock('Corner', depth)];
+      const rounds = [
+        // A frame as wide as a part keeps the sides whole multiples of it.
+        ...(frame === 0 ? [] : [border(inches(frame * wide), 'butted')]),
+        { round: 'blocks', block: 'Part', corner: 'Corner' } as const,
+      ];
+      const work = workOutTop(topWith({ blocks, layout: { layout: 'center', block: 'Middle', rounds } }));
+      if (!work.ok) throw new Error(work.error.says);
+      const { assembly } = work.value;
+      expect(assembly.misfits).toEqual([]);
+      const [wider, longer] = [across + 2 * frame, down + 2 * frame];
+      expect(assembly.blocks).toHaveLength(1 + 2 * (wider + longer) + 4);
+      const placed = assembly.blocks.map(({ block, x, y }) => rectangleAt(x, y, block.width, block.length));
+      const all = [...placed, ...assembly.pieces.map(({ polygon }) => polygon)];
+      const covered = all.reduce((sum, polygon) => sum + polygonArea(polygon), 0);
+      expect(covered).toBe(polygonArea(assembly.outline));
+      expect(areaOnlyIn([assembly.outline], all)).toBeLessThan(1);
+      expect(areaOnlyIn(all, [assembly.outline])).toBeLessThan(1);
+    }),
+    { numRuns: 25 },
+  );
 });
 
 describe('the seams of a top', () => {
