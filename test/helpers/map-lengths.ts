@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { discriminatorOf, tagsOfOption } from '#core/calculators/schema-parts';
 
 /** An input with every length in it changed, found by its schema; everything else as it is. */
 export function mapLengths(
@@ -19,7 +20,9 @@ export function mapLengths(
     );
   }
   if (schema instanceof z.ZodDiscriminatedUnion) {
-    const own = schema.options.find((option) => z.safeParse(option, value).success);
+    const tag = discriminatorOf(schema.def) ?? '';
+    const given = new Map<string, unknown>(Object.entries(value as object)).get(tag);
+    const own = schema.options.find((option) => tagsOfOption(option, tag).some((known) => known === given));
     return own === undefined ? value : mapLengths(own, value, change);
   }
   const isLength = z.globalRegistry.get(schema)?.['kind'] === 'length';

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Calculation, Calculator } from '#core/calculators/calculator';
 import type { Quantity } from '#core/calculators/explanation';
 import { calculators } from '#core/calculators/registry';
+import { anyInputOf } from '#test/helpers/any-input';
 import { anyMeasurements } from '#test/helpers/measurements';
 import { mapLengths } from '#test/helpers/map-lengths';
 
@@ -50,25 +51,49 @@ function isAlike(one: Quantity, other: Quantity): boolean {
   });
 }
 
+/** What comes out of one input unlike what comes out of it twice as large; nothing where either is refused. */
+function unlikeParts(calculator: Calculator, input: object): readonly unknown[] {
+  const twice = mapLengths(calculator.input, input, (length) => 2 * length) as object;
+  const [once, again] = [calculator.calculate(input), calculator.calculate(twice)];
+  if (!once.ok || !again.ok) return [];
+  const [small, large] = [quantitiesOf(once.value), quantitiesOf(again.value)];
+  expect(large).toHaveLength(small.length);
+  return small.flatMap((one, at) => (isAlike(one, large[at]!) ? [] : [[one, large[at]]]));
+}
+
 describe.each(
   calculators
     .filter(({ name }) => !BY_THE_INCH.includes(name))
     .map((calculator) => [calculator.name, calculator] as const),
-)('%s', (_name, calculator: Calculator) => {
-  it('knows no unit of measure: twice as large a piece, with twice the seams and steps, comes out twice as large', () => {
-    fc.assert(
-      fc.property(anyMeasurements, (measurements) => {
-        const input = calculator.fromProject(measurements);
-        const twice = mapLengths(calculator.input, input, (length) => 2 * length) as object;
-        const [once, again] = [calculator.calculate(input), calculator.calculate(twice)];
-        expect(again.ok).toBe(once.ok);
-        if (!once.ok || !again.ok) return;
-        const [small, large] = [quantitiesOf(once.value), quantitiesOf(again.value)];
-        expect(large).toHaveLength(small.length);
-        const unlike = small.flatMap((one, at) => (isAlike(one, large[at]!) ? [] : [[one, large[at]]]));
-        expect(unlike).toEqual([]);
-      }),
-      { numRuns: 20 },
-    );
-  });
-});
+)(
+  '%s, twice as large with twice the seams and steps, comes out twice as large',
+  (_name, calculator: Calculator) => {
+    it('for any project', () => {
+      fc.assert(
+        fc.property(anyMeasurements, (measurements) => {
+          expect(unlikeParts(calculator, calculator.fromProject(measurements))).toEqual([]);
+        }),
+        { numRuns: 20 },
+      );
+    });
+
+    it('for whatever its input lets through', () => {
+      fc.assert(
+        fc.property(anyInputOf(calculator.input), (raw) => {
+          const input = calculator.input.safeParse(raw);
+          fc.pre(input.success);
+          // A quarter of each length, so that twice it is no longer than a length may be; without what is fixed in inches: the
+          // habits of cutting, and the quarter yard for a one-way print.
+          const small = mapLengths(calculator.input, input.data, (length) => Math.ceil(length / 4)) as object;
+          const exact = {
+            ...small,
+            ...('rounding' in small ? { rounding: 'exact' } : {}),
+            ...('isOneWay' in small ? { isOneWay: false } : {}),
+          };
+          expect(unlikeParts(calculator, exact)).toEqual([]);
+        }),
+        { numRuns: 40 },
+      );
+    });
+  },
+);

@@ -15,7 +15,7 @@ const outline = { shape: 'rectangle', width: inches(45), length: inches(62) } as
 
 describe('the parts of a top being put together', () => {
   it('find a block by its whole name, the first of that name', () => {
-    const blocks = [plainBlock('Plain', 9), plainBlock('Plain two', 6), plainBlock('Plain', 12)];
+    const blocks = [plainBlock('Plain two', 6), plainBlock('Plain', 9), plainBlock('Plain', 12)];
     expect(findBlock(blocks, 'Plain')?.width).toBe(inches(9));
     expect(findBlock(blocks, 'Plain two')?.width).toBe(inches(6));
     expect(findBlock(blocks, 'plain')).toBeUndefined();
