@@ -2,13 +2,16 @@ import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
 import { aliases } from './vite.alias.js';
 
+// Set to 20, every property is tried twenty times as often as it asks for, and each test may take as much longer.
+const propertyTimes = process.env['PROPERTY_TIMES'];
+
 // Two projects, so that only the renderer's tests pay for a document.
 export default defineConfig({
   plugins: [react()],
   resolve: { alias: aliases },
   test: {
     // Generous for a busy machine: a test that hangs fails all the same.
-    testTimeout: 20_000,
+    testTimeout: 60_000 * Number(propertyTimes ?? 1),
     coverage: { reportsDirectory: '.cache/coverage' },
     projects: [
       {
@@ -18,6 +21,7 @@ export default defineConfig({
           environment: 'node',
           include: ['test/**/*.test.ts'],
           exclude: ['test/renderer/**'],
+          setupFiles: propertyTimes === undefined ? [] : ['test/helpers/more-runs.ts'],
         },
       },
       {

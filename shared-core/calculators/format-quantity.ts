@@ -102,8 +102,8 @@ function isWhole({ exact, rounded }: { readonly exact: number; readonly rounded:
 
 /** `9½ × 12 in`: the unit once where both sides share it. */
 function joinSides(width: string, length: string): string {
-  const unit = / \S+$/.exec(length)?.[0] ?? '';
-  return `${unit !== '' && width.endsWith(unit) ? width.slice(0, -unit.length) : width} × ${length}`;
+  const unit = length.slice(length.lastIndexOf(' '));
+  return `${width.endsWith(unit) ? width.slice(0, -unit.length) : width} × ${length}`;
 }
 
 function minusSign(text: string): string {

@@ -9,7 +9,7 @@ export function stitchStopBefore(angleDegrees: number, seam: number): number {
 
 /** Strip needed beyond the length of the edge: none at an outer corner, 2s·tan((α - 180°)/2) at an inner one. */
 export function cornerExtra(angleDegrees: number, seam: number): number {
-  return angleDegrees > 180 ? 2 * seam * Math.tan(radians(angleDegrees - 180) / 2) : 0;
+  return 2 * seam * Math.max(0, Math.tan(radians(angleDegrees - 180) / 2));
 }
 
 function radians(degrees: number): number {

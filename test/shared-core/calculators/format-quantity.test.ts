@@ -110,6 +110,17 @@ describe('writing a quantity', () => {
     expect(formatQuantity(size, sixteenths)).toBe('9 1/16 × 12 1/16 in');
   });
 
+  it('writes both units of a size where its sides have two', () => {
+    const size = sizeQuantity(givenLength(lengthFromInches(12)), givenLength(lengthFromInches(0.25)));
+    expect(formatQuantity(size, metric)).toBe('30.5 cm × 6.5 mm');
+  });
+
+  it('writes nothing in place of a kind it does not know', () => {
+    const unknown = { kind: 'volume', exact: 1 } as unknown as Quantity;
+    expect(() => formatQuantity(unknown, inch)).toThrow('volume');
+    expect(() => formatExactQuantity(unknown, inch)).toThrow('volume');
+  });
+
   it('puts quantities into a sentence by name', () => {
     const values = {
       ring: givenLength(lengthFromInches(6.5)),

@@ -198,6 +198,7 @@ describe('the sizes to measure', () => {
         label,
         size / UNITS_PER_INCH,
       ]);
+    // Common practice: two squares of 5 in make 9 1/2 in unfinished, 9 in finished.
     const block = [
       ['One patch, cut', 5],
       ['2 patches', 9.5],

@@ -19,6 +19,18 @@ function rectangle(width: number, length: number, changes: Partial<BackingInput>
 
 const shortestWhole = (ways: readonly PanelWay[]) => ways.find(({ last }) => last === 'whole')!;
 
+describe('the size of a backing', () => {
+  // Common practice: margins in use are 3 or 4 in a side; tops and what is added each way.
+  it.each([
+    [40, 60, 4, 48, 68],
+    [60, 80, 3, 66, 86],
+    [72, 80, 3, 78, 86],
+  ])('%d × %d with %d in on every side is %d × %d', (width, length, overhang, across, along) => {
+    const { details } = answerOf(backing, rectangle(width, length, { overhang: inches(overhang) }));
+    expect([details.width, details.length]).toEqual([across, along].map(inches));
+  });
+});
+
 describe('ways of panels at their limits', () => {
   it('puts the way with less to sew first where both take the same cloth', () => {
     const { ways } = answerOf(backing, rectangle(120, 40, { overhang: inches(0) })).details;

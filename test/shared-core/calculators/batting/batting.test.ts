@@ -35,6 +35,19 @@ describe('packages', () => {
     expect(smallest(sheet(width, length))).toBe(name);
   });
 
+  // Common practice: packets vary: craft 34 × 45, full 84 × 96, king 124 × 120.
+  it('goes by the maker’s own list of packages', () => {
+    const own = [
+      { name: 'Craft', width: inches(34), length: inches(45) },
+      { name: 'Full', width: inches(84), length: inches(96) },
+      { name: 'King', width: inches(124), length: inches(120) },
+    ];
+    const names = [sheet(34, 45), sheet(84, 96), sheet(120, 124)].map((one) =>
+      smallest({ ...one, packages: own }),
+    );
+    expect(names).toEqual(['Craft', 'Full', 'King']);
+  });
+
   it('covers the top with its overhang on every side', () => {
     expect(smallest(sheet(72, 90, { overhang: inches(4) }))).toBe('Queen');
     expect(smallest(sheet(64, 82, { overhang: inches(4) }))).toBe('Twin');

@@ -11,7 +11,7 @@ import {
 } from '#core/calculators/center/center-patch';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { polygonContainsPoint } from '#core/geometry/polygon';
-import { lengthFromInches as inches, UNITS_PER_INCH } from '#core/units/length';
+import { lengthFromInches as inches, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
 
 const starting = (change: Partial<CenterClearanceInput> = {}): CenterClearanceInput => ({
   ...centerClearance.fromProject({
@@ -168,6 +168,25 @@ describe('the patch', () => {
       ],
     });
   });
+});
+
+it('leaves less beside a larger hole, a wider seam or one further off, and more in a larger patch', () => {
+  const shape = fc.constantFrom('square', 'circle', 'polygon');
+  const eighths = fc.integer({ min: 1, max: 80 }).map((count) => inches(count / 8));
+  fc.assert(
+    fc.property(shape, eighths, eighths, eighths, (patchShape, holeDiameter, offset, more) => {
+      const base = { patchShape, patchSides: 6, holeDiameter, offsetAcross: offset } as const;
+      const left = (change: Partial<CenterClearanceInput> = {}) =>
+        answer({ ...base, ...change }).details.clearanceAtSeam;
+      const grown = (length: number) => lengthFromUnits(length + more);
+      const { seamAllowance, patchAcross } = starting();
+      expect(left({ holeDiameter: grown(holeDiameter) })).toBeCloseTo(left() - more / 2, 6);
+      expect(left({ seamAllowance: grown(seamAllowance) })).toBeCloseTo(left() - more, 6);
+      expect(left({ offsetAcross: grown(offset) })).toBeLessThan(left());
+      expect(left({ patchAcross: grown(patchAcross) })).toBeCloseTo(left() + more / 2, 6);
+      expect(left({ offsetAcross: lengthFromUnits(0 - offset) })).toBeCloseTo(left(), 6);
+    }),
+  );
 });
 
 it('marks a folded piece on the cut circle, each mark as far from the folded corner', () => {

@@ -61,6 +61,41 @@ describe('the hole for a trunk, stand or pole', () => {
   });
 });
 
+describe('measured round or across', () => {
+  const anyMeasure = fc.integer({ min: 8, max: 800 });
+  const exactOf = (change: Partial<HoleSizeInput>) => answer(change).details.exactDiameter;
+
+  it('is the same hole: a tape round what is 1 across reads π of it, and back', () => {
+    fc.assert(
+      fc.property(anyMeasure, (eighths) => {
+        const across = exactOf({ from: 'across', measure: inches(eighths / 8), ease: inches(1 / 2) });
+        const round = exactOf(around((Math.PI * eighths) / 8));
+        // The tape is read to 1/320 mm.
+        expect(Math.abs(round - across)).toBeLessThan(1);
+      }),
+    );
+  });
+
+  it('takes a larger hole for more, and for more ease, and a longer line of stitching for it', () => {
+    fc.assert(
+      fc.property(anyMeasure, (eighths) => {
+        const one = answer(around(eighths / 8)).details;
+        for (const more of [around((eighths + 1) / 8), around(eighths / 8, 0.625)])
+          expect(exactOf(more)).toBeGreaterThan(one.exactDiameter);
+        const { diameter, seamLine } = answer(around(eighths / 8 + 8)).details;
+        expect(diameter).toBeGreaterThan(one.diameter);
+        expect(seamLine).toBeGreaterThan(one.seamLine);
+      }),
+    );
+  });
+
+  // Common practice: a skirt of 36 in is drawn with a string of 18 in; a turning ruler is set to half of what is across.
+  it('is drawn with half of what is across', () => {
+    const { figures } = answer({ from: 'wish', measure: inches(36) });
+    expect(figures[1]).toMatchObject({ label: 'Set a turning ruler to', quantity: { rounded: inches(18) } });
+  });
+});
+
 describe('the ruler’s next size', () => {
   const more = (change: Partial<HoleSizeInput>) =>
     answer(change).notes.find(({ says }) => says.includes('next size'));

@@ -49,10 +49,15 @@ describe('machine thread against figures worked out elsewhere', () => {
   });
 
   // Common practice: stitches an inch are 25.4 over the stitch in mm: 2.5 mm is 10.16.
-  it('counts 10.16 stitches an inch at 2.5 mm', () => {
-    const step = answerOf(machineThread, { ...plain, stitchLength: millimetres(2.5) }).explanation.at(-1)!;
+  // 12 an inch are 2.117 mm (one page prints 2.11), 15 are 1.69.
+  it.each([
+    [2.5, 10.16, 2],
+    [2.117, 12, 1],
+    [1.69, 15, 1],
+  ])('a stitch of %d mm is %d an inch', (length, perInch, digits) => {
+    const step = answerOf(machineThread, { ...plain, stitchLength: millimetres(length) }).explanation.at(-1)!;
     const stitches = step.terms.find(({ symbol }) => symbol === 'N')!.quantity;
-    expect(stitches.kind === 'number' && stitches.exact).toBeCloseTo(10.16, 9);
+    expect(stitches.kind === 'number' && stitches.exact).toBeCloseTo(perInch, digits);
   });
 });
 

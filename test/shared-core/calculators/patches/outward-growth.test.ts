@@ -7,34 +7,30 @@ import { areaOnlyIn, offsetByClipper } from './clipper-reference';
 
 // The independent reference is clipper-lib: the calculators never grow a polygon, they use formulas.
 describe.each(unitKinds)('the cut patches of %s', (kind) => {
-  it(
-    'are the finished ones grown by the seam on every side, at 200 random sizes',
-    { timeout: 60_000 },
-    () => {
-      fc.assert(
-        fc.property(anySizesOf(kind), anySeam, (sizes, seam) => {
-          const plan = planUnit(sizes, seam);
-          const finished = finishedByPatch(plan);
-          plan.patches.forEach((patch, index) => {
-            const [place] = finished[index]!;
-            expect(place, patch.name).toBeDefined();
-            for (const { cut, finished: seamLines } of patch.shape.pieces) {
-              if (seamLines === null) {
-                expect(areCongruent(cut, offsetByClipper(place!, seam)), patch.name).toBe(true);
-                continue;
-              }
-              // Sewn and trimmed: every seam line has its full allowance, and no point sticks out past the miter.
-              expect(areCongruent(seamLines, place!), patch.name).toBe(true);
-              const slack = polygonPerimeter(cut) * TINY;
-              expect(areaOnlyIn([offsetByClipper(seamLines, seam, 'round')], [cut])).toBeLessThan(slack);
-              expect(areaOnlyIn([cut], [offsetByClipper(seamLines, seam)])).toBeLessThan(slack);
+  it('are the finished ones grown by the seam on every side, at 200 random sizes', () => {
+    fc.assert(
+      fc.property(anySizesOf(kind), anySeam, (sizes, seam) => {
+        const plan = planUnit(sizes, seam);
+        const finished = finishedByPatch(plan);
+        plan.patches.forEach((patch, index) => {
+          const [place] = finished[index]!;
+          expect(place, patch.name).toBeDefined();
+          for (const { cut, finished: seamLines } of patch.shape.pieces) {
+            if (seamLines === null) {
+              expect(areCongruent(cut, offsetByClipper(place!, seam)), patch.name).toBe(true);
+              continue;
             }
-          });
-        }),
-        { numRuns: 200 },
-      );
-    },
-  );
+            // Sewn and trimmed: every seam line has its full allowance, and no point sticks out past the miter.
+            expect(areCongruent(seamLines, place!), patch.name).toBe(true);
+            const slack = polygonPerimeter(cut) * TINY;
+            expect(areaOnlyIn([offsetByClipper(seamLines, seam, 'round')], [cut])).toBeLessThan(slack);
+            expect(areaOnlyIn([cut], [offsetByClipper(seamLines, seam)])).toBeLessThan(slack);
+          }
+        });
+      }),
+      { numRuns: 200 },
+    );
+  });
 
   it('say how many pieces the unit has, no more and no fewer', () => {
     fc.assert(

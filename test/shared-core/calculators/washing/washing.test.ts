@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import Fraction from 'fraction.js';
 import { describe, expect, it } from 'vitest';
 import type { WashingInput } from '#core/calculators/washing/input';
 import { washing } from '#core/calculators/washing/washing';
@@ -47,6 +48,12 @@ describe('washing against figures worked out elsewhere', () => {
     const along = detailsOf(square(102, { ...both(0), quiltingPercent: 2.857 }));
     expect(along.topWidth).toBe(inches(105));
   });
+
+  // Common practice: 57 × 68 became 55 1/2 × 66 1/2, 2.6 and 2.2 %.
+  it('pieces 57 in for 55½ at 2.6 % and 68 in for 66½ at 2.2 %', () => {
+    expect(detailsOf(square(55.5, { ...both(0), quiltingPercent: 2.6 })).topWidth).toBe(inches(57));
+    expect(detailsOf(square(66.5, { ...both(0), quiltingPercent: 2.2 })).topWidth).toBe(inches(68));
+  });
 });
 
 const anyWash: fc.Arbitrary<WashingInput> = fc.record({
@@ -69,6 +76,22 @@ describe('size before and after', () => {
         expect(after.washedWidth - input.width).toBeLessThan(input.cutStep);
         expect(after.washedLength - input.length).toBeGreaterThan(-1e-5);
         expect(after.washedLength - input.length).toBeLessThan(input.cutStep);
+      }),
+    );
+  });
+
+  it('agrees with exact fractions: washed, made and pieced, each up to the next step', () => {
+    const percent = fc.integer({ min: 0, max: 150 });
+    fc.assert(
+      fc.property(anyWash, percent, percent, (input, shrinking, drawing) => {
+        const tenths = { ...both(shrinking / 10), quiltingPercent: drawing / 10 };
+        const { washedWidth, makeWidth, topWidth } = detailsOf({ ...input, ...tenths });
+        const left = new Fraction(1_000 - shrinking, 1_000);
+        const upToStep = (size: Fraction) => size.div(input.cutStep).ceil().mul(input.cutStep);
+        const make = upToStep(new Fraction(input.width).div(left));
+        expect(washedWidth / left.mul(input.width).valueOf()).toBeCloseTo(1, 12);
+        expect(makeWidth).toBe(make.valueOf());
+        expect(topWidth).toBe(upToStep(make.div(new Fraction(1_000 - drawing, 1_000))).valueOf());
       }),
     );
   });

@@ -1,0 +1,179 @@
+import { describe, expect, it } from 'vitest';
+import { clothNeeded } from '#core/calculators/patches/cloth-needed';
+import type { UnitSizes } from '#core/calculators/patches/patch-units';
+import { type Length, lengthFromExact, UNITS_PER_INCH, UNITS_PER_YARD } from '#core/units/length';
+import {
+  cornerTriangles,
+  cutInches,
+  detailsOf,
+  exactInches,
+  geese,
+  hst,
+  inches,
+  sideTriangles,
+} from './bench-input';
+
+const qst = (side: Length): UnitSizes => ({ unit: 'quarter-square-triangles', side });
+const exactly = { rounding: 'exact' } as const;
+
+/** Cut sizes of every patch in inches, each with how many of it. */
+function cuts(unit: UnitSizes, changes: Parameters<typeof detailsOf>[1] = {}) {
+  return detailsOf(unit, changes).patches.map(({ name, across, along, count }) => [
+    name,
+    across / UNITS_PER_INCH,
+    along / UNITS_PER_INCH,
+    count,
+  ]);
+}
+
+describe('the habits of 7/8 and 1¼ in', () => {
+  it('are the exact additions of a quarter-inch seam, 0.021447 and 0.042893 in over them at every size (derived)', () => {
+    for (const side of [1, 2.5, 6, 12.125]) {
+      expect(side + 7 / 8 - exactInches(hst(inches(side)))).toBeCloseTo(0.021447, 6);
+      expect(side + 1.25 - exactInches(qst(inches(side)))).toBeCloseTo(0.042893, 6);
+    }
+  });
+
+  it('are what the exact additions become, rounded up to an eighth: the same cut either way (derived)', () => {
+    for (let eighths = 4; eighths <= 96; eighths += 7) {
+      const side = inches(eighths / 8);
+      expect(cutInches(hst(side), undefined, exactly)).toBe(cutInches(hst(side)));
+      expect(cutInches(qst(side), undefined, exactly)).toBe(cutInches(qst(side)));
+    }
+  });
+
+  it('part nowhere for corner squares of whole blocks from 3 to 16 in (derived)', () => {
+    for (let block = 3; block <= 16; block += 1) {
+      const corner = cornerTriangles(inches(block));
+      expect(cutInches(corner, undefined, exactly)).toBe(cutInches(corner));
+    }
+  });
+
+  it('are not rounded to the nearest eighth, which would cut 12½ in where blocks of 8 in need 12.521 (derived)', () => {
+    for (const rounding of ['customary', 'exact'] as const)
+      expect(cutInches(sideTriangles(inches(8)), undefined, { rounding })).toBeGreaterThanOrEqual(12.521);
+  });
+
+  // Published: North Hampshire Quilters (guild) cut another quarter inch to trim: 3 in from 4 1/8 and 4 1/2, trimmed to 3 1/2.
+  it('leave a quarter inch to those who cut larger and trim, and finish where they do', () => {
+    expect(cutInches(hst(inches(3)))).toBe(4.125 - 0.25);
+    expect(cutInches(qst(inches(3)))).toBe(4.5 - 0.25);
+    const trimmed = detailsOf({ unit: 'square', side: inches(3.5) }, { sizesAre: 'cut' });
+    expect(trimmed.finishedWidth).toBe(inches(3));
+  });
+
+  // Common practice: 6 × 1.414 = 8.484, up to the next quarter 8 1/2 for trimming room.
+  it('give way to a coarser step where one is set: 8.484 in becomes 8½, and 8½ + 1¼ is cut', () => {
+    const quarter = { ...exactly, cutStep: inches(1 / 4) };
+    expect(cutInches(sideTriangles(inches(6)), undefined, quarter)).toBe(9.75);
+  });
+});
+
+describe('units whose sizes makers know by heart', () => {
+  it('geese 2 by 4 in, sewn and flipped, from 2½ by 4½ in and two squares of 2½ in (common practice)', () => {
+    const unit: UnitSizes = { unit: 'flying-geese', height: inches(2), method: 'stitch-and-flip' };
+    expect(cuts(unit)).toEqual([
+      ['Rectangle', 2.5, 4.5, 1],
+      ['Corner square', 2.5, 2.5, 2],
+    ]);
+  });
+
+  it('a star of geese of 8 in: center 4½, corners 2½, geese from 5¼ and 2⅞ in (common practice)', () => {
+    expect(cuts({ unit: 'geese-star', side: inches(8) })).toEqual([
+      ['Center square', 4.5, 4.5, 1],
+      ['Corner square', 2.5, 2.5, 4],
+      ['Large square', 5.25, 5.25, 1],
+      ['Small square', 2.875, 2.875, 4],
+    ]);
+    expect(cutInches(geese(inches(2)), 'Large square')).toBe(5.25);
+  });
+
+  it('a nine-patch star of 9 in: squares of 3½, triangles from two and two squares of 4¼ in (common practice)', () => {
+    expect(cuts({ unit: 'hourglass-star', side: inches(9) })).toEqual([
+      ['Center square', 3.5, 3.5, 1],
+      ['Corner square', 3.5, 3.5, 4],
+      ['Square for triangles', 4.25, 4.25, 2],
+      ['Square to go with it', 4.25, 4.25, 2],
+    ]);
+  });
+
+  it('half-rectangle triangles twice as long as wide take 11/16 and 1 5/16 in more (from memory; exact 0.6545 and 1.3090)', () => {
+    const unit: UnitSizes = { unit: 'half-rectangle-triangles', width: inches(2), length: inches(4) };
+    const [cut] = detailsOf(unit, { cutStep: inches(1 / 16) }).patches;
+    expect([cut!.across, cut!.along]).toEqual([inches(2 + 11 / 16), inches(4 + 1 + 5 / 16)]);
+    expect(exactInches(unit)).toBeCloseTo(2.6545, 4);
+    expect(cut!.alongExact / UNITS_PER_INCH).toBeCloseTo(5.309, 4);
+  });
+
+  it('a unit in two rounds finishes at twice its center: a block of 7 in has a center cut 4 in (common practice)', () => {
+    // The first round finishes at 3 1/2 in × √2, the second at that × √2 again.
+    const center = (side: number) =>
+      exactInches({ unit: 'square-in-a-square', side: inches(side) }, 'Center square');
+    expect(center(3.5 * Math.SQRT2)).toBeCloseTo(4, 3);
+    expect(center(7)).toBeCloseTo(3.5 * Math.SQRT2 + 0.5, 9);
+  });
+
+  it('the diamonds of a 6 in star are 1¾ in on the ruler, those of its inner square of 4.2222 in 1¼ (published: S. Collins, 2010)', () => {
+    const diamond = (block: number) =>
+      exactInches({ unit: 'eight-point-star', side: inches(block) }, 'Corner square') - 0.5;
+    expect(Math.round(diamond(6) * 8) / 8).toBe(1.75);
+    expect(Math.abs(diamond(4.2222) - 1.2367)).toBeLessThan(0.0005);
+    expect(Math.round(diamond(4.2222) * 8) / 8).toBe(1.25);
+  });
+
+  it('half a hexagon is cut from half its strip and a seam more, and is as long as its point to point and 2s√3 (derived)', () => {
+    const half: UnitSizes = { unit: 'half-hexagon', side: inches(2) };
+    const whole = exactInches({ unit: 'hexagon', side: inches(2) });
+    expect(exactInches(half)).toBeCloseTo((whole - 0.5) / 2 + 0.5, 9);
+    expect(detailsOf(half).patches[0]!.alongExact / UNITS_PER_INCH).toBeCloseTo(4.866, 4);
+  });
+
+  it('kites of 3 in are cut 3.6830 by 4.2528 in, six round a point; 2.9494 in wide, eight round it (derived)', () => {
+    const kite = (round: 'six' | 'eight'): UnitSizes => ({ unit: 'kite', longSide: inches(3), round });
+    expect(exactInches(kite('six'))).toBeCloseTo(3.683, 4);
+    expect(detailsOf(kite('six')).patches[0]!.alongExact / UNITS_PER_INCH).toBeCloseTo(4.2528, 4);
+    expect(exactInches(kite('eight'))).toBeCloseTo(2.9494, 4);
+  });
+
+  it('a 45° diamond has a cut side 0.7071 in over its own with quarter-inch seams (derived)', () => {
+    const [diamond] = detailsOf({ unit: 'diamond', side: inches(2), angle: '45' }).patches;
+    expect(diamond!.alongExact / UNITS_PER_INCH).toBeCloseTo(2.7071, 4);
+  });
+});
+
+describe('borders and strips', () => {
+  const top = { topWidth: inches(70), topLength: inches(86), border: inches(6.5) };
+
+  it('round 70 by 86 in, 6½ in wide, run 338 in finished (published: class lesson LES)', () => {
+    const { patches } = detailsOf({ unit: 'butted-border', ...top, corners: 'butted' }, exactly);
+    const run = patches.reduce((sum, { along, count }) => sum + count * (along / UNITS_PER_INCH - 0.5), 0);
+    expect(run).toBe(338);
+  });
+
+  it('lie over the side borders: top and bottom are the width, two borders and ½ in (published: Annie’s)', () => {
+    const { patches } = detailsOf({ unit: 'butted-border', ...top, corners: 'butted' }, exactly);
+    expect(patches.map(({ along }) => along / UNITS_PER_INCH)).toContain(70 + 2 * 6.5 + 0.5);
+  });
+
+  it('mitered need 0.7071 in beyond raw side and two finished widths at least (derived)', () => {
+    const [side] = detailsOf({ unit: 'mitered-border', ...top }, exactly).patches;
+    expect(side!.alongExact / UNITS_PER_INCH - (86.5 + 2 * 6.5)).toBeCloseTo(0.7071, 4);
+  });
+
+  it('forty strips of 2½ in are 100 in, 2.78 yd: about 2¾ yd as bought, 2⅞ to be safe (common practice)', () => {
+    const strips = {
+      fabric: 'Blue',
+      name: 'Strip',
+      stripWidth: inches(2.5),
+      along: { first: inches(42), pitch: inches(42), count: 40 },
+      isRectangle: true,
+      mayTurn: false,
+      mayJoin: false,
+    };
+    const answer = clothNeeded([strips], inches(42), inches(1 / 4));
+    const cloth = answer.ok ? answer.value.strips[0]!.cloth : 0;
+    expect(cloth).toBe(inches(100));
+    expect(cloth / UNITS_PER_YARD).toBeCloseTo(2.78, 2);
+    expect(lengthFromExact(cloth, 'up', inches(4.5))).toBe(inches(36 * 2.875));
+  });
+});
