@@ -20,7 +20,7 @@ const RING: ProjectDetails = {
   notes: '',
 };
 
-const BLUE: FabricDetails = {
+export const BLUE: FabricDetails = {
   name: 'Kettle blue',
   print: 'small leaves',
   colorWords: 'deep blue',
