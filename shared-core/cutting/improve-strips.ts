@@ -37,6 +37,8 @@ export function* firstStrips(
 
 const FIRST_PROGRAM_WORK = 1e7;
 const LAST_BEAM_WIDTH = 50_000;
+/** Of the beams' work so much is spent on proofs: they give no layout. */
+const PROVING_SHARE = 1 / 8;
 
 /**
  * Looks for ever lower layouts in strips until the bound is met: wider and wider beams, judged by the prices of the strip
@@ -81,7 +83,7 @@ export function* improveStrips(
       best = heightOf(step.value);
       news.layout(best, treeOfStrips(step.value, patches, stripWidth));
     }
-    yield* workOn(proving, work, () => false);
+    yield* workOn(proving, program.isSolved ? work * PROVING_SHARE : work, () => false);
   }
 }
 
