@@ -13,8 +13,8 @@ export interface WordedCut {
 }
 
 /** A step in words: first the strip, then what it is cut into, then what is trimmed. */
-export function stepWords({ parts }: CutStep, display: LengthDisplay): readonly WordedCut[] {
-  return cutList(parts).map((line) => ({ depth: line.depth, words: lineWords(line, display) }));
+export function stepWords({ parts, isStack }: CutStep, display: LengthDisplay): readonly WordedCut[] {
+  return cutList(parts).map((line) => ({ depth: line.depth, words: lineWords(line, isStack, display) }));
 }
 
 /** `12 A, 4 B` */
@@ -22,8 +22,16 @@ export function givesWords({ patches }: CutStep): string {
   return patches.map(({ patch, copies }) => `${String(copies)} ${patchLabel(patch)}`).join(', ');
 }
 
-function lineWords(line: CutLine, display: LengthDisplay): string {
-  return line.depth === 0 ? firstCutWords(line, display) : innerCutWords(line, display);
+function lineWords(line: CutLine, isStack: boolean, display: LengthDisplay): string {
+  if (line.depth > 0) return innerCutWords(line, display);
+  return isStack ? stackWords(line) : firstCutWords(line, display);
+}
+
+/** What is taken of a pack; a sheet that is a patch already is not cut. */
+function stackWords({ times, gives }: CutLine): string {
+  const taken = times === 1 ? 'Take one of the pack' : `Take ${String(times)} of the pack`;
+  if (gives.kind === 'patch') return `${taken}: ${patchLabel(gives.patch)} as it is.`;
+  return times === 1 ? `${taken}.` : `${taken} and stack them.`;
 }
 
 /** What comes off the cloth itself. */
@@ -65,7 +73,7 @@ function innerCutWords({ depth, size, times, alike, gives }: CutLine, display: L
       if (gives.use === 'margin') return `Trim ${all} off ${it}.`;
       return gives.use === 'scrap'
         ? `${all} is over and not kept.`
-        : `Keep what is over, ${sizeWords(restSize(gives), display)}.`;
+        : `Keep what is over${alike === 1 ? '' : ' of each'}, ${sizeWords(restSize(gives), display)}.`;
     }
     default:
       return assertNever(gives);
@@ -82,6 +90,13 @@ export function cutsWords(piece: PiecePlan): string {
   const folded = piece.cuts.some(({ layers }) => layers === 2) ? ', folded once' : '';
   const moved = moves > 1 ? `; for the longest the ruler is laid down ${String(moves)} times` : '';
   return `${counted(piece.placed.length, 'patch', 'patches')}, ${counted(piece.foldedCuts, 'cut')} in ${counted(piece.stages, 'stage')}${folded}${moved}`;
+}
+
+/** The size of a piece; of a pack how many sheets are taken, and the size of one: `12 of 42 × 2½ in`. */
+export function pieceSizeWords({ tree, width, length }: PiecePlan, display: LengthDisplay): string {
+  if (tree.kind !== 'sheets') return sizeWords({ width, length }, display);
+  const count = tree.parts.length;
+  return `${String(count)} of ${sizeWords({ width, length: length / count }, display)}`;
 }
 
 /** The name of a line's patches on drawings and lists: A to Z, then AA. */

@@ -1,4 +1,5 @@
 import type { CutTree } from '#core/cutting/cut-plan';
+import { laidParts } from '#core/cutting/cut-tree';
 import type { Leftover } from '#core/cutting/cutting-job';
 
 /** How a piece of cloth is placed in its drawing: its length runs to the right, its width downwards. Pixels per 1/320 mm. */
@@ -19,11 +20,13 @@ const MARGIN = { left: 34, right: 10, top: 24, bottom: 28 };
 /** An uncut end is drawn no longer than this part of what is cut, unless the whole is short. */
 const UNCUT_SHOWN = 0.3;
 
-/** Fits a piece into so many pixels; a long uncut end is broken off so that the patches stay large. */
-export function frameCloth(tree: CutTree, maxWidth: number, maxHeight: number): ClothFrame {
+/** Fits a piece into so many pixels; a long uncut end is broken off so that the patches stay large, unless the whole is asked for. */
+export function frameCloth(tree: CutTree, maxWidth: number, maxHeight: number, isWhole = false): ClothFrame {
   const used = usedLength(tree);
   const shown =
-    used === 0 ? tree.height : Math.min(tree.height, Math.max(used * (1 + UNCUT_SHOWN), tree.width / 4));
+    isWhole || used === 0
+      ? tree.height
+      : Math.min(tree.height, Math.max(used * (1 + UNCUT_SHOWN), tree.width / 4));
   const [roomX, roomY] = [maxWidth - MARGIN.left - MARGIN.right, maxHeight - MARGIN.top - MARGIN.bottom];
   const scale = Math.min(roomX / shown, roomY / tree.width);
   return {
@@ -47,17 +50,10 @@ function usedLength(tree: CutTree): number {
 
 /** Margins and scraps of a tree, each where it lies. */
 export function restsIn(tree: CutTree, x = 0, y = 0): Leftover[] {
-  if (tree.kind === 'patch') return [];
   if (tree.kind === 'rest') {
     return tree.use === 'leftover' ? [] : [{ x, y, width: tree.width, length: tree.height }];
   }
-  let [right, far] = [x, y];
-  return tree.parts.flatMap((part) => {
-    const rests = restsIn(part, right, far);
-    if (tree.direction === 'across') far += part.height;
-    else right += part.width;
-    return rests;
-  });
+  return laidParts(tree, x, y).flatMap((laid) => restsIn(laid.part, laid.x, laid.y));
 }
 
 const DARK_INK = '#1d1812';

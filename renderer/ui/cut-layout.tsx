@@ -21,7 +21,7 @@ export interface CutLayoutProps {
   readonly title: string;
   readonly tree: CutTree;
   readonly cuts: readonly OrderedCut[];
-  /** The strips as they are cut one after the other; without them, as they come. */
+  /** The strips as they are cut one after the other; without them, as they come; none are numbered where there are none. */
   readonly steps?: readonly Pick<CutStep, 'from' | 'length'>[];
   readonly patchAt: (index: number) => LayoutPatch;
   /** The fabric's color; null for cloth that is not there yet. */
@@ -31,6 +31,8 @@ export interface CutLayoutProps {
   readonly printRuns: PrintRuns;
   /** Length from the near end that is cut already, 1/320 mm. */
   readonly done: number;
+  /** No uncut end is broken off: the piece is a small one. */
+  readonly isWhole?: boolean;
   readonly maxWidth?: number;
   readonly maxHeight?: number;
   /** The kind of patch that is looked at, here or elsewhere on the page. */
@@ -43,8 +45,12 @@ export interface CutLayoutProps {
  * keys go from patch to patch, Home and End to the first and the last.
  */
 export function CutLayout(props: CutLayoutProps) {
-  const { title, tree, patchAt, maxWidth = 620, maxHeight = 380, spotlight = null, onSpotlight } = props;
-  const frame = useMemo(() => frameCloth(tree, maxWidth, maxHeight), [tree, maxWidth, maxHeight]);
+  const { title, tree, patchAt, maxWidth = 620, maxHeight = 380, isWhole = false } = props;
+  const { spotlight = null, onSpotlight } = props;
+  const frame = useMemo(
+    () => frameCloth(tree, maxWidth, maxHeight, isWhole),
+    [tree, maxWidth, maxHeight, isWhole],
+  );
   const placed = useMemo(() => placedPatches(tree), [tree]);
   const ownSteps = useMemo(() => cutSteps(tree), [tree]);
   const steps = props.steps ?? ownSteps;
@@ -135,6 +141,7 @@ function captionOf(
   const { label, size: words, goesTo } = patchAt(patch.patch);
   const turned = patch.turned ? ', turned' : '';
   const purpose = goesTo === '' ? '' : `, for ${goesTo}`;
-  const strip = steps.findIndex(({ from, length }) => patch.y < from + length) + 1;
-  return `${label}, ${words}${turned}${purpose}: strip ${String(strip)}, ${size(patch.y)} from the near end, ${size(patch.x)} from the upper edge`;
+  const place = steps.findIndex(({ from, length }) => patch.y < from + length);
+  const strip = place < 0 ? '' : `strip ${String(place + 1)}, `;
+  return `${label}, ${words}${turned}${purpose}: ${strip}${size(patch.y)} from the near end, ${size(patch.x)} from the upper edge`;
 }

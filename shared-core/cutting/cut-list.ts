@@ -1,3 +1,4 @@
+import { alikeRuns } from './alike-runs';
 import type { CutDirection, CutTree, RestUse } from './cut-plan';
 
 /** One line of the list to cut by: so many equal parts, one after the other, each as wide as `size` says. */
@@ -30,7 +31,7 @@ function linesOf(
   depth: number,
   alike: number,
 ): readonly CutLine[] {
-  return runsOf(parts).flatMap(({ part, times }) => {
+  return alikeRuns(parts).flatMap(({ part, times }) => {
     const size = direction === 'across' ? part.height : part.width;
     const line: CutLine = { depth, direction, size, times, alike, gives: whatIs(part) };
     return part.kind === 'split'
@@ -48,23 +49,4 @@ function whatIs(part: CutTree): CutLine['gives'] {
     case 'split':
       return { kind: 'part' };
   }
-}
-
-interface Run {
-  readonly part: CutTree;
-  readonly times: number;
-}
-
-/** Equal parts that follow one another, counted. */
-function runsOf(parts: readonly CutTree[]): readonly Run[] {
-  const runs: Run[] = [];
-  let lastKey = '';
-  for (const part of parts) {
-    const key = JSON.stringify(part);
-    const last = runs.at(-1);
-    if (last !== undefined && key === lastKey) runs[runs.length - 1] = { part, times: last.times + 1 };
-    else runs.push({ part, times: 1 });
-    lastKey = key;
-  }
-  return runs;
 }

@@ -1,11 +1,25 @@
-import type { CutTree } from './cut-plan';
+import type { CutTree, PieceTree } from './cut-plan';
 import type { CuttingTable, OrderedCut } from './cutting-job';
+import { alikeRuns } from './alike-runs';
+import { laidParts } from './cut-tree';
+
+/** So many sheets are cut at a time, one on the other: common practice. */
+const SHEETS_IN_STACK = 4;
+
+/** Sheets that follow one another and are cut alike, in stacks. */
+export function stacksOf(sheets: readonly CutTree[]): readonly (readonly CutTree[])[] {
+  return alikeRuns(sheets, SHEETS_IN_STACK).map(({ part, times }) => new Array<CutTree>(times).fill(part));
+}
 
 /**
  * The cuts of a tree in the order to make them: the first cuts of the piece, then each part in turn. `done` is the length
- * from the near end that is already cut. Cuts across go through two layers where folding is allowed.
+ * from the near end that is already cut. Cuts across go through two layers where folding is allowed; the sheets of a pack lie flat.
  */
-export function orderCuts(tree: CutTree, table: CuttingTable, done: number): OrderedCut[] {
+export function orderCuts(tree: PieceTree, table: CuttingTable, done: number): OrderedCut[] {
+  if (tree.kind === 'sheets') {
+    const flat = { ...table, mayFold: false };
+    return laidParts(tree, 0, 0).flatMap(({ part, x, y }) => cutsOf(part, flat, done, { x, y, stage: 1 }));
+  }
   return cutsOf(tree, table, done, { x: 0, y: 0, stage: 1 });
 }
 
@@ -37,10 +51,14 @@ function cutsOf(tree: CutTree, table: CuttingTable, done: number, corner: Corner
 }
 
 /**
- * Number of cuts if every strip is folded: parts that are cut alike, side by side, come two at a time. Without folding it is
+ * Number of cuts if every strip is folded and sheets are stacked: parts that are cut alike, side by side, come two at a time. Without folding it is
  * the plain number of cuts.
  */
-export function countFoldedCuts(tree: CutTree, table: CuttingTable): number {
+export function countFoldedCuts(tree: PieceTree, table: CuttingTable): number {
+  if (tree.kind === 'sheets') {
+    const flat = { ...table, mayFold: false };
+    return stacksOf(tree.parts).reduce((sum, [sheet]) => sum + countFoldedCuts(sheet!, flat), 0);
+  }
   if (tree.kind !== 'split') return 0;
   const groups = new Map<string, { readonly part: CutTree; count: number }>();
   for (const part of tree.parts) {

@@ -47,6 +47,20 @@ export type CutTree =
       readonly parts: readonly CutTree[];
     };
 
+/**
+ * Some sheets of a pack, one behind the other, each of the same size and cut by itself: no cut lies between them, and a part
+ * may be split in any direction.
+ */
+export interface SheetsTree {
+  readonly kind: 'sheets';
+  readonly width: number;
+  readonly height: number;
+  readonly parts: readonly CutTree[];
+}
+
+/** How one piece of the stash is cut: one cloth, or the sheets taken of a pack. */
+export type PieceTree = CutTree | SheetsTree;
+
 /** One patch where it lies: `x` from the left edge, `y` from the near edge, as laid (width and height turned if turned). */
 export interface PlacedPatch {
   readonly x: number;

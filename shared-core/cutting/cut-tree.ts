@@ -1,4 +1,4 @@
-import type { CutDirection, CutTree, PlacedPatch, RestUse } from './cut-plan';
+import type { CutDirection, CutTree, PieceTree, PlacedPatch, RestUse, SheetsTree } from './cut-plan';
 
 /** A rest of the given size; sizes of zero are allowed and vanish in `splitTree`. */
 export function restTree(width: number, height: number, use: RestUse = 'scrap'): CutTree {
@@ -40,6 +40,32 @@ export function transposeTree(tree: CutTree): CutTree {
   }
 }
 
+/** The sheets of a pack; all have the same size, and there is at least one. */
+export function sheetsTree(parts: readonly CutTree[]): SheetsTree {
+  const height = parts.reduce((sum, part) => sum + part.height, 0);
+  return { kind: 'sheets', width: parts[0]!.width, height, parts };
+}
+
+/** A part of a tree with its near left corner. */
+interface LaidPart {
+  readonly part: CutTree;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** The parts of a tree where they lie, its own corner at (x, y); a patch and a rest have none. */
+export function laidParts(tree: PieceTree, x: number, y: number): LaidPart[] {
+  if (tree.kind === 'patch' || tree.kind === 'rest') return [];
+  const isBehind = tree.kind === 'sheets' || tree.direction === 'across';
+  let [right, far] = [x, y];
+  return tree.parts.map((part) => {
+    const laid = { part, x: right, y: far };
+    if (isBehind) far += part.height;
+    else right += part.width;
+    return laid;
+  });
+}
+
 /** Number of single cuts, cloth unfolded: one less than the parts of every split. */
 export function countCuts(tree: CutTree): number {
   if (tree.kind !== 'split') return 0;
@@ -47,7 +73,8 @@ export function countCuts(tree: CutTree): number {
 }
 
 /** Number of stages (turns between across and along); a split that only trims one patch free counts as no stage. */
-export function countStages(tree: CutTree): number {
+export function countStages(tree: PieceTree): number {
+  if (tree.kind === 'sheets') return Math.max(...tree.parts.map(countStages));
   if (tree.kind !== 'split' || isTrim(tree.parts)) return 0;
   return 1 + Math.max(...tree.parts.map(countStages));
 }
@@ -59,21 +86,12 @@ function isTrim(parts: readonly CutTree[]): boolean {
 }
 
 /** All patches of the tree with their places, the tree's own corner at (x, y). */
-export function placedPatches(tree: CutTree, x = 0, y = 0): PlacedPatch[] {
-  if (tree.kind === 'rest') return [];
+export function placedPatches(tree: PieceTree, x = 0, y = 0): PlacedPatch[] {
   if (tree.kind === 'patch') {
     const { width, height, patch, turned } = tree;
     return [{ x, y, width, height, patch, turned }];
   }
-  const placed: PlacedPatch[] = [];
-  let right = x;
-  let far = y;
-  for (const part of tree.parts) {
-    placed.push(...placedPatches(part, right, far));
-    if (tree.direction === 'across') far += part.height;
-    else right += part.width;
-  }
-  return placed;
+  return laidParts(tree, x, y).flatMap((laid) => placedPatches(laid.part, laid.x, laid.y));
 }
 
 /** Copies used of each patch type, by index; `types` is the number of types. */

@@ -1,4 +1,4 @@
-import type { CutDirection, CutTree, CuttingRule, PlacedPatch } from './cut-plan';
+import type { CutDirection, CutTree, CuttingRule, PieceTree, PlacedPatch } from './cut-plan';
 
 /** Patches to cut from one fabric: cut sizes in length units (1/320 mm), `width` across the print, `length` along it. */
 export interface JobPatch {
@@ -25,11 +25,16 @@ export interface JobPiece {
   readonly width: number;
   readonly length: number;
   readonly margins: ClothMargins;
+  /**
+   * Where the piece is a pack: the length of one of its sheets, which lie one behind the other and fill it; undefined for one
+   * cloth. A pack has no margins.
+   */
+  readonly sheetLength: number | undefined;
   /** Whether the print runs along the piece's length, or across it, as in a leftover turned on its side. */
   readonly printRuns: CutDirection;
   /**
    * What is already cut off the near end, in order, each across the whole piece: parts of an earlier plan's tree for this
-   * piece, with the straightening margin. The rest of the job is planned behind them.
+   * piece, with the straightening margin; of a pack its sheets. The rest of the job is planned behind them.
    */
   readonly lockedParts: readonly CutTree[];
 }
@@ -114,18 +119,18 @@ export interface PieceAreas {
   readonly margins: number;
 }
 
-/** How one piece of cloth is cut. Trees and places count patches by their index in the job. */
+/** How one piece of cloth is cut; of a pack, what is taken of it. Trees and places count patches by their index in the job. */
 export interface PiecePlan {
   /** The piece's id, undefined for cloth to buy. */
   readonly piece: string | undefined;
   readonly fabric: string;
   readonly width: number;
   readonly length: number;
-  readonly tree: CutTree;
+  readonly tree: PieceTree;
   readonly placed: readonly PlacedPatch[];
   readonly leftovers: readonly Leftover[];
   readonly cuts: readonly OrderedCut[];
-  /** Number of cuts where equal parts of a folded strip are cut two at a time. */
+  /** Number of cuts where equal parts of a folded strip are cut two at a time, and sheets that are cut alike in stacks. */
   readonly foldedCuts: number;
   readonly stages: number;
   readonly areas: PieceAreas;

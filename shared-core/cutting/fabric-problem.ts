@@ -2,7 +2,7 @@ import type { CutTree, CuttingRule, PatchType } from './cut-plan';
 import type { CutLimits } from './beam-move';
 import type { PieceSpace } from './piece-space';
 
-/** One space and the tree found for it, patches by their index in the fabric's list. */
+/** One space (one sheet where there are several) and the tree found for it, patches by their index in the fabric's list. */
 export interface FilledSpace {
   readonly space: PieceSpace;
   readonly tree: CutTree;

@@ -1,7 +1,9 @@
+import type { CutTree } from './cut-plan';
 import type { FabricProblem, FilledSpace } from './fabric-problem';
 import type { SheetWorkshop } from './fill-sheets';
 import type { PieceSpace } from './piece-space';
 import type { ShortestRun } from './shortest-run';
+import { countPatches } from './cut-tree';
 import { fillSheet, fitSheets, sheetWorkshop } from './fill-sheets';
 import { fitsSpace } from './piece-space';
 import { shortestRun } from './shortest-run';
@@ -88,17 +90,19 @@ function* planInOrder(
   let left: readonly number[] = copies;
   const isDone = () => left.every((count) => count === 0);
   for (const space of order) {
-    if (isDone()) break;
-    const whole = yield* cutShort(problem, space, left, budget);
-    if (whole !== undefined) {
-      filled.push(whole);
-      left = left.map(() => 0);
-      break;
+    let last: CutTree | undefined;
+    for (let sheet = 0; sheet < space.times && !isDone(); sheet++) {
+      const whole = yield* cutShort(problem, space, left, budget);
+      if (whole !== undefined) {
+        filled.push(whole);
+        left = left.map(() => 0);
+        break;
+      }
+      const next = sameAgain(last, left) ?? (yield* fillSheet(shop, space, left, beamWidth));
+      if (next === undefined) break;
+      filled.push({ space, tree: next.tree });
+      ({ tree: last, left } = next);
     }
-    const sheet = yield* fillSheet(shop, space, left, beamWidth);
-    if (sheet === undefined) continue;
-    filled.push({ space, tree: sheet.tree });
-    left = sheet.left;
   }
   const needsMore = !isDone();
   if (needsMore && problem.toBuy !== undefined) {
@@ -116,6 +120,17 @@ function* planInOrder(
       together,
       copies.map(() => 0),
     );
+}
+
+/** The next sheet of a pack is cut like the last one while there are patches for that. */
+function sameAgain(
+  tree: CutTree | undefined,
+  left: readonly number[],
+): { readonly tree: CutTree; readonly left: readonly number[] } | undefined {
+  if (tree === undefined) return undefined;
+  const used = countPatches(tree, left.length);
+  const after = left.map((count, type) => count - used[type]!);
+  return after.every((count) => count >= 0) ? { tree, left: after } : undefined;
 }
 
 /** Cuts all that is left from one space, as short as the budget allows; undefined if it does not hold it. */

@@ -63,7 +63,9 @@ export function* fitSheets(
   copies: readonly number[],
   beamWidth: number,
 ): Generator<unknown, FilledSpace[] | undefined> {
-  const largestFirst = [...spaces].sort((a, b) => b.width * b.height - a.width * a.height);
+  const largestFirst = spaces
+    .toSorted((a, b) => b.width * b.height - a.width * a.height)
+    .flatMap((space) => new Array<PieceSpace>(space.times).fill(space));
   const roots = largestFirst.map((space) => rootOf(shop, space));
   const order = { copies, roots, beamWidth, edgeWeight: EDGE_WEIGHT, mustPlaceAll: true };
   const outcome = yield* searchBeam(shop.beam, order);

@@ -4,6 +4,7 @@ import { knapsackRoom } from './strip-knapsack';
 import { stripModel } from './strip-model';
 import { searchStrips, treeOfStrips } from './strip-beam';
 import { solveStripProgram, stripProgram } from './strip-program';
+import { proveWholeStrips } from './whole-strips';
 
 /** What a search reports while it runs, in grid steps. */
 export interface SearchNews {
@@ -36,6 +37,8 @@ export function* firstStrips(
 
 const FIRST_PROGRAM_WORK = 1e7;
 const LAST_BEAM_WIDTH = 50_000;
+/** Of the beams' work so much is spent on proofs: they give no layout. */
+const PROVING_SHARE = 1 / 8;
 
 /**
  * Looks for ever lower layouts in strips until the bound is met: wider and wider beams, judged by the prices of the strip
@@ -52,9 +55,9 @@ export function* improveStrips(
   const model = stripModel(patches, stripWidth);
   const room = knapsackRoom(model);
   const program = stripProgram(model, room);
-  const solving = solveStripProgram(program);
   let best = first;
-  yield* solveFor(program, solving, FIRST_PROGRAM_WORK);
+  const proving = proveStrips(program, () => best);
+  yield* workOn(proving, FIRST_PROGRAM_WORK, () => program.isSolved);
   for (let turn = 0; ; turn++) {
     news.bound(program.bound);
     if (best <= Math.max(bound, program.bound)) return;
@@ -80,7 +83,7 @@ export function* improveStrips(
       best = heightOf(step.value);
       news.layout(best, treeOfStrips(step.value, patches, stripWidth));
     }
-    yield* solveFor(program, solving, work);
+    yield* workOn(proving, program.isSolved ? work * PROVING_SHARE : work, () => false);
   }
 }
 
@@ -93,20 +96,24 @@ function beamValues({ model, prices }: StripProgram, turn: number, random: () =>
   });
 }
 
-function* solveFor(
-  program: StripProgram,
-  solving: Generator<number, void>,
-  work: number,
+/** Solves the program, and then proves what it can of whole strips. */
+function* proveStrips(program: StripProgram, best: () => number): Generator<number, void> {
+  yield* solveStripProgram(program);
+  yield* proveWholeStrips(program, best);
+}
+
+function* workOn(
+  work: Generator<number, void>,
+  most: number,
+  isEnough: () => boolean,
 ): Generator<unknown, void> {
   let done = 0;
-  while (!program.isSolved && done < work) {
-    const step = solving.next();
+  while (done < most && !isEnough()) {
+    const step = work.next();
     if (step.done === true) return;
     done += step.value;
     yield;
   }
-  // The last step of the generator, after the program is solved, proves the bound.
-  if (program.isSolved) solving.next();
 }
 
 function heightOf(strips: readonly { readonly height: number }[]): number {

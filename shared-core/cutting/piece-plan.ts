@@ -1,18 +1,28 @@
-import type { CutTree, PatchType } from './cut-plan';
+import type { CutTree, PatchType, PieceTree } from './cut-plan';
 import type {
   ClothMargins,
   ClothToBuy,
   CuttingJob,
   CuttingTable,
   JobFabric,
+  JobPiece,
   KeepLimit,
   Leftover,
   PieceAreas,
   PiecePlan,
 } from './cutting-job';
+import type { FilledSpace } from './fabric-problem';
 import type { PieceSpace } from './piece-space';
 import { countFoldedCuts, orderCuts } from './cut-order';
-import { countStages, placedPatches, restTree, splitTree, transposeTree } from './cut-tree';
+import {
+  countStages,
+  laidParts,
+  placedPatches,
+  restTree,
+  sheetsTree,
+  splitTree,
+  transposeTree,
+} from './cut-tree';
 import { nearMargin } from './piece-space';
 import { neededSize, settleTree } from './settle-tree';
 
@@ -46,10 +56,35 @@ export function planPiece(
   return describePiece(piece, sortRests(bare, job.keep), job.table, done);
 }
 
+/**
+ * Makes the plan of a pack from the trees found for its sheets: behind those that are locked, sheets that are cut alike lie
+ * together. At least one sheet must be locked or filled.
+ */
+export function planPack(
+  job: CuttingJob,
+  fabric: JobFabric,
+  patches: readonly PatchType[],
+  filled: readonly FilledSpace[],
+  source: JobPiece,
+): PiecePlan {
+  const sheets = filled.map(({ space, tree }) => {
+    const content = settleTree(tree, patches, space.width, space.height);
+    return sortRests(space.isOnItsSide ? transposeTree(content) : content, job.keep);
+  });
+  const alike = new Map<string, CutTree[]>();
+  for (const sheet of sheets) {
+    const key = JSON.stringify(sheet);
+    alike.set(key, [...(alike.get(key) ?? []), sheet]);
+  }
+  const tree = sheetsTree([...source.lockedParts, ...[...alike.values()].flat()]);
+  const piece = { piece: source.id, fabric: fabric.id, width: tree.width, length: tree.height };
+  return describePiece(piece, tree, job.table, nearMargin(source));
+}
+
 /** What there is to say of a piece that is cut like this; `done` is the length from its near end that is cut already. */
 export function describePiece(
   piece: Pick<PiecePlan, 'piece' | 'fabric' | 'width' | 'length'>,
-  tree: CutTree,
+  tree: PieceTree,
   table: CuttingTable,
   done: number,
 ): PiecePlan {
@@ -101,26 +136,18 @@ function sortRests(tree: CutTree, keep: KeepLimit): CutTree {
 }
 
 /** The rests worth keeping, each where it lies; the tree's own corner at (x, y). */
-export function leftoversOf(tree: CutTree, x = 0, y = 0): Leftover[] {
-  if (tree.kind === 'patch') return [];
+export function leftoversOf(tree: PieceTree, x = 0, y = 0): Leftover[] {
   if (tree.kind === 'rest') {
     return tree.use === 'leftover' ? [{ x, y, width: tree.width, length: tree.height }] : [];
   }
-  let right = x;
-  let far = y;
-  return tree.parts.flatMap((part) => {
-    const rests = leftoversOf(part, right, far);
-    if (tree.direction === 'across') far += part.height;
-    else right += part.width;
-    return rests;
-  });
+  return laidParts(tree, x, y).flatMap((laid) => leftoversOf(laid.part, laid.x, laid.y));
 }
 
-function areasOf(tree: CutTree): PieceAreas {
+function areasOf(tree: PieceTree): PieceAreas {
   const sum = { patches: 0, leftovers: 0, scrap: 0, margins: 0 };
-  const add = (part: CutTree): void => {
+  const add = (part: PieceTree): void => {
     const area = part.width * part.height;
-    if (part.kind === 'split') part.parts.forEach(add);
+    if (part.kind === 'split' || part.kind === 'sheets') part.parts.forEach(add);
     else if (part.kind === 'patch') sum.patches += area;
     else if (part.use === 'leftover') sum.leftovers += area;
     else if (part.use === 'scrap') sum.scrap += area;

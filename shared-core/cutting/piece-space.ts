@@ -17,18 +17,22 @@ export interface PieceSpace {
   readonly source: JobPiece | undefined;
   readonly width: number;
   readonly height: number;
+  /** How many of it there are: the sheets of a pack. */
+  readonly times: number;
   readonly isOnItsSide: boolean;
 }
 
-/** The free space of a piece; its width or height is 0 if nothing is left. */
+/** The free space of a piece, of a pack that of one sheet; nothing is left if its width, its height or their number is 0. */
 export function pieceSpace(piece: JobPiece): PieceSpace {
   const across = usableWidth(piece.width, piece.margins);
-  const along = Math.max(0, piece.length - nearMargin(piece));
+  const free = Math.max(0, piece.length - nearMargin(piece));
+  const along = piece.sheetLength ?? free;
   const isOnItsSide = piece.printRuns === 'across';
   return {
     source: piece,
     width: isOnItsSide ? along : across,
     height: isOnItsSide ? across : along,
+    times: piece.sheetLength === undefined ? 1 : Math.floor(free / piece.sheetLength),
     isOnItsSide,
   };
 }
@@ -45,6 +49,7 @@ export function spaceToBuy(cloth: ClothToBuy): PieceSpace {
     source: undefined,
     width: usableWidth(cloth.width, cloth.margins),
     height: Infinity,
+    times: 1,
     isOnItsSide: false,
   };
 }

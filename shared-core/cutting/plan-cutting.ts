@@ -1,11 +1,19 @@
 import type { CuttingRule, PatchType } from './cut-plan';
-import type { CuttingJob, JobFabric, JobPlan, PiecePlan, Purchase, UnplacedPatch } from './cutting-job';
+import type {
+  CuttingJob,
+  JobFabric,
+  JobPiece,
+  JobPlan,
+  PiecePlan,
+  Purchase,
+  UnplacedPatch,
+} from './cutting-job';
 import type { FilledSpace } from './fabric-problem';
 import { countPatches, restTree } from './cut-tree';
 import { searchFabric } from './fabric-search';
 import { isBetter, totalsOf } from './job-totals';
 import { fitsSpace, patchTypes, pieceSpace, spaceToBuy, whyImpossible } from './piece-space';
-import { planPiece } from './piece-plan';
+import { planPack, planPiece } from './piece-plan';
 import { seededRandom } from './seeded-random';
 import { renumberPatches } from './strip-run';
 
@@ -81,7 +89,9 @@ export function planCutting(job: CuttingJob, random: () => number): JobSearch {
 
 function fabricTask(job: CuttingJob, fabric: JobFabric, rule: CuttingRule, seed: number): FabricTask {
   const all = withoutLocked(patchTypes(job.patches, fabric), fabric);
-  const spaces = fabric.pieces.map(pieceSpace).filter((space) => space.width > 0 && space.height > 0);
+  const spaces = fabric.pieces
+    .map(pieceSpace)
+    .filter(({ width, height, times }) => width > 0 && height > 0 && times > 0);
   const toBuy = fabric.toBuy === undefined ? undefined : spaceToBuy(fabric.toBuy);
   const everywhere = toBuy === undefined ? spaces : [...spaces, toBuy];
   const own = Array.from(all.keys()).filter(
@@ -100,7 +110,12 @@ function fabricTask(job: CuttingJob, fabric: JobFabric, rule: CuttingRule, seed:
   const consider = (filled: readonly FilledSpace[], left: readonly number[]): void => {
     const candidate = {
       pieces: [
-        ...filled.map(({ space, tree }) => planPiece(job, fabric, all, space, renumberPatches(tree, own))),
+        ...planFilled(
+          job,
+          fabric,
+          all,
+          filled.map(({ space, tree }) => ({ space, tree: renumberPatches(tree, own) })),
+        ),
         ...lockedOnly(job, fabric, all, filled),
       ],
       unplaced: left.flatMap((copies, type) => usedUp(job.patches[own[type]!]!.id, copies)),
@@ -138,6 +153,29 @@ function withoutLocked(types: readonly PatchType[], fabric: JobFabric): PatchTyp
   });
 }
 
+/** A plan for each space that was filled; sheets of one pack are planned together. */
+function planFilled(
+  job: CuttingJob,
+  fabric: JobFabric,
+  types: readonly PatchType[],
+  filled: readonly FilledSpace[],
+): PiecePlan[] {
+  const packs = [...new Set(filled.map(({ space }) => space.source))].filter(isPack);
+  return [
+    ...filled
+      .filter(({ space }) => !isPack(space.source))
+      .map(({ space, tree }) => planPiece(job, fabric, types, space, tree)),
+    ...packs.map((pack) => {
+      const sheets = filled.filter(({ space }) => space.source === pack);
+      return planPack(job, fabric, types, sheets, pack);
+    }),
+  ];
+}
+
+function isPack(piece: JobPiece | undefined): piece is JobPiece {
+  return piece?.sheetLength !== undefined;
+}
+
 /** Plans of pieces that have locked parts and get nothing new: they stay part of the job. */
 function lockedOnly(
   job: CuttingJob,
@@ -147,7 +185,11 @@ function lockedOnly(
 ): PiecePlan[] {
   return fabric.pieces
     .filter((piece) => piece.lockedParts.length > 0 && !filled.some(({ space }) => space.source === piece))
-    .map((piece) => planPiece(job, fabric, types, pieceSpace(piece), restTree(0, 0)));
+    .map((piece) =>
+      isPack(piece)
+        ? planPack(job, fabric, types, [], piece)
+        : planPiece(job, fabric, types, pieceSpace(piece), restTree(0, 0)),
+    );
 }
 
 function usedUp(patch: string, copies: number): UnplacedPatch[] {

@@ -1,5 +1,7 @@
 import type { KnapsackRoom } from './strip-knapsack';
+import type { StripDemand } from './strip-demands';
 import type { StripModel } from './strip-model';
+import { demandShare, heightLeft, heightsLeft } from './strip-demands';
 import { bestRows, valuesByHeight } from './strip-knapsack';
 
 /** A strip as a column of the linear program: its height and how many of which types it holds. */
@@ -11,46 +13,78 @@ interface StripColumn {
 
 /**
  * The linear program of strips: least total height of strips, in fractions, that hold every patch (Gilmore and Gomory
- * 1965). Its value bounds every 2-stage layout from below and its prices say what each patch costs. Dense basis inverse.
+ * 1965). Its value bounds every 2-stage layout from below and its prices say what each patch costs. Rows are the types and then the
+ * demands, all of them "at least". Dense basis inverse.
  */
 export interface StripProgram {
   readonly model: StripModel;
   readonly room: KnapsackRoom;
+  readonly demands: readonly StripDemand[];
+  readonly rows: number;
   readonly columns: StripColumn[];
   readonly known: Set<string>;
   readonly inverse: Float64Array;
   readonly amount: Float64Array;
+  /** Height of the strip that a row's basic column is; 0 where it takes up what is over, and more than any where it lacks. */
   readonly cost: Float64Array;
-  /** Price of one copy of each type, in strip height. */
+  /** Price of one copy of each type, and of each demand, in strip height. */
   readonly prices: Float64Array;
   /** Proven lower bound of the total height, rounded up to whole units. */
   bound: number;
   isSolved: boolean;
 }
 
-/** The program with one strip of its own kind for every type, which is a first solution. */
-export function stripProgram(model: StripModel, room: KnapsackRoom): StripProgram {
+/**
+ * The program with one strip of its own kind for every type, which is a first solution; demands it does not meet are met at a
+ * price beyond all strips. Programs with other demands may share the columns of `like`.
+ */
+export function stripProgram(
+  model: StripModel,
+  room: KnapsackRoom,
+  demands: readonly StripDemand[] = [],
+  like?: StripProgram,
+): StripProgram {
   const { types } = model;
+  const rows = types + demands.length;
   const program: StripProgram = {
-    model,
-    room,
-    columns: [],
-    known: new Set(),
-    inverse: new Float64Array(types * types),
-    amount: new Float64Array(types),
-    cost: new Float64Array(types),
-    prices: new Float64Array(types),
-    bound: 0,
+    ...{ model, room, demands, rows },
+    columns: like?.columns ?? [],
+    known: like?.known ?? new Set(),
+    inverse: new Float64Array(rows * rows),
+    amount: new Float64Array(rows),
+    cost: new Float64Array(rows),
+    prices: new Float64Array(rows),
+    bound: like?.bound ?? 0,
     isSolved: false,
   };
   for (let type = 0; type < types; type++) {
     const column = plainColumn(model, type);
-    program.columns.push(column);
+    if (like === undefined) program.columns.push(column);
     program.cost[type] = column.height;
-    program.inverse[type * types + type] = 1 / column.counts[0]!;
+    program.inverse[type * rows + type] = 1 / column.counts[0]!;
     program.amount[type] = model.copies[type]! / column.counts[0]!;
   }
+  for (const [index, demand] of demands.entries()) addDemand(program, demand, types + index);
   return program;
+}
+
+/** Dearer than any way to meet a demand with strips. */
+const LACKING = 1e6;
+
+function addDemand(program: StripProgram, demand: StripDemand, row: number): void {
+  const { model, rows, inverse, amount, cost } = program;
+  let met = 0;
+  for (let type = 0; type < model.types; type++)
+    met += demandShare(model, demand, cost[type]!) * amount[type]!;
+  const lacking = (demand.isLeast ? demand.count : -demand.count) - met;
+  const sign = lacking > 0 ? 1 : -1;
+  for (let type = 0; type < model.types; type++) {
+    const part = demandShare(model, demand, cost[type]!) * inverse[type * rows + type]!;
+    inverse[row * rows + type] = -sign * part;
+  }
+  inverse[row * rows + row] = sign;
+  amount[row] = Math.abs(lacking);
+  cost[row] = lacking > 0 ? LACKING : 0;
 }
 
 function plainColumn(model: StripModel, type: number): StripColumn {
@@ -95,55 +129,57 @@ function improveOnce(program: StripProgram): boolean {
   const { prices, columns, model } = program;
   computePrices(program);
   let overpaid = -1;
-  for (let type = 0; type < model.types; type++) {
-    if (prices[type]! < (overpaid < 0 ? -1e-9 : prices[overpaid]!)) overpaid = type;
+  for (let row = 0; row < program.rows; row++) {
+    if (prices[row]! < (overpaid < 0 ? -1e-9 : prices[overpaid]!)) overpaid = row;
   }
   if (overpaid >= 0) return pivot(program, surplusDirection(program, overpaid), 0);
   let best: StripColumn | undefined;
   let saving = TINY;
+  const heights = new Map(Array.from(model.heights, (height) => [height, heightLeft(program, height)]));
   for (const column of columns) {
-    let worth = 0;
+    let worth = -heights.get(column.height)!;
     for (let i = 0; i < column.types.length; i++) worth += prices[column.types[i]!]! * column.counts[i]!;
-    if (worth / column.height - 1 > saving) {
-      saving = worth / column.height - 1;
+    if (worth / column.height > saving) {
+      saving = worth / column.height;
       best = column;
     }
   }
   return best !== undefined && pivot(program, columnDirection(program, best), best.height);
 }
 
-function computePrices({ model, prices, cost, inverse }: StripProgram): void {
-  const { types } = model;
+function computePrices({ rows, prices, cost, inverse }: StripProgram): void {
   prices.fill(0);
-  for (let row = 0; row < types; row++) {
+  for (let row = 0; row < rows; row++) {
     const c = cost[row]!;
     if (c === 0) continue;
-    for (let type = 0; type < types; type++) prices[type]! += c * inverse[row * types + type]!;
+    for (let of = 0; of < rows; of++) prices[of]! += c * inverse[row * rows + of]!;
   }
 }
 
-function surplusDirection({ model, inverse }: StripProgram, type: number): Float64Array {
-  return Float64Array.from({ length: model.types }, (_, row) => -inverse[row * model.types + type]!);
+function surplusDirection({ rows, inverse }: StripProgram, of: number): Float64Array {
+  return Float64Array.from({ length: rows }, (_, row) => -inverse[row * rows + of]!);
 }
 
-function columnDirection({ model, inverse }: StripProgram, column: StripColumn): Float64Array {
-  const direction = new Float64Array(model.types);
-  for (let row = 0; row < model.types; row++) {
+function columnDirection(program: StripProgram, column: StripColumn): Float64Array {
+  const { model, rows, inverse, demands } = program;
+  const direction = new Float64Array(rows);
+  const shares = demands.map((demand) => demandShare(model, demand, column.height));
+  for (let row = 0; row < rows; row++) {
     let sum = 0;
     for (let i = 0; i < column.types.length; i++) {
-      sum += inverse[row * model.types + column.types[i]!]! * column.counts[i]!;
+      sum += inverse[row * rows + column.types[i]!]! * column.counts[i]!;
     }
+    for (let i = 0; i < shares.length; i++) sum += inverse[row * rows + model.types + i]! * shares[i]!;
     direction[row] = sum;
   }
   return direction;
 }
 
 function pivot(program: StripProgram, direction: Float64Array, cost: number): boolean {
-  const { model, inverse, amount } = program;
-  const { types } = model;
+  const { rows, inverse, amount } = program;
   let leaving = -1;
   let step = Infinity;
-  for (let row = 0; row < types; row++) {
+  for (let row = 0; row < rows; row++) {
     if (direction[row]! <= 1e-9) continue;
     const ratio = amount[row]! / direction[row]!;
     const isTie = Math.abs(ratio - step) < 1e-12 && direction[row]! > direction[leaving]!;
@@ -154,15 +190,15 @@ function pivot(program: StripProgram, direction: Float64Array, cost: number): bo
   }
   if (leaving < 0) return false;
   step = Math.max(0, step);
-  for (let row = 0; row < types; row++) amount[row]! -= step * direction[row]!;
+  for (let row = 0; row < rows; row++) amount[row]! -= step * direction[row]!;
   amount[leaving] = step;
   const scale = 1 / direction[leaving]!;
-  const start = leaving * types;
-  for (let type = 0; type < types; type++) inverse[start + type]! *= scale;
-  for (let row = 0; row < types; row++) {
+  const start = leaving * rows;
+  for (let of = 0; of < rows; of++) inverse[start + of]! *= scale;
+  for (let row = 0; row < rows; row++) {
     const factor = direction[row]!;
     if (row === leaving || factor === 0) continue;
-    for (let type = 0; type < types; type++) inverse[row * types + type]! -= factor * inverse[start + type]!;
+    for (let of = 0; of < rows; of++) inverse[row * rows + of]! -= factor * inverse[start + of]!;
   }
   program.cost[leaving] = cost;
   return true;
@@ -171,11 +207,13 @@ function pivot(program: StripProgram, direction: Float64Array, cost: number): bo
 /** Looks for strips worth more than their height at today's prices; false if there are none. */
 function addColumns(program: StripProgram): boolean {
   const { model, room, prices, known, columns } = program;
-  for (let type = 0; type < model.types; type++) prices[type] = Math.max(0, prices[type]!);
-  const ratios = proveBound(program, false);
-  const promising = Array.from(ratios.keys())
-    .filter((s) => ratios[s]! > 1 + TINY)
-    .sort((a, b) => ratios[b]! - ratios[a]!);
+  for (let row = 0; row < program.rows; row++) prices[row] = Math.max(0, prices[row]!);
+  const worths = proveBound(program, false);
+  const left = Float64Array.from(model.heights, (height) => heightLeft(program, height));
+  const saving = (s: number) => (worths[s]! - left[s]!) / model.heights[s]!;
+  const promising = Array.from(worths.keys())
+    .filter((s) => saving(s) > TINY)
+    .sort((a, b) => saving(b) - saving(a));
   let added = 0;
   for (const [tried, s] of promising.entries()) {
     if (added > NEW_COLUMNS_A_ROUND || (tried > HEIGHTS_A_ROUND && added > 0)) break;
@@ -187,7 +225,7 @@ function addColumns(program: StripProgram): boolean {
       model.copies,
       { height: s, forced: -1, atMost: 1, tolerance: 0, start: 0 },
       (value, counts) => {
-        if (value <= height * (1 + TINY)) return;
+        if (value <= left[s]! + height * TINY) return;
         const types = Array.from(counts.keys()).filter((type) => counts[type]! > 0);
         const column = { height, types, counts: types.map((type) => counts[type]!) };
         const key = `${s}:${types.join()}:${column.counts.join()}`;
@@ -204,36 +242,37 @@ function addColumns(program: StripProgram): boolean {
 const PRICE_STEPS = 2 ** 20;
 
 /**
- * Scales the prices until no strip is worth more than its height; their sum is then a bound (Farley 1990). Prices are cut
- * to whole steps first, so that sums are exact. `isExact` spends more time on patches that may turn. Gives, by height, the
- * largest worth of a strip over its height.
+ * Scales the prices until no strip is worth more than its height less what it gives to the demands; what they come to is then a
+ * bound (Farley 1990). Prices are cut to whole steps first, so that sums are exact. `isExact` spends more time on patches that may
+ * turn. Gives, by height, the largest worth of a strip.
  */
 function proveBound(program: StripProgram, isExact: boolean): Float64Array {
-  const { model, room, copies } = { ...program, copies: program.model.copies };
-  const whole = program.prices.map((price) => Math.floor(Math.max(0, price) * PRICE_STEPS));
-  const ratios = new Float64Array(model.heights.length);
+  const { model, room, demands } = program;
+  const { copies, types } = model;
+  const whole = Float64Array.from(model.share, (_, type) =>
+    Math.floor(Math.max(0, program.prices[type]!) * PRICE_STEPS),
+  );
+  const left = heightsLeft(program);
+  const worths = new Float64Array(model.heights.length);
   valuesByHeight(model, room, whole, copies, (s, row) => {
-    ratios[s] = row[model.stripWidth]! / PRICE_STEPS / model.heights[s]!;
+    worths[s] = row[model.stripWidth]! / PRICE_STEPS;
   });
+  const ratio = (s: number) => (worths[s] === 0 ? 0 : worths[s]! / left.heights[s]!);
   let worst = 0;
-  for (const s of Array.from(ratios.keys()).sort((a, b) => ratios[b]! - ratios[a]!)) {
-    if (ratios[s]! <= worst) break;
+  for (const s of Array.from(worths.keys()).sort((a, b) => ratio(b) - ratio(a))) {
+    if (ratio(s) <= worst) break;
     if (isExact) {
-      const value = bestRows(
-        model,
-        room,
-        whole,
-        copies,
-        { height: s, forced: -1, atMost: 0, tolerance: 0, start: 0 },
-        () => undefined,
-      );
-      ratios[s] = value / PRICE_STEPS / model.heights[s]!;
+      const search = { height: s, forced: -1, atMost: 0, tolerance: 0, start: 0 };
+      worths[s] = bestRows(model, room, whole, copies, search, () => undefined) / PRICE_STEPS;
     }
-    worst = Math.max(worst, ratios[s]!);
+    worst = Math.max(worst, ratio(s));
   }
-  if (worst > 0) {
-    const sum = whole.reduce((total, price, type) => total + price * copies[type]!, 0) / PRICE_STEPS;
-    program.bound = Math.max(program.bound, Math.ceil((sum / worst) * (1 - 1e-9) - 1e-9));
-  }
-  return ratios;
+  const sum = whole.reduce((total, price, type) => total + price * copies[type]!, 0) / PRICE_STEPS;
+  const asked = demands.reduce((total, { isLeast, count }, index) => {
+    const price = left.scale * Math.max(0, program.prices[types + index]!);
+    return total + price * (isLeast ? count : -count);
+  }, 0);
+  const proved = asked + (worst > 0 ? sum / worst : 0);
+  program.bound = Math.max(program.bound, Math.ceil(proved * (1 - 1e-9) - 1e-9));
+  return worths;
 }

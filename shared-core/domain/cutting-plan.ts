@@ -34,12 +34,19 @@ export const keptTree: z.ZodType<KeptTree> = z.lazy(() =>
   ]),
 );
 
+/** The sheets that are taken of a pack, one behind the other, each cut by itself. */
+const keptSheets = z.object({
+  kind: z.literal('sheets'),
+  ...size,
+  parts: z.array(keptTree).min(1).max(5_000).readonly(),
+});
+
 /** How one piece is cut: of the stash, or (null) of cloth that has to be bought. `fabric` is the planner's name for its cloth. */
 export const keptPiece = z
   .object({
     pieceId: clothPieceId.nullable(),
     fabric: z.string().min(1).max(200),
-    tree: keptTree,
+    tree: z.union([keptTree, keptSheets]),
   })
   .readonly();
 export type KeptPiece = z.infer<typeof keptPiece>;

@@ -1,5 +1,7 @@
 import { expect, test } from '@playwright/test';
-import { fillCuttingNotebook } from '#test/helpers/cutting-notebook';
+import { STARTING_PLANS } from '#core/domain/starting-plans';
+import { askStore } from '#test/helpers/ask-store';
+import { fillCuttingNotebook, RING } from '#test/helpers/cutting-notebook';
 import { press, tabTo, type } from '#test/helpers/keys';
 import { launchProgram } from '#test/helpers/launch';
 import { title } from '#test/helpers/notebook-steps';
@@ -7,6 +9,12 @@ import { title } from '#test/helpers/notebook-steps';
 test('the cutting is planned, compared, kept, bought, ticked and taken back by keys alone', async () => {
   const { page, close } = await launchProgram();
   await fillCuttingNotebook(page);
+  await askStore(page, 'project:create', {
+    details: { ...RING, name: 'Sill runner' },
+    stagePlanId: STARTING_PLANS[0]!.id,
+  });
+  // What was read before is not read again by itself when the store is asked from outside the page.
+  await page.reload();
   const button = (name: string | RegExp) => page.getByRole('button', { name });
   const plan = page.getByRole('region', { name: 'The plan' });
   const drawing = page.getByRole('group', { name: /^Kettle blue, yardage.*arrow keys/ });
@@ -35,6 +43,31 @@ test('the cutting is planned, compared, kept, bought, ticked and taken back by k
     await expect(page.getByRole('dialog')).toBeHidden();
     await expect(button('Add patches by hand')).toBeFocused();
     await expect(button(/^Change [A-Z], 23 of /)).toBeVisible();
+  });
+  await test.step('cut for another piece too, and leave it out again', async () => {
+    const other = page.getByRole('heading', { name: 'Sill runner' });
+    await press(page, button('Cut for another piece too'));
+    const dialog = page.getByRole('dialog');
+    await press(page, dialog.getByRole('radio', { name: 'Sill runner' }), 'Space');
+    await expect(dialog.getByRole('status')).toBeVisible();
+    await press(page, dialog.getByRole('button', { name: 'Cut for it too' }));
+    await expect(dialog).toBeHidden();
+    await expect(button('Cut for another piece too')).toBeFocused();
+    await expect(other).toBeVisible();
+    await press(page, button('Add patches by hand'));
+    await tabTo(page, dialog.getByRole('combobox', { name: 'For which piece' }));
+    await page.keyboard.press('ArrowDown');
+    await tabTo(page, dialog.getByRole('combobox', { name: 'Fabric' }));
+    await page.keyboard.type('Sill linen');
+    await type(page, 'Across the cloth', '6');
+    await type(page, 'Along the cloth', '9');
+    await type(page, 'How many', '4');
+    await page.keyboard.press('Enter');
+    await expect(dialog).toBeHidden();
+    await expect(plan.getByRole('group', { name: /^Sill linen, to buy.*: 4 patches/ })).toBeVisible();
+    await press(page, button('Leave out'));
+    await expect(other).toHaveCount(0);
+    await expect(plan.getByRole('group', { name: /^Sill linen/ })).toHaveCount(0);
   });
   await test.step('choose the cloth', async () => {
     await press(page, button('Choose the cloth for Dark'));

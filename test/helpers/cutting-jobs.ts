@@ -22,7 +22,10 @@ export const BOLT_MARGINS: ClothMargins = {
 /** A piece of cloth, sizes in inches. */
 export function piece(id: string, width: number, length: number, changes: Partial<JobPiece> = {}): JobPiece {
   const size = { width: width * INCH, length: length * INCH };
-  return { id, ...size, margins: NO_MARGINS, printRuns: 'along', lockedParts: [], ...changes };
+  return {
+    ...{ id, ...size, margins: NO_MARGINS, sheetLength: undefined, printRuns: 'along', lockedParts: [] },
+    ...changes,
+  };
 }
 
 /** Patches of the fabric `plain` unless said otherwise, sizes in inches. */
@@ -87,6 +90,8 @@ const anyPiece = fc.record({
   length: halfInches(60),
   hasMargins: fc.boolean(),
   printRuns: fc.constantFrom('along', 'across'),
+  /** A pack of so many sheets; `length` is that of one then. */
+  sheets: fc.option(fc.integer({ min: 1, max: 6 }), { freq: 3, nil: undefined }),
 } as const);
 
 /** A job on one or two fabrics with some pieces each, cloth to buy or not, patches that may be too large. */
@@ -118,10 +123,11 @@ export const anyJob: fc.Arbitrary<CuttingJob> = fc
         id: `fabric ${f}`,
         isDirectional,
         toBuy: canBuy ? bolt42 : undefined,
-        pieces: pieces.map(({ width, length, hasMargins, printRuns }, p) =>
-          piece(`piece ${f}.${p}`, width, length, {
+        pieces: pieces.map(({ width, length, hasMargins, printRuns, sheets }, p) =>
+          piece(`piece ${f}.${p}`, width, length * (sheets ?? 1), {
             printRuns,
-            margins: hasMargins ? BOLT_MARGINS : NO_MARGINS,
+            margins: hasMargins && sheets === undefined ? BOLT_MARGINS : NO_MARGINS,
+            sheetLength: sheets === undefined ? undefined : length * INCH,
           }),
         ),
       })),

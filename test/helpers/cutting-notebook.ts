@@ -8,7 +8,7 @@ import { askStore } from '#test/helpers/ask-store';
 
 const TODAY = calendarDate('2027-02-28');
 
-const RING: ProjectDetails = {
+export const RING: ProjectDetails = {
   name: 'Autumn ring',
   purpose: 'own',
   forWhom: '',
@@ -20,7 +20,7 @@ const RING: ProjectDetails = {
   notes: '',
 };
 
-const BLUE: FabricDetails = {
+export const BLUE: FabricDetails = {
   name: 'Kettle blue',
   print: 'small leaves',
   colorWords: 'deep blue',

@@ -35,6 +35,7 @@ export const cuttingStops: readonly Stop[] = [
       await page.getByRole('columnheader', { name: 'All bought new' }).waitFor();
     },
   },
+  { name: 'cutting-plan-narrow', isNarrow: true, go: planned },
   dialog('cutting-cloth', /^Choose the cloth for/),
   dialog('cutting-patches', 'Add patches by hand'),
   dialog('cutting-other-piece', 'Cut for another piece too'),
@@ -56,6 +57,11 @@ export const cuttingStops: readonly Stop[] = [
         .first()
         .waitFor();
     },
+  },
+  {
+    name: 'cutting-table-narrow',
+    isNarrow: true,
+    go: (page) => page.getByRole('heading', { level: 1, name: 'Cut by the plan' }).waitFor(),
   },
   {
     name: 'cutting-out-of-date',

@@ -8,6 +8,8 @@ export interface Stop {
   readonly name: string;
   readonly go: (page: Page) => Promise<void>;
   readonly leave?: (page: Page) => Promise<void>;
+  /** Shown in the smallest window there can be. */
+  readonly isNarrow?: boolean;
 }
 
 export const openAt = (hash: string, heading: RegExp) => async (page: Page) => {

@@ -56,24 +56,29 @@ async function demoWorkshop(program: DevelopedProgram): Promise<void> {
 }
 
 async function visit(page: Page, stop: Stop, look: string): Promise<void> {
+  const window = stop.isNarrow === true ? LEAST_WINDOW : WINDOW;
+  await page.setViewportSize(window);
   await stop.go(page);
-  await picture(page, `${look}-${stop.name}`);
+  await picture(page, `${look}-${stop.name}`, window);
   await stop.leave?.(page);
+  await page.setViewportSize(WINDOW);
 }
 
 const WINDOW = { width: 1280, height: 860 };
+/** The window is made no smaller than this. */
+const LEAST_WINDOW = { width: 900, height: 600 };
 
 /** The page as the window shows it, and where it goes on below, the whole of it in a window as high as that. */
-async function picture(page: Page, name: string): Promise<void> {
+async function picture(page: Page, name: string, window = WINDOW): Promise<void> {
   await save(page, name);
   const below = await page.evaluate(() => {
     const scroller = document.querySelector('[data-page-scroller]');
     return scroller === null ? 0 : scroller.scrollHeight - scroller.clientHeight;
   });
   if (below < 40 || (await page.getByRole('dialog').count()) > 0) return;
-  await page.setViewportSize({ ...WINDOW, height: WINDOW.height + below });
+  await page.setViewportSize({ ...window, height: window.height + below });
   await save(page, `${name}-whole`);
-  await page.setViewportSize(WINDOW);
+  await page.setViewportSize(window);
 }
 
 async function save(page: Page, name: string): Promise<void> {

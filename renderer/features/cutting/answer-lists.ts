@@ -7,8 +7,8 @@ import { type Length, lengthFromExact } from '#core/units/length';
 
 type Answered = Pick<KeptCalculation, 'calculator' | 'input' | 'answer'>;
 
-/** What a list calls the cloth of a binding. */
-const BINDING = 'Binding';
+/** What a list calls the cloth of a binding, and that of a back. */
+const [BINDING, BACKING] = ['Binding', 'Backing'];
 
 const cutLength = lengthField({ title: 'Length' });
 
@@ -46,8 +46,26 @@ const biasStrips = z.object({
   answer: z.object({ details: z.object({ isEnough: z.boolean(), leastClothLength: cutLength.nullable() }) }),
 });
 
-/** Calculators of bindings, and what has to be cut by their answers: strips, or the cloth that bias strips are cut from. */
-const BINDINGS: Readonly<Record<string, (one: Answered) => PatchList | null>> = {
+const panelWay = z.object({
+  cloth: z.object({ width: clothWidth }),
+  panels: z.int().min(1),
+  panelLength: cutLength,
+  last: z.enum(['whole', 'along', 'across']),
+  lastWidth: clothWidth,
+  lastPieces: z.int().min(1),
+  lastPieceLength: cutLength,
+});
+
+const backing = z.object({
+  input: z.object({ printRuns: z.string(), mayJoinLast: z.boolean() }),
+  answer: z.object({ details: z.object({ ways: z.array(panelWay), wideWays: z.array(panelWay) }) }),
+});
+
+/**
+ * Calculators of bindings and backs, and what has to be cut by their answers: strips, the cloth that bias strips are cut from,
+ * panels.
+ */
+const CUT_LATER: Readonly<Record<string, (one: Answered) => PatchList | null>> = {
   'outer-binding': (one) => {
     const read = outerBinding.safeParse(one).data;
     if (read === undefined) return null;
@@ -78,19 +96,41 @@ const BINDINGS: Readonly<Record<string, (one: Answered) => PatchList | null>> = 
     if (leastClothLength === null) return null;
     return forBinding(read.input.clothWidth, isEnough ? read.input.clothLength : leastClothLength, 1);
   },
+  backing: (one) => {
+    const read = backing.safeParse(one).data;
+    if (read === undefined) return null;
+    const { printRuns, mayJoinLast } = read.input;
+    const { ways, wideWays } = read.answer.details;
+    const way = [ways, wideWays]
+      .map((some) => some.find(({ last }) => mayJoinLast || last === 'whole'))
+      .find((best) => best !== undefined);
+    return way === undefined ? null : panelsOf(way, printRuns === 'any-way');
+  },
 };
+
+/** Panels as wide as their cloth, and the narrower last one or the strips it is joined from. */
+function panelsOf(way: z.infer<typeof panelWay>, mayTurn: boolean): PatchList {
+  const panel = { fabric: BACKING, width: way.cloth.width, length: way.panelLength, mayTurn };
+  const [width, length] =
+    way.last === 'across' ? [way.lastPieceLength, way.lastWidth] : [way.lastWidth, way.lastPieceLength];
+  const isAlike = width === panel.width && length === panel.length;
+  return [
+    { ...panel, count: isAlike ? way.panels : way.panels - 1 },
+    { fabric: BACKING, width, length, count: isAlike ? 0 : way.lastPieces, mayTurn },
+  ].filter(({ count }) => count > 0);
+}
 
 /** What has to be cut by a kept answer; null where it says nothing of the kind. */
 export function cutsOfAnswer(one: Answered): PatchList | null {
-  const binding = BINDINGS[one.calculator];
-  if (binding !== undefined) return binding(one);
+  const own = CUT_LATER[one.calculator];
+  if (own !== undefined) return own(one);
   const read = withPatches.safeParse(one).data?.answer.details.patchList ?? [];
   return read.length > 0 ? read : null;
 }
 
-/** Whether what is cut by these answers is for a binding: it is often cut later, and from other cloth. */
-export function isForBinding(calculator: string): boolean {
-  return BINDINGS[calculator] !== undefined;
+/** Whether what is cut by these answers is for a binding or a back: it is often cut later, and from other cloth. */
+export function isCutLater(calculator: string): boolean {
+  return CUT_LATER[calculator] !== undefined;
 }
 
 function forBinding(width: Length, length: Length, count: number): PatchList {

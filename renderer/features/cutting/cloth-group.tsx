@@ -1,6 +1,7 @@
 import { clothOf, type CuttingLine, type CuttingSetup } from '#core/domain/cutting-setup';
 import type { ClothPieceId } from '#core/domain/ids';
 import type { ClothPiece } from '#core/domain/stash';
+import { countOfLength } from '#core/domain/stash-kind';
 import { choiceWords } from '#renderer/text/choice-words';
 import { counted, patchLabel, sizeWords } from '#renderer/text/cut-words';
 import { Button } from '#renderer/ui/button';
@@ -112,8 +113,12 @@ function Pieces({
   const pieces = cuttablePieces(onShelf, shelf.ownHolds);
   if (pieces.length === 0) return <p className={styles['quiet']}>None of it is free to be cut.</p>;
   const allowed = pieces.filter(({ id }) => !setup.leftOut.includes(id)).length;
-  const words = (piece: ClothPiece) =>
-    `${choiceWords(piece.kind)}, ${sizeWords({ width: piece.width, length: freeToCut(piece, shelf.ownHolds) }, length)}`;
+  const words = (piece: ClothPiece) => {
+    const { kind, width, unitLength } = piece;
+    const free = freeToCut(piece, shelf.ownHolds);
+    const sheets = unitLength === null ? '' : `${String(countOfLength(free, unitLength))} of `;
+    return `${choiceWords(kind)}, ${sheets}${sizeWords({ width, length: unitLength ?? free }, length)}`;
+  };
   return (
     <details className={styles['pieces']}>
       <summary>

@@ -2,6 +2,7 @@ import type { CuttingJob, ClothMargins, JobFabric, JobPiece } from '#core/cuttin
 import { type CuttingSetup, type CuttingTableHabits, fabricKeyOf } from '#core/domain/cutting-setup';
 import type { ClothPieceId, FabricId } from '#core/domain/ids';
 import type { ClothKind, ClothPiece, ClothPrice, Fabric } from '#core/domain/stash';
+import { measureOfKind } from '#core/domain/stash-kind';
 import type { Length } from '#core/units/length';
 import { type LockedCuts, type Locks, NO_LOCKS } from './locked-cuts';
 
@@ -27,19 +28,27 @@ export interface Shelf {
 const NEVER_CUT: readonly ClothKind[] = ['bias-made-up', 'batting', 'batting-package'];
 /** Ends of these are straight: they were cut with a ruler. */
 const STRAIGHT: readonly ClothKind[] = ['precut-strips', 'precut-squares', 'leftover'];
+/** Sheets of a pack come cut to size. */
+const NO_MARGINS: ClothMargins = { leftSelvage: 0, rightSelvage: 0, straighten: 0 };
 /** Cloth that may still have its selvages. */
 const WITH_SELVAGE: readonly ClothKind[] = ['yardage', 'backing', 'wide-backing', 'panel'];
 
-/** Length of a piece that these projects may cut, 1/320 mm: what is there and not spoken for by another. */
-export function freeToCut({ id, there, held }: ClothPiece, ownHolds: Shelf['ownHolds']): number {
-  return Math.max(0, Math.min(there, there - held + (ownHolds.get(id) ?? 0)));
+/**
+ * Length of a piece that these projects may cut, 1/320 mm: what is there and not spoken for by another; of a pack whole sheets
+ * only.
+ */
+export function freeToCut({ id, there, held, unitLength }: ClothPiece, ownHolds: Shelf['ownHolds']): number {
+  const free = Math.max(0, Math.min(there, there - held + (ownHolds.get(id) ?? 0)));
+  return unitLength === null ? free : free - (free % unitLength);
 }
 
-/** The pieces of a fabric that could be cut, left out or not; what is told by number is no one piece of cloth. */
+/** The pieces of a fabric that could be cut, left out or not: cloth, and packs of cloth. */
 export function cuttablePieces({ pieces }: ClothOnShelf, ownHolds: Shelf['ownHolds']): readonly ClothPiece[] {
-  return pieces.filter(
-    (piece) => !NEVER_CUT.includes(piece.kind) && piece.unitLength === null && freeToCut(piece, ownHolds) > 0,
-  );
+  return pieces.filter((piece) => isCloth(piece) && freeToCut(piece, ownHolds) > 0);
+}
+
+function isCloth({ kind }: ClothPiece): boolean {
+  return !NEVER_CUT.includes(kind) && measureOfKind(kind) !== 'count';
 }
 
 /**
@@ -103,7 +112,8 @@ function jobPiece(
     id: piece.id,
     width: piece.width,
     length: free + (lock?.length ?? 0),
-    margins: marginsOf(piece.kind, table),
+    margins: piece.unitLength === null ? marginsOf(piece.kind, table) : NO_MARGINS,
+    sheetLength: piece.unitLength ?? undefined,
     printRuns: piece.printRuns,
     lockedParts: lock?.parts ?? [],
   };

@@ -8,7 +8,7 @@ import { measurementsOfProject } from '#core/domain/measurements';
 import type { PatchList } from '#core/domain/patch-list';
 import type { Stage, StageKind } from '#core/domain/stage';
 import type { Habits } from '#core/domain/workshop';
-import { cutsOfAnswer, isForBinding } from './answer-lists';
+import { cutsOfAnswer, isCutLater } from './answer-lists';
 
 /** A kept answer that says what to cut. */
 export interface PatchSource extends LineSource {
@@ -21,7 +21,13 @@ export interface PatchSource extends LineSource {
   readonly isOld: boolean;
 }
 
-const CUTTING_STAGES: readonly StageKind[] = ['piecing', 'outer-binding', 'inner-binding'];
+const CUTTING_STAGES: readonly StageKind[] = [
+  'piecing',
+  'longarm',
+  'home-quilting',
+  'outer-binding',
+  'inner-binding',
+];
 
 /** The kept answers of a project's stages that say what to cut; `kept` holds those of each stage, in the same order. */
 export function sourcesOf(
@@ -58,13 +64,13 @@ export function cuttingStages<S extends Pick<Stage, 'kind'>>(stages: readonly S[
 
 /**
  * What is taken without asking: of each stage the whole top where it was kept, which holds its blocks' patches already. What
- * is for a binding waits until the maker takes it.
+ * is for a binding or a back waits until the maker takes it.
  */
 export function startingSources(sources: readonly PatchSource[]): readonly PatchSource[] {
   return sources.filter(
     (source) =>
       source.calculator === 'top' ||
-      (!isForBinding(source.calculator) &&
+      (!isCutLater(source.calculator) &&
         !sources.some((other) => other.stageId === source.stageId && other.calculator === 'top')),
   );
 }

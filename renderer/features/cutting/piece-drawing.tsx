@@ -3,10 +3,10 @@ import type { PiecePlan } from '#core/cutting/cutting-job';
 import type { CuttingLine, CuttingSetup } from '#core/domain/cutting-setup';
 import type { ClothPiece, Fabric } from '#core/domain/stash';
 import { choiceWords } from '#renderer/text/choice-words';
-import { counted, patchLabel, sizeWords } from '#renderer/text/cut-words';
-import { CutLayout } from '#renderer/ui/cut-layout';
+import { counted, patchLabel, pieceSizeWords, sizeWords } from '#renderer/text/cut-words';
 import type { LayoutPatch } from '#renderer/ui/cut-layout-frame';
 import { useDisplay } from '#renderer/ui/display';
+import { PieceLayout } from '#renderer/ui/piece-layout';
 import { type Shelf } from './job-of-setup';
 import { nameOfCloth } from './to-buy';
 
@@ -42,10 +42,9 @@ export function PieceDrawing({ piece, setup, shelf, goesTo, ...rest }: PieceDraw
         };
   };
   return (
-    <CutLayout
+    <PieceLayout
       title={`${name}, ${kind}, ${size}: ${counted(piece.placed.length, 'patch', 'patches')}`}
-      tree={piece.tree}
-      cuts={piece.cuts}
+      piece={piece}
       patchAt={patchAt}
       swatch={fabric?.swatch ?? null}
       print={fabric?.direction ?? 'any'}
@@ -66,7 +65,7 @@ export function usePieceWords(
   return {
     name: nameOfCloth(piece.fabric, setup, shelf),
     kind: kindWords(piece, found?.piece),
-    size: sizeWords(piece, length),
+    size: pieceSizeWords(piece, length),
   };
 }
 

@@ -5,17 +5,19 @@ import { Typeset } from '#renderer/ui/typeset';
 import { findPiece, PieceDrawing, usePieceWords } from './piece-drawing';
 import type { PlanProps } from './plan-props';
 import { withPiece } from './setup-changes';
+import { useOneByOne } from './use-one-by-one';
 import styles from './cutting.module.css';
 
 /** Every piece of cloth the plan cuts, drawn to scale. */
 export function PlanPieces(props: PlanProps & { readonly plan: JobPlan }) {
   const { plan } = props;
+  const drawn = useOneByOne(plan.pieces.length);
   if (plan.pieces.length === 0) return null;
   return (
     <section className={styles['part']} aria-label="How each piece is cut">
       <h2 className={styles['heading']}>How each piece is cut</h2>
       <ol className={styles['drawings']}>
-        {plan.pieces.map((piece) => (
+        {plan.pieces.slice(0, drawn).map((piece) => (
           <PieceView key={`${piece.fabric} ${piece.piece ?? 'new'}`} piece={piece} {...props} />
         ))}
       </ol>

@@ -4,10 +4,9 @@ import type { KeptPiece } from '#core/domain/cutting-plan';
 import type { ClothPiece, Fabric } from '#core/domain/stash';
 import { roundNearest } from '#core/units/rounding';
 import { choiceWords } from '#renderer/text/choice-words';
-import { cutsWords, patchLabel, sizeWords, stepWords } from '#renderer/text/cut-words';
-import { CutLayout } from '#renderer/ui/cut-layout';
-import { frameCloth } from '#renderer/ui/cut-layout-frame';
+import { cutsWords, patchLabel, pieceSizeWords, sizeWords, stepWords } from '#renderer/text/cut-words';
 import { useDisplay } from '#renderer/ui/display';
+import { layoutScale, PieceLayout } from '#renderer/ui/piece-layout';
 import { Typeset } from '#renderer/ui/typeset';
 import { PaperBox } from './paper-box';
 import styles from './cutting-sheet.module.css';
@@ -39,8 +38,8 @@ export function CuttingSheetPiece({ piece, plan, kept, name, fabric }: CuttingSh
   const source = fabric?.pieces.find(({ id }) => id === piece.pieceId);
   const missing = piece.pieceId === null ? 'to buy' : 'cut up';
   const kindWords = source === undefined ? missing : choiceWords(source.kind).toLowerCase();
-  const title = `${name}, ${kindWords}, ${sizeWords(plan, length)}`;
-  const { scale } = frameCloth(plan.tree, DRAWING.width, DRAWING.height);
+  const title = `${name}, ${kindWords}, ${pieceSizeWords(plan, length)}`;
+  const scale = layoutScale(plan.tree, DRAWING.width, DRAWING.height);
   return (
     <section className={shared['stage']}>
       <div className={styles['pieceHead']}>
@@ -51,10 +50,9 @@ export function CuttingSheetPiece({ piece, plan, kept, name, fabric }: CuttingSh
           <span className={styles['scale']}>drawn 1 : {roundNearest(PIXELS_A_UNIT / scale, 1)}</span>
         </div>
         <p className={shared['quiet']}>{cutsWords(plan)}. Near end on the left; hatched cloth is not kept.</p>
-        <CutLayout
+        <PieceLayout
           title={title}
-          tree={plan.tree}
-          cuts={plan.cuts}
+          piece={plan}
           steps={steps}
           patchAt={(index) => {
             const line = lines[index];

@@ -1,6 +1,9 @@
 import type { PatchType } from '#core/cutting/cut-plan';
-import { createCuttingSearch } from '#core/cutting/cutting-search';
+import { patchesOnGrid, searchGrid } from '#core/cutting/search-grid';
 import { seededRandom } from '#core/cutting/seeded-random';
+import { knapsackRoom } from '#core/cutting/strip-knapsack';
+import { stripModel } from '#core/cutting/strip-model';
+import { solveStripProgram, stripProgram } from '#core/cutting/strip-program';
 import type { BenchProblem } from './bench-problem';
 
 const INCH = 8128;
@@ -40,16 +43,12 @@ function jobPatches(index: number, random: () => number): PatchType[] {
     : [...patches.values()];
 }
 
-/** The bound of the strip program, solved to the end: a search for simple cuts is run until it has no news of it. */
+/** The bound of the strip program, solved to the end, which cuts strips in fractions; whole strips may all be above it. */
 function stripBound(patches: readonly PatchType[]): number {
-  const search = createCuttingSearch(
-    { stripWidth: CLOTH_WIDTH, patches },
-    { rule: '2-stage', random: seededRandom(1) },
-  );
-  if (!search.ok) throw new Error('A fabric job holds a patch wider than its cloth.');
-  let ticks = 0;
-  search.value.step(() => ticks++, 4000);
-  const answer = search.value.answer();
-  if (answer === undefined) throw new Error('A fabric job has no bound yet.');
-  return answer.lowerBound;
+  const grid = searchGrid(patches, CLOTH_WIDTH, CLOTH_WIDTH);
+  const model = stripModel(patchesOnGrid(patches, grid, CLOTH_WIDTH), Math.floor(CLOTH_WIDTH / grid.x));
+  const program = stripProgram(model, knapsackRoom(model));
+  const work = solveStripProgram(program);
+  while (work.next().done !== true);
+  return program.bound * grid.y;
 }

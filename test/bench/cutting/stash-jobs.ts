@@ -44,7 +44,8 @@ function stash(fabric: string, between: Between): JobPiece[] {
     margins: ClothMargins,
   ) =>
     Array.from({ length: count }, (_, i): JobPiece => {
-      return { id: `${fabric} ${kind} ${i}`, ...size(), margins, printRuns: 'along', lockedParts: [] };
+      const id = `${fabric} ${kind} ${i}`;
+      return { id, ...size(), margins, sheetLength: undefined, printRuns: 'along', lockedParts: [] };
     });
   const leftover = () => ({ width: between(8, 60) * HALF_INCH, length: between(8, 60) * HALF_INCH });
   return [

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { CutTree } from '#core/cutting/cut-plan';
+import { sheetsTree } from '#core/cutting/cut-tree';
 import { cutSteps, lengthCut } from '#core/cutting/cut-steps';
 import { anyJob, job, fabric, patch, piece, plansAfter } from '#test/helpers/cutting-jobs';
 
@@ -57,6 +58,24 @@ describe('the steps in which a piece is cut', () => {
       const copies = patches.map((one) => one.copies);
       expect(copies).toEqual(copies.toSorted((a, b) => b - a));
     }
+  });
+
+  test('take of a pack the sheets that are cut alike in stacks of four, each with all that is over of it', () => {
+    const [small, whole] = [cloth(strip(5), rest(5, 'leftover')), strip(10)];
+    const pack = sheetsTree([small, small, small, small, small, whole]);
+    const steps = cutSteps(pack);
+    expect(steps.map(({ isStack, from, length }) => [isStack, from, length])).toEqual([
+      [true, 0, 40],
+      [true, 40, 10],
+      [true, 50, 10],
+    ]);
+    expect(steps[0]?.leftovers.map(({ y, length }) => [y, length])).toEqual([
+      [5, 5],
+      [15, 5],
+      [25, 5],
+      [35, 5],
+    ]);
+    expect(cutSteps(pack, [1]).map(({ length }) => length)).toEqual([10, 40, 10]);
   });
 
   test('hold every patch and every leftover once, and what they do not take is the uncut end', () => {

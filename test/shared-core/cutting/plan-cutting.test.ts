@@ -30,8 +30,11 @@ function faultsOf(asked: CuttingJob, plan: JobPlan, cut: PiecePlan) {
     mayTurn: isOnItsSide || (mayTurn && !cloth.isDirectional),
   }));
   const rule = plan.rule === '2-stage' && !isOnItsSide ? '2-stage' : 'guillotine';
-  const { width, length: height } = cut;
-  return checkCutPlan(cut.tree, { width, height, patches, rule, needsAllCopies: false });
+  const check = { width: cut.width, patches, rule, needsAllCopies: false } as const;
+  if (cut.tree.kind !== 'sheets') return checkCutPlan(cut.tree, { ...check, height: cut.length });
+  expect([cut.width, cut.length % source!.sheetLength!]).toEqual([source!.width, 0]);
+  expect(cut.length).toBeLessThanOrEqual(source!.length);
+  return cut.tree.parts.flatMap((sheet) => checkCutPlan(sheet, { ...check, height: source!.sheetLength! }));
 }
 
 describe('plans for any job', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { answerCalculator } from '#core/calculators/complete-input';
 import { calculatorByName } from '#core/calculators/registry';
+import type { BackingDetails } from '#core/calculators/backing/panels';
 import type { Outline } from '#core/domain/outline';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { lengthFromInches as inches } from '#core/units/length';
@@ -64,6 +65,36 @@ describe('what has to be cut by a kept answer', () => {
     ]);
     const strips = cuts('bias-strips', ROUND);
     expect(strips.list).toMatchObject([{ width: STARTING_HABITS.fabricWidth, count: 1 }]);
+  });
+
+  it('are panels as long as the back for it, each of its own way up where the print asks that', () => {
+    const back = { ...OBLONG, width: inches(50), length: inches(70) } as const;
+    const { list, details } = cuts('backing', back);
+    const { width, length, ways } = details as unknown as BackingDetails;
+    // 58 by 78 in from 42 in cloth: two panels of 58 in lie across, which takes less than two of 78 in.
+    const whole = ways.find(({ last }) => last === 'whole');
+    expect([width, length, whole?.panelsRun]).toEqual([inches(58), inches(78), 'across']);
+    expect(list).toEqual([
+      { fabric: 'Backing', width: inches(42), length: inches(58), count: 1, mayTurn: true },
+      { fabric: 'Backing', width: whole?.lastWidth, length: inches(58), count: 1, mayTurn: true },
+    ]);
+    expect(cuts('backing', back, { printRuns: 'up-the-cloth' }).list).toMatchObject([
+      { width: inches(42), length: inches(78), count: 1, mayTurn: false },
+      { length: inches(78), count: 1, mayTurn: false },
+    ]);
+  });
+
+  it('are the strips of a last panel where the maker joins it', () => {
+    const back = { shape: 'rectangle', width: inches(80), length: inches(80) } as const;
+    // 88 by 88 in from 42 in cloth of an upright print: two whole panels, and 6 in more from strips that lie side by side.
+    const along = cuts('backing', back, { mayJoinLast: true, printRuns: 'up-the-cloth' });
+    expect(along.list).toMatchObject([
+      { width: inches(42), length: inches(88), count: 2, mayTurn: false },
+      { count: 7, mayTurn: false },
+    ]);
+    const [, strips] = along.list ?? [];
+    expect(strips!.width).toBeLessThan(strips!.length);
+    expect(strips!.count * strips!.length).toBeGreaterThan(inches(88));
   });
 
   it('is nothing where an answer does not say, or says what cannot be', () => {

@@ -60,7 +60,8 @@ describe('what is cut', () => {
     expect(startingSources([source({ calculator: 'patch-size' })])).toHaveLength(1);
   });
 
-  it('waits for the maker where it is for a binding', () => {
+  it('waits for the maker where it is for a binding or a back', () => {
+    expect(startingSources([source({ calculator: 'backing' })])).toEqual([]);
     expect(startingSources([source({ calculator: 'continuous-bias' })])).toEqual([]);
     expect(startingSources([source({ calculator: 'outer-binding' })])).toEqual([]);
   });
