@@ -1,6 +1,7 @@
 /** Measurements by name; each prints one JSON line a figure. They are loaded when asked for, so that one needs no other's means. */
 const BENCHES: Readonly<Record<string, () => Promise<(args: readonly string[]) => Promise<void> | void>>> = {
   store: async () => (await import('./store/store-bench')).runStoreBench,
+  'stash-window': async () => (await import('./store/scroll-bench')).runScrollBench,
   core: async () => (await import('./core-bench')).runCoreBench,
   planner: async () => (await import('./planner/planner-bench')).runPlannerBench,
   cutting: async () => (await import('./cutting/cutting-bench')).runCuttingBench,
