@@ -28,9 +28,10 @@ export async function runScrollBench(): Promise<void> {
   try {
     const devtools = await page.context().newCDPSession(page);
     for (const view of ['list', 'shelf']) {
-      await page.evaluate((hash) => {
-        window.location.hash = hash;
-      }, `#/stash?view=${view}`);
+      // The page reads its address when it is entered.
+      await go(page, '#/workshop');
+      await page.getByRole('heading', { level: 1, name: 'Workshop' }).waitFor();
+      await go(page, `#/stash?view=${view}`);
       await page
         .getByRole('list', { name: view === 'list' ? 'Fabrics' : 'Fabrics as pictures', exact: true })
         .waitFor();
@@ -43,6 +44,12 @@ export async function runScrollBench(): Promise<void> {
     await close();
     fs.rmSync(folder, { recursive: true, force: true });
   }
+}
+
+function go(page: Page, hash: string): Promise<void> {
+  return page.evaluate((to) => {
+    window.location.hash = to;
+  }, hash);
 }
 
 async function scrollDown(page: Page, devtools: CDPSession): Promise<void> {
