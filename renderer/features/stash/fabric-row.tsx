@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { Link, useSearchParams } from 'react-router';
 import type { FabricGlance } from '#core/contract/stash';
 import type { StashGroup, StashSearch } from '#core/domain/stash-filter';
@@ -34,14 +35,14 @@ export function listed({ search, filter, order }: StashSearch, group: StashGroup
   return { search, filter, order, ...(group === null ? {} : { inGroup: group }) };
 }
 
-/** One line of the list. */
-export function FabricLine(props: FabricAtProps) {
+/** One line of the list. Kept as it is while the list is scrolled past it, or every frame would draw all lines anew. */
+export const FabricLine = memo(function FabricLine(props: FabricAtProps) {
   const glance = useFabricAt(props);
   return glance === undefined ? <div className={styles['line']} /> : <FabricRow glance={glance} />;
-}
+});
 
-/** One picture of the shelf: the cloth as it looks, its name, and what there is of it. */
-export function FabricCard(props: FabricAtProps) {
+/** One picture of the shelf: the cloth as it looks, its name, and what there is of it. Kept as a line is. */
+export const FabricCard = memo(function FabricCard(props: FabricAtProps) {
   const glance = useFabricAt(props);
   const { length } = useDisplay();
   const back = useBackSearch();
@@ -59,7 +60,7 @@ export function FabricCard(props: FabricAtProps) {
       </p>
     </div>
   );
-}
+});
 
 function FabricRow({ glance }: { readonly glance: FabricGlance }) {
   const { fabric, pieces, valueMinor } = glance;
