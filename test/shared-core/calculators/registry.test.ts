@@ -152,6 +152,14 @@ describe('the list of calculators', () => {
     }
     for (const { stageKinds } of calculators) expect(stageKinds.length).toBeGreaterThan(0);
   });
+
+  it('gives a stage those that were chosen for it instead, whatever its kind, and leaves out a name it does not know', () => {
+    const [first, second] = calculators.filter(({ stageKinds }) => !stageKinds.includes('piecing'));
+    const chosen = [second?.name ?? '', 'no-such-thing', first?.name ?? ''];
+    expect(calculatorsForStage({ kind: 'piecing', calculators: chosen })).toEqual([first, second]);
+    expect(calculatorsForStage({ kind: 'piecing', calculators: [] })).toEqual([]);
+    expect(calculatorsForStage({ kind: 'piecing', calculators: null })).not.toEqual([]);
+  });
 });
 
 describe.each(calculators.map((calculator) => [calculator.name, calculator] as const))(
