@@ -67,10 +67,12 @@ CREATE VIEW shelf_line AS
 INSERT INTO shelf SELECT * FROM shelf_line;
 `;
 
-const PIECE_COLUMNS =
-  'kinds, area_free, longest_free, widest, came_first, came_last, rate_of_value, rate_paid_last';
+const PIECE_COLUMNS = 'kinds, area_free, longest_free, widest, rate_of_value';
+const BOUGHT_COLUMNS = 'came_first, came_last, rate_paid_last';
 
-const RENEW_PIECES = `UPDATE shelf SET (${PIECE_COLUMNS}) = (SELECT ${PIECE_COLUMNS} FROM shelf_line WHERE fabric_seq = shelf.fabric_seq)
+const renew = (
+  columns: string,
+): string => `UPDATE shelf SET (${columns}) = (SELECT ${columns} FROM shelf_line WHERE fabric_seq = shelf.fabric_seq)
     WHERE fabric_seq = (SELECT fabric_seq FROM cloth_piece WHERE seq = NEW.piece_seq);`;
 
 const renewPrice = (
@@ -82,10 +84,14 @@ const TRIGGERS_SQL = `
 DROP TRIGGER shelf_piece_add;
 DROP TRIGGER shelf_piece_change;
 CREATE TRIGGER shelf_piece_add AFTER INSERT ON piece_sum WHEN ${IS_NOT_WAITING} BEGIN
-  ${RENEW_PIECES}
+  ${renew(PIECE_COLUMNS)}
 END;
 CREATE TRIGGER shelf_piece_change AFTER UPDATE ON piece_sum BEGIN
-  ${RENEW_PIECES}
+  ${renew(PIECE_COLUMNS)}
+END;
+CREATE TRIGGER shelf_bought AFTER INSERT ON ledger_entry
+WHEN NEW.kind IN ('bought', 'taken-back') AND ${IS_NOT_WAITING} BEGIN
+  ${renew(BOUGHT_COLUMNS)}
 END;
 CREATE TRIGGER shelf_price_add AFTER INSERT ON fabric_price BEGIN
   ${renewPrice('NEW')}
