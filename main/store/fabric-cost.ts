@@ -43,17 +43,17 @@ export function costOfProject(store: ReadableStore, projectSeq: number): ClothCo
 
 /** Keeps what each project took of these fabrics, until the next booking of one forgets that. */
 export function keepFirstIn(store: WritableStore, fabricSeqs: readonly number[]): void {
-  const users = `SELECT fabric_seq, project_seq FROM project_use WHERE fabric_seq IN (SELECT value FROM json_each(?))`;
-  for (const [fabricSeq, rows] of groupRows(
-    allRows(store, users, JSON.stringify(fabricSeqs)),
-    'fabric_seq',
-  )) {
-    const taken = takenBy(stockOf(store, [Number(fabricSeq)]).get(Number(fabricSeq)));
-    for (const row of rows) {
-      const projectSeq = numberOf(row, 'project_seq');
-      const sql = 'UPDATE project_use SET first_in_minor = ? WHERE project_seq = ? AND fabric_seq = ?';
-      write(store, sql, taken.get(projectSeq) ?? 0, projectSeq, Number(fabricSeq));
-    }
+  const users =
+    'SELECT fabric_seq, project_seq FROM project_use WHERE fabric_seq IN (SELECT value FROM json_each(?))';
+  const uses = allRows(store, users, JSON.stringify(fabricSeqs)).map((row) => ({
+    fabricSeq: numberOf(row, 'fabric_seq'),
+    projectSeq: numberOf(row, 'project_seq'),
+  }));
+  const stocks = stockOf(store, [...new Set(uses.map(({ fabricSeq }) => fabricSeq))]);
+  const taken = new Map([...stocks].map(([fabricSeq, stock]) => [fabricSeq, takenBy(stock)]));
+  for (const { fabricSeq, projectSeq } of uses) {
+    const sql = 'UPDATE project_use SET first_in_minor = ? WHERE project_seq = ? AND fabric_seq = ?';
+    write(store, sql, taken.get(fabricSeq)?.get(projectSeq) ?? 0, projectSeq, fabricSeq);
   }
 }
 

@@ -39,28 +39,30 @@ function addPieces(
   pieces: readonly { readonly fabricSeq: number; readonly piece: PieceToAdd }[],
 ): void {
   const first = nextSeq(store, 'cloth_piece');
-  const ids = pieces.map(() => store.surroundings.newId());
-  const rows = pieces.map(({ fabricSeq, piece: { kind, kindName, width, unitLength } }, index) => {
-    const kindId = kindName === '' ? null : kindNamed(store, kind, kindName);
-    return [first + index, ids[index] ?? '', fabricSeq, kind, kindId, width, unitLength];
-  });
-  insertRows(
-    store,
-    'cloth_piece',
-    ['seq', 'id', 'fabric_seq', 'kind', 'kind_id', 'width', 'unit_length'],
-    rows,
-  );
-  pieces.forEach(({ piece }, index) => {
-    const id = ids[index] ?? '';
+  const added = pieces.map(({ fabricSeq, piece }, index) => ({
+    ...{ seq: first + index, id: store.surroundings.newId(), fabricSeq, piece },
+    kindId: piece.kindName === '' ? null : kindNamed(store, piece.kind, piece.kindName),
+  }));
+  const columns = ['seq', 'id', 'fabric_seq', 'kind', 'kind_id', 'width', 'unit_length'];
+  const rows = added.map(({ seq, id, fabricSeq, kindId, piece: { kind, width, unitLength } }) => [
+    seq,
+    id,
+    fabricSeq,
+    kind,
+    kindId,
+    width,
+    unitLength,
+  ]);
+  insertRows(store, 'cloth_piece', columns, rows);
+  for (const { id, piece } of added) {
     if (piece.printRuns === 'across') notePrint(store, id, piece.printRuns);
     if (piece.place !== '') layPiece(store, id, piece.place);
-  });
-  const bought = pieces.map(({ fabricSeq, piece: { length, costMinor, on } }, index) => {
-    const entry = { lengthChange: length, heldChange: 0, valueChange: costMinor } as const;
-    return {
-      booking: { fabricSeq, projectSeq: null, stage: null, note: '', on },
-      entries: [{ pieceSeq: first + index, kind: 'bought', ...entry } as const],
-    };
-  });
+  }
+  const bought = added.map(({ seq, fabricSeq, piece: { length, costMinor, on } }) => ({
+    booking: { fabricSeq, projectSeq: null, stage: null, note: '', on },
+    entries: [
+      { pieceSeq: seq, kind: 'bought', lengthChange: length, heldChange: 0, valueChange: costMinor } as const,
+    ],
+  }));
   appendBookings(store, bought);
 }

@@ -48,7 +48,6 @@ export interface TemplateProblem {
   readonly sheets: number;
 }
 
-/** ISO 216 and the American letter size. */
 const MARGIN = lengthFromInches(1 / 2);
 const OVERLAP = lengthFromInches(1 / 2);
 const PAD = lengthFromInches(1 / 8);
