@@ -1,5 +1,6 @@
 import type { CodedPiece } from '#core/contract/stash';
 import type { ClothPieceId, FabricId, PlaceId } from '#core/domain/ids';
+import { liesIn } from '#core/domain/place';
 import type { StashFilter } from '#core/domain/stash-filter';
 import { useRead, useReadEach } from './query';
 
@@ -45,8 +46,4 @@ function askedOf(of: Exclude<LabelsOf, { readonly of: 'fabric' }>) {
       ? { search: '', filter: { placeId: of.placeId } }
       : { search: of.search, filter: of.filter };
   return { ...asked, limit: LABELS_AT_ONCE };
-}
-
-function liesIn(place: string, path: string): boolean {
-  return place === path || place.startsWith(`${path}, `);
 }

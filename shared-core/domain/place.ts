@@ -23,6 +23,11 @@ export function placePathOf(names: readonly string[]): string {
   return names.join(', ');
 }
 
+/** Whether the path of one place is another's, or leads through it. */
+export function liesIn(path: string, other: string): boolean {
+  return path === other || path.startsWith(placePathOf([other, '']));
+}
+
 /** A path as it was typed: levels parted by commas, at most 120 characters; empty for no place. */
 export const placePath = z
   .string()

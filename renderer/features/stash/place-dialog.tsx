@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { assertNever } from '#core/assert-never';
 import type { PlaceGlance } from '#core/contract/places';
 import type { Problem } from '#core/contract/problem';
-import { placePathOf } from '#core/domain/place';
+import { liesIn, placePathOf } from '#core/domain/place';
 import { useWrite } from '#renderer/bridge/query';
 import { Button } from '#renderer/ui/button';
 import { Select } from '#renderer/ui/choice';
@@ -54,7 +54,7 @@ export function PlaceDialog({ asked, places, onClose }: PlaceDialogProps) {
             options={[
               { value: '', words: 'Nothing: it is a room of its own' },
               ...places
-                .filter((one) => !isInside(one, asked.place))
+                .filter((one) => !liesIn(one.path, asked.place.path))
                 .map(({ id, path }) => ({ value: id, words: path })),
             ]}
             onChange={(id) => setParentId(id === '' ? null : id)}
@@ -111,10 +111,6 @@ function problemWords(problem: Problem | null): string | null {
   return problem?.code === 'invalid-input'
     ? 'There is a place of that name here already. Give it another.'
     : null;
-}
-
-function isInside(place: PlaceGlance, other: PlaceGlance): boolean {
-  return place.path === other.path || place.path.startsWith(`${other.path}, `);
 }
 
 function dialogWords(asked: PlaceAsked): { readonly title: string; readonly verb: string } {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { placeName, placeNames, placePath, placePathOf } from '#core/domain/place';
+import { liesIn, placeName, placeNames, placePath, placePathOf } from '#core/domain/place';
 
 describe('a place in words', () => {
   it('is its names from the room down, whatever stands between them', () => {
@@ -8,6 +8,12 @@ describe('a place in words', () => {
     expect(placePath.parse('Sewing room,shelf 2,')).toBe('Sewing room, shelf 2');
     expect(placePath.parse(' , ')).toBe('');
     expect(placeNames('')).toEqual([]);
+  });
+
+  it('lies in itself and in the places above it, not in one whose name only begins alike', () => {
+    const inside = (path: string) => liesIn(path, 'Sewing room, shelf 2');
+    expect(['Sewing room, shelf 2', 'Sewing room, shelf 2, bin'].map(inside)).toEqual([true, true]);
+    expect(['Sewing room', 'Sewing room, shelf 21', 'shelf 2'].map(inside)).toEqual([false, false, false]);
   });
 
   it('is at most 120 characters, and one name has no comma', () => {
