@@ -23,6 +23,7 @@ function readBookings(store: ReadableStore, condition: string, value: number): r
     `SELECT booking.seq, booking.id, fabric.id AS fabric_id, fabric.name AS fabric_name, fabric.swatch,
       project.id AS project_id, project.name AS project_name,
       booking.stage_id, coalesce(stage.name, booking.stage_name) AS stage_name,
+      booking.note, booking.on_date, booking.recorded_at,
       EXISTS (SELECT 1 FROM booking AS later WHERE later.takes_back = booking.seq) AS is_taken_back
     FROM booking JOIN fabric ON fabric.seq = booking.fabric_seq
     LEFT JOIN project ON project.seq = booking.project_seq LEFT JOIN stage ON stage.id = booking.stage_id
@@ -31,13 +32,11 @@ function readBookings(store: ReadableStore, condition: string, value: number): r
   );
   const entries = allRows(
     store,
-    `SELECT entry.*, booking.id AS booking_id, booking.note, booking.on_date, booking.recorded_at, booking.stage_id,
-      project.id AS project_id, cloth_piece.id AS piece_id, cloth_piece.width AS piece_width, cloth_piece.kind AS piece_kind,
-      cloth_piece.unit_length,
+    `SELECT entry.id, entry.booking_seq, entry.kind, entry.length_change, entry.held_change, entry.value_change,
+      cloth_piece.id AS piece_id, cloth_piece.width AS piece_width, cloth_piece.kind AS piece_kind, cloth_piece.unit_length,
       was.id AS reverses_id, was.kind AS reverses_kind
     FROM booking JOIN ledger_entry AS entry ON entry.booking_seq = booking.seq
     JOIN cloth_piece ON cloth_piece.seq = entry.piece_seq
-    LEFT JOIN project ON project.seq = booking.project_seq
     LEFT JOIN ledger_entry AS was ON was.seq = entry.reverses
     WHERE ${condition} ORDER BY entry.seq`,
     value,
@@ -62,7 +61,7 @@ function toBooking(head: Row, rows: readonly Row[]): Booking {
     projectName: textOrNullOf(head, 'project_name'),
     stageId: textOrNullOf(head, 'stage_id') as StageId | null,
     stageName: textOrNullOf(head, 'stage_name'),
-    entries: rows.map(toEntry),
+    entries: rows.map((row) => toEntry(head, row)),
     usedArea: 0 - sum(used, (row) => numberOf(row, 'length_change') * numberOf(row, 'piece_width')),
     costMinor: sum(paid, value) - sum(left, value),
     isTakenBack: flagOf(head, 'is_taken_back'),
@@ -78,21 +77,21 @@ function isUse(row: Row): boolean {
   return ['cut', 'leftover', 'discarded'].includes(originalKind(row));
 }
 
-function toEntry(row: Row): PiecedEntry {
+function toEntry(head: Row, row: Row): PiecedEntry {
   const entry: LedgerEntry = {
     id: textOf(row, 'id') as LedgerEntryId,
-    bookingId: textOf(row, 'booking_id') as BookingId,
+    bookingId: textOf(head, 'id') as BookingId,
     pieceId: textOf(row, 'piece_id') as ClothPieceId,
     kind: choiceOf(row, 'kind', entryKind.options),
     lengthChange: numberOf(row, 'length_change'),
     heldChange: numberOf(row, 'held_change'),
     costChange: numberOf(row, 'value_change'),
-    projectId: textOrNullOf(row, 'project_id') as ProjectId | null,
-    stageId: textOrNullOf(row, 'stage_id') as StageId | null,
+    projectId: textOrNullOf(head, 'project_id') as ProjectId | null,
+    stageId: textOrNullOf(head, 'stage_id') as StageId | null,
     reverses: textOrNullOf(row, 'reverses_id') as LedgerEntryId | null,
-    note: textOf(row, 'note'),
-    on: dateOf(row, 'on_date'),
-    recordedAt: numberOf(row, 'recorded_at'),
+    note: textOf(head, 'note'),
+    on: dateOf(head, 'on_date'),
+    recordedAt: numberOf(head, 'recorded_at'),
   };
   return {
     ...entry,

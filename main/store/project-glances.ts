@@ -11,7 +11,7 @@ import { notFound } from './lookups';
 import { photosOfProject } from './photos';
 import { projectOf } from './project-rows';
 import { choiceOf, jsonOf, numberOf, readBy, textOf } from './rows';
-import { stagesByProject } from './stage-rows';
+import { stageGlancesByProject, stagesByProject } from './stage-rows';
 import { tripsByProject } from './trip-rows';
 
 const ALL = -1;
@@ -38,6 +38,7 @@ export function openProject(
   if (glance === undefined) return notFound('project');
   return success({
     ...glance,
+    stages: stagesByProject(store, [projectId]).get(projectId) ?? [],
     photos: photosOfProject(store, projectId),
     history: historyOf(store, projectId),
   });
@@ -46,7 +47,7 @@ export function openProject(
 /** The glances of these project rows, in the same order. */
 function glancesOf(store: ReadableStore, rows: readonly Row[]): readonly ProjectGlance[] {
   const ids = rows.map((row) => textOf(row, 'id'));
-  const stages = stagesByProject(store, ids);
+  const stages = stageGlancesByProject(store, ids);
   const trips = tripsByProject(store, ids);
   const seqs = JSON.stringify(rows.map((row) => numberOf(row, 'seq')));
   const swatches = swatchesOf(store, seqs);

@@ -1,6 +1,7 @@
 import { z } from 'zod';
+import type { StageGlance } from '#core/contract/projects';
 import type { ChecklistItemId, ProjectId, StageId } from '#core/domain/ids';
-import { type ChecklistItem, type Stage, stageKind, stageState } from '#core/domain/stage';
+import { type ChecklistItem, openGateItems, type Stage, stageKind, stageState } from '#core/domain/stage';
 import { allRows, type ReadableStore, type Row } from './handles';
 import { choiceOf, flagOf, groupRows, jsonOf, numberOf, numberOrNullOf, readBy, textOf } from './rows';
 
@@ -23,27 +24,42 @@ export function stagesAloneByProject(
   return new Map(projectIds.map((id) => [id, (byProject.get(id) ?? []).map(stageOf)]));
 }
 
-/** The stages of these projects in the order of their plans, each with its checklist. */
+/** The same, each with whether its gate is shut; of the checklists only the gate lines nobody has ticked are read. */
+export function stageGlancesByProject(
+  store: ReadableStore,
+  projectIds: readonly string[],
+): ReadonlyMap<string, readonly StageGlance[]> {
+  const stages = withChecklists(store, projectIds, 'AND is_gate = 1 AND is_ticked = 0');
+  const glanceOf = ({ checklist: _, ...glance }: Stage & StageGlance): StageGlance => glance;
+  return new Map([...stages].map(([projectId, those]) => [projectId, those.map(glanceOf)]));
+}
+
+/** The same, each with its whole checklist. */
 export function stagesByProject(
   store: ReadableStore,
   projectIds: readonly string[],
-): ReadonlyMap<string, readonly Stage[]> {
-  const items = groupRows(
-    allRows(
-      store,
-      `SELECT id, stage_id, text, is_gate, closed_by, is_ticked FROM checklist_item
-      WHERE stage_id IN (SELECT id FROM stage WHERE project_id IN (SELECT value FROM json_each(?)))
-      ORDER BY stage_id, position`,
-      JSON.stringify(projectIds),
-    ),
-    'stage_id',
-  );
-  const withChecklist = (stage: StageAlone): Stage => ({
-    ...stage,
-    checklist: (items.get(stage.id) ?? []).map(checklistItemOf),
-  });
+): ReadonlyMap<string, readonly (Stage & StageGlance)[]> {
+  return withChecklists(store, projectIds, '');
+}
+
+/** The stages with those lines of their checklists; `condition` is written here, never from input. */
+function withChecklists(
+  store: ReadableStore,
+  projectIds: readonly string[],
+  condition: string,
+): ReadonlyMap<string, readonly (Stage & StageGlance)[]> {
+  const sql = `SELECT id, stage_id, text, is_gate, closed_by, is_ticked FROM checklist_item
+    WHERE stage_id IN (SELECT id FROM stage WHERE project_id IN (SELECT value FROM json_each(?))) ${condition}
+    ORDER BY stage_id, position`;
+  const lines = groupRows(allRows(store, sql, JSON.stringify(projectIds)), 'stage_id');
   return new Map(
-    [...stagesAloneByProject(store, projectIds)].map(([id, stages]) => [id, stages.map(withChecklist)]),
+    [...stagesAloneByProject(store, projectIds)].map(([projectId, stages]) => [
+      projectId,
+      stages.map((stage) => {
+        const checklist = (lines.get(stage.id) ?? []).map(checklistItemOf);
+        return { ...stage, checklist, isGateShut: openGateItems({ checklist }, stages).length > 0 };
+      }),
+    ]),
   );
 }
 

@@ -1,5 +1,4 @@
-import type { ProjectGlance } from '#core/contract/projects';
-import { openGateItems, type Stage } from '#core/domain/stage';
+import type { ProjectGlance, StageGlance } from '#core/contract/projects';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { STAGE_STATE_WORDS } from '#renderer/text/stage-words';
 import { Button } from '#renderer/ui/button';
@@ -12,7 +11,7 @@ export function StartClockDialog({ onClose }: { readonly onClose: () => void }) 
   const glances = useRead('project:list', { archived: false }).value?.items ?? [];
   const starting = useWrite('clock:start');
   const choices = workableStages(glances);
-  const start = async (stage: Stage) => {
+  const start = async (stage: StageGlance) => {
     const started = await starting.write({ stageId: stage.id });
     if (started.ok) onClose();
   };
@@ -45,7 +44,7 @@ export function StartClockDialog({ onClose }: { readonly onClose: () => void }) 
 }
 
 interface Workable {
-  readonly stage: Stage;
+  readonly stage: StageGlance;
   readonly project: ProjectGlance['project'];
 }
 
@@ -53,10 +52,7 @@ function workableStages(glances: readonly ProjectGlance[]): readonly Workable[] 
   const all = glances.flatMap(({ project, stages }) => {
     const first = stages.find(({ state }) => state === 'planned');
     return stages
-      .filter(
-        (stage) =>
-          stage.state === 'in-hand' || (stage === first && openGateItems(stage, stages).length === 0),
-      )
+      .filter((stage) => stage.state === 'in-hand' || (stage === first && !stage.isGateShut))
       .map((stage) => ({ stage, project }));
   });
   return all.toSorted(

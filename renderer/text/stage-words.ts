@@ -1,4 +1,5 @@
-import { currentStage, openGateItems, type Stage, type StageKind, type StageState } from '#core/domain/stage';
+import type { StageGlance } from '#core/contract/projects';
+import { currentStage, type Stage, type StageKind, type StageState } from '#core/domain/stage';
 
 export const STAGE_KIND_WORDS: Readonly<Record<StageKind, string>> = {
   piecing: 'Piecing',
@@ -25,7 +26,7 @@ export type StageMove =
   | { readonly how: 'here'; readonly verb: string; readonly to: StageState }
   | { readonly how: 'on-its-page'; readonly verb: string };
 
-type MovableStage = Pick<Stage, 'kind' | 'state' | 'name' | 'checklist'>;
+type MovableStage = Pick<StageGlance, 'kind' | 'state' | 'name' | 'isGateShut'>;
 
 const START: Readonly<Record<StageKind, string>> = {
   piecing: 'Start piecing',
@@ -50,13 +51,10 @@ const FINISH: Readonly<Record<StageKind, string>> = {
 };
 
 /** The move that a stage waits for, as a verb on a button; null for one that is over. */
-export function stageMove(
-  stage: MovableStage,
-  stages: readonly Pick<Stage, 'kind' | 'state'>[],
-): StageMove | null {
+export function stageMove(stage: MovableStage): StageMove | null {
   switch (stage.state) {
     case 'planned':
-      return openGateItems(stage, stages).length > 0
+      return stage.isGateShut
         ? {
             how: 'on-its-page',
             verb: stage.kind === 'center-cut' ? 'Check before cutting' : 'Check before you start',

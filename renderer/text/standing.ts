@@ -1,5 +1,5 @@
-import type { ProjectGlance, Trip } from '#core/contract/projects';
-import { currentStage, type Stage } from '#core/domain/stage';
+import type { ProjectGlance, StageGlance, Trip } from '#core/contract/projects';
+import { currentStage } from '#core/domain/stage';
 import { type CalendarDate, daysBetween } from '#core/units/calendar-date';
 import { dateWords, farWords, lateWords } from './dates';
 import { progressCount, STAGE_STATE_WORDS } from './stage-words';
@@ -12,7 +12,7 @@ export type Situation = 'late' | 'in-hand' | 'next' | 'away' | 'held' | 'finishe
 
 export interface Standing {
   readonly situation: Situation;
-  readonly now: Stage | null;
+  readonly now: StageGlance | null;
   /** The journey the piece is on; null when it is at home. */
   readonly trip: Trip | null;
 }
@@ -54,7 +54,7 @@ export function standingLines(
 }
 
 /** The stage a piece stands at with its state: `Outer binding · in hand`; finished pieces say so. */
-export function nowWords(standing: Standing, stages: readonly Stage[]): string {
+export function nowWords(standing: Standing, stages: readonly StageGlance[]): string {
   const { now } = standing;
   if (now === null) return stages.length === 0 ? 'No stages yet' : progressCount(stages);
   const state = now.state === 'planned' ? 'next' : STAGE_STATE_WORDS[now.state];
@@ -73,7 +73,7 @@ export function pressingDay({ project }: Standable, { trip }: Standing): string 
   return days.toSorted()[0] ?? '9999-12-31';
 }
 
-function openTrip(trips: readonly Trip[], stage: Stage): Trip | null {
+function openTrip(trips: readonly Trip[], stage: StageGlance): Trip | null {
   return trips.findLast((trip) => trip.stageId === stage.id && trip.backOn === null) ?? null;
 }
 

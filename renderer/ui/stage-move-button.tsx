@@ -1,21 +1,21 @@
+import type { StageGlance } from '#core/contract/projects';
 import type { ProjectId, StageId } from '#core/domain/ids';
-import type { Stage, StageState } from '#core/domain/stage';
+import type { StageState } from '#core/domain/stage';
 import { stageMove } from '#renderer/text/stage-words';
 import { Button, ButtonLink, type ButtonLook } from './button';
 
 interface StageMoveButtonProps {
   readonly projectId: ProjectId;
-  readonly stage: Stage;
-  readonly stages: readonly Stage[];
+  readonly stage: StageGlance;
   readonly look: ButtonLook;
   readonly isBusy: boolean;
   readonly onMove: (stageId: StageId, to: StageState) => void;
 }
 
 /** The one action that moves a stage on: done here where one press is enough, on the stage's page where more must be said. */
-export function StageMoveButton({ projectId, stage, stages, look, isBusy, onMove }: StageMoveButtonProps) {
+export function StageMoveButton({ projectId, stage, look, isBusy, onMove }: StageMoveButtonProps) {
   const isSmall = look !== 'main';
-  const move = stageMove(stage, stages);
+  const move = stageMove(stage);
   if (move === null) return null;
   if (move.how === 'here' && stage.heldUpBy === '') {
     return (

@@ -40,16 +40,22 @@ export interface StageEvent {
   readonly at: number;
 }
 
+/** A stage as a list shows it: of its checklist only whether a gate line still forbids its start. */
+export interface StageGlance extends Omit<Stage, 'checklist'> {
+  readonly isGateShut: boolean;
+}
+
 /** A project as a list or the bench shows it. `swatches` are the colors of the fabrics it used, most used first. */
 export interface ProjectGlance {
   readonly project: Project;
-  readonly stages: readonly Stage[];
+  readonly stages: readonly StageGlance[];
   readonly trips: readonly Trip[];
   readonly swatches: readonly string[];
   readonly costMinor: number;
 }
 
 export interface ProjectSpread extends ProjectGlance {
+  readonly stages: readonly (StageGlance & Stage)[];
   readonly photos: readonly StagePhoto[];
   readonly history: readonly StageEvent[];
 }

@@ -37,9 +37,13 @@ export function calendarDate(text: string): CalendarDate {
 }
 
 /** Throws RangeError when the calendar has no such day. */
-export function calendarDateFromParts({ year, month, day }: CalendarDateParts): CalendarDate {
+export function calendarDateFromParts(parts: CalendarDateParts): CalendarDate {
+  return calendarDate(textOfParts(parts));
+}
+
+function textOfParts({ year, month, day }: CalendarDateParts): string {
   const digits = (value: number, count: number) => String(value).padStart(count, '0');
-  return calendarDate(`${digits(year, 4)}-${digits(month, 2)}-${digits(day, 2)}`);
+  return `${digits(year, 4)}-${digits(month, 2)}-${digits(day, 2)}`;
 }
 
 export function calendarDateParts(date: CalendarDate): CalendarDateParts {
@@ -69,7 +73,8 @@ export function compareDates(first: CalendarDate, second: CalendarDate): number 
 const DAYS_IN_4_YEARS = 4 * 365 + 1;
 const DAYS_IN_100_YEARS = 25 * DAYS_IN_4_YEARS - 1;
 const DAYS_IN_400_YEARS = 4 * DAYS_IN_100_YEARS + 1;
-const DAYS_IN_MONTH: readonly number[] = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+/** Of each month the days before it in a year that is no leap year; one more at the end. */
+const DAYS_BEFORE_MONTH: readonly number[] = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334, 365];
 
 /** Days since 0001-01-01, which is a Monday in this calendar. */
 function dayNumber(date: CalendarDate): number {
@@ -77,7 +82,10 @@ function dayNumber(date: CalendarDate): number {
   return daysBeforeYear(year) + daysBeforeMonth(year, month) + day - 1;
 }
 
-/** Peels off cycles of 400, 100, 4 and 1 years; the last century and the last year of a cycle are a day longer. */
+/**
+ * Peels off cycles of 400, 100, 4 and 1 years; the last century and the last year of a cycle are a day longer. Counting months as 31
+ * days falls short by one at most.
+ */
 function dateOfDayNumber(days: number): CalendarDate {
   const in400 = ((days % DAYS_IN_400_YEARS) + DAYS_IN_400_YEARS) % DAYS_IN_400_YEARS;
   const centuries = Math.min(3, Math.floor(in400 / DAYS_IN_100_YEARS));
@@ -88,8 +96,9 @@ function dateOfDayNumber(days: number): CalendarDate {
   const year = ((days - in400) / DAYS_IN_400_YEARS) * 400 + centuries * 100 + fours * 4 + years + 1;
   if (year < 1 || year > 9999) throw new RangeError(`Outside the calendar: day ${String(days)}`);
   const inYear = days - daysBeforeYear(year);
-  const month = DAYS_IN_MONTH.filter((_, index) => daysBeforeMonth(year, index + 1) <= inYear).length;
-  return calendarDateFromParts({ year, month, day: inYear - daysBeforeMonth(year, month) + 1 });
+  const atLeast = Math.floor(inYear / 31) + 1;
+  const month = daysBeforeMonth(year, atLeast + 1) <= inYear ? atLeast + 1 : atLeast;
+  return textOfParts({ year, month, day: inYear - daysBeforeMonth(year, month) + 1 }) as CalendarDate;
 }
 
 function daysBeforeYear(year: number): number {
@@ -98,8 +107,7 @@ function daysBeforeYear(year: number): number {
 }
 
 function daysBeforeMonth(year: number, month: number): number {
-  const days = DAYS_IN_MONTH.slice(0, month - 1).reduce((sum, count) => sum + count, 0);
-  return days + (month > 2 && isLeapYear(year) ? 1 : 0);
+  return (DAYS_BEFORE_MONTH[month - 1] ?? 0) + (month > 2 && isLeapYear(year) ? 1 : 0);
 }
 
 function isLeapYear(year: number): boolean {

@@ -1,6 +1,6 @@
-import type { ProjectGlance, Trip } from '#core/contract/projects';
+import type { ProjectGlance, StageGlance, Trip } from '#core/contract/projects';
 import { contactId, parcelId, projectId, stageId, tripId } from '#core/domain/ids';
-import type { Stage, StageState } from '#core/domain/stage';
+import type { StageState } from '#core/domain/stage';
 import { tripWith } from '#core/domain/trip';
 import { calendarDate } from '#core/units/calendar-date';
 import { lengthFromInches } from '#core/units/length';
@@ -35,7 +35,7 @@ export function glance({
 }: GlanceSketch): ProjectGlance {
   const project = projectId.parse(uuid());
   const current = states.findIndex((state) => state !== 'done' && state !== 'skipped');
-  const stages = states.map((state, position): Stage => ({
+  const stages = states.map((state, position): StageGlance => ({
     id: stageId.parse(uuid()),
     projectId: project,
     position,
@@ -49,7 +49,7 @@ export function glance({
     gatePassedWhy: '',
     startedAt: null,
     finishedAt: null,
-    checklist: [],
+    isGateShut: false,
     isBeside: false,
     calculators: null,
   }));

@@ -11,7 +11,7 @@ interface PieceActionProps {
 
 /** What moves a piece on; a finished one is put away. */
 export function PieceAction({ piece, look }: PieceActionProps) {
-  const { project, stages } = piece.glance;
+  const { project } = piece.glance;
   const { now } = piece.standing;
   const moving = useWrite('stage:move');
   const archiving = useWrite('project:archive');
@@ -29,7 +29,6 @@ export function PieceAction({ piece, look }: PieceActionProps) {
       <StageMoveButton
         projectId={project.id}
         stage={now}
-        stages={stages}
         look={look}
         isBusy={moving.isWriting}
         onMove={(stageId, to) => void moving.write({ stageId, to })}

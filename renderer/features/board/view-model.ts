@@ -1,5 +1,5 @@
-import type { ProjectGlance } from '#core/contract/projects';
-import { currentStage, type Stage, type StageKind, stageKind } from '#core/domain/stage';
+import type { ProjectGlance, StageGlance } from '#core/contract/projects';
+import { currentStage, type StageKind, stageKind } from '#core/domain/stage';
 import { STAGE_KIND_WORDS } from '#renderer/text/stage-words';
 
 export type ColumnName = StageKind | 'finished';
@@ -29,7 +29,7 @@ export function boardOf(glances: readonly ProjectGlance[]): readonly BoardColumn
 }
 
 /** Where a piece would stand: at one of its stages, or past the last one (null). */
-export type Place = { readonly stage: Stage } | { readonly stage: null };
+export type Place = { readonly stage: StageGlance } | { readonly stage: null };
 
 /** The places a piece can stand at, in order: its stages without those skipped, and then finished. */
 export function placesOf({ stages }: Pick<ProjectGlance, 'stages'>): readonly Place[] {

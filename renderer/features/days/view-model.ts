@@ -1,7 +1,7 @@
 import type { DayMoves, PlannedDates } from '#core/contract/dates';
-import type { ProjectGlance } from '#core/contract/projects';
+import type { ProjectGlance, StageGlance } from '#core/contract/projects';
 import type { ProjectId, StageId, TripId } from '#core/domain/ids';
-import type { Stage, StageState } from '#core/domain/stage';
+import type { StageState } from '#core/domain/stage';
 import { isBookedAhead } from '#core/domain/trip';
 import type { DaysAway } from '#core/learned/days-away';
 import type { ProjectDates, StepDates } from '#core/planner/date-plan';
@@ -97,7 +97,7 @@ function rowOf(
       backOn === null && stages.some(({ id, state }) => id === stageId && isLeft(state)),
   );
   const isBooked = stages.some(({ id, state }) => id === trip?.stageId && isBookedAhead(trip, state));
-  const isPromised = (stage: Stage) =>
+  const isPromised = (stage: StageGlance) =>
     stage.state === 'out' && trip?.stageId === stage.id && trip.promisedOn !== null;
   const supposedBack = moves.promises.find(({ tripId }) => tripId === trip?.id);
   return {
@@ -126,7 +126,7 @@ function rowOf(
 
 const isLeft = (state: StageState) => state !== 'done' && state !== 'skipped';
 
-function barOf(step: StepDates, place: number, stage: Stage): Omit<Bar, 'away'> | null {
+function barOf(step: StepDates, place: number, stage: StageGlance): Omit<Bar, 'away'> | null {
   if (step.startOn === null || step.endOn === null) return null;
   // Steps that take no time are no stretch; a trip ends on the morning of the day it is back.
   if (step.kind === 'wait' && step.startOn === step.endOn) return null;

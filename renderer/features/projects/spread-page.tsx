@@ -56,7 +56,6 @@ function Spread({ spread }: { readonly spread: ProjectSpread }) {
       <StageMoveButton
         projectId={project.id}
         stage={standing.now}
-        stages={stages}
         look="main"
         isBusy={moving.isWriting}
         onMove={(stageId, to) => void moving.write({ stageId, to })}

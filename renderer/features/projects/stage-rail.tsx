@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Link } from 'react-router';
+import type { ProjectSpread, StageGlance } from '#core/contract/projects';
 import type { Project } from '#core/domain/project';
 import { openGateItems, type Stage } from '#core/domain/stage';
 import { formatMinutes, minutesFromWhole } from '#core/units/minutes';
@@ -16,8 +17,8 @@ import styles from './spread.module.css';
 
 interface StageRailProps {
   readonly project: Project;
-  readonly stages: readonly Stage[];
-  readonly now: Stage | null;
+  readonly stages: ProjectSpread['stages'];
+  readonly now: StageGlance | null;
 }
 
 type Asking =

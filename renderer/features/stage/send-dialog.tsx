@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { ProjectGlance, ProjectSpread } from '#core/contract/projects';
 import type { StageId } from '#core/domain/ids';
-import { currentStage, openGateItems, type Stage } from '#core/domain/stage';
+import { currentStage, type Stage } from '#core/domain/stage';
 import { type PackingLine, STARTING_PACKING, type TripDetails, tripWith } from '#core/domain/trip';
 import { habitsOfProject } from '#core/domain/workshop';
 import { useRead, useWrite } from '#renderer/bridge/query';
@@ -74,7 +74,7 @@ function readyTops(glances: readonly ProjectGlance[], sent: Stage): readonly Rea
       now.kind === sent.kind &&
       now.projectId !== sent.projectId &&
       (now.state === 'in-hand' || now.state === 'planned') &&
-      openGateItems(now, stages).length === 0;
+      !now.isGateShut;
     return isReady ? [{ stageId: now.id, name: project.name }] : [];
   });
 }

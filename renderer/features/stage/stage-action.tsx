@@ -10,7 +10,7 @@ import { GateDialog } from './gate-dialog';
 import { SendDialog } from './send-dialog';
 
 interface StageActionProps {
-  readonly stage: Stage;
+  readonly stage: ProjectSpread['stages'][number];
   readonly spread: ProjectSpread;
 }
 
@@ -18,7 +18,7 @@ interface StageActionProps {
 export function StageAction({ stage, spread }: StageActionProps) {
   const [isAsking, setIsAsking] = useState(false);
   const moving = useWrite('stage:move');
-  const move = stageMove(stage, spread.stages);
+  const move = stageMove(stage);
   const close = () => setIsAsking(false);
   const moveTo = (to: StageState) => void moving.write({ stageId: stage.id, to });
   if (move === null) {

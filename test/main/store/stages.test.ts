@@ -14,7 +14,11 @@ function skirt() {
   const { projectId, stages } = addProject(workshop);
   const open = () => workshop.get('project:open', { projectId });
   const stage = (kind: string) => open().stages.find((one) => one.kind === kind)!;
-  return { workshop, projectId, stages, open, stage };
+  const isListedShut = (kind: string) =>
+    workshop
+      .get('project:list', { archived: false })
+      .items[0]?.stages.find((listed) => listed.kind === kind)?.isGateShut;
+  return { workshop, projectId, stages, open, stage, isListedShut };
 }
 
 describe('a stage that is moved', () => {
@@ -57,8 +61,10 @@ describe('the gate of the center cut', () => {
   });
 
   test('opens when the outside is bound and the rest is ticked, and the way back is always open', () => {
-    const { workshop, stage } = skirt();
+    const { workshop, stage, isListedShut } = skirt();
     const { id: stageId, checklist } = stage('center-cut');
+    expect(isListedShut('center-cut')).toBe(true);
+    expect(isListedShut('piecing')).toBe(false);
     for (const { id, closedBy } of checklist) {
       if (closedBy === null) workshop.get('checklist:tick', { checklistItemId: id, ticked: true });
     }
@@ -66,11 +72,13 @@ describe('the gate of the center cut', () => {
       code: 'gate-closed',
       open: ['Outside is bound'],
     });
+    expect(isListedShut('center-cut')).toBe(true);
     workshop.get('stage:move', {
       stageId: stage('outer-binding').id,
       to: 'done',
       passGateWhy: 'Bound long ago',
     });
+    expect(isListedShut('center-cut')).toBe(false);
     workshop.get('stage:move', { stageId, to: 'in-hand' });
     expect(stage('center-cut')).toMatchObject({ state: 'in-hand', gatePassedWhy: '' });
     workshop.get('stage:move', { stageId, to: 'skipped' });
