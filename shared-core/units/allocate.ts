@@ -16,8 +16,8 @@ export function allocate(total: number, weights: readonly number[]): readonly nu
     remainder: (size * weight) % sum,
   }));
   const left = Number(parts.reduce((so, part) => so - part.share, size));
-  const first = [...parts].sort(
-    (a, b) => Number(b.remainder > a.remainder) - Number(b.remainder < a.remainder) || a.index - b.index,
+  const first = parts.toSorted(
+    (a, b) => Number(b.remainder > a.remainder) - Number(b.remainder < a.remainder),
   );
   const lucky = new Set(first.slice(0, left).map((part) => part.index));
 

@@ -61,6 +61,12 @@ describe('a duration', () => {
     expect(parseMinutes(text)).toEqual({ ok: true, value: minutes });
   });
 
+  it('with a fraction but no unit is asked back in both units', () => {
+    expect(parseMinutes(' 1.5 ')).toMatchObject({ ok: false, error: { expected: ['1.5 h', '1.5 min'] } });
+    expect(parseMinutes('5 days')).not.toMatchObject({ error: { expected: ['5 days h', '5 days min'] } });
+    expect(parseMinutes(String(MAX_MINUTES))).toEqual({ ok: true, value: MAX_MINUTES });
+  });
+
   const refused: readonly [string, MinutesProblem['code']][] = [
     ['', 'empty'],
     ['  ', 'empty'],

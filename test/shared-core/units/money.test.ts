@@ -108,6 +108,14 @@ describe('typed money', () => {
     expect(parseMoney('1.2505', KWD)).toMatchObject({ ok: false, error: { code: 'too-fine' } });
   });
 
+  it('is refused with examples in the decimals of its currency', () => {
+    const expected = (currency: typeof USD) => parseMoney('much', currency);
+    expect(expected(JPY)).toMatchObject({ error: { expected: ['12', '12 JPY'] } });
+    expect(expected(USD)).toMatchObject({ error: { expected: ['12.50', '12 USD'] } });
+    expect(expected(KWD)).toMatchObject({ error: { expected: ['12.500', '12 KWD'] } });
+    expect(parseMoney('$5€', USD)).toMatchObject({ error: { code: 'not-an-amount' } });
+  });
+
   const refused: readonly [string, MoneyProblem['code']][] = [
     ['', 'empty'],
     [' \n', 'empty'],

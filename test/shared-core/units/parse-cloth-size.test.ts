@@ -4,6 +4,7 @@ import { lengthFromInches, lengthFromMillimetres } from '#core/units/length';
 import type { LengthProblemCode } from '#core/units/length-problem';
 import { formatLengthForEditing } from '#core/units/format-length';
 import { parseClothSize } from '#core/units/parse-cloth-size';
+import { MAX_TYPED_CHARACTERS } from '#core/units/typed-text';
 import { anyDisplay, anyLength } from '#test/helpers/arbitraries';
 
 const inches = (width: number, length: number) => ({
@@ -72,6 +73,23 @@ describe('a size of cloth', () => {
     for (const example of size.error.expected) {
       expect(parseClothSize(example, 'in', lengthFromInches(42))).toMatchObject({ ok: true });
     }
+  });
+
+  it('asks back in the readings a length alone may have, and else in whole sizes', () => {
+    const expected = (text: string) => {
+      const size = parseClothSize(text, 'in', lengthFromInches(42));
+      return size.ok ? [] : size.error.expected;
+    };
+    const [readings, sizes] = [expected('1,250'), expected('quarter')];
+    expect(sizes).toContain('FQ');
+    expect(readings.join()).toMatch(/1250.*1\.25|1\.25.*1250/);
+  });
+
+  it('reads a text of just the longest length there may be', () => {
+    expect(parseClothSize('1 x 2'.padEnd(MAX_TYPED_CHARACTERS), 'in')).toMatchObject({ ok: true });
+    expect(parseClothSize('1 x 2'.padEnd(MAX_TYPED_CHARACTERS + 1), 'in')).toMatchObject({
+      error: { code: 'too-long' },
+    });
   });
 
   it('reads back any two lengths written with their units', () => {
