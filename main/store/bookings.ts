@@ -1,6 +1,6 @@
 import type { Booking } from '#core/contract/stash';
 import type { BookingId, ClothPieceId, FabricId, LedgerEntryId, ProjectId, StageId } from '#core/domain/ids';
-import { clothKind, entryKind, type LedgerEntry } from '#core/domain/stash';
+import { clothKind, entryKind } from '#core/domain/stash';
 import { allRows, type ReadableStore, type Row } from './handles';
 import { choiceOf, dateOf, flagOf, groupRows, numberOf, numberOrNullOf, textOf, textOrNullOf } from './rows';
 
@@ -61,7 +61,10 @@ function toBooking(head: Row, rows: readonly Row[]): Booking {
     projectName: textOrNullOf(head, 'project_name'),
     stageId: textOrNullOf(head, 'stage_id') as StageId | null,
     stageName: textOrNullOf(head, 'stage_name'),
-    entries: rows.map((row) => toEntry(head, row)),
+    note: textOf(head, 'note'),
+    on: dateOf(head, 'on_date'),
+    recordedAt: numberOf(head, 'recorded_at'),
+    entries: rows.map(toEntry),
     usedArea: 0 - sum(used, (row) => numberOf(row, 'length_change') * numberOf(row, 'piece_width')),
     costMinor: sum(paid, value) - sum(left, value),
     isTakenBack: flagOf(head, 'is_taken_back'),
@@ -77,24 +80,15 @@ function isUse(row: Row): boolean {
   return ['cut', 'leftover', 'discarded'].includes(originalKind(row));
 }
 
-function toEntry(head: Row, row: Row): PiecedEntry {
-  const entry: LedgerEntry = {
+function toEntry(row: Row): PiecedEntry {
+  return {
     id: textOf(row, 'id') as LedgerEntryId,
-    bookingId: textOf(head, 'id') as BookingId,
     pieceId: textOf(row, 'piece_id') as ClothPieceId,
     kind: choiceOf(row, 'kind', entryKind.options),
     lengthChange: numberOf(row, 'length_change'),
     heldChange: numberOf(row, 'held_change'),
     costChange: numberOf(row, 'value_change'),
-    projectId: textOrNullOf(head, 'project_id') as ProjectId | null,
-    stageId: textOrNullOf(head, 'stage_id') as StageId | null,
     reverses: textOrNullOf(row, 'reverses_id') as LedgerEntryId | null,
-    note: textOf(head, 'note'),
-    on: dateOf(head, 'on_date'),
-    recordedAt: numberOf(head, 'recorded_at'),
-  };
-  return {
-    ...entry,
     pieceWidth: numberOf(row, 'piece_width'),
     pieceKind: choiceOf(row, 'piece_kind', clothKind.options),
     unitLength: numberOrNullOf(row, 'unit_length'),

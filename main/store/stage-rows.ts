@@ -29,9 +29,11 @@ export function stageGlancesByProject(
   store: ReadableStore,
   projectIds: readonly string[],
 ): ReadonlyMap<string, readonly StageGlance[]> {
-  const stages = withChecklists(store, projectIds, 'AND is_gate = 1 AND is_ticked = 0');
-  const glanceOf = ({ checklist: _, ...glance }: Stage & StageGlance): StageGlance => glance;
-  return new Map([...stages].map(([projectId, those]) => [projectId, those.map(glanceOf)]));
+  const lines = readChecklists(store, projectIds, 'AND is_gate = 1 AND is_ticked = 0');
+  return mapStages(store, projectIds, (stage, stages) => ({
+    ...stage,
+    isGateShut: isGateShut(lines.get(stage.id) ?? [], stages),
+  }));
 }
 
 /** The same, each with its whole checklist. */
@@ -39,28 +41,39 @@ export function stagesByProject(
   store: ReadableStore,
   projectIds: readonly string[],
 ): ReadonlyMap<string, readonly (Stage & StageGlance)[]> {
-  return withChecklists(store, projectIds, '');
+  const lines = readChecklists(store, projectIds, '');
+  return mapStages(store, projectIds, (stage, stages) => {
+    const checklist = lines.get(stage.id) ?? [];
+    return { ...stage, checklist, isGateShut: isGateShut(checklist, stages) };
+  });
 }
 
-/** The stages with those lines of their checklists; `condition` is written here, never from input. */
-function withChecklists(
+function isGateShut(checklist: readonly ChecklistItem[], stages: readonly StageAlone[]): boolean {
+  return openGateItems({ checklist }, stages).length > 0;
+}
+
+function mapStages<Told>(
+  store: ReadableStore,
+  projectIds: readonly string[],
+  tell: (stage: StageAlone, stages: readonly StageAlone[]) => Told,
+): ReadonlyMap<string, readonly Told[]> {
+  const alone = stagesAloneByProject(store, projectIds);
+  return new Map(
+    [...alone].map(([projectId, stages]) => [projectId, stages.map((stage) => tell(stage, stages))]),
+  );
+}
+
+/** The lines by their stage; `condition` is written here, never from input. */
+function readChecklists(
   store: ReadableStore,
   projectIds: readonly string[],
   condition: string,
-): ReadonlyMap<string, readonly (Stage & StageGlance)[]> {
+): ReadonlyMap<string, readonly ChecklistItem[]> {
   const sql = `SELECT id, stage_id, text, is_gate, closed_by, is_ticked FROM checklist_item
     WHERE stage_id IN (SELECT id FROM stage WHERE project_id IN (SELECT value FROM json_each(?))) ${condition}
     ORDER BY stage_id, position`;
-  const lines = groupRows(allRows(store, sql, JSON.stringify(projectIds)), 'stage_id');
-  return new Map(
-    [...stagesAloneByProject(store, projectIds)].map(([projectId, stages]) => [
-      projectId,
-      stages.map((stage) => {
-        const checklist = (lines.get(stage.id) ?? []).map(checklistItemOf);
-        return { ...stage, checklist, isGateShut: openGateItems({ checklist }, stages).length > 0 };
-      }),
-    ]),
-  );
+  const byStage = groupRows(allRows(store, sql, JSON.stringify(projectIds)), 'stage_id');
+  return new Map([...byStage].map(([id, rows]) => [String(id), rows.map(checklistItemOf)]));
 }
 
 function stageOf(row: Row): StageAlone {

@@ -7,6 +7,7 @@ import { clothKind, clothLength, clothWidth, fabricDetails, printRuns } from '#c
 import type { ClothKind, ClothPiece, ClothPrice, Fabric, LedgerEntry } from '#core/domain/stash';
 import { stashFilter, stashGroup, stashGrouping, stashOrder } from '#core/domain/stash-filter';
 import { pieceCode } from '#core/stash/piece-code';
+import type { CalendarDate } from '#core/units/calendar-date';
 import { type Page, pageRequest, reads, writes } from './channel';
 import type { Changed } from './projects';
 
@@ -42,6 +43,10 @@ export interface Booking {
   readonly projectName: string | null;
   readonly stageId: StageId | null;
   readonly stageName: string | null;
+  readonly note: string;
+  /** The day it happened, and when it was written down. */
+  readonly on: CalendarDate;
+  readonly recordedAt: number;
   readonly entries: readonly (LedgerEntry & {
     readonly pieceWidth: number;
     readonly pieceKind: ClothKind;

@@ -1,16 +1,12 @@
 import { z } from 'zod';
-import type { CalendarDate } from '#core/units/calendar-date';
 import { type Length, lengthFromUnits } from '#core/units/length';
 import { lengthField } from './fields';
 import { placePath } from './place';
 import type {
-  BookingId,
   ClothPieceId,
   FabricId,
   LedgerEntryId,
   PhotoId,
-  ProjectId,
-  StageId,
   StashKindId,
 } from './ids';
 
@@ -116,23 +112,18 @@ export type EntryKind = z.infer<typeof entryKind>;
 
 /**
  * One line of the ledger, never edited. What is there, what is spoken for and what it cost are always sums of these.
- * Entries booked in one step (a cut and its leftovers) share a `bookingId` and are taken back together.
+ * Entries booked in one step (a cut and its leftovers) share a booking and are taken back together.
  */
 export interface LedgerEntry {
   readonly id: LedgerEntryId;
-  readonly bookingId: BookingId;
   readonly pieceId: ClothPieceId;
   readonly kind: EntryKind;
   /** Length of cloth, across the piece's whole width, that came to the piece (or left it, negative), in 1/320 mm. */
   readonly lengthChange: number;
-  /** Length that became spoken for (or free again, negative) for `projectId`, in 1/320 mm. */
+  /** Length that became spoken for (or free again, negative) for the booking's project, in 1/320 mm. */
   readonly heldChange: number;
   /** Value that came to the piece (or left it, negative) in minor units; a project's cost is what left for it. */
   readonly costChange: number;
-  readonly projectId: ProjectId | null;
-  readonly stageId: StageId | null;
+  /** What this takes back. */
   readonly reverses: LedgerEntryId | null;
-  readonly note: string;
-  readonly on: CalendarDate;
-  readonly recordedAt: number;
 }

@@ -46,8 +46,10 @@ export function stageEstimate(stage: EstimatedStage, grounds: EstimateGrounds): 
 
 /** Of two answers that count the same the larger one: the smaller is part of it. */
 function partsOf(kind: StageKind, { work, measurements, rates }: EstimateGrounds): readonly EstimatePart[] {
+  const measures = measuresOf(kind);
+  if (measures.length === 0) return [];
   const all = kind === 'hand-finish' && work.length === 0 ? handWork(measurements) : work;
-  return measuresOf(kind).flatMap((what): readonly EstimatePart[] => {
+  return measures.flatMap((what): readonly EstimatePart[] => {
     const amount = Math.max(0, ...all.filter((one) => one.what === what).map((one) => one.amount));
     if (amount === 0) return [];
     const isHand = what === 'hand' && rateInUse(rates, what) !== null;

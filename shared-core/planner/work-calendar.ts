@@ -38,7 +38,7 @@ export function makeWorkCalendar(today: CalendarDate, hands: Hands): WorkCalenda
     const day = before.length - 1;
     before.push(before[day]! + minutesOn(day));
   };
-  const dates: CalendarDate[] = [];
+  const dates = new Map<number, CalendarDate>();
   const average = Math.max(1, Math.floor(hands.weekMinutes.reduce((sum, one) => sum + one, 0) / 7));
   const minutesBefore = (day: number): number => {
     if (day < 0) return day * average;
@@ -52,7 +52,11 @@ export function makeWorkCalendar(today: CalendarDate, hands: Hands): WorkCalenda
   };
   return {
     dayOf: (date) => daysBetween(today, date),
-    dateOf: (day) => (day < 0 ? addDays(today, day) : (dates[day] ??= addDays(today, day))),
+    dateOf: (day) => {
+      const date = dates.get(day) ?? addDays(today, day);
+      dates.set(day, date);
+      return date;
+    },
     minutesBefore,
     dayWhenDone,
     dayWhenBegun: (minute) => dayWhenDone(minute + 1),

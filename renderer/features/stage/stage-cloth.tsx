@@ -85,7 +85,7 @@ function cutWords(booking: Booking, { length, currency, locale }: Display): stri
   const cut = booking.entries.find((entry) => entry.kind === 'cut');
   const leftovers = booking.entries.filter((entry) => entry.kind === 'leftover').length;
   const cutLength = cut === undefined ? '' : formatLength(lengthFromUnits(-cut.lengthChange), length);
-  const day = cut === undefined ? '' : ` cut on ${dateWords(cut.on, locale, today())}`;
+  const day = cut === undefined ? '' : ` cut on ${dateWords(booking.on, locale, today())}`;
   const kept =
     leftovers === 0 ? '' : `, ${String(leftovers)} ${leftovers === 1 ? 'leftover' : 'leftovers'} kept`;
   const cost = formatMoney(moneyFromMinor(booking.costMinor, currency), locale);

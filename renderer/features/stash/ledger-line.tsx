@@ -26,22 +26,18 @@ export function LedgerLine({ booking, ledger }: LedgerLineProps) {
   const { length, currency, locale } = useDisplay();
   const takingBack = useWrite('ledger:take-back');
   const { before, after, isTakingBack } = bookingWords(booking, ledger, length);
-  const [entry] = booking.entries;
-  const note = entry?.note ?? '';
   const canBeTakenBack = !booking.isTakenBack && !isTakingBack;
   return (
     <li className={styles['booking']}>
       <div className={classes(styles['bookingLine'], booking.isTakenBack && styles['takenBack'])}>
-        <span className={shared['quiet']}>
-          {entry === undefined ? '' : dateWords(entry.on, locale, today())}
-        </span>
+        <span className={shared['quiet']}>{dateWords(booking.on, locale, today())}</span>
         <div className={styles['bookingWords']}>
           <p>
             <Typeset text={before} />
             <ForWhom booking={booking} />
             <Typeset text={after === '' ? '' : `; ${after}`} />
           </p>
-          {note !== '' && <p className={styles['note']}>{note}</p>}
+          {booking.note !== '' && <p className={styles['note']}>{booking.note}</p>}
         </div>
         <span className={styles['cost']}>
           {booking.costMinor === 0 ? '' : formatMoney(moneyFromMinor(booking.costMinor, currency), locale)}
