@@ -19,6 +19,8 @@ export default defineConfig({
         test: {
           name: 'node',
           environment: 'node',
+          // What one file loads the next uses again: loading took longer than testing.
+          isolate: false,
           include: ['test/**/*.test.ts'],
           exclude: ['test/renderer/**'],
           setupFiles: propertyTimes === undefined ? [] : ['test/helpers/more-runs.ts'],

@@ -54,8 +54,32 @@ export interface TestWorkshop {
   readonly fail: <Name extends StoreChannelName>(name: Name, input: ChannelInput<Name>) => Problem;
 }
 
-/** Opens a workshop on a real file, a new one unless told. */
-export function openWorkshop(file = path.join(temporaryFolder(), 'workshop.sqlite')): TestWorkshop {
+/** A file as the store makes it for a new workshop; made once, as that takes longer than most tests. */
+let blankFile: Uint8Array | undefined;
+
+function makeBlankFile(): Uint8Array {
+  const file = pathOfNewWorkshop();
+  const opened = openContext({ file, programVersion: '0.0.0', isDemo: false }, countingSurroundings());
+  if (!opened.ok) throw new Error(JSON.stringify(opened.error));
+  closeStore(opened.value.store);
+  return fs.readFileSync(file);
+}
+
+/** Lays a file of a new workshop down and gives its path. */
+function blankWorkshop(): string {
+  blankFile ??= makeBlankFile();
+  const file = pathOfNewWorkshop();
+  fs.writeFileSync(file, blankFile);
+  return file;
+}
+
+/** Where there is no file yet: a test of what opening for the first time does opens this. */
+export function pathOfNewWorkshop(): string {
+  return path.join(temporaryFolder(), 'workshop.sqlite');
+}
+
+/** Opens a workshop on a real file, one laid down blank unless told. */
+export function openWorkshop(file = blankWorkshop()): TestWorkshop {
   const opened = openContext({ file, programVersion: '0.0.0', isDemo: false }, countingSurroundings());
   if (!opened.ok) throw new Error(JSON.stringify(opened.error));
   const context = opened.value;

@@ -5,10 +5,10 @@ import { describe, expect, test } from 'vitest';
 import { backupName } from '#main/files/backup-names';
 import { APPLICATION_ID } from '#main/store/workshop-file';
 import { dumpOf } from '#test/helpers/dump';
-import { addCloth, addProject, openWorkshop } from '#test/helpers/workshop';
+import { addCloth, addProject, openWorkshop, pathOfNewWorkshop } from '#test/helpers/workshop';
 
 function workshopWithBackup() {
-  const workshop = openWorkshop();
+  const workshop = openWorkshop(pathOfNewWorkshop());
   addProject(workshop);
   addCloth(workshop);
   return { workshop, backup: workshop.get('backup:make', {}), then: dumpOf(workshop) };

@@ -8,12 +8,18 @@ import { schemaSnapshot } from '#main/store/schema-snapshot';
 import { KNOWN_VERSION } from '#main/store/migrations/migrations';
 import { closeStore, openStore } from '#main/store/open-store';
 import { APPLICATION_ID } from '#main/store/workshop-file';
-import { addProject, countingSurroundings, openWorkshop, temporaryFolder } from '#test/helpers/workshop';
+import {
+  addProject,
+  countingSurroundings,
+  openWorkshop,
+  pathOfNewWorkshop,
+  temporaryFolder,
+} from '#test/helpers/workshop';
 
 const surroundings = countingSurroundings();
 
 function workshopWithOneProject(): string {
-  const workshop = openWorkshop();
+  const workshop = openWorkshop(pathOfNewWorkshop());
   addProject(workshop);
   closeStore(workshop.context.store);
   return workshop.file;
