@@ -15,23 +15,34 @@ export interface FabricToAdd {
   readonly seq: number | null;
 }
 
+/** So many fabrics are added at a time: what is made up for them is small enough to be cleared away at once. */
+const FABRICS_AT_ONCE = 1_000;
+
 /** Adds fabrics with their pieces, each piece as bought on its day. */
 export function addRows(store: WritableStore, fabrics: readonly FabricToAdd[]): void {
   addMany(store, () => {
-    const added = addFabrics(
-      store,
-      fabrics.filter(({ seq }) => seq === null).map(({ details }) => details),
-    ).values();
-    const numbered = fabrics.map(({ seq, pieces }) => ({
-      fabricSeq: seq ?? added.next().value?.seq ?? 0,
-      pieces,
-    }));
-    addPieces(
-      store,
-      numbered.flatMap(({ fabricSeq, pieces }) => pieces.map((piece) => ({ fabricSeq, piece }))),
-    );
-    return numbered.map(({ fabricSeq }) => fabricSeq);
+    const seqs: number[] = [];
+    for (let first = 0; first < fabrics.length; first += FABRICS_AT_ONCE) {
+      seqs.push(...addSome(store, fabrics.slice(first, first + FABRICS_AT_ONCE)));
+    }
+    return seqs;
   });
+}
+
+function addSome(store: WritableStore, fabrics: readonly FabricToAdd[]): readonly number[] {
+  const added = addFabrics(
+    store,
+    fabrics.filter(({ seq }) => seq === null).map(({ details }) => details),
+  ).values();
+  const numbered = fabrics.map(({ seq, pieces }) => ({
+    fabricSeq: seq ?? added.next().value?.seq ?? 0,
+    pieces,
+  }));
+  addPieces(
+    store,
+    numbered.flatMap(({ fabricSeq, pieces }) => pieces.map((piece) => ({ fabricSeq, piece }))),
+  );
+  return numbered.map(({ fabricSeq }) => fabricSeq);
 }
 
 function addPieces(

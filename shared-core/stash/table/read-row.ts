@@ -47,9 +47,7 @@ export function readStashRow(
     const text = cells.get(says) ?? '';
     // Notes are kept to the last space; anything else that is blank says nothing.
     if ((says === 'notes' ? text : text.trim()) === '') return fallback;
-    const known = `${says} ${says === 'size' ? (cells.get('fabric-width') ?? '') : ''} ${text}`;
-    const result = (habits.memory.get(known) as ReturnType<typeof read> | undefined) ?? read(text);
-    if (habits.memory.size < MOST_KEPT) habits.memory.set(known, result);
+    const result = remembered(cells, says, text, habits, read);
     if (result.ok) return result.value;
     problems.push({ says, problem: result.error });
     return fallback;
@@ -66,6 +64,25 @@ export function readStashRow(
     ok: true,
     row: { details, piece, fabricKey: JSON.stringify([number, ...Object.values(details)]) },
   };
+}
+
+/** What a name or a note says is seldom said again, and soon read. */
+const SELDOM_AGAIN: readonly StashColumn[] = ['name', 'notes'];
+
+function remembered<Value>(
+  cells: ReadonlyMap<StashColumn, string>,
+  says: StashColumn,
+  text: string,
+  { memory }: TableHabits,
+  read: (text: string) => Result<Value, CellProblem>,
+): Result<Value, CellProblem> {
+  if (SELDOM_AGAIN.includes(says)) return read(text);
+  const known = `${says} ${says === 'size' ? (cells.get('fabric-width') ?? '') : ''} ${text}`;
+  const before = memory.get(known) as Result<Value, CellProblem> | undefined;
+  if (before !== undefined) return before;
+  const result = read(text);
+  if (memory.size < MOST_KEPT) memory.set(known, result);
+  return result;
 }
 
 function readDetails(cell: CellReader, { bareUnit, fabricWidth }: TableHabits): FabricDetails {
