@@ -33,6 +33,12 @@ export function* textOfFile(file: string, encoding: TableEncoding): Generator<st
   }
 }
 
+/** Differs once a file was written anew; null where there is none. */
+export function fileState(file: string): string | null {
+  const found = fs.statSync(file, { throwIfNoEntry: false });
+  return found === undefined ? null : `${String(found.size)} ${String(found.mtimeMs)}`;
+}
+
 function openFile(file: string): number {
   try {
     if (!fs.statSync(file).isFile()) throw new Error('Not a file');

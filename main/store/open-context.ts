@@ -18,6 +18,6 @@ export function openContext(
     backUp: (database, why) => makeBackup(database, folders.backups, why, surroundings.now()),
   });
   return opened.ok
-    ? success({ store: opened.value, folders, programVersion, isDemo, tables: new Map() })
+    ? success({ store: opened.value, folders, programVersion, isDemo, tables: new Map(), lastTable: null })
     : opened;
 }

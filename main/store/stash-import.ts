@@ -2,8 +2,7 @@ import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import type { PieceToAdd, StashRow, TableReading } from '#core/domain/stash-table';
 import { failure, type Result, success } from '#core/result';
-import type { TableHabits } from '#core/stash/table/read-row';
-import { TableRefused } from '../files/table-text';
+import { fileState, TableRefused } from '../files/table-text';
 import { recordChange } from './changes';
 import { addRows, type FabricToAdd } from './stash-import-rows';
 import { knownStash } from './stash-known';
@@ -52,6 +51,7 @@ export function bringTableIn(
   const { fabrics } = whatToAdd(context, read.value, table.repeats);
   const counts = countsOf(fabrics);
   const words = `Brought in ${String(counts.pieces)} ${counts.pieces === 1 ? 'piece' : 'pieces'} of cloth from a table`;
+  context.lastTable = null;
   return recordChange(context.store, words, (writable) => {
     addRows(writable, fabrics);
     return success(counts);
@@ -59,20 +59,26 @@ export function bringTableIn(
 }
 
 function readWhole(
-  { store, tables }: StoreContext,
+  context: StoreContext,
   table: ChannelInput<'table:read'>['table'],
 ): Result<ReadTable, Problem> {
+  const { store, tables } = context;
   const { currency, habits } = readWorkshop(store);
-  const asked: TableHabits = {
+  const asked = {
     currency,
     bareUnit: habits.unitSystem === 'inch' ? 'in' : 'cm',
     fabricWidth: habits.fabricWidth,
     today: store.surroundings.today(),
-    memory: new Map(),
-  };
+  } as const;
   const file = table.source.kind === 'file' ? (tables.get(table.source.token) ?? null) : null;
+  // What is done with repeats does not change what a table says.
+  const from = JSON.stringify([{ ...table, repeats: null }, file, file && fileState(file), asked]);
+  if (context.lastTable?.from === from) return success(context.lastTable.read);
+  context.lastTable = null;
   try {
-    return success(readTable(table, file, asked));
+    const read = readTable(table, file, { ...asked, memory: new Map() });
+    context.lastTable = { from, read };
+    return success(read);
   } catch (error) {
     if (!(error instanceof TableRefused)) throw error;
     return failure<Problem>({ code: 'table-refused', refusal: error.refusal });

@@ -1,5 +1,6 @@
 import type { WorkshopFolders } from '../files/workshop-folders';
 import type { ReadableStore } from './handles';
+import type { ReadTable } from './stash-table';
 
 /** What the store's thread works with. Restoring a backup puts another store in the place of the open one. */
 export interface StoreContext {
@@ -9,4 +10,6 @@ export interface StoreContext {
   readonly isDemo: boolean;
   /** Where the files lie that the maker chose to bring in, by the token the page knows them by. */
   readonly tables: Map<string, string>;
+  /** The table read last, by what it was read from: what was looked at is not read once more to be brought in. */
+  lastTable: { readonly from: string; readonly read: ReadTable } | null;
 }

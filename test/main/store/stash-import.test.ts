@@ -2,6 +2,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { CellFault } from '#core/domain/stash-table';
+import { lengthFromMillimetres } from '#core/units/length';
 import { chosenFile, exported, offered, pasted } from '#test/helpers/stash-tables';
 import { addCloth, inches, openWorkshop, temporaryFolder, type TestWorkshop } from '#test/helpers/workshop';
 
@@ -10,6 +11,30 @@ const TABLE = 'Name\tColor\tSize\tPaid\nKettle blue\tdeep blue\t1 1/4 yd\t12.50\
 const fabrics = ({ get }: TestWorkshop) => get('fabric:list', { search: '' }).items;
 const places = (faults: readonly CellFault[]) =>
   faults.map(({ line, column, problem }) => [line, column, problem.kind]);
+
+describe('a file that was looked at', () => {
+  test('and written anew since then comes in as it is now', () => {
+    const workshop = openWorkshop();
+    const file = path.join(temporaryFolder(), 'stash.csv');
+    fs.writeFileSync(file, 'Name,Size\nMoss,1 yd\n');
+    const table = offered(workshop, file);
+    expect(workshop.get('table:read', table).lines).toBe(1);
+    fs.writeFileSync(file, 'Name,Size\nFern,1 yd\nHeath,2 yd\n');
+    workshop.get('table:bring-in', table);
+    expect(fabrics(workshop).map(({ fabric }) => fabric.name)).toEqual(['Fern', 'Heath']);
+  });
+
+  test('comes in by the habits of now, though it was looked at by others', () => {
+    const workshop = openWorkshop();
+    const table = chosenFile(workshop, 'Name,Size\nMoss,10 x 12\n');
+    expect(workshop.get('table:read', table).preview[0]?.piece?.length).toBe(inches(12));
+    const { workshop: before } = workshop.get('workshop:opening', {});
+    const habits = { ...before.habits, unitSystem: 'metric' as const };
+    workshop.get('workshop:change', { workshop: { ...before, habits } });
+    workshop.get('table:bring-in', table);
+    expect(fabrics(workshop)[0]?.pieces[0]?.there).toBe(lengthFromMillimetres(120));
+  });
+});
 
 describe('a pasted table', () => {
   test('is shown as it would be brought in, and nothing is until it is told to', () => {
