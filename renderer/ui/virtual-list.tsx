@@ -1,5 +1,5 @@
 import { useVirtualizer } from '@tanstack/react-virtual';
-import type { ReactNode } from 'react';
+import { type ReactNode, useCallback } from 'react';
 import styles from './virtual-list.module.css';
 
 interface VirtualListProps<Item> {
@@ -13,6 +13,14 @@ interface VirtualListProps<Item> {
 
 /** A long list of which only what is in sight is drawn; it scrolls with the page's own scrolling part. */
 export function VirtualList<Item>({ label, items, keyOf, estimate, children }: VirtualListProps<Item>) {
+  // The same function from one scrolled step to the next, or all rows would be laid out anew at each.
+  const getItemKey = useCallback(
+    (index: number) => {
+      const item = items[index];
+      return item === undefined ? index : keyOf(item);
+    },
+    [items, keyOf],
+  );
   // No compiler memoizes here, which is all the rule warns of.
   // eslint-disable-next-line react-hooks/incompatible-library
   const virtualizer = useVirtualizer({
@@ -20,10 +28,7 @@ export function VirtualList<Item>({ label, items, keyOf, estimate, children }: V
     getScrollElement: pageScroller,
     estimateSize: () => estimate,
     overscan: 8,
-    getItemKey: (index) => {
-      const item = items[index];
-      return item === undefined ? index : keyOf(item);
-    },
+    getItemKey,
   });
   return (
     <ul aria-label={label} className={styles['list']} style={{ height: virtualizer.getTotalSize() }}>
