@@ -16,10 +16,12 @@ interface StageActionProps {
 
 /** The one action of a stage's page: what moves it on, asking first for what that takes. */
 export function StageAction({ stage, spread }: StageActionProps) {
-  const [isAsking, setIsAsking] = useState(false);
+  // What was asked in one state is not asked in the next, which may be read before the dialog has closed.
+  const [askedIn, setAskedIn] = useState<StageState | null>(null);
   const moving = useWrite('stage:move');
   const move = stageMove(stage);
-  const close = () => setIsAsking(false);
+  const close = () => setAskedIn(null);
+  const asks = (state: StageState) => askedIn === state && stage.state === state;
   const moveTo = (to: StageState) => void moving.write({ stageId: stage.id, to });
   if (move === null) {
     return (
@@ -38,15 +40,15 @@ export function StageAction({ stage, spread }: StageActionProps) {
       <Button
         look="main"
         disabled={moving.isWriting}
-        onClick={() => (move.how === 'here' ? moveTo(move.to) : setIsAsking(true))}
+        onClick={() => (move.how === 'here' ? moveTo(move.to) : setAskedIn(stage.state))}
       >
         {move.verb}
       </Button>
-      {isAsking && stage.state === 'planned' && (
+      {asks('planned') && (
         <GateDialog stage={stage} open={openGateItems(stage, spread.stages)} onClose={close} />
       )}
-      {isAsking && stage.state === 'in-hand' && <SendDialog stage={stage} spread={spread} onClose={close} />}
-      {isAsking && stage.state === 'out' && <BackDialog stage={stage} trips={spread.trips} onClose={close} />}
+      {asks('in-hand') && <SendDialog stage={stage} spread={spread} onClose={close} />}
+      {asks('out') && <BackDialog stage={stage} trips={spread.trips} onClose={close} />}
     </>
   );
 }
