@@ -7,6 +7,14 @@ import { closeDialog, openAt, type Stop } from './stops';
 export const stashStops: readonly Stop[] = [
   { name: 'stash-insight', go: openAt('/stash/insight', /Insight/) },
   { name: 'stash-bring-in', go: openAt('/stash/bring-in', /./) },
+  {
+    name: 'stash-bring-in-faults',
+    go: async (page) => {
+      await openAt('/stash/bring-in', /./)(page);
+      await page.getByLabel('Paste a table').fill(TABLE_WITH_FAULTS);
+      await page.getByRole('columnheader').first().waitFor();
+    },
+  },
   { name: 'stash-take-out', go: openAt('/stash/take-out', /./) },
   { name: 'stash-kinds', go: openAt('/stash/kinds', /Kinds/) },
   { name: 'stash-places', go: openAt('/stash/places', /Places/) },
@@ -99,3 +107,11 @@ async function saveSearch(page: Page, words: string, name: string): Promise<void
   await page.keyboard.press('Enter');
   await page.getByRole('button', { name, exact: true }).waitFor();
 }
+
+const TABLE_WITH_FAULTS = [
+  'Name\tColors\tSize\tPaid\tBought on\tRemarks',
+  'Harbour rope\tnavy, cream\t1 1/4 yd\t12.50\t2026-10-03\tfrom the market',
+  'Plum jam\tplum\tFQ\t3\t2026-10-03\t',
+  'Oat straw\tcream\tabout a yard\t-4\t2026-13-40\t',
+  'Kettle blue\tblue\t45 x 55 cm\t4.20\t2026-11-02\tthe last of the bolt, a little faded on the fold',
+].join('\n');
