@@ -1,6 +1,6 @@
 import { Suspense, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { NavLink, Outlet, useLocation } from 'react-router';
-import { useFindByCode } from '#renderer/features/stash/find-by-code';
+import { useFindByCode } from '#renderer/features/stash/search/find-by-code';
 import { Button } from '#renderer/ui/button';
 import { PageFrameContext } from '#renderer/ui/page';
 import { ChangesDialog } from './changes-dialog';

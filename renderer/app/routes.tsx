@@ -45,25 +45,25 @@ const StashPage = lazy(async () => ({
   default: (await import('#renderer/features/stash/stash-page')).StashPage,
 }));
 const BringInPage = lazy(async () => ({
-  default: (await import('#renderer/features/stash/bring-in-page')).BringInPage,
+  default: (await import('#renderer/features/stash/table/bring-in-page')).BringInPage,
 }));
 const TakeOutPage = lazy(async () => ({
-  default: (await import('#renderer/features/stash/take-out-page')).TakeOutPage,
+  default: (await import('#renderer/features/stash/table/take-out-page')).TakeOutPage,
 }));
 const PlacesPage = lazy(async () => ({
-  default: (await import('#renderer/features/stash/places-page')).PlacesPage,
+  default: (await import('#renderer/features/stash/places/places-page')).PlacesPage,
 }));
 const KindsPage = lazy(async () => ({
-  default: (await import('#renderer/features/stash/kinds-page')).KindsPage,
+  default: (await import('#renderer/features/stash/kinds/kinds-page')).KindsPage,
 }));
 const InsightPage = lazy(async () => ({
-  default: (await import('#renderer/features/stash/insight-page')).InsightPage,
+  default: (await import('#renderer/features/stash/insight/insight-page')).InsightPage,
 }));
 const ShoppingPage = lazy(async () => ({
-  default: (await import('#renderer/features/stash/shopping-page')).ShoppingPage,
+  default: (await import('#renderer/features/stash/shopping/shopping-page')).ShoppingPage,
 }));
 const FabricPage = lazy(async () => ({
-  default: (await import('#renderer/features/stash/fabric-page')).FabricPage,
+  default: (await import('#renderer/features/stash/fabric/fabric-page')).FabricPage,
 }));
 const CuttingPage = lazy(async () => ({
   default: (await import('#renderer/features/cutting/cutting-page')).CuttingPage,

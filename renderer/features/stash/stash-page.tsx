@@ -10,15 +10,15 @@ import { EmptyState } from '#renderer/ui/empty-state';
 import { Page } from '#renderer/ui/page';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { TextField } from '#renderer/ui/text-field';
-import { AddFabricDialog } from './add-fabric-dialog';
-import { LINES_AT_ONCE, listed } from './fabric-row';
-import { useFindByCode } from './find-by-code';
-import { FoundByCode } from './found-by-code';
-import { FoundFabrics } from './found-fabrics';
+import { AddFabricDialog } from '#renderer/features/stash/fabric/add-fabric-dialog';
+import { LINES_AT_ONCE, listed } from '#renderer/features/stash/search/fabric-row';
+import { useFindByCode } from '#renderer/features/stash/search/find-by-code';
+import { FoundByCode } from '#renderer/features/stash/search/found-by-code';
+import { FoundFabrics } from '#renderer/features/stash/search/found-fabrics';
 import { LabelsDialog } from './labels-dialog';
-import { SavedSearches } from './saved-searches';
-import { StashFilters } from './stash-filters';
-import { isFiltered, paramsOfQuery, queryOfParams } from './stash-query';
+import { SavedSearches } from '#renderer/features/stash/search/saved-searches';
+import { StashFilters } from '#renderer/features/stash/search/stash-filters';
+import { isFiltered, paramsOfQuery, queryOfParams } from '#renderer/features/stash/search/stash-query';
 import styles from './stash.module.css';
 
 const VIEWS = [

@@ -1,0 +1,107 @@
+import type { Booking } from '#core/contract/stash';
+import type { ClothKind, EntryKind } from '#core/domain/stash';
+import { type Length, lengthFromUnits } from '#core/units/length';
+import type { LengthDisplay } from '#core/units/unit-system';
+import { andList } from '#renderer/text/field-problems';
+import { amountBooked, pieceInWords, pieceSize } from '#renderer/features/stash/cloth-words';
+
+/** What a booking did, as words round the name of the project it was for. */
+export interface BookingWords {
+  readonly before: string;
+  /** Said after the project and its stage; empty where there is nothing more to say. */
+  readonly after: string;
+  /** A booking that takes back another. */
+  readonly isTakingBack: boolean;
+}
+
+interface Step {
+  readonly kind: EntryKind;
+  readonly pieceKind: ClothKind;
+  readonly width: Length;
+  readonly unitLength: Length | null;
+  readonly lengthChange: number;
+  readonly heldChange: number;
+  readonly costChange: number;
+}
+
+/** `Cut 10 in for` … `kept 1 leftover, 12 × 10 in`. What was taken back is told by what it had been. */
+export function bookingWords(
+  booking: Booking,
+  ledger: readonly Booking[],
+  display: LengthDisplay,
+): BookingWords {
+  const isTakingBack = booking.entries.some(({ kind }) => kind === 'taken-back');
+  const steps = isTakingBack ? originalSteps(booking, ledger) : booking.entries.map(stepOf);
+  const { before, after } = stepWords(steps, booking.projectName !== null, display);
+  return { before: isTakingBack ? `Took back: ${lowered(before)}` : before, after, isTakingBack };
+}
+
+function originalSteps(booking: Booking, ledger: readonly Booking[]): readonly Step[] {
+  const reversed = new Set(booking.entries.map(({ reverses }) => reverses));
+  return ledger.flatMap(({ entries }) => entries.filter(({ id }) => reversed.has(id)).map(stepOf));
+}
+
+function stepOf(entry: Booking['entries'][number]): Step {
+  const { kind, pieceKind, lengthChange, heldChange, costChange, pieceWidth, unitLength } = entry;
+  return {
+    ...{ kind, pieceKind, lengthChange, heldChange, costChange },
+    width: lengthFromUnits(pieceWidth),
+    unitLength: unitLength === null ? null : lengthFromUnits(unitLength),
+  };
+}
+
+function stepWords(
+  steps: readonly Step[],
+  hasProject: boolean,
+  display: LengthDisplay,
+): Pick<BookingWords, 'before' | 'after'> {
+  const first = steps.find(({ kind }) => kind !== 'leftover');
+  if (first === undefined) return { before: 'A booking', after: '' };
+  const { lengthChange, heldChange, costChange, width, unitLength, pieceKind } = first;
+  const text = (units: number) => {
+    const length = lengthFromUnits(Math.abs(units));
+    return amountBooked({ kind: pieceKind, length, unitLength }, display);
+  };
+  switch (first.kind) {
+    case 'bought': {
+      const piece = { kind: pieceKind, width, unitLength, length: lengthFromUnits(lengthChange) };
+      const words = pieceInWords(piece, display);
+      const verb = costChange > 0 ? 'Bought' : 'Came in:';
+      return { before: `${verb} ${words}`, after: '' };
+    }
+    case 'set-aside':
+      return { before: `Set ${text(heldChange)} aside${hasProject ? ' for' : ''}`, after: '' };
+    case 'released':
+      return { before: `Released ${text(heldChange)}${hasProject ? ' from' : ''}`, after: '' };
+    case 'cut':
+      return {
+        before: `Cut ${text(lengthChange)}${hasProject ? ' for' : ''}`,
+        after: keptWords(steps, display),
+      };
+    case 'discarded':
+      return { before: `Threw away ${text(lengthChange)}`, after: '' };
+    case 'counted':
+      return { before: countedWords(lengthChange, text), after: '' };
+    case 'leftover':
+    case 'taken-back':
+      return { before: 'A booking', after: '' };
+  }
+}
+
+function keptWords(steps: readonly Step[], display: LengthDisplay): string {
+  const kept = steps.filter(({ kind }) => kind === 'leftover');
+  if (kept.length === 0) return '';
+  const sizes = kept.map(({ width, lengthChange }) =>
+    pieceSize({ width, length: lengthFromUnits(lengthChange) }, display),
+  );
+  return `kept ${String(kept.length)} ${kept.length === 1 ? 'leftover' : 'leftovers'}, ${andList(sizes)}`;
+}
+
+function countedWords(change: number, text: (units: number) => string): string {
+  if (change === 0) return 'Counted: as written';
+  return `Counted: ${text(change)} ${change > 0 ? 'more' : 'less'} than written`;
+}
+
+function lowered(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}

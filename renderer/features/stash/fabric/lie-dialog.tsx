@@ -1,0 +1,49 @@
+import { useState } from 'react';
+import type { ClothPiece } from '#core/domain/stash';
+import { useWrite } from '#renderer/bridge/query';
+import { Button } from '#renderer/ui/button';
+import { Dialog } from '#renderer/ui/dialog';
+import { Form } from '#renderer/ui/form';
+import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { PlaceField } from '#renderer/features/stash/place-field';
+import styles from '#renderer/features/stash/stash.module.css';
+
+interface LieDialogProps {
+  readonly piece: ClothPiece;
+  readonly onClose: () => void;
+}
+
+/** Asks where one piece lies, apart from the rest of its fabric. */
+export function LieDialog({ piece, onClose }: LieDialogProps) {
+  const [path, setPath] = useState(piece.place);
+  const laying = useWrite('piece:lie');
+  const lay = async () => {
+    const answer = await laying.write({ pieceId: piece.id, path });
+    if (answer.ok) onClose();
+  };
+  return (
+    <Dialog
+      title="Where this piece lies"
+      onClose={onClose}
+      foot={
+        <>
+          <Button onClick={onClose}>Not yet</Button>
+          <Button look="main" type="submit" form="lie" disabled={laying.isWriting}>
+            Lay it there
+          </Button>
+        </>
+      }
+    >
+      <Form id="lie" className={styles['stack']} onSubmit={() => void lay()}>
+        <PlaceField
+          label="Place"
+          help="From the room down, parted by commas. Empty lays it with the rest of its fabric."
+          value={path}
+          autoFocus
+          onChange={setPath}
+        />
+      </Form>
+      <ProblemNotice problem={laying.problem} />
+    </Dialog>
+  );
+}

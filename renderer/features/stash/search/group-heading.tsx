@@ -1,0 +1,48 @@
+import type { FabricGroup } from '#core/contract/stash';
+import { clothKind } from '#core/domain/stash';
+import type { StashGrouping } from '#core/domain/stash-filter';
+import { useDisplay } from '#renderer/ui/display';
+import { KIND_WORDS } from '#renderer/features/stash/cloth-words';
+import styles from '#renderer/features/stash/stash.module.css';
+
+interface GroupHeadingProps {
+  readonly by: StashGrouping;
+  readonly group: FabricGroup;
+  readonly isFolded: boolean;
+  readonly onFold: () => void;
+}
+
+/** The name of a group and how many fabrics are in it; pressed, it folds them away or shows them again. */
+export function GroupHeading({ by, group, isFolded, onFold }: GroupHeadingProps) {
+  const { locale } = useDisplay();
+  const count = new Intl.NumberFormat(locale).format(group.fabrics);
+  return (
+    <h2 className={styles['group']}>
+      <button type="button" className={styles['groupButton']} aria-expanded={!isFolded} onClick={onFold}>
+        <span aria-hidden className={styles['groupMark']}>
+          {isFolded ? '+' : '−'}
+        </span>
+        <span className={styles['groupName']}>{groupName(by, group)}</span>
+        <span className={styles['groupCount']}>
+          {count} {group.fabrics === 1 ? 'fabric' : 'fabrics'}
+        </span>
+      </button>
+    </h2>
+  );
+}
+
+const NONE: Readonly<Record<StashGrouping, string>> = {
+  place: 'No place',
+  kind: 'Used up',
+  color: 'No color written',
+  supplier: 'No shop written',
+};
+
+function groupName(by: StashGrouping, { key, name }: FabricGroup): string {
+  if (key === '') return NONE[by];
+  if (by === 'kind') {
+    const kind = clothKind.options.find((one) => one === key);
+    return kind === undefined ? name : KIND_WORDS[kind].name;
+  }
+  return by === 'color' ? name.charAt(0).toUpperCase() + name.slice(1) : name;
+}

@@ -1,0 +1,50 @@
+import type { WantedPrice } from '#core/domain/stash-filter';
+import { Select } from '#renderer/ui/choice';
+import { useDisplay } from '#renderer/ui/display';
+import { MoneyField } from '#renderer/ui/money-field';
+import { shopUnit } from '#renderer/features/stash/shop-unit';
+
+const COUNTED = [
+  { value: 'again', words: 'To buy it again' },
+  { value: 'paid', words: 'As it was paid' },
+] as const;
+
+interface PriceFilterProps {
+  readonly value: WantedPrice | undefined;
+  readonly onChange: (price: WantedPrice | undefined) => void;
+}
+
+/** From what to what a yard or a meter costs, and counted in which way. */
+export function PriceFilter({ value, onChange }: PriceFilterProps) {
+  const unit = shopUnit(useDisplay().length);
+  const whole = value ?? { counted: 'again', length: unit.length };
+  const set = (end: 'atLeast' | 'atMost', minor: number | null) => {
+    const { [end]: _before, ...others } = whole;
+    const next: WantedPrice = minor === null ? others : { ...others, [end]: minor };
+    onChange(next.atLeast === undefined && next.atMost === undefined ? undefined : next);
+  };
+  return (
+    <>
+      <MoneyField
+        label={`A ${unit.word} costs at least`}
+        isOptional
+        value={value?.atLeast ?? null}
+        onCommit={(minor) => set('atLeast', minor)}
+      />
+      <MoneyField
+        label={`A ${unit.word} costs at most`}
+        isOptional
+        value={value?.atMost ?? null}
+        onCommit={(minor) => set('atMost', minor)}
+      />
+      {value !== undefined && (
+        <Select
+          label="Price counted"
+          value={value.counted}
+          options={COUNTED}
+          onChange={(counted) => onChange({ ...value, counted })}
+        />
+      )}
+    </>
+  );
+}

@@ -1,0 +1,133 @@
+import { clothKind, type ClothKind, type PrintDirection } from '#core/domain/stash';
+import type { StashGrouping, StashOrder, StashSearch } from '#core/domain/stash-filter';
+import { useRead } from '#renderer/bridge/query';
+import { Button } from '#renderer/ui/button';
+import { type Option, Select } from '#renderer/ui/choice';
+import { DateField } from '#renderer/ui/date-field';
+import { LengthField } from '#renderer/ui/length-field';
+import { TextField } from '#renderer/ui/text-field';
+import { KIND_WORDS } from '#renderer/features/stash/cloth-words';
+import { PriceFilter } from './price-filter';
+import { isFiltered, withFilter } from './stash-query';
+import styles from '#renderer/features/stash/stash.module.css';
+import { WantedField } from './wanted-field';
+
+const KINDS: readonly Option<ClothKind | ''>[] = [
+  { value: '', words: 'Any kind' },
+  ...clothKind.options.map((value) => ({ value, words: KIND_WORDS[value].name })),
+];
+
+const DIRECTIONS: readonly Option<PrintDirection | ''>[] = [
+  { value: '', words: 'Any print' },
+  { value: 'any', words: 'No direction' },
+  { value: 'one-way', words: 'One way up' },
+  { value: 'two-way', words: 'Up and down alike' },
+];
+
+const ORDERS: readonly Option<StashOrder>[] = [
+  { value: 'name', words: 'By name' },
+  { value: 'newest', words: 'Newest first' },
+  { value: 'oldest', words: 'Longest here first' },
+  { value: 'most-free', words: 'Most free first' },
+];
+
+const GROUPINGS: readonly Option<StashGrouping | ''>[] = [
+  { value: '', words: 'All in one' },
+  { value: 'place', words: 'By place' },
+  { value: 'kind', words: 'By kind' },
+  { value: 'color', words: 'By color' },
+  { value: 'supplier', words: 'By shop' },
+];
+
+interface StashFiltersProps {
+  readonly query: StashSearch;
+  readonly onChange: (query: StashSearch) => void;
+}
+
+/** What a fabric must have to be listed, and in which order. */
+export function StashFilters({ query, onChange }: StashFiltersProps) {
+  const { filter, order } = query;
+  const places = useRead('place:list', {}).value ?? [];
+  const set = (part: Parameters<typeof withFilter>[1], value: Parameters<typeof withFilter>[2]) =>
+    onChange({ ...query, filter: withFilter(filter, part, value) });
+  const placeOptions: readonly Option<string>[] = [
+    { value: '', words: 'Any place' },
+    ...places.map(({ id, path }) => ({ value: id, words: path })),
+  ];
+  return (
+    <div className={styles['filters']}>
+      <Select
+        label="Kind"
+        value={filter.kind ?? ''}
+        options={KINDS}
+        onChange={(kind) => set('kind', kind === '' ? undefined : kind)}
+      />
+      <Select
+        label="Lies in"
+        value={filter.placeId ?? ''}
+        options={placeOptions}
+        onChange={(id) => set('placeId', places.find((place) => place.id === id)?.id)}
+      />
+      <Select
+        label="Print runs"
+        value={filter.direction ?? ''}
+        options={DIRECTIONS}
+        onChange={(direction) => set('direction', direction === '' ? undefined : direction)}
+      />
+      <TextField
+        label="Color"
+        isOptional
+        value={filter.color ?? ''}
+        maximum={40}
+        onChange={(color) => set('color', color.trim() === '' ? undefined : color)}
+      />
+      <LengthField
+        label="Free in one piece"
+        isOptional
+        value={filter.freeAtLeast ?? null}
+        minimum={1}
+        onCommit={(length) => set('freeAtLeast', length ?? undefined)}
+      />
+      <LengthField
+        label="Free in all"
+        isOptional
+        value={filter.freeInAll ?? null}
+        minimum={1}
+        onCommit={(length) => set('freeInAll', length ?? undefined)}
+      />
+      <WantedField value={filter.fits ?? null} onCommit={(fits) => set('fits', fits ?? undefined)} />
+      <DateField
+        label="Bought from"
+        isOptional
+        value={filter.boughtFrom ?? null}
+        onChange={(date) => set('boughtFrom', date ?? undefined)}
+      />
+      <DateField
+        label="Bought until"
+        isOptional
+        value={filter.boughtUntil ?? null}
+        onChange={(date) => set('boughtUntil', date ?? undefined)}
+      />
+      <PriceFilter value={filter.price} onChange={(price) => set('price', price)} />
+      <Select
+        label="In order"
+        value={order}
+        options={ORDERS}
+        onChange={(chosen) => onChange({ ...query, order: chosen })}
+      />
+      <Select
+        label="In groups"
+        value={query.grouping ?? ''}
+        options={GROUPINGS}
+        onChange={(by) => onChange({ ...query, grouping: by === '' ? null : by })}
+      />
+      {isFiltered(filter) && (
+        <div className={styles['clear']}>
+          <Button look="quiet" onClick={() => onChange({ ...query, filter: {} })}>
+            Show every fabric
+          </Button>
+        </div>
+      )}
+    </div>
+  );
+}

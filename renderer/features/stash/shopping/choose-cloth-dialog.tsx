@@ -1,0 +1,163 @@
+import { useId, useState } from 'react';
+import type { FabricFit } from '#core/contract/shopping';
+import type { FabricId } from '#core/domain/ids';
+import type { ClothNeed } from '#core/stash/shopping/cloth-need';
+import { formatArea } from '#core/units/format-area';
+import { formatLength } from '#core/units/format-length';
+import { lengthFromUnits } from '#core/units/length';
+import { useRead, useWrite } from '#renderer/bridge/query';
+import { today } from '#renderer/text/dates';
+import { whichFits } from '#renderer/text/shopping-words';
+import { Button } from '#renderer/ui/button';
+import { Dialog } from '#renderer/ui/dialog';
+import { useDisplay } from '#renderer/ui/display';
+import { Form } from '#renderer/ui/form';
+import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { TextField } from '#renderer/ui/text-field';
+import { Typeset } from '#renderer/ui/typeset';
+import { stockWords, thereOf } from '#renderer/features/stash/cloth-words';
+import styles from './shopping.module.css';
+import shared from '#renderer/features/stash/stash.module.css';
+
+interface ChooseClothDialogProps {
+  readonly need: Pick<ClothNeed, 'projectId' | 'projectName' | 'source' | 'name' | 'amount'>;
+  readonly onClose: () => void;
+}
+
+/** Which cloth of the stash fits a need, the best first; what is chosen is set aside with Enter. */
+export function ChooseClothDialog({ need, onClose }: ChooseClothDialogProps) {
+  const { projectId, source, name } = need;
+  const [search, setSearch] = useState('');
+  const [picked, setPicked] = useState<FabricId | null>(null);
+  const { value: found, problem } = useRead(
+    'shopping:fits',
+    { projectId, source, name, search },
+    { keepsPrevious: true },
+  );
+  const setting = useWrite('shopping:set-aside');
+  const choosing = useWrite('shopping:choose');
+  const group = useId();
+  const fits = found?.fits ?? [];
+  const chosen = fits.find(({ fabric }) => fabric.id === picked) ?? fits[0];
+  const setAside = async () => {
+    if (chosen === undefined) return;
+    const takes = chosen.takes.flatMap(({ pieceId, more }) =>
+      more > 0 ? [{ pieceId, length: lengthFromUnits(more) }] : [],
+    );
+    const answer = await setting.write({
+      ...{ projectId, source, name, takes },
+      fabricId: chosen.fabric.id,
+      on: today(),
+    });
+    if (answer.ok) onClose();
+  };
+  const takeNewCloth = async () => {
+    const answer = await choosing.write({ projectId, source, name, choice: { kind: 'new-cloth' } });
+    if (answer.ok) onClose();
+  };
+  return (
+    <Dialog
+      title={`${whichFits(need)} ${name}`}
+      isWide
+      onClose={onClose}
+      foot={
+        <>
+          <Button look="quiet" disabled={choosing.isWriting} onClick={() => void takeNewCloth()}>
+            New cloth for it
+          </Button>
+          <Button onClick={onClose}>Not now</Button>
+          <Button
+            look="main"
+            type="submit"
+            form="choose-cloth"
+            disabled={chosen === undefined || setting.isWriting}
+          >
+            Set it aside
+          </Button>
+        </>
+      }
+    >
+      <Form id="choose-cloth" className={shared['stack']} onSubmit={() => void setAside()}>
+        <p className={styles['quiet']}>
+          For {need.projectName}. What is enough and leaves least over stands first; Enter sets it aside.
+        </p>
+        <TextField
+          label="Find the fabric"
+          help="Any words: name, color, print, shelf."
+          value={search}
+          maximum={200}
+          autoFocus
+          onChange={setSearch}
+        />
+        {found !== undefined && fits.length === 0 && (
+          <p className={styles['quiet']}>
+            {search.trim() === ''
+              ? 'Nothing in the stash would do for this.'
+              : 'Nothing like that would do for this.'}
+          </p>
+        )}
+        <fieldset className={styles['found']}>
+          <legend className={styles['quiet']}>Which fabric of the stash</legend>
+          {fits.map((fit) => (
+            <label key={fit.fabric.id} className={styles['option']}>
+              <input
+                type="radio"
+                name={group}
+                checked={fit === chosen}
+                onChange={() => setPicked(fit.fabric.id)}
+              />
+              <span className={styles['swatch']} style={{ backgroundColor: fit.fabric.swatch }} />
+              <FitFabric fit={fit} />
+              <FitVerdict fit={fit} />
+            </label>
+          ))}
+        </fieldset>
+      </Form>
+      <ProblemNotice problem={problem ?? setting.problem ?? choosing.problem} />
+    </Dialog>
+  );
+}
+
+function FitFabric({ fit }: { readonly fit: FabricFit }) {
+  const { length } = useDisplay();
+  const { fabric, pieces, isHeld } = fit;
+  const places = [...new Set([...pieces.map(({ place }) => place), fabric.place])].filter(
+    (one) => one !== '',
+  );
+  const under = [
+    stockWords(thereOf(pieces), length),
+    places.length === 0 ? 'no place noted' : places.join('; '),
+    ...(isHeld ? ['set aside for this piece'] : []),
+  ];
+  return (
+    <span>
+      <strong>{fabric.name}</strong>
+      <br />
+      <span className={styles['quiet']}>
+        <Typeset text={under.join(' · ')} />
+      </span>
+    </span>
+  );
+}
+
+function FitVerdict({ fit }: { readonly fit: FabricFit }) {
+  const { length } = useDisplay();
+  const { verdict, leftOver, shortBy, takes } = fit;
+  if (verdict === 'short') {
+    const words = shortBy === null ? 'Too narrow' : `Short by ${formatLength(shortBy, length, 'up')}`;
+    return (
+      <span className={styles['short']}>
+        <Typeset text={words} />
+      </span>
+    );
+  }
+  const from = verdict === 'one-piece' ? 'Enough in one piece' : `Enough from ${String(takes.length)} pieces`;
+  return (
+    <span>
+      <span className={styles['fit']}>{from}</span>
+      <span className={styles['quiet']}>
+        <Typeset text={`leaves ${formatArea(leftOver, length)}`} />
+      </span>
+    </span>
+  );
+}

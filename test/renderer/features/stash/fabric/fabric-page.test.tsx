@@ -1,0 +1,169 @@
+import { screen, waitFor, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { describe, expect, it } from 'vitest';
+import { FabricPage } from '#renderer/features/stash/fabric/fabric-page';
+import { renderPage, workshopBehindWindow } from '#test/helpers/page-on-store';
+import { addCloth, addProject, inches, TODAY } from '#test/helpers/workshop';
+
+function openPage({ heldInches = 0 } = {}) {
+  const workshop = workshopBehindWindow();
+  const { projectId } = addProject(workshop);
+  const { fabricId, pieceId } = addCloth(workshop);
+  const length = inches(heldInches);
+  if (length > 0) workshop.get('ledger:set-aside', { pieceId, projectId, length, on: TODAY, note: '' });
+  renderPage(<FabricPage fabricId={fabricId} />, `/stash/${fabricId}`);
+  return { workshop, fabricId, projectId };
+}
+
+const button = (name: RegExp) => screen.findByRole('button', { name });
+const field = (name: RegExp) => screen.getByRole('textbox', { name });
+const press = async (name: RegExp) => userEvent.click(await button(name));
+
+describe('the page of a fabric', () => {
+  it('shows what is there, what it is worth, and where it lies', async () => {
+    openPage();
+    expect(await screen.findByRole('heading', { level: 1, name: 'Rust leaves' })).toBeVisible();
+    expect(screen.getByText(/all of it free · worth \$20\.00/)).toBeVisible();
+    expect(screen.getByRole('img', { name: 'Off the roll, 42 × 72 in, to scale' })).toBeVisible();
+    expect(screen.getByText('Shelf 2')).toBeVisible();
+  });
+
+  it('takes up the piece its address names: how much for whom is booked, what others hold only knowingly', async () => {
+    const workshop = workshopBehindWindow();
+    const { projectId } = addProject(workshop, { name: 'Porch ring' });
+    const { projectId: other } = addProject(workshop, { name: 'Winter ring' });
+    const { fabricId, pieceId } = addCloth(workshop);
+    workshop.get('ledger:set-aside', { pieceId, projectId: other, length: inches(60), on: TODAY, note: '' });
+    renderPage(<FabricPage fabricId={fabricId} />, `/stash/${fabricId}?piece=${pieceId}&use`);
+    const forWhom = await screen.findByRole('combobox', { name: 'For which piece' });
+    expect(forWhom).toHaveValue(other);
+    expect(field(/^How much/)).toHaveValue('60 in');
+    await userEvent.selectOptions(forWhom, projectId);
+    expect(field(/^How much/)).toHaveValue('');
+    await userEvent.type(field(/^How much/), '20{Enter}');
+    expect(await screen.findByText(/not enough of this/)).toBeVisible();
+    await userEvent.click(screen.getByRole('checkbox', { name: /^Use it all the same/ }));
+    await press(/^Book the use/);
+    await waitFor(() => expect(screen.queryByRole('dialog')).toBeNull());
+    expect(screen.getByTestId('address')).toHaveTextContent(`/stash/${fabricId}?piece=${pieceId}`);
+    const { pieces, ledger } = workshop.get('fabric:open', { fabricId });
+    expect(pieces[0]).toMatchObject({ there: inches(52), held: inches(60) });
+    expect(ledger[0]).toMatchObject({ projectId, entries: [{ kind: 'cut', lengthChange: 0 - inches(20) }] });
+    expect(ledger[0]?.stageId).not.toBeNull();
+    expect(screen.getByRole('link', { name: 'Stash' })).toHaveAttribute('href', '/stash');
+  });
+
+  it('writes down another piece as people say it', async () => {
+    const { workshop, fabricId } = openPage();
+    await press(/^Bought more/);
+    await userEvent.type(field(/^Size/), 'FQ');
+    await userEvent.type(field(/^What it cost/), '3.75');
+    await press(/^Write it down/);
+    await waitFor(() => expect(screen.queryByRole('dialog')).toBeNull());
+    const { pieces } = workshop.get('fabric:open', { fabricId });
+    const size = { kind: 'fat-quarter', width: inches(22), there: inches(18), valueMinor: 375 };
+    expect(pieces[1]).toMatchObject(size);
+  });
+
+  it('keeps a size it cannot read as typed, and books nothing', async () => {
+    const { workshop, fabricId } = openPage();
+    await press(/^Bought more/);
+    await userEvent.type(field(/^Size/), 'about a yard');
+    await press(/^Write it down/);
+    expect(field(/^Size/)).toHaveValue('about a yard');
+    expect(field(/^Size/)).toHaveAccessibleDescription(/“about a yard” could not be read/);
+    expect(workshop.get('fabric:open', { fabricId }).pieces).toHaveLength(1);
+  });
+
+  it('sets some aside for a project, and releases it again', async () => {
+    const { workshop, fabricId, projectId } = openPage();
+    await press(/^Set aside/);
+    await screen.findByRole('combobox', { name: 'For which piece' });
+    await userEvent.clear(field(/^How much/));
+    await userEvent.type(field(/^How much/), '3 yd');
+    await press(/^Set it aside/);
+    expect(await screen.findByText(/not enough of this: 108 in asked for, 72 in free/)).toBeVisible();
+    expect(workshop.get('fabric:open', { fabricId }).pieces).toMatchObject([{ held: 0 }]);
+    await userEvent.clear(field(/^How much/));
+    await userEvent.type(field(/^How much/), '1/2 yd');
+    await press(/^Set it aside/);
+    await press(/^Release from Autumn ring/);
+    const held = () => workshop.get('ledger:of-project', { projectId }).held;
+    expect(held()).toMatchObject([{ held: inches(18) }]);
+    await press(/^Release it/);
+    await waitFor(() => expect(held()).toEqual([]));
+    expect(workshop.get('fabric:open', { fabricId }).ledger).toHaveLength(3);
+  });
+
+  it('sets more aside than there is only when told so, and shows by how much', async () => {
+    openPage({ heldInches: 60 });
+    await press(/^Set aside/);
+    await screen.findByRole('combobox', { name: 'For which piece' });
+    await userEvent.clear(field(/^How much/));
+    await userEvent.type(field(/^How much/), '20');
+    await press(/^Set it aside/);
+    await userEvent.click(await screen.findByRole('checkbox', { name: /all the same/ }));
+    await press(/^Set it aside/);
+    expect(await screen.findByText('8 in more spoken for than there is')).toBeVisible();
+  });
+
+  it('tells what it is worth in three ways, the last at a price that is written down', async () => {
+    openPage();
+    const worth = async (name: string) =>
+      (await screen.findByText(name)).nextElementSibling?.textContent ?? '';
+    expect(await worth('First in, first out')).toBe('$20.00');
+    expect(await worth('Price now')).toBe('$10.00 a yard, as last paid');
+    await press(/^Write down a price/);
+    await userEvent.clear(field(/^Price of a yard/));
+    await userEvent.type(field(/^Price of a yard/), '12.50');
+    await press(/^Keep the price/);
+    await waitFor(async () => expect(await worth('Price now')).toBe('$12.50 a yard'));
+    expect(await worth('To buy it again')).toBe('$25.00');
+    expect(await worth('As paid')).toBe('$20.00');
+  });
+
+  it('corrects a piece to what was counted, down to nothing', async () => {
+    const { workshop, fabricId } = openPage();
+    await press(/^Count/);
+    await userEvent.clear(field(/^Length that is there/));
+    await userEvent.type(field(/^Length that is there/), '0');
+    await press(/^Correct it/);
+    expect(await screen.findByText('Used up')).toBeVisible();
+    expect(workshop.get('fabric:open', { fabricId }).pieces).toEqual([]);
+  });
+
+  it('takes a booking back once, and says why where it cannot', async () => {
+    const { workshop, fabricId } = openPage({ heldInches: 36 });
+    await press(/^Take back: Bought 2 yd/);
+    expect(await screen.findByText(/In the way is the cloth of this booking/)).toBeVisible();
+    await press(/^Take back: Set 1 yd aside for Autumn ring/);
+    expect(await screen.findByText('taken back')).toBeVisible();
+    expect(screen.queryByRole('button', { name: /^Take back: Set/ })).toBeNull();
+    expect(workshop.get('fabric:open', { fabricId }).pieces).toMatchObject([{ held: 0 }]);
+  });
+
+  it('lets a fabric be deleted only once nothing of its ledger stands', async () => {
+    openPage();
+    await press(/^Delete$/);
+    expect(await screen.findByText(/stays as long as anything in its ledger stands/)).toBeVisible();
+    await press(/^Take back: Bought/);
+    await screen.findByText('taken back');
+    await press(/^Delete$/);
+    await waitFor(() => expect(screen.getByTestId('address')).toHaveTextContent(/^\/stash$/));
+  });
+
+  it('changes what was said of it', async () => {
+    const { workshop, fabricId } = openPage();
+    await press(/^Change$/);
+    const dialog = within(screen.getByRole('dialog'));
+    await userEvent.clear(dialog.getByRole('textbox', { name: 'Name' }));
+    await userEvent.click(dialog.getByRole('button', { name: 'Keep the changes' }));
+    expect(dialog.getByRole('textbox', { name: 'Name' })).toHaveAccessibleDescription(
+      /Give the fabric a name/,
+    );
+    await userEvent.type(dialog.getByRole('textbox', { name: 'Name' }), 'Rust oak');
+    await press(/^Keep the changes/);
+    expect(await screen.findByRole('heading', { level: 1, name: 'Rust oak' })).toBeVisible();
+    expect(workshop.get('fabric:open', { fabricId }).fabric.name).toBe('Rust oak');
+  });
+});

@@ -1,0 +1,44 @@
+import { describe, expect, it } from 'vitest';
+import { proposedProject } from '#renderer/features/stash/fabric/use-proposal';
+import { addCloth, addProject, inches, openWorkshop, TODAY } from '#test/helpers/workshop';
+
+function threeProjects() {
+  const workshop = openWorkshop();
+  const ids = ['First due', 'Second', 'Third'].map((name) => addProject(workshop, { name }).projectId);
+  const cloth = addCloth(workshop);
+  const booked = { pieceId: cloth.pieceId, on: TODAY, note: '' };
+  const propose = (more: { running?: (typeof ids)[number]; open?: typeof ids } = {}) => {
+    const { ledger } = workshop.get('fabric:open', { fabricId: cloth.fabricId });
+    const running = more.running === undefined ? null : { projectId: more.running };
+    return proposedProject({ open: more.open ?? ids, running, ledger, pieceId: cloth.pieceId });
+  };
+  const [first, second, third] = ids;
+  if (first === undefined || second === undefined || third === undefined) throw new Error('Three');
+  return { workshop, booked, propose, first, second, third };
+}
+
+describe('for whom a piece is taken up', () => {
+  it('is the first that is due where nothing is known, and nobody where no project is open', () => {
+    const { propose, first } = threeProjects();
+    expect(propose()).toBe(first);
+    expect(propose({ open: [] })).toBeNull();
+  });
+
+  it('is who set it aside, before that who cut it last, before all the one whose clock runs', () => {
+    const { workshop, booked, propose, first, second, third } = threeProjects();
+    workshop.get('ledger:set-aside', { ...booked, projectId: third, length: inches(9) });
+    expect(propose()).toBe(third);
+    const cut = { ...booked, length: inches(5), stageId: null, leftovers: [], knowingly: false };
+    const { bookingId } = workshop.get('ledger:cut', { ...cut, projectId: second });
+    expect(propose()).toBe(second);
+    expect(propose({ running: first })).toBe(first);
+    expect(propose({ open: [first, third] })).toBe(third);
+    workshop.get('ledger:take-back', { bookingId, on: TODAY });
+    expect(propose()).toBe(third);
+  });
+
+  it('is never one that is not open', () => {
+    const { propose, second, third } = threeProjects();
+    expect(propose({ running: third, open: [second] })).toBe(second);
+  });
+});
