@@ -2,13 +2,7 @@ import { z } from 'zod';
 import { type Length, lengthFromUnits } from '#core/units/length';
 import { lengthField } from './fields';
 import { placePath } from './place';
-import type {
-  ClothPieceId,
-  FabricId,
-  LedgerEntryId,
-  PhotoId,
-  StashKindId,
-} from './ids';
+import type { ClothPieceId, FabricId, LedgerEntryId, PhotoId, StashKindId } from './ids';
 
 /** Which way the print runs; a directional print fixes how a patch is cut. */
 export const printDirection = z.enum(['any', 'one-way', 'two-way']);

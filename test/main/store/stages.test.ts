@@ -15,9 +15,8 @@ function skirt() {
   const open = () => workshop.get('project:open', { projectId });
   const stage = (kind: string) => open().stages.find((one) => one.kind === kind)!;
   const isListedShut = (kind: string) =>
-    workshop
-      .get('project:list', { archived: false })
-      .items[0]?.stages.find((listed) => listed.kind === kind)?.isGateShut;
+    workshop.get('project:list', { archived: false }).items[0]?.stages.find((listed) => listed.kind === kind)
+      ?.isGateShut;
   return { workshop, projectId, stages, open, stage, isListedShut };
 }
 
