@@ -14,12 +14,12 @@ import { allRows, type ReadableStore } from './handles';
 import { findProject } from './lookups';
 import { openProject } from './project-glances';
 import { groupRows, jsonOf, textOf } from './rows';
-import type { StageAlone } from './stage-rows';
+import type { ListedStage } from './stage-rows';
 import { readOwnRates } from './work-rows';
 
 interface Estimated {
   readonly project: Project;
-  readonly stages: readonly StageAlone[];
+  readonly stages: readonly ListedStage[];
 }
 
 /** How long every stage that is not over will take, in all these projects. */
@@ -52,7 +52,7 @@ export function estimatesOfProject(
   return success(Object.fromEntries(estimatesOf(store, [spread.value])));
 }
 
-function isLeft({ state }: StageAlone): boolean {
+function isLeft({ state }: ListedStage): boolean {
   return state !== 'done' && state !== 'skipped';
 }
 

@@ -41,7 +41,19 @@ export interface StageEvent {
 }
 
 /** A stage as a list shows it: of its checklist only whether a gate line still forbids its start. */
-export interface StageGlance extends Omit<Stage, 'checklist'> {
+export interface StageGlance extends Pick<
+  Stage,
+  | 'id'
+  | 'projectId'
+  | 'position'
+  | 'kind'
+  | 'name'
+  | 'state'
+  | 'estimateMinutes'
+  | 'isOwnEstimate'
+  | 'heldUpBy'
+  | 'isBeside'
+> {
   readonly isGateShut: boolean;
 }
 

@@ -45,13 +45,8 @@ export function glance({
     estimateMinutes: 0,
     isOwnEstimate: false,
     heldUpBy: position === current ? heldUpBy : '',
-    notes: '',
-    gatePassedWhy: '',
-    startedAt: null,
-    finishedAt: null,
     isGateShut: false,
     isBeside: false,
-    calculators: null,
   }));
   const away = stages.find((stage) => stage.state === 'out') ?? stages[0]!;
   return {

@@ -2,20 +2,20 @@ import { useLayoutEffect, useRef, useState } from 'react';
 import { useNavigate } from 'react-router';
 import { type FabricDetails, NO_COLOR } from '#core/domain/stash';
 import { useWorkshop } from '#renderer/bridge/workshop';
+import { BoughtFields } from '#renderer/features/stash/bought-fields';
+import { emptyDraft, isNewFabricDraft, withFabric } from '#renderer/features/stash/fabric-draft';
+import styles from '#renderer/features/stash/stash.module.css';
 import { today } from '#renderer/text/dates';
 import { Button } from '#renderer/ui/button';
 import { Dialog } from '#renderer/ui/dialog';
 import { useDraft } from '#renderer/ui/draft';
 import { Form } from '#renderer/ui/form';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { BoughtFields } from '#renderer/features/stash/bought-fields';
-import { emptyDraft, isNewFabricDraft, withFabric } from '#renderer/features/stash/fabric-draft';
 import { LooksFields, MoreFields } from './fabric-fields';
 import { useKeepFabric } from './keep-fabric';
 import { NewPhoto } from './new-photo';
 import { PhotoCatcher } from './photo-catcher';
 import { photoColor } from './photo-color';
-import styles from '#renderer/features/stash/stash.module.css';
 
 /** A fabric with its first piece, in one go. What has been entered stays while the dialog is closed. */
 export function AddFabricDialog({ onClose }: { readonly onClose: () => void }) {

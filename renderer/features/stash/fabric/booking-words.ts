@@ -2,8 +2,8 @@ import type { Booking } from '#core/contract/stash';
 import type { ClothKind, EntryKind } from '#core/domain/stash';
 import { type Length, lengthFromUnits } from '#core/units/length';
 import type { LengthDisplay } from '#core/units/unit-system';
-import { andList } from '#renderer/text/field-problems';
 import { amountBooked, pieceInWords, pieceSize } from '#renderer/features/stash/cloth-words';
+import { andList } from '#renderer/text/field-problems';
 
 /** What a booking did, as words round the name of the project it was for. */
 export interface BookingWords {

@@ -1,16 +1,16 @@
 import { useState } from 'react';
 import type { Fabric } from '#core/domain/stash';
 import { useWrite } from '#renderer/bridge/query';
+import { BoughtFields } from '#renderer/features/stash/bought-fields';
+import { emptyPiece, purchaseOf } from '#renderer/features/stash/fabric-draft';
+import { PlaceField } from '#renderer/features/stash/place-field';
+import styles from '#renderer/features/stash/stash.module.css';
 import { today } from '#renderer/text/dates';
 import { Button } from '#renderer/ui/button';
 import { Dialog } from '#renderer/ui/dialog';
 import { Form } from '#renderer/ui/form';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { TextField } from '#renderer/ui/text-field';
-import { BoughtFields } from '#renderer/features/stash/bought-fields';
-import { emptyPiece, purchaseOf } from '#renderer/features/stash/fabric-draft';
-import { PlaceField } from '#renderer/features/stash/place-field';
-import styles from '#renderer/features/stash/stash.module.css';
 
 interface BuyDialogProps {
   readonly fabric: Fabric;

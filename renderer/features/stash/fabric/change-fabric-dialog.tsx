@@ -1,13 +1,13 @@
 import { useState } from 'react';
 import type { Fabric } from '#core/domain/stash';
 import { useWrite } from '#renderer/bridge/query';
+import { detailsOf } from '#renderer/features/stash/fabric-draft';
+import styles from '#renderer/features/stash/stash.module.css';
 import { Button } from '#renderer/ui/button';
 import { Dialog } from '#renderer/ui/dialog';
 import { Form } from '#renderer/ui/form';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { detailsOf } from '#renderer/features/stash/fabric-draft';
 import { LooksFields, MoreFields } from './fabric-fields';
-import styles from '#renderer/features/stash/stash.module.css';
 
 interface ChangeFabricDialogProps {
   readonly fabric: Fabric;

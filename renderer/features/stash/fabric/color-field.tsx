@@ -1,5 +1,5 @@
-import { Field } from '#renderer/ui/field';
 import styles from '#renderer/features/stash/stash.module.css';
+import { Field } from '#renderer/ui/field';
 
 interface ColorFieldProps {
   readonly label: string;

@@ -1,13 +1,13 @@
 import type { Fabric, PrintDirection } from '#core/domain/stash';
 import { useWrite } from '#renderer/bridge/query';
+import { ClothSample } from '#renderer/features/stash/cloth-sample';
+import shared from '#renderer/features/stash/stash.module.css';
 import { Button } from '#renderer/ui/button';
 import { FactList } from '#renderer/ui/fact-list';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { LengthText } from '#renderer/ui/typeset';
-import { ClothSample } from '#renderer/features/stash/cloth-sample';
 import { PhotoButton, PhotoCatcher } from './photo-catcher';
 import styles from './fabric.module.css';
-import shared from '#renderer/features/stash/stash.module.css';
 
 const DIRECTION_WORDS: Readonly<Record<PrintDirection, string>> = {
   any: 'no direction',

@@ -1,12 +1,12 @@
 import type { FabricDetails, PrintDirection } from '#core/domain/stash';
 import { lengthFromInches, lengthFromUnits, UNITS_PER_METRE } from '#core/units/length';
+import { PlaceField } from '#renderer/features/stash/place-field';
+import styles from '#renderer/features/stash/stash.module.css';
 import { Checkbox } from '#renderer/ui/checkbox';
 import { Choice } from '#renderer/ui/choice';
 import { LengthField } from '#renderer/ui/length-field';
 import { TextField } from '#renderer/ui/text-field';
 import { ColorField } from './color-field';
-import { PlaceField } from '#renderer/features/stash/place-field';
-import styles from '#renderer/features/stash/stash.module.css';
 
 const DIRECTIONS: readonly { readonly value: PrintDirection; readonly words: string }[] = [
   { value: 'any', words: 'No direction' },

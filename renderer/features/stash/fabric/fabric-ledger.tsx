@@ -1,9 +1,9 @@
 import { useId, useState } from 'react';
 import type { Booking, FabricPage } from '#core/contract/stash';
+import shared from '#renderer/features/stash/stash.module.css';
 import { Button } from '#renderer/ui/button';
 import { LedgerLine } from './ledger-line';
 import styles from './fabric.module.css';
-import shared from '#renderer/features/stash/stash.module.css';
 
 const AT_FIRST = 30;
 

@@ -3,6 +3,7 @@ import { useLocation, useNavigate } from 'react-router';
 import type { FabricPage as OpenedFabric } from '#core/contract/stash';
 import type { FabricId } from '#core/domain/ids';
 import { useRead, useWrite } from '#renderer/bridge/query';
+import { LabelsDialog } from '#renderer/features/stash/labels-dialog';
 import { Button } from '#renderer/ui/button';
 import { Notice } from '#renderer/ui/notice';
 import { Page } from '#renderer/ui/page';
@@ -12,7 +13,6 @@ import { ChangeFabricDialog } from './change-fabric-dialog';
 import { FabricFacts } from './fabric-facts';
 import { FabricLedger } from './fabric-ledger';
 import { FabricPieces } from './fabric-pieces';
-import { LabelsDialog } from '#renderer/features/stash/labels-dialog';
 import styles from './fabric.module.css';
 
 interface FabricPageProps {

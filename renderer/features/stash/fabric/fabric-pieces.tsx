@@ -7,20 +7,20 @@ import { measureOfKind } from '#core/domain/stash-kind';
 import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
 import { useWrite } from '#renderer/bridge/query';
+import { freeWords, stockWords, thereOf } from '#renderer/features/stash/cloth-words';
+import { LabelsDialog } from '#renderer/features/stash/labels-dialog';
+import shared from '#renderer/features/stash/stash.module.css';
 import { useDisplay } from '#renderer/ui/display';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { Typeset } from '#renderer/ui/typeset';
-import { freeWords, stockWords, thereOf } from '#renderer/features/stash/cloth-words';
 import { FabricWorth } from './fabric-worth';
 import { holdsOf } from './holds';
-import { LabelsDialog } from '#renderer/features/stash/labels-dialog';
 import { PieceCard } from './piece-card';
 import { LieDialog } from './lie-dialog';
 import type { PieceAsked } from './piece-asked';
 import { PieceStepDialog } from './piece-step-dialog';
 import { UseDialog } from './use-dialog';
 import styles from './fabric.module.css';
-import shared from '#renderer/features/stash/stash.module.css';
 
 /** The pieces of a fabric, all drawn to one scale, with what can be done with each. */
 export function FabricPieces({ opened }: { readonly opened: FabricPage }) {

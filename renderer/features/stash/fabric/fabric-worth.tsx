@@ -3,13 +3,13 @@ import type { FabricPage } from '#core/contract/stash';
 import { costAgain } from '#core/stash/replacement';
 import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
+import { shopUnit } from '#renderer/features/stash/shop-unit';
+import shared from '#renderer/features/stash/stash.module.css';
 import { Button } from '#renderer/ui/button';
 import { useDisplay } from '#renderer/ui/display';
 import { FactList } from '#renderer/ui/fact-list';
 import { PriceDialog } from './price-dialog';
-import { shopUnit } from '#renderer/features/stash/shop-unit';
 import styles from './fabric.module.css';
-import shared from '#renderer/features/stash/stash.module.css';
 
 /** What the fabric is worth in the three ways there are, and what a shop asks for it. */
 export function FabricWorth({ opened }: { readonly opened: FabricPage }) {

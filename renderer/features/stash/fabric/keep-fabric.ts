@@ -2,8 +2,8 @@ import { useRef, useState } from 'react';
 import type { Problem } from '#core/contract/problem';
 import type { FabricId } from '#core/domain/ids';
 import { useWrite } from '#renderer/bridge/query';
-import { today } from '#renderer/text/dates';
 import { type NewFabricDraft, purchaseOf } from '#renderer/features/stash/fabric-draft';
+import { today } from '#renderer/text/dates';
 
 interface Kept {
   readonly fabricId: FabricId;

@@ -4,6 +4,7 @@ import type { Booking } from '#core/contract/stash';
 import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
 import { useWrite } from '#renderer/bridge/query';
+import shared from '#renderer/features/stash/stash.module.css';
 import { dateWords, today } from '#renderer/text/dates';
 import { Button } from '#renderer/ui/button';
 import { classes } from '#renderer/ui/classes';
@@ -13,7 +14,6 @@ import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { Typeset } from '#renderer/ui/typeset';
 import { bookingWords } from './booking-words';
 import styles from './fabric.module.css';
-import shared from '#renderer/features/stash/stash.module.css';
 
 interface LedgerLineProps {
   readonly booking: Booking;

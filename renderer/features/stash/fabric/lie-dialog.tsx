@@ -1,12 +1,12 @@
 import { useState } from 'react';
 import type { ClothPiece } from '#core/domain/stash';
 import { useWrite } from '#renderer/bridge/query';
+import { PlaceField } from '#renderer/features/stash/place-field';
+import styles from '#renderer/features/stash/stash.module.css';
 import { Button } from '#renderer/ui/button';
 import { Dialog } from '#renderer/ui/dialog';
 import { Form } from '#renderer/ui/form';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { PlaceField } from '#renderer/features/stash/place-field';
-import styles from '#renderer/features/stash/stash.module.css';
 
 interface LieDialogProps {
   readonly piece: ClothPiece;

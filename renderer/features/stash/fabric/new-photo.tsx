@@ -1,10 +1,10 @@
 import { useLayoutEffect, useRef } from 'react';
+import styles from '#renderer/features/stash/stash.module.css';
 import { problemWords } from '#renderer/text/problems';
 import { Button } from '#renderer/ui/button';
 import { useDisplay } from '#renderer/ui/display';
 import { FieldProblemLine } from '#renderer/ui/field';
 import { PhotoButton } from './photo-catcher';
-import styles from '#renderer/features/stash/stash.module.css';
 
 interface NewPhotoProps {
   readonly photo: File | null;

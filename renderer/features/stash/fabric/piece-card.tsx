@@ -4,10 +4,6 @@ import { formatMoney } from '#core/units/format-money';
 import { lengthFromUnits } from '#core/units/length';
 import { moneyFromMinor } from '#core/units/money';
 import { codeOfPiece, formatPieceCode } from '#core/stash/piece-code';
-import { Button } from '#renderer/ui/button';
-import { classes } from '#renderer/ui/classes';
-import { useDisplay } from '#renderer/ui/display';
-import { Typeset } from '#renderer/ui/typeset';
 import {
   amountBooked,
   amountFree,
@@ -15,12 +11,16 @@ import {
   overbookedWords,
   pieceStock,
 } from '#renderer/features/stash/cloth-words';
-import type { Hold } from './holds';
 import { useKindName } from '#renderer/features/stash/kind-name';
+import shared from '#renderer/features/stash/stash.module.css';
+import { Button } from '#renderer/ui/button';
+import { classes } from '#renderer/ui/classes';
+import { useDisplay } from '#renderer/ui/display';
+import { Typeset } from '#renderer/ui/typeset';
+import type { Hold } from './holds';
 import { PieceDrawing } from './piece-drawing';
 import type { PieceAsked } from './piece-asked';
 import styles from './fabric.module.css';
-import shared from '#renderer/features/stash/stash.module.css';
 
 interface PieceCardProps {
   readonly piece: ClothPiece;

@@ -4,6 +4,9 @@ import type { ClothPiece } from '#core/domain/stash';
 import type { ProjectId } from '#core/domain/ids';
 import { type Length, LENGTH_ZERO, lengthFromUnits } from '#core/units/length';
 import { useRead, useWrite } from '#renderer/bridge/query';
+import { AmountField } from '#renderer/features/stash/amount-field';
+import { freeLength } from '#renderer/features/stash/cloth-words';
+import styles from '#renderer/features/stash/stash.module.css';
 import { today } from '#renderer/text/dates';
 import { Button } from '#renderer/ui/button';
 import { Checkbox } from '#renderer/ui/checkbox';
@@ -13,10 +16,7 @@ import { Dialog } from '#renderer/ui/dialog';
 import { Form } from '#renderer/ui/form';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { TextField } from '#renderer/ui/text-field';
-import { AmountField } from '#renderer/features/stash/amount-field';
-import { freeLength } from '#renderer/features/stash/cloth-words';
 import type { Hold } from './holds';
-import styles from '#renderer/features/stash/stash.module.css';
 
 /** What is to be booked of a piece. */
 export type PieceStep =

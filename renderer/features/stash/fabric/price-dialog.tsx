@@ -2,14 +2,14 @@ import { useState } from 'react';
 import type { FabricPage } from '#core/contract/stash';
 import { costAgain } from '#core/stash/replacement';
 import { useWrite } from '#renderer/bridge/query';
+import { shopUnit } from '#renderer/features/stash/shop-unit';
+import styles from '#renderer/features/stash/stash.module.css';
 import { Button } from '#renderer/ui/button';
 import { Dialog } from '#renderer/ui/dialog';
 import { useDisplay } from '#renderer/ui/display';
 import { Form } from '#renderer/ui/form';
 import { MoneyField } from '#renderer/ui/money-field';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { shopUnit } from '#renderer/features/stash/shop-unit';
-import styles from '#renderer/features/stash/stash.module.css';
 
 interface PriceDialogProps {
   readonly opened: FabricPage;

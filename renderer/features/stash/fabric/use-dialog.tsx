@@ -9,6 +9,10 @@ import { measureOfKind } from '#core/domain/stash-kind';
 import { type Length, lengthFromUnits } from '#core/units/length';
 import { codeOfPiece, formatPieceCode } from '#core/stash/piece-code';
 import { useRead, useWrite } from '#renderer/bridge/query';
+import { AmountField } from '#renderer/features/stash/amount-field';
+import { amountBooked, amountFree, pieceStock } from '#renderer/features/stash/cloth-words';
+import { useKindName } from '#renderer/features/stash/kind-name';
+import styles from '#renderer/features/stash/stash.module.css';
 import { today } from '#renderer/text/dates';
 import { Button } from '#renderer/ui/button';
 import { Checkbox } from '#renderer/ui/checkbox';
@@ -19,12 +23,8 @@ import { Form } from '#renderer/ui/form';
 import { Notice } from '#renderer/ui/notice';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { Typeset } from '#renderer/ui/typeset';
-import { AmountField } from '#renderer/features/stash/amount-field';
-import { amountBooked, amountFree, pieceStock } from '#renderer/features/stash/cloth-words';
 import { holdsOf } from './holds';
-import { useKindName } from '#renderer/features/stash/kind-name';
 import { proposedProject } from './use-proposal';
-import styles from '#renderer/features/stash/stash.module.css';
 
 interface UseDialogProps {
   readonly opened: FabricPage;

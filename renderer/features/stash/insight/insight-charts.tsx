@@ -8,12 +8,12 @@ import { formatLength } from '#core/units/format-length';
 import { formatMoney, minorDigits } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
 import type { LengthDisplay } from '#core/units/unit-system';
+import { shopUnit } from '#renderer/features/stash/shop-unit';
 import { monthWords } from '#renderer/text/dates';
 import { ChartFigure, ChartKey } from '#renderer/ui/chart-figure';
 import { Choice } from '#renderer/ui/choice';
 import { ColumnChart } from '#renderer/ui/column-chart';
 import { type Display, useDisplay } from '#renderer/ui/display';
-import { shopUnit } from '#renderer/features/stash/shop-unit';
 
 type Measure = 'money' | 'cloth';
 

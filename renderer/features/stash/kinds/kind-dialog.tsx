@@ -2,6 +2,8 @@ import { useState } from 'react';
 import { clothKind } from '#core/domain/stash';
 import { measureOfKind, type StashKind, type StashKindDetails } from '#core/domain/stash-kind';
 import { useWrite } from '#renderer/bridge/query';
+import { KIND_WORDS } from '#renderer/features/stash/cloth-words';
+import styles from '#renderer/features/stash/stash.module.css';
 import { Button } from '#renderer/ui/button';
 import { Select } from '#renderer/ui/choice';
 import { Dialog } from '#renderer/ui/dialog';
@@ -10,8 +12,6 @@ import { LengthField } from '#renderer/ui/length-field';
 import { NumberField } from '#renderer/ui/number-field';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { TextField } from '#renderer/ui/text-field';
-import { KIND_WORDS } from '#renderer/features/stash/cloth-words';
-import styles from '#renderer/features/stash/stash.module.css';
 
 interface KindDialogProps {
   /** Null for a new one. */

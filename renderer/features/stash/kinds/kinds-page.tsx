@@ -2,15 +2,15 @@ import { useState } from 'react';
 import { measureOfKind, type StashKind } from '#core/domain/stash-kind';
 import type { LengthDisplay } from '#core/units/unit-system';
 import { useRead, useWrite } from '#renderer/bridge/query';
+import { pieceSize } from '#renderer/features/stash/cloth-words';
+import styles from '#renderer/features/stash/places/places.module.css';
 import { Button } from '#renderer/ui/button';
 import { useDisplay } from '#renderer/ui/display';
 import { Page } from '#renderer/ui/page';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { Typeset } from '#renderer/ui/typeset';
 import { formatLength } from '#core/units/format-length';
-import { pieceSize } from '#renderer/features/stash/cloth-words';
 import { KindDialog } from './kind-dialog';
-import styles from '#renderer/features/stash/places/places.module.css';
 
 /** The kinds of things in the stash, in the maker's words, each with the size it usually has. */
 export function KindsPage() {

@@ -3,11 +3,11 @@ import { Link } from 'react-router';
 import type { PlaceGlance } from '#core/contract/places';
 import { placeNames } from '#core/domain/place';
 import { useRead, useWrite } from '#renderer/bridge/query';
+import { LabelsDialog } from '#renderer/features/stash/labels-dialog';
 import { Button } from '#renderer/ui/button';
 import { EmptyState } from '#renderer/ui/empty-state';
 import { Page } from '#renderer/ui/page';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { LabelsDialog } from '#renderer/features/stash/labels-dialog';
 import { type PlaceAsked, PlaceDialog } from './place-dialog';
 import styles from './places.module.css';
 

@@ -5,11 +5,11 @@ import type { StashGroup, StashSearch } from '#core/domain/stash-filter';
 import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
 import { useRead } from '#renderer/bridge/query';
-import { useDisplay } from '#renderer/ui/display';
-import { Typeset } from '#renderer/ui/typeset';
 import { ClothSample } from '#renderer/features/stash/cloth-sample';
 import { freeWords, overbookedWords, stockWords, thereOf } from '#renderer/features/stash/cloth-words';
 import styles from '#renderer/features/stash/stash.module.css';
+import { useDisplay } from '#renderer/ui/display';
+import { Typeset } from '#renderer/ui/typeset';
 
 /** How many fabrics are fetched at once, as the list is scrolled to them. */
 export const LINES_AT_ONCE = 100;

@@ -4,13 +4,13 @@ import type { Problem } from '#core/contract/problem';
 import type { CodedPiece } from '#core/contract/stash';
 import { formatPieceCode, type PieceCode } from '#core/stash/piece-code';
 import { call } from '#renderer/bridge/call';
+import styles from '#renderer/features/stash/stash.module.css';
 import { labelPlace, labelSize } from '#renderer/text/label-words';
 import { Button } from '#renderer/ui/button';
 import { Dialog } from '#renderer/ui/dialog';
 import { useDisplay } from '#renderer/ui/display';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { Typeset } from '#renderer/ui/typeset';
-import styles from '#renderer/features/stash/stash.module.css';
 
 interface Missed {
   readonly code: PieceCode;

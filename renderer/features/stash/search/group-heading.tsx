@@ -1,9 +1,9 @@
 import type { FabricGroup } from '#core/contract/stash';
 import { clothKind } from '#core/domain/stash';
 import type { StashGrouping } from '#core/domain/stash-filter';
-import { useDisplay } from '#renderer/ui/display';
 import { KIND_WORDS } from '#renderer/features/stash/cloth-words';
 import styles from '#renderer/features/stash/stash.module.css';
+import { useDisplay } from '#renderer/ui/display';
 
 interface GroupHeadingProps {
   readonly by: StashGrouping;

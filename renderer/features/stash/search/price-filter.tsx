@@ -1,8 +1,8 @@
 import type { WantedPrice } from '#core/domain/stash-filter';
+import { shopUnit } from '#renderer/features/stash/shop-unit';
 import { Select } from '#renderer/ui/choice';
 import { useDisplay } from '#renderer/ui/display';
 import { MoneyField } from '#renderer/ui/money-field';
-import { shopUnit } from '#renderer/features/stash/shop-unit';
 
 const COUNTED = [
   { value: 'again', words: 'To buy it again' },

@@ -1,12 +1,12 @@
 import { useState } from 'react';
 import type { SavedSearch, StashSearch } from '#core/domain/stash-filter';
 import { useWrite } from '#renderer/bridge/query';
+import styles from '#renderer/features/stash/stash.module.css';
 import { Button } from '#renderer/ui/button';
 import { Dialog } from '#renderer/ui/dialog';
 import { Form } from '#renderer/ui/form';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { TextField } from '#renderer/ui/text-field';
-import styles from '#renderer/features/stash/stash.module.css';
 
 interface SearchNameDialogProps {
   /** The search that gets another name; null for one that is saved first. */

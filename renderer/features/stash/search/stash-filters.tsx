@@ -1,15 +1,15 @@
 import { clothKind, type ClothKind, type PrintDirection } from '#core/domain/stash';
 import type { StashGrouping, StashOrder, StashSearch } from '#core/domain/stash-filter';
 import { useRead } from '#renderer/bridge/query';
+import { KIND_WORDS } from '#renderer/features/stash/cloth-words';
+import styles from '#renderer/features/stash/stash.module.css';
 import { Button } from '#renderer/ui/button';
 import { type Option, Select } from '#renderer/ui/choice';
 import { DateField } from '#renderer/ui/date-field';
 import { LengthField } from '#renderer/ui/length-field';
 import { TextField } from '#renderer/ui/text-field';
-import { KIND_WORDS } from '#renderer/features/stash/cloth-words';
 import { PriceFilter } from './price-filter';
 import { isFiltered, withFilter } from './stash-query';
-import styles from '#renderer/features/stash/stash.module.css';
 import { WantedField } from './wanted-field';
 
 const KINDS: readonly Option<ClothKind | ''>[] = [

@@ -6,6 +6,8 @@ import { formatArea } from '#core/units/format-area';
 import { formatLength } from '#core/units/format-length';
 import { lengthFromUnits } from '#core/units/length';
 import { useRead, useWrite } from '#renderer/bridge/query';
+import { stockWords, thereOf } from '#renderer/features/stash/cloth-words';
+import shared from '#renderer/features/stash/stash.module.css';
 import { today } from '#renderer/text/dates';
 import { whichFits } from '#renderer/text/shopping-words';
 import { Button } from '#renderer/ui/button';
@@ -15,9 +17,7 @@ import { Form } from '#renderer/ui/form';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { TextField } from '#renderer/ui/text-field';
 import { Typeset } from '#renderer/ui/typeset';
-import { stockWords, thereOf } from '#renderer/features/stash/cloth-words';
 import styles from './shopping.module.css';
-import shared from '#renderer/features/stash/stash.module.css';
 
 interface ChooseClothDialogProps {
   readonly need: Pick<ClothNeed, 'projectId' | 'projectName' | 'source' | 'name' | 'amount'>;

@@ -2,13 +2,13 @@ import { useState } from 'react';
 import type { ProjectId } from '#core/domain/ids';
 import type { KeptShoppingLine, OwnShoppingLine } from '#core/domain/shopping';
 import { useRead, useWrite } from '#renderer/bridge/query';
+import styles from '#renderer/features/stash/stash.module.css';
 import { Button } from '#renderer/ui/button';
 import { type Option, Select } from '#renderer/ui/choice';
 import { Dialog } from '#renderer/ui/dialog';
 import { Form } from '#renderer/ui/form';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { TextField } from '#renderer/ui/text-field';
-import styles from '#renderer/features/stash/stash.module.css';
 
 const NOTHING: OwnShoppingLine = { words: '', howMuch: '', supplier: '', projectId: null };
 

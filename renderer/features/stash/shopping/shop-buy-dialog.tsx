@@ -6,6 +6,10 @@ import { holdsOfLine } from '#core/stash/shopping/shopping-lines';
 import type { Length } from '#core/units/length';
 import { useWrite } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
+import { BoughtFields } from '#renderer/features/stash/bought-fields';
+import { boughtPiece, emptyDraft, emptyPiece, type PieceDraft } from '#renderer/features/stash/fabric-draft';
+import { PlaceField } from '#renderer/features/stash/place-field';
+import styles from '#renderer/features/stash/stash.module.css';
 import { today } from '#renderer/text/dates';
 import { nameToBuy, type ShopEntry } from '#renderer/text/shopping-words';
 import { Button } from '#renderer/ui/button';
@@ -14,10 +18,6 @@ import { Dialog } from '#renderer/ui/dialog';
 import { Form } from '#renderer/ui/form';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
 import { TextField } from '#renderer/ui/text-field';
-import { BoughtFields } from '#renderer/features/stash/bought-fields';
-import { boughtPiece, emptyDraft, emptyPiece, type PieceDraft } from '#renderer/features/stash/fabric-draft';
-import { PlaceField } from '#renderer/features/stash/place-field';
-import styles from '#renderer/features/stash/stash.module.css';
 
 interface ShopBuyDialogProps {
   readonly entry: ShopEntry;

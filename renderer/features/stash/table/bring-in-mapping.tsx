@@ -1,9 +1,9 @@
 import { type StashColumn, stashColumn, type TableReading } from '#core/domain/stash-table';
 import { columnTitle } from '#core/stash/table/column-titles';
+import shared from '#renderer/features/stash/stash.module.css';
 import { Checkbox } from '#renderer/ui/checkbox';
 import { Select } from '#renderer/ui/choice';
 import styles from './bring-in.module.css';
-import shared from '#renderer/features/stash/stash.module.css';
 
 const LEFT_OUT = 'left-out';
 const OPTIONS = [

@@ -3,6 +3,7 @@ import { Link, useNavigate } from 'react-router';
 import type { StashColumn, TableToRead } from '#core/domain/stash-table';
 import { call } from '#renderer/bridge/call';
 import { useRead, useWrite } from '#renderer/bridge/query';
+import shared from '#renderer/features/stash/stash.module.css';
 import { Button } from '#renderer/ui/button';
 import { Choice, Select } from '#renderer/ui/choice';
 import { Page } from '#renderer/ui/page';
@@ -11,7 +12,6 @@ import { TextField } from '#renderer/ui/text-field';
 import { BringInMapping } from './bring-in-mapping';
 import { BringInPreview } from './bring-in-preview';
 import styles from './bring-in.module.css';
-import shared from '#renderer/features/stash/stash.module.css';
 
 const NOTHING: TableToRead = {
   source: { kind: 'text', text: '' },

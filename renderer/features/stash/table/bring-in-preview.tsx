@@ -1,12 +1,12 @@
 import type { TableReading } from '#core/domain/stash-table';
 import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
+import { KIND_WORDS, pieceSize } from '#renderer/features/stash/cloth-words';
+import shared from '#renderer/features/stash/stash.module.css';
 import { cellProblemWords, faultPlace } from '#renderer/text/table-words';
 import { useDisplay } from '#renderer/ui/display';
 import { Typeset } from '#renderer/ui/typeset';
-import { KIND_WORDS, pieceSize } from '#renderer/features/stash/cloth-words';
 import styles from './bring-in.module.css';
-import shared from '#renderer/features/stash/stash.module.css';
 
 /** What would be added, what is in the way of it, and the first lines as they were read. */
 export function BringInPreview({ reading }: { readonly reading: TableReading }) {

@@ -1,11 +1,11 @@
 import { useState } from 'react';
 import type { Problem } from '#core/contract/problem';
 import { call } from '#renderer/bridge/call';
+import shared from '#renderer/features/stash/stash.module.css';
 import { Button } from '#renderer/ui/button';
 import { Choice } from '#renderer/ui/choice';
 import { Page } from '#renderer/ui/page';
 import { ProblemNotice } from '#renderer/ui/problem-notice';
-import shared from '#renderer/features/stash/stash.module.css';
 
 /** The whole stash as a file, for a spreadsheet or for another workshop. */
 export function TakeOutPage() {

@@ -1,0 +1,61 @@
+import { screen } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { StashPage } from '#renderer/features/stash/stash-page';
+import { renderPage, workshopBehindWindow } from '#test/helpers/page-on-store';
+import { addCloth } from '#test/helpers/workshop';
+
+const fill = async (name: RegExp, text: string) => {
+  const field = await screen.findByRole('textbox', { name });
+  await userEvent.clear(field);
+  await userEvent.type(field, `${text}{Enter}`);
+};
+const choose = (name: string, words: string) =>
+  userEvent.selectOptions(screen.getByRole('combobox', { name }), words);
+const address = () => screen.getByTestId('address').textContent;
+
+beforeEach(() => window.sessionStorage.clear());
+
+/** Two fabrics: two yards for 20.00, and one for 30.00. */
+async function narrowedDown(): Promise<void> {
+  const workshop = workshopBehindWindow();
+  addCloth(workshop);
+  addCloth(workshop, { yards: 1, costMinor: 3000 });
+  renderPage(<StashPage />, '/stash');
+  expect(await screen.findByText('2 fabrics')).toBeVisible();
+  await userEvent.click(screen.getByRole('button', { name: 'Narrow it down' }));
+}
+
+describe('the filters of the stash', () => {
+  it('narrow it down by what a yard costs, from and to, and by how that is counted', async () => {
+    await narrowedDown();
+    await fill(/^A yard costs at most/, '12');
+    expect(await screen.findByText('1 fabric found')).toBeVisible();
+    await fill(/^A yard costs at least/, '11');
+    expect(await screen.findByText('0 fabrics found')).toBeVisible();
+    await fill(/^A yard costs at most/, '40');
+    expect(await screen.findByText('1 fabric found')).toBeVisible();
+    await choose('Price counted', 'As it was paid');
+    expect(await screen.findByText('1 fabric found')).toBeVisible();
+    await userEvent.click(screen.getByRole('button', { name: 'Show every fabric' }));
+    expect(await screen.findByText('2 fabrics')).toBeVisible();
+  });
+
+  it('keep what is big enough for patches that are typed, and say what cannot be read', async () => {
+    await narrowedDown();
+    await fill(/^Big enough for/, '2 of 40 x 30 in');
+    expect(await screen.findByText('1 fabric found')).toBeVisible();
+    await fill(/^Big enough for/, 'two of something');
+    expect(await screen.findByText(/two of something/)).toBeVisible();
+  });
+
+  it('stand in the address, so that the way back leads to the list as it was', async () => {
+    await narrowedDown();
+    await choose('In order', 'Most free first');
+    await choose('In groups', 'By kind');
+    await fill(/^Free in one piece/, '40 in');
+    expect(await screen.findByText('1 fabric found')).toBeVisible();
+    expect(address()).toMatch(/by=kind/);
+    expect(address()).toMatch(/most-free/);
+  });
+});
