@@ -33,7 +33,7 @@ function allParts() {
   const folders = readdirSync(inRoot('shared-core', 'calculators'), { withFileTypes: true })
     .filter((entry) => entry.isDirectory())
     .map((entry) => `calculators/${entry.name}`);
-  return ['units', 'calculators', ...folders];
+  return ['units', 'geometry', 'calculators', ...folders];
 }
 
 /** @param {string} part */

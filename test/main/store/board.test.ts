@@ -142,8 +142,9 @@ describe('the list of what was done', () => {
     expect([done.length, undone.length]).toEqual([221, 0]);
     expect(done.every(({ says }) => says !== '')).toBe(true);
     expect(again.get('change:go-to', { changeId: done[200]!.id })).toEqual({ steps: 201 });
+    const { projectId } = stage('piecing');
     const notes = () =>
-      again.get('project:list', { archived: false }).items[0]!.stages.find(({ id }) => id === stageId)!.notes;
+      again.get('project:open', { projectId }).stages.find(({ id }) => id === stageId)!.notes;
     expect(notes()).toBe('Turn 18');
     const taken = again.get('change:list', {}).undone;
     expect(taken).toHaveLength(201);
