@@ -112,12 +112,18 @@ export function insertRows(
 ): void {
   const values = columns.map((_name, index) => `value ->> ${String(index)}`);
   const sql = `INSERT INTO ${table} (${columns.join(', ')}) SELECT ${values.join(', ')} FROM json_each(?)`;
-  const wellFormed = (value: string | number | null) =>
-    typeof value === 'string' ? value.toWellFormed() : value;
   for (let first = 0; first < rows.length; first += ROWS_AT_ONCE) {
-    const some = rows.slice(first, first + ROWS_AT_ONCE).map((row) => row.map(wellFormed));
-    write(store, sql, JSON.stringify(some));
+    const some = rows.slice(first, first + ROWS_AT_ONCE);
+    const json = JSON.stringify(some);
+    write(store, sql, HALF_A_CHARACTER.test(json) ? JSON.stringify(some.map(wellFormed)) : json);
   }
+}
+
+/** JSON writes half of a character that takes two as its number; SQLite takes only whole ones. */
+const HALF_A_CHARACTER = /\\ud[89a-f]/;
+
+function wellFormed(row: readonly (string | number | null)[]): readonly (string | number | null)[] {
+  return row.map((value) => (typeof value === 'string' ? value.toWellFormed() : value));
 }
 
 /** The number the next row of a table with a `seq` gets. */
