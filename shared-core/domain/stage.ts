@@ -90,17 +90,15 @@ export function currentStage<S extends Pick<Stage, 'state'>>(stages: readonly S[
   return stages.find((one) => one.state !== 'done' && one.state !== 'skipped') ?? null;
 }
 
-type GateLine = Pick<ChecklistItem, 'isGate' | 'closedBy' | 'isTicked'>;
-
 /** The gate lines of a stage that still forbid its start, given the other stages of the project. */
-export function openGateItems<Line extends GateLine>(
-  gated: { readonly checklist: readonly Line[] },
+export function openGateItems(
+  gated: Pick<Stage, 'checklist'>,
   stages: readonly Pick<Stage, 'kind' | 'state'>[],
-): readonly Line[] {
+): readonly ChecklistItem[] {
   return gated.checklist.filter((item) => item.isGate && !isClosed(item, stages));
 }
 
-function isClosed(item: GateLine, stages: readonly Pick<Stage, 'kind' | 'state'>[]): boolean {
+function isClosed(item: ChecklistItem, stages: readonly Pick<Stage, 'kind' | 'state'>[]): boolean {
   if (item.isTicked) return true;
   if (item.closedBy === null) return false;
   const closing = stages.filter((one) => one.kind === item.closedBy && one.state !== 'skipped');
