@@ -1,16 +1,16 @@
 import type { ChannelInput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import type { Changed } from '#core/contract/projects';
-import type { KeptPlan } from '#core/domain/cutting-plan';
-import { fabricKeyOf, listNameOf } from '#core/domain/cutting-setup';
-import { type ClothPieceId, type FabricId, fabricId } from '#core/domain/ids';
+import { listNameOf } from '#core/domain/cutting-setup';
+import { fabricId } from '#core/domain/ids';
 import { type FabricDetails, NO_COLOR } from '#core/domain/stash';
 import { failure, type Result, success } from '#core/result';
 import { lengthFromUnits } from '#core/units/length';
+import { letPlanCut } from './bought-for-plan';
 import { recordChange } from './changes';
 import { findPlan } from './cutting-rows';
 import { addFabric } from './fabric-rows';
-import { type ReadableStore, updateRow } from './handles';
+import type { ReadableStore } from './handles';
 import { addBought } from './ledger';
 import { appendBooking, setAsideEntry } from './ledger-append';
 import { type FabricRef, findFabric, findProject, notFound } from './lookups';
@@ -42,8 +42,7 @@ export function buyForPlan(
     const { pieceId, pieceSeq } = addBought(writable, cloth.seq, piece);
     const booking = { fabricSeq: cloth.seq, projectSeq: project.value.seq, stage: null, note: '', on };
     appendBooking(writable, booking, [setAsideEntry(pieceSeq, purchase.length)]);
-    const bought = { key: fabric, fabricId: cloth.id, pieceId, ...purchase };
-    updateRow(writable, 'cutting_plan', found.id, { plan_json: JSON.stringify(withBought(plan, bought)) });
+    letPlanCut(writable, found, fabric, { fabricId: cloth.id, pieceId, ...size });
     return success({});
   });
 }
@@ -58,43 +57,5 @@ function unsaidFabric(name: string, width: number): FabricDetails {
   return {
     ...{ name, print: '', colorWords: '', fiber: '', direction: 'any', width: lengthFromUnits(width) },
     ...{ isWashed: false, supplier: '', place: '', swatch: NO_COLOR, notes: '' },
-  };
-}
-
-interface Bought {
-  /** What the plan called the cloth before. */
-  readonly key: string;
-  readonly fabricId: FabricId;
-  readonly pieceId: ClothPieceId;
-  readonly width: number;
-  readonly length: number;
-}
-
-/** The same plan with cloth to buy turned into the piece that was bought. */
-function withBought(plan: KeptPlan, { key, fabricId: bought, pieceId, width, length }: Bought): KeptPlan {
-  const { setup } = plan;
-  const asked = setup.lines.filter((line) => fabricKeyOf(setup, line) === key);
-  const isAsked = (one: { readonly projectId: string; readonly fabric: string }) =>
-    asked.some((line) => line.projectId === one.projectId && line.fabric === one.fabric);
-  const names = new Map(asked.map((line) => [`${line.projectId} ${line.fabric}`, line]));
-  return {
-    ...plan,
-    setup: {
-      ...setup,
-      cloth: [
-        ...setup.cloth.filter((choice) => !isAsked(choice)),
-        ...[...names.values()].map((line) => ({
-          projectId: line.projectId,
-          fabric: line.fabric,
-          fabricId: bought,
-        })),
-      ],
-    },
-    pieces: plan.pieces.map((piece) => {
-      if (piece.fabric !== key) return piece;
-      return { ...piece, fabric: bought, pieceId: piece.pieceId ?? pieceId };
-    }),
-    purchases: plan.purchases.filter((one) => one.fabric !== key),
-    plannedWith: [...plan.plannedWith, { pieceId, width, length }],
   };
 }

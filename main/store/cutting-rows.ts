@@ -13,7 +13,17 @@ export interface PlanRef {
 /** The plan kept with a project; undefined where none is. */
 export function findPlan(store: ReadableStore, projectId: string): PlanRef | undefined {
   const row = oneRow(store, 'SELECT * FROM cutting_plan WHERE project_id = ?', projectId);
-  if (row === undefined) return undefined;
+  return row && planOf(row);
+}
+
+/** The plans of all projects that are not put away. */
+export function allPlans(store: ReadableStore): readonly PlanRef[] {
+  const sql = `SELECT cutting_plan.* FROM cutting_plan JOIN project ON project.id = project_id
+    WHERE is_archived = 0 AND deleted_at IS NULL ORDER BY project.seq`;
+  return allRows(store, sql).map(planOf);
+}
+
+function planOf(row: Row): PlanRef {
   const id = textOf(row, 'id');
   return {
     id,

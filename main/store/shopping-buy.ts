@@ -1,6 +1,7 @@
 import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import { failure, type Result, success } from '#core/result';
+import { letPlanOfNeedsCut } from './bought-for-plan';
 import { recordChange } from './changes';
 import { addFabric } from './fabric-rows';
 import { type ReadableStore, write } from './handles';
@@ -44,6 +45,7 @@ export function buyFromList(
       const booking = { fabricSeq, projectSeq, stage: null, note: '', on: bought.on };
       appendBooking(writable, booking, [setAsideEntry(pieceSeq, length)]);
     }
+    if (bought.kind === 'yardage') letPlanOfNeedsCut(writable, needs, { fabricId, pieceId, ...size });
     for (const need of needs) keepChoice(writable, need, { kind: 'fabric', fabricId });
     if (lineId !== null) write(writable, 'DELETE FROM shopping_line WHERE id = ?', lineId);
     return success({ fabricId, pieceId });

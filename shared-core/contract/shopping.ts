@@ -83,7 +83,8 @@ export const shoppingChannels = {
   'shopping:remove': writes<Changed>()(z.object({ lineId: shoppingLineId })),
   /**
    * Ticks a line off: books what was bought as a piece of a fabric, one of the stash or a new one, sets parts of it aside, takes the
-   * fabric for the needs named, and takes the maker's own line off the list, all in one change.
+   * fabric for the needs named, lets the cutting plan that asked for just this piece cut it, and takes the maker's own line off the
+   * list, all in one change.
    */
   'shopping:buy': writes<Changed & { readonly fabricId: FabricId; readonly pieceId: ClothPieceId }>()(
     z.object({

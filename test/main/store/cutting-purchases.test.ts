@@ -76,6 +76,42 @@ describe('cloth bought for a plan', () => {
     });
   });
 
+  test('from the shopping list is what the plan cuts where it is just what the plan says to buy', () => {
+    for (const [isInStash, yards, left] of [
+      [true, 2, 0],
+      [true, 3, 1],
+      [false, 2, 0],
+    ] as const) {
+      const { workshop, projectId, fabricId, kept } = planToBuy(isInStash);
+      const bought = workshop.get('shopping:buy', {
+        ...{
+          lineId: null,
+          needs: [{ projectId, source: 'cutting-plan', name: 'Rust' }],
+          fabric: { fabricId },
+        },
+        ...{
+          kind: 'yardage',
+          kindId: null,
+          unitLength: null,
+          costMinor: 2400,
+          on: TODAY,
+          note: '',
+          place: '',
+        },
+        size: { width: inches(42), length: inches(36 * yards) },
+        holds: [{ projectId, length: inches(72) }],
+      });
+      expect(kept().purchases).toHaveLength(left);
+      expect(kept().pieces).toMatchObject([{ pieceId: left === 0 ? bought.pieceId : null }]);
+      if (left > 0) continue;
+      const step = { projectId, pieceId: bought.pieceId, place: 0, knowingly: false, on: TODAY };
+      expect(workshop.ask('cutting:tick', step)).toMatchObject({ ok: true });
+      workshop.get('change:undo', {});
+      workshop.get('change:undo', {});
+      expect(kept().purchases).toHaveLength(1);
+    }
+  });
+
   test('becomes a fabric called as in the list where it is in no stash yet', () => {
     const { workshop, buy, kept } = planToBuy(false);
     buy();
