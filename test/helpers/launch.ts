@@ -37,7 +37,8 @@ export async function makeRunFolders(workshop: string | undefined): Promise<RunF
   return {
     workshop: workshop ?? path.join(base, 'workshop'),
     user: path.join(base, 'user'),
-    remove: () => rm(base, { recursive: true, force: true }),
+    // The children of a killed program may still be writing.
+    remove: () => rm(base, { recursive: true, force: true, maxRetries: 10 }),
   };
 }
 
