@@ -2,7 +2,7 @@ import type { KeptPlan } from '#core/domain/cutting-plan';
 import { fabricKeyOf } from '#core/domain/cutting-setup';
 import { type ClothPieceId, type FabricId, fabricId, type ProjectId } from '#core/domain/ids';
 import { CUTTING_PLAN } from '#core/stash/shopping/needs-of-plan';
-import { allPlans, type PlanRef } from './cutting-rows';
+import { type PlanRef, plansOfOpenProjects } from './cutting-rows';
 import { updateRow, type WritableStore } from './handles';
 
 /** A piece that was bought, as long as the plan says. */
@@ -29,7 +29,7 @@ export function letPlanOfNeedsCut(
 ): void {
   const ofPlans = needs.filter(({ source }) => source === CUTTING_PLAN);
   if (ofPlans.length === 0) return;
-  for (const kept of allPlans(store)) {
+  for (const kept of plansOfOpenProjects(store)) {
     const { setup, purchases } = kept.plan;
     const asked = setup.lines.filter((line) =>
       ofPlans.some((need) => need.projectId === line.projectId && need.name === line.fabric),

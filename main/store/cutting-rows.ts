@@ -16,10 +16,10 @@ export function findPlan(store: ReadableStore, projectId: string): PlanRef | und
   return row && planOf(row);
 }
 
-/** The plans of all projects that are not put away. */
-export function allPlans(store: ReadableStore): readonly PlanRef[] {
+/** The plans of all projects that are not put away, by the day they are due. */
+export function plansOfOpenProjects(store: ReadableStore): readonly PlanRef[] {
   const sql = `SELECT cutting_plan.* FROM cutting_plan JOIN project ON project.id = project_id
-    WHERE is_archived = 0 AND deleted_at IS NULL ORDER BY project.seq`;
+    WHERE is_archived = 0 AND deleted_at IS NULL ORDER BY due_on IS NULL, due_on, project.seq`;
   return allRows(store, sql).map(planOf);
 }
 

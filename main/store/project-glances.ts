@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { ChannelInput } from '#core/contract/channels';
 import type { Page } from '#core/contract/channel';
 import type { Problem } from '#core/contract/problem';
-import type { ProjectGlance, ProjectSpread, StageEvent } from '#core/contract/projects';
+import type { ProjectGlance, ProjectSpread, StageEvent, StageGlance } from '#core/contract/projects';
 import type { StageId } from '#core/domain/ids';
 import { stageState } from '#core/domain/stage';
 import { type Result, success } from '#core/result';
@@ -26,7 +26,10 @@ export function listProjects(
     : 'FROM project WHERE is_archived = 0 AND deleted_at IS NULL';
   const order = archived ? 'changed_at DESC, seq' : 'due_on IS NULL, due_on, seq';
   const rows = allRows(store, `SELECT * ${those} ORDER BY ${order} LIMIT ? OFFSET ?`, limit, offset);
-  return { items: glancesOf(store, rows), total: oneNumber(store, `SELECT count(*) ${those}`) };
+  return {
+    items: glancesOf(store, rows, stageGlancesByProject),
+    total: oneNumber(store, `SELECT count(*) ${those}`),
+  };
 }
 
 export function openProject(
@@ -34,25 +37,28 @@ export function openProject(
   { projectId }: ChannelInput<'project:open'>,
 ): Result<ProjectSpread, Problem> {
   const rows = allRows(store, 'SELECT * FROM project WHERE id = ? AND deleted_at IS NULL', projectId);
-  const [glance] = glancesOf(store, rows);
+  const [glance] = glancesOf(store, rows, stagesByProject);
   if (glance === undefined) return notFound('project');
   return success({
     ...glance,
-    stages: stagesByProject(store, [projectId]).get(projectId) ?? [],
     photos: photosOfProject(store, projectId),
     history: historyOf(store, projectId),
   });
 }
 
-/** The glances of these project rows, in the same order. */
-function glancesOf(store: ReadableStore, rows: readonly Row[]): readonly ProjectGlance[] {
+/** The glances of these project rows, in the same order, with as much of their stages as `stagesOf` reads. */
+function glancesOf<Told extends StageGlance>(
+  store: ReadableStore,
+  rows: readonly Row[],
+  stagesOf: (store: ReadableStore, ids: readonly string[]) => ReadonlyMap<string, readonly Told[]>,
+): readonly (ProjectGlance & { readonly stages: readonly Told[] })[] {
   const ids = rows.map((row) => textOf(row, 'id'));
-  const stages = stageGlancesByProject(store, ids);
+  const stages = stagesOf(store, ids);
   const trips = tripsByProject(store, ids);
   const seqs = JSON.stringify(rows.map((row) => numberOf(row, 'seq')));
   const swatches = swatchesOf(store, seqs);
   const costs = costsOf(store, seqs);
-  return rows.map((row): ProjectGlance => {
+  return rows.map((row) => {
     const project = projectOf(row);
     const seq = numberOf(row, 'seq');
     return {

@@ -1,11 +1,12 @@
 import type { FabricId, ProjectId, StageId } from '#core/domain/ids';
-import { keptPlan, type KeptPlan } from '#core/domain/cutting-plan';
+import type { KeptPlan } from '#core/domain/cutting-plan';
 import type { Length } from '#core/units/length';
 import { type ClothNeed, needKey } from '#core/stash/shopping/cloth-need';
 import { answersThatCount, needsOfAnswer } from '#core/stash/shopping/needs-of-answer';
 import { clothInPlan, needsOfPlan, sourcesOfPlan } from '#core/stash/shopping/needs-of-plan';
+import { plansOfOpenProjects } from './cutting-rows';
 import { allRows, type ReadableStore, type Row } from './handles';
-import { groupRows, jsonOf, numberOf, readBy, textOf, textOrNullOf } from './rows';
+import { groupRows, jsonOf, numberOf, textOf, textOrNullOf } from './rows';
 
 /** What the open projects need, and what of it the maker said no to. */
 export interface NeedsOfProjects {
@@ -22,22 +23,16 @@ const ANSWERS = `SELECT project.id AS project_id, project.name AS project_name, 
   FROM project JOIN stage ON stage.project_id = project.id JOIN calculation ON calculation.stage_id = stage.id
   WHERE ${OPEN} AND ${TO_DO} ${IN_ORDER}, stage.position, calculation.seq`;
 
-const PLANS = `SELECT project.id AS project_id, project.name AS project_name, plan_json, cutting_plan.id
-  FROM project JOIN cutting_plan ON cutting_plan.project_id = project.id WHERE ${OPEN} ${IN_ORDER}`;
-
 /** What the kept answers and cutting plans of the open projects ask for, by due day, each with the fabric taken for it. */
 export function needsOfProjects(store: ReadableStore, usualWidth: Length): NeedsOfProjects {
-  const plans = allRows(store, PLANS).map((row) => ({
-    projectId: textOf(row, 'project_id'),
-    plan: readBy(keptPlan, jsonOf(row, 'plan_json'), `cutting_plan ${textOf(row, 'id')}`),
-  }));
   const openStages = new Set(
     allRows(
       store,
       `SELECT stage.id FROM stage JOIN project ON project.id = project_id WHERE ${OPEN} AND ${TO_DO}`,
     ).map((row) => textOf(row, 'id')),
   );
-  const standing = plans.map(({ plan }) => plan).filter((plan) => isToDo(plan, openStages));
+  const plans = plansOfOpenProjects(store).map(({ plan }) => plan);
+  const standing = plans.filter((plan) => isToDo(plan, openStages));
   const names = projectNames(store);
   const found = [
     ...needsOfAnswers(allRows(store, ANSWERS), standing, usualWidth),
