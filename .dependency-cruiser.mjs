@@ -57,7 +57,7 @@ const coreRules = [
   coreRoom('units', 'Units are the ground floor: move what needs more to the room that has it.', []),
   coreRoom(
     'geometry',
-    'A shape knows lengths and nothing of cloth: what it is for belongs to a calculator.',
+    'A shape knows lengths and nothing of fabric: what it is for belongs to a calculator.',
     core('units'),
   ),
   coreRoom(
@@ -98,15 +98,15 @@ const coreRules = [
     '^shared-core/planner/date-plan\\.ts$',
     '^shared-core/learned/(stage-estimate|days-away)\\.ts$',
     '^shared-core/stash/piece-code\\.ts$',
-    '^shared-core/stash/shopping/(cloth-need|shopping-list)\\.ts$',
+    '^shared-core/stash/shopping/(fabric-need|shopping-list)\\.ts$',
     '^shared-core/calendar-file/day-to-remember\\.ts$',
     ...schemas,
   ]),
   forbid(
     'checker-stands-alone',
     'The checker of cut plans must not share a mistake with the planner: give it only the record of a plan.',
-    { path: '^shared-core/cutting/check-cut-plan\\.ts$' },
-    { path: core('cutting'), pathNot: ['^shared-core/cutting/cut-plan\\.ts$'] },
+    { path: '^shared-core/cutting/check/check-cut-plan\\.ts$' },
+    { path: core('cutting'), pathNot: ['^shared-core/cutting/tree/cut-plan\\.ts$'] },
   ),
   forbid(
     'date-checker-stands-alone',
@@ -117,8 +117,8 @@ const coreRules = [
   forbid(
     'planner-ignores-checker',
     'A planner that asks the checker proves nothing: let the caller and the tests check the plan.',
-    { path: core('cutting'), pathNot: ['^shared-core/cutting/check-cut-plan\\.ts$'] },
-    { path: '^shared-core/cutting/check-cut-plan\\.ts$' },
+    { path: core('cutting'), pathNot: ['^shared-core/cutting/check/check-cut-plan\\.ts$'] },
+    { path: '^shared-core/cutting/check/check-cut-plan\\.ts$' },
   ),
 ];
 

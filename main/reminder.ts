@@ -1,6 +1,6 @@
 import type { DayKind, DayToRemember } from '#core/calendar-file/day-to-remember';
 import { addDays, type CalendarDate } from '#core/units/calendar-date';
-import type { StoreClient } from './store/store-client';
+import type { StoreClient } from './store/thread/store-client';
 
 export interface Reminder {
   readonly title: string;

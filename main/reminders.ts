@@ -2,7 +2,7 @@ import { Notification } from 'electron';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { reminderFor } from './reminder';
 import type { Session } from './session';
-import { systemSurroundings } from './store/surroundings';
+import { systemSurroundings } from './store/base/clock-and-ids';
 
 const HOUR = 60 * 60 * 1000;
 

@@ -2,7 +2,7 @@ import { rmSync, statSync } from 'node:fs';
 import path from 'node:path';
 import type { Problem } from '#core/contract/problem';
 import { type Result, success } from '#core/result';
-import { startStore, type StoreClient } from './store/store-client';
+import { startStore, type StoreClient } from './store/thread/store-client';
 import { makeThumbnail } from './thumbnail';
 
 /** The workshop that is open: the maker's own, or the demo, which is a file of its own beside it. */

@@ -15,7 +15,7 @@ export function wordsForStart(problem: Problem): string {
     case 'invalid-input':
     case 'not-found':
     case 'gate-closed':
-    case 'short-of-cloth':
+    case 'short-of-fabric':
     case 'already-taken-back':
     case 'in-use':
     case 'name-taken':

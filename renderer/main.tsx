@@ -1,6 +1,6 @@
-import './ui/fonts.css';
-import './ui/tokens.css';
-import './ui/base.css';
+import './ui/base/fonts.css';
+import './ui/base/tokens.css';
+import './ui/base/base.css';
 import { z } from 'zod';
 
 // Zod would try to compile its checks with `new Function`, which the content policy rightly refuses. It decides when the first

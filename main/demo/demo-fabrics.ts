@@ -1,5 +1,5 @@
-import type { ClothKind, PrintDirection } from '#core/domain/stash';
-import type { ClothLook } from './drawings/cloth';
+import type { PieceKind, PrintDirection } from '#core/domain/stash';
+import type { PieceAppearance } from './drawings/fabric';
 
 /** A fabric of the demo workshop. Everything here is invented; lengths are in inches, costs in cents. */
 export interface DemoFabric {
@@ -12,25 +12,25 @@ export interface DemoFabric {
   readonly isWashed: boolean;
   readonly supplier: string;
   readonly place: string;
-  readonly look: ClothLook;
+  readonly look: PieceAppearance;
   readonly pieces: readonly DemoPiece[];
 }
 
 export interface DemoPiece {
-  readonly kind: ClothKind;
+  readonly kind: PieceKind;
   readonly width: number;
   readonly length: number;
   readonly costMinor: number;
   readonly daysAgo: number;
 }
 
-const MARKET = 'Saltmarsh cloth market';
+const MARKET = 'Saltmarsh fabric market';
 const WAGON = 'The Tuesday wagon';
 const ATTIC = 'Great-aunt Ottoline’s attic';
 
-type Look = readonly [print: ClothLook['print'], ground: string, figure: string];
+type Look = readonly [print: PieceAppearance['print'], ground: string, figure: string];
 
-function cloth(
+function fabric(
   name: string,
   [print, ground, figure]: Look,
   colorWords: string,
@@ -53,7 +53,7 @@ function cloth(
   };
 }
 
-const PRINT_WORDS: Readonly<Record<ClothLook['print'], string>> = {
+const PRINT_WORDS: Readonly<Record<PieceAppearance['print'], string>> = {
   plain: 'plain',
   dots: 'dots',
   stripe: 'stripe',
@@ -82,123 +82,123 @@ const SHELF_TWO = { place: 'Sewing room, shelf 2' } as const;
 const BIN = { place: 'Hall, leftover bin' } as const;
 
 export const DEMO_FABRICS: readonly DemoFabric[] = [
-  cloth('Moss pebble', ['speckle', '#5f6f4a', '#93a074'], 'moss green', [
+  fabric('Moss pebble', ['speckle', '#5f6f4a', '#93a074'], 'moss green', [
     yards(3, 3_450, 120),
     leftover(11, 24, 40),
   ]),
-  cloth('Rook feather', ['leaf', '#2d3138', '#59616d'], 'near black, slate', [yards(2.5, 2_875, 115)], {
+  fabric('Rook feather', ['leaf', '#2d3138', '#59616d'], 'near black, slate', [yards(2.5, 2_875, 115)], {
     direction: 'one-way',
   }),
-  cloth('Kettle blue', ['plain', '#4b6a88', '#4b6a88'], 'blue', [yards(5, 5_250, 110), leftover(42, 7, 30)]),
-  cloth('Quince jelly', ['dots', '#c9803a', '#ecc07f'], 'orange, amber', [
+  fabric('Kettle blue', ['plain', '#4b6a88', '#4b6a88'], 'blue', [yards(5, 5_250, 110), leftover(42, 7, 30)]),
+  fabric('Quince jelly', ['dots', '#c9803a', '#ecc07f'], 'orange, amber', [
     yards(1.5, 1_800, 96),
     fatQuarter(96),
   ]),
-  cloth('Lamplight', ['wave', '#e6c87c', '#f4e3b3'], 'yellow, cream', [yards(2, 2_300, 96)]),
-  cloth('Oat straw', ['stripe', '#e9dec6', '#cdbb94'], 'cream, straw', [yards(6, 6_000, 140)], {
+  fabric('Lamplight', ['wave', '#e6c87c', '#f4e3b3'], 'yellow, cream', [yards(2, 2_300, 96)]),
+  fabric('Oat straw', ['stripe', '#e9dec6', '#cdbb94'], 'cream, straw', [yards(6, 6_000, 140)], {
     direction: 'two-way',
   }),
-  cloth('Chimney brick', ['check', '#8f3f31', '#a9584a'], 'brick red', [
+  fabric('Chimney brick', ['check', '#8f3f31', '#a9584a'], 'brick red', [
     yards(2.25, 2_600, 88),
     leftover(18, 13, 21),
   ]),
-  cloth('Harbor rope', ['chevron', '#d8cdb8', '#7a8c99'], 'sand, gray blue', [yards(3, 3_600, 84)], {
+  fabric('Harbor rope', ['chevron', '#d8cdb8', '#7a8c99'], 'sand, gray blue', [yards(3, 3_600, 84)], {
     direction: 'two-way',
   }),
-  cloth('Night garden', ['leaf', '#27334d', '#5d7a6b'], 'navy, green', [yards(4, 4_900, 80)], {
+  fabric('Night garden', ['leaf', '#27334d', '#5d7a6b'], 'navy, green', [yards(4, 4_900, 80)], {
     direction: 'one-way',
   }),
-  cloth('Foxglove', ['ring', '#a85a7c', '#d9a3b8'], 'pink, plum', [yards(1.75, 2_100, 78), fatQuarter(78)]),
-  cloth('Milk jug', ['plain', '#f3eee2', '#f3eee2'], 'white, off white', [yards(8, 7_200, 150)], SHELF_TWO),
-  cloth('Slate roof', ['stripe', '#59606b', '#737c88'], 'gray', [yards(2, 2_200, 71)], {
+  fabric('Foxglove', ['ring', '#a85a7c', '#d9a3b8'], 'pink, plum', [yards(1.75, 2_100, 78), fatQuarter(78)]),
+  fabric('Milk jug', ['plain', '#f3eee2', '#f3eee2'], 'white, off white', [yards(8, 7_200, 150)], SHELF_TWO),
+  fabric('Slate roof', ['stripe', '#59606b', '#737c88'], 'gray', [yards(2, 2_200, 71)], {
     ...SHELF_TWO,
     direction: 'two-way',
   }),
-  cloth('Juniper', ['plain', '#33524a', '#33524a'], 'dark green', [yards(3.5, 3_800, 70)], SHELF_TWO),
-  cloth(
+  fabric('Juniper', ['plain', '#33524a', '#33524a'], 'dark green', [yards(3.5, 3_800, 70)], SHELF_TWO),
+  fabric(
     'Crab apple',
     ['dots', '#9c2f37', '#e2b7a6'],
     'red',
     [yards(2.5, 2_900, 66), leftover(42, 5.5, 12)],
     SHELF_TWO,
   ),
-  cloth('First frost', ['cross', '#c8d6dc', '#f1f5f5'], 'ice blue, white', [yards(3, 3_300, 64)], SHELF_TWO),
-  cloth(
+  fabric('First frost', ['cross', '#c8d6dc', '#f1f5f5'], 'ice blue, white', [yards(3, 3_300, 64)], SHELF_TWO),
+  fabric(
     'Toffee tin',
     ['check', '#7c5738', '#9a7450'],
     'brown',
     [yards(1, 1_150, 61), fatQuarter(61), leftover(9, 30, 33)],
     SHELF_TWO,
   ),
-  cloth(
+  fabric(
     'Marigold bed',
     ['leaf', '#d9982b', '#8a5a1d'],
     'gold, brown',
     [fatQuarter(58), fatQuarter(58)],
     SHELF_TWO,
   ),
-  cloth('Washing day', ['wave', '#a9c3d4', '#6d93ad'], 'light blue', [yards(2.75, 3_025, 55)], {
+  fabric('Washing day', ['wave', '#a9c3d4', '#6d93ad'], 'light blue', [yards(2.75, 3_025, 55)], {
     supplier: WAGON,
   }),
-  cloth('Coal scuttle', ['speckle', '#26262a', '#6a6a72'], 'black', [yards(1.5, 1_725, 52)], {
+  fabric('Coal scuttle', ['speckle', '#26262a', '#6a6a72'], 'black', [yards(1.5, 1_725, 52)], {
     supplier: WAGON,
   }),
-  cloth('Rhubarb', ['stripe', '#b25a5a', '#7f9a63'], 'red, green', [yards(1.25, 1_440, 50)], {
+  fabric('Rhubarb', ['stripe', '#b25a5a', '#7f9a63'], 'red, green', [yards(1.25, 1_440, 50)], {
     supplier: WAGON,
     direction: 'two-way',
   }),
-  cloth(
+  fabric(
     'Hen house',
     ['cross', '#e2d2b0', '#9c6b3d'],
     'cream, brown',
     [yards(2, 2_200, 47), leftover(20, 10, 9)],
     { supplier: WAGON },
   ),
-  cloth('Plum stone', ['plain', '#5b3450', '#5b3450'], 'plum', [yards(2.5, 2_750, 44)], { supplier: WAGON }),
-  cloth('Tide pool', ['ring', '#3f7a7d', '#9fc5b8'], 'teal', [yards(1.75, 2_100, 41)], {
+  fabric('Plum stone', ['plain', '#5b3450', '#5b3450'], 'plum', [yards(2.5, 2_750, 44)], { supplier: WAGON }),
+  fabric('Tide pool', ['ring', '#3f7a7d', '#9fc5b8'], 'teal', [yards(1.75, 2_100, 41)], {
     supplier: WAGON,
     isWashed: false,
   }),
-  cloth(
+  fabric(
     'Candle end',
     ['dots', '#efe3c4', '#c7953f'],
     'cream, gold',
     [fatQuarter(38), fatQuarter(38), fatQuarter(38)],
     { supplier: WAGON },
   ),
-  cloth(
+  fabric(
     'Grandfather’s shirt',
     ['stripe', '#b9c4c9', '#4c5f73'],
     'blue, gray',
     [leftover(26, 31, 90), leftover(14, 19, 90)],
     { ...BIN, supplier: ATTIC, direction: 'two-way' },
   ),
-  cloth('Curtain of 1974', ['chevron', '#b8763e', '#e0b878'], 'orange, gold', [leftover(33, 40, 90)], {
+  fabric('Curtain of 1974', ['chevron', '#b8763e', '#e0b878'], 'orange, gold', [leftover(33, 40, 90)], {
     ...BIN,
     supplier: ATTIC,
     fiber: 'cotton, linen',
     direction: 'one-way',
   }),
-  cloth('Flour sack', ['plain', '#e4dcc9', '#e4dcc9'], 'natural', [leftover(36, 22, 90)], {
+  fabric('Flour sack', ['plain', '#e4dcc9', '#e4dcc9'], 'natural', [leftover(36, 22, 90)], {
     ...BIN,
     supplier: ATTIC,
     fiber: 'linen',
   }),
-  cloth(
+  fabric(
     'Wide oatmeal',
     ['speckle', '#ddd2bb', '#c4b594'],
     'natural, cream',
     [{ kind: 'wide-backing', width: 108, length: 144, costMinor: 8_400, daysAgo: 60 }],
     { place: 'Under the stairs', width: 108 },
   ),
-  cloth(
+  fabric(
     'Backing gray',
     ['wave', '#8a8f92', '#a3a8aa'],
     'gray',
     [{ kind: 'backing', width: 42, length: 216, costMinor: 5_400, daysAgo: 60 }],
     { place: 'Under the stairs' },
   ),
-  cloth(
+  fabric(
     'Loft batting',
     ['plain', '#f4f1ea', '#f4f1ea'],
     'white',

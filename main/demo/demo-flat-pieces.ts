@@ -88,7 +88,7 @@ export const DEMO_FLAT_PIECES: readonly DemoProject[] = [
         kind: 'piecing',
         state: 'in-hand',
         daysAgo: 14,
-        heldUpBy: 'border cloth: half a yard short of Night garden',
+        heldUpBy: 'border fabric: half a yard short of Night garden',
         notes: 'Blocks 1 to 22 of 36 sewn.',
         work: [
           { daysAgo: 13, minutes: 100, blocks: 7 },

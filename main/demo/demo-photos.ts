@@ -78,6 +78,6 @@ function photo(
 function lookOf(words: string): PieceLook['fabrics'][number] {
   const [print, ground, figure] = words.split(' ');
   if (print === undefined || ground === undefined || figure === undefined)
-    throw new Error(`Not a cloth: ${words}`);
+    throw new Error(`Not a fabric: ${words}`);
   return { print: print as PieceLook['fabrics'][number]['print'], ground, figure };
 }

@@ -1,5 +1,5 @@
 import type { ChannelInput, ChannelOutput, StoreChannelName } from '#core/contract/channels';
-import type { ClothPieceId, FabricId, ProjectId } from '#core/domain/ids';
+import type { FabricPieceId, FabricId, ProjectId } from '#core/domain/ids';
 import type { CalendarDate } from '#core/units/calendar-date';
 
 /** The store as the demo fills it: the same calls as the window makes, and a clock that can be set back. */
@@ -23,7 +23,7 @@ export interface Moment {
 /** What the demo has made so far and can be found by its name. */
 export interface DemoShelf {
   readonly fabrics: Map<string, FabricId>;
-  readonly pieces: Map<string, { readonly id: ClothPieceId; left: number }[]>;
+  readonly pieces: Map<string, { readonly id: FabricPieceId; left: number }[]>;
   readonly projects: Map<string, ProjectId>;
 }
 

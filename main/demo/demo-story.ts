@@ -26,7 +26,7 @@ const KEPT: Readonly<Record<StageKind, readonly string[]>> = {
   other: [],
 };
 
-/** Everything that happened to one project but its cloth. */
+/** Everything that happened to one project but its fabric. */
 export function projectMoments(store: DemoStore, shelf: DemoShelf, project: DemoProject): readonly Moment[] {
   const enter: Moment = {
     daysAgo: project.begunDaysAgo,

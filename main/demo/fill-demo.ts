@@ -1,5 +1,5 @@
 import type { ChannelInput } from '#core/contract/channels';
-import type { ClothPieceId } from '#core/domain/ids';
+import type { FabricPieceId } from '#core/domain/ids';
 import { addDays } from '#core/units/calendar-date';
 import { type Length, lengthFromInches } from '#core/units/length';
 import { DEMO_CONTACTS } from './demo-contacts';
@@ -9,7 +9,7 @@ import type { DemoCut, DemoProject } from './demo-project';
 import { DEMO_RINGS } from './demo-rings';
 import { type DemoShelf, type DemoStore, found, type Moment } from './demo-store';
 import { projectMoments } from './demo-story';
-import { paintCloth } from './drawings/cloth';
+import { paintFabric } from './drawings/fabric';
 
 /** Tells the demo's story to an empty store, in the order in which it happened. */
 export function fillDemo(store: DemoStore): void {
@@ -21,7 +21,7 @@ export function fillDemo(store: DemoStore): void {
   const moments = [
     ...DEMO_FABRICS.flatMap((fabric) => fabricMoments(store, shelf, fabric)),
     ...projects.flatMap((project) => projectMoments(store, shelf, project)),
-    ...projects.flatMap((project) => clothMoments(store, shelf, project)),
+    ...projects.flatMap((project) => ledgerMoments(store, shelf, project)),
   ];
   for (const moment of moments.toSorted((a, b) => b.daysAgo - a.daysAgo)) {
     store.setClock(moment.daysAgo);
@@ -36,7 +36,7 @@ function fabricMoments(store: DemoStore, shelf: DemoShelf, fabric: DemoFabric): 
     daysAgo: first,
     happen: () => {
       const { fabricId } = store.call('fabric:create', { details: fabricDetailsOf(fabric) });
-      store.call('fabric:set-photo', { fabricId, bytes: paintCloth(fabric.look) });
+      store.call('fabric:set-photo', { fabricId, bytes: paintFabric(fabric.look) });
       shelf.fabrics.set(fabric.name, fabricId);
     },
   };
@@ -77,7 +77,7 @@ function purchase(store: DemoStore, shelf: DemoShelf, fabric: DemoFabric, piece:
   };
 }
 
-function clothMoments(store: DemoStore, shelf: DemoShelf, project: DemoProject): readonly Moment[] {
+function ledgerMoments(store: DemoStore, shelf: DemoShelf, project: DemoProject): readonly Moment[] {
   const aside = (project.held ?? []).map(({ fabric, length }) => ({
     daysAgo: 1,
     happen: () => {
@@ -126,7 +126,7 @@ function pieceFor(
   shelf: DemoShelf,
   fabric: string,
   length: number,
-): { readonly id: ClothPieceId; left: number } {
+): { readonly id: FabricPieceId; left: number } {
   const piece = shelf.pieces.get(fabric)?.find(({ left }) => left >= length);
   if (piece === undefined) throw new Error(`The demo has no ${length} in of ${fabric}`);
   return piece;

@@ -45,7 +45,7 @@ const nodeConfig = (input, output, outDir) => ({
 export const configs = {
   main: (outDir) =>
     nodeConfig(
-      { index: inRoot('main/index.ts'), worker: inRoot('main/store/worker.ts') },
+      { index: inRoot('main/index.ts'), worker: inRoot('main/store/thread/worker.ts') },
       { format: 'es', entryFileNames: '[name].js', chunkFileNames: '[name]-[hash].js' },
       outDir,
     ),

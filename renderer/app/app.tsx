@@ -3,7 +3,7 @@ import { useEffect, useMemo, useState } from 'react';
 import { RouterProvider } from 'react-router';
 import { makeQueryClient } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
-import { DisplayContext } from '#renderer/ui/display';
+import { DisplayContext } from '#renderer/ui/base/display';
 import { makeRouter } from './routes';
 
 /** The whole window. */

@@ -1,10 +1,10 @@
 import type { PastChange } from '#core/contract/workshop';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { instantWords } from '#renderer/text/dates';
-import { Button } from '#renderer/ui/button';
-import { Dialog } from '#renderer/ui/dialog';
-import { useDisplay } from '#renderer/ui/display';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { Button } from '#renderer/ui/page/button';
+import { Dialog } from '#renderer/ui/page/dialog';
+import { useDisplay } from '#renderer/ui/base/display';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import styles from './changes-dialog.module.css';
 
 /** Everything that was done, in words, the newest first: back to any of it, or forward again. */

@@ -4,7 +4,7 @@ import { clockMinutes, forgottenWhy, type RunningClock } from '#core/domain/cloc
 import { formatMinutes } from '#core/units/minutes';
 import { useRead } from '#renderer/bridge/query';
 import { today } from '#renderer/text/dates';
-import { Button } from '#renderer/ui/button';
+import { Button } from '#renderer/ui/page/button';
 import { StartClockDialog } from './start-clock-dialog';
 import { StopClockDialog } from './stop-clock-dialog';
 import styles from './clock.module.css';

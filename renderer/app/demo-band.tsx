@@ -1,7 +1,7 @@
 import { useNavigate } from 'react-router';
 import { useWrite } from '#renderer/bridge/query';
 import { useOpening } from '#renderer/bridge/workshop';
-import { Button } from '#renderer/ui/button';
+import { Button } from '#renderer/ui/page/button';
 import styles from './frame.module.css';
 
 /** In the demo workshop: says so, quietly and always, and shows the way back. */

@@ -1,7 +1,7 @@
 import { useRouteError } from 'react-router';
-import { Button, ButtonLink } from '#renderer/ui/button';
-import { Notice } from '#renderer/ui/notice';
-import { Page } from '#renderer/ui/page';
+import { Button, ButtonLink } from '#renderer/ui/page/button';
+import { Notice } from '#renderer/ui/page/notice';
+import { Page } from '#renderer/ui/page/page';
 
 /** What stands in place of a page that could not be drawn. Nothing kept is touched, and forms keep what was typed. */
 export function FaultPage() {

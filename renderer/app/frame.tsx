@@ -1,8 +1,8 @@
 import { Suspense, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { NavLink, Outlet, useLocation } from 'react-router';
 import { useFindByCode } from '#renderer/features/stash/search/find-by-code';
-import { Button } from '#renderer/ui/button';
-import { PageFrameContext } from '#renderer/ui/page';
+import { Button } from '#renderer/ui/page/button';
+import { PageFrameContext } from '#renderer/ui/page/page';
 import { ChangesDialog } from './changes-dialog';
 import { Clock } from './clock';
 import { DemoBand } from './demo-band';

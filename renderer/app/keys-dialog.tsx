@@ -1,5 +1,5 @@
-import { Button } from '#renderer/ui/button';
-import { Dialog } from '#renderer/ui/dialog';
+import { Button } from '#renderer/ui/page/button';
+import { Dialog } from '#renderer/ui/page/dialog';
 import styles from './frame.module.css';
 
 const COMMAND = navigator.userAgent.includes('Mac') ? '⌘' : 'Ctrl';
@@ -21,7 +21,7 @@ const KEYS: readonly (readonly [string, string])[] = [
   ['Alt ← and Alt →', 'On the board: move a piece a stage back or on'],
   ['← and →, Page ↑ and Page ↓', 'On Days: move a chosen flag by a day or a week'],
   ['Alt 1 to Alt 9', 'In the stash: open a saved search'],
-  ['A scanned label', 'Open that piece of cloth, ready to use'],
+  ['A scanned label', 'Open that piece of fabric, ready to use'],
   ['Esc', 'Close a question; put a field back as it was'],
   ['F1', 'This list'],
 ];

@@ -1,7 +1,7 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { useRead, useWrite } from '#renderer/bridge/query';
-import { UndoBar } from '#renderer/ui/undo-bar';
+import { UndoBar } from '#renderer/ui/page/undo-bar';
 
 /** What the line at the foot of the window tells: nothing until something has been changed since the window opened. */
 type LastStep =

@@ -1,9 +1,9 @@
 import type { ProjectGlance, StageGlance } from '#core/contract/projects';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { STAGE_STATE_WORDS } from '#renderer/text/stage-words';
-import { Button } from '#renderer/ui/button';
-import { Dialog } from '#renderer/ui/dialog';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { Button } from '#renderer/ui/page/button';
+import { Dialog } from '#renderer/ui/page/dialog';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import styles from './clock.module.css';
 
 /** On which stage the clock should run: those in hand first, then those that could begin. */

@@ -9,13 +9,13 @@ import {
 import { formatMinutes, type Minutes } from '#core/units/minutes';
 import { useWrite } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
-import { Button } from '#renderer/ui/button';
-import { Dialog } from '#renderer/ui/dialog';
-import { Form } from '#renderer/ui/form';
-import { MinutesField } from '#renderer/ui/minutes-field';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { TextField } from '#renderer/ui/text-field';
-import { DoneFields, doneOf } from '#renderer/ui/work-fields';
+import { Button } from '#renderer/ui/page/button';
+import { Dialog } from '#renderer/ui/page/dialog';
+import { Form } from '#renderer/ui/fields/form';
+import { MinutesField } from '#renderer/ui/fields/minutes-field';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { TextField } from '#renderer/ui/fields/text-field';
+import { DoneFields, doneOf } from '#renderer/ui/workshop/work-fields';
 import styles from './clock.module.css';
 
 interface StopClockDialogProps {

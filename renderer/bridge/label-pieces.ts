@@ -1,12 +1,12 @@
 import type { CodedPiece } from '#core/contract/stash';
-import type { ClothPieceId, FabricId, PlaceId } from '#core/domain/ids';
+import type { FabricPieceId, FabricId, PlaceId } from '#core/domain/ids';
 import { liesIn } from '#core/domain/place';
 import type { StashFilter } from '#core/domain/stash-filter';
 import { useRead, useReadEach } from './query';
 
 /** Of which pieces labels are asked for. A place is meant with all the places inside it. */
 export type LabelsOf =
-  | { readonly of: 'fabric'; readonly fabricId: FabricId; readonly pieceId?: ClothPieceId }
+  | { readonly of: 'fabric'; readonly fabricId: FabricId; readonly pieceId?: FabricPieceId }
   | { readonly of: 'place'; readonly placeId: PlaceId }
   | { readonly of: 'found'; readonly search: string; readonly filter: StashFilter };
 

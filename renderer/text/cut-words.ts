@@ -1,9 +1,9 @@
 import { assertNever } from '#core/assert-never';
-import { type CutLine, cutList } from '#core/cutting/cut-list';
-import type { CutStep } from '#core/cutting/cut-steps';
+import { type CutLine, cutList } from '#core/cutting/tree/cut-list';
+import type { CutStep } from '#core/cutting/tree/cut-steps';
 import { formatLength } from '#core/units/format-length';
 import type { LengthDisplay } from '#core/units/unit-system';
-import type { PiecePlan } from '#core/cutting/cutting-job';
+import type { PiecePlan } from '#core/cutting/tree/cutting-job';
 import { type Length, lengthFromUnits } from '#core/units/length';
 
 /** One line of the list at the cutting table, with how far it is set in. */
@@ -34,7 +34,7 @@ function stackWords({ times, gives }: CutLine): string {
   return times === 1 ? `${taken}.` : `${taken} and stack them.`;
 }
 
-/** What comes off the cloth itself. */
+/** What comes off the fabric itself. */
 function firstCutWords({ size, times, gives }: CutLine, display: LengthDisplay): string {
   const wide = formatLength(asLength(size), display);
   const often = times === 1 ? '' : `, ${String(times)} times`;

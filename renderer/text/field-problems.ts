@@ -29,7 +29,7 @@ export function lengthProblemWords({ code, read, expected }: LengthProblem): str
     case 'too-fine':
       return `“${read}” is finer than can be measured. The finest are ${such}.`;
     case 'out-of-range':
-      return `“${read}” is longer than any cloth. The longest are ${such}.`;
+      return `“${read}” is longer than any fabric. The longest are ${such}.`;
     case 'width-missing':
       return `“${read}” says how long, not how wide. Write both, such as ${such}.`;
     default:

@@ -18,7 +18,7 @@ export function problemWords(problem: Problem, display: LengthDisplay): string {
       return `This ${problem.what} is not in the notebook any more. It may have been deleted; Undo brings it back.`;
     case 'gate-closed':
       return `Not yet: ${andList(problem.open.map((line) => `“${line}”`))} ${problem.open.length === 1 ? 'is' : 'are'} still open.`;
-    case 'short-of-cloth':
+    case 'short-of-fabric':
       return `There is not enough of this: ${length(problem.asked)} asked for, ${length(problem.free)} free of ${length(problem.there)} there.`;
     case 'already-taken-back':
       return 'This was taken back before.';

@@ -1,5 +1,5 @@
 import type { KeptShoppingLine } from '#core/domain/shopping';
-import type { ClothNeed } from '#core/stash/shopping/cloth-need';
+import type { FabricNeed } from '#core/stash/shopping/fabric-need';
 import type { LineShare, ShoppingLine } from '#core/stash/shopping/shopping-list';
 import { bySupplier, type ShopLines } from '#core/stash/shopping/shopping-lines';
 import { formatLength, formatYardage } from '#core/units/format-length';
@@ -35,10 +35,10 @@ export function amountToBuy({ count, kind, length }: ShoppingLine, display: Leng
   return `${String(count)} ${count === 1 ? one : several}`;
 }
 
-/** The fabric by its name; cloth that is none yet by what it is for. */
+/** The fabric by its name; fabric that is none yet by what it is for. */
 export function nameToBuy({ fabric, shares }: ShoppingLine): string {
   const [first] = shares;
-  return fabric?.name ?? first?.need.package?.name ?? first?.need.name ?? 'Cloth';
+  return fabric?.name ?? first?.need.package?.name ?? first?.need.name ?? 'Fabric';
 }
 
 /** `42 in wide, 81½ in needed`: what the amount was rounded from, so that the shop's own steps can be weighed against it. */
@@ -63,6 +63,6 @@ export function shareWords(
 }
 
 /** Asks for what of the stash is enough for a need. */
-export function whichFits({ amount }: Pick<ClothNeed, 'amount'>): string {
-  return amount.measure === 'thread' ? 'Which thread fits' : 'Which cloth fits';
+export function whichFits({ amount }: Pick<FabricNeed, 'amount'>): string {
+  return amount.measure === 'thread' ? 'Which thread fits' : 'Which fabric fits';
 }

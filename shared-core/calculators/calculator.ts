@@ -17,7 +17,7 @@ export interface Calculator<Input extends object = object, Details extends objec
   /** Raised when the same input may give another answer than before: stored results then read as out of date. */
   readonly version: number;
   readonly title: string;
-  /** The question in a maker's words, such as "How much cloth does the outer binding take?". */
+  /** The question in a maker's words, such as "How much fabric does the outer binding take?". */
   readonly question: string;
   readonly stageKinds: readonly StageKind[];
   /** A zod object whose fields are made by `domain/fields`; lengths are whole 1/320 mm. */

@@ -9,9 +9,9 @@ export interface Diagram {
   readonly parts: readonly DiagramPart[];
 }
 
-/** cloth: fabric; leftover: fabric that remains; cut: a line to cut; seam: a line to sew; fold; mark: a drawn line; plan: not yet there. */
+/** fabric: fabric; leftover: fabric that remains; cut: a line to cut; seam: a line to sew; fold; mark: a drawn line; plan: not yet there. */
 export type Tone =
-  'cloth' | 'cloth-alternate' | 'leftover' | 'cut' | 'seam' | 'fold' | 'mark' | 'plan' | 'warning';
+  'fabric' | 'fabric-alternate' | 'leftover' | 'cut' | 'seam' | 'fold' | 'mark' | 'plan' | 'warning';
 
 export interface DiagramPoint {
   readonly x: number;

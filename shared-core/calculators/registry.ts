@@ -6,7 +6,7 @@ import { biasStrips } from './binding/bias-strips';
 import { continuousBias } from './binding/continuous-bias';
 import { outerBinding } from './binding/outer-binding';
 import type { Calculator } from './calculator';
-import { clothWidth } from './cloth-width/cloth-width';
+import { fabricWidth } from './fabric-width/fabric-width';
 import { handFinish } from './hand-finish/hand-finish';
 import { centerClearance } from './center/center-clearance';
 import { centerFind } from './center/center-find';
@@ -38,7 +38,7 @@ export const calculators: readonly Calculator[] = [
   handFinish,
   machineThread,
   washing,
-  clothWidth,
+  fabricWidth,
 ];
 
 export function calculatorByName(name: string): Calculator | undefined {

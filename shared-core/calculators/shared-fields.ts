@@ -18,7 +18,7 @@ export function cutStepField() {
 
 export function yardageStepField() {
   return lengthField({
-    title: 'Cloth is sold by',
+    title: 'Fabric is sold by',
     help: 'Lengths to buy are rounded up to a whole multiple of this: an eighth of a yard, or 5 cm.',
     isSeldom: true,
     minimum: lengthFromMillimetres(1),
@@ -26,7 +26,7 @@ export function yardageStepField() {
   });
 }
 
-export function seamField(help = 'On each piece of cloth, from the cut edge to the stitching.') {
+export function seamField(help = 'On each piece of fabric, from the cut edge to the stitching.') {
   return lengthField({
     title: 'Seam allowance',
     help,
@@ -54,7 +54,7 @@ export function cutStepOfHabits(habits: Pick<Habits, 'unitSystem' | 'inchStep'>)
   return displayStep(displayOfHabits(habits));
 }
 
-/** What cloth is sold by: an eighth of a yard, or 5 cm. */
+/** What fabric is sold by: an eighth of a yard, or 5 cm. */
 export function yardageStepOfHabits(habits: Pick<Habits, 'unitSystem' | 'inchStep'>): Length {
   return yardageStep(displayOfHabits(habits));
 }

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { clothPieceId, placeId, stashKindId } from '#core/domain/ids';
+import { fabricPieceId, placeId, stashKindId } from '#core/domain/ids';
 import type { PlaceId, StashKindId } from '#core/domain/ids';
 import { type Place, placeName, placePath } from '#core/domain/place';
 import { type StashKind, stashKindDetails } from '#core/domain/stash-kind';
@@ -24,7 +24,7 @@ export const placeChannels = {
   /** What lay in it, or in a place inside it, then lies in the place it was in. */
   'place:delete': writes<Changed>()(z.object({ placeId })),
   /** An empty path lays the piece with the rest of its fabric. */
-  'piece:lie': writes<Changed>()(z.object({ pieceId: clothPieceId, path: placePath })),
+  'piece:lie': writes<Changed>()(z.object({ pieceId: fabricPieceId, path: placePath })),
 
   /** In the maker's order. */
   'kind:list': reads<readonly StashKind[]>()(z.object({})),

@@ -8,7 +8,12 @@ export type Problem =
   | { readonly code: 'invalid-input'; readonly fields: readonly FieldProblem[] }
   | { readonly code: 'not-found'; readonly what: string }
   | { readonly code: 'gate-closed'; readonly open: readonly string[] }
-  | { readonly code: 'short-of-cloth'; readonly free: number; readonly there: number; readonly asked: number }
+  | {
+      readonly code: 'short-of-fabric';
+      readonly free: number;
+      readonly there: number;
+      readonly asked: number;
+    }
   | { readonly code: 'already-taken-back' }
   | { readonly code: 'in-use'; readonly what: string }
   | { readonly code: 'name-taken'; readonly name: string }

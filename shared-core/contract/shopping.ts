@@ -1,12 +1,12 @@
 import { z } from 'zod';
 import { calendarDate } from '#core/domain/dates';
-import { clothPieceId, fabricId, projectId, shoppingLineId, stashKindId } from '#core/domain/ids';
-import type { ClothPieceId, FabricId, ShoppingLineId } from '#core/domain/ids';
+import { fabricPieceId, fabricId, projectId, shoppingLineId, stashKindId } from '#core/domain/ids';
+import type { FabricPieceId, FabricId, ShoppingLineId } from '#core/domain/ids';
 import { placePath } from '#core/domain/place';
 import { type KeptShoppingLine, ownShoppingLine } from '#core/domain/shopping';
-import { clothKind, clothLength, clothWidth, fabricDetails } from '#core/domain/stash';
-import type { ClothPiece, Fabric } from '#core/domain/stash';
-import type { ClothNeed } from '#core/stash/shopping/cloth-need';
+import { pieceKindSchema, pieceLengthSchema, pieceWidthSchema, fabricDetails } from '#core/domain/stash';
+import type { FabricPiece, Fabric } from '#core/domain/stash';
+import type { FabricNeed } from '#core/stash/shopping/fabric-need';
 import type { ShoppingLine } from '#core/stash/shopping/shopping-list';
 import type { Length } from '#core/units/length';
 import { reads, writes } from './channel';
@@ -17,18 +17,18 @@ export interface ShoppingList {
   readonly lines: readonly ShoppingLine[];
   readonly own: readonly KeptShoppingLine[];
   /** Needs the maker said no to. */
-  readonly leftOut: readonly ClothNeed[];
+  readonly leftOut: readonly FabricNeed[];
 }
 
 /** How a fabric of the stash would serve a need. */
 export interface FabricFit {
   readonly fabric: Fabric;
   /** Those that may serve. */
-  readonly pieces: readonly ClothPiece[];
+  readonly pieces: readonly FabricPiece[];
   readonly verdict: 'one-piece' | 'several-pieces' | 'short';
   /** What would be cut of which piece, and what of that is not set aside for the project yet; lengths in 1/320 mm. */
   readonly takes: readonly {
-    readonly pieceId: ClothPieceId;
+    readonly pieceId: FabricPieceId;
     readonly length: number;
     readonly more: number;
   }[];
@@ -41,7 +41,7 @@ export interface FabricFit {
 }
 
 export interface FitsOfNeed {
-  readonly need: ClothNeed;
+  readonly need: FabricNeed;
   /** The best first. */
   readonly fits: readonly FabricFit[];
 }
@@ -57,7 +57,7 @@ export const shoppingChannels = {
       choice: z
         .discriminatedUnion('kind', [
           z.object({ kind: z.literal('fabric'), fabricId }),
-          z.object({ kind: z.literal('new-cloth') }),
+          z.object({ kind: z.literal('new-fabric') }),
           z.object({ kind: z.literal('leave-out') }),
         ])
         .nullable(),
@@ -71,7 +71,7 @@ export const shoppingChannels = {
       ...need,
       fabricId,
       takes: z
-        .array(z.object({ pieceId: clothPieceId, length: clothLength }).readonly())
+        .array(z.object({ pieceId: fabricPieceId, length: pieceLengthSchema }).readonly())
         .max(50)
         .readonly(),
       on: calendarDate,
@@ -86,21 +86,21 @@ export const shoppingChannels = {
    * fabric for the needs named, lets the cutting plan that asked for just this piece cut it, and takes the maker's own line off the
    * list, all in one change.
    */
-  'shopping:buy': writes<Changed & { readonly fabricId: FabricId; readonly pieceId: ClothPieceId }>()(
+  'shopping:buy': writes<Changed & { readonly fabricId: FabricId; readonly pieceId: FabricPieceId }>()(
     z.object({
       lineId: shoppingLineId.nullable(),
       needs: z.array(z.object(need).readonly()).max(200).readonly(),
       fabric: z.union([z.object({ fabricId }), z.object({ details: fabricDetails })]),
-      kind: clothKind,
+      kind: pieceKindSchema,
       kindId: stashKindId.nullable(),
-      size: z.object({ width: clothWidth, length: clothLength }),
-      unitLength: clothLength.nullable(),
+      size: z.object({ width: pieceWidthSchema, length: pieceLengthSchema }),
+      unitLength: pieceLengthSchema.nullable(),
       place: placePath,
       costMinor: z.int().min(0).max(100_000_000),
       on: calendarDate,
       note: z.string().trim().max(500),
       holds: z
-        .array(z.object({ projectId, length: clothLength }).readonly())
+        .array(z.object({ projectId, length: pieceLengthSchema }).readonly())
         .max(200)
         .readonly(),
     }),

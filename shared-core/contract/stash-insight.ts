@@ -14,7 +14,7 @@ export interface LainLong {
   readonly valueMinor: number;
 }
 
-export interface ProjectCloth {
+export interface UsedFabric {
   readonly projectId: ProjectId;
   readonly name: string;
   readonly area: number;
@@ -30,7 +30,7 @@ export interface StashInsight {
   /** At most fifteen, the longest first. */
   readonly longest: readonly LainLong[];
   /** At most fifteen, the costliest first, and how many there are in all. */
-  readonly projects: readonly ProjectCloth[];
+  readonly projects: readonly UsedFabric[];
   readonly projectCount: number;
   /** Leftovers that are there, the narrowest first. */
   readonly leftovers: readonly LeftoversOfSide[];

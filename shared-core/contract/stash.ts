@@ -1,10 +1,16 @@
 import { z } from 'zod';
 import { calendarDate } from '#core/domain/dates';
-import { bookingId, clothPieceId, fabricId, projectId, stageId, stashKindId } from '#core/domain/ids';
-import type { BookingId, ClothPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
+import { bookingId, fabricPieceId, fabricId, projectId, stageId, stashKindId } from '#core/domain/ids';
+import type { BookingId, FabricPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
 import { placePath } from '#core/domain/place';
-import { clothKind, clothLength, clothWidth, fabricDetails, printRuns } from '#core/domain/stash';
-import type { ClothKind, ClothPiece, ClothPrice, Fabric, LedgerEntry } from '#core/domain/stash';
+import {
+  pieceKindSchema,
+  pieceLengthSchema,
+  pieceWidthSchema,
+  fabricDetails,
+  printRuns,
+} from '#core/domain/stash';
+import type { PieceKind, FabricPiece, StashPrice, Fabric, LedgerEntry } from '#core/domain/stash';
 import { stashFilter, stashGroup, stashGrouping, stashOrder } from '#core/domain/stash-filter';
 import { pieceCode } from '#core/stash/piece-code';
 import type { CalendarDate } from '#core/units/calendar-date';
@@ -13,7 +19,7 @@ import type { Changed } from './projects';
 
 export interface FabricGlance {
   readonly fabric: Fabric;
-  readonly pieces: readonly ClothPiece[];
+  readonly pieces: readonly FabricPiece[];
   /** (1/320 mm)² there and free of it, over all pieces. */
   readonly areaThere: number;
   readonly areaFree: number;
@@ -22,7 +28,7 @@ export interface FabricGlance {
 
 /** A piece that bears a code; of one that is used up nothing is there. */
 export interface CodedPiece {
-  readonly piece: ClothPiece;
+  readonly piece: FabricPiece;
   readonly fabric: Fabric;
 }
 
@@ -49,12 +55,12 @@ export interface Booking {
   readonly recordedAt: number;
   readonly entries: readonly (LedgerEntry & {
     readonly pieceWidth: number;
-    readonly pieceKind: ClothKind;
+    readonly pieceKind: PieceKind;
     readonly unitLength: number | null;
   })[];
   /**
-   * Cloth used up by this step, (1/320 mm)²: cut less leftovers, or discarded; and what the step cost: the price of cloth
-   * bought, else the value that left with the cloth. Negative where something was taken back.
+   * Fabric used up by this step, (1/320 mm)²: cut less leftovers, or discarded; and what the step cost: the price of fabric
+   * bought, else the value that left with the fabric. Negative where something was taken back.
    */
   readonly usedArea: number;
   readonly costMinor: number;
@@ -62,14 +68,14 @@ export interface Booking {
 }
 
 /** What a shop asks for an area of a fabric. */
-export interface FabricPrice extends ClothPrice {
+export interface FabricPrice extends StashPrice {
   /** Written down by the maker; otherwise it is what was paid last. */
   readonly isOwn: boolean;
 }
 
-/** What cloth is worth in two other ways than by what was paid for the very piece. */
-export interface ClothCost {
-  /** At the cost of the cloth that came in first. */
+/** What fabric is worth in two other ways than by what was paid for the very piece. */
+export interface FabricCost {
+  /** At the cost of the fabric that came in first. */
   readonly firstInMinor: number;
   /** What as much of it would cost now; null while no price of a fabric is known. */
   readonly againMinor: number | null;
@@ -80,20 +86,20 @@ export interface FabricPage extends FabricGlance {
   readonly ledger: readonly Booking[];
   readonly price: FabricPrice | null;
   /** What is there, counted in the other ways. */
-  readonly worth: ClothCost;
+  readonly worth: FabricCost;
 }
 
 /** What a project has used and set aside, from the ledger alone. */
-export interface ClothOfProject {
+export interface FabricOfProject {
   readonly bookings: readonly Booking[];
-  readonly held: readonly { readonly piece: ClothPiece; readonly fabric: Fabric; readonly held: number }[];
+  readonly held: readonly { readonly piece: FabricPiece; readonly fabric: Fabric; readonly held: number }[];
   readonly usedArea: number;
   readonly costMinor: number;
   /** What was used, counted in the other ways. */
-  readonly cost: ClothCost;
+  readonly cost: FabricCost;
 }
 
-const size = z.object({ width: clothWidth, length: clothLength });
+const size = z.object({ width: pieceWidthSchema, length: pieceLengthSchema });
 const note = z.string().trim().max(500);
 
 export const stashChannels = {
@@ -124,7 +130,7 @@ export const stashChannels = {
   'fabric:set-price': writes<Changed>()(
     z.object({
       fabricId,
-      price: z.object({ minor: z.int().min(1).max(100_000_000), length: clothLength }).nullable(),
+      price: z.object({ minor: z.int().min(1).max(100_000_000), length: pieceLengthSchema }).nullable(),
     }),
   ),
 
@@ -132,47 +138,47 @@ export const stashChannels = {
   'piece:find': reads<readonly CodedPiece[]>()(z.object({ code: pieceCode })),
 
   /** Along a piece or across it; leftovers that are cut from it take it on. */
-  'piece:set-print': writes<Changed>()(z.object({ pieceId: clothPieceId, runs: printRuns })),
+  'piece:set-print': writes<Changed>()(z.object({ pieceId: fabricPieceId, runs: printRuns })),
 
   /** `kindId` names one of the maker's kinds; `unitLength` is the length of one of what is told by number, of which `size` holds a whole number. */
-  'ledger:buy': writes<Changed & { readonly pieceId: ClothPieceId }>()(
+  'ledger:buy': writes<Changed & { readonly pieceId: FabricPieceId }>()(
     z.object({
       fabricId,
-      kind: clothKind,
+      kind: pieceKindSchema,
       kindId: stashKindId.nullable().optional(),
       size,
-      unitLength: clothLength.nullable().optional(),
+      unitLength: pieceLengthSchema.nullable().optional(),
       place: placePath.optional(),
       costMinor: z.int().min(0).max(100_000_000),
       on: calendarDate,
       note,
     }),
   ),
-  /** Holds cloth for a project. More than is free is refused as short-of-cloth unless `knowingly` is set. */
+  /** Holds fabric for a project. More than is free is refused as short-of-fabric unless `knowingly` is set. */
   'ledger:set-aside': writes<Changed>()(
     z.object({
-      pieceId: clothPieceId,
+      pieceId: fabricPieceId,
       projectId,
-      length: clothLength,
+      length: pieceLengthSchema,
       knowingly: z.boolean().optional(),
       on: calendarDate,
       note,
     }),
   ),
   'ledger:release': writes<Changed>()(
-    z.object({ pieceId: clothPieceId, projectId, length: clothLength, on: calendarDate, note }),
+    z.object({ pieceId: fabricPieceId, projectId, length: pieceLengthSchema, on: calendarDate, note }),
   ),
   /**
    * Cuts `length` across the whole width off a piece for a project's stage and keeps `leftovers` of the cut as pieces of
-   * their own. Refused as short-of-cloth when more is asked than is free (what this project holds counts as free to it),
+   * their own. Refused as short-of-fabric when more is asked than is free (what this project holds counts as free to it),
    * unless `knowingly` is set; never more than is there.
    */
   'ledger:cut': writes<Changed & { readonly bookingId: BookingId }>()(
     z.object({
-      pieceId: clothPieceId,
+      pieceId: fabricPieceId,
       projectId,
       stageId: stageId.nullable(),
-      length: clothLength,
+      length: pieceLengthSchema,
       leftovers: z.array(size).max(20).readonly(),
       knowingly: z.boolean(),
       on: calendarDate,
@@ -180,12 +186,12 @@ export const stashChannels = {
     }),
   ),
   'ledger:discard': writes<Changed>()(
-    z.object({ pieceId: clothPieceId, length: clothLength, on: calendarDate, note }),
+    z.object({ pieceId: fabricPieceId, length: pieceLengthSchema, on: calendarDate, note }),
   ),
   /** Corrects what is there to what was counted. */
   'ledger:count': writes<Changed>()(
     z.object({
-      pieceId: clothPieceId,
+      pieceId: fabricPieceId,
       there: z
         .int()
         .min(0)
@@ -195,5 +201,5 @@ export const stashChannels = {
     }),
   ),
   'ledger:take-back': writes<Changed>()(z.object({ bookingId, on: calendarDate })),
-  'ledger:of-project': reads<ClothOfProject>()(z.object({ projectId })),
+  'ledger:of-project': reads<FabricOfProject>()(z.object({ projectId })),
 };

@@ -1,17 +1,17 @@
 import type { Result } from '../result';
-import type { CutTree, CuttingRule, StripProblem } from './cut-plan';
-import type { FoundLayout } from './strip-run';
+import type { CutTree, CuttingRule, StripProblem } from './tree/cut-plan';
+import type { FoundLayout } from './search/strip-run';
 import { failure, success } from '../result';
-import { NO_LIMITS } from './beam-move';
-import { countCuts, countStages } from './cut-tree';
-import { settleTree } from './settle-tree';
-import { stripRun } from './strip-run';
+import { NO_LIMITS } from './blocks/beam-move';
+import { countCuts, countStages } from './tree/cut-tree';
+import { settleTree } from './tree/settle-tree';
+import { stripRun } from './search/strip-run';
 
 /** The best layout so far, and how far from the best possible it can be at most. */
 export interface CuttingAnswer {
   readonly height: number;
   readonly tree: CutTree;
-  /** Single cuts, cloth unfolded. */
+  /** Single cuts, fabric unfolded. */
   readonly cuts: number;
   /** Turns between across and along; trims do not count. */
   readonly stages: number;
@@ -43,7 +43,7 @@ export interface TooWidePatches {
   readonly patches: readonly number[];
 }
 
-/** Starts a search for the shortest length of cloth; fails if a patch is wider than the strip however it may lie. */
+/** Starts a search for the shortest length of fabric; fails if a patch is wider than the strip however it may lie. */
 export function createCuttingSearch(
   problem: StripProblem,
   options: CuttingOptions,

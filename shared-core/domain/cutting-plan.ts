@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { cuttingSetup } from './cutting-setup';
-import type { ClothPieceId } from './ids';
-import { clothPieceId } from './ids';
+import type { FabricPieceId } from './ids';
+import { fabricPieceId } from './ids';
 
 const size = { width: z.int().min(0), height: z.int().min(0) };
 
@@ -11,7 +11,7 @@ interface Sized {
   readonly height: number;
 }
 
-/** How a piece of cloth is cut, as the planner gives it: a patch (by the index of its line), a rest, or parts side by side. */
+/** How a piece of fabric is cut, as the planner gives it: a patch (by the index of its line), a rest, or parts side by side. */
 export type KeptTree =
   | (Sized & { readonly kind: 'patch'; readonly patch: number; readonly turned: boolean })
   | (Sized & { readonly kind: 'rest'; readonly use: 'leftover' | 'scrap' | 'margin' })
@@ -41,10 +41,10 @@ const keptSheets = z.object({
   parts: z.array(keptTree).min(1).max(5_000).readonly(),
 });
 
-/** How one piece is cut: of the stash, or (null) of cloth that has to be bought. `fabric` is the planner's name for its cloth. */
+/** How one piece is cut: of the stash, or (null) of fabric that has to be bought. `fabric` is the planner's name for its fabric. */
 export const keptPiece = z
   .object({
-    pieceId: clothPieceId.nullable(),
+    pieceId: fabricPieceId.nullable(),
     fabric: z.string().min(1).max(200),
     tree: z.union([keptTree, keptSheets]),
   })
@@ -64,26 +64,26 @@ const purchase = z
 const patchHelp = z.discriminatedUnion('code', [
   z.object({ code: z.literal('turn-it') }).readonly(),
   z.object({ code: z.literal('piece-it') }).readonly(),
-  z.object({ code: z.literal('wider-cloth'), width: z.number().min(0) }).readonly(),
-  z.object({ code: z.literal('longer-cloth'), length: z.number().min(0) }).readonly(),
+  z.object({ code: z.literal('wider-fabric'), width: z.number().min(0) }).readonly(),
+  z.object({ code: z.literal('longer-fabric'), length: z.number().min(0) }).readonly(),
 ]);
 
 const unplaced = z
   .object({
     patch: z.string().min(1).max(160),
     copies: z.int().min(1),
-    reason: z.enum(['no-cloth', 'wider-than-any-cloth', 'longer-than-any-cloth', 'stash-used-up']),
+    reason: z.enum(['no-fabric', 'wider-than-any-fabric', 'longer-than-any-fabric', 'stash-used-up']),
     helps: z.array(patchHelp).readonly(),
   })
   .readonly();
 
 /** A piece of the stash as it could be cut when the plan was made: what was free of it with what the plan had cut already. */
 export const piecePlannedWith = z
-  .object({ pieceId: clothPieceId, width: z.int().min(0), length: z.int().min(0) })
+  .object({ pieceId: fabricPieceId, width: z.int().min(0), length: z.int().min(0) })
   .readonly();
 export type PiecePlannedWith = z.infer<typeof piecePlannedWith>;
 
-/** A plan to cut by, with all it was asked and the cloth it was made for. */
+/** A plan to cut by, with all it was asked and the fabric it was made for. */
 export const keptPlan = z
   .object({
     setup: cuttingSetup,
@@ -98,12 +98,12 @@ export type KeptPlan = z.infer<typeof keptPlan>;
 
 /** A cut of a kept plan that was ticked: so many parts of the piece's tree, from the near end, in the order of ticking. */
 export interface TickedStep {
-  readonly pieceId: ClothPieceId;
+  readonly pieceId: FabricPieceId;
   readonly place: number;
   readonly parts: number;
   /** False where its booking was taken back from elsewhere. */
   readonly isBooked: boolean;
   readonly on: CalendarDate;
   /** The pieces that entered the stash with it. */
-  readonly leftovers: readonly ClothPieceId[];
+  readonly leftovers: readonly FabricPieceId[];
 }

@@ -1,15 +1,15 @@
 import { z } from 'zod';
 import { lengthFromInches, lengthFromUnits } from '#core/units/length';
 import { countField, flagField, lengthField, textField } from './fields';
-import { clothPieceId, type FabricId, fabricId, projectId, stageId } from './ids';
-import { clothWidth } from './stash';
+import { fabricPieceId, type FabricId, fabricId, projectId, stageId } from './ids';
+import { pieceWidthSchema } from './stash';
 
 const inches = lengthFromInches;
 
 /** What may matter in a cutting plan. */
 export const cuttingWish = z.enum([
   'buy-least',
-  'least-cloth',
+  'least-fabric',
   'fewest-pieces',
   'fewest-cuts',
   'largest-leftover',
@@ -27,7 +27,7 @@ export const cuttingLine = z
     projectId,
     source: lineSource.nullable(),
     fabric: textField({ title: 'Fabric', minimum: 1, maximum: 120 }),
-    width: clothWidth,
+    width: pieceWidthSchema,
     length: lengthField({ title: 'Length' }),
     count: countField({ title: 'How many', minimum: 1, maximum: 1_000_000 }),
     mayTurn: flagField({ title: 'May be turned' }),
@@ -35,11 +35,11 @@ export const cuttingLine = z
   .readonly();
 export type CuttingLine = z.infer<typeof cuttingLine>;
 
-/** Which fabric of the stash stands for a fabric of a project's list; without one it is planned as new cloth. */
-export const clothChoice = z
+/** Which fabric of the stash stands for a fabric of a project's list; without one it is planned as new fabric. */
+export const fabricChoice = z
   .object({ projectId, fabric: z.string().min(1).max(120), fabricId: fabricId.nullable() })
   .readonly();
-export type ClothChoice = z.infer<typeof clothChoice>;
+export type FabricChoice = z.infer<typeof fabricChoice>;
 
 /** The table and the habits at it. */
 export const cuttingTable = z
@@ -50,10 +50,10 @@ export const cuttingTable = z
       minimum: inches(4),
     }),
     matLength: lengthField({ title: 'Mat', help: 'Its longer side.', minimum: inches(4) }),
-    mayFold: flagField({ title: 'The cloth is folded once, so that two strips are cut at a time' }),
+    mayFold: flagField({ title: 'The fabric is folded once, so that two strips are cut at a time' }),
     straighten: lengthField({
       title: 'To straighten the end',
-      help: 'Cut off the near end of cloth from a roll and of fat quarters. 0 for none.',
+      help: 'Cut off the near end of fabric from a roll and of fat quarters. 0 for none.',
       minimum: lengthFromUnits(0),
       maximum: inches(12),
     }),
@@ -97,31 +97,34 @@ export const cuttingSetup = z
       .max(200)
       .readonly(),
     lines: z.array(cuttingLine).max(500).readonly(),
-    cloth: z.array(clothChoice).max(500).readonly(),
+    fabricChoices: z.array(fabricChoice).max(500).readonly(),
     /** Pieces of the stash that are not to be cut. */
-    leftOut: z.array(clothPieceId).max(2_000).readonly(),
+    leftOut: z.array(fabricPieceId).max(2_000).readonly(),
     table: cuttingTable,
   })
   .readonly();
 export type CuttingSetup = z.infer<typeof cuttingSetup>;
 
 /** The fabric chosen for a fabric of a project's list; undefined where nothing was said yet. */
-export function clothOf(
-  setup: Pick<CuttingSetup, 'cloth'>,
-  { projectId, fabric }: Pick<ClothChoice, 'projectId' | 'fabric'>,
+export function fabricOf(
+  setup: Pick<CuttingSetup, 'fabricChoices'>,
+  { projectId, fabric }: Pick<FabricChoice, 'projectId' | 'fabric'>,
 ): FabricId | null | undefined {
-  return setup.cloth.find((one) => one.projectId === projectId && one.fabric === fabric)?.fabricId;
+  return setup.fabricChoices.find((one) => one.projectId === projectId && one.fabric === fabric)?.fabricId;
 }
 
-/** The planner's name for the cloth a line is cut from: a fabric of the stash, or new cloth for this name of the list. */
+/** The planner's name for the fabric a line is cut from: a fabric of the stash, or new fabric for this name of the list. */
 export function fabricKeyOf(
-  setup: Pick<CuttingSetup, 'cloth'>,
+  setup: Pick<CuttingSetup, 'fabricChoices'>,
   line: Pick<CuttingLine, 'projectId' | 'fabric'>,
 ): string {
-  return clothOf(setup, line) ?? `new ${line.projectId} ${line.fabric}`;
+  return fabricOf(setup, line) ?? `new ${line.projectId} ${line.fabric}`;
 }
 
-/** What the maker's list calls the planner's cloth; undefined for cloth that is in no list. */
-export function listNameOf(setup: Pick<CuttingSetup, 'cloth' | 'lines'>, key: string): string | undefined {
+/** What the maker's list calls the planner's fabric; undefined for fabric that is in no list. */
+export function listNameOf(
+  setup: Pick<CuttingSetup, 'fabricChoices' | 'lines'>,
+  key: string,
+): string | undefined {
   return setup.lines.find((line) => fabricKeyOf(setup, line) === key)?.fabric;
 }

@@ -25,8 +25,8 @@ export type TripId = z.infer<typeof tripId>;
 export const fabricId = z.uuid().brand('FabricId');
 export type FabricId = z.infer<typeof fabricId>;
 
-export const clothPieceId = z.uuid().brand('ClothPieceId');
-export type ClothPieceId = z.infer<typeof clothPieceId>;
+export const fabricPieceId = z.uuid().brand('FabricPieceId');
+export type FabricPieceId = z.infer<typeof fabricPieceId>;
 
 export const ledgerEntryId = z.uuid().brand('LedgerEntryId');
 export type LedgerEntryId = z.infer<typeof ledgerEntryId>;

@@ -1,16 +1,16 @@
 import { z } from 'zod';
 import { countField, flagField, lengthField, textField } from './fields';
-import { clothWidth } from './stash';
+import { pieceWidthSchema } from './stash';
 
 /**
- * Rectangles of one size to cut from one fabric. `width` runs across the cloth (from selvage to selvage) and `length` along
+ * Rectangles of one size to cut from one fabric. `width` runs across the fabric (from selvage to selvage) and `length` along
  * it; a patch that may turn can also be cut the other way. Shapes that are cut from a strip (diamonds, hexagons) stand here
  * as the strips they need.
  */
 export const patchToCut = z
   .object({
     fabric: textField({ title: 'Fabric', minimum: 1, maximum: 120 }),
-    width: clothWidth,
+    width: pieceWidthSchema,
     length: lengthField({ title: 'Length', help: 'Along the selvage; all sizes are cut sizes.' }),
     count: countField({ title: 'How many', minimum: 1, maximum: 1_000_000 }),
     mayTurn: flagField({ title: 'May be turned', help: 'No print on it has to stand upright.' }),

@@ -51,7 +51,7 @@ export const OUTER_BINDING: PlannedStage = {
     gate('Quilting finished and ends secured'),
     line('Edge trimmed true; blade closed when the cutter is put down'),
     line('Edge measured on the piece itself'),
-    line('Strips joined and pressed; iron put away from the cloth'),
+    line('Strips joined and pressed; iron put away from the fabric'),
     line('Corners and closing join lie flat'),
   ],
 };

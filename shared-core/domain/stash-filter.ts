@@ -1,11 +1,11 @@
 import { z } from 'zod';
 import { calendarDate } from './dates';
 import { placeId, type StashSearchId } from './ids';
-import { clothKind, clothLength, clothWidth, printDirection } from './stash';
+import { pieceKindSchema, pieceLengthSchema, pieceWidthSchema, printDirection } from './stash';
 
-/** Rectangles of one size, all of one fabric: `width` runs across the cloth, `length` along it. */
+/** Rectangles of one size, all of one fabric: `width` runs across the fabric, `length` along it. */
 export const wantedPatch = z
-  .object({ width: clothWidth, length: clothLength, count: z.int().min(1).max(100_000) })
+  .object({ width: pieceWidthSchema, length: pieceLengthSchema, count: z.int().min(1).max(100_000) })
   .readonly();
 export type WantedPatch = z.infer<typeof wantedPatch>;
 
@@ -15,7 +15,7 @@ const minor = z.int().min(0).max(100_000_000);
 export const wantedPrice = z
   .object({
     counted: z.enum(['again', 'paid']),
-    length: clothLength,
+    length: pieceLengthSchema,
     atLeast: minor.optional(),
     atMost: minor.optional(),
   })
@@ -25,16 +25,16 @@ export type WantedPrice = z.infer<typeof wantedPrice>;
 /** What a fabric must have to be listed; what is absent does not matter. */
 export const stashFilter = z
   .object({
-    kind: clothKind.optional(),
+    kind: pieceKindSchema.optional(),
     direction: printDirection.optional(),
     /** In this place or in one inside it, whole or with a piece. */
     placeId: placeId.optional(),
     /** A word among those of its color. */
     color: z.string().trim().min(1).max(40).optional(),
     /** A piece with so much free along the selvage. */
-    freeAtLeast: clothLength.optional(),
+    freeAtLeast: pieceLengthSchema.optional(),
     /** So much free in all its pieces, as a length of its widest one. */
-    freeInAll: clothLength.optional(),
+    freeInAll: pieceLengthSchema.optional(),
     /** Some of it bought on this day or later; what was never bought counts from the day it was written down. */
     boughtFrom: calendarDate.optional(),
     /** Some of it bought on this day or earlier. */

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { type Length, lengthFromUnits, UNITS_PER_MILLIMETRE } from '#core/units/length';
 import type { StashKindId } from './ids';
-import { type ClothKind, clothKind, clothLength, clothWidth } from './stash';
+import { type PieceKind, pieceKindSchema, pieceLengthSchema, pieceWidthSchema } from './stash';
 
 /**
  * How a kind is told: by the length that is left of it, as one piece with a size, as a number of pieces of one size, or as a
@@ -9,7 +9,7 @@ import { type ClothKind, clothKind, clothLength, clothWidth } from './stash';
  */
 export type KindMeasure = 'length' | 'piece' | 'pack' | 'count';
 
-const MEASURES: Readonly<Record<ClothKind, KindMeasure>> = {
+const MEASURES: Readonly<Record<PieceKind, KindMeasure>> = {
   yardage: 'length',
   'fat-quarter': 'piece',
   'fat-eighth': 'piece',
@@ -27,23 +27,23 @@ const MEASURES: Readonly<Record<ClothKind, KindMeasure>> = {
   notions: 'count',
 };
 
-export function measureOfKind(kind: ClothKind): KindMeasure {
+export function measureOfKind(kind: PieceKind): KindMeasure {
   return MEASURES[kind];
 }
 
 /**
  * What the ledger writes for one thing that is counted and not measured: a millimeter of a width of a millimeter, so that
- * half a spool can be used and no cloth is claimed by it.
+ * half a spool can be used and no fabric is claimed by it.
  */
 export const ONE_THING: Length = lengthFromUnits(UNITS_PER_MILLIMETRE);
 
 /** One of the maker's kinds with its usual size; `count` is how many come together in a pack. Null where none is usual. */
 export const stashKindDetails = z
   .object({
-    form: clothKind,
+    form: pieceKindSchema,
     name: z.string().trim().min(1).max(60),
-    width: clothWidth.nullable(),
-    length: clothLength.nullable(),
+    width: pieceWidthSchema.nullable(),
+    length: pieceLengthSchema.nullable(),
     count: z.int().min(1).max(10_000).nullable(),
     isHidden: z.boolean(),
   })

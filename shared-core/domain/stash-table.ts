@@ -3,7 +3,7 @@ import type { CalendarDate } from '#core/units/calendar-date';
 import type { Length } from '#core/units/length';
 import type { LengthProblem } from '#core/units/length-problem';
 import type { MoneyProblem } from '#core/units/parse-money';
-import type { ClothKind, FabricDetails, PrintRuns } from './stash';
+import type { PieceKind, FabricDetails, PrintRuns } from './stash';
 
 /** What a column of a table can say of a fabric and of one piece of it. */
 export const stashColumn = z.enum([
@@ -49,12 +49,12 @@ export interface StashRow {
 }
 
 export interface PieceToAdd {
-  readonly kind: ClothKind;
+  readonly kind: PieceKind;
   /** The maker's own name of the kind; empty for none. */
   readonly kindName: string;
   readonly width: Length;
   readonly length: Length;
-  /** Of one of what is told by number, and the place of its own: as of a piece of cloth in the stash. */
+  /** Of one of what is told by number, and the place of its own: as of a piece of fabric in the stash. */
   readonly unitLength: Length | null;
   readonly place: string;
   readonly printRuns: PrintRuns;

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { type Length, lengthFromUnits } from '#core/units/length';
 import { lengthField } from './fields';
 import { placePath } from './place';
-import type { ClothPieceId, FabricId, LedgerEntryId, PhotoId, StashKindId } from './ids';
+import type { FabricPieceId, FabricId, LedgerEntryId, PhotoId, StashKindId } from './ids';
 
 /** Which way the print runs; a directional print fixes how a patch is cut. */
 export const printDirection = z.enum(['any', 'one-way', 'two-way']);
@@ -12,7 +12,7 @@ export type PrintDirection = z.infer<typeof printDirection>;
 export const printRuns = z.enum(['along', 'across']);
 export type PrintRuns = z.infer<typeof printRuns>;
 
-export const clothKind = z.enum([
+export const pieceKindSchema = z.enum([
   'yardage',
   'fat-quarter',
   'fat-eighth',
@@ -29,14 +29,14 @@ export const clothKind = z.enum([
   'needles',
   'notions',
 ]);
-export type ClothKind = z.infer<typeof clothKind>;
+export type PieceKind = z.infer<typeof pieceKindSchema>;
 
 /** Unbleached: the color of a fabric of which nothing has been said. */
 export const NO_COLOR = '#d8c9a8';
 
 /** A bolt may be 300 m long. */
-export const clothLength = lengthField({ title: 'Length', maximum: lengthFromUnits(300 * 320_000) });
-export const clothWidth = lengthField({ title: 'Width' });
+export const pieceLengthSchema = lengthField({ title: 'Length', maximum: lengthFromUnits(300 * 320_000) });
+export const pieceWidthSchema = lengthField({ title: 'Width' });
 
 const shortText = z.string().trim().max(120);
 
@@ -51,7 +51,7 @@ export const fabricDetails = z
     colorWords: shortText,
     fiber: shortText,
     direction: printDirection,
-    width: clothWidth,
+    width: pieceWidthSchema,
     isWashed: z.boolean(),
     supplier: shortText,
     place: placePath,
@@ -72,10 +72,10 @@ export interface Fabric extends FabricDetails {
  * Where it is told by number, `unitLength` is the length of one of them; else null. `place` is its own, where it does not
  * lie with the rest of its fabric; else empty.
  */
-export interface ClothPiece {
-  readonly id: ClothPieceId;
+export interface FabricPiece {
+  readonly id: FabricPieceId;
   readonly fabricId: FabricId;
-  readonly kind: ClothKind;
+  readonly kind: PieceKind;
   readonly kindId: StashKindId | null;
   readonly unitLength: Length | null;
   readonly place: string;
@@ -86,8 +86,8 @@ export interface ClothPiece {
   readonly valueMinor: number;
 }
 
-/** What cloth costs to buy: `minor` for an area in (1/320 mm)². */
-export interface ClothPrice {
+/** What fabric costs to buy: `minor` for an area in (1/320 mm)². */
+export interface StashPrice {
   readonly minor: number;
   readonly area: number;
 }
@@ -110,9 +110,9 @@ export type EntryKind = z.infer<typeof entryKind>;
  */
 export interface LedgerEntry {
   readonly id: LedgerEntryId;
-  readonly pieceId: ClothPieceId;
+  readonly pieceId: FabricPieceId;
   readonly kind: EntryKind;
-  /** Length of cloth, across the piece's whole width, that came to the piece (or left it, negative), in 1/320 mm. */
+  /** Length of fabric, across the piece's whole width, that came to the piece (or left it, negative), in 1/320 mm. */
   readonly lengthChange: number;
   /** Length that became spoken for (or free again, negative) for the booking's project, in 1/320 mm. */
   readonly heldChange: number;

@@ -8,7 +8,7 @@ export function clearanceOfPoint(polygon: Polygon, point: Point): number {
   return polygonContainsPoint(polygon, point) ? nearest : -nearest;
 }
 
-/** Cloth left between a circle and the polygon around it where they come closest; negative by how far it sticks out. */
+/** Fabric left between a circle and the polygon around it where they come closest; negative by how far it sticks out. */
 export function clearanceOfCircle(polygon: Polygon, center: Point, radius: number): number {
   return clearanceOfPoint(polygon, center) - radius;
 }

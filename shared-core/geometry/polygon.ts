@@ -33,7 +33,7 @@ export function polygonPerimeter(polygon: Polygon): number {
   return polygonSides(polygon).reduce((sum, { from, to }) => sum + pointDistance(from, to), 0);
 }
 
-/** Whether the point lies inside or on the edge (within 1e-6 units, far below any cloth). */
+/** Whether the point lies inside or on the edge (within 1e-6 units, far below any fabric). */
 export function polygonContainsPoint(polygon: Polygon, point: Point): boolean {
   const sides = polygonSides(polygon);
   if (sides.some((side) => pointToSegmentDistance(point, side) <= 1e-6)) return true;

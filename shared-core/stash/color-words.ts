@@ -1,7 +1,7 @@
 /** A color as its red, green and blue of the screen, 0 to 255. */
 export type ScreenColor = readonly [red: number, green: number, blue: number];
 
-/** The words of cloth colors with what each looks like on a screen: common words, the values our own. */
+/** The words of fabric colors with what each looks like on a screen: common words, the values our own. */
 const WORDS: readonly (readonly [string, ScreenColor])[] = [
   ['white', [250, 249, 246]],
   ['cream', [242, 232, 207]],
@@ -38,7 +38,7 @@ const WORDS: readonly (readonly [string, ScreenColor])[] = [
   ['peach', [238, 190, 158]],
 ];
 
-/** Less than a twelfth of the picture is a fleck, not a color of the cloth. */
+/** Less than a twelfth of the picture is a fleck, not a color of the fabric. */
 const LEAST_SHARE = 1 / 12;
 const WORDS_AT_MOST = 3;
 

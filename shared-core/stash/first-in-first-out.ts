@@ -1,5 +1,5 @@
 /**
- * One step of a fabric's stock, in the order it was booked: cloth that came in at a cost, or cloth that went out.
+ * One step of a fabric's stock, in the order it was booked: fabric that came in at a cost, or fabric that went out.
  * Amounts are areas in (1/320 mm)², costs whole minor units; neither is negative.
  */
 export type StockStep<Taker> =
@@ -19,8 +19,8 @@ interface Layer {
 }
 
 /**
- * Counts what was used at the cost of the cloth that came in first, to the last minor unit: what was taken and what is
- * left always add up to what came in. Cloth taken from nothing is paid for by the cloth that comes next, and costs
+ * Counts what was used at the cost of the fabric that came in first, to the last minor unit: what was taken and what is
+ * left always add up to what came in. Fabric taken from nothing is paid for by the fabric that comes next, and costs
  * nothing while none does.
  */
 export function firstInFirstOut<Taker>(steps: readonly StockStep<Taker>[]): StockCost<Taker> {

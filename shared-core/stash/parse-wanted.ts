@@ -2,12 +2,12 @@ import type { WantedPatch } from '#core/domain/stash-filter';
 import { failure, type Result, success } from '#core/result';
 import type { LengthProblem } from '#core/units/length-problem';
 import type { LengthUnit } from '#core/units/length-unit';
-import { parseClothSize } from '#core/units/parse-cloth-size';
+import { parseFabricSize } from '#core/units/parse-fabric-size';
 
 const MOST = 20;
 
 /**
- * Reads what cloth has to be big enough for: `12 x 18`, `20 of 4 x 4`, or several of these with semicolons between; across by
+ * Reads what fabric has to be big enough for: `12 x 18`, `20 of 4 x 4`, or several of these with semicolons between; across by
  * along, at most twenty sizes. The first that cannot be read is the problem.
  */
 export function parseWanted(
@@ -21,7 +21,7 @@ export function parseWanted(
   const patches: WantedPatch[] = [];
   for (const part of parts.slice(0, MOST)) {
     const [, count = '1', size = part] = /^(\d{1,5})\s*(?:of|@)\s*(.+)$/i.exec(part) ?? [];
-    const read = parseClothSize(size, bareUnit);
+    const read = parseFabricSize(size, bareUnit);
     if (!read.ok) return read;
     patches.push({ ...read.value, count: Math.max(1, Number(count)) });
   }

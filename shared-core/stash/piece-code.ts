@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { ClothPieceId } from '#core/domain/ids';
+import type { FabricPieceId } from '#core/domain/ids';
 import { failure, type Result, success } from '#core/result';
 
 /**
@@ -25,7 +25,7 @@ export interface PieceCodeProblem {
 }
 
 /** The code of a piece. Two pieces of a hundred thousand share one about once in two hundred such stashes. */
-export function codeOfPiece(id: ClothPieceId): PieceCode {
+export function codeOfPiece(id: FabricPieceId): PieceCode {
   const digits = id.replaceAll('-', '');
   const halves = [digits.slice(0, HEX_HALF), digits.slice(HEX_HALF, 2 * HEX_HALF)];
   const characters = halves.map((half) => charactersOf(Number.parseInt(half, 16))).join('');

@@ -66,12 +66,12 @@ export function formatLengthForEditing(length: Length, display: LengthDisplay): 
     : `${sign}${shortestDecimal(size, UNITS_PER_CENTIMETRE)} cm`;
 }
 
-/** The step cloth is sold by: an eighth of a yard, or 5 cm. */
+/** The step fabric is sold by: an eighth of a yard, or 5 cm. */
 export function yardageStep(display: LengthDisplay): Length {
   return lengthFromUnits(display.system === 'inch' ? UNITS_PER_YARD / 8 : UNITS_PER_METRE / 20);
 }
 
-/** `1⅜ yd` or `1.25 m`: always rounded up to the step cloth is sold by, so that what is bought is enough. */
+/** `1⅜ yd` or `1.25 m`: always rounded up to the step fabric is sold by, so that what is bought is enough. */
 export function formatYardage(length: Length, display: LengthDisplay): string {
   const bought = roundUpTo(length, yardageStep(display));
   const sign = bought < 0 ? '−' : '';

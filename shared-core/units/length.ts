@@ -10,7 +10,7 @@ export const UNITS_PER_INCH = 8_128;
 export const UNITS_PER_YARD = 36 * UNITS_PER_INCH;
 export const UNITS_PER_METRE = 1_000 * UNITS_PER_MILLIMETRE;
 
-/** One kilometre: no cloth on a bench comes near it, and times any width up to 88 m it is still an exact area. */
+/** One kilometre: no fabric on a bench comes near it, and times any width up to 88 m it is still an exact area. */
 export const MAX_LENGTH_UNITS = 1_000 * UNITS_PER_METRE;
 
 /** The only maker of a Length. Throws RangeError unless `units` is whole and within ±1 km. */

@@ -36,8 +36,8 @@ test('the cutting is planned, compared, kept, bought, ticked and taken back by k
     await expect(list).toBeChecked();
     await press(page, button('Add patches by hand'));
     await expect(page.getByRole('dialog')).toBeVisible();
-    await type(page, 'Across the cloth', '4 3/8');
-    await type(page, 'Along the cloth', '5 7/8');
+    await type(page, 'Across the fabric', '4 3/8');
+    await type(page, 'Along the fabric', '5 7/8');
     await type(page, 'How many', '23');
     await page.keyboard.press('Enter');
     await expect(page.getByRole('dialog')).toBeHidden();
@@ -59,8 +59,8 @@ test('the cutting is planned, compared, kept, bought, ticked and taken back by k
     await page.keyboard.press('ArrowDown');
     await tabTo(page, dialog.getByRole('combobox', { name: 'Fabric' }));
     await page.keyboard.type('Sill linen');
-    await type(page, 'Across the cloth', '6');
-    await type(page, 'Along the cloth', '9');
+    await type(page, 'Across the fabric', '6');
+    await type(page, 'Along the fabric', '9');
     await type(page, 'How many', '4');
     await page.keyboard.press('Enter');
     await expect(dialog).toBeHidden();
@@ -69,15 +69,15 @@ test('the cutting is planned, compared, kept, bought, ticked and taken back by k
     await expect(other).toHaveCount(0);
     await expect(plan.getByRole('group', { name: /^Sill linen/ })).toHaveCount(0);
   });
-  await test.step('choose the cloth', async () => {
-    await press(page, button('Choose the cloth for Dark'));
+  await test.step('choose the fabric', async () => {
+    await press(page, button('Choose the fabric for Dark'));
     const dialog = page.getByRole('dialog');
     await expect(dialog.getByRole('textbox', { name: 'Find the fabric' })).toBeFocused();
     await page.keyboard.type('kettle');
     await press(page, dialog.getByRole('radio', { name: /Kettle blue/ }), 'Space');
     await press(page, dialog.getByRole('button', { name: 'Cut from it' }));
     await expect(dialog).toBeHidden();
-    await expect(button('Choose the cloth for Dark')).toBeFocused();
+    await expect(button('Choose the fabric for Dark')).toBeFocused();
     await expect(drawing).toBeVisible();
   });
   await test.step('search longer, stop, and compare', async () => {
@@ -91,7 +91,7 @@ test('the cutting is planned, compared, kept, bought, ticked and taken back by k
     await expect(button('Close the comparison')).toBeFocused();
     await tabTo(page, plan.getByRole('radio', { checked: true }));
     // Which of the two is chosen to begin with is for the planner to say.
-    for (const name of [/^Least cloth/, /^Simplest cuts/]) {
+    for (const name of [/^Least fabric/, /^Simplest cuts/]) {
       const radio = plan.getByRole('radio', { name });
       if (!(await radio.isChecked())) await page.keyboard.press('ArrowDown');
       await expect(radio).toBeChecked();

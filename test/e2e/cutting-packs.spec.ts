@@ -24,7 +24,7 @@ test('a pack told by number is picked, planned, drawn, ticked off and put back',
   }, `#/cutting?project=${projectId}`);
   await expect(title(page, 'Plan the cutting')).toBeVisible();
   const what = page.getByRole('region', { name: 'What to cut' });
-  await what.getByRole('button', { name: 'Choose the cloth for Dark' }).click();
+  await what.getByRole('button', { name: 'Choose the fabric for Dark' }).click();
   await page.getByRole('radio', { name: /Meadow mix/ }).check();
   await page.getByRole('button', { name: 'Cut from it' }).click();
   await expect(what.getByText('1 piece may be cut')).toBeVisible();

@@ -31,7 +31,7 @@ test('patches kept with a project are planned in a thread of its own, as they ar
   await expect(plan.getByText(/Searched for|Everything worth trying/)).toBeVisible();
   const what = page.getByRole('region', { name: 'What to cut' });
   await what
-    .getByRole('button', { name: /Choose the cloth for/ })
+    .getByRole('button', { name: /Choose the fabric for/ })
     .first()
     .click();
   await page.getByRole('radio', { name: /Kettle blue/ }).check();
@@ -42,7 +42,7 @@ test('patches kept with a project are planned in a thread of its own, as they ar
   await close();
 });
 
-test('what is asked may change while the planner searches, and what no cloth can give is named with what would help', async () => {
+test('what is asked may change while the planner searches, and what no fabric can give is named with what would help', async () => {
   const { page, close } = await launchProgram();
   const { projectId } = await fillCuttingNotebook(page);
   await openPlan(page, projectId);
@@ -51,8 +51,8 @@ test('what is asked may change while the planner searches, and what no cloth can
   const add = async (across: string, along: string, count: string, mayTurn: boolean) => {
     await button('Add patches by hand').click();
     const dialog = page.getByRole('dialog');
-    await dialog.getByRole('textbox', { name: 'Across the cloth' }).fill(across);
-    await dialog.getByRole('textbox', { name: 'Along the cloth' }).fill(along);
+    await dialog.getByRole('textbox', { name: 'Across the fabric' }).fill(across);
+    await dialog.getByRole('textbox', { name: 'Along the fabric' }).fill(along);
     await dialog.getByRole('textbox', { name: 'How many' }).fill(count);
     if (!mayTurn) await dialog.getByRole('checkbox', { name: 'They may be turned' }).uncheck();
     await dialog.getByRole('button', { name: 'Add them' }).click();
@@ -65,7 +65,7 @@ test('what is asked may change while the planner searches, and what no cloth can
   await add('50', '20', '1', false);
   const cannot = plan.getByRole('note').filter({ hasText: 'Cannot be cut' });
   await expect(cannot).toContainText(
-    'wider than any of its cloth. Let it be turned, piece it from two or choose cloth',
+    'wider than any of its fabric. Let it be turned, piece it from two or choose fabric',
   );
   await button('Search 10 seconds more').click();
   await button('Table and leftovers').click();
@@ -86,7 +86,7 @@ test('from an empty workshop: patches, a plan, cuts booked, leftovers on the she
   const { projectId, fabricId } = await fillCuttingNotebook(page);
   await openPlan(page, projectId);
   const what = page.getByRole('region', { name: 'What to cut' });
-  await what.getByRole('button', { name: 'Choose the cloth for Dark' }).click();
+  await what.getByRole('button', { name: 'Choose the fabric for Dark' }).click();
   await page.getByRole('radio', { name: /Kettle blue/ }).check();
   await page.getByRole('button', { name: 'Cut from it' }).click();
   const plan = page.getByRole('region', { name: 'The plan' });

@@ -12,7 +12,7 @@ import {
 } from '#test/helpers/notebook-steps';
 
 const PIECE = 'Hearth round';
-const CLOTH = 'Rust stripe';
+const FABRIC = 'Rust stripe';
 /** Said beside an answer that was kept, on a day such as 3 Oct, and still holds. */
 const KEPT = /^Kept \S+ \S+$/;
 /** Said where 65 in was kept as the strip of a hole of 6 1/2 in. */
@@ -31,7 +31,7 @@ test('a ring-shaped piece goes from an empty notebook through all its stages and
     const first = await launchProgram({ workshop });
     await beginNotebook(first.page);
     await writeDownPiece(first.page);
-    await test.step('cloth', () => buyCloth(first.page));
+    await test.step('fabric', () => buyFabric(first.page));
     await test.step('piecing', () => piecing(first.page));
     await test.step('longarm', () => longarm(first.page));
     await test.step('outer binding', () => outerBinding(first.page));
@@ -77,15 +77,15 @@ async function writeDownPiece(page: Page): Promise<void> {
 }
 
 /** Two yards of a new fabric, as a purchase with its price. */
-async function buyCloth(page: Page): Promise<void> {
+async function buyFabric(page: Page): Promise<void> {
   await goTo(page, 'Stash');
   await mainAction(page, 'Add a fabric').click();
   const dialog = page.getByRole('dialog', { name: 'A new fabric' });
-  await dialog.getByRole('textbox', { name: 'Name' }).fill(CLOTH);
+  await dialog.getByRole('textbox', { name: 'Name' }).fill(FABRIC);
   await dialog.getByRole('textbox', { name: 'Size' }).fill('2 yd');
   await dialog.getByRole('textbox', { name: 'What it cost' }).fill('24');
   await dialog.getByRole('button', { name: 'Add the fabric' }).click();
-  await expect(title(page, CLOTH)).toBeFocused();
+  await expect(title(page, FABRIC)).toBeFocused();
   await openPiece(page, PIECE);
 }
 
@@ -101,9 +101,9 @@ async function keepAnswer(page: Page): Promise<void> {
 }
 
 async function bookCut(page: Page, length: string): Promise<void> {
-  await page.getByRole('region', { name: 'Cloth' }).getByRole('button', { name: 'Book a cut' }).click();
+  await page.getByRole('region', { name: 'Fabric' }).getByRole('button', { name: 'Book a cut' }).click();
   const dialog = page.getByRole('dialog', { name: 'Book a cut' });
-  await dialog.getByRole('radio', { name: new RegExp(CLOTH) }).check();
+  await dialog.getByRole('radio', { name: new RegExp(FABRIC) }).check();
   await dialog.getByRole('textbox', { name: 'Cut across the whole width' }).fill(length);
   await dialog.getByRole('button', { name: 'Book the cut' }).click();
   await expect(dialog).toBeHidden();
@@ -131,9 +131,9 @@ async function piecing(page: Page): Promise<void> {
   await expect(answer(page)).toHaveText('3 7/8 in');
   await keepAnswer(page);
   await bookCut(page, '18');
-  const cloth = page.getByRole('region', { name: 'Cloth' });
-  await expect(cloth.getByRole('listitem')).toContainText(CLOTH);
-  await expect(cloth.getByRole('listitem')).toContainText('$6.00');
+  const fabric = page.getByRole('region', { name: 'Fabric' });
+  await expect(fabric.getByRole('listitem')).toContainText(FABRIC);
+  await expect(fabric.getByRole('listitem')).toContainText('$6.00');
   await mainAction(page, 'The top is done').click();
   await onward(page, 'Quilting, sent out').click();
 }
@@ -186,8 +186,8 @@ async function innerBinding(page: Page): Promise<void> {
   await mainAction(page, 'Start the inner binding').click();
   await keepAnswer(page);
   await bookCut(page, '9 1/2 in');
-  const cut = page.getByRole('region', { name: 'Cloth' }).getByRole('listitem');
-  await page.getByRole('button', { name: `Take back the cut of ${CLOTH}` }).click();
+  const cut = page.getByRole('region', { name: 'Fabric' }).getByRole('listitem');
+  await page.getByRole('button', { name: `Take back the cut of ${FABRIC}` }).click();
   await expect(cut).toHaveCount(0);
   await page.getByRole('contentinfo').getByRole('button', { name: 'Undo' }).click();
   await expect(cut).toContainText('9 1/2 in cut');
@@ -219,8 +219,8 @@ async function findEverything(page: Page): Promise<void> {
   for (const stage of STAGES) await expect(stageRow(page, stage)).toContainText('done');
   const leaf = page.getByRole('region', { name: 'What it is' });
   await expect(leaf.getByText('Round, 48 1/2 in across, 7 in hole, slit.')).toBeVisible();
-  // 18 in and 9 1/2 in of a cloth 42 in wide, bought 72 in long for 24.00.
-  await expect(leaf.getByRole('listitem').filter({ hasText: CLOTH })).toContainText('1155 sq in');
+  // 18 in and 9 1/2 in of a fabric 42 in wide, bought 72 in long for 24.00.
+  await expect(leaf.getByRole('listitem').filter({ hasText: FABRIC })).toContainText('1155 sq in');
   await expect(leaf.getByRole('listitem').filter({ hasText: 'Together' })).toContainText('$9.17');
   await leaf.getByRole('button', { name: /^Show all/ }).click();
   for (const stage of STAGES) {
@@ -231,7 +231,7 @@ async function findEverything(page: Page): Promise<void> {
   await openStage(page, PIECE, 'Piece the top');
   await expect(answer(page)).toHaveText('3 7/8 in');
   await expect(page.getByText(KEPT)).toBeVisible();
-  await expect(page.getByRole('region', { name: 'Cloth' }).getByRole('listitem')).toContainText('18 in cut');
+  await expect(page.getByRole('region', { name: 'Fabric' }).getByRole('listitem')).toContainText('18 in cut');
   await openStage(page, PIECE, 'Quilting, sent out');
   await expect(page.getByRole('region', { name: 'Trips out' })).toContainText('Copper Needle Longarm');
   await openStage(page, PIECE, 'Bind the outside');
@@ -245,8 +245,8 @@ async function findEverything(page: Page): Promise<void> {
   await expect(page.getByRole('checkbox', { name: 'Label sewn on' })).toBeChecked();
 
   await goTo(page, 'Stash');
-  await page.getByRole('link', { name: CLOTH }).click();
-  await expect(title(page, CLOTH)).toBeVisible();
+  await page.getByRole('link', { name: FABRIC }).click();
+  await expect(title(page, FABRIC)).toBeVisible();
   await expect(page.getByRole('region', { name: 'Its pieces' })).toContainText('42 × 44 1/2 in');
   await expect(page.getByRole('region', { name: 'Ledger' }).getByRole('listitem')).toContainText([
     /Cut 9 1\/2 in for Hearth round/,

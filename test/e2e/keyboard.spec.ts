@@ -47,8 +47,8 @@ test('a notebook is begun, a piece written down, a cut booked and a stage finish
     await expect(page.getByText(/^Kept \S+ \S+$/)).toBeVisible();
   });
   await test.step('book a cut', async () => {
-    const cloth = page.getByRole('region', { name: 'Cloth' });
-    const bookCut = cloth.getByRole('button', { name: 'Book a cut' });
+    const fabric = page.getByRole('region', { name: 'Fabric' });
+    const bookCut = fabric.getByRole('button', { name: 'Book a cut' });
     await press(page, bookCut);
     const dialog = page.getByRole('dialog', { name: 'Book a cut' });
     await expect(dialog.getByRole('textbox', { name: 'Find the fabric' })).toBeFocused();
@@ -58,7 +58,7 @@ test('a notebook is begun, a piece written down, a cut booked and a stage finish
     await page.keyboard.press('Enter');
     await expect(dialog).toBeHidden();
     await expect(bookCut).toBeFocused();
-    await expect(cloth.getByRole('listitem')).toContainText('9 in cut');
+    await expect(fabric.getByRole('listitem')).toContainText('9 in cut');
   });
   await test.step('move on, and back by undoing', async () => {
     await page.keyboard.press('Control+Enter');
@@ -67,9 +67,11 @@ test('a notebook is begun, a piece written down, a cut booked and a stage finish
     await expect(status).toHaveText(/^Undone: /);
     await expect(page.getByRole('button', { name: 'The top is done' })).toBeVisible();
     await page.keyboard.press('Control+z');
-    await expect(page.getByRole('region', { name: 'Cloth' }).getByRole('listitem')).toHaveCount(0);
+    await expect(page.getByRole('region', { name: 'Fabric' }).getByRole('listitem')).toHaveCount(0);
     await page.keyboard.press('Control+Shift+z');
-    await expect(page.getByRole('region', { name: 'Cloth' }).getByRole('listitem')).toContainText('9 in cut');
+    await expect(page.getByRole('region', { name: 'Fabric' }).getByRole('listitem')).toContainText(
+      '9 in cut',
+    );
     await page.keyboard.press('Control+Enter');
     await page.getByRole('link', { name: 'On to “Quilting, sent out”' }).waitFor();
     await page.keyboard.press('Control+Enter');

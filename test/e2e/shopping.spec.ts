@@ -75,7 +75,7 @@ test('a line is ticked off into the stash and the ledger, and undone after the p
   await rm(folder, { recursive: true, force: true });
 });
 
-test('from a piece the maker asks which cloth fits what it needs, and sets the best aside with Enter', async () => {
+test('from a piece the maker asks which fabric fits what it needs, and sets the best aside with Enter', async () => {
   const { page, close } = await launchProgram();
   await expect(page.getByRole('button', { name: 'Begin my notebook' })).toBeVisible();
   await ringWithBacking(page);
@@ -98,10 +98,10 @@ test('from a piece the maker asks which cloth fits what it needs, and sets the b
     });
   }
   await openPiece(page, 'Harvest round');
-  await page.getByRole('link', { name: 'Which cloth fits' }).click();
+  await page.getByRole('link', { name: 'Which fabric fits' }).click();
   await expect(title(page, 'Shopping')).toBeVisible();
-  await page.getByRole('button', { name: 'Which cloth fits: Backing for Harvest round' }).click();
-  const dialog = page.getByRole('dialog', { name: 'Which cloth fits Backing' });
+  await page.getByRole('button', { name: 'Which fabric fits: Backing for Harvest round' }).click();
+  const dialog = page.getByRole('dialog', { name: 'Which fabric fits Backing' });
   await expect(dialog.getByRole('radio').first()).toBeChecked();
   await expect(dialog.getByText('Just right')).toBeVisible();
   await expect(dialog.getByText('Short by', { exact: false })).toHaveCount(1);

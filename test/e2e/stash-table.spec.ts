@@ -7,7 +7,7 @@ test('a table from a file is looked at, brought in, taken out again as a file, a
   const program = await launchProgram();
   const { page, electron, workshop } = program;
   fs.mkdirSync(workshop, { recursive: true });
-  const [given, taken] = [path.join(workshop, 'cloth.csv'), path.join(workshop, 'taken.csv')];
+  const [given, taken] = [path.join(workshop, 'fabric.csv'), path.join(workshop, 'taken.csv')];
   fs.writeFileSync(
     given,
     'Name,Color,Size,Paid\r\nMoss,green,1 1/2 yd,15.00\r\n"=Fern, tall",green,FQ,3\r\n',

@@ -14,7 +14,7 @@ test('a fabric is added with its first piece and found again by its words, and a
   await page.keyboard.type('18 x 22');
   await page.keyboard.press('Tab');
   await expect(page.getByText('18 in across, 22 in along')).toBeVisible();
-  const notAPhoto = { name: 'cloth.png', mimeType: 'image/png', buffer: Buffer.from('no picture') };
+  const notAPhoto = { name: 'fabric.png', mimeType: 'image/png', buffer: Buffer.from('no picture') };
   await page.getByLabel('Photo file').setInputFiles(notAPhoto);
   await expect(page.getByText(/not a picture the notebook can keep/)).toBeVisible();
   await page.getByRole('button', { name: 'Without a photo' }).click();

@@ -1,25 +1,25 @@
 import fc from 'fast-check';
 import type {
-  ClothMargins,
+  FabricMargins,
   CuttingJob,
   JobFabric,
   JobPatch,
   JobPiece,
   JobPlan,
-} from '#core/cutting/cutting-job';
-import type { JobAnswer } from '#core/cutting/plan-cutting';
-import { planCutting } from '#core/cutting/plan-cutting';
-import { seededRandom } from '#core/cutting/seeded-random';
+} from '#core/cutting/tree/cutting-job';
+import type { JobAnswer } from '#core/cutting/search/plan-cutting';
+import { planCutting } from '#core/cutting/search/plan-cutting';
+import { seededRandom } from '#core/cutting/search/seeded-random';
 
 export const INCH = 8128;
-export const NO_MARGINS: ClothMargins = { leftSelvage: 0, rightSelvage: 0, straighten: 0 };
-export const BOLT_MARGINS: ClothMargins = {
+export const NO_MARGINS: FabricMargins = { leftSelvage: 0, rightSelvage: 0, straighten: 0 };
+export const BOLT_MARGINS: FabricMargins = {
   leftSelvage: INCH / 2,
   rightSelvage: INCH / 2,
   straighten: INCH / 4,
 };
 
-/** A piece of cloth, sizes in inches. */
+/** A piece of fabric, sizes in inches. */
 export function piece(id: string, width: number, length: number, changes: Partial<JobPiece> = {}): JobPiece {
   const size = { width: width * INCH, length: length * INCH };
   return {
@@ -94,7 +94,7 @@ const anyPiece = fc.record({
   sheets: fc.option(fc.integer({ min: 1, max: 6 }), { freq: 3, nil: undefined }),
 } as const);
 
-/** A job on one or two fabrics with some pieces each, cloth to buy or not, patches that may be too large. */
+/** A job on one or two fabrics with some pieces each, fabric to buy or not, patches that may be too large. */
 export const anyJob: fc.Arbitrary<CuttingJob> = fc
   .record({
     fabrics: fc.array(

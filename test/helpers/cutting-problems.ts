@@ -1,8 +1,8 @@
 import fc from 'fast-check';
-import type { CuttingRule, PatchType, StripProblem } from '#core/cutting/cut-plan';
+import type { CuttingRule, PatchType, StripProblem } from '#core/cutting/tree/cut-plan';
 import type { CuttingAnswer } from '#core/cutting/cutting-search';
 import { createCuttingSearch } from '#core/cutting/cutting-search';
-import { seededRandom } from '#core/cutting/seeded-random';
+import { seededRandom } from '#core/cutting/search/seeded-random';
 
 /** A strip problem whose patches all fit the strip as they are. */
 export function stripProblem(most: {

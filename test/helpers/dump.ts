@@ -1,4 +1,4 @@
-import { UNDOABLE_TABLES } from '#main/store/undoable-tables';
+import { UNDOABLE_TABLES } from '#main/store/history/undoable-tables';
 import type { TestWorkshop } from './workshop';
 
 /** Every row undo answers for, and the sums of the ledger, as text; what is marked as deleted is as good as gone. */

@@ -1,4 +1,4 @@
-import type { StripProblem } from '#core/cutting/cut-plan';
+import type { StripProblem } from '#core/cutting/tree/cut-plan';
 
 interface Box {
   readonly w: number;

@@ -1,6 +1,6 @@
 import type { KeptPlan, KeptTree } from '#core/domain/cutting-plan';
 import { type CuttingLine, STARTING_TABLE } from '#core/domain/cutting-setup';
-import type { ClothPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
+import type { FabricPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
 import { lengthFromInches as inches } from '#core/units/length';
 
 const rest = (width: number, height: number, use: 'leftover' | 'scrap' | 'margin'): KeptTree => ({
@@ -19,7 +19,7 @@ interface PlanFor {
   readonly projects: readonly [ProjectId, ...ProjectId[]];
   readonly stageId: StageId;
   readonly fabricId: FabricId;
-  readonly pieceId: ClothPieceId;
+  readonly pieceId: FabricPieceId;
 }
 
 /**
@@ -43,7 +43,7 @@ export function planOnTwoYards({ projects, stageId, fabricId, pieceId }: PlanFor
       projects,
       taken: [],
       lines: [line('a', first, 3.5, 16), line('b', second, 5, 4)],
-      cloth: [{ projectId: first, fabric: 'Rust', fabricId }],
+      fabricChoices: [{ projectId: first, fabric: 'Rust', fabricId }],
       leftOut: [],
       table: STARTING_TABLE,
     },

@@ -5,7 +5,7 @@ import { MemoryRouter, useLocation } from 'react-router';
 import { onTestFinished } from 'vitest';
 import type { StoreChannelName } from '#core/contract/channels';
 import { makeQueryClient } from '#renderer/bridge/query';
-import { PageFrameContext } from '#renderer/ui/page';
+import { PageFrameContext } from '#renderer/ui/page/page';
 import { openWorkshop, type TestWorkshop } from './workshop';
 
 /** A workshop on a real file that answers the pages of a test through the window's own bridge. */

@@ -1,11 +1,11 @@
 import type { StoreChannelName } from '#core/contract/channels';
-import { clothKind } from '#core/domain/stash';
+import { pieceKindSchema } from '#core/domain/stash';
 import { stageState } from '#core/domain/stage';
 import { workMeasure } from '#core/domain/clock';
 import { nameAlone } from '#core/domain/contact';
 import { STARTING_PLANS } from '#core/domain/starting-plans';
 import { tripEventKind, tripWith } from '#core/domain/trip';
-import { readWorkshop } from '#main/store/workshop';
+import { readWorkshop } from '#main/store/workshop/workshop';
 import type { Deed } from './random-work-deed';
 import { fabricDetails, inches, projectDetails, TINY_PNG, TODAY, type TestWorkshop } from './workshop';
 
@@ -33,7 +33,7 @@ const SOURCES = {
   workId: 'SELECT id FROM work',
   photoId: 'SELECT id FROM photo WHERE stage_id IS NOT NULL',
   stagePlanId: 'SELECT id FROM stage_plan',
-  pieceId: 'SELECT id FROM cloth_piece',
+  pieceId: 'SELECT id FROM fabric_piece',
   bookingId: 'SELECT id FROM booking',
   placeId: 'SELECT id FROM place',
   kindId: 'SELECT id FROM stash_kind',
@@ -57,7 +57,7 @@ function step(name: StoreChannelName, named: readonly Named[], rest: (deed: Deed
 const nameOf = (deed: Deed): string => `Piece ${deed.amount % 7}`;
 const placeOf = (deed: Deed): string =>
   ['', 'Attic', 'Attic, shelf 1', 'Attic, shelf 1, bin', 'Hall'][deed.amount % 5] ?? '';
-const cloth = (deed: Deed): Given => ({ length: 1 + (deed.amount % inches(30)), on: TODAY, note: '' });
+const someFabric = (deed: Deed): Given => ({ length: 1 + (deed.amount % inches(30)), on: TODAY, note: '' });
 const project = (deed: Deed): Given => ({
   details: projectDetails({ name: nameOf(deed), hasSlit: deed.amount % 2 === 0 }),
 });
@@ -66,7 +66,7 @@ const fabric = (deed: Deed): Given => ({
 });
 const kind = (deed: Deed): Given => ({
   details: {
-    ...{ form: clothKind.options[deed.amount % clothKind.options.length], name: nameOf(deed) },
+    ...{ form: pieceKindSchema.options[deed.amount % pieceKindSchema.options.length], name: nameOf(deed) },
     ...{ width: null, length: inches(9), count: 4, isHidden: deed.amount % 2 === 0 },
   },
 });
@@ -93,7 +93,7 @@ const cut = (deed: Deed): Given => {
   const length = 1 + (deed.amount % inches(30));
   const leftover = { width: inches(3 + (deed.pick[2] % 30)), length: Math.max(200, Math.floor(length / 3)) };
   const leftovers = Array.from({ length: deed.pick[2] % 4 }, () => leftover);
-  return { ...cloth(deed), stageId: null, leftovers, knowingly: deed.pick[0] % 2 === 0 };
+  return { ...someFabric(deed), stageId: null, leftovers, knowingly: deed.pick[0] % 2 === 0 };
 };
 
 export const steps: readonly UnvalidatedStep[] = [
@@ -169,7 +169,7 @@ export const steps: readonly UnvalidatedStep[] = [
   step('fabric:delete', ['fabricId'], () => ({})),
   step('fabric:set-photo', ['fabricId'], (deed) => ({ bytes: deed.amount % 3 === 0 ? null : TINY_PNG })),
   step('ledger:buy', ['fabricId'], (deed) => ({
-    kind: clothKind.options[deed.pick[1] % clothKind.options.length],
+    kind: pieceKindSchema.options[deed.pick[1] % pieceKindSchema.options.length],
     size: { width: inches(18 + (deed.pick[2] % 30)), length: inches(1 + (deed.amount % 100)) },
     costMinor: deed.amount % 9_973,
     on: TODAY,
@@ -192,16 +192,16 @@ export const steps: readonly UnvalidatedStep[] = [
   step('kind:keep', [], (deed) => ({ kindId: null, ...kind(deed) })),
   step('kind:delete', ['kindId'], () => ({})),
   step('ledger:set-aside', ['pieceId', 'projectId'], (deed) => ({
-    ...cloth(deed),
+    ...someFabric(deed),
     ...(deed.pick[2] % 3 === 0 ? { knowingly: true } : {}),
   })),
   step('fabric:set-price', ['fabricId'], (deed) => ({
     price: deed.amount % 3 === 0 ? null : { minor: 1 + (deed.amount % 5_000), length: inches(36) },
   })),
-  step('ledger:release', ['pieceId', 'projectId'], cloth),
+  step('ledger:release', ['pieceId', 'projectId'], someFabric),
   step('ledger:cut', ['pieceId', 'projectId'], cut),
   step('ledger:cut', ['pieceId', 'projectId'], cut),
-  step('ledger:discard', ['pieceId'], cloth),
+  step('ledger:discard', ['pieceId'], someFabric),
   step('ledger:count', ['pieceId'], (deed) => ({
     there: deed.pick[1] % 3 === 0 ? 0 : deed.amount % inches(90),
     on: TODAY,

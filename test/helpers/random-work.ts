@@ -17,7 +17,7 @@ export function deedsOf(
   return later.map((deeds) => [...begin(), ...deeds]);
 }
 
-/** Two projects, two fabrics, and cloth of each, so that there is something to do things to. */
+/** Two projects, two fabrics, and fabric of each, so that there is something to do things to. */
 function begin(): readonly Deed[] {
   const names: readonly StoreChannelName[] = ['project:create', 'fabric:create', 'ledger:buy', 'ledger:buy'];
   return names.flatMap((name, at) =>

@@ -1,7 +1,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import type { TableToRead } from '#core/domain/stash-table';
-import { answerInnerCall } from '#main/store/inner-calls';
+import { answerInnerCall } from '#main/store/thread/main-process-calls';
 import { temporaryFolder, type TestWorkshop } from './workshop';
 
 const AS_IT_IS = { encoding: 'utf-8', hasTitles: null, mapping: null, repeats: 'leave-out' } as const;

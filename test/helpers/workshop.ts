@@ -11,14 +11,14 @@ import { STARTING_PLANS } from '#core/domain/starting-plans';
 import type { Result } from '#core/result';
 import { calendarDate } from '#core/units/calendar-date';
 import { lengthFromInches } from '#core/units/length';
-import { answerCall } from '#main/store/answer-call';
-import type { StoreContext } from '#main/store/store-context';
-import { migrate } from '#main/store/migrate';
+import { answerCall } from '#main/store/thread/answer-call';
+import type { StoreContext } from '#main/store/thread/store-context';
+import { migrate } from '#main/store/opening/migrate';
 import { migrations } from '#main/store/migrations/migrations';
-import { openContext } from '#main/store/open-context';
-import { closeStore } from '#main/store/open-store';
-import type { Surroundings } from '#main/store/surroundings';
-import { APPLICATION_ID } from '#main/store/workshop-file';
+import { openContext } from '#main/store/thread/open-context';
+import { closeStore } from '#main/store/opening/open-store';
+import type { Surroundings } from '#main/store/base/clock-and-ids';
+import { APPLICATION_ID } from '#main/store/opening/workshop-file';
 
 export const inches = lengthFromInches;
 export const TODAY = calendarDate('2027-02-28');
@@ -162,7 +162,7 @@ export function addProject(workshop: TestWorkshop, changes: Partial<ProjectDetai
 }
 
 /** A fabric 42 in wide and one piece of it, two yards for 20.00 unless told. */
-export function addCloth(workshop: TestWorkshop, bought: { yards?: number; costMinor?: number } = {}) {
+export function addStock(workshop: TestWorkshop, bought: { yards?: number; costMinor?: number } = {}) {
   const { yards = 2, costMinor = 2000 } = bought;
   const { fabricId } = workshop.get('fabric:create', { details: fabricDetails() });
   const size = { width: inches(42), length: inches(36 * yards) };

@@ -191,7 +191,7 @@ const cases: Readonly<Record<string, { bad: readonly Files[]; good?: readonly Fi
     bad: [
       { 'main/store/open.ts': node('electron') },
       { 'main/store/open.ts': types('../ipc/answer'), 'main/ipc/answer.ts': empty },
-      { 'main/demo/cloth.ts': types('../window'), 'main/window.ts': empty },
+      { 'main/demo/fabric.ts': types('../window'), 'main/window.ts': empty },
     ],
     good: [{ 'main/store/open.ts': node('better-sqlite3') }],
   },

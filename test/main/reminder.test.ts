@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { DayToRemember } from '#core/calendar-file/day-to-remember';
 import { addDays, calendarDate } from '#core/units/calendar-date';
-import type { StoreClient } from '#main/store/store-client';
+import type { StoreClient } from '#main/store/thread/store-client';
 import { reminderFor, reminderOf } from '#main/reminder';
 import { addProject, openWorkshop, type TestWorkshop, TODAY } from '#test/helpers/workshop';
 

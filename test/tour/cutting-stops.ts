@@ -6,7 +6,7 @@ import { closeDialog, listProjects, openAt, projectNamed, type Stop } from './st
 
 /** The piece whose cutting the tour plans, and a fabric of the demo that its dark patches are cut from. */
 const PIECE = 'Night garden throw';
-const CLOTH = 'Kettle blue';
+const FABRIC = 'Kettle blue';
 
 /** Cutting plans in every state: nothing asked, planned, what is asked changed, at the table, cut in part. */
 export const cuttingStops: readonly Stop[] = [
@@ -24,7 +24,7 @@ export const cuttingStops: readonly Stop[] = [
     name: 'cutting-plan',
     go: async (page) => {
       await planAnew(page);
-      await chooseCloth(page);
+      await chooseFabric(page);
       await planned(page);
     },
   },
@@ -36,7 +36,7 @@ export const cuttingStops: readonly Stop[] = [
     },
   },
   { name: 'cutting-plan-narrow', isNarrow: true, go: planned },
-  dialog('cutting-cloth', /^Choose the cloth for/),
+  dialog('cutting-fabric', /^Choose the fabric for/),
   dialog('cutting-patches', 'Add patches by hand'),
   dialog('cutting-other-piece', 'Cut for another piece too'),
   dialog('cutting-table-and-leftovers', 'Table and leftovers'),
@@ -108,20 +108,20 @@ async function planAnew(page: Page): Promise<void> {
   await planned(page);
 }
 
-async function chooseCloth(page: Page): Promise<void> {
-  const choose = page.getByRole('button', { name: /^Choose the cloth for/ });
+async function chooseFabric(page: Page): Promise<void> {
+  const choose = page.getByRole('button', { name: /^Choose the fabric for/ });
   if ((await choose.count()) === 0) return;
   await choose.first().click();
-  await page.getByRole('radio', { name: CLOTH }).first().check();
+  await page.getByRole('radio', { name: FABRIC }).first().check();
   await page.getByRole('button', { name: 'Cut from it' }).click();
   await page.getByRole('dialog').waitFor({ state: 'detached' });
 }
 
-/** A fat quarter more of the cloth that is being cut. */
+/** A fat quarter more of the fabric that is being cut. */
 async function buyMore(page: Page): Promise<void> {
-  const { items } = await askStore(page, 'fabric:list', { search: CLOTH });
+  const { items } = await askStore(page, 'fabric:list', { search: FABRIC });
   const fabricId = items[0]?.fabric.id;
-  if (fabricId === undefined) throw new Error(`The demo has no ${CLOTH}`);
+  if (fabricId === undefined) throw new Error(`The demo has no ${FABRIC}`);
   await askStore(page, 'ledger:buy', {
     ...{ fabricId, kind: 'fat-quarter', size: { width: lengthFromInches(21), length: lengthFromInches(18) } },
     ...{ costMinor: 350, on: calendarDate('2027-02-28'), note: '' },

@@ -25,7 +25,7 @@ export const stashStops: readonly Stop[] = [
     name: 'stash-saved',
     go: async (page) => {
       await saveSearch(page, 'green', 'Greens for borders');
-      await saveSearch(page, 'saltmarsh', 'Long enough for a binding, from the Saltmarsh cloth market');
+      await saveSearch(page, 'saltmarsh', 'Long enough for a binding, from the Saltmarsh fabric market');
     },
     leave: async (page) => {
       await openAt('/workshop', /Workshop/)(page);
@@ -89,7 +89,7 @@ async function pieceInBlue(page: Page) {
 }
 
 function missing(): never {
-  throw new Error('The demo has no such cloth');
+  throw new Error('The demo has no such fabric');
 }
 
 /** The stash reads its address when it is opened, not while it is open. */

@@ -157,7 +157,7 @@ export const dialogStops: readonly Stop[] = [
     go: async (page) => {
       await openAt('/shopping', /Shopping/)(page);
       await page
-        .getByRole('button', { name: /^Which cloth fits: Inner binding/ })
+        .getByRole('button', { name: /^Which fabric fits: Inner binding/ })
         .first()
         .click();
       await page.getByRole('dialog').getByRole('radio').first().waitFor();

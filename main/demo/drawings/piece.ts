@@ -1,4 +1,4 @@
-import { type ClothLook, clothColor, type DyedCloth, dye } from './cloth';
+import { type PieceAppearance, fabricColor, type DyedFabric, dye } from './fabric';
 import { type Color, lighten, paintPng } from './png';
 
 export interface PieceLook {
@@ -8,14 +8,14 @@ export interface PieceLook {
   readonly proportion: number;
   /** Hole across, as a share of the piece's width; 0 for none. */
   readonly hole: number;
-  readonly fabrics: readonly ClothLook[];
-  readonly binding: ClothLook | null;
+  readonly fabrics: readonly PieceAppearance[];
+  readonly binding: PieceAppearance | null;
   readonly isQuilted: boolean;
 }
 
 interface DyedPiece extends Omit<PieceLook, 'fabrics' | 'binding'> {
-  readonly fabrics: readonly DyedCloth[];
-  readonly binding: DyedCloth | null;
+  readonly fabrics: readonly DyedFabric[];
+  readonly binding: DyedFabric | null;
 }
 
 const TABLE: Color = [118, 92, 70];
@@ -43,11 +43,11 @@ function pieceColor(look: DyedPiece, x: number, y: number, fromCenter: number, a
   const binding = isEdge ? look.binding : null;
   const fabric = binding ?? fabricAt(look, x, y, fromCenter);
   const quilting = look.isQuilted && binding === null && isQuiltingLine(x, y) ? 0.86 : 1;
-  return lighten(clothColor(fabric, x * 16, y * 16 * look.proportion), quilting * (1.05 - 0.14 * across));
+  return lighten(fabricColor(fabric, x * 16, y * 16 * look.proportion), quilting * (1.05 - 0.14 * across));
 }
 
 /** Rings from the center outward, each cut into wedges of two fabrics in turn. */
-function fabricAt(look: DyedPiece, x: number, y: number, fromCenter: number): DyedCloth {
+function fabricAt(look: DyedPiece, x: number, y: number, fromCenter: number): DyedFabric {
   const ring = Math.min(4, Math.floor(fromCenter * 5));
   const wedge = Math.floor(((Math.atan2(y, x) / Math.PI + 1) / 2) * 16);
   const fabric = look.fabrics[(ring + (wedge % 2)) % look.fabrics.length];

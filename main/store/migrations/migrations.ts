@@ -15,6 +15,7 @@ import { ownEstimates } from './0140-own-estimates';
 import { countedWork } from './0150-counted-work';
 import { shelfPrices } from './0160-shelf-prices';
 import { labelSheetOfWorkshop } from './0170-label-sheet';
+import { plainNames } from './0180-plain-names';
 import type { Migration } from './migration';
 
 /** Every step of the file's format, oldest first. */
@@ -36,6 +37,7 @@ export const migrations: readonly Migration[] = [
   countedWork,
   shelfPrices,
   labelSheetOfWorkshop,
+  plainNames,
 ];
 
 /** The format this program writes; a file beyond it is refused untouched. */

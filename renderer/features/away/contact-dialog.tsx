@@ -6,16 +6,16 @@ import { type ContactDetails, contactDetails, type ContactKind, nameAlone } from
 import { priceLines } from '#core/domain/price-line';
 import { minorDigits } from '#core/units/format-money';
 import { useWrite } from '#renderer/bridge/query';
-import { Button } from '#renderer/ui/button';
-import { Choice } from '#renderer/ui/choice';
-import { Dialog } from '#renderer/ui/dialog';
-import { useDisplay } from '#renderer/ui/display';
-import { Form } from '#renderer/ui/form';
-import { MoneyField } from '#renderer/ui/money-field';
-import { NumberField } from '#renderer/ui/number-field';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { SchemaForm } from '#renderer/ui/schema-form';
-import { TextField } from '#renderer/ui/text-field';
+import { Button } from '#renderer/ui/page/button';
+import { Choice } from '#renderer/ui/fields/choice';
+import { Dialog } from '#renderer/ui/page/dialog';
+import { useDisplay } from '#renderer/ui/base/display';
+import { Form } from '#renderer/ui/fields/form';
+import { MoneyField } from '#renderer/ui/fields/money-field';
+import { NumberField } from '#renderer/ui/fields/number-field';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { SchemaForm } from '#renderer/ui/schema-form/schema-form';
+import { TextField } from '#renderer/ui/fields/text-field';
 import styles from './away.module.css';
 
 interface ContactDialogProps {

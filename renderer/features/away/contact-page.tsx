@@ -11,12 +11,12 @@ import { useRead, useWrite } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { dateWords, today } from '#renderer/text/dates';
 import { dayCount, turnaroundWords } from '#renderer/text/trip-words';
-import { Button } from '#renderer/ui/button';
-import { classes } from '#renderer/ui/classes';
-import { useDisplay } from '#renderer/ui/display';
-import { FactList } from '#renderer/ui/fact-list';
-import { Page } from '#renderer/ui/page';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { Button } from '#renderer/ui/page/button';
+import { classes } from '#renderer/ui/base/classes';
+import { useDisplay } from '#renderer/ui/base/display';
+import { FactList } from '#renderer/ui/page/fact-list';
+import { Page } from '#renderer/ui/page/page';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { ContactDialog } from './contact-dialog';
 import styles from './away.module.css';
 

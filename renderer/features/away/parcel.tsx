@@ -3,9 +3,9 @@ import { Link } from 'react-router';
 import { useWrite } from '#renderer/bridge/query';
 import { dateWords, farWords, today } from '#renderer/text/dates';
 import { askAfterWords, lastWordWords } from '#renderer/text/trip-words';
-import { Button } from '#renderer/ui/button';
-import { useDisplay } from '#renderer/ui/display';
-import { TellTripDialog } from '#renderer/ui/tell-trip-dialog';
+import { Button } from '#renderer/ui/page/button';
+import { useDisplay } from '#renderer/ui/base/display';
+import { TellTripDialog } from '#renderer/ui/workshop/tell-trip-dialog';
 import type { ParcelAway } from './view-model';
 import styles from './away.module.css';
 

@@ -5,9 +5,9 @@ import { askAfter, type AskAfter as Reason } from '#core/domain/trip';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { useWrite } from '#renderer/bridge/query';
 import { askAfterWords, lastWordWords } from '#renderer/text/trip-words';
-import { Button } from '#renderer/ui/button';
-import { useDisplay } from '#renderer/ui/display';
-import { TellTripDialog } from '#renderer/ui/tell-trip-dialog';
+import { Button } from '#renderer/ui/page/button';
+import { useDisplay } from '#renderer/ui/base/display';
+import { TellTripDialog } from '#renderer/ui/workshop/tell-trip-dialog';
 import styles from './bench.module.css';
 
 interface AskAfterProps {

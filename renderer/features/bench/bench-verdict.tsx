@@ -3,8 +3,8 @@ import type { ProjectGlance } from '#core/contract/projects';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { NO_MOVES, useMending } from '#renderer/bridge/dates';
 import { mendingWords, wholeWords } from '#renderer/text/plan-words';
-import { useDisplay } from '#renderer/ui/display';
-import { PlanVerdict } from '#renderer/ui/plan-verdict';
+import { useDisplay } from '#renderer/ui/base/display';
+import { PlanVerdict } from '#renderer/ui/answers/plan-verdict';
 
 interface BenchVerdictProps {
   readonly dates: PlannedDates;

@@ -1,7 +1,7 @@
 import { useWrite } from '#renderer/bridge/query';
-import { Button, type ButtonLook } from '#renderer/ui/button';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { StageMoveButton } from '#renderer/ui/stage-move-button';
+import { Button, type ButtonLook } from '#renderer/ui/page/button';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { StageMoveButton } from '#renderer/ui/workshop/stage-move-button';
 import type { BenchPiece } from './view-model';
 
 interface PieceActionProps {

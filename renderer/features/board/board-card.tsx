@@ -4,11 +4,11 @@ import { habitsOfProject } from '#core/domain/workshop';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
 import { awayWords, nowWords, standingLines, standingOf } from '#renderer/text/standing';
-import { Button } from '#renderer/ui/button';
-import { classes } from '#renderer/ui/classes';
-import { useDisplay } from '#renderer/ui/display';
-import { HabitsDisplay } from '#renderer/ui/habits-display';
-import { ProjectDrawing } from '#renderer/ui/project-drawing';
+import { Button } from '#renderer/ui/page/button';
+import { classes } from '#renderer/ui/base/classes';
+import { useDisplay } from '#renderer/ui/base/display';
+import { HabitsDisplay } from '#renderer/ui/base/habits-display';
+import { ProjectDrawing } from '#renderer/ui/drawings/project-drawing';
 import { placeBeside } from './view-model';
 import styles from './board.module.css';
 

@@ -1,17 +1,17 @@
 import { useState } from 'react';
 import type { CuttingPlanPage } from '#core/contract/cutting';
-import { clothOf, type CuttingSetup } from '#core/domain/cutting-setup';
+import { fabricOf, type CuttingSetup } from '#core/domain/cutting-setup';
 import type { ProjectId } from '#core/domain/ids';
 import { measurementsOfProject } from '#core/domain/measurements';
 import { useRead } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
-import { HabitsDisplay } from '#renderer/ui/habits-display';
-import { Page } from '#renderer/ui/page';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { CuttingDesk } from './cutting-desk';
-import { CuttingTable } from './cutting-table';
-import { clothGroups, startingSetup, withCloth } from './setup-changes';
-import { useFabricsNamed, useWorkAtHand } from './use-work-at-hand';
+import { HabitsDisplay } from '#renderer/ui/base/habits-display';
+import { Page } from '#renderer/ui/page/page';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { CuttingDesk } from './desk/cutting-desk';
+import { CuttingTable } from './table/cutting-table';
+import { patchGroups, startingSetup, withStock } from './desk/setup-changes';
+import { useFabricsNamed, useWorkAtHand } from './planning/use-work-at-hand';
 
 /** Plans how the patches of a project, and of others with it, are cut from the stash; a plan that is kept is cut by. */
 export function CuttingPage({ projectId }: { readonly projectId: ProjectId }) {
@@ -30,28 +30,28 @@ export function CuttingPage({ projectId }: { readonly projectId: ProjectId }) {
   return (
     <HabitsDisplay habits={measurementsOfProject(spread.project, habits).habits}>
       {start !== undefined && kept !== undefined && (
-        <NamedCloth start={start} kept={kept} projectName={spread.project.name} />
+        <ListFabric start={start} kept={kept} projectName={spread.project.name} />
       )}
     </HabitsDisplay>
   );
 }
 
-interface NamedClothProps {
+interface ListFabricProps {
   readonly start: CuttingSetup;
   readonly kept: CuttingPlanPage | null;
   readonly projectName: string;
 }
 
 /** Fabrics of the list that are called as one in the stash are cut from that one, until the maker says otherwise. */
-function NamedCloth({ start, kept, projectName }: NamedClothProps) {
+function ListFabric({ start, kept, projectName }: ListFabricProps) {
   const [isChanging, setIsChanging] = useState(false);
-  const groups = clothGroups(start);
+  const groups = patchGroups(start);
   const named = useFabricsNamed(groups.map(({ fabric }) => fabric));
   if (named === undefined) return null;
   const withNamed = groups.reduce((setup, { projectId, fabric }) => {
     const fabricId = named.get(fabric.toLowerCase());
-    const isOpen = clothOf(setup, { projectId, fabric }) === undefined;
-    return fabricId === undefined || !isOpen ? setup : withCloth(setup, { projectId, fabric, fabricId });
+    const isOpen = fabricOf(setup, { projectId, fabric }) === undefined;
+    return fabricId === undefined || !isOpen ? setup : withStock(setup, { projectId, fabric, fabricId });
   }, start);
   const now = { start: withNamed, projectName };
   return kept !== null && !isChanging ? (

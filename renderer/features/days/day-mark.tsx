@@ -1,8 +1,8 @@
 import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
 import { addDays, type CalendarDate, daysBetween } from '#core/units/calendar-date';
 import { farWords, weekdayWords } from '#renderer/text/dates';
-import { classes } from '#renderer/ui/classes';
-import { useDisplay } from '#renderer/ui/display';
+import { classes } from '#renderer/ui/base/classes';
+import { useDisplay } from '#renderer/ui/base/display';
 import type { Mark, Scale } from './view-model';
 import styles from './days.module.css';
 

@@ -3,7 +3,7 @@ import type { PlannedDates } from '#core/contract/dates';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { dateWords, daysWords, weekdayWords } from '#renderer/text/dates';
 import { daysAwayWords } from '#renderer/text/trip-words';
-import { useDisplay } from '#renderer/ui/display';
+import { useDisplay } from '#renderer/ui/base/display';
 import { weekWords } from './scale-head';
 import type { PieceRow } from './view-model';
 import styles from './words.module.css';

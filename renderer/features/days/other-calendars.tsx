@@ -1,7 +1,7 @@
 import type { CalendarDate } from '#core/units/calendar-date';
 import { useWrite } from '#renderer/bridge/query';
-import { Button } from '#renderer/ui/button';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { Button } from '#renderer/ui/page/button';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import styles from './words.module.css';
 
 /** The days as a file for whatever calendar the maker looks at. */

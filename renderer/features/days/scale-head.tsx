@@ -2,8 +2,8 @@ import type { PlannedDates } from '#core/contract/dates';
 import { addDays, type CalendarDate, calendarDateParts, daysBetween } from '#core/units/calendar-date';
 import { formatMinutes } from '#core/units/minutes';
 import { dateWords, monthWords } from '#renderer/text/dates';
-import { classes } from '#renderer/ui/classes';
-import { useDisplay } from '#renderer/ui/display';
+import { classes } from '#renderer/ui/base/classes';
+import { useDisplay } from '#renderer/ui/base/display';
 import type { Scale } from './view-model';
 import styles from './days.module.css';
 

@@ -1,9 +1,9 @@
 import type { PlannedDates } from '#core/contract/dates';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { daysWords, weekdayWords } from '#renderer/text/dates';
-import { Button } from '#renderer/ui/button';
-import { classes } from '#renderer/ui/classes';
-import { useDisplay } from '#renderer/ui/display';
+import { Button } from '#renderer/ui/page/button';
+import { classes } from '#renderer/ui/base/classes';
+import { useDisplay } from '#renderer/ui/base/display';
 import { type Effect, effectsOf, type PieceRow } from './view-model';
 import styles from './words.module.css';
 

@@ -2,7 +2,7 @@ import { useEffect, useRef } from 'react';
 import type { DayMoves, PlannedDates } from '#core/contract/dates';
 import type { DayOff } from '#core/domain/bench-time';
 import { type CalendarDate, daysBetween } from '#core/units/calendar-date';
-import { VirtualList } from '#renderer/ui/virtual-list';
+import { VirtualList } from '#renderer/ui/page/virtual-list';
 import { PieceLine } from './piece-line';
 import { ScaleHead } from './scale-head';
 import { type PieceRow, type Scale, withDue, withPromise } from './view-model';

@@ -5,13 +5,13 @@ import { currencyFromCode } from '#core/units/money';
 import { useWrite } from '#renderer/bridge/query';
 import { choiceWords } from '#renderer/text/choice-words';
 import { currencyOptions } from '#renderer/text/currencies';
-import { Button } from '#renderer/ui/button';
-import { Choice, Select } from '#renderer/ui/choice';
-import { Dialog } from '#renderer/ui/dialog';
-import { useDisplay } from '#renderer/ui/display';
-import { Form } from '#renderer/ui/form';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { TextField } from '#renderer/ui/text-field';
+import { Button } from '#renderer/ui/page/button';
+import { Choice, Select } from '#renderer/ui/fields/choice';
+import { Dialog } from '#renderer/ui/page/dialog';
+import { useDisplay } from '#renderer/ui/base/display';
+import { Form } from '#renderer/ui/fields/form';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { TextField } from '#renderer/ui/fields/text-field';
 
 interface BeginDialogProps {
   readonly workshop: Workshop;

@@ -3,10 +3,10 @@ import { useNavigate } from 'react-router';
 import { useWrite } from '#renderer/bridge/query';
 import type { Workshop } from '#core/domain/workshop';
 import { lengthFromInches } from '#core/units/length';
-import { Button } from '#renderer/ui/button';
-import { Page } from '#renderer/ui/page';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { ProjectDrawing } from '#renderer/ui/project-drawing';
+import { Button } from '#renderer/ui/page/button';
+import { Page } from '#renderer/ui/page/page';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { ProjectDrawing } from '#renderer/ui/drawings/project-drawing';
 import { BeginDialog } from './begin-dialog';
 import styles from './opening.module.css';
 
@@ -35,7 +35,7 @@ export function OpeningPage({ workshop }: { readonly workshop: Workshop }) {
             <h2>Begin your own</h2>
             <p>
               Write down the first piece: its shape and size, for whom and by when. From then on the notebook
-              knows what comes next, how much cloth it takes, and where everything is.
+              knows what comes next, how much fabric it takes, and where everything is.
             </p>
             <div>
               <Button look="main" onClick={() => setIsBeginning(true)}>

@@ -3,12 +3,12 @@ import type { ProjectId } from '#core/domain/ids';
 import { type Stage, stageKind, type StageKind } from '#core/domain/stage';
 import { useWrite } from '#renderer/bridge/query';
 import { STAGE_KIND_WORDS } from '#renderer/text/stage-words';
-import { Button } from '#renderer/ui/button';
-import { Select } from '#renderer/ui/choice';
-import { Dialog } from '#renderer/ui/dialog';
-import { Form } from '#renderer/ui/form';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { TextField } from '#renderer/ui/text-field';
+import { Button } from '#renderer/ui/page/button';
+import { Select } from '#renderer/ui/fields/choice';
+import { Dialog } from '#renderer/ui/page/dialog';
+import { Form } from '#renderer/ui/fields/form';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { TextField } from '#renderer/ui/fields/text-field';
 import styles from './spread.module.css';
 
 interface AddStageDialogProps {

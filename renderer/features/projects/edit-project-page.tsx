@@ -2,10 +2,10 @@ import { useNavigate } from 'react-router';
 import type { ProjectSpread } from '#core/contract/projects';
 import type { ProjectId } from '#core/domain/ids';
 import { useRead, useWrite } from '#renderer/bridge/query';
-import { Button, ButtonLink } from '#renderer/ui/button';
-import { useDraft } from '#renderer/ui/draft';
-import { Page } from '#renderer/ui/page';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { Button, ButtonLink } from '#renderer/ui/page/button';
+import { useDraft } from '#renderer/ui/base/draft';
+import { Page } from '#renderer/ui/page/page';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { detailsOfDraft, draftOfProject, holeProblem, isProjectDraft } from './project-draft';
 import { ProjectForm } from './project-form';
 

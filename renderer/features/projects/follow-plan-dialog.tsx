@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import type { ProjectSpread, StagePlan } from '#core/contract/projects';
 import { useRead, useWrite } from '#renderer/bridge/query';
-import { Button } from '#renderer/ui/button';
-import { Dialog } from '#renderer/ui/dialog';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { Button } from '#renderer/ui/page/button';
+import { Dialog } from '#renderer/ui/page/dialog';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { PlanChoice } from './plan-choice';
 import styles from './spread.module.css';
 

@@ -1,9 +1,9 @@
 import { useNavigate } from 'react-router';
 import { useRead, useWrite } from '#renderer/bridge/query';
-import { Button } from '#renderer/ui/button';
-import { useDraft } from '#renderer/ui/draft';
-import { Page } from '#renderer/ui/page';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { Button } from '#renderer/ui/page/button';
+import { useDraft } from '#renderer/ui/base/draft';
+import { Page } from '#renderer/ui/page/page';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { PlanChoice } from './plan-choice';
 import { detailsOfDraft, EMPTY_DRAFT, holeProblem, isProjectDraft } from './project-draft';
 import { ProjectForm } from './project-form';

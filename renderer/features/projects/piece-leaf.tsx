@@ -6,15 +6,15 @@ import { useWorkshop } from '#renderer/bridge/workshop';
 import { instantWords, today } from '#renderer/text/dates';
 import { pieceWords } from '#renderer/text/piece-words';
 import { awayWords, standingOf } from '#renderer/text/standing';
-import { Button } from '#renderer/ui/button';
-import { useDisplay } from '#renderer/ui/display';
-import { ProjectDrawing } from '#renderer/ui/project-drawing';
-import { LengthText, Typeset } from '#renderer/ui/typeset';
+import { Button } from '#renderer/ui/page/button';
+import { useDisplay } from '#renderer/ui/base/display';
+import { ProjectDrawing } from '#renderer/ui/drawings/project-drawing';
+import { LengthText, Typeset } from '#renderer/ui/answers/typeset';
 import { photoAddress } from '#renderer/bridge/photo';
-import { PieceCloth } from './piece-cloth';
+import { ProjectFabrics } from './project-fabric';
 import styles from './spread.module.css';
 
-/** The left page: the piece to scale, its facts, its cloth, and its journal. */
+/** The left page: the piece to scale, its facts, its fabric, and its journal. */
 export function PieceLeaf({ spread }: { readonly spread: ProjectSpread }) {
   const { project, stages, swatches } = spread;
   const { length, locale } = useDisplay();
@@ -33,7 +33,7 @@ export function PieceLeaf({ spread }: { readonly spread: ProjectSpread }) {
         <Typeset text={`${pieceWords(project, length)}.`} />
       </p>
       <Facts spread={spread} />
-      <PieceCloth projectId={project.id} />
+      <ProjectFabrics projectId={project.id} />
       {project.notes !== '' && (
         <section>
           <h2 className={styles['heading']}>Notes</h2>

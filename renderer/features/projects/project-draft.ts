@@ -115,7 +115,7 @@ export function previewOutline(draft: ProjectDraft): Outline {
   return outlineOfDraft(filled) ?? { shape: 'circle', diameter: filled.across };
 }
 
-/** Why a hole cannot be: null where it fits with some cloth all round. */
+/** Why a hole cannot be: null where it fits with some fabric all round. */
 export function holeProblem(draft: ProjectDraft): string | null {
   const narrowest = narrowestOf(draft);
   if (!draft.hasHole || draft.holeDiameter === null || narrowest === null) return null;

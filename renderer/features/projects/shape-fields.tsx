@@ -1,11 +1,11 @@
 import type { OutlineShape } from '#core/domain/outline';
 import { lengthFromInches } from '#core/units/length';
 import { SHAPE_WORDS } from '#renderer/text/piece-words';
-import { Button } from '#renderer/ui/button';
-import { Checkbox } from '#renderer/ui/checkbox';
-import { Choice } from '#renderer/ui/choice';
-import { LengthField } from '#renderer/ui/length-field';
-import { ProjectDrawing } from '#renderer/ui/project-drawing';
+import { Button } from '#renderer/ui/page/button';
+import { Checkbox } from '#renderer/ui/fields/checkbox';
+import { Choice } from '#renderer/ui/fields/choice';
+import { LengthField } from '#renderer/ui/fields/length-field';
+import { ProjectDrawing } from '#renderer/ui/drawings/project-drawing';
 import { EMPTY_DRAFT, holeProblem, previewOutline, type ProjectDraft } from './project-draft';
 import styles from './project-form.module.css';
 

@@ -2,15 +2,15 @@ import { useState } from 'react';
 import type { Stage } from '#core/domain/stage';
 import { minutesFromWhole } from '#core/units/minutes';
 import { useWrite } from '#renderer/bridge/query';
-import { Button } from '#renderer/ui/button';
-import { CalculatorChoice } from '#renderer/ui/calculator-choice';
-import { Checkbox } from '#renderer/ui/checkbox';
-import { Dialog } from '#renderer/ui/dialog';
-import { Form } from '#renderer/ui/form';
-import { MinutesField } from '#renderer/ui/minutes-field';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { TextField } from '#renderer/ui/text-field';
-import { useTold } from '#renderer/ui/told';
+import { Button } from '#renderer/ui/page/button';
+import { CalculatorChoice } from '#renderer/ui/answers/calculator-choice';
+import { Checkbox } from '#renderer/ui/fields/checkbox';
+import { Dialog } from '#renderer/ui/page/dialog';
+import { Form } from '#renderer/ui/fields/form';
+import { MinutesField } from '#renderer/ui/fields/minutes-field';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { TextField } from '#renderer/ui/fields/text-field';
+import { useTold } from '#renderer/ui/base/told';
 import styles from './spread.module.css';
 
 interface StageDialogProps {

@@ -1,19 +1,19 @@
-import type { PiecePlan } from '#core/cutting/cutting-job';
-import { type KeptWithTicks, lengthDone, standingTicks, stepsOfPiece } from '#core/cutting/kept-plan';
+import type { PiecePlan } from '#core/cutting/tree/cutting-job';
+import { type KeptWithTicks, lengthDone, standingTicks, stepsOfPiece } from '#core/cutting/tree/kept-plan';
 import type { KeptPiece } from '#core/domain/cutting-plan';
-import type { ClothPiece, Fabric } from '#core/domain/stash';
+import type { FabricPiece, Fabric } from '#core/domain/stash';
 import { roundNearest } from '#core/units/rounding';
 import { choiceWords } from '#renderer/text/choice-words';
 import { cutsWords, patchLabel, pieceSizeWords, sizeWords, stepWords } from '#renderer/text/cut-words';
-import { useDisplay } from '#renderer/ui/display';
-import { layoutScale, PieceLayout } from '#renderer/ui/piece-layout';
-import { Typeset } from '#renderer/ui/typeset';
+import { useDisplay } from '#renderer/ui/base/display';
+import { layoutScale, PieceLayout } from '#renderer/ui/drawings/piece-layout';
+import { Typeset } from '#renderer/ui/answers/typeset';
 import { PaperBox } from './paper-box';
 import styles from './cutting-sheet.module.css';
 import shared from './project-sheet.module.css';
 
 export interface NamedFabric extends Fabric {
-  readonly pieces: readonly ClothPiece[];
+  readonly pieces: readonly FabricPiece[];
 }
 
 interface CuttingSheetPieceProps {
@@ -21,7 +21,7 @@ interface CuttingSheetPieceProps {
   readonly plan: PiecePlan;
   readonly kept: KeptWithTicks;
   readonly name: string;
-  /** Undefined for cloth that is not in the stash. */
+  /** Undefined for fabric that is not in the stash. */
   readonly fabric: NamedFabric | undefined;
 }
 
@@ -29,7 +29,7 @@ interface CuttingSheetPieceProps {
 const DRAWING = { width: 660, height: 330 };
 const PIXELS_A_UNIT = 96 / 8_128;
 
-/** One piece of cloth on paper: its drawing without color, so that it reads in gray, and its steps with boxes. */
+/** One piece of fabric on paper: its drawing without color, so that it reads in gray, and its steps with boxes. */
 export function CuttingSheetPiece({ piece, plan, kept, name, fabric }: CuttingSheetPieceProps) {
   const { length } = useDisplay();
   const { lines } = kept.plan.setup;
@@ -49,7 +49,9 @@ export function CuttingSheetPiece({ piece, plan, kept, name, fabric }: CuttingSh
           </h2>
           <span className={styles['scale']}>drawn 1 : {roundNearest(PIXELS_A_UNIT / scale, 1)}</span>
         </div>
-        <p className={shared['quiet']}>{cutsWords(plan)}. Near end on the left; hatched cloth is not kept.</p>
+        <p className={shared['quiet']}>
+          {cutsWords(plan)}. Near end on the left; hatched fabric is not kept.
+        </p>
         <PieceLayout
           title={title}
           piece={plan}

@@ -1,6 +1,6 @@
 import type { SheetPaper } from '#core/domain/paper';
 import type { CuttingPlanPage } from '#core/contract/cutting';
-import { planOfKept } from '#core/cutting/kept-plan';
+import { planOfKept } from '#core/cutting/tree/kept-plan';
 import { listNameOf } from '#core/domain/cutting-setup';
 import { fabricId, type ProjectId } from '#core/domain/ids';
 import { measurementsOfProject } from '#core/domain/measurements';
@@ -9,10 +9,10 @@ import { useRead, useReadEach } from '#renderer/bridge/query';
 import { useOpening } from '#renderer/bridge/workshop';
 import { asLength } from '#renderer/text/cut-words';
 import { problemWords } from '#renderer/text/problems';
-import { useDisplay } from '#renderer/ui/display';
-import { HabitsDisplay } from '#renderer/ui/habits-display';
-import { PatchKey } from '#renderer/ui/patch-key';
-import { Typeset } from '#renderer/ui/typeset';
+import { useDisplay } from '#renderer/ui/base/display';
+import { HabitsDisplay } from '#renderer/ui/base/habits-display';
+import { PatchKey } from '#renderer/ui/drawings/patch-key';
+import { Typeset } from '#renderer/ui/answers/typeset';
 import { CuttingSheetPiece, type NamedFabric } from './cutting-sheet-piece';
 import { RunningSheet } from './running-sheet';
 import { SheetWords } from './sheet-words';
@@ -24,7 +24,7 @@ interface CuttingSheetProps {
   readonly paper: SheetPaper;
 }
 
-/** A project's cutting plan for the table: every piece of cloth drawn, and its cuts in their order to tick by hand. */
+/** A project's cutting plan for the table: every piece of fabric drawn, and its cuts in their order to tick by hand. */
 export function CuttingSheet({ projectId, paper }: CuttingSheetProps) {
   const { value: spread, problem } = useRead('project:open', { projectId });
   const { value: kept } = useRead('cutting:open', { projectId });
@@ -53,7 +53,7 @@ function WholePlan({ kept, name, paper }: WholePlanProps) {
   const fabrics = useFabrics(plan.pieces.map(({ fabric }) => fabric));
   if (fabrics === undefined) return null;
   const { setup } = kept.plan;
-  const nameOf = (key: string) => fabrics.get(key)?.name ?? listNameOf(setup, key) ?? 'cloth';
+  const nameOf = (key: string) => fabrics.get(key)?.name ?? listNameOf(setup, key) ?? 'fabric';
   return (
     <RunningSheet paper={paper} name={name}>
       <h1>Cutting plan</h1>
@@ -94,7 +94,7 @@ function ToBuy({ purchases, nameOf }: ToBuyProps) {
   const { length } = useDisplay();
   if (purchases.length === 0) return null;
   return (
-    <section className={shared['cloth']}>
+    <section className={shared['fabric']}>
       <h2>To buy</h2>
       <ul>
         {purchases.map((one) => (
@@ -109,7 +109,7 @@ function ToBuy({ purchases, nameOf }: ToBuyProps) {
   );
 }
 
-/** The fabrics of the stash among what the planner calls its cloth, by that name; undefined until they are read. */
+/** The fabrics of the stash among what the planner calls its fabric, by that name; undefined until they are read. */
 function useFabrics(keys: readonly string[]): ReadonlyMap<string, NamedFabric> | undefined {
   const ids = [...new Set(keys)].flatMap((key) => {
     const id = fabricId.safeParse(key);

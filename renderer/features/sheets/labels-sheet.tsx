@@ -7,11 +7,11 @@ import { codeOfPiece, formatPieceCode } from '#core/stash/piece-code';
 import { type LabelsOf, useLabelPieces } from '#renderer/bridge/label-pieces';
 import { useOpening } from '#renderer/bridge/workshop';
 import { labelPlace, labelProblemWords, labelSize } from '#renderer/text/label-words';
-import { classes } from '#renderer/ui/classes';
-import { useDisplay } from '#renderer/ui/display';
-import { HabitsDisplay } from '#renderer/ui/habits-display';
-import { QrCode } from '#renderer/ui/qr-code';
-import { Typeset } from '#renderer/ui/typeset';
+import { classes } from '#renderer/ui/base/classes';
+import { useDisplay } from '#renderer/ui/base/display';
+import { HabitsDisplay } from '#renderer/ui/base/habits-display';
+import { QrCode } from '#renderer/ui/drawings/qr-code';
+import { Typeset } from '#renderer/ui/answers/typeset';
 import { Paper } from './paper';
 import { SheetWords } from './sheet-words';
 import styles from './labels-sheet.module.css';
@@ -24,7 +24,7 @@ interface LabelsSheetProps {
   readonly hasLines: boolean;
 }
 
-/** Labels for pieces of cloth at true size, over as many sheets as they take. */
+/** Labels for pieces of fabric at true size, over as many sheets as they take. */
 export function LabelsSheet({ of, paper, startAt, hasLines }: LabelsSheetProps) {
   const opening = useOpening();
   const found = useLabelPieces(of);

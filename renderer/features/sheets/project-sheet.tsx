@@ -5,11 +5,11 @@ import { measurementsOfProject } from '#core/domain/measurements';
 import { useRead, useReadEach } from '#renderer/bridge/query';
 import { useOpening } from '#renderer/bridge/workshop';
 import { problemWords } from '#renderer/text/problems';
-import { useDisplay } from '#renderer/ui/display';
-import { HabitsDisplay } from '#renderer/ui/habits-display';
+import { useDisplay } from '#renderer/ui/base/display';
+import { HabitsDisplay } from '#renderer/ui/base/habits-display';
 import { RunningSheet } from './running-sheet';
 import { SheetCare } from './sheet-care';
-import { SheetCloth } from './sheet-cloth';
+import { SheetFabric } from './sheet-fabric';
 import { SheetPiece } from './sheet-piece';
 import { SheetStage } from './sheet-stage';
 import { SheetWords } from './sheet-words';
@@ -20,7 +20,7 @@ interface ProjectSheetProps {
   readonly paper: SheetPaper;
 }
 
-/** A project for the table: the piece, its cloth, and every stage with its numbers and lines to tick by hand. */
+/** A project for the table: the piece, its fabric, and every stage with its numbers and lines to tick by hand. */
 export function ProjectSheet({ projectId, paper }: ProjectSheetProps) {
   const { value: spread, problem } = useRead('project:open', { projectId });
   const { length } = useDisplay();
@@ -31,7 +31,7 @@ export function ProjectSheet({ projectId, paper }: ProjectSheetProps) {
 function WholeSheet({ spread, paper }: { readonly spread: ProjectSpread; readonly paper: SheetPaper }) {
   const { project, stages } = spread;
   const opening = useOpening();
-  const { value: cloth, isLoading } = useRead('ledger:of-project', { projectId: project.id });
+  const { value: fabric, isLoading } = useRead('ledger:of-project', { projectId: project.id });
   const { value: estimates } = useRead('stage:estimates', { projectId: project.id });
   const kept = useReadEach(
     'calculation:list',
@@ -43,7 +43,7 @@ function WholeSheet({ spread, paper }: { readonly spread: ProjectSpread; readonl
     <HabitsDisplay habits={measurements.habits}>
       <RunningSheet paper={paper} name={project.name}>
         <SheetPiece spread={spread} habits={measurements.habits} />
-        {cloth !== undefined && <SheetCloth cloth={cloth} />}
+        {fabric !== undefined && <SheetFabric fabric={fabric} />}
         <SheetCare stages={stages} />
         {stages
           .map((stage, place) => ({ stage, answers: paperAnswers(kept[place] ?? [], measurements) }))

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { SheetPaper } from '#core/domain/paper';
 import { longDateWords, today } from '#renderer/text/dates';
-import { useDisplay } from '#renderer/ui/display';
+import { useDisplay } from '#renderer/ui/base/display';
 import { Paper } from './paper';
 import styles from './project-sheet.module.css';
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { clothPieceId, fabricId, placeId, projectId, type ProjectId } from '#core/domain/ids';
+import { fabricPieceId, fabricId, placeId, projectId, type ProjectId } from '#core/domain/ids';
 import type { SheetPaper } from '#core/domain/paper';
 import { filterOfText } from '#core/domain/stash-filter';
 import type { LabelsOf } from '#renderer/bridge/label-pieces';
@@ -52,7 +52,7 @@ function readLabelsOf(
     return { of, search: search.get('search') ?? '', filter: filterOfText(search.get('filter')) };
   }
   const [fabric, place] = [fabricId.safeParse(id), placeId.safeParse(id)];
-  const piece = clothPieceId.safeParse(search.get('piece'));
+  const piece = fabricPieceId.safeParse(search.get('piece'));
   if (of === 'fabric' && fabric.success)
     return { of, fabricId: fabric.data, ...(piece.success ? { pieceId: piece.data } : {}) };
   return of === 'place' && place.success ? { of, placeId: place.data } : null;

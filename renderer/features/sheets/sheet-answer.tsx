@@ -1,7 +1,7 @@
-import { DiagramView } from '#renderer/ui/diagram';
-import { FigureTable } from '#renderer/ui/figure-table';
-import { Notes } from '#renderer/ui/notice';
-import { FigureList, HeroFigure } from '#renderer/ui/quantity';
+import { DiagramView } from '#renderer/ui/drawings/diagram';
+import { FigureTable } from '#renderer/ui/answers/figure-table';
+import { Notes } from '#renderer/ui/page/notice';
+import { FigureList, HeroFigure } from '#renderer/ui/answers/quantity';
 import type { PaperAnswer } from './sheet-lines';
 import styles from './project-sheet.module.css';
 

@@ -2,7 +2,7 @@ import type { Calculation } from '#core/calculators/calculator';
 import { isOutOfDate } from '#core/calculators/complete-input';
 import { calculatorByName } from '#core/calculators/registry';
 import type { KeptCalculation } from '#core/contract/calculations';
-import type { ClothOfProject } from '#core/contract/stash';
+import type { FabricOfProject } from '#core/contract/stash';
 import type { Measurements } from '#core/domain/measurements';
 
 /** A kept answer as it goes on paper. */
@@ -52,10 +52,10 @@ export interface FabricLine {
   readonly held: readonly { readonly pieceId: string; readonly width: number; readonly length: number }[];
 }
 
-/** The cloth of a project by fabric, those it holds first; what was cut and taken back again is left out. */
-export function fabricLines(cloth: ClothOfProject): readonly FabricLine[] {
+/** The fabric of a project by fabric, those it holds first; what was cut and taken back again is left out. */
+export function fabricLines(used: FabricOfProject): readonly FabricLine[] {
   const lines = new Map<string, FabricLine>();
-  for (const { piece, fabric, held } of cloth.held) {
+  for (const { piece, fabric, held } of used.held) {
     const before = lines.get(fabric.id);
     lines.set(fabric.id, {
       fabricId: fabric.id,
@@ -65,7 +65,7 @@ export function fabricLines(cloth: ClothOfProject): readonly FabricLine[] {
       held: [...(before?.held ?? []), { pieceId: piece.id, width: piece.width, length: held }],
     });
   }
-  for (const booking of cloth.bookings) {
+  for (const booking of used.bookings) {
     const before = lines.get(booking.fabricId);
     lines.set(booking.fabricId, {
       fabricId: booking.fabricId,

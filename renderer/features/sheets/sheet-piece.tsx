@@ -3,9 +3,9 @@ import type { ProjectSpread } from '#core/contract/projects';
 import type { Habits } from '#core/domain/workshop';
 import { longDateWords } from '#renderer/text/dates';
 import { pieceWords, PURPOSE_WORDS } from '#renderer/text/piece-words';
-import { useDisplay } from '#renderer/ui/display';
-import { ProjectDrawing } from '#renderer/ui/project-drawing';
-import { LengthText, Typeset } from '#renderer/ui/typeset';
+import { useDisplay } from '#renderer/ui/base/display';
+import { ProjectDrawing } from '#renderer/ui/drawings/project-drawing';
+import { LengthText, Typeset } from '#renderer/ui/answers/typeset';
 import styles from './project-sheet.module.css';
 
 interface SheetPieceProps {

@@ -10,9 +10,9 @@ import {
   shopWords,
   sizeToBuy,
 } from '#renderer/text/shopping-words';
-import { useDisplay } from '#renderer/ui/display';
-import { HabitsDisplay } from '#renderer/ui/habits-display';
-import { Typeset } from '#renderer/ui/typeset';
+import { useDisplay } from '#renderer/ui/base/display';
+import { HabitsDisplay } from '#renderer/ui/base/habits-display';
+import { Typeset } from '#renderer/ui/answers/typeset';
 import { PaperBox } from './paper-box';
 import { RunningSheet } from './running-sheet';
 import { SheetWords } from './sheet-words';

@@ -1,7 +1,7 @@
 import { useId } from 'react';
 import type { CenterTemplate, TemplatePage } from '#core/calculators/center/center-template';
 import type { Length } from '#core/units/length';
-import { LengthText } from '#renderer/ui/typeset';
+import { LengthText } from '#renderer/ui/answers/typeset';
 import { TemplateParts } from './template-parts';
 import styles from './template.module.css';
 

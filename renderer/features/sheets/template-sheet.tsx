@@ -5,8 +5,8 @@ import { habitsOfProject } from '#core/domain/workshop';
 import { useRead } from '#renderer/bridge/query';
 import { useOpening } from '#renderer/bridge/workshop';
 import { problemWords } from '#renderer/text/problems';
-import { useDisplay } from '#renderer/ui/display';
-import { HabitsDisplay } from '#renderer/ui/habits-display';
+import { useDisplay } from '#renderer/ui/base/display';
+import { HabitsDisplay } from '#renderer/ui/base/habits-display';
 import { Paper } from './paper';
 import { SheetWords } from './sheet-words';
 import { TemplatePageView } from './template-page';
@@ -37,7 +37,7 @@ export function TemplateSheet({ projectId, paper, part }: TemplateSheetProps) {
   if (!planned.ok) {
     return (
       <SheetWords paper={paper}>
-        This hole would take {planned.error.sheets} sheets. Draw it on the cloth with a pin, a string and
+        This hole would take {planned.error.sheets} sheets. Draw it on the fabric with a pin, a string and
         chalk instead{part === 'whole' ? ', or print the quarter of it' : ''}.
       </SheetWords>
     );

@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import { type ChecklistItem, openGateItems, type Stage } from '#core/domain/stage';
 import { useWrite } from '#renderer/bridge/query';
-import { Button } from '#renderer/ui/button';
-import { Form } from '#renderer/ui/form';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { TextField } from '#renderer/ui/text-field';
+import { Button } from '#renderer/ui/page/button';
+import { Form } from '#renderer/ui/fields/form';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { TextField } from '#renderer/ui/fields/text-field';
 import { TickBox } from './tick-box';
 import styles from './stage.module.css';
 

@@ -1,12 +1,12 @@
 import { useState } from 'react';
 import type { ChecklistItem, Stage } from '#core/domain/stage';
 import { useWrite } from '#renderer/bridge/query';
-import { Button } from '#renderer/ui/button';
-import { Dialog } from '#renderer/ui/dialog';
-import { Form } from '#renderer/ui/form';
-import { Notice } from '#renderer/ui/notice';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { TextField } from '#renderer/ui/text-field';
+import { Button } from '#renderer/ui/page/button';
+import { Dialog } from '#renderer/ui/page/dialog';
+import { Form } from '#renderer/ui/fields/form';
+import { Notice } from '#renderer/ui/page/notice';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { TextField } from '#renderer/ui/fields/text-field';
 import { TickBox } from './tick-box';
 import styles from './stage.module.css';
 

@@ -4,11 +4,11 @@ import type { Stage } from '#core/domain/stage';
 import { photoAddress } from '#renderer/bridge/photo';
 import { useWrite } from '#renderer/bridge/query';
 import { dateWords, dayOfInstant, today } from '#renderer/text/dates';
-import { Button } from '#renderer/ui/button';
-import { Dialog } from '#renderer/ui/dialog';
-import { useDisplay } from '#renderer/ui/display';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { TextField } from '#renderer/ui/text-field';
+import { Button } from '#renderer/ui/page/button';
+import { Dialog } from '#renderer/ui/page/dialog';
+import { useDisplay } from '#renderer/ui/base/display';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { TextField } from '#renderer/ui/fields/text-field';
 import styles from './stage.module.css';
 
 interface PhotosProps {

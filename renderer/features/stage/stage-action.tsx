@@ -3,11 +3,11 @@ import type { ProjectSpread } from '#core/contract/projects';
 import { currentStage, openGateItems, type Stage, type StageState } from '#core/domain/stage';
 import { useWrite } from '#renderer/bridge/query';
 import { stageMove } from '#renderer/text/stage-words';
-import { Button, ButtonLink } from '#renderer/ui/button';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { BackDialog } from './back-dialog';
+import { Button, ButtonLink } from '#renderer/ui/page/button';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { BackDialog } from './trips/back-dialog';
 import { GateDialog } from './gate-dialog';
-import { SendDialog } from './send-dialog';
+import { SendDialog } from './trips/send-dialog';
 
 interface StageActionProps {
   readonly stage: ProjectSpread['stages'][number];

@@ -2,9 +2,9 @@ import { useState } from 'react';
 import type { Stage } from '#core/domain/stage';
 import { minutesFromWhole } from '#core/units/minutes';
 import { useWrite } from '#renderer/bridge/query';
-import { MinutesField } from '#renderer/ui/minutes-field';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { TextField } from '#renderer/ui/text-field';
+import { MinutesField } from '#renderer/ui/fields/minutes-field';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { TextField } from '#renderer/ui/fields/text-field';
 import styles from './stage.module.css';
 
 /** What the maker writes of a stage: what holds it up, how long it takes, notes. Each is kept as it is left. */

@@ -1,8 +1,8 @@
 import type { Stage } from '#core/domain/stage';
 import { useWrite } from '#renderer/bridge/query';
-import { Button } from '#renderer/ui/button';
-import { PrintSheetButton } from '#renderer/ui/print-sheet-button';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { Button } from '#renderer/ui/page/button';
+import { PrintSheetButton } from '#renderer/ui/page/print-sheet-button';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 
 /** What else can be done with a stage as a whole: leave it out, or put it back to where it has not begun. */
 export function StageOptions({ stage }: { readonly stage: Stage }) {

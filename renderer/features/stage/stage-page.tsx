@@ -6,22 +6,22 @@ import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
 import { STAGE_STATE_WORDS } from '#renderer/text/stage-words';
 import { awayWords, standingLines, standingOf } from '#renderer/text/standing';
-import { useDisplay } from '#renderer/ui/display';
-import { HabitsDisplay } from '#renderer/ui/habits-display';
-import { Page } from '#renderer/ui/page';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { ProjectDrawing } from '#renderer/ui/project-drawing';
+import { useDisplay } from '#renderer/ui/base/display';
+import { HabitsDisplay } from '#renderer/ui/base/habits-display';
+import { Page } from '#renderer/ui/page/page';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { ProjectDrawing } from '#renderer/ui/drawings/project-drawing';
 import { Checklist } from './checklist';
-import { Numbers } from './numbers';
+import { Numbers } from './calculators/numbers';
 import { Photos } from './photos';
-import { Quilters } from './quilters';
+import { Quilters } from './trips/quilters';
 import { StageAction } from './stage-action';
-import { StageClock } from './stage-clock';
-import { StageCloth } from './stage-cloth';
+import { StageClock } from './clock/stage-clock';
+import { StageFabric } from './fabric/stage-fabric';
 import { StageJournal } from './stage-journal';
 import { StageOptions } from './stage-options';
-import { bookedTrip } from './trip-details';
-import { Trips } from './trips';
+import { bookedTrip } from './trips/trip-details';
+import { Trips } from './trips/trips';
 import styles from './stage.module.css';
 
 interface StagePageProps {
@@ -29,7 +29,7 @@ interface StagePageProps {
   readonly stageId: StageId;
 }
 
-/** One stage of a project: the numbers it needs, what to check, the cloth it takes, and the one action that moves it on. */
+/** One stage of a project: the numbers it needs, what to check, the fabric it takes, and the one action that moves it on. */
 export function StagePage({ projectId, stageId }: StagePageProps) {
   const { value: spread, problem } = useRead('project:open', { projectId });
   const { habits } = useWorkshop();
@@ -86,7 +86,7 @@ export function StagePage({ projectId, stageId }: StagePageProps) {
             />
             <StageClock stage={stage} />
             <Checklist stage={stage} stages={spread.stages} />
-            <StageCloth stage={stage} />
+            <StageFabric stage={stage} />
             <StageJournal stage={stage} />
             <Photos
               stage={stage}

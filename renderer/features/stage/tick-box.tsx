@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { ChecklistItem } from '#core/domain/stage';
 import { useWrite } from '#renderer/bridge/query';
-import { Checkbox } from '#renderer/ui/checkbox';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { Checkbox } from '#renderer/ui/fields/checkbox';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 
 interface TickBoxProps {
   readonly item: ChecklistItem;

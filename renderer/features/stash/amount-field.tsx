@@ -1,11 +1,11 @@
-import type { ClothPiece } from '#core/domain/stash';
+import type { FabricPiece } from '#core/domain/stash';
 import { countOfLength } from '#core/domain/stash-kind';
 import { type Length, lengthFromExact } from '#core/units/length';
-import { LengthField } from '#renderer/ui/length-field';
-import { NumberField } from '#renderer/ui/number-field';
+import { LengthField } from '#renderer/ui/fields/length-field';
+import { NumberField } from '#renderer/ui/fields/number-field';
 
 interface AmountFieldProps {
-  readonly piece: Pick<ClothPiece, 'unitLength'>;
+  readonly piece: Pick<FabricPiece, 'unitLength'>;
   readonly label: string;
   readonly help?: string;
   readonly value: Length | null;

@@ -2,12 +2,12 @@ import type { StashKindId } from '#core/domain/ids';
 import { measureOfKind } from '#core/domain/stash-kind';
 import type { Length } from '#core/units/length';
 import { useRead } from '#renderer/bridge/query';
-import { type Option, Select } from '#renderer/ui/choice';
-import { DateField } from '#renderer/ui/date-field';
-import { MoneyField } from '#renderer/ui/money-field';
-import { NumberField } from '#renderer/ui/number-field';
-import { ClothSizeField } from './cloth-size-field';
-import { KIND_WORDS } from './cloth-words';
+import { type Option, Select } from '#renderer/ui/fields/choice';
+import { DateField } from '#renderer/ui/fields/date-field';
+import { MoneyField } from '#renderer/ui/fields/money-field';
+import { NumberField } from '#renderer/ui/fields/number-field';
+import { FabricSizeField } from './fabric-size-field';
+import { KIND_WORDS } from './fabric-words';
 import { kindOfSize, type PieceDraft, withKind } from './fabric-draft';
 import styles from './stash.module.css';
 
@@ -19,7 +19,7 @@ interface BoughtFieldsProps {
   readonly onChange: (piece: PieceDraft) => void;
 }
 
-/** A piece of cloth, or a pack or number of things, that came into the house: what kind, how much, what it cost and when. */
+/** A piece of fabric, or a pack or number of things, that came into the house: what kind, how much, what it cost and when. */
 export function BoughtFields(props: BoughtFieldsProps) {
   const { piece, fabricWidth, isSizeOptional = false, autoFocus = false, onChange } = props;
   const change = (part: Partial<PieceDraft>) => onChange({ ...piece, ...part });
@@ -28,7 +28,7 @@ export function BoughtFields(props: BoughtFieldsProps) {
     <div className={styles['fields']}>
       <KindField piece={piece} onChange={onChange} />
       {measure !== 'count' && (
-        <ClothSizeField
+        <FabricSizeField
           label={measure === 'pack' ? 'Size of one' : 'Size'}
           value={piece.size}
           fabricWidth={fabricWidth}

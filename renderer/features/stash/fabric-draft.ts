@@ -4,9 +4,9 @@ import { calendarDate } from '#core/domain/dates';
 import { lengthField } from '#core/domain/fields';
 import { type FabricId, stashKindId } from '#core/domain/ids';
 import {
-  clothKind,
-  type ClothKind,
-  clothLength,
+  pieceKindSchema,
+  type PieceKind,
+  pieceLengthSchema,
   type Fabric,
   type FabricDetails,
   NO_COLOR,
@@ -15,7 +15,7 @@ import {
 import { measureOfKind, ONE_THING, type StashKind } from '#core/domain/stash-kind';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { type Length, lengthFromInches, lengthFromUnits } from '#core/units/length';
-import type { ClothSize } from '#core/units/parse-cloth-size';
+import type { FabricSize } from '#core/units/parse-fabric-size';
 
 const width = lengthField({ title: 'Width' });
 
@@ -33,12 +33,12 @@ const fabricDraft = z.object({
   notes: z.string(),
 });
 
-/** A piece of cloth as it is bought; without a size nothing is booked. */
+/** A piece of fabric as it is bought; without a size nothing is booked. */
 const pieceDraft = z.object({
-  kind: clothKind,
+  kind: pieceKindSchema,
   kindId: stashKindId.nullable(),
   /** Of one of them, where the kind is told by number; things that are only counted have none. */
-  size: z.object({ width, length: clothLength }).nullable(),
+  size: z.object({ width, length: pieceLengthSchema }).nullable(),
   count: z.int().nullable(),
   costMinor: z.int().nullable(),
   on: calendarDate.nullable(),
@@ -86,7 +86,7 @@ export function detailsOf(fabric: Fabric): FabricDetails {
   };
 }
 
-/** The fabric with a change to it; cloth measured off its old width is as wide as the new one. */
+/** The fabric with a change to it; fabric measured off its old width is as wide as the new one. */
 export function withFabric(draft: NewFabricDraft, fabric: FabricDetails): NewFabricDraft {
   const { size } = draft.piece;
   const isFullWidth = size !== null && size.width === draft.fabric.width;
@@ -99,7 +99,7 @@ export function withFabric(draft: NewFabricDraft, fabric: FabricDetails): NewFab
 const FAT_WIDTH = lengthFromInches(22);
 
 /** The kind a size speaks for, where none but the usual has been chosen: `FQ` was typed, so it is a fat quarter. */
-export function kindOfSize(chosen: ClothKind, size: ClothSize): ClothKind {
+export function kindOfSize(chosen: PieceKind, size: FabricSize): PieceKind {
   if (chosen !== 'yardage' || size.width !== FAT_WIDTH) return chosen;
   if (size.length === lengthFromInches(18)) return 'fat-quarter';
   return size.length === lengthFromInches(9) ? 'fat-eighth' : chosen;
@@ -119,11 +119,11 @@ export function withKind(piece: PieceDraft, kind: StashKind, before: StashKind |
   };
 }
 
-function usualSize({ width: across, length }: StashKind): ClothSize | null {
+function usualSize({ width: across, length }: StashKind): FabricSize | null {
   return across === null || length === null ? null : { width: across, length };
 }
 
-function sameSize(one: ClothSize, other: ClothSize | null): boolean {
+function sameSize(one: FabricSize, other: FabricSize | null): boolean {
   return other !== null && one.width === other.width && one.length === other.length;
 }
 

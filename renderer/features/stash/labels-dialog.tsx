@@ -6,16 +6,16 @@ import { LABELS_AT_ONCE, type LabelsOf, useLabelPieces } from '#renderer/bridge/
 import { useWrite } from '#renderer/bridge/query';
 import { useOpening } from '#renderer/bridge/workshop';
 import { labelProblemWords } from '#renderer/text/label-words';
-import { Button } from '#renderer/ui/button';
-import { Checkbox } from '#renderer/ui/checkbox';
-import { Dialog } from '#renderer/ui/dialog';
-import { useDisplay } from '#renderer/ui/display';
-import { Notice } from '#renderer/ui/notice';
-import { NumberField } from '#renderer/ui/number-field';
-import { paperOf, PrintSheetButton } from '#renderer/ui/print-sheet-button';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { SchemaForm } from '#renderer/ui/schema-form';
-import { Typeset } from '#renderer/ui/typeset';
+import { Button } from '#renderer/ui/page/button';
+import { Checkbox } from '#renderer/ui/fields/checkbox';
+import { Dialog } from '#renderer/ui/page/dialog';
+import { useDisplay } from '#renderer/ui/base/display';
+import { Notice } from '#renderer/ui/page/notice';
+import { NumberField } from '#renderer/ui/fields/number-field';
+import { paperOf, PrintSheetButton } from '#renderer/ui/page/print-sheet-button';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { SchemaForm } from '#renderer/ui/schema-form/schema-form';
+import { Typeset } from '#renderer/ui/answers/typeset';
 import styles from './labels.module.css';
 
 interface LabelsDialogProps {
@@ -23,7 +23,7 @@ interface LabelsDialogProps {
   readonly onClose: () => void;
 }
 
-/** Labels for pieces of cloth: how they lie on the sheet, which the workshop keeps, and where on it they begin this time. */
+/** Labels for pieces of fabric: how they lie on the sheet, which the workshop keeps, and where on it they begin this time. */
 export function LabelsDialog({ of, onClose }: LabelsDialogProps) {
   const found = useLabelPieces(of);
   const workshop = useOpening()?.workshop;

@@ -1,5 +1,5 @@
 import { useRead } from '#renderer/bridge/query';
-import { TextField } from '#renderer/ui/text-field';
+import { TextField } from '#renderer/ui/fields/text-field';
 
 interface PlaceFieldProps {
   readonly label: string;

@@ -2,10 +2,10 @@ import { useState } from 'react';
 import type { Backup } from '#core/contract/workshop';
 import { call } from '#renderer/bridge/call';
 import { useRead, useWrite } from '#renderer/bridge/query';
-import { Button } from '#renderer/ui/button';
-import { Dialog } from '#renderer/ui/dialog';
-import { useDisplay } from '#renderer/ui/display';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { Button } from '#renderer/ui/page/button';
+import { Dialog } from '#renderer/ui/page/dialog';
+import { useDisplay } from '#renderer/ui/base/display';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { backupSize, backupTime, BACKUP_WHY } from './backup-words';
 import styles from './workshop.module.css';
 

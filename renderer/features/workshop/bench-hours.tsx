@@ -2,9 +2,9 @@ import { type BenchTime, benchTime as benchTimeSchema } from '#core/domain/bench
 import type { Workshop } from '#core/domain/workshop';
 import { formatMinutes, type Minutes, minutesFromWhole } from '#core/units/minutes';
 import { useWrite } from '#renderer/bridge/query';
-import { Checkbox } from '#renderer/ui/checkbox';
-import { MinutesField } from '#renderer/ui/minutes-field';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { Checkbox } from '#renderer/ui/fields/checkbox';
+import { MinutesField } from '#renderer/ui/fields/minutes-field';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { DaysOff } from './days-off';
 import styles from './workshop.module.css';
 

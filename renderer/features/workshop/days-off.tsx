@@ -2,10 +2,10 @@ import { useState } from 'react';
 import type { BenchTime, DayOff } from '#core/domain/bench-time';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { dateWords, today } from '#renderer/text/dates';
-import { Button } from '#renderer/ui/button';
-import { DateField } from '#renderer/ui/date-field';
-import { useDisplay } from '#renderer/ui/display';
-import { TextField } from '#renderer/ui/text-field';
+import { Button } from '#renderer/ui/page/button';
+import { DateField } from '#renderer/ui/fields/date-field';
+import { useDisplay } from '#renderer/ui/base/display';
+import { TextField } from '#renderer/ui/fields/text-field';
 import styles from './workshop.module.css';
 
 interface DaysOffProps {

@@ -1,12 +1,12 @@
 import { type Habits as HabitsOfWorkshop, habits, type Workshop } from '#core/domain/workshop';
 import { useWrite } from '#renderer/bridge/query';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { SchemaForm } from '#renderer/ui/schema-form';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { SchemaForm } from '#renderer/ui/schema-form/schema-form';
 import styles from './workshop.module.css';
 
 const GROUPS: readonly { readonly title: string; readonly fields: readonly (keyof HabitsOfWorkshop)[] }[] = [
   { title: 'Measuring', fields: ['unitSystem', 'inchStep'] },
-  { title: 'Piecing and cloth', fields: ['seamAllowance', 'fabricWidth', 'safetyExtraPercent'] },
+  { title: 'Piecing and fabric', fields: ['seamAllowance', 'fabricWidth', 'safetyExtraPercent'] },
   {
     title: 'Binding',
     fields: ['bindingStripWidth', 'bindingOverlap', 'innerStripWidth', 'quiltThickness', 'backCover'],

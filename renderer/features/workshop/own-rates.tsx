@@ -3,7 +3,7 @@ import { ENOUGH_CASES } from '#core/learned/learned';
 import { ownRates, rateInUse } from '#core/learned/rates';
 import { useRead } from '#renderer/bridge/query';
 import { MEASURE_WORDS, rateWords } from '#renderer/text/work-words';
-import { useDisplay } from '#renderer/ui/display';
+import { useDisplay } from '#renderer/ui/base/display';
 import styles from './workshop.module.css';
 
 /** How fast the maker is, as her own clock tells; once counted often enough it stands in place of the default. */

@@ -1,8 +1,8 @@
 import { type PlannedStage, type StageKind, stageKind } from '#core/domain/stage';
 import { STAGE_KIND_WORDS } from '#renderer/text/stage-words';
-import { Button } from '#renderer/ui/button';
-import { Select } from '#renderer/ui/choice';
-import { TextField } from '#renderer/ui/text-field';
+import { Button } from '#renderer/ui/page/button';
+import { Select } from '#renderer/ui/fields/choice';
+import { TextField } from '#renderer/ui/fields/text-field';
 import styles from './workshop.module.css';
 
 type Line = PlannedStage['checklist'][number];

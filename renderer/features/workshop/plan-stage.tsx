@@ -1,12 +1,12 @@
 import { type PlannedStage, stageKind } from '#core/domain/stage';
 import { minutesFromWhole } from '#core/units/minutes';
 import { STAGE_KIND_WORDS } from '#renderer/text/stage-words';
-import { Button } from '#renderer/ui/button';
-import { CalculatorChoice } from '#renderer/ui/calculator-choice';
-import { Checkbox } from '#renderer/ui/checkbox';
-import { Select } from '#renderer/ui/choice';
-import { MinutesField } from '#renderer/ui/minutes-field';
-import { TextField } from '#renderer/ui/text-field';
+import { Button } from '#renderer/ui/page/button';
+import { CalculatorChoice } from '#renderer/ui/answers/calculator-choice';
+import { Checkbox } from '#renderer/ui/fields/checkbox';
+import { Select } from '#renderer/ui/fields/choice';
+import { MinutesField } from '#renderer/ui/fields/minutes-field';
+import { TextField } from '#renderer/ui/fields/text-field';
 import { PlanChecklist } from './plan-checklist';
 import type { DraftStage } from './plan-draft';
 import styles from './workshop.module.css';

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { StagePlan } from '#core/contract/projects';
 import { useRead, useWrite } from '#renderer/bridge/query';
-import { Button } from '#renderer/ui/button';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { Button } from '#renderer/ui/page/button';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { PlanDialog } from './plan-dialog';
 import { type PlanDraft, planDraftOf, newPlanDraft } from './plan-draft';
 import styles from './workshop.module.css';

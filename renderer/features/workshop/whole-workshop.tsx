@@ -3,10 +3,10 @@ import type { Workshop } from '#core/domain/workshop';
 import { currencyFromCode } from '#core/units/money';
 import { useWrite } from '#renderer/bridge/query';
 import { currencyOptions } from '#renderer/text/currencies';
-import { Choice, Select } from '#renderer/ui/choice';
-import { useDisplay } from '#renderer/ui/display';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { TextField } from '#renderer/ui/text-field';
+import { Choice, Select } from '#renderer/ui/fields/choice';
+import { useDisplay } from '#renderer/ui/base/display';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { TextField } from '#renderer/ui/fields/text-field';
 import styles from './workshop.module.css';
 
 const LOOKS = [

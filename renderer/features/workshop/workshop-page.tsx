@@ -1,6 +1,6 @@
 import { useOpening } from '#renderer/bridge/workshop';
-import { HabitsDisplay } from '#renderer/ui/habits-display';
-import { Page } from '#renderer/ui/page';
+import { HabitsDisplay } from '#renderer/ui/base/habits-display';
+import { Page } from '#renderer/ui/page/page';
 import { Backups, MakeBackupButton } from './backups';
 import { BenchHours } from './bench-hours';
 import { Habits } from './habits';

@@ -12,7 +12,7 @@ export function accuracyDiagram(input: AccuracyInput, { checks }: AccuracyDetail
   const shown = checks.slice(0, Math.min(patchesAcross, 6));
   const top = edge * shown.length;
   const patch = blockSize / patchesAcross;
-  const tones = ['cloth', 'cloth-alternate'] as const;
+  const tones = ['fabric', 'fabric-alternate'] as const;
   const patches = Array.from({ length: patchesAcross }, (_, index): DiagramPart => {
     const start = index === 0 ? 0 : seamAllowance + index * patch;
     const end = index === patchesAcross - 1 ? whole : seamAllowance + (index + 1) * patch;

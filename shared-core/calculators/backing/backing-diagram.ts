@@ -48,18 +48,18 @@ function panelParts(
   const isUp = way.panelsRun === 'up';
   const [span, along] = isUp ? [width, length] : [length, width];
   const point = (a: number, b: number) => (isUp ? { x: left + a, y: top + b } : { x: left + b, y: top + a });
-  const step = way.cloth.width - 2 * way.cloth.seam;
+  const step = way.fabric.width - 2 * way.fabric.seam;
   /** The first seam lies one seam in from the first panel's edge; the last panel runs to the far edge. */
-  const seams = Array.from({ length: way.panels - 1 }, (_, index) => (index + 1) * step + way.cloth.seam);
+  const seams = Array.from({ length: way.panels - 1 }, (_, index) => (index + 1) * step + way.fabric.seam);
   const panels = [0, ...seams].map((from, index): DiagramPart => {
     const to = seams[index] ?? span;
     const points = [point(from, 0), point(to, 0), point(to, along), point(from, along)];
-    return { part: 'polygon', points, tone: index % 2 === 0 ? 'cloth' : 'cloth-alternate' };
+    return { part: 'polygon', points, tone: index % 2 === 0 ? 'fabric' : 'fabric-alternate' };
   });
-  const pieceStep = way.lastPieceLength - 2 * way.cloth.seam;
+  const pieceStep = way.lastPieceLength - 2 * way.fabric.seam;
   const joins = Array.from(
     { length: way.lastPieces - 1 },
-    (_, index) => (index + 1) * pieceStep + way.cloth.seam,
+    (_, index) => (index + 1) * pieceStep + way.fabric.seam,
   );
   return [
     ...panels,

@@ -22,12 +22,12 @@ export function backingSize({
   return sizeQuantity(side(bounds.width), side(bounds.length));
 }
 
-/** Cloth to buy: with the extra, up to what the shop sells. */
-export function clothToBuy(
+/** Fabric to buy: with the extra, up to what the shop sells. */
+export function fabricToBuy(
   { safetyExtraPercent, yardageStep }: BackingInput,
-  { clothLength }: PanelWay,
+  { fabricLength }: PanelWay,
 ): Quantity {
-  const exact = clothLength * (1 + safetyExtraPercent / 100);
+  const exact = fabricLength * (1 + safetyExtraPercent / 100);
   return lengthQuantity(exact, { step: yardageStep, direction: 'up', use: 'yardage' });
 }
 
@@ -36,7 +36,7 @@ export function backingSteps(input: BackingInput, best: PanelWay): readonly Step
   const cut = backingSize(input);
   const isUp = best.panelsRun === 'up';
   const span = isUp ? cut.width.rounded : cut.length.rounded;
-  const gain = best.cloth.width - 2 * best.cloth.seam;
+  const gain = best.fabric.width - 2 * best.fabric.seam;
   return [
     sideStep('Width of the backing', 'W', bounds.width, input, cut.width),
     sideStep('Length of the backing', 'L', bounds.length, input, cut.length),
@@ -45,11 +45,11 @@ export function backingSteps(input: BackingInput, best: PanelWay): readonly Step
       formula: '(D − 2s) ÷ (U − 2s), up to the next whole panel; one where U reaches D',
       terms: [
         { symbol: 'D', means: isUp ? 'width to cover' : 'length to cover', quantity: givenLength(span) },
-        { symbol: 'U', means: 'usable width of the cloth', quantity: givenLength(best.cloth.width) },
-        { symbol: 's', means: 'seam on each panel', quantity: givenLength(best.cloth.seam) },
+        { symbol: 'U', means: 'usable width of the fabric', quantity: givenLength(best.fabric.width) },
+        { symbol: 's', means: 'seam on each panel', quantity: givenLength(best.fabric.seam) },
       ],
       result: countQuantity(
-        best.panels === 1 ? 1 : (span - 2 * best.cloth.seam) / gain,
+        best.panels === 1 ? 1 : (span - 2 * best.fabric.seam) / gain,
         ['panel', 'panels'],
         'up',
       ),
@@ -57,16 +57,16 @@ export function backingSteps(input: BackingInput, best: PanelWay): readonly Step
     },
     lastPanelStep(best),
     {
-      label: 'Cloth to buy',
-      formula: 'cloth × (1 + e), up to what the shop sells',
+      label: 'Fabric to buy',
+      formula: 'fabric × (1 + e), up to what the shop sells',
       terms: [
-        { symbol: 'cloth', means: 'off the bolt', quantity: givenLength(best.clothLength) },
+        { symbol: 'fabric', means: 'off the bolt', quantity: givenLength(best.fabricLength) },
         { symbol: 'e', means: 'safety extra', quantity: percentQuantity(input.safetyExtraPercent) },
       ],
-      result: clothToBuy(input, best),
+      result: fabricToBuy(input, best),
       rule: {
         kind: 'common practice',
-        says: 'A little more than needed, rounded up to what cloth is sold by.',
+        says: 'A little more than needed, rounded up to what fabric is sold by.',
       },
     },
   ];
@@ -97,14 +97,14 @@ function sideStep(
 function lastPanelStep(best: PanelWay): Step {
   const panels = { symbol: 'n', means: 'panels', quantity: countQuantity(best.panels, ['panel', 'panels']) };
   const length = { symbol: 'l', means: 'length of a panel', quantity: givenLength(best.panelLength) };
-  const result = givenLength(best.clothLength);
+  const result = givenLength(best.fabricLength);
   if (best.last === 'whole') {
     const rule = { kind: 'derived', says: 'Every panel is cut from selvage to selvage.' } as const;
-    return { label: 'Cloth off the bolt', formula: 'n × l', terms: [panels, length], result, rule };
+    return { label: 'Fabric off the bolt', formula: 'n × l', terms: [panels, length], result, rule };
   }
   const isAlong = best.last === 'along';
   return {
-    label: 'Cloth off the bolt',
+    label: 'Fabric off the bolt',
     formula: isAlong ? '(n − 1) × l + p' : '(n − 1) × l + k × w',
     terms: [
       panels,

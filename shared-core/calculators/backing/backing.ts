@@ -4,16 +4,16 @@ import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { Figure, Note, Table } from '../explanation';
 import { areaQuantity, countQuantity, givenLength, sizeQuantity, wordsQuantity } from '../quantities';
 import { backingDiagram } from './backing-diagram';
-import { backingSize, backingSteps, clothToBuy } from './backing-steps';
+import { backingSize, backingSteps, fabricToBuy } from './backing-steps';
 import { type BackingInput, backingInput, backingInputFromProject } from './input';
 import { type BackingDetails, leftoverArea, MOST_PANELS, type PanelWay, panelWays } from './panels';
 
-/** Cloth for the back: every way of panels, from ordinary and from wide cloth, with what each takes. */
+/** Fabric for the back: every way of panels, from ordinary and from wide fabric, with what each takes. */
 export const backing: Calculator<BackingInput, BackingDetails> = {
   name: 'backing',
   version: 1,
   title: 'Backing',
-  question: 'How much cloth does the back take, and how is it pieced?',
+  question: 'How much fabric does the back take, and how is it pieced?',
   stageKinds: ['longarm', 'home-quilting'],
   input: backingInput,
   fromProject: backingInputFromProject,
@@ -32,7 +32,7 @@ function calculateBacking(input: BackingInput): Result<Calculation<BackingDetail
   const chosen = chooseWay(details.ways, input);
   const wide = chooseWay(details.wideWays, input);
   const best = chosen ?? wide;
-  if (best === undefined) return failure(refuseNarrowCloth(input));
+  if (best === undefined) return failure(refuseNarrowFabric(input));
   return success({
     figures: backingFigures(input, chosen, wide, best),
     tables: [waysTable(input, details)],
@@ -43,11 +43,11 @@ function calculateBacking(input: BackingInput): Result<Calculation<BackingDetail
   });
 }
 
-function refuseNarrowCloth({ fabricWidth, seam }: BackingInput): Refusal {
+function refuseNarrowFabric({ fabricWidth, seam }: BackingInput): Refusal {
   return {
     code: 'too-many-panels',
     field: ['fabricWidth'],
-    says: 'cloth {fabricWidth} wide with seams of {seam} would take more than {most}: take wider cloth or a narrower seam.',
+    says: 'fabric {fabricWidth} wide with seams of {seam} would take more than {most}: take wider fabric or a narrower seam.',
     values: {
       fabricWidth: givenLength(fabricWidth),
       seam: givenLength(seam),
@@ -68,10 +68,10 @@ function backingFigures(
   best: PanelWay,
 ): readonly Figure[] {
   const from = (label: string, way: PanelWay | undefined): readonly Figure[] =>
-    way === undefined ? [] : [{ label, quantity: clothToBuy(input, way) }];
+    way === undefined ? [] : [{ label, quantity: fabricToBuy(input, way) }];
   const seams: Figure = { label: 'Seams to sew', quantity: givenLength(best.seamLength) };
   return [
-    ...from('Cloth to buy', chosen),
+    ...from('Fabric to buy', chosen),
     ...from('Or of wide backing', wide),
     { label: 'Pieced from', quantity: wordsQuantity(wayInWords(best)) },
     { label: 'Backing, cut', quantity: backingSize(input) },
@@ -83,21 +83,21 @@ function wayInWords({ panels, panelsRun, last, lastPieces }: PanelWay): string {
   if (panels === 1) return panelsRun === 'up' ? 'one width, upright' : 'one width, lying';
   const run = panelsRun === 'up' ? 'upright, seams up the piece' : 'lying, seams across the piece';
   const strips = lastPieces === 1 ? 'one strip' : `${lastPieces} strips`;
-  const pieced = last === 'whole' ? '' : `, the last from ${strips} cut ${last} the cloth`;
+  const pieced = last === 'whole' ? '' : `, the last from ${strips} cut ${last} the fabric`;
   return `${panels} panels ${run}${pieced}`;
 }
 
 function waysTable(input: BackingInput, { ways, wideWays }: BackingDetails): Table {
   return {
     title: 'Every way',
-    columns: ['Cloth width', 'Way', 'Panel', 'Last panel', 'Off the bolt', 'To buy', 'Seams', 'Left over'],
+    columns: ['Fabric width', 'Way', 'Panel', 'Last panel', 'Off the bolt', 'To buy', 'Seams', 'Left over'],
     rows: [...ways, ...wideWays].map((way) => [
-      givenLength(way.cloth.width),
+      givenLength(way.fabric.width),
       wordsQuantity(wayInWords(way)),
-      sizeQuantity(givenLength(way.cloth.width), givenLength(way.panelLength)),
+      sizeQuantity(givenLength(way.fabric.width), givenLength(way.panelLength)),
       sizeQuantity(givenLength(way.lastWidth), givenLength(way.lastPieceLength)),
-      givenLength(way.clothLength),
-      clothToBuy(input, way),
+      givenLength(way.fabricLength),
+      fabricToBuy(input, way),
       givenLength(way.seamLength),
       areaQuantity(leftoverArea(way)),
     ]),
@@ -122,15 +122,15 @@ function backingNotes(input: BackingInput, { ways }: BackingDetails, best: Panel
   };
   const [shortest] = ways;
   const saving: readonly Note[] =
-    shortest?.cloth.width !== best.cloth.width || shortest.clothLength === best.clothLength
+    shortest?.fabric.width !== best.fabric.width || shortest.fabricLength === best.fabricLength
       ? []
       : [
           {
             kind: 'tip',
-            says: 'With the last panel made from {strips} the cloth off the bolt is {less} shorter.',
+            says: 'With the last panel made from {strips} the fabric off the bolt is {less} shorter.',
             values: {
               strips: countQuantity(shortest.lastPieces, ['strip', 'strips']),
-              less: givenLength(lengthSubtract(best.clothLength, shortest.clothLength)),
+              less: givenLength(lengthSubtract(best.fabricLength, shortest.fabricLength)),
             },
           },
         ];

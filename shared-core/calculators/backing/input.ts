@@ -26,18 +26,18 @@ export const backingInput = z
     fabricWidth: fabricWidthField(),
     wideWidth: lengthField({
       title: 'Usable width of wide backing',
-      help: 'Wide backing cloth is commonly sold 108 in wide.',
+      help: 'Wide backing fabric is commonly sold 108 in wide.',
       minimum: inches(4),
       maximum: inches(130),
     }),
     seam: seamField('On each panel, where two are joined; pressed open.'),
-    printRuns: choiceField(['any-way', 'up-the-cloth', 'across-the-cloth'], {
+    printRuns: choiceField(['any-way', 'up-the-fabric', 'across-the-fabric'], {
       title: 'The print runs',
-      help: 'Up the cloth is parallel to the selvages. A print that runs one way is kept upright on the piece.',
+      help: 'Up the fabric is parallel to the selvages. A print that runs one way is kept upright on the piece.',
     }),
     mayJoinLast: flagField({
       title: 'The last panel may be joined from strips',
-      help: 'Saves cloth where it is narrow, for more seams.',
+      help: 'Saves fabric where it is narrow, for more seams.',
     }),
     safetyExtraPercent: percentField({
       title: 'Safety extra',

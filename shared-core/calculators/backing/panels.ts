@@ -3,7 +3,7 @@ import { roundUpTo } from '#core/units/rounding';
 import type { BackingInput } from './input';
 
 /** What a backing is cut from, in 1/320 mm. */
-export interface PanelCloth {
+export interface PanelFabric {
   readonly width: Length;
   readonly seam: Length;
   /** Cut sizes are rounded up to a multiple of this. */
@@ -12,13 +12,13 @@ export interface PanelCloth {
 
 /**
  * How the last panel is had, where a whole one is more than is needed. whole: cut from selvage to selvage and trimmed;
- * along: strips cut side by side along the cloth and joined end to end, the print upright; across: strips cut across the cloth.
+ * along: strips cut side by side along the fabric and joined end to end, the print upright; across: strips cut across the fabric.
  */
 export type LastPanel = 'whole' | 'along' | 'across';
 
 /** One way of making a backing; lengths in 1/320 mm. */
 export interface PanelWay {
-  readonly cloth: PanelCloth;
+  readonly fabric: PanelFabric;
   /** up: panels stand upright, their seams run up the piece; across: they lie, their seams run across it. */
   readonly panelsRun: 'up' | 'across';
   readonly panels: number;
@@ -31,7 +31,7 @@ export interface PanelWay {
   /** Cut length of each of these pieces; the last one is trimmed. */
   readonly lastPieceLength: Length;
   /** Off the bolt, before any extra. */
-  readonly clothLength: Length;
+  readonly fabricLength: Length;
   /** All seams, joins within the last panel included. */
   readonly seamLength: Length;
 }
@@ -40,46 +40,46 @@ export interface PanelWay {
 export const MOST_PANELS = 30;
 
 /**
- * Every way in which cloth of this width makes a backing of `width` by `length`, shortest cloth first; of equal ones the
- * one with less to sew. Empty where the seams eat the cloth or too many panels are needed.
+ * Every way in which fabric of this width makes a backing of `width` by `length`, shortest fabric first; of equal ones the
+ * one with less to sew. Empty where the seams eat the fabric or too many panels are needed.
  */
 export function panelWays(
   backing: { readonly width: Length; readonly length: Length },
-  cloth: PanelCloth,
+  fabric: PanelFabric,
   printRuns: BackingInput['printRuns'],
 ): readonly PanelWay[] {
   const up =
-    printRuns === 'across-the-cloth'
+    printRuns === 'across-the-fabric'
       ? []
-      : waysToCover(backing.width, backing.length, cloth, 'up', printRuns);
+      : waysToCover(backing.width, backing.length, fabric, 'up', printRuns);
   const across =
-    printRuns === 'up-the-cloth'
+    printRuns === 'up-the-fabric'
       ? []
-      : waysToCover(backing.length, backing.width, cloth, 'across', printRuns);
+      : waysToCover(backing.length, backing.width, fabric, 'across', printRuns);
   return [...up, ...across].sort(
-    (one, other) => one.clothLength - other.clothLength || one.seamLength - other.seamLength,
+    (one, other) => one.fabricLength - other.fabricLength || one.seamLength - other.seamLength,
   );
 }
 
 function waysToCover(
   span: Length,
   panelLength: Length,
-  cloth: PanelCloth,
+  fabric: PanelFabric,
   panelsRun: PanelWay['panelsRun'],
   printRuns: BackingInput['printRuns'],
 ): readonly PanelWay[] {
-  const panels = piecesToReach(span, cloth.width, cloth.seam);
+  const panels = piecesToReach(span, fabric.width, fabric.seam);
   if (panels === null) return [];
   const joins = panels - 1;
-  const lastNeed = span - joins * (cloth.width - 2 * cloth.seam);
-  const lastWidth = lengthFromUnits(Math.min(cloth.width, roundUpTo(lastNeed, cloth.cutStep)));
-  const common = { cloth, panelsRun, panels, panelLength, lastWidth };
+  const lastNeed = span - joins * (fabric.width - 2 * fabric.seam);
+  const lastWidth = lengthFromUnits(Math.min(fabric.width, roundUpTo(lastNeed, fabric.cutStep)));
+  const common = { fabric, panelsRun, panels, panelLength, lastWidth };
   const whole: PanelWay = {
     ...common,
     last: 'whole',
     lastPieces: 1,
     lastPieceLength: panelLength,
-    clothLength: lengthFromUnits(panels * panelLength),
+    fabricLength: lengthFromUnits(panels * panelLength),
     seamLength: lengthFromUnits(joins * panelLength),
   };
   if (joins === 0) return [whole];
@@ -87,19 +87,19 @@ function waysToCover(
   return [whole, ...pieced.filter((way) => way !== null)];
 }
 
-/** Strips lie side by side in one length of cloth, as many as its width holds, and are joined end to end. */
+/** Strips lie side by side in one length of fabric, as many as its width holds, and are joined end to end. */
 function stripsAlong(whole: PanelWay): PanelWay | null {
-  const { cloth, lastWidth, panelLength } = whole;
-  const strips = (cloth.width - (cloth.width % lastWidth)) / lastWidth;
-  const pieceLength = roundUpTo((panelLength + (strips - 1) * 2 * cloth.seam) / strips, cloth.cutStep);
+  const { fabric, lastWidth, panelLength } = whole;
+  const strips = (fabric.width - (fabric.width % lastWidth)) / lastWidth;
+  const pieceLength = roundUpTo((panelLength + (strips - 1) * 2 * fabric.seam) / strips, fabric.cutStep);
   return withPiecedLast(whole, 'along', strips, pieceLength, pieceLength);
 }
 
 /** Strips run from selvage to selvage, one above the other, and are joined end to end; a print on them lies on its side. */
 function stripsAcross(whole: PanelWay): PanelWay | null {
-  const { cloth, lastWidth, panelLength } = whole;
-  const strips = piecesToReach(panelLength, cloth.width, cloth.seam);
-  return strips === null ? null : withPiecedLast(whole, 'across', strips, cloth.width, strips * lastWidth);
+  const { fabric, lastWidth, panelLength } = whole;
+  const strips = piecesToReach(panelLength, fabric.width, fabric.seam);
+  return strips === null ? null : withPiecedLast(whole, 'across', strips, fabric.width, strips * lastWidth);
 }
 
 /** null where it saves nothing: then nobody would do it. */
@@ -108,15 +108,15 @@ function withPiecedLast(
   last: LastPanel,
   pieces: number,
   pieceLength: number,
-  clothForLast: number,
+  fabricForLast: number,
 ): PanelWay | null {
-  if (clothForLast >= whole.panelLength) return null;
+  if (fabricForLast >= whole.panelLength) return null;
   return {
     ...whole,
     last,
     lastPieces: pieces,
     lastPieceLength: lengthFromUnits(pieceLength),
-    clothLength: lengthFromUnits((whole.panels - 1) * whole.panelLength + clothForLast),
+    fabricLength: lengthFromUnits((whole.panels - 1) * whole.panelLength + fabricForLast),
     seamLength: lengthFromUnits(whole.seamLength + (pieces - 1) * whole.lastWidth),
   };
 }
@@ -131,17 +131,17 @@ function piecesToReach(span: number, size: number, seam: number): number | null 
   return pieces <= MOST_PANELS ? pieces : null;
 }
 
-/** What is cut off the bolt less the panels, in (1/320 mm)²: the cloth beside the last panel. */
+/** What is cut off the bolt less the panels, in (1/320 mm)²: the fabric beside the last panel. */
 export function leftoverArea(way: PanelWay): number {
   const lastArea = way.lastPieces * way.lastWidth * way.lastPieceLength;
-  return way.cloth.width * (way.clothLength - (way.panels - 1) * way.panelLength) - lastArea;
+  return way.fabric.width * (way.fabricLength - (way.panels - 1) * way.panelLength) - lastArea;
 }
 
 export interface BackingDetails {
   /** Cut size of the backing, overhang included. */
   readonly width: Length;
   readonly length: Length;
-  /** Ways with the ordinary cloth and with the wide one, the shortest first; either may be empty, never both. */
+  /** Ways with the ordinary fabric and with the wide one, the shortest first; either may be empty, never both. */
   readonly ways: readonly PanelWay[];
   readonly wideWays: readonly PanelWay[];
 }

@@ -22,7 +22,7 @@ export function battingDiagram(input: BattingInput, { width, length, packages }:
     height: sheetLength + 2 * margin,
     parts: [
       { part: 'polygon', points: rectangle(sheetWidth, sheetLength), tone: 'leftover' },
-      { part: 'polygon', points: rectangle(width, length), tone: 'cloth' },
+      { part: 'polygon', points: rectangle(width, length), tone: 'fabric' },
       outlinePart(input.outline, { x: margin + width / 2, y: margin + length / 2 }, 'plan'),
       {
         part: 'dimension',

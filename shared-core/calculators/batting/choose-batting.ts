@@ -40,7 +40,7 @@ export function fittingPackages(sheet: Sheet, packages: BattingInput['packages']
     .sort((one, other) => one.spare - other.spare);
 }
 
-/** For every roll the better way round: fewer joins first, then less length; fewest joins and least cloth first. */
+/** For every roll the better way round: fewer joins first, then less length; fewest joins and least fabric first. */
 export function rollCuts(sheet: Sheet, rolls: BattingInput['rolls']): readonly RollCut[] {
   const cuts = rolls.flatMap((roll): readonly RollCut[] => {
     const ways = [cutOffRoll(roll, sheet.width, sheet.length), cutOffRoll(roll, sheet.length, sheet.width)];

@@ -16,8 +16,8 @@ import {
 
 export const biasStripsInput = z
   .object({
-    clothWidth: lengthField({ title: 'Cloth: width' }),
-    clothLength: lengthField({ title: 'Cloth: length' }),
+    pieceWidth: lengthField({ title: 'Fabric: width' }),
+    pieceLength: lengthField({ title: 'Fabric: length' }),
     stripWidth: stripWidthField(),
     seamAllowance: seamField('Of the joins between strips.'),
     shortestStrip: shortestStripField(),
@@ -31,15 +31,15 @@ export interface BiasStripsDetails extends BiasStripsLayout {
   /** All strips joined, both ends cut square. */
   readonly gives: number;
   readonly isEnough: boolean;
-  /** Shortest length of cloth of this width that reaches what is needed; null where no length does. */
-  readonly leastClothLength: Length | null;
+  /** Shortest length of fabric of this width that reaches what is needed; null where no length does. */
+  readonly leastFabricLength: Length | null;
 }
 
-/** Half a yard of the workshop's cloth stands for the piece at hand. */
+/** Half a yard of the workshop's fabric stands for the piece at hand. */
 export function biasStripsFromProject({ outline, habits }: Measurements): BiasStripsInput {
   return {
-    clothWidth: habits.fabricWidth,
-    clothLength: lengthFromInches(18),
+    pieceWidth: habits.fabricWidth,
+    pieceLength: lengthFromInches(18),
     stripWidth: habits.bindingStripWidth,
     seamAllowance: habits.seamAllowance,
     shortestStrip: SHORTEST_STRIP,

@@ -1,8 +1,8 @@
 import type { Point } from '#core/geometry/point';
 import { smallestStep } from './smallest-step';
 
-/** A rectangle of cloth to be cut into strips at 45°; all in 1/320 mm. */
-export interface BiasCloth {
+/** A rectangle of fabric to be cut into strips at 45°; all in 1/320 mm. */
+export interface BiasFabric {
   readonly width: number;
   readonly length: number;
   readonly strip: number;
@@ -32,29 +32,29 @@ export function slantedJoinCost(seam: number): number {
 
 /**
  * The first cut runs at 45° from a corner, and strips are cut on both sides of it. A band between the lines x - y = c and
- * x - y = d, with d - c = w√2, holds a parallelogram whose ends lie across the cloth (y constant) or along it (x constant);
+ * x - y = d, with d - c = w√2, holds a parallelogram whose ends lie across the fabric (y constant) or along it (x constant);
  * the way that gives more in all is taken.
  */
-export function layBiasStrips(cloth: BiasCloth): BiasStripsLayout {
-  const [across, along] = [layWithEnds(cloth, 'across'), layWithEnds(cloth, 'along')];
+export function layBiasStrips(fabric: BiasFabric): BiasStripsLayout {
+  const [across, along] = [layWithEnds(fabric, 'across'), layWithEnds(fabric, 'along')];
   return along.joined > across.joined ? along : across;
 }
 
-function layWithEnds(cloth: BiasCloth, ends: 'across' | 'along'): BiasStripsLayout {
-  const strips = [...bandsOnOneSide(cloth, ends, -1).reverse(), ...bandsOnOneSide(cloth, ends, 1)];
+function layWithEnds(fabric: BiasFabric, ends: 'across' | 'along'): BiasStripsLayout {
+  const strips = [...bandsOnOneSide(fabric, ends, -1).reverse(), ...bandsOnOneSide(fabric, ends, 1)];
   const sum = strips.reduce((so, { middle }) => so + middle, 0);
-  const joins = Math.max(0, strips.length - 1) * slantedJoinCost(cloth.seam);
+  const joins = Math.max(0, strips.length - 1) * slantedJoinCost(fabric.seam);
   return { ends, strips, joined: sum - joins };
 }
 
 /** Bands only grow shorter away from the first cut, so the first that is too short is the last looked at. */
-function bandsOnOneSide(cloth: BiasCloth, ends: 'across' | 'along', side: 1 | -1): BiasStrip[] {
-  const step = cloth.strip * Math.SQRT2;
+function bandsOnOneSide(fabric: BiasFabric, ends: 'across' | 'along', side: 1 | -1): BiasStrip[] {
+  const step = fabric.strip * Math.SQRT2;
   const strips: BiasStrip[] = [];
-  for (let index = 0; index * step < cloth.width + cloth.length; index += 1) {
+  for (let index = 0; index * step < fabric.width + fabric.length; index += 1) {
     const start = side === 1 ? index * step : -(index + 1) * step;
-    const strip = parallelogramInBand(cloth, ends, start, start + step);
-    if (strip.middle < Math.max(cloth.shortest, slantedJoinCost(cloth.seam))) break;
+    const strip = parallelogramInBand(fabric, ends, start, start + step);
+    if (strip.middle < Math.max(fabric.shortest, slantedJoinCost(fabric.seam))) break;
     strips.push(strip);
   }
   return strips;
@@ -62,7 +62,7 @@ function bandsOnOneSide(cloth: BiasCloth, ends: 'across' | 'along', side: 1 | -1
 
 /** The band from x - y = `from` to x - y = `to`; its middle is negative where nothing fits. */
 function parallelogramInBand(
-  { width, length }: BiasCloth,
+  { width, length }: BiasFabric,
   ends: 'across' | 'along',
   from: number,
   to: number,
@@ -88,22 +88,22 @@ export function squaredStripsLength(layout: BiasStripsLayout, strip: number): nu
   return Math.max(0, layout.joined - strip);
 }
 
-/** Shortest length of cloth of the given width, in whole steps up to `longest`, whose strips reach `needed`. */
-export function biasClothLength(
-  cloth: Omit<BiasCloth, 'length'>,
+/** Shortest length of fabric of the given width, in whole steps up to `longest`, whose strips reach `needed`. */
+export function biasFabricLength(
+  fabric: Omit<BiasFabric, 'length'>,
   need: { readonly needed: number; readonly step: number; readonly longest: number },
 ): number | null {
   const isEnough = (length: number) =>
-    squaredStripsLength(layBiasStrips({ ...cloth, length }), cloth.strip) >= need.needed;
+    squaredStripsLength(layBiasStrips({ ...fabric, length }), fabric.strip) >= need.needed;
   return smallestStep(isEnough, need.step, need.longest);
 }
 
 /** Smallest square, in whole steps up to `largest`, whose strips reach `needed`. */
 export function biasSquareSide(
-  cloth: Omit<BiasCloth, 'length' | 'width'>,
+  fabric: Omit<BiasFabric, 'length' | 'width'>,
   need: { readonly needed: number; readonly step: number; readonly largest: number },
 ): number | null {
   const isEnough = (side: number) =>
-    squaredStripsLength(layBiasStrips({ ...cloth, width: side, length: side }), cloth.strip) >= need.needed;
+    squaredStripsLength(layBiasStrips({ ...fabric, width: side, length: side }), fabric.strip) >= need.needed;
   return smallestStep(isEnough, need.step, need.largest);
 }

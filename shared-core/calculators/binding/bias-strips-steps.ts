@@ -45,25 +45,25 @@ export function biasStripsSteps(asked: BiasStripsInput, details: BiasStripsDetai
   ];
 }
 
-/** The cloth with every strip on it, in two tones so that neighbours can be told apart. */
+/** The fabric with every strip on it, in two tones so that neighbours can be told apart. */
 export function biasStripsDiagram(asked: BiasStripsInput, { strips }: BiasStripsDetails): Diagram {
-  const { clothWidth: width, clothLength: height } = asked;
-  const cloth = [
+  const { pieceWidth: width, pieceLength: height } = asked;
+  const fabric = [
     { x: 0, y: 0 },
     { x: width, y: 0 },
     { x: width, y: height },
     { x: 0, y: height },
   ];
   return {
-    title: 'The strips on the cloth',
+    title: 'The strips on the fabric',
     width,
     height,
     parts: [
-      { part: 'polygon', points: cloth, tone: 'leftover' },
+      { part: 'polygon', points: fabric, tone: 'leftover' },
       ...strips.map(({ corners }, index): DiagramPart => ({
         part: 'polygon',
         points: corners,
-        tone: index % 2 === 0 ? 'cloth' : 'cloth-alternate',
+        tone: index % 2 === 0 ? 'fabric' : 'fabric-alternate',
       })),
       {
         part: 'dimension',

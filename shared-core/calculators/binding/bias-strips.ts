@@ -10,14 +10,14 @@ import {
   biasStripsFromProject,
   biasStripsInput,
 } from './bias-strips-input';
-import { biasClothLength, layBiasStrips, squaredStripsLength } from './bias-strips-layout';
+import { biasFabricLength, layBiasStrips, squaredStripsLength } from './bias-strips-layout';
 import { biasStripsDiagram, biasStripsSteps } from './bias-strips-steps';
-import { LONGEST_BIAS_CLOTH, LONGEST_BINDING } from './binding-fields';
+import { LONGEST_BIAS_FABRIC, LONGEST_BINDING } from './binding-fields';
 
 export const biasStrips: Calculator<BiasStripsInput, BiasStripsDetails> = {
   name: 'bias-strips',
   version: 1,
-  title: 'Bias strips from a piece of cloth',
+  title: 'Bias strips from a piece of fabric',
   question: 'How much bias strip comes from this piece, cut as single strips?',
   stageKinds: ['outer-binding', 'inner-binding'],
   input: biasStripsInput,
@@ -26,33 +26,33 @@ export const biasStrips: Calculator<BiasStripsInput, BiasStripsDetails> = {
 };
 
 function calculate(asked: BiasStripsInput): Result<Calculation<BiasStripsDetails>, Refusal> {
-  const cloth = {
-    width: asked.clothWidth,
+  const fabric = {
+    width: asked.pieceWidth,
     strip: asked.stripWidth,
     seam: asked.seamAllowance,
     shortest: asked.shortestStrip,
   };
-  const layout = layBiasStrips({ ...cloth, length: asked.clothLength });
+  const layout = layBiasStrips({ ...fabric, length: asked.pieceLength });
   if (layout.strips.length === 0) {
     return failure({
-      code: 'cloth-too-small',
-      field: ['clothLength'],
-      says: 'No strip {strip} wide and at least {shortest} long fits this cloth on the bias.',
+      code: 'fabric-too-small',
+      field: ['fabricLength'],
+      says: 'No strip {strip} wide and at least {shortest} long fits this fabric on the bias.',
       values: { strip: givenLength(asked.stripWidth), shortest: givenLength(asked.shortestStrip) },
     });
   }
   const gives = squaredStripsLength(layout, asked.stripWidth);
   if (gives > LONGEST_BINDING) return failure(MORE_THAN_ANY_BINDING);
-  const least = biasClothLength(cloth, {
+  const least = biasFabricLength(fabric, {
     needed: asked.needed,
     step: asked.lengthStep,
-    longest: LONGEST_BIAS_CLOTH,
+    longest: LONGEST_BIAS_FABRIC,
   });
   const details: BiasStripsDetails = {
     ...layout,
     gives,
     isEnough: gives >= asked.needed,
-    leastClothLength: least === null ? null : lengthFromExact(least, 'up'),
+    leastFabricLength: least === null ? null : lengthFromExact(least, 'up'),
   };
   return success({
     figures: figuresOf(asked, details),
@@ -66,13 +66,13 @@ function calculate(asked: BiasStripsInput): Result<Calculation<BiasStripsDetails
 
 const MORE_THAN_ANY_BINDING: Refusal = {
   code: 'too-much-strip',
-  field: ['clothLength'],
-  says: 'That is more strip than any piece takes: {longest} and over. Ask for a shorter piece of cloth.',
+  field: ['fabricLength'],
+  says: 'That is more strip than any piece takes: {longest} and over. Ask for a shorter piece of fabric.',
   values: { longest: givenLength(LONGEST_BINDING) },
 };
 
 function figuresOf(asked: BiasStripsInput, details: BiasStripsDetails): readonly Figure[] {
-  const { gives, isEnough, leastClothLength } = details;
+  const { gives, isEnough, leastFabricLength } = details;
   return [
     { label: 'It gives', quantity: lengthQuantity(gives, { direction: 'down' }) },
     { label: 'Strips', quantity: countQuantity(details.strips.length, ['strip', 'strips']) },
@@ -80,9 +80,9 @@ function figuresOf(asked: BiasStripsInput, details: BiasStripsDetails): readonly
       label: isEnough ? 'More than needed' : 'Short of what is needed by',
       quantity: lengthQuantity(Math.abs(gives - asked.needed), { direction: isEnough ? 'down' : 'up' }),
     },
-    ...(leastClothLength === null
+    ...(leastFabricLength === null
       ? []
-      : [{ label: 'Least length of this width that does', quantity: givenLength(leastClothLength) }]),
+      : [{ label: 'Least length of this width that does', quantity: givenLength(leastFabricLength) }]),
   ];
 }
 

@@ -4,8 +4,8 @@ import { lengthFromInches, lengthFromUnits, UNITS_PER_METRE } from '#core/units/
 /** Sixty sides of ten metres and their overlap: longer than any outline the notebook knows. */
 export const LONGEST_BINDING = lengthFromUnits(700 * UNITS_PER_METRE);
 
-/** Bias strips are not looked for in more cloth than this: by then continuous bias is what a maker cuts. */
-export const LONGEST_BIAS_CLOTH = lengthFromUnits(30 * UNITS_PER_METRE);
+/** Bias strips are not looked for in more fabric than this: by then continuous bias is what a maker cuts. */
+export const LONGEST_BIAS_FABRIC = lengthFromUnits(30 * UNITS_PER_METRE);
 
 /** Strips no shorter than a hand's width are worth joining (common practice). */
 export const SHORTEST_STRIP = lengthFromInches(6);
@@ -31,7 +31,7 @@ export function shortestStripField() {
   return lengthField({
     title: 'Shortest strip worth joining',
     isSeldom: true,
-    help: 'Shorter strips from the corners of the cloth are left out.',
+    help: 'Shorter strips from the corners of the fabric are left out.',
     minimum: lengthFromInches(1),
     maximum: lengthFromInches(40),
   });

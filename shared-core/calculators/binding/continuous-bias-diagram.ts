@@ -21,7 +21,7 @@ export function continuousBiasDiagram(asked: ContinuousBiasInput, details: Conti
 function squareParts(side: number): readonly DiagramPart[] {
   const corners = [point(0, 0), point(side, 0), point(side, side), point(0, side)];
   return [
-    { part: 'polygon', points: corners, tone: 'cloth' },
+    { part: 'polygon', points: corners, tone: 'fabric' },
     { part: 'line', from: point(0, side), to: point(side, 0), tone: 'cut' },
     { part: 'dimension', from: point(0, side), to: point(side, side), offset: -side / 12, length: side },
   ];
@@ -42,7 +42,7 @@ function sewnParts(
   const lines = Array.from({ length: rows }, (_, index) => index + 1);
   const numbered = lines.slice(0, rows > MOST_NUMBERS ? 3 : rows);
   return [
-    { part: 'polygon', points: piece, tone: 'cloth' },
+    { part: 'polygon', points: piece, tone: 'fabric' },
     { part: 'polygon', points: last, tone: 'leftover' },
     { part: 'line', from: at(seam, seam), to: at(side - seam, seam), tone: 'seam' },
     { part: 'line', from: at(seam, seam - between), to: at(seam, seam), tone: 'seam' },

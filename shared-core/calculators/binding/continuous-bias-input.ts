@@ -13,8 +13,8 @@ import { fabricWidthField, seamField } from '../shared-fields';
 import { neededLengthField, squareStepField, squareStepOfHabits, stripWidthField } from './binding-fields';
 import type { ContinuousBiasPlan } from './continuous-bias-layout';
 
-/** As wide as cloth is woven; the largest square is no larger. */
-const WIDEST_CLOTH = lengthFromInches(130);
+/** As wide as fabric is woven; the largest square is no larger. */
+const WIDEST_FABRIC = lengthFromInches(130);
 
 export const continuousBiasInput = z
   .object({
@@ -23,8 +23,8 @@ export const continuousBiasInput = z
     seamAllowance: seamField('Of the two seams that make the tube.'),
     squareStep: squareStepField(),
     fabricWidth: fabricWidthField(),
-    pieceWidth: lengthField({ title: 'A piece you have: width', maximum: WIDEST_CLOTH }),
-    pieceLength: lengthField({ title: 'A piece you have: length', maximum: WIDEST_CLOTH }),
+    pieceWidth: lengthField({ title: 'A piece you have: width', maximum: WIDEST_FABRIC }),
+    pieceLength: lengthField({ title: 'A piece you have: length', maximum: WIDEST_FABRIC }),
   })
   .readonly();
 export type ContinuousBiasInput = z.infer<typeof continuousBiasInput>;
@@ -41,7 +41,7 @@ export interface ContinuousBiasDetails extends ContinuousBiasPlan {
   readonly pieceGives: number;
 }
 
-/** The strip goes round the outside of the piece; a yard of the workshop's cloth stands for the piece at hand. */
+/** The strip goes round the outside of the piece; a yard of the workshop's fabric stands for the piece at hand. */
 export function continuousBiasFromProject({ outline, habits }: Measurements): ContinuousBiasInput {
   return {
     needed: lengthFromExact(outlinePerimeter(outline) + habits.bindingOverlap, 'up'),

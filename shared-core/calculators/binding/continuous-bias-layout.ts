@@ -49,7 +49,7 @@ export interface ContinuousBiasNeed {
   readonly strip: number;
   readonly seam: number;
   readonly squareStep: number;
-  /** The largest square there can be, such as the width of the cloth. */
+  /** The largest square there can be, such as the width of the fabric. */
   readonly largest: number;
 }
 
@@ -64,7 +64,7 @@ export interface ContinuousBiasPlan {
 
 const MOST_SQUARES = 24;
 
-/** Fewest squares within the cloth, then the smallest such square; null where 24 of the largest are not enough. */
+/** Fewest squares within the fabric, then the smallest such square; null where 24 of the largest are not enough. */
 export function planContinuousBias(need: ContinuousBiasNeed): ContinuousBiasPlan | null {
   const { needed, strip, seam, squareStep, largest } = need;
   const givenBy = (squares: number, side: number) =>

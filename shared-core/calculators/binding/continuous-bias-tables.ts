@@ -1,14 +1,14 @@
 import { lengthFromExact } from '#core/units/length';
 import type { Quantity, Table } from '../explanation';
 import { countQuantity, givenLength, lengthQuantity, sizeQuantity, wordsQuantity } from '../quantities';
-import { clothSources, largestSquare } from './cloth-sources';
+import { fabricSources, largestSquare } from './fabric-sources';
 import type { ContinuousBiasDetails, ContinuousBiasInput } from './continuous-bias-input';
 import { seamedSide, squaredBiasLength } from './continuous-bias-layout';
 
 /** What the square may be cut from, what the largest square of each gives, and whether that is enough. */
 export function sourcesTable(asked: ContinuousBiasInput, details: ContinuousBiasDetails): Table {
   const own = { name: 'the piece you have', width: asked.pieceWidth, length: asked.pieceLength };
-  const rows = [...clothSources(asked.fabricWidth), own].map((source): readonly Quantity[] => {
+  const rows = [...fabricSources(asked.fabricWidth), own].map((source): readonly Quantity[] => {
     const side = largestSquare(source);
     const gives = squaredBiasLength({ side, strip: asked.stripWidth, seam: asked.seamAllowance });
     const squares = squaresFrom(source, details.side);
@@ -22,7 +22,7 @@ export function sourcesTable(asked: ContinuousBiasInput, details: ContinuousBias
   });
   return {
     title: 'From what it can be cut',
-    columns: ['Cloth', 'Size', 'Largest square', 'That square gives', 'For this binding'],
+    columns: ['Fabric', 'Size', 'Largest square', 'That square gives', 'For this binding'],
     rows,
   };
 }
@@ -100,7 +100,7 @@ function tubeSteps(
     return [['There is one row: cut along the line and square the ends. It gives this much.', given]];
   return [
     [
-      'Bring the two straight edges together, right sides in, moved on by one line: the first line on one side meets the edge of the cloth on the other. Let the lines meet where you will sew, not at the cut edges. Sew with this allowance and press open.',
+      'Bring the two straight edges together, right sides in, moved on by one line: the first line on one side meets the edge of the fabric on the other. Let the lines meet where you will sew, not at the cut edges. Sew with this allowance and press open.',
       givenLength(seam),
     ],
     [

@@ -42,9 +42,9 @@ function calculate(asked: ContinuousBiasInput): Result<Calculation<ContinuousBia
   });
   if (plan === null) {
     return failure({
-      code: 'cloth-too-narrow',
+      code: 'fabric-too-narrow',
       field: ['fabricWidth'],
-      says: 'No number of squares within {width} of cloth gives {needed} of strip {strip} wide.',
+      says: 'No number of squares within {width} of fabric gives {needed} of strip {strip} wide.',
       values: {
         width: givenLength(asked.fabricWidth),
         needed: givenLength(asked.needed),

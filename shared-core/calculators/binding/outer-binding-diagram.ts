@@ -23,7 +23,7 @@ export function outerBindingDiagram(asked: OuterBindingInput): Diagram {
     width,
     height: length,
     parts: [
-      outlinePart(outline, center, 'cloth'),
+      outlinePart(outline, center, 'fabric'),
       ...stitchingParts(asked),
       ...(hole === null ? [] : [holePart]),
       ...(hole !== null && hasSlit ? [slitPart] : []),

@@ -77,7 +77,7 @@ export const outerBindingInput = z
       minimum: 0,
       maximum: 20,
     }),
-    safetyExtra: percentField({ title: 'Safety extra on cloth', isSeldom: true, minimum: 0, maximum: 100 }),
+    safetyExtra: percentField({ title: 'Safety extra on fabric', isSeldom: true, minimum: 0, maximum: 100 }),
     squareStep: squareStepField(),
     cutStep: cutStepField(),
     yardageStep: yardageStepField(),

@@ -20,8 +20,8 @@ export interface OuterBindingDetails {
   readonly strips: number;
   readonly given: number;
   /** Straight strips side by side: strips times width. */
-  readonly cloth: number;
-  readonly clothToBuy: Length;
+  readonly fabric: number;
+  readonly fabricToBuy: Length;
   /** Front width that the strip is right for, and how far its fold passes the seam on the back with the given seam. */
   readonly frontWidth: number;
   readonly cover: number;
@@ -46,7 +46,7 @@ export function planOuterBinding(asked: OuterBindingInput): Result<OuterBindingD
   const strips = stripsNeeded(needed, asked.fabricWidth, cost);
   if (strips === null || strips > MOST_STRIPS) return failure(stripsTooShort(asked));
 
-  const cloth = strips * stripWidth;
+  const fabric = strips * stripWidth;
   const given = joinedLength(strips, asked.fabricWidth, cost);
   const bend = bendOf(asked);
   const isBiasNeeded = bend !== null && 100 * bend.strain > asked.straightGrainGive;
@@ -57,8 +57,8 @@ export function planOuterBinding(asked: OuterBindingInput): Result<OuterBindingD
     needed,
     strips,
     given,
-    cloth,
-    clothToBuy: lengthFromExact(cloth * (1 + asked.safetyExtra / 100), 'up', asked.yardageStep),
+    fabric,
+    fabricToBuy: lengthFromExact(fabric * (1 + asked.safetyExtra / 100), 'up', asked.yardageStep),
     frontWidth: frontWidthOf(fold, stripWidth, { thickness, cover: asked.backCover }),
     cover: coverOf(fold, stripWidth, { seam, thickness }),
     stripForSeam: stripWidthFor(fold, { seam, thickness, cover: asked.backCover }),
@@ -118,7 +118,7 @@ function stripsTooShort({ fabricWidth, stripWidth }: OuterBindingInput): Refusal
   return {
     code: 'strips-too-short',
     field: ['fabricWidth'],
-    says: 'Strips {strip} wide from cloth {width} wide gain almost nothing: each join takes what a strip brings.',
+    says: 'Strips {strip} wide from fabric {width} wide gain almost nothing: each join takes what a strip brings.',
     values: { strip: givenLength(stripWidth), width: givenLength(fabricWidth) },
   };
 }

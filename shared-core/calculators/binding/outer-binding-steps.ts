@@ -17,7 +17,7 @@ const term = (symbol: string, means: string, quantity: Term['quantity']): Term =
   quantity,
 });
 
-/** From the edge to the cloth, then from the strip to what it covers. */
+/** From the edge to the fabric, then from the strip to what it covers. */
 export function outerBindingSteps(asked: OuterBindingInput, details: OuterBindingDetails): Explanation {
   return [
     outlineEdgeStep(asked.outline),
@@ -97,20 +97,20 @@ function stripSteps(asked: OuterBindingInput, details: OuterBindingDetails): rea
       rule: derived('Every strip but the first loses one join.'),
     },
     {
-      label: 'Cloth for straight strips',
+      label: 'Fabric for straight strips',
       formula: 'n · w',
       terms: [count, term('w', 'strip width', givenLength(asked.stripWidth))],
-      result: lengthQuantity(details.cloth, up),
-      rule: derived('The strips lie side by side across the cloth.'),
+      result: lengthQuantity(details.fabric, up),
+      rule: derived('The strips lie side by side across the fabric.'),
     },
     {
-      label: 'Cloth to buy',
+      label: 'Fabric to buy',
       formula: 'n · w · (1 + e), rounded up',
       terms: [
-        term('n · w', 'cloth for the strips', lengthQuantity(details.cloth, up)),
+        term('n · w', 'fabric for the strips', lengthQuantity(details.fabric, up)),
         term('e', 'safety extra', percentQuantity(asked.safetyExtra)),
       ],
-      result: lengthQuantity(details.cloth * (1 + asked.safetyExtra / 100), {
+      result: lengthQuantity(details.fabric * (1 + asked.safetyExtra / 100), {
         direction: 'up',
         step: asked.yardageStep,
         use: 'yardage',
@@ -171,7 +171,7 @@ function bendSteps(asked: OuterBindingInput, { bend }: OuterBindingDetails): rea
       ],
       result: percentQuantity(100 * bend.strain),
       rule: derived(
-        'The stitching runs at R − s; the fold lies further in and is eased, the cloth at the edge is stretched.',
+        'The stitching runs at R − s; the fold lies further in and is eased, the fabric at the edge is stretched.',
       ),
     },
   ];

@@ -1,20 +1,20 @@
-import { biasClothLength, biasSquareSide, layBiasStrips, squaredStripsLength } from './bias-strips-layout';
-import { LONGEST_BIAS_CLOTH } from './binding-fields';
+import { biasFabricLength, biasSquareSide, layBiasStrips, squaredStripsLength } from './bias-strips-layout';
+import { LONGEST_BIAS_FABRIC } from './binding-fields';
 import { planContinuousBias } from './continuous-bias-layout';
 import type { OuterBindingInput } from './outer-binding-input';
 
-/** One way to get the strip from cloth; lengths and areas as doubles in 1/320 mm. */
+/** One way to get the strip from fabric; lengths and areas as doubles in 1/320 mm. */
 export interface BindingWay {
   readonly way: 'straight-strips' | 'bias-strips' | 'bias-strips-of-square' | 'continuous-bias';
-  /** Pieces of cloth of this size; several only where squares do not fit the cloth. */
+  /** Pieces of fabric of this size; several only where squares do not fit the fabric. */
   readonly pieces: number;
   readonly width: number;
   readonly length: number;
-  /** Cuts once the cloth is cut off, and seams but for the closing one. */
+  /** Cuts once the fabric is cut off, and seams but for the closing one. */
   readonly cuts: number;
   readonly seams: number;
   readonly gives: number;
-  /** Strip over what is needed, and cloth that is not strip. */
+  /** Strip over what is needed, and fabric that is not strip. */
   readonly spare: number;
   readonly scraps: number;
 }
@@ -51,7 +51,7 @@ export function bindingWays(asked: OuterBindingInput, straight: StraightStrips):
     }));
 }
 
-function biasCloth({ stripWidth, seamAllowance, shortestStrip }: OuterBindingInput) {
+function biasFabric({ stripWidth, seamAllowance, shortestStrip }: OuterBindingInput) {
   return { strip: stripWidth, seam: seamAllowance, shortest: shortestStrip };
 }
 
@@ -59,34 +59,34 @@ function biasStripsWay(
   asked: OuterBindingInput,
   needed: number,
 ): Omit<BindingWay, 'spare' | 'scraps'> | null {
-  const cloth = { ...biasCloth(asked), width: asked.fabricWidth };
-  const length = biasClothLength(cloth, { needed, step: asked.squareStep, longest: LONGEST_BIAS_CLOTH });
+  const fabric = { ...biasFabric(asked), width: asked.fabricWidth };
+  const length = biasFabricLength(fabric, { needed, step: asked.squareStep, longest: LONGEST_BIAS_FABRIC });
   if (length === null) return null;
-  return { way: 'bias-strips', width: asked.fabricWidth, length, ...cutFrom({ ...cloth, length }) };
+  return { way: 'bias-strips', width: asked.fabricWidth, length, ...cutFrom({ ...fabric, length }) };
 }
 
 function biasSquareWay(
   asked: OuterBindingInput,
   needed: number,
 ): Omit<BindingWay, 'spare' | 'scraps'> | null {
-  const cloth = biasCloth(asked);
-  const side = biasSquareSide(cloth, { needed, step: asked.squareStep, largest: asked.fabricWidth });
+  const fabric = biasFabric(asked);
+  const side = biasSquareSide(fabric, { needed, step: asked.squareStep, largest: asked.fabricWidth });
   if (side === null) return null;
   return {
     way: 'bias-strips-of-square',
     width: side,
     length: side,
-    ...cutFrom({ ...cloth, width: side, length: side }),
+    ...cutFrom({ ...fabric, width: side, length: side }),
   };
 }
 
-function cutFrom(cloth: Parameters<typeof layBiasStrips>[0]) {
-  const layout = layBiasStrips(cloth);
+function cutFrom(fabric: Parameters<typeof layBiasStrips>[0]) {
+  const layout = layBiasStrips(fabric);
   return {
     pieces: 1,
     cuts: layout.strips.length + 1,
     seams: layout.strips.length - 1,
-    gives: squaredStripsLength(layout, cloth.strip),
+    gives: squaredStripsLength(layout, fabric.strip),
   };
 }
 

@@ -25,7 +25,7 @@ export const outerBinding: Calculator<OuterBindingInput, OuterBindingDetails> = 
   name: 'outer-binding',
   version: 1,
   title: 'Outer binding',
-  question: 'How much cloth does the outer binding take, and how is it best cut?',
+  question: 'How much fabric does the outer binding take, and how is it best cut?',
   stageKinds: ['outer-binding'],
   input: outerBindingInput,
   fromProject: outerBindingFromProject,
@@ -59,7 +59,7 @@ function figuresOf(asked: OuterBindingInput, details: OuterBindingDetails): read
     return [
       ...(continuous === undefined
         ? []
-        : [{ label: 'Square for continuous bias', quantity: clothOf(continuous) }]),
+        : [{ label: 'Square for continuous bias', quantity: fabricOf(continuous) }]),
       needed,
       { label: 'Grain', quantity: wordsQuantity('bias needed') },
       ...front,
@@ -68,16 +68,16 @@ function figuresOf(asked: OuterBindingInput, details: OuterBindingDetails): read
   return [
     { label: 'Strips', quantity: countQuantity(details.strips, ['strip', 'strips'], 'up') },
     {
-      label: 'Cloth to buy',
-      quantity: lengthQuantity(details.cloth * (1 + asked.safetyExtra / 100), {
+      label: 'Fabric to buy',
+      quantity: lengthQuantity(details.fabric * (1 + asked.safetyExtra / 100), {
         direction: 'up',
         step: asked.yardageStep,
         use: 'yardage',
       }),
     },
     {
-      label: 'Cloth the strips take',
-      quantity: lengthQuantity(details.cloth, { direction: 'up', step: asked.cutStep }),
+      label: 'Fabric the strips take',
+      quantity: lengthQuantity(details.fabric, { direction: 'up', step: asked.cutStep }),
     },
     needed,
     { label: 'Grain', quantity: wordsQuantity('straight grain will do') },
@@ -87,7 +87,7 @@ function figuresOf(asked: OuterBindingInput, details: OuterBindingDetails): read
 
 const WAY_WORDS: Readonly<Record<BindingWay['way'], string>> = {
   'straight-strips': 'straight strips',
-  'bias-strips': 'bias strips from the width of the cloth',
+  'bias-strips': 'bias strips from the width of the fabric',
   'bias-strips-of-square': 'bias strips from a square',
   'continuous-bias': 'continuous bias',
 };
@@ -97,17 +97,17 @@ function waysTable(details: OuterBindingDetails): Table {
     title: 'Ways to cut it',
     columns: [
       'Way',
-      'Cloth',
+      'Fabric',
       'Cuts',
       'Seams',
       'Gives',
       'Spare strip',
-      'Cloth that is not strip',
+      'Fabric that is not strip',
       'Round this edge',
     ],
     rows: details.ways.map((way): readonly Quantity[] => [
       wordsQuantity(way.pieces === 1 ? WAY_WORDS[way.way] : `${WAY_WORDS[way.way]}, ${way.pieces} squares`),
-      clothOf(way),
+      fabricOf(way),
       countQuantity(way.cuts, ['cut', 'cuts']),
       countQuantity(way.seams, ['seam', 'seams']),
       lengthQuantity(way.gives, { direction: 'down' }),
@@ -118,7 +118,7 @@ function waysTable(details: OuterBindingDetails): Table {
   };
 }
 
-function clothOf({ width, length }: BindingWay): Quantity {
+function fabricOf({ width, length }: BindingWay): Quantity {
   return sizeQuantity(givenLength(lengthFromExact(width, 'up')), givenLength(lengthFromExact(length, 'up')));
 }
 

@@ -77,7 +77,7 @@ export interface CenterClearanceDetails {
   readonly seamRadius: number;
   /** From the hole's center to the nearest seam of the patch; negative outside the patch. */
   readonly centerToEdge: number;
-  /** Cloth of the patch left at the cut edge, the seam line and the fold on the back; negative by how far each sticks out. */
+  /** Fabric of the patch left at the cut edge, the seam line and the fold on the back; negative by how far each sticks out. */
   readonly clearanceAtCut: number;
   readonly clearanceAtSeam: number;
   readonly clearanceAtBack: number;

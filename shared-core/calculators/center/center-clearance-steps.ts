@@ -46,7 +46,7 @@ export function centerClearanceSteps(
     },
     stitched,
     {
-      label: 'Cloth left beside the seam line',
+      label: 'Fabric left beside the seam line',
       formula: 'D − q',
       terms: [
         { symbol: 'D', means: 'to the nearest seam', quantity: toEdge },

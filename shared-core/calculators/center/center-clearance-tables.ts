@@ -10,7 +10,7 @@ export function clearanceTable(details: CenterClearanceDetails): Table {
   ];
   const { cutRadius, seamRadius, clearanceAtCut, clearanceAtSeam, clearanceAtBack } = details;
   return {
-    title: 'Cloth of the patch that is left',
+    title: 'Fabric of the patch that is left',
     columns: ['At', 'Radius', 'Left'],
     rows: [
       row('the cut edge', cutRadius, clearanceAtCut),

@@ -61,7 +61,7 @@ function figuresOf(details: CenterClearanceDetails): readonly Figure[] {
   const { clearanceAtSeam, staysInside, largestHole } = details;
   return [
     {
-      label: staysInside ? 'Cloth left beside the seam line' : 'The seam line leaves the patch by',
+      label: staysInside ? 'Fabric left beside the seam line' : 'The seam line leaves the patch by',
       quantity: lengthQuantity(Math.abs(clearanceAtSeam), { direction: staysInside ? 'down' : 'up' }),
     },
     { label: 'Inside the center patch', quantity: wordsQuantity(staysInside ? 'yes' : 'no') },

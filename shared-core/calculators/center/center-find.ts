@@ -114,7 +114,7 @@ function diagramOf({ corners, best, diagonalsCross, motif }: CenterFindDetails):
     width,
     height,
     parts: [
-      { part: 'polygon', points, tone: 'cloth' },
+      { part: 'polygon', points, tone: 'fabric' },
       line(a, c, 'plan'),
       line(b, d, 'plan'),
       line(pointMidway(a, b), pointMidway(c, d), 'mark'),

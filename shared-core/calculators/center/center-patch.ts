@@ -66,10 +66,10 @@ export function seamsCrossed(patch: CenterPatch, center: Point, radius: number):
 /** The patch as one part of a drawing about `at`. */
 export function patchPart(patch: CenterPatch, at: Point): DiagramPart {
   return patch.shape === 'circle'
-    ? { part: 'circle', center: at, radius: patch.across / 2, tone: 'cloth' }
+    ? { part: 'circle', center: at, radius: patch.across / 2, tone: 'fabric' }
     : {
         part: 'polygon',
         points: patchCorners(patch).map((corner) => pointMove(corner, at)),
-        tone: 'cloth',
+        tone: 'fabric',
       };
 }

@@ -78,12 +78,12 @@ function notesOf(asked: HoleSizeInput, details: HoleSizeDetails): readonly Note[
     ...room,
     {
       kind: 'tip',
-      says: 'The binding folds over the cut edge, so the finished hole is smaller by two thicknesses of it; thick cloth wants more ease.',
+      says: 'The binding folds over the cut edge, so the finished hole is smaller by two thicknesses of it; thick fabric wants more ease.',
       values: {},
     },
     {
       kind: 'caution',
-      says: 'Cloth under a lit tree or near a stove can catch fire: keep it clear of lamps and heat, follow their instructions and your local fire rules.',
+      says: 'Fabric under a lit tree or near a stove can catch fire: keep it clear of lamps and heat, follow their instructions and your local fire rules.',
       values: {},
     },
     ...CENTER_CUT_NOTES,

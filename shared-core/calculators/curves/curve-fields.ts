@@ -1,7 +1,7 @@
 import { choiceField, percentField } from '#core/domain/fields';
 import type { StrainLimits } from './strain';
 
-/** Limits and grain, as inputs of the calculators for curves; the limits are settings because cloth differs. */
+/** Limits and grain, as inputs of the calculators for curves; the limits are settings because fabric differs. */
 export function grainField() {
   return choiceField(['bias', 'straight'], {
     title: 'Strip is cut on the',

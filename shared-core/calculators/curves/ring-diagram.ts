@@ -25,7 +25,7 @@ export function ringDiagram(asked: InnerBindingInput): Diagram {
           { x: 2 * half, y: 2 * half },
           { x: 0, y: 2 * half },
         ],
-        tone: 'cloth',
+        tone: 'fabric',
       },
       { part: 'circle', center, radius: fold, tone: 'fold' },
       { part: 'circle', center, radius: stitched, tone: 'seam' },

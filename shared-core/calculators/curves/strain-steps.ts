@@ -46,7 +46,7 @@ export function strainSteps(curve: BoundCurve, strains: CurveStrains): readonly 
       ),
     },
     {
-      label: 'The cloth at the edge, once turned',
+      label: 'The fabric at the edge, once turned',
       formula: 's ÷ q',
       terms: [
         { symbol: 's', means: 'seam allowance', quantity: lengthQuantity(curve.seam, { direction: 'up' }) },

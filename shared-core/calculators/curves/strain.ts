@@ -20,7 +20,7 @@ export interface BoundCurve {
 export interface CurveStrains {
   /** The fold, laid flat while the seam is sewn. */
   readonly sewing: number;
-  /** The cloth at the edge, once turned. */
+  /** The fabric at the edge, once turned. */
   readonly edge: number;
   /** The fold on the back, once turned. */
   readonly back: number;

@@ -16,7 +16,7 @@ export function handDiagram(input: HandFinishInput): Diagram {
     width: width + 2 * margin,
     height: length + 2 * margin,
     parts: [
-      outlinePart(input.outline, center, 'cloth'),
+      outlinePart(input.outline, center, 'fabric'),
       ...outerLine(input, center, inset),
       ...holeParts(input, center, inset, length / 2),
     ],

@@ -37,8 +37,8 @@ export const longarmPriceInput = z
       minimum: inches(0),
       maximum: inches(24),
     }),
-    clothWeight: numberField({
-      title: 'Weight of the cloth',
+    fabricWeight: numberField({
+      title: 'Weight of the fabric',
       help: 'Weigh a piece you have measured; 145 is usual for quilting cotton (from memory).',
       unit: 'g a square metre',
       minimum: 10,
@@ -52,8 +52,8 @@ export const longarmPriceInput = z
       maximum: 2_000,
     }),
     seamExtraPercent: percentField({
-      title: 'Cloth in the seams of the top',
-      help: 'A 3 in patch cut at 3 1/2 in takes 36 % more cloth than is seen; large patches less.',
+      title: 'Fabric in the seams of the top',
+      help: 'A 3 in patch cut at 3 1/2 in takes 36 % more fabric than is seen; large patches less.',
       minimum: 0,
       maximum: 200,
     }),
@@ -79,7 +79,7 @@ export function longarmPriceInputFromProject({ outline: piece, habits }: Measure
     minimum: habits.longarmMinimumMinor,
     lines: STARTING_LINES,
     overhang: habits.backingOverhang,
-    clothWeight: 145,
+    fabricWeight: 145,
     battingWeight: 170,
     seamExtraPercent: 25,
     packing: 300,

@@ -52,8 +52,8 @@ function parcelWeight(input: LongarmPriceInput) {
   const sheet = (bounds.width + 2 * input.overhang) * (bounds.length + 2 * input.overhang);
   const squareMetres = (area: number) => area / UNITS_PER_METRE ** 2;
   const topGrams =
-    squareMetres(outlineArea(input.outline)) * input.clothWeight * (1 + input.seamExtraPercent / 100);
-  const backingGrams = squareMetres(sheet) * input.clothWeight;
+    squareMetres(outlineArea(input.outline)) * input.fabricWeight * (1 + input.seamExtraPercent / 100);
+  const backingGrams = squareMetres(sheet) * input.fabricWeight;
   const battingGrams = squareMetres(sheet) * input.battingWeight;
   return {
     topGrams,

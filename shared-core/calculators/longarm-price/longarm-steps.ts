@@ -69,10 +69,10 @@ export function longarmSteps(input: LongarmPriceInput, details: LongarmPriceDeta
 function weightSteps(input: LongarmPriceInput, details: LongarmPriceDetails): readonly Step[] {
   const bounds = outlineBounds(input.outline);
   const sheet = (bounds.width + 2 * input.overhang) * (bounds.length + 2 * input.overhang);
-  const cloth = {
+  const fabric = {
     symbol: 'g',
-    means: 'grams a square metre of cloth',
-    quantity: numberQuantity(input.clothWeight),
+    means: 'grams a square metre of fabric',
+    quantity: numberQuantity(input.fabricWeight),
   };
   return [
     {
@@ -80,18 +80,18 @@ function weightSteps(input: LongarmPriceInput, details: LongarmPriceDetails): re
       formula: 'A × g × (1 + e)',
       terms: [
         { symbol: 'A', means: 'area of the top', quantity: areaQuantity(outlineArea(input.outline)) },
-        cloth,
-        { symbol: 'e', means: 'cloth in its seams', quantity: percentQuantity(input.seamExtraPercent) },
+        fabric,
+        { symbol: 'e', means: 'fabric in its seams', quantity: percentQuantity(input.seamExtraPercent) },
       ],
       result: grams(details.topGrams),
-      rule: { kind: 'derived', says: 'Area by weight of a square metre, with the cloth that seams double.' },
+      rule: { kind: 'derived', says: 'Area by weight of a square metre, with the fabric that seams double.' },
     },
     {
       label: 'Weight of backing and batting',
       formula: 'B × (g + b)',
       terms: [
         { symbol: 'B', means: 'area of each, overhang included', quantity: areaQuantity(sheet) },
-        cloth,
+        fabric,
         {
           symbol: 'b',
           means: 'grams a square metre of batting',

@@ -81,7 +81,7 @@ export function threadSteps(
       result: numberQuantity(byStitch.factor),
       rule: {
         kind: 'published',
-        says: 'Thread runs along both faces and through the cloth at each stitch, T in inches: course problems, textilecalculation 2015.',
+        says: 'Thread runs along both faces and through the fabric at each stitch, T in inches: course problems, textilecalculation 2015.',
       },
     },
   ];

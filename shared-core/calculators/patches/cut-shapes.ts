@@ -1,7 +1,7 @@
 import type { Polygon } from '#core/geometry/polygon';
 import type { Segment } from '#core/geometry/segment';
 
-/** A patch as cut from cloth, x along the strip and y across it, at its exact size in 1/320 mm. */
+/** A patch as cut from fabric, x along the strip and y across it, at its exact size in 1/320 mm. */
 export interface CutShape {
   readonly outline: Polygon;
   /** What it is cut into, before or after sewing; trimmed to the seam where it is trimmed. */

@@ -44,8 +44,8 @@ function grownWithStrip({ shape, across }: CutPatch, strip: Length) {
   return { first: shape.first * times, pitch: shape.pitch * times };
 }
 
-/** From a rectangle of cloth, in rows, the better way round. */
-export function piecesFromCloth(sized: SizedPatch, width: Length, length: Length): number {
+/** From a rectangle of fabric, in rows, the better way round. */
+export function piecesFromFabric(sized: SizedPatch, width: Length, length: Length): number {
   const rows = (depth: number) => roundDownTo(depth / sized.across.rounded, 1);
   const upright = rows(length) * piecesPerStrip(sized.strip, width);
   const turned = rows(width) * piecesPerStrip(sized.strip, length);

@@ -9,9 +9,9 @@ import type { ShapePiece } from './cut-shapes';
 import type { FabricRole, UnitPlan } from './patch-unit';
 
 const TONES: Readonly<Record<FabricRole, Tone>> = {
-  first: 'cloth',
-  second: 'cloth-alternate',
-  third: 'cloth',
+  first: 'fabric',
+  second: 'fabric-alternate',
+  third: 'fabric',
 };
 
 /** The finished unit, and to its right each cut patch with its seam lines and the cuts inside it, lettered as in the table. */

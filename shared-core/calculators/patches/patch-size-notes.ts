@@ -55,7 +55,7 @@ function joinNote({ needed }: PatchSizeWork): readonly Note[] {
   return [
     {
       kind: 'tip',
-      says: 'Some strips are longer than the cloth is wide: join strips end to end first, then cut them to length.',
+      says: 'Some strips are longer than the fabric is wide: join strips end to end first, then cut them to length.',
       values: {},
     },
   ];

@@ -1,10 +1,10 @@
 import type { Explanation, Rule, Step, Term } from '../explanation';
 import { countQuantity, degreesQuantity, givenLength, lengthQuantity } from '../quantities';
-import { clothPerFabric } from './cloth-needed';
+import { lengthPerFabric } from './fabric-needed';
 import type { CutEdge } from './cut-edge';
 import type { SizedPatch } from './cut-sizes';
 import { piecesPerStrip } from './fill-strips';
-import { isFromCloth, type PatchSizeWork } from './patch-size-work';
+import { isFromFabric, type PatchSizeWork } from './patch-size-work';
 import { patchUnits } from './patch-units';
 
 /** A log cabin of twelve rounds has fifty patches of two formulas: the rest stands in the table. */
@@ -20,13 +20,13 @@ const HABIT: Rule = {
 };
 
 export function patchSizeSteps(work: PatchSizeWork): Explanation {
-  const patches = work.sized.filter(isFromCloth);
+  const patches = work.sized.filter(isFromFabric);
   return [
     ...reverseStep(work),
     ...cutSteps(work, patches),
     ...patches.slice(0, 1).map((first) => perStripStep(work, first)),
     ...stripSteps(work),
-    ...clothSteps(work),
+    ...fabricSteps(work),
   ];
 }
 
@@ -92,7 +92,7 @@ function perStripStep({ input }: PatchSizeWork, { patch, strip }: SizedPatch): S
     label: `${patch.name} from one strip`,
     formula: 'n = 1 + ⌊(U − a)/p⌋',
     terms: [
-      { symbol: 'U', means: 'usable width of the cloth', quantity: givenLength(input.fabricWidth) },
+      { symbol: 'U', means: 'usable width of the fabric', quantity: givenLength(input.fabricWidth) },
       {
         symbol: 'a',
         means: 'what the first takes of the strip',
@@ -110,27 +110,27 @@ function stripSteps({ needed }: PatchSizeWork): Explanation {
     kind: 'derived',
     says: 'Each strip is filled with the longest patches that still fit; strips too short for one are joined end to end.',
   };
-  return needed.strips.slice(0, MOST_EDGES).map(({ fabric, width, strips, cloth }) => ({
+  return needed.strips.slice(0, MOST_EDGES).map(({ fabric, width, strips, length }) => ({
     label: `Strips of ${fabric.toLowerCase()}`,
-    formula: 'cloth = k × b',
+    formula: 'fabric = k × b',
     terms: [
       { symbol: 'k', means: 'strips', quantity: countQuantity(strips, ['strip', 'strips']) },
       { symbol: 'b', means: 'what a strip is cut at', quantity: givenLength(width) },
     ],
-    result: givenLength(cloth),
+    result: givenLength(length),
     rule,
   }));
 }
 
-function clothSteps({ input, needed }: PatchSizeWork): Explanation {
-  return clothPerFabric(needed.strips).map(({ fabric, cloth }) => ({
-    label: `Cloth to have of ${fabric.toLowerCase()}`,
+function fabricSteps({ input, needed }: PatchSizeWork): Explanation {
+  return lengthPerFabric(needed.strips).map(({ fabric, length }) => ({
+    label: `Fabric to have of ${fabric.toLowerCase()}`,
     formula: 'Σ, rounded up to whole y',
     terms: [
-      { symbol: 'Σ', means: 'all strips of it', quantity: givenLength(cloth) },
-      { symbol: 'y', means: 'what cloth is sold by', quantity: givenLength(input.yardageStep) },
+      { symbol: 'Σ', means: 'all strips of it', quantity: givenLength(length) },
+      { symbol: 'y', means: 'what fabric is sold by', quantity: givenLength(input.yardageStep) },
     ],
-    result: lengthQuantity(cloth, { step: input.yardageStep, direction: 'up', use: 'yardage' }),
+    result: lengthQuantity(length, { step: input.yardageStep, direction: 'up', use: 'yardage' }),
     rule: {
       kind: 'common practice',
       says: 'Bought by the eighth of a yard or by 5 cm; nothing is added for slips.',

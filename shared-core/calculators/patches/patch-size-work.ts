@@ -3,7 +3,7 @@ import type { Length } from '#core/units/length';
 import { roundUpTo } from '#core/units/rounding';
 import type { Refusal } from '../calculator';
 import { givenLength, lengthQuantity } from '../quantities';
-import { clothNeeded, type ClothNeeded, type ClothProblem, type PatchDemand } from './cloth-needed';
+import { fabricNeeded, type FabricNeeded, type ShortFabric, type PatchDemand } from './fabric-needed';
 import { type SizedPatch, sizedPatch } from './cut-sizes';
 import type { PatchSizeInput } from './patch-size-input';
 import type { FabricRole, FromCut, UnitPlan } from './patch-unit';
@@ -19,7 +19,7 @@ export interface PatchSizeWork {
   readonly sized: readonly SizedPatch[];
   /** The first few that differ in size or fabric: these are in the drawing, with a letter each. */
   readonly drawn: readonly SizedPatch[];
-  readonly needed: ClothNeeded;
+  readonly needed: FabricNeeded;
   /** Rotary cuts through one layer: strips, squared ends, cross cuts and diagonals. */
   readonly cuts: number;
 }
@@ -38,11 +38,11 @@ export function workOutPatches(input: PatchSizeInput): Result<PatchSizeWork, Ref
   if (numbers.some((size) => !(size >= 1))) return failure(tooSmall(input));
   const plan = planUnit(sizes, seamAllowance);
   const sized = plan.patches.map((patch) => sizedPatch(patch, input.count, input));
-  const fromCloth = sized.filter(isFromCloth);
-  const needed = clothNeeded(fromCloth.map(demandOf), input.fabricWidth, seamAllowance);
-  if (!needed.ok) return failure(clothRefusal(needed.error, input.fabricWidth));
-  const cuts = cutsOf(fromCloth, needed.value);
-  const drawn = distinctPatches(fromCloth).slice(0, MOST_DRAWN);
+  const fromFabric = sized.filter(isFromFabric);
+  const needed = fabricNeeded(fromFabric.map(demandOf), input.fabricWidth, seamAllowance);
+  if (!needed.ok) return failure(fabricRefusal(needed.error, input.fabricWidth));
+  const cuts = cutsOf(fromFabric, needed.value);
+  const drawn = distinctPatches(fromFabric).slice(0, MOST_DRAWN);
   return success({ input, fromCut, plan, sized, drawn, needed: needed.value, cuts });
 }
 
@@ -61,8 +61,8 @@ function distinctPatches(sized: readonly SizedPatch[]): readonly SizedPatch[] {
   });
 }
 
-/** Blocks and tops that are sewn already take no cloth of their own. */
-export function isFromCloth({ patch }: SizedPatch): boolean {
+/** Blocks and tops that are sewn already take no fabric of their own. */
+export function isFromFabric({ patch }: SizedPatch): boolean {
   return patch.source !== 'sewn';
 }
 
@@ -74,17 +74,17 @@ function demandOf({ patch, across, strip }: SizedPatch): PatchDemand {
     along: strip,
     isRectangle: patch.shape.isRectangle,
     mayTurn: true,
-    mayJoin: patch.source === 'cloth-joined',
+    mayJoin: patch.source === 'fabric-joined',
   };
 }
 
 /** Rotary cuts through one layer: every strip and the ends it is squared at, every patch off its strip, and those inside it. */
 export function cutsOf(
   sized: readonly Pick<SizedPatch, 'patch' | 'count'>[],
-  { strips }: Pick<ClothNeeded, 'strips'>,
+  { strips }: Pick<FabricNeeded, 'strips'>,
 ): number {
-  const alongCloth = strips.reduce((sum, { strips: count }) => sum + 2 * count + 1, 0);
-  return sized.reduce((sum, { patch, count }) => sum + count * (1 + patch.shape.cuts.length), alongCloth);
+  const alongFabric = strips.reduce((sum, { strips: count }) => sum + 2 * count + 1, 0);
+  return sized.reduce((sum, { patch, count }) => sum + count * (1 + patch.shape.cuts.length), alongFabric);
 }
 
 function tooSmall({ seamAllowance }: PatchSizeInput): Refusal {
@@ -96,13 +96,13 @@ function tooSmall({ seamAllowance }: PatchSizeInput): Refusal {
   };
 }
 
-/** Words for cloth that cannot hold a patch, or is beyond all measure. */
-export function clothRefusal({ code, demand }: ClothProblem, fabricWidth: Length): Refusal {
-  if (code === 'too-much-cloth') {
+/** Words for fabric that cannot hold a patch, or is beyond all measure. */
+export function fabricRefusal({ code, demand }: ShortFabric, fabricWidth: Length): Refusal {
+  if (code === 'too-much-fabric') {
     return {
       code,
       field: ['count'],
-      says: 'This takes more than 250 m (270 yards) of cloth: look over the sizes and the count.',
+      says: 'This takes more than 250 m (270 yards) of fabric: look over the sizes and the count.',
       values: {},
     };
   }
@@ -110,7 +110,7 @@ export function clothRefusal({ code, demand }: ClothProblem, fabricWidth: Length
   return {
     code,
     field: ['fabricWidth'],
-    says: `${demand.name}: cut {across} by {along}, it is wider than the cloth, which gives {usable}.`,
+    says: `${demand.name}: cut {across} by {along}, it is wider than the fabric, which gives {usable}.`,
     values: { across: givenLength(demand.stripWidth), along: length, usable: givenLength(fabricWidth) },
   };
 }

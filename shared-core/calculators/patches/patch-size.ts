@@ -5,8 +5,8 @@ import type { Length } from '#core/units/length';
 import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { Figure, Quantity, Table } from '../explanation';
 import { countQuantity, givenLength, lengthQuantity, sizeQuantity, wordsQuantity } from '../quantities';
-import { clothPerFabric, type FabricCloth } from './cloth-needed';
-import { piecesFromCloth, type SizedPatch } from './cut-sizes';
+import { lengthPerFabric, type FabricLength } from './fabric-needed';
+import { piecesFromFabric, type SizedPatch } from './cut-sizes';
 import { piecesPerStrip } from './fill-strips';
 import { patchSizeDiagram } from './patch-size-diagram';
 import { patchSizeFromProject, patchSizeInput, type PatchSizeInput } from './patch-size-input';
@@ -14,7 +14,7 @@ import { patchSizeNotes } from './patch-size-notes';
 import { patchSizeSteps } from './patch-size-steps';
 import {
   FABRIC_WORDS,
-  isFromCloth,
+  isFromFabric,
   patchLetter,
   type PatchSizeWork,
   workOutPatches,
@@ -25,7 +25,7 @@ export interface PatchSizeDetails {
   readonly finishedWidth: number;
   readonly finishedLength: number;
   readonly patches: readonly CutPatchDetails[];
-  readonly cloth: readonly FabricCloth[];
+  readonly fabricLengths: readonly FabricLength[];
   readonly cuts: number;
   readonly patchList: PatchList;
 }
@@ -47,7 +47,7 @@ export const patchSize: Calculator<PatchSizeInput, PatchSizeDetails> = {
   name: 'patch-size',
   version: 1,
   title: 'Patch sizes',
-  question: 'What size do I cut, and how much cloth does it take?',
+  question: 'What size do I cut, and how much fabric does it take?',
   stageKinds: ['piecing'],
   input: patchSizeInput,
   fromProject: patchSizeFromProject,
@@ -60,7 +60,7 @@ function calculatePatchSize(input: PatchSizeInput): Result<Calculation<PatchSize
   if (!work.ok) return work;
   const details = detailsOf(work.value);
   return success({
-    figures: figuresOf(work.value, details.cloth),
+    figures: figuresOf(work.value, details.fabricLengths),
     tables: [patchTable(work.value), stripTable(work.value)],
     explanation: patchSizeSteps(work.value),
     notes: patchSizeNotes(work.value),
@@ -73,7 +73,7 @@ function detailsOf({ input, plan, sized, needed, cuts }: PatchSizeWork): PatchSi
   return {
     finishedWidth: plan.width,
     finishedLength: plan.length,
-    patches: sized.filter(isFromCloth).map((one) => ({
+    patches: sized.filter(isFromFabric).map((one) => ({
       name: one.patch.name,
       fabric: FABRIC_WORDS[one.patch.role],
       acrossExact: one.across.exact,
@@ -82,22 +82,22 @@ function detailsOf({ input, plan, sized, needed, cuts }: PatchSizeWork): PatchSi
       along: one.along.rounded,
       count: one.count,
       perStrip: piecesPerStrip(one.strip, input.fabricWidth),
-      perPiece: piecesFromCloth(one, input.pieceWidth, input.pieceLength),
+      perPiece: piecesFromFabric(one, input.pieceWidth, input.pieceLength),
     })),
-    cloth: clothPerFabric(needed.strips),
+    fabricLengths: lengthPerFabric(needed.strips),
     cuts,
     patchList: needed.patches,
   };
 }
 
 /** Cut sizes first; where the cut size was given, what it finishes at. */
-function figuresOf(work: PatchSizeWork, cloth: readonly FabricCloth[]): readonly Figure[] {
+function figuresOf(work: PatchSizeWork, fabricLengths: readonly FabricLength[]): readonly Figure[] {
   const { input, fromCut } = work;
-  const cut = work.sized.filter(isFromCloth).slice(0, 5).map(cutFigure);
+  const cut = work.sized.filter(isFromFabric).slice(0, 5).map(cutFigure);
   const finished = finishedFigure(work);
-  const bought = cloth.map(({ fabric, cloth: exact }): Figure => {
+  const bought = fabricLengths.map(({ fabric, length: exact }): Figure => {
     const quantity = lengthQuantity(exact, { step: input.yardageStep, direction: 'up', use: 'yardage' });
-    return { label: `Cloth, ${fabric.toLowerCase()}`, quantity };
+    return { label: `Fabric, ${fabric.toLowerCase()}`, quantity };
   });
   const cuts: Figure = {
     label: 'Rotary cuts, one layer at a time',
@@ -151,7 +151,7 @@ function patchTable({ input, sized, drawn }: PatchSizeWork): Table {
       'From your piece',
     ],
     rows: sized
-      .filter(isFromCloth)
+      .filter(isFromFabric)
       .map((one) => [
         wordsQuantity(patchLetter(drawn.indexOf(one))),
         wordsQuantity(one.patch.name),
@@ -160,20 +160,20 @@ function patchTable({ input, sized, drawn }: PatchSizeWork): Table {
         one.along,
         countQuantity(one.count, ['', '']),
         countQuantity(piecesPerStrip(one.strip, input.fabricWidth), ['', '']),
-        countQuantity(piecesFromCloth(one, input.pieceWidth, input.pieceLength), ['', '']),
+        countQuantity(piecesFromFabric(one, input.pieceWidth, input.pieceLength), ['', '']),
       ]),
   };
 }
 
 function stripTable({ needed }: PatchSizeWork): Table {
   return {
-    title: 'Strips across the cloth',
-    columns: ['Fabric', 'Strip', 'How many', 'Cloth'],
-    rows: needed.strips.map(({ fabric, width, strips, cloth }) => [
+    title: 'Strips across the fabric',
+    columns: ['Fabric', 'Strip', 'How many', 'Fabric'],
+    rows: needed.strips.map(({ fabric, width, strips, length }) => [
       wordsQuantity(fabric),
       givenLength(width),
       countQuantity(strips, ['strip', 'strips']),
-      givenLength(cloth),
+      givenLength(length),
     ]),
   };
 }

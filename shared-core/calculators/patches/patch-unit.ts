@@ -19,8 +19,8 @@ export interface CutPatch {
   readonly shape: CutShape;
   readonly takes: number;
   readonly makes: number;
-  /** From cloth; already sewn (a block, a top: no cloth of its own); joined where a strip of cloth is too short for it. */
-  readonly source: 'cloth' | 'sewn' | 'cloth-joined';
+  /** From fabric; already sewn (a block, a top: no fabric of its own); joined where a strip of fabric is too short for it. */
+  readonly source: 'fabric' | 'sewn' | 'fabric-joined';
   /** Whether its long side stands upright in the unit, as matters for a print that must not lie down. */
   readonly standsUp?: boolean;
 }

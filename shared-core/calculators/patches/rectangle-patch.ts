@@ -25,7 +25,7 @@ export function rectanglePatch(to: RectangleToCut): CutPatch {
     shape: wholeShape(across.exact, along.exact),
     takes: to.takes ?? 1,
     makes: 1,
-    source: to.source ?? 'cloth',
+    source: to.source ?? 'fabric',
     standsUp: to.length > to.width,
   };
 }

@@ -18,5 +18,5 @@ export function quarterSquarePatch(counted: Counted, longSide: EdgeTerm, seam: n
 
 /** A square patch with this edge, whatever it is cut into. */
 export function squarePatch(counted: Counted, edge: CutEdge, shape: CutShape): CutPatch {
-  return { ...counted, across: edge, along: edge, shape, source: 'cloth' };
+  return { ...counted, across: edge, along: edge, shape, source: 'fabric' };
 }

@@ -90,7 +90,7 @@ function straightPieces(inner: Assembly, border: Border, seam: number): readonly
   const cornerFabric = border.cornerFabric === '' ? fabric : border.cornerFabric;
   const piece = (name: string, of: string, at: readonly [number, number, number, number]): PlacedPiece => {
     const [left, top, across, down] = at;
-    const source = 'cloth-joined';
+    const source = 'fabric-joined';
     const patch = rectanglePatch({ name, role: 'first', width: across, length: down, seam, source });
     return { fabric: of, patch, polygon: rectangleAt(left, top, across, down) };
   };

@@ -83,7 +83,7 @@ function ringPatch(name: string, sides: number, across: number, width: number, s
     shape: stripShape(shape, long.exact, (long.exact + short) / 2),
     takes: 1,
     makes: 1,
-    source: 'cloth',
+    source: 'fabric',
   };
 }
 
@@ -103,6 +103,6 @@ function centerPatch(center: Polygon, across: number, seam: number): CutPatch {
     shape,
     takes: 1,
     makes: 1,
-    source: 'cloth',
+    source: 'fabric',
   };
 }

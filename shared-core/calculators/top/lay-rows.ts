@@ -134,7 +134,7 @@ function sashPiece(
   length: number,
   seam: number,
 ): PlacedPiece {
-  const patch = rectanglePatch({ name, role: 'first', width, length, seam, source: 'cloth-joined' });
+  const patch = rectanglePatch({ name, role: 'first', width, length, seam, source: 'fabric-joined' });
   return { fabric: sash.fabric, patch, polygon: rectangleAt(x, y, width, length) };
 }
 

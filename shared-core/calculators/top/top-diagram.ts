@@ -4,7 +4,7 @@ import type { Diagram, DiagramPart, Tone } from '../diagram';
 import { rectangleAt } from '../patches/cut-shapes';
 import type { TopWork } from './top-work';
 
-const FABRIC_TONES: readonly Tone[] = ['cloth', 'cloth-alternate'];
+const FABRIC_TONES: readonly Tone[] = ['fabric', 'fabric-alternate'];
 
 /** The finished top: blocks by their kind, sashes, borders and rings by their fabric, seams between them. */
 export function topDiagram({ assembly, input }: TopWork): Diagram {
@@ -14,11 +14,11 @@ export function topDiagram({ assembly, input }: TopWork): Diagram {
   const blocks = assembly.blocks.map(({ block, x, y }): DiagramPart => {
     const kind = input.blocks.findIndex((one) => one.name === block.name);
     const points = moved(rectangleAt(x, y, block.width, block.length));
-    return { part: 'polygon', points, tone: kind % 2 === 0 ? 'cloth' : 'cloth-alternate' };
+    return { part: 'polygon', points, tone: kind % 2 === 0 ? 'fabric' : 'fabric-alternate' };
   });
   const labels = input.fabrics.map(({ label }) => label);
   const pieces = assembly.pieces.map(({ fabric, polygon }): DiagramPart => {
-    const tone = FABRIC_TONES[Math.max(0, labels.indexOf(fabric)) % FABRIC_TONES.length] ?? 'cloth';
+    const tone = FABRIC_TONES[Math.max(0, labels.indexOf(fabric)) % FABRIC_TONES.length] ?? 'fabric';
     return { part: 'polygon', points: moved(polygon), tone };
   });
   const [width, length] = [assembly.width, assembly.length].map((side) => lengthFromExact(side, 'nearest'));

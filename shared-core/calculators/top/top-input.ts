@@ -143,7 +143,7 @@ export const topInput = z
     rounding: roundingField,
     cutStep: cutStepField(),
     yardageStep: yardageStepField(),
-    safetyExtraPercent: percentField({ title: 'Safety extra on cloth', minimum: 0, maximum: 100 }),
+    safetyExtraPercent: percentField({ title: 'Safety extra on fabric', minimum: 0, maximum: 100 }),
   })
   .readonly();
 export type TopInput = z.infer<typeof topInput>;

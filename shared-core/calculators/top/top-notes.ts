@@ -15,7 +15,7 @@ export function topNotes({ assembly, counted, input, needed }: TopWork): readonl
 /** Parts that cover more or less than the block do not make it; a hair of rounding does not count. */
 function blockMisfit({ block, make }: CountedBlock): readonly Note[] {
   if (block.parts.length === 0) {
-    const says = `${block.name} has no parts yet: no cloth is counted for it.`;
+    const says = `${block.name} has no parts yet: no fabric is counted for it.`;
     return [{ kind: 'warning', says, values: {} }];
   }
   const off = make.area - block.width * block.length;

@@ -1,5 +1,5 @@
 import type { Explanation } from '../explanation';
-import { clothPerFabric } from '../patches/cloth-needed';
+import { lengthPerFabric } from '../patches/fabric-needed';
 import { countQuantity, givenLength, lengthQuantity, percentQuantity } from '../quantities';
 import { lengthTerm } from './assembly';
 import type { TopWork } from './top-work';
@@ -23,7 +23,7 @@ export function topSteps(work: TopWork): Explanation {
     result: lengthQuantity(assembly.width + 2 * input.seamAllowance, { direction: 'nearest' }),
     rule: { kind: 'derived', says: 'One seam allowance on each side is still there.' } as const,
   };
-  return [...sizes, unfinished, ...seamSteps(work), ...clothSteps(work)];
+  return [...sizes, unfinished, ...seamSteps(work), ...fabricSteps(work)];
 }
 
 function seamSteps({ seams, seamLength, halfPatchEdges, topEdge }: TopWork): Explanation {
@@ -51,15 +51,15 @@ function seamSteps({ seams, seamLength, halfPatchEdges, topEdge }: TopWork): Exp
   ];
 }
 
-function clothSteps({ input, needed }: TopWork): Explanation {
-  return clothPerFabric(needed.strips).map(({ fabric, cloth }) => ({
-    label: `Cloth of ${fabric}`,
+function fabricSteps({ input, needed }: TopWork): Explanation {
+  return lengthPerFabric(needed.strips).map(({ fabric, length }) => ({
+    label: `Fabric of ${fabric}`,
     formula: 'Σ(k × b)·(1 + e)',
     terms: [
-      { symbol: 'Σ(k × b)', means: 'strips times their width', quantity: givenLength(cloth) },
+      { symbol: 'Σ(k × b)', means: 'strips times their width', quantity: givenLength(length) },
       { symbol: 'e', means: 'safety extra', quantity: percentQuantity(input.safetyExtraPercent) },
     ],
-    result: lengthQuantity(cloth * (1 + input.safetyExtraPercent / 100), {
+    result: lengthQuantity(length * (1 + input.safetyExtraPercent / 100), {
       step: input.yardageStep,
       direction: 'up',
       use: 'yardage',

@@ -3,10 +3,10 @@ import { polygonPerimeter } from '#core/geometry/polygon';
 import { failure, type Result, success } from '#core/result';
 import { MAX_LENGTH_UNITS } from '#core/units/length';
 import type { Refusal } from '../calculator';
-import { clothNeeded, type ClothNeeded, type PatchDemand } from '../patches/cloth-needed';
+import { fabricNeeded, type FabricNeeded, type PatchDemand } from '../patches/fabric-needed';
 import { rectangleAt } from '../patches/cut-shapes';
 import { type SizedPatch, sizedPatch } from '../patches/cut-sizes';
-import { clothRefusal, cutsOf, isFromCloth } from '../patches/patch-size-work';
+import { fabricRefusal, cutsOf, isFromFabric } from '../patches/patch-size-work';
 import type { CutPatch } from '../patches/patch-unit';
 import { planUnit } from '../patches/patch-units';
 import { addRounds } from './add-rounds';
@@ -21,7 +21,7 @@ export interface TopWork {
   readonly input: TopInput;
   readonly assembly: Assembly;
   readonly counted: readonly CountedBlock[];
-  readonly needed: ClothNeeded;
+  readonly needed: FabricNeeded;
   /** Rotary cuts through one layer. */
   readonly cuts: number;
   /** Every seam joins two parts into one, so there is one less than there are patches. */
@@ -46,13 +46,13 @@ export function workOutTop(input: TopInput): Result<TopWork, Refusal> {
   if (Math.max(assembly.width, assembly.length) > WIDEST_TOP) return failure(tooLarge());
   const counted = countBlocks(input, assembly);
   const demands = [...blockDemands(input, counted), ...pieceDemands(input, assembly)];
-  const needed = clothNeeded(
+  const needed = fabricNeeded(
     demands.map(({ demand }) => demand),
     input.fabricWidth,
     input.seamAllowance,
   );
   if (!needed.ok)
-    return failure({ ...clothRefusal(needed.error, input.fabricWidth), field: ['fabricWidth'] });
+    return failure({ ...fabricRefusal(needed.error, input.fabricWidth), field: ['fabricWidth'] });
   const edges = assembly.pieces.reduce((sum, piece) => sum + polygonPerimeter(piece.polygon), 0);
   const inBlocks = counted.reduce((sum, { count, make }) => sum + count * make.edges, 0);
   const patches = counted.reduce(
@@ -134,7 +134,7 @@ function countBlocks(input: TopInput, assembly: Assembly): readonly CountedBlock
     .filter(({ count }) => count > 0);
 }
 
-/** A patch in all its number, and what it asks of the cloth. */
+/** A patch in all its number, and what it asks of the fabric. */
 interface SizedDemand {
   readonly sized: SizedPatch;
   readonly demand: PatchDemand;
@@ -151,7 +151,7 @@ function blockDemands(input: TopInput, counted: readonly CountedBlock[]): readon
         }),
       ),
     )
-    .filter(({ sized }) => isFromCloth(sized));
+    .filter(({ sized }) => isFromFabric(sized));
 }
 
 function pieceDemands(input: TopInput, assembly: Assembly): readonly SizedDemand[] {
@@ -165,7 +165,7 @@ function pieceDemands(input: TopInput, assembly: Assembly): readonly SizedDemand
   return [...alike.values()].map(({ fabric, patch, count }) => demandOf(input, patch, fabric, count));
 }
 
-/** A print that stands upright fixes which side of a rectangle lies across the cloth. */
+/** A print that stands upright fixes which side of a rectangle lies across the fabric. */
 function demandOf(input: TopInput, patch: CutPatch, fabric: string, units: number): SizedDemand {
   const sized = sizedPatch(patch, units, input);
   const { across, along, strip } = sized;
@@ -177,7 +177,7 @@ function demandOf(input: TopInput, patch: CutPatch, fabric: string, units: numbe
     along: strip,
     isRectangle: patch.shape.isRectangle,
     mayTurn,
-    mayJoin: patch.source === 'cloth-joined',
+    mayJoin: patch.source === 'fabric-joined',
   };
   if (mayTurn || !demand.isRectangle || patch.standsUp !== true) return { sized, demand };
   const turned = { first: across.rounded, pitch: across.rounded, count: strip.count };

@@ -2,7 +2,7 @@ import type { PatchList } from '#core/domain/patch-list';
 import { type Result, success } from '#core/result';
 import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { Figure, Quantity, Table } from '../explanation';
-import { clothPerFabric, type FabricCloth } from '../patches/cloth-needed';
+import { lengthPerFabric, type FabricLength } from '../patches/fabric-needed';
 import { countQuantity, givenLength, lengthQuantity, sizeQuantity, wordsQuantity } from '../quantities';
 import { topDiagram } from './top-diagram';
 import { topFromProject, topInput, type TopInput } from './top-input';
@@ -17,7 +17,7 @@ export interface TopDetails {
   readonly steps: readonly { readonly label: string; readonly width: number; readonly length: number }[];
   readonly patchList: PatchList;
   /** Without the safety extra. */
-  readonly cloth: readonly FabricCloth[];
+  readonly fabricLengths: readonly FabricLength[];
   readonly blocks: number;
   /** Rotary cuts through one layer. */
   readonly cuts: number;
@@ -58,7 +58,7 @@ function calculateTop(input: TopInput): Result<Calculation<TopDetails>, Refusal>
       length: assembly.length,
       steps: assembly.steps.map(({ label, width, length }) => ({ label, width, length })),
       patchList: needed.patches,
-      cloth: clothPerFabric(needed.strips),
+      fabricLengths: lengthPerFabric(needed.strips),
       blocks: work.value.counted.reduce((sum, { count }) => sum + count, 0),
       cuts: work.value.cuts,
       seams,
@@ -71,9 +71,9 @@ function calculateTop(input: TopInput): Result<Calculation<TopDetails>, Refusal>
 function figuresOf({ assembly, input, needed, seams, seamLength }: TopWork): readonly Figure[] {
   const allowance = 2 * input.seamAllowance;
   const times = 1 + input.safetyExtraPercent / 100;
-  const cloth = clothPerFabric(needed.strips).map(({ fabric, cloth: exact }): Figure => {
+  const bought = lengthPerFabric(needed.strips).map(({ fabric, length: exact }): Figure => {
     const rounding = { step: input.yardageStep, direction: 'up', use: 'yardage' } as const;
-    return { label: `Cloth, ${fabric}`, quantity: lengthQuantity(exact * times, rounding) };
+    return { label: `Fabric, ${fabric}`, quantity: lengthQuantity(exact * times, rounding) };
   });
   const patches = needed.patches.reduce((sum, { count }) => sum + count, 0);
   return [
@@ -82,7 +82,7 @@ function figuresOf({ assembly, input, needed, seams, seamLength }: TopWork): rea
       label: 'Top before quilting',
       quantity: sizeOf(assembly.width + allowance, assembly.length + allowance),
     },
-    ...cloth,
+    ...bought,
     { label: 'To cut', quantity: countQuantity(patches, ['piece', 'pieces']) },
     { label: 'Seams', quantity: countQuantity(seams, ['seam', 'seams']) },
     { label: 'Length of all seams', quantity: lengthQuantity(seamLength, { direction: 'nearest' }) },
@@ -112,7 +112,7 @@ function sizeTable({ assembly, input }: TopWork): Table {
 function patchTable(patches: PatchList): Table {
   return {
     title: 'Patches to cut',
-    columns: ['Fabric', 'Across the cloth', 'Along the cloth', 'How many', 'May be turned'],
+    columns: ['Fabric', 'Across the fabric', 'Along the fabric', 'How many', 'May be turned'],
     rows: patches.map(({ fabric, width, length, count, mayTurn }) => [
       wordsQuantity(fabric),
       givenLength(width),

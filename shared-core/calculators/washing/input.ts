@@ -22,12 +22,12 @@ export const washingInput = z
       'Shrinks across',
       'In its first wash; 3 to 5 % is common practice with cotton batting.',
     ),
-    alongPercent: shrinkage('Shrinks along', 'Cloth often shrinks more along the selvage.'),
+    alongPercent: shrinkage('Shrinks along', 'Fabric often shrinks more along the selvage.'),
     sample: z
       .object({
         marked: side(
           'Marked before washing',
-          'A square drawn on a quilted sample of the same cloth and batting.',
+          'A square drawn on a quilted sample of the same fabric and batting.',
         ),
         across: side('Across after washing', 'The same square, measured across.'),
         along: side('Along after washing', 'And along.'),

@@ -5,7 +5,7 @@ import type { LengthQuantity, Note, Step, Table } from '../explanation';
 import { givenLength, lengthQuantity, percentQuantity, sizeQuantity, wordsQuantity } from '../quantities';
 import { type WashingInput, washingInput, washingInputFromProject } from './input';
 
-/** Sizes in 1/320 mm before rounding; percentages of shrinkage, negative where the cloth grew. */
+/** Sizes in 1/320 mm before rounding; percentages of shrinkage, negative where the fabric grew. */
 export interface WashingDetails {
   readonly acrossPercent: number;
   readonly alongPercent: number;
@@ -152,7 +152,7 @@ function sideSteps(name: string, sizes: SideSizes, { quiltingPercent }: WashingI
 const NOTES: readonly Note[] = [
   {
     kind: 'tip',
-    says: 'Cloth, batting, density of quilting and heat of the wash all matter: quilt, measure and wash a sample to know.',
+    says: 'Fabric, batting, density of quilting and heat of the wash all matter: quilt, measure and wash a sample to know.',
     values: {},
   },
   {

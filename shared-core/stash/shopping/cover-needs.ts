@@ -1,10 +1,10 @@
-import type { ClothPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
-import type { ClothNeed, NeedAmount } from './cloth-need';
+import type { FabricPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
+import type { FabricNeed, NeedAmount } from './fabric-need';
 import { cutFrom, isNothing, type PatchesLie, sizeOfNeed } from './fill-rows';
 
 /** A piece of the stash that a need may be met from. Lengths in 1/320 mm. */
 export interface PieceOnShelf {
-  readonly id: ClothPieceId;
+  readonly id: FabricPieceId;
   readonly fabricId: FabricId;
   readonly width: number;
   readonly lies: PatchesLie;
@@ -15,16 +15,16 @@ export interface PieceOnShelf {
 }
 
 /** Area of a fabric that a project has used up of a piece, for a stage where one was named; (1/320 mm)². */
-export interface ClothUsed {
+export interface FabricUsed {
   readonly projectId: ProjectId;
   readonly stageId: StageId | null;
   readonly fabricId: FabricId;
-  readonly pieceId: ClothPieceId;
+  readonly pieceId: FabricPieceId;
   readonly area: number;
 }
 
 export interface CoveredNeed {
-  readonly need: ClothNeed;
+  readonly need: FabricNeed;
   /** What neither the stash holds for it nor its stage has cut already. */
   readonly short: NeedAmount;
 }
@@ -40,12 +40,12 @@ interface Open {
 /**
  * Meets the needs in their order from the pieces of the fabrics chosen for them: what its project holds and what is free, never
  * what another project holds. What a stage has cut already counts by its area. Of two orders of the pieces (those set aside
- * first, or as they came) the one is taken that leaves less, so that cloth bought for what was short closes the gap.
+ * first, or as they came) the one is taken that leaves less, so that fabric bought for what was short closes the gap.
  */
 export function coverNeeds(
-  needs: readonly ClothNeed[],
+  needs: readonly FabricNeed[],
   shelf: readonly PieceOnShelf[],
-  used: readonly ClothUsed[],
+  used: readonly FabricUsed[],
 ): readonly CoveredNeed[] {
   const open = shelf.map(openPiece);
   return needs.map((need) => {
@@ -64,7 +64,7 @@ export function coverNeeds(
   });
 }
 
-function servesNeed(piece: PieceOnShelf, need: ClothNeed): boolean {
+function servesNeed(piece: PieceOnShelf, need: FabricNeed): boolean {
   return (
     piece.fabricId === need.fabricId &&
     !need.ignores.includes(piece.id) &&
@@ -78,7 +78,7 @@ function openPiece(piece: PieceOnShelf): Open {
   return { piece, there: piece.there, free: Math.max(0, piece.there - spoken), held };
 }
 
-function heldFor({ held }: Open, { projectId }: ClothNeed): number {
+function heldFor({ held }: Open, { projectId }: FabricNeed): number {
   return held.get(projectId) ?? 0;
 }
 
@@ -87,7 +87,7 @@ interface Taken {
   readonly takes: readonly { readonly from: Open; readonly length: number }[];
 }
 
-function takeFrom(pieces: readonly Open[], need: ClothNeed, asked: NeedAmount): Taken {
+function takeFrom(pieces: readonly Open[], need: FabricNeed, asked: NeedAmount): Taken {
   const takes: { from: Open; length: number }[] = [];
   let short = asked;
   for (const from of pieces) {
@@ -101,14 +101,14 @@ function takeFrom(pieces: readonly Open[], need: ClothNeed, asked: NeedAmount): 
   return { short, takes };
 }
 
-function take(from: Open, need: ClothNeed, length: number): void {
+function take(from: Open, need: FabricNeed, length: number): void {
   const held = heldFor(from, need);
   from.held.set(need.projectId, Math.max(0, held - length));
   from.free -= Math.max(0, length - held);
   from.there -= length;
 }
 
-function afterUse(need: ClothNeed, used: readonly ClothUsed[]): NeedAmount {
+function afterUse(need: FabricNeed, used: readonly FabricUsed[]): NeedAmount {
   const area = used
     .filter(
       (one) =>
@@ -118,5 +118,5 @@ function afterUse(need: ClothNeed, used: readonly ClothUsed[]): NeedAmount {
     )
     .reduce((sum, one) => sum + one.area, 0);
   if (area <= 0) return need.amount;
-  return cutFrom(need.amount, { width: need.clothWidth, lies: 'any', length: area / need.clothWidth }).left;
+  return cutFrom(need.amount, { width: need.fabricWidth, lies: 'any', length: area / need.fabricWidth }).left;
 }

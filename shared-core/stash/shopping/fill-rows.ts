@@ -1,6 +1,6 @@
 import type { PrintDirection, PrintRuns } from '#core/domain/stash';
 import { roundDownTo, roundUpTo } from '#core/units/rounding';
-import type { NeedAmount, NeededPatch } from './cloth-need';
+import type { NeedAmount, NeededPatch } from './fabric-need';
 
 /** What is still needed after some of it was cut, and the length that took. */
 export interface Filled {
@@ -11,7 +11,7 @@ export interface Filled {
 /** any: a patch that may turn lies as it fits. along: none is turned; across: the print runs across the piece, so every one is. */
 export type PatchesLie = 'any' | 'along' | 'across';
 
-interface Cloth {
+interface Fabric {
   readonly width: number;
   readonly length: number;
   readonly lies: PatchesLie;
@@ -23,20 +23,20 @@ export function patchesLie(direction: PrintDirection, runs: PrintRuns): PatchesL
 }
 
 /** Cuts of one piece what it gives, in rows across it; `length` is what was used from its near end, whole rows. */
-export function cutFrom(amount: NeedAmount, cloth: Cloth): Filled {
+export function cutFrom(amount: NeedAmount, fabric: Fabric): Filled {
   switch (amount.measure) {
     case 'patches':
-      return patchesFrom(amount.patches, cloth);
+      return patchesFrom(amount.patches, fabric);
     case 'strips':
-      return stripsFrom(amount, cloth);
+      return stripsFrom(amount, fabric);
     case 'thread':
-      return cloth.length > 0 ? { left: { ...amount, length: 0 }, length: 0 } : { left: amount, length: 0 };
+      return fabric.length > 0 ? { left: { ...amount, length: 0 }, length: 0 } : { left: amount, length: 0 };
   }
 }
 
-/** Length of cloth this wide that gives all of it, without any extra; null where it is too narrow for a patch or strip. */
-export function lengthFor(amount: NeedAmount, cloth: Omit<Cloth, 'length'>): number | null {
-  const { left, length } = cutFrom(amount, { ...cloth, length: Number.MAX_SAFE_INTEGER });
+/** Length of fabric this wide that gives all of it, without any extra; null where it is too narrow for a patch or strip. */
+export function lengthFor(amount: NeedAmount, fabric: Omit<Fabric, 'length'>): number | null {
+  const { left, length } = cutFrom(amount, { ...fabric, length: Number.MAX_SAFE_INTEGER });
   return isNothing(left) ? length : null;
 }
 
@@ -54,8 +54,8 @@ function leftOf(amount: Exclude<NeedAmount, { measure: 'patches' }>): number {
   return amount.measure === 'strips' ? amount.needed - amount.cost : amount.length;
 }
 
-/** Each strip across the cloth brings its width less a join; the first join is none, which `needed - cost` says. */
-function stripsFrom(amount: Extract<NeedAmount, { measure: 'strips' }>, { width, length }: Cloth): Filled {
+/** Each strip across the fabric brings its width less a join; the first join is none, which `needed - cost` says. */
+function stripsFrom(amount: Extract<NeedAmount, { measure: 'strips' }>, { width, length }: Fabric): Filled {
   const { strip, needed, cost } = amount;
   const gain = width - cost;
   if (gain <= 0 || needed <= cost) return { left: amount, length: 0 };
@@ -65,20 +65,20 @@ function stripsFrom(amount: Extract<NeedAmount, { measure: 'strips' }>, { width,
   return { left: { ...amount, needed: left }, length: strips * strip };
 }
 
-/** As the cloth's print asks; without one as they are listed or, where that leaves less, with all that may be turned lying the other way. */
-function patchesFrom(patches: readonly NeededPatch[], cloth: Cloth): Filled {
-  if (cloth.lies === 'along') return patchesAsTheyLie(patches, cloth);
-  if (cloth.lies === 'across') {
-    const { left, length } = patchesAsTheyLie(patches.map(turnedPatch), cloth);
+/** As the fabric's print asks; without one as they are listed or, where that leaves less, with all that may be turned lying the other way. */
+function patchesFrom(patches: readonly NeededPatch[], fabric: Fabric): Filled {
+  if (fabric.lies === 'along') return patchesAsTheyLie(patches, fabric);
+  if (fabric.lies === 'across') {
+    const { left, length } = patchesAsTheyLie(patches.map(turnedPatch), fabric);
     return { left: turnedBack(left), length };
   }
   const fitting = (patch: NeededPatch): NeededPatch =>
-    patch.mayTurn && patch.width > cloth.width ? turnedPatch(patch) : patch;
-  const asListed = patchesAsTheyLie(patches.map(fitting), cloth);
+    patch.mayTurn && patch.width > fabric.width ? turnedPatch(patch) : patch;
+  const asListed = patchesAsTheyLie(patches.map(fitting), fabric);
   if (isNothing(asListed.left) || patches.every(({ mayTurn }) => !mayTurn)) return asListed;
   const turned = patchesAsTheyLie(
     patches.map((patch) => fitting(patch.mayTurn ? turnedPatch(patch) : patch)),
-    cloth,
+    fabric,
   );
   return sizeOfNeed(turned.left) < sizeOfNeed(asListed.left) ? turned : asListed;
 }
@@ -91,14 +91,14 @@ function turnedBack(amount: NeedAmount): NeedAmount {
  * Patches of one length share rows: each row is filled with the widest that still fit, and the same filling repeated while it
  * lasts. So they are cut with a ruler, strips first.
  */
-function patchesAsTheyLie(lying: readonly NeededPatch[], cloth: Cloth): Filled {
+function patchesAsTheyLie(lying: readonly NeededPatch[], fabric: Fabric): Filled {
   let used = 0;
   const left: NeededPatch[] = [];
   for (const length of new Set(lying.map((patch) => patch.length))) {
     const group = lying
       .filter((patch) => patch.length === length)
       .toSorted((one, other) => other.width - one.width);
-    const rows = fillRows(group, cloth.width, roundDownTo((cloth.length - used) / length, 1));
+    const rows = fillRows(group, fabric.width, roundDownTo((fabric.length - used) / length, 1));
     used += rows.count * length;
     left.push(...group.map((patch, place) => ({ ...patch, count: rows.left[place] ?? 0 })));
   }

@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import type { ClothKind } from '#core/domain/stash';
+import type { PieceKind } from '#core/domain/stash';
 import { patchList } from '#core/domain/patch-list';
 import { type Length, lengthFromExact, lengthFromUnits, UNITS_PER_MILLIMETRE } from '#core/units/length';
-import type { ClothNeed, NeedAmount, NeededPatch } from './cloth-need';
+import type { FabricNeed, NeedAmount, NeededPatch } from './fabric-need';
 
 /** What is stored of a kept answer, as far as it says what to buy. */
 export interface AnswerKept {
@@ -12,10 +12,10 @@ export interface AnswerKept {
   readonly keptAt: number;
 }
 
-/** What an answer asks of one cloth, before it is known for which project. */
+/** What an answer asks of one fabric, before it is known for which project. */
 export type NeedOfAnswer = Pick<
-  ClothNeed,
-  'name' | 'kind' | 'amount' | 'clothWidth' | 'extraPercent' | 'package'
+  FabricNeed,
+  'name' | 'kind' | 'amount' | 'fabricWidth' | 'extraPercent' | 'package'
 >;
 
 const side = z.number().positive();
@@ -37,7 +37,7 @@ export function answersThatCount<Answer extends Pick<AnswerKept, 'calculator' | 
   );
 }
 
-/** What a kept answer says has to be there; nothing where it says nothing of the kind or can no longer be read. Cloth of which no width is said is as wide as usual. */
+/** What a kept answer says has to be there; nothing where it says nothing of the kind or can no longer be read. Fabric of which no width is said is as wide as usual. */
 export function needsOfAnswer(
   { calculator, input, details }: AnswerKept,
   usualWidth: Length,
@@ -61,14 +61,14 @@ const READERS: Readonly<Record<string, Reader>> = {
       const own = pick(details.ways);
       const way = own ?? pick(details.wideWays);
       if (way === undefined) return [];
-      const panel = { width: way.cloth.width, length: way.panelLength, mayTurn: false };
+      const panel = { width: way.fabric.width, length: way.panelLength, mayTurn: false };
       const isWhole = way.last === 'whole';
-      const rest = { ...panel, length: way.clothLength - (way.panels - 1) * way.panelLength, count: 1 };
+      const rest = { ...panel, length: way.fabricLength - (way.panels - 1) * way.panelLength, count: 1 };
       const patches = [
         { ...panel, count: isWhole ? way.panels : way.panels - 1 },
         ...(isWhole ? [] : [rest]),
       ];
-      const need = cloth('Backing', patches, way.cloth.width, safetyExtraPercent);
+      const need = fabricNeed('Backing', patches, way.fabric.width, safetyExtraPercent);
       return [{ ...need, kind: own === undefined ? 'wide-backing' : 'backing' }];
     },
   ),
@@ -85,12 +85,12 @@ const READERS: Readonly<Record<string, Reader>> = {
       if (smallest !== undefined) {
         const sheet = { width, length, count: 1, mayTurn: true };
         const size = { width: whole(smallest.width), length: whole(smallest.length) };
-        const need = cloth('Batting', [sheet], smallest.width, 0);
+        const need = fabricNeed('Batting', [sheet], smallest.width, 0);
         return [{ ...need, kind: 'batting-package', package: { name: smallest.name, ...size } }];
       }
       if (roll === undefined) return [];
       const widths = { width: roll.width, length: roll.each, count: roll.widths, mayTurn: false };
-      return [{ ...cloth('Batting', [widths], roll.width, safetyExtraPercent), kind: 'batting' }];
+      return [{ ...fabricNeed('Batting', [widths], roll.width, safetyExtraPercent), kind: 'batting' }];
     },
   ),
   'outer-binding': reader(
@@ -106,33 +106,35 @@ const READERS: Readonly<Record<string, Reader>> = {
       const bias = all.find(({ way }) => way === 'continuous-bias');
       if (isBiasNeeded && bias !== undefined) {
         const squares = { width: bias.width, length: bias.length, count: bias.pieces, mayTurn: true };
-        return [cloth('Binding', [squares], fabricWidth, safetyExtra)];
+        return [fabricNeed('Binding', [squares], fabricWidth, safetyExtra)];
       }
       // What the joins cost is what the strips give less than their lengths together.
       const cost = strips === 1 ? 0 : (strips * fabricWidth - given) / (strips - 1);
       const amount: NeedAmount = { measure: 'strips', strip: stripWidth, needed, cost };
-      return [{ ...cloth('Binding', [], fabricWidth, safetyExtra), amount }];
+      return [{ ...fabricNeed('Binding', [], fabricWidth, safetyExtra), amount }];
     },
   ),
   'inner-binding': reader(
     z.object({}),
     z.object({ squareForOneStrip: side }),
     (_, { squareForOneStrip }, usualWidth) => [
-      cloth('Inner binding', [square(squareForOneStrip, 1)], usualWidth, 0),
+      fabricNeed('Inner binding', [square(squareForOneStrip, 1)], usualWidth, 0),
     ],
   ),
   'continuous-bias': reader(
     z.object({ fabricWidth: side }),
     z.object({ side, squares: z.int().min(1) }),
     ({ fabricWidth }, details) => [
-      cloth('Bias binding', [square(details.side, details.squares)], fabricWidth, 0),
+      fabricNeed('Bias binding', [square(details.side, details.squares)], fabricWidth, 0),
     ],
   ),
   'bias-strips': reader(
-    z.object({ clothWidth: side }),
-    z.object({ leastClothLength: side.nullable() }),
-    ({ clothWidth: width }, { leastClothLength: length }) =>
-      length === null ? [] : [cloth('Bias binding', [{ width, length, count: 1, mayTurn: false }], width, 0)],
+    z.object({ fabricWidth: side }),
+    z.object({ leastFabricLength: side.nullable() }),
+    ({ fabricWidth: width }, { leastFabricLength: length }) =>
+      length === null
+        ? []
+        : [fabricNeed('Bias binding', [{ width, length, count: 1, mayTurn: false }], width, 0)],
   ),
   'machine-thread': reader(
     z.object({}),
@@ -165,7 +167,7 @@ function patchesOf(...kept: Parameters<Reader>): readonly NeedOfAnswer[] {
     z.object({ patchList }),
     ({ fabricWidth, safetyExtraPercent }, { patchList: list }) =>
       [...new Set(list.map(({ fabric }) => fabric))].map((name) =>
-        cloth(
+        fabricNeed(
           name,
           list.filter(({ fabric }) => fabric === name),
           fabricWidth,
@@ -175,15 +177,15 @@ function patchesOf(...kept: Parameters<Reader>): readonly NeedOfAnswer[] {
   )(...kept);
 }
 
-function cloth(
+function fabricNeed(
   name: string,
   patches: readonly NeededPatch[],
   width: number,
   extraPercent: number,
-): NeedOfAnswer & { readonly kind: ClothKind } {
+): NeedOfAnswer & { readonly kind: PieceKind } {
   const asked = patches.filter(({ length, count }) => length > 0 && count > 0).map(sizeOf);
   const amount = { measure: 'patches', patches: asked } as const;
-  return { name, kind: 'yardage', amount, clothWidth: whole(width), extraPercent, package: null };
+  return { name, kind: 'yardage', amount, fabricWidth: whole(width), extraPercent, package: null };
 }
 
 function sizeOf({ width, length, count, mayTurn }: NeededPatch): NeededPatch {
@@ -195,7 +197,7 @@ function square(across: number, count: number): NeededPatch {
 }
 
 function thread(name: string, length: number): NeedOfAnswer {
-  const none = { clothWidth: lengthFromUnits(UNITS_PER_MILLIMETRE), extraPercent: 0, package: null };
+  const none = { fabricWidth: lengthFromUnits(UNITS_PER_MILLIMETRE), extraPercent: 0, package: null };
   return { name, kind: 'thread', amount: { measure: 'thread', length }, ...none };
 }
 
@@ -207,11 +209,11 @@ function ways() {
   const cut = z.object({ width: side });
   return z.array(
     z.object({
-      cloth: cut,
+      fabric: cut,
       panels: z.int().min(1),
       panelLength: side,
       last: z.enum(['whole', 'along', 'across']),
-      clothLength: side,
+      fabricLength: side,
     }),
   );
 }

@@ -2,20 +2,20 @@ import type { KeptPlan } from '#core/domain/cutting-plan';
 import { fabricKeyOf, type LineSource } from '#core/domain/cutting-setup';
 import { type FabricId, fabricId, type ProjectId } from '#core/domain/ids';
 import { lengthFromUnits } from '#core/units/length';
-import type { ClothNeed } from './cloth-need';
+import type { FabricNeed } from './fabric-need';
 
 /** Where a need comes from that is said by no single answer. */
 export const CUTTING_PLAN = 'cutting-plan';
 
-/** What a kept plan says to buy, for the project whose list names the cloth; the pieces it was made with are counted in it already. */
+/** What a kept plan says to buy, for the project whose list names the fabric; the pieces it was made with are counted in it already. */
 export interface NeedOfPlan extends Pick<
-  ClothNeed,
+  FabricNeed,
   | 'projectId'
   | 'source'
   | 'name'
   | 'kind'
   | 'amount'
-  | 'clothWidth'
+  | 'fabricWidth'
   | 'extraPercent'
   | 'package'
   | 'fabricId'
@@ -37,7 +37,7 @@ export function needsOfPlan({ setup, purchases, plannedWith }: KeptPlan): readon
         name: line.fabric,
         kind: 'yardage',
         amount: { measure: 'patches', patches: [patch] },
-        clothWidth: lengthFromUnits(purchase.width),
+        fabricWidth: lengthFromUnits(purchase.width),
         extraPercent: 0,
         package: null,
         fabricId: chosenFabric(purchase.fabric),
@@ -52,9 +52,9 @@ export function sourcesOfPlan({ setup }: KeptPlan): readonly LineSource[] {
   return setup.taken.map(({ source }) => source);
 }
 
-/** The fabric the plan's maker chose for a name of a project's list; null where she planned it as new cloth or said nothing. */
-export function clothInPlan({ setup }: KeptPlan, projectId: ProjectId, name: string): FabricId | null {
-  const choice = setup.cloth.find((one) => one.projectId === projectId && one.fabric === name);
+/** The fabric the plan's maker chose for a name of a project's list; null where she planned it as new fabric or said nothing. */
+export function fabricInPlan({ setup }: KeptPlan, projectId: ProjectId, name: string): FabricId | null {
+  const choice = setup.fabricChoices.find((one) => one.projectId === projectId && one.fabric === name);
   return choice?.fabricId ?? null;
 }
 

@@ -1,6 +1,6 @@
 import type { FabricId, ProjectId } from '#core/domain/ids';
 import { type Length, lengthFromExact, lengthFromUnits } from '#core/units/length';
-import { type ClothNeed, type NeedAmount, needKey } from './cloth-need';
+import { type FabricNeed, type NeedAmount, needKey } from './fabric-need';
 import type { CoveredNeed } from './cover-needs';
 import { isNothing, lengthFor, patchesLie } from './fill-rows';
 import type { FabricToBuy, LineShare, ShoppingLine } from './shopping-list';
@@ -43,21 +43,21 @@ function partOf({ need, short }: CoveredNeed, fabrics: ReadonlyMap<FabricId, Fab
     return {
       fabric,
       kind,
-      width: need.clothWidth,
+      width: need.fabricWidth,
       length: lengthFromExact(short.length, 'up'),
       isWider: false,
     };
   }
   const own = fabric === null ? null : lengthToCut(need, short, fabric);
-  const width = fabric === null || own === null ? need.clothWidth : fabric.width;
+  const width = fabric === null || own === null ? need.fabricWidth : fabric.width;
   const exact = own ?? lengthToCut(need, short, { width, direction: fabric?.direction ?? 'any' }) ?? 0;
   const length = lengthFromExact(exact * (1 + need.extraPercent / 100), 'up');
   return { fabric, kind, width, length, isWider: fabric !== null && own === null };
 }
 
-/** What is short, or all of it anew where odd rests would take more; null where the cloth is too narrow. */
+/** What is short, or all of it anew where odd rests would take more; null where the fabric is too narrow. */
 function lengthToCut(
-  { amount }: ClothNeed,
+  { amount }: FabricNeed,
   short: NeedAmount,
   { width, direction }: Pick<FabricToBuy, 'width' | 'direction'>,
 ): number | null {

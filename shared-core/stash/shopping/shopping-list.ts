@@ -1,7 +1,7 @@
 import type { FabricId } from '#core/domain/ids';
-import type { ClothKind, PrintDirection } from '#core/domain/stash';
+import type { PieceKind, PrintDirection } from '#core/domain/stash';
 import type { Length } from '#core/units/length';
-import type { ClothNeed } from './cloth-need';
+import type { FabricNeed } from './fabric-need';
 
 /** A fabric of the stash as the list names it. */
 export interface FabricToBuy {
@@ -15,7 +15,7 @@ export interface FabricToBuy {
 
 /** The part of a line that one need asks for: the length of it, with its extra, before the shop rounds it. */
 export interface LineShare {
-  readonly need: ClothNeed;
+  readonly need: FabricNeed;
   readonly length: Length;
 }
 
@@ -23,14 +23,14 @@ export interface LineShare {
 export interface ShoppingLine {
   readonly key: string;
   readonly fabric: FabricToBuy | null;
-  readonly kind: ClothKind;
+  readonly kind: PieceKind;
   readonly width: Length;
   /** What is needed, and the same rounded up to what shops cut; of packages and thread both are the length of one or all. */
   readonly exact: Length;
   readonly length: Length;
   /** How many packages or spools; null where a length is cut. */
   readonly count: number | null;
-  /** The fabric chosen is narrower than a patch of it: only wider cloth will do. */
+  /** The fabric chosen is narrower than a patch of it: only wider fabric will do. */
   readonly isWider: boolean;
   /** In the order of the needs. */
   readonly shares: readonly LineShare[];

@@ -1,4 +1,10 @@
-import { clothKind, clothWidth, type FabricDetails, printDirection, printRuns } from '#core/domain/stash';
+import {
+  pieceKindSchema,
+  pieceWidthSchema,
+  type FabricDetails,
+  printDirection,
+  printRuns,
+} from '#core/domain/stash';
 import { placeNames, placePathOf } from '#core/domain/place';
 import type { CellProblem, PieceToAdd, StashColumn, StashRow } from '#core/domain/stash-table';
 import type { Result } from '#core/result';
@@ -6,7 +12,7 @@ import type { CalendarDate } from '#core/units/calendar-date';
 import { type Length, lengthFromUnits, UNITS_PER_METRE } from '#core/units/length';
 import type { LengthUnit } from '#core/units/length-unit';
 import type { CurrencyCode } from '#core/units/money';
-import { parseClothSize } from '#core/units/parse-cloth-size';
+import { parseFabricSize } from '#core/units/parse-fabric-size';
 import { type CellReader, readChoice, readCost, readDay, readLength, readText, readYesNo } from './read-cell';
 
 /** What a cell without a unit means, and what stands where a table says nothing. */
@@ -24,11 +30,11 @@ export interface RowProblem {
   readonly problem: CellProblem;
 }
 
-/** The color cloth is drawn in while nobody has said which. */
+/** The color fabric is drawn in while nobody has said which. */
 const UNSAID_SWATCH = '#b9a88c';
 const MOST_KEPT = 20_000;
 const MOST_COST = 100_000_000;
-const isWidth = (length: Length): boolean => clothWidth.safeParse(length).success;
+const isWidth = (length: Length): boolean => pieceWidthSchema.safeParse(length).success;
 /** The end of a bolt may be shorter than anything that is bought. */
 const isLength = (length: Length): boolean => length > 0 && length <= lengthFromUnits(300 * UNITS_PER_METRE);
 
@@ -119,13 +125,13 @@ function readPiece(
 ): PieceToAdd | 'half' | null {
   const says = (column: StashColumn) => (cells.get(column) ?? '').trim() !== '';
   const size = cell('size', null, (text) => {
-    const read = parseClothSize(text, bareUnit, details.width);
+    const read = parseFabricSize(text, bareUnit, details.width);
     return read.ok ? read : { ok: false, error: { kind: 'length', problem: read.error } };
   });
   const own = readLength(bareUnit, isLength);
   const width = cell('piece-width', size?.width ?? details.width, readLength(bareUnit, isWidth));
   const length = cell('piece-length', size?.length ?? null, own);
-  const kind = cell('kind', isFat(cells.get('size')) ?? 'yardage', readChoice(clothKind.options, {}));
+  const kind = cell('kind', isFat(cells.get('size')) ?? 'yardage', readChoice(pieceKindSchema.options, {}));
   const kindName = cell('kind-name', '', readText(60));
   const unitLength = cell('unit-length', null, own);
   const place = placePathOf(placeNames(cell('piece-place', '', readText(120))));

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { clothKind, printDirection, printRuns } from '#core/domain/stash';
+import { pieceKindSchema, printDirection, printRuns } from '#core/domain/stash';
 import type { StashColumn } from '#core/domain/stash-table';
 import { formatMoneyForEditing } from '#core/units/format-money';
 import { type CurrencyCode, moneyFromMinor } from '#core/units/money';
@@ -13,13 +13,13 @@ const length = z
 
 const piece = z
   .object({
-    kind: z.enum(clothKind.options),
+    kind: z.enum(pieceKindSchema.options),
     kindName: z.string().max(60).describe('The name of the kind in the list of kinds; empty for none.'),
     width: length.describe('Across, from selvage to selvage.'),
     length: length.describe('Along the selvage: what is there.'),
     unitLength: length
       .nullable()
-      .describe('Of one, for what is told by number, such as strips; null for cloth.'),
+      .describe('Of one, for what is told by number, such as strips; null for fabric.'),
     place: short.describe('Where it lies, if not with the rest of its fabric.'),
     printRuns: z.enum(printRuns.options).describe('Whether its print runs along it or across it.'),
     cost: z

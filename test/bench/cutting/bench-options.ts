@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util';
-import type { CuttingRule } from '#core/cutting/cut-plan';
+import type { CuttingRule } from '#core/cutting/tree/cut-plan';
 
 export type Orientation = 'rotatable' | 'fixed';
 

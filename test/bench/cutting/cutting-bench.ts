@@ -1,17 +1,17 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import type { CuttingAnswer } from '#core/cutting/cutting-search';
-import type { PatchType, StripProblem } from '#core/cutting/cut-plan';
+import type { PatchType, StripProblem } from '#core/cutting/tree/cut-plan';
 import type { BenchProblem } from './bench-problem';
 import type { BenchOptions } from './bench-options';
-import { checkCutPlan } from '#core/cutting/check-cut-plan';
+import { checkCutPlan } from '#core/cutting/check/check-cut-plan';
 import { createCuttingSearch } from '#core/cutting/cutting-search';
-import { placedPatches } from '#core/cutting/cut-tree';
+import { placedPatches } from '#core/cutting/tree/cut-tree';
 import { benchClock, readBenchOptions } from './bench-options';
 import { fabricJobs } from './fabric-jobs';
 import { instancePatches, readInstances } from './instances';
 import { gapPercent, layoutPlaces, summarizeGaps } from './score';
-import { seededRandom } from '#core/cutting/seeded-random';
+import { seededRandom } from '#core/cutting/search/seeded-random';
 
 /**
  * Plans every instance of a folder (or of the seeded fabric jobs) for the time given, one thread, each from nothing; checks

@@ -1,6 +1,6 @@
 import type { Piece, Place } from './peers';
-import { areCuttable } from '#core/cutting/check-cut-plan';
-import { lengthBound } from '#core/cutting/length-bounds';
+import { areCuttable } from '#core/cutting/check/check-cut-plan';
+import { lengthBound } from '#core/cutting/search/length-bounds';
 import { benchClock, readBenchOptions } from './bench-options';
 import type { BenchOptions } from './bench-options';
 import { benchProblems, planFor, warmUp } from './cutting-bench';

@@ -1,20 +1,20 @@
-import type { PatchType } from '#core/cutting/cut-plan';
-import { patchesOnGrid, searchGrid } from '#core/cutting/search-grid';
-import { seededRandom } from '#core/cutting/seeded-random';
-import { knapsackRoom } from '#core/cutting/strip-knapsack';
-import { stripModel } from '#core/cutting/strip-model';
-import { solveStripProgram, stripProgram } from '#core/cutting/strip-program';
+import type { PatchType } from '#core/cutting/tree/cut-plan';
+import { patchesOnGrid, searchGrid } from '#core/cutting/search/search-grid';
+import { seededRandom } from '#core/cutting/search/seeded-random';
+import { knapsackRoom } from '#core/cutting/strips/strip-knapsack';
+import { stripModel } from '#core/cutting/strips/strip-model';
+import { solveStripProgram, stripProgram } from '#core/cutting/strips/strip-program';
 import type { BenchProblem } from './bench-problem';
 
 const INCH = 8128;
 const HALF_INCH = INCH / 2;
-/** Cloth of 42 in between the selvages: common practice. */
-const CLOTH_WIDTH = 42 * INCH;
+/** Fabric of 42 in between the selvages: common practice. */
+const FABRIC_WIDTH = 42 * INCH;
 const JOBS = 24;
 const FIRST_SEED = 20_001;
 
 /**
- * Seeded jobs like a maker's: cloth of 42 in, 5 to 12 sizes in half inches with many copies, every third job with a print
+ * Seeded jobs like a maker's: fabric of 42 in, 5 to 12 sizes in half inches with many copies, every third job with a print
  * that may not turn, every fourth with a bias square. Their reference is the bound of the strip program, which no layout
  * in strips can reach below.
  */
@@ -22,7 +22,7 @@ export function fabricJobs(): BenchProblem[] {
   return Array.from({ length: JOBS }, (_, index) => {
     const patches = jobPatches(index, seededRandom(FIRST_SEED + index));
     const name = `fabric-${String(index + 1).padStart(2, '0')}`;
-    return { name, stripWidth: CLOTH_WIDTH, patches, reference: stripBound(patches) };
+    return { name, stripWidth: FABRIC_WIDTH, patches, reference: stripBound(patches) };
   });
 }
 
@@ -45,8 +45,8 @@ function jobPatches(index: number, random: () => number): PatchType[] {
 
 /** The bound of the strip program, solved to the end, which cuts strips in fractions; whole strips may all be above it. */
 function stripBound(patches: readonly PatchType[]): number {
-  const grid = searchGrid(patches, CLOTH_WIDTH, CLOTH_WIDTH);
-  const model = stripModel(patchesOnGrid(patches, grid, CLOTH_WIDTH), Math.floor(CLOTH_WIDTH / grid.x));
+  const grid = searchGrid(patches, FABRIC_WIDTH, FABRIC_WIDTH);
+  const model = stripModel(patchesOnGrid(patches, grid, FABRIC_WIDTH), Math.floor(FABRIC_WIDTH / grid.x));
   const program = stripProgram(model, knapsackRoom(model));
   const work = solveStripProgram(program);
   while (work.next().done !== true);

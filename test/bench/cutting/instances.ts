@@ -1,7 +1,7 @@
 import { readFile, readdir } from 'node:fs/promises';
 import path from 'node:path';
 import { z } from 'zod';
-import type { PatchType } from '#core/cutting/cut-plan';
+import type { PatchType } from '#core/cutting/tree/cut-plan';
 import type { Orientation } from './bench-options';
 
 const values = z.object({

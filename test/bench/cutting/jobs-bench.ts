@@ -1,6 +1,6 @@
-import type { JobPlan } from '#core/cutting/cutting-job';
-import { planCutting } from '#core/cutting/plan-cutting';
-import { seededRandom } from '#core/cutting/seeded-random';
+import type { JobPlan } from '#core/cutting/tree/cutting-job';
+import { planCutting } from '#core/cutting/search/plan-cutting';
+import { seededRandom } from '#core/cutting/search/seeded-random';
 import { benchClock, readBenchOptions } from './bench-options';
 import { stashJobs } from './stash-jobs';
 
@@ -13,7 +13,7 @@ const SQUARE_INCH = 8128 ** 2;
 export function runJobsBench(args: readonly string[]): void {
   const options = readBenchOptions(['stash-jobs', ...args]);
   const now = benchClock(options.clock);
-  const gaps: { readonly leastCloth: number; readonly simplestCuts: number }[] = [];
+  const gaps: { readonly leastFabric: number; readonly simplestCuts: number }[] = [];
   for (const { name, job } of stashJobs()) {
     const start = now();
     const search = planCutting(job, seededRandom(1));
@@ -22,14 +22,17 @@ export function runJobsBench(args: readonly string[]): void {
     search.step(now, start + options.seconds * 1000);
     const answer = search.answer();
     if (answer === undefined) throw new Error(`${name}: the answer went away.`);
-    const { leastCloth, simplestCuts } = answer;
-    gaps.push({ leastCloth: leastCloth.gap, simplestCuts: simplestCuts.gap });
-    const plans = { leastCloth: describe(leastCloth), simplestCuts: describe(simplestCuts) };
+    const { leastFabric, simplestCuts } = answer;
+    gaps.push({ leastFabric: leastFabric.gap, simplestCuts: simplestCuts.gap });
+    const plans = { leastFabric: describe(leastFabric), simplestCuts: describe(simplestCuts) };
     console.log(JSON.stringify({ name, firstMs, ...plans }));
   }
   const mean = (of: (gap: (typeof gaps)[number]) => number) =>
     percent(gaps.reduce((sum, gap) => sum + of(gap), 0) / gaps.length);
-  const means = { leastCloth: mean((gap) => gap.leastCloth), simplestCuts: mean((gap) => gap.simplestCuts) };
+  const means = {
+    leastFabric: mean((gap) => gap.leastFabric),
+    simplestCuts: mean((gap) => gap.simplestCuts),
+  };
   console.log(
     JSON.stringify({ jobs: gaps.length, meanGap: means, seconds: options.seconds, clock: options.clock }),
   );

@@ -1,4 +1,4 @@
-import type { PlacedPatch } from '#core/cutting/cut-plan';
+import type { PlacedPatch } from '#core/cutting/tree/cut-plan';
 
 /** Percent by which a height is above its reference, to two places; null without a reference. */
 export function gapPercent(height: number, reference: number | undefined): number | null {

@@ -1,16 +1,20 @@
-import type { ClothMargins, CuttingJob, JobPatch, JobPiece } from '#core/cutting/cutting-job';
-import { seededRandom } from '#core/cutting/seeded-random';
+import type { FabricMargins, CuttingJob, JobPatch, JobPiece } from '#core/cutting/tree/cutting-job';
+import { seededRandom } from '#core/cutting/search/seeded-random';
 
 const INCH = 8128;
 const HALF_INCH = INCH / 2;
 const JOBS = 16;
 const FIRST_SEED = 30_001;
-const NO_MARGINS: ClothMargins = { leftSelvage: 0, rightSelvage: 0, straighten: 0 };
-const BOLT_MARGINS: ClothMargins = { leftSelvage: HALF_INCH, rightSelvage: HALF_INCH, straighten: HALF_INCH };
+const NO_MARGINS: FabricMargins = { leftSelvage: 0, rightSelvage: 0, straighten: 0 };
+const BOLT_MARGINS: FabricMargins = {
+  leftSelvage: HALF_INCH,
+  rightSelvage: HALF_INCH,
+  straighten: HALF_INCH,
+};
 
 /**
  * Seeded whole jobs: two fabrics, the second with a directional print every other time, each with a stash of leftovers, fat
- * quarters (18 x 21 in), 10 in precuts and a length of bolt, and cloth of 43 in with selvages to buy by the eighth of a yard.
+ * quarters (18 x 21 in), 10 in precuts and a length of bolt, and fabric of 43 in with selvages to buy by the eighth of a yard.
  */
 export function stashJobs(): { readonly name: string; readonly job: CuttingJob }[] {
   return Array.from({ length: JOBS }, (_, index) => {
@@ -37,11 +41,11 @@ export function stashJobs(): { readonly name: string; readonly job: CuttingJob }
 type Between = (low: number, high: number) => number;
 
 function stash(fabric: string, between: Between): JobPiece[] {
-  const cloth = (
+  const pieces = (
     kind: string,
     count: number,
     size: () => { width: number; length: number },
-    margins: ClothMargins,
+    margins: FabricMargins,
   ) =>
     Array.from({ length: count }, (_, i): JobPiece => {
       const id = `${fabric} ${kind} ${i}`;
@@ -49,10 +53,10 @@ function stash(fabric: string, between: Between): JobPiece[] {
     });
   const leftover = () => ({ width: between(8, 60) * HALF_INCH, length: between(8, 60) * HALF_INCH });
   return [
-    ...cloth('leftover', between(0, 3), leftover, NO_MARGINS),
-    ...cloth('fat quarter', between(0, 3), () => ({ width: 21 * INCH, length: 18 * INCH }), NO_MARGINS),
-    ...cloth('precut', between(0, 4), () => ({ width: 10 * INCH, length: 10 * INCH }), NO_MARGINS),
-    ...cloth(
+    ...pieces('leftover', between(0, 3), leftover, NO_MARGINS),
+    ...pieces('fat quarter', between(0, 3), () => ({ width: 21 * INCH, length: 18 * INCH }), NO_MARGINS),
+    ...pieces('precut', between(0, 4), () => ({ width: 10 * INCH, length: 10 * INCH }), NO_MARGINS),
+    ...pieces(
       'bolt',
       between(0, 1),
       () => ({ width: 43 * INCH, length: between(18, 54) * INCH }),

@@ -111,7 +111,7 @@ async function keepJob(page: Page, patches: number): Promise<ProjectId> {
     },
   }));
   const plan: KeptPlan = {
-    setup: { projects: [projectId], taken: [], lines, cloth: [], leftOut: [], table: STARTING_TABLE },
+    setup: { projects: [projectId], taken: [], lines, fabricChoices: [], leftOut: [], table: STARTING_TABLE },
     ...{ rule: '2-stage', pieces: [], purchases: [], unplaced: [], plannedWith: [] },
   };
   await askStore(page, 'cutting:keep', { projectId, plan });

@@ -2,7 +2,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { performance } from 'node:perf_hooks';
 import Database from 'better-sqlite3';
-import { startStore } from '#main/store/store-client';
+import { startStore } from '#main/store/thread/store-client';
 
 const ROWS = 20_000;
 const ROWS_A_SECOND = 50_000;
@@ -47,7 +47,7 @@ export async function measureImport(folder: string): Promise<void> {
 function tableText(): string {
   const lines = Array.from({ length: ROWS }, (_line, index) =>
     [
-      `Cloth ${String(index)}`,
+      `Fabric ${String(index)}`,
       'blue, grey',
       'cotton',
       '42 in',
@@ -67,7 +67,7 @@ function rawRate(file: string): number {
   const database = new Database(file);
   database.pragma('journal_mode = WAL');
   database.pragma('synchronous = FULL');
-  const columns = { fabric: 14, cloth_piece: 5, booking: 9, ledger_entry: 9, piece_sum: 4 };
+  const columns = { fabric: 14, fabric_piece: 5, booking: 9, ledger_entry: 9, piece_sum: 4 };
   const inserts = Object.entries(columns).map(([table, count]) => {
     const names = Array.from({ length: count }, (_name, index) => `c${String(index)}`);
     database.exec(`CREATE TABLE ${table} (${names.join(', ')})`);

@@ -1,13 +1,13 @@
 import { STARTING_PLANS } from '#core/domain/starting-plans';
 import { addDays, calendarDate } from '#core/units/calendar-date';
-import { insertRow, type WritableStore, writeTransaction } from '#main/store/handles';
-import { addPlannedStages } from '#main/store/stages';
-import { projectColumns } from '#main/store/project-rows';
-import { keepFirstIn } from '#main/store/fabric-cost';
-import { fabricColumns } from '#main/store/fabric-rows';
-import { placeAt } from '#main/store/places';
-import { closeStore, openStore } from '#main/store/open-store';
-import type { Surroundings } from '#main/store/surroundings';
+import { insertRow, type WritableStore, writeTransaction } from '#main/store/base/handles';
+import { addPlannedStages } from '#main/store/projects/stages';
+import { projectColumns } from '#main/store/projects/project-rows';
+import { keepFirstIn } from '#main/store/ledger/cost-basis';
+import { fabricColumns } from '#main/store/stash/fabric-rows';
+import { placeAt } from '#main/store/stash/places';
+import { closeStore, openStore } from '#main/store/opening/open-store';
+import type { Surroundings } from '#main/store/base/clock-and-ids';
 import { fabricDetails, inches, projectDetails } from './sample-details';
 
 export const SIZE = {
@@ -126,7 +126,7 @@ function fillLedger(store: WritableStore): void {
     }
   };
   const piece = (fabric: number, kind: string, width: number): number =>
-    insertRow(store, 'cloth_piece', {
+    insertRow(store, 'fabric_piece', {
       id: store.surroundings.newId(),
       fabric_seq: fabric,
       kind,

@@ -6,7 +6,7 @@ import Database from 'better-sqlite3';
 import type { ChannelInput, StoreChannelName } from '#core/contract/channels';
 import { stashGrouping } from '#core/domain/stash-filter';
 import { calendarDate } from '#core/units/calendar-date';
-import { startStore, type StoreClient } from '#main/store/store-client';
+import { startStore, type StoreClient } from '#main/store/thread/store-client';
 import { measureImport } from './import-bench';
 import { buildLargeWorkshop, seeded, SIZE } from './large-workshop';
 import { inches } from './sample-details';
@@ -85,7 +85,7 @@ async function measureScreens(client: StoreClient, ids: Ids): Promise<void> {
     limit: 50,
   }));
   await series(client, 'project page', 'project:open', () => ({ projectId: one(ids.archived) }));
-  await series(client, 'project page: its cloth', 'ledger:of-project', () => ({
+  await series(client, 'project page: its fabric', 'ledger:of-project', () => ({
     projectId: one(ids.archived),
   }));
   await series(client, 'stage page: answers', 'calculation:list', () => ({ stageId: one(ids.stages) }));
@@ -179,7 +179,7 @@ function readIds(file: string): Ids {
     archived: list('SELECT id FROM project WHERE is_archived = 1'),
     fabrics: list('SELECT id FROM fabric'),
     pieces: list(
-      'SELECT id FROM cloth_piece JOIN piece_sum ON piece_seq = seq WHERE there > 1000000 LIMIT 5000',
+      'SELECT id FROM fabric_piece JOIN piece_sum ON piece_seq = seq WHERE there > 1000000 LIMIT 5000',
     ),
     stages: list('SELECT id FROM stage LIMIT 1000'),
   };

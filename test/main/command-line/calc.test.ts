@@ -58,7 +58,7 @@ describe('the calculators on the command line', { timeout: 60_000 }, () => {
       },
       words: {
         figures: [
-          'Cloth to buy: 3¼ yd (exactly 116 in)',
+          'Fabric to buy: 3¼ yd (exactly 116 in)',
           expect.any(String),
           expect.any(String),
           'Backing, cut: 58 × 73 in',
@@ -67,7 +67,7 @@ describe('the calculators on the command line', { timeout: 60_000 }, () => {
       },
       figures: expect.arrayContaining([
         {
-          label: 'Cloth to buy',
+          label: 'Fabric to buy',
           quantity: expect.objectContaining({ exact: lengthFromInches(116) }) as unknown,
         },
       ]) as unknown,
@@ -112,7 +112,7 @@ describe('the calculators on the command line', { timeout: 60_000 }, () => {
     [
       'an input without an answer',
       ['backing', '{"fabricWidth": "4 in", "wideWidth": "4 in", "seam": "2 in"}'],
-      'backing: fabricWidth: read {"fabricWidth":"4 in","wideWidth":"4 in…, but cloth 4 in wide with seams of 2 in would take more than 30 panels: take wider cloth or a narrower seam.\n',
+      'backing: fabricWidth: read {"fabricWidth":"4 in","wideWidth":"4 in…, but fabric 4 in wide with seams of 2 in would take more than 30 panels: take wider fabric or a narrower seam.\n',
     ],
   ])('end with 2 and one line for %s', (_what, args, line) => {
     expect(calc(...args)).toEqual({ status: 2, stdout: '', stderr: line });

@@ -3,9 +3,9 @@ import { expect, test } from 'vitest';
 import type { ChannelInput, ChannelOutput, StoreChannelName } from '#core/contract/channels';
 import { currentStage } from '#core/domain/stage';
 import { openDemo } from '#main/demo/open-demo';
-import { answerCall } from '#main/store/answer-call';
-import { closeStore } from '#main/store/open-store';
-import { systemSurroundings } from '#main/store/surroundings';
+import { answerCall } from '#main/store/thread/answer-call';
+import { closeStore } from '#main/store/opening/open-store';
+import { systemSurroundings } from '#main/store/base/clock-and-ids';
 import { temporaryFolder } from '#test/helpers/workshop';
 
 test('the demo workshop is laid out whole, with pieces in many stages and two away, one of them overdue', () => {

@@ -3,14 +3,14 @@ import path from 'node:path';
 import Database from 'better-sqlite3';
 import { describe, expect, test } from 'vitest';
 import { backupName } from '#main/files/backup-names';
-import { APPLICATION_ID } from '#main/store/workshop-file';
+import { APPLICATION_ID } from '#main/store/opening/workshop-file';
 import { dumpOf } from '#test/helpers/dump';
-import { addCloth, addProject, openWorkshop, pathOfNewWorkshop } from '#test/helpers/workshop';
+import { addStock, addProject, openWorkshop, pathOfNewWorkshop } from '#test/helpers/workshop';
 
 function workshopWithBackup() {
   const workshop = openWorkshop(pathOfNewWorkshop());
   addProject(workshop);
-  addCloth(workshop);
+  addStock(workshop);
   return { workshop, backup: workshop.get('backup:make', {}), then: dumpOf(workshop) };
 }
 

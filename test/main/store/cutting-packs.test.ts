@@ -37,7 +37,7 @@ function table() {
     setup: {
       ...{ projects: [projectId], taken: [], leftOut: [], table: STARTING_TABLE },
       lines: [line('a', 5, 10), line('b', 6, 2)],
-      cloth: [{ projectId, fabric: 'Rust', fabricId }],
+      fabricChoices: [{ projectId, fabric: 'Rust', fabricId }],
     },
     rule: '2-stage',
     pieces: [{ pieceId, fabric: fabricId, tree: { kind: 'sheets', width: SIDE, height: inches(70), parts } }],

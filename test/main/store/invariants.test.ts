@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import {
-  addCloth,
+  addStock,
   addProject,
   inches,
   NO_SUCH_ID,
@@ -14,7 +14,7 @@ let workshop: TestWorkshop;
 beforeEach(() => {
   workshop = openWorkshop();
   const { projectId } = addProject(workshop);
-  const { pieceId } = addCloth(workshop);
+  const { pieceId } = addStock(workshop);
   workshop.get('ledger:set-aside', { pieceId, projectId, length: inches(10), on: TODAY, note: '' });
   const rest = { stageId: null, leftovers: [], knowingly: false, on: TODAY, note: '' };
   const { bookingId } = workshop.get('ledger:cut', { pieceId, projectId, length: inches(20), ...rest });
@@ -37,8 +37,8 @@ describe('the file itself refuses, whoever asks in SQL,', () => {
       'never edited',
     ],
     ['to write over a booking', 'REPLACE INTO booking SELECT * FROM booking WHERE seq = 1', 'never edited'],
-    ['to edit a piece of cloth', 'UPDATE cloth_piece SET width = 1', 'never edited'],
-    ['to remove a piece of cloth', 'DELETE FROM cloth_piece', 'never edited'],
+    ['to edit a piece of fabric', 'UPDATE fabric_piece SET width = 1', 'never edited'],
+    ['to remove a piece of fabric', 'DELETE FROM fabric_piece', 'never edited'],
     ['a sum that is not the ledger’s', 'UPDATE piece_sum SET there = there + 1', 'Not what the ledger says'],
     ['a hold that is not the ledger’s', 'UPDATE piece_hold SET held = held + 1', 'Not what the ledger says'],
     ['to remove a sum', 'DELETE FROM piece_sum', 'never edited'],
@@ -109,8 +109,12 @@ describe('the file itself refuses, whoever asks in SQL,', () => {
       `INSERT INTO fabric_price SELECT '${NO_SUCH_ID}', id, 1, 1 FROM fabric; INSERT INTO fabric_price SELECT 'other', id, 1, 1 FROM fabric`,
       'UNIQUE',
     ],
-    ['to hold cloth for nobody', `INSERT ${entry("1, 1, 'set-aside', 0, 1, 0, NULL")}`, 'held for a project'],
-    ['a purchase that takes cloth away', `INSERT ${entry("1, 1, 'bought', -1, 0, 0, NULL")}`, 'CASE kind'],
+    [
+      'to hold fabric for nobody',
+      `INSERT ${entry("1, 1, 'set-aside', 0, 1, 0, NULL")}`,
+      'held for a project',
+    ],
+    ['a purchase that takes fabric away', `INSERT ${entry("1, 1, 'bought', -1, 0, 0, NULL")}`, 'CASE kind'],
     ['an entry of no known kind', `INSERT ${entry("1, 1, 'lost', -1, 0, 0, NULL")}`, 'CASE kind'],
     [
       'an entry on a piece that is not there',

@@ -2,14 +2,14 @@ import { expect, test } from 'vitest';
 import type { ChannelInput, StoreChannelName } from '#core/contract/channels';
 import { codeOfPiece } from '#core/stash/piece-code';
 import { calendarDate } from '#core/units/calendar-date';
-import { addCloth, addProject, inches, openWorkshop, TODAY } from '#test/helpers/workshop';
+import { addStock, addProject, inches, openWorkshop, TODAY } from '#test/helpers/workshop';
 
 /**
  * Tables that grow with the years; a screen's call may look into them by an index, never read them from end to end. The list of
  * changes is none of them: it keeps five hundred.
  */
 const GROWING = [
-  ...['booking', 'ledger_entry', 'entry', 'cloth_piece', 'piece_sum', 'piece_hold', 'project_use', 'fabric'],
+  ...['booking', 'ledger_entry', 'entry', 'fabric_piece', 'piece_sum', 'piece_hold', 'project_use', 'fabric'],
   ...['stage', 'checklist_item', 'calculation', 'stage_event', 'trip', 'photo', 'change_row', 'work'],
 ];
 
@@ -17,7 +17,7 @@ test('no screen’s call reads a table that grows with the years from end to end
   const workshop = openWorkshop();
   const { context, get } = workshop;
   const { projectId, stages } = addProject(workshop);
-  const { fabricId, pieceId } = addCloth(workshop);
+  const { fabricId, pieceId } = addStock(workshop);
   context.store.statements.clear();
   const ask = <Name extends StoreChannelName>(name: Name, input: ChannelInput<Name>) => get(name, input);
   ask('project:list', { archived: false });

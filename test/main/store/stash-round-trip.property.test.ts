@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type ClothKind, clothKind, printDirection, printRuns } from '#core/domain/stash';
+import { type PieceKind, pieceKindSchema, printDirection, printRuns } from '#core/domain/stash';
 import { addDays } from '#core/units/calendar-date';
 import { lengthFromUnits } from '#core/units/length';
 import { chosenFile, exported } from '#test/helpers/stash-tables';
@@ -31,7 +31,7 @@ const notes = fc.oneof(said(60), fc.constantFrom(' two\r\nlines ', '\tx', '\n=1'
 const length = fc.integer({ min: 127, max: 3_200_000 }).map(lengthFromUnits);
 
 const piece = fc.record({
-  kind: fc.constantFrom(...clothKind.options),
+  kind: fc.constantFrom(...pieceKindSchema.options),
   kindName: fc.constantFrom('', 'Yardage', 'Roll of my own', '=Kind'),
   width: length,
   length,
@@ -81,7 +81,7 @@ function fill(workshop: TestWorkshop, stash: Stash): void {
   }
 }
 
-function keptKind({ get }: TestWorkshop, form: ClothKind, name: string) {
+function keptKind({ get }: TestWorkshop, form: PieceKind, name: string) {
   const known = get('kind:list', {}).find((kind) => kind.form === form && kind.name === name);
   const details = { form, name, width: null, length: null, count: null, isHidden: false };
   return known?.id ?? get('kind:keep', { kindId: null, details }).kindId;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { undoState } from '#main/store/changes';
+import { undoState } from '#main/store/history/changes';
 import { dumpOf } from '#test/helpers/dump';
 import { deedsOf, doDeed } from '#test/helpers/random-work';
 import { openWorkshop, type TestWorkshop } from '#test/helpers/workshop';

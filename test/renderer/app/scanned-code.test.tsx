@@ -1,10 +1,10 @@
 import { render, screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
-import type { ClothPieceId } from '#core/domain/ids';
+import type { FabricPieceId } from '#core/domain/ids';
 import { codeOfPiece, formatPieceCode } from '#core/stash/piece-code';
 import { useScannedCode } from '#renderer/app/scanned-code';
 
-const CODE = codeOfPiece('7f3a0c5b-91d2-4e6f-8a01-23456789abcd' as ClothPieceId);
+const CODE = codeOfPiece('7f3a0c5b-91d2-4e6f-8a01-23456789abcd' as FabricPieceId);
 
 /** Keys as they go down one after the other, so many milliseconds apart; answers with the last one's event. */
 function type(keys: readonly string[], everyMs: number, more: KeyboardEventInit = {}): KeyboardEvent {

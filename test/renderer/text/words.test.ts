@@ -123,7 +123,7 @@ describe('problems in words', () => {
     { code: 'invalid-input', fields: [{ path: ['name'], read: '', expected: 'a name' }] },
     { code: 'not-found', what: 'project' },
     { code: 'gate-closed', open: ['Outside is bound'] },
-    { code: 'short-of-cloth', free: 8128, there: 16256, asked: 81280 },
+    { code: 'short-of-fabric', free: 8128, there: 16256, asked: 81280 },
     { code: 'already-taken-back' },
     { code: 'in-use', what: 'fabric' },
     { code: 'nothing-to-undo' },
@@ -140,8 +140,8 @@ describe('problems in words', () => {
     expect(words).not.toContain(problem.code);
   });
 
-  it('measure cloth in the units of the reader', () => {
-    expect(problemWords({ code: 'short-of-cloth', free: 8128, there: 16256, asked: 81280 }, inch)).toContain(
+  it('measure fabric in the units of the reader', () => {
+    expect(problemWords({ code: 'short-of-fabric', free: 8128, there: 16256, asked: 81280 }, inch)).toContain(
       '10 in asked for, 1 in free of 2 in there',
     );
   });

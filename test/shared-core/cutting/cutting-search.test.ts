@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { CuttingRule, StripProblem } from '#core/cutting/cut-plan';
-import { checkCutPlan } from '#core/cutting/check-cut-plan';
-import { countStages } from '#core/cutting/cut-tree';
+import type { CuttingRule, StripProblem } from '#core/cutting/tree/cut-plan';
+import { checkCutPlan } from '#core/cutting/check/check-cut-plan';
+import { countStages } from '#core/cutting/tree/cut-tree';
 import { createCuttingSearch } from '#core/cutting/cutting-search';
-import { seededRandom } from '#core/cutting/seeded-random';
+import { seededRandom } from '#core/cutting/search/seeded-random';
 import { answerAfter, smallProblem, stripProblem } from '#test/helpers/cutting-problems';
 
 const rule: fc.Arbitrary<CuttingRule> = fc.constantFrom('guillotine', '2-stage');
@@ -93,7 +93,7 @@ describe('a cutting search', () => {
     expect(answer).toMatchObject({ height: 6, lowerBound: 6, gap: 0, cuts: 3, stages: 2 });
   });
 
-  it('needs no cloth for no patches', () => {
+  it('needs no fabric for no patches', () => {
     expect(answerAfter({ stripWidth: 10, patches: [] }, 'guillotine', 10)).toMatchObject({
       height: 0,
       gap: 0,

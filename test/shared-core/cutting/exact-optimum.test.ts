@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import loadHighs from 'highs';
-import type { CuttingRule, StripProblem } from '#core/cutting/cut-plan';
-import { lengthBound } from '#core/cutting/length-bounds';
+import type { CuttingRule, StripProblem } from '#core/cutting/tree/cut-plan';
+import { lengthBound } from '#core/cutting/search/length-bounds';
 import { answerAfter, smallProblem } from '#test/helpers/cutting-problems';
 import { leastGuillotineHeight, leastStripHeight } from '#test/helpers/exhaustive-cutting';
 

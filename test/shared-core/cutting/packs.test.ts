@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { cutSteps } from '#core/cutting/cut-steps';
-import type { JobPiece } from '#core/cutting/cutting-job';
+import { cutSteps } from '#core/cutting/tree/cut-steps';
+import type { JobPiece } from '#core/cutting/tree/cutting-job';
 import { bolt42, fabric, INCH, job, patch, piece, plansAfter } from '#test/helpers/cutting-jobs';
 
 /** A pack of so many sheets, sizes in inches. */
@@ -10,9 +10,9 @@ const pack = (sheets: number, width: number, length: number, changes: Partial<Jo
 describe('a pack of sheets', () => {
   test('gives what its sheets hold, and no patch larger than one of them', () => {
     const strips = fabric([pack(8, 42, 2.5)]);
-    const { leastCloth } = plansAfter(job([strips], [patch('a', 2.5, 2.5, 40), patch('b', 5, 5, 1)]), 200);
-    expect(leastCloth.unplaced).toMatchObject([{ patch: 'b', copies: 1, reason: 'longer-than-any-cloth' }]);
-    const [cut] = leastCloth.pieces;
+    const { leastFabric } = plansAfter(job([strips], [patch('a', 2.5, 2.5, 40), patch('b', 5, 5, 1)]), 200);
+    expect(leastFabric.unplaced).toMatchObject([{ patch: 'b', copies: 1, reason: 'longer-than-any-fabric' }]);
+    const [cut] = leastFabric.pieces;
     // 16 of 2½ in are cut from a strip of 42 in; 40 need three of the eight.
     expect(cut?.length).toBe(3 * 2.5 * INCH);
     expect(cut?.placed).toHaveLength(40);
@@ -39,9 +39,9 @@ describe('a pack of sheets', () => {
 
   test('is turned where its print runs across, sheet by sheet', () => {
     const strips = fabric([pack(4, 42, 2.5, { printRuns: 'across' })], { isDirectional: true });
-    const { leastCloth } = plansAfter(job([strips], [patch('a', 2.5, 9, 12, { mayTurn: false })]), 300);
-    expect(leastCloth.unplaced).toEqual([]);
-    expect(leastCloth.pieces[0]?.placed.every(({ width, turned }) => width === 9 * INCH && turned)).toBe(
+    const { leastFabric } = plansAfter(job([strips], [patch('a', 2.5, 9, 12, { mayTurn: false })]), 300);
+    expect(leastFabric.unplaced).toEqual([]);
+    expect(leastFabric.pieces[0]?.placed.every(({ width, turned }) => width === 9 * INCH && turned)).toBe(
       true,
     );
   });

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { clothKind } from '#core/domain/stash';
+import { pieceKindSchema } from '#core/domain/stash';
 import { countOfLength, measureOfKind, ONE_THING } from '#core/domain/stash-kind';
 import { lengthFromInches } from '#core/units/length';
 
 describe('how a kind is told', () => {
   it('is by length off the roll, as one piece, as a pack of one size, or by number alone', () => {
-    const told = (measure: string) => clothKind.options.filter((kind) => measureOfKind(kind) === measure);
+    const told = (measure: string) =>
+      pieceKindSchema.options.filter((kind) => measureOfKind(kind) === measure);
     expect(told('length')).toEqual(['yardage', 'bias-made-up', 'backing', 'wide-backing', 'batting']);
     expect(told('pack')).toEqual(['precut-strips', 'precut-squares']);
     expect(told('count')).toEqual(['thread', 'needles', 'notions']);

@@ -7,8 +7,8 @@ type Step = StockStep<number>;
 const came = (area: number, costMinor: number): Step => ({ kind: 'in', area, costMinor });
 const went = (area: number, taker = 0): Step => ({ kind: 'out', area, taker });
 
-describe('cloth counted first in, first out', () => {
-  test('takes the oldest cloth first, at what that cost', () => {
+describe('fabric counted first in, first out', () => {
+  test('takes the oldest fabric first, at what that cost', () => {
     // 10 at 1.00 and 10 at 3.00: 15 taken are 10 of the first and 5 of the second (arithmetic).
     const { taken, left } = firstInFirstOut([came(10, 1_000), came(10, 3_000), went(15), went(5)]);
     expect(taken.map(({ costMinor }) => costMinor)).toEqual([2_500, 1_500]);
@@ -21,7 +21,7 @@ describe('cloth counted first in, first out', () => {
     expect(left).toEqual([{ area: 1, costMinor: 33 }]);
   });
 
-  test('lets cloth taken before any was bought be paid for by the next that comes', () => {
+  test('lets fabric taken before any was bought be paid for by the next that comes', () => {
     const { taken, left } = firstInFirstOut([went(4, 7), came(10, 1_000)]);
     expect(taken).toEqual([{ taker: 7, costMinor: 400 }]);
     expect(left).toEqual([{ area: 6, costMinor: 600 }]);
@@ -93,7 +93,7 @@ describe('whatever comes and goes', () => {
   });
 });
 
-test('cloth is priced again by its area, to the nearest minor unit', () => {
+test('fabric is priced again by its area, to the nearest minor unit', () => {
   expect(costAgain(3, { minor: 1_000, area: 2 })).toBe(1_500);
   expect(costAgain(1, { minor: 1_000, area: 3 })).toBe(333);
   expect(costAgain(1, { minor: 1_000, area: 0 })).toBe(0);

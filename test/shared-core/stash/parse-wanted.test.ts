@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { parseWanted } from '#core/stash/parse-wanted';
 import { lengthFromInches as inches } from '#core/units/length';
 
-describe('what cloth has to be big enough for', () => {
+describe('what fabric has to be big enough for', () => {
   it('is one size, so many of a size, or several of these', () => {
     expect(parseWanted('12 x 18', 'in')).toEqual({
       ok: true,

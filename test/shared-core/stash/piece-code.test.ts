@@ -1,16 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { ClothPieceId } from '#core/domain/ids';
+import type { FabricPieceId } from '#core/domain/ids';
 import { codeOfPiece, formatPieceCode, idBeginning, parsePieceCode, pieceCode } from '#core/stash/piece-code';
 
 const ALPHABET = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';
-const id = fc.uuid() as fc.Arbitrary<ClothPieceId>;
+const id = fc.uuid() as fc.Arbitrary<FabricPieceId>;
 const SOME = [
   '00000000-0000-4000-8000-000000000000',
   'ffffffff-ffff-4fff-bfff-ffffffffffff',
   '7f3a0c5b-91d2-4e6f-8a01-23456789abcd',
   '0123abcd-ef45-4678-9abc-def012345678',
-] as ClothPieceId[];
+] as FabricPieceId[];
 
 describe('the code of a piece', () => {
   it('says how the id begins, for any id, and is one the contract takes', () => {
@@ -77,7 +77,7 @@ describe('the code of a piece', () => {
   });
 
   it('reads in threes', () => {
-    const pieceId = '7f3a0c5b-91d2-4e6f-8a01-23456789abcd' as ClothPieceId;
+    const pieceId = '7f3a0c5b-91d2-4e6f-8a01-23456789abcd' as FabricPieceId;
     expect(formatPieceCode(codeOfPiece(pieceId))).toBe('FWX-0RP-WH1');
   });
 });

@@ -20,7 +20,7 @@ const inch = (inchStep: InchStep): LengthDisplay => ({ system: 'inch', inchStep 
 const METRIC: LengthDisplay = { system: 'metric', inchStep: 8 };
 
 /** Far enough from the largest length to be rounded up and still be one. */
-const anyClothLength = fc.integer({ min: -999 * UNITS_PER.m, max: 999 * UNITS_PER.m }).map(lengthFromUnits);
+const anyFabricLength = fc.integer({ min: -999 * UNITS_PER.m, max: 999 * UNITS_PER.m }).map(lengthFromUnits);
 
 describe('a length in inches', () => {
   it.each<[number, InchStep, string]>([
@@ -162,7 +162,7 @@ describe('reading back what was written', () => {
 
   it('gives the rounded length from display text, of which it is a fixed point', () => {
     fc.assert(
-      fc.property(anyClothLength, anyDisplay, anyRounding, (length, display, rounding) => {
+      fc.property(anyFabricLength, anyDisplay, anyRounding, (length, display, rounding) => {
         const text = formatLength(length, display, rounding);
         const back = parseSignedLength(text, 'm');
         if (!back.ok) return expect.fail(text);
@@ -187,7 +187,7 @@ describe('reading back what was written', () => {
   });
 });
 
-describe('cloth to buy', () => {
+describe('fabric to buy', () => {
   it.each<[number, string]>([
     [0, '0 yd'],
     [0.01, '⅛ yd'],
@@ -210,7 +210,7 @@ describe('cloth to buy', () => {
 
   it('is always enough, and by less than one step too much', () => {
     fc.assert(
-      fc.property(anyClothLength, anyDisplay, (length, display) => {
+      fc.property(anyFabricLength, anyDisplay, (length, display) => {
         const bought = parseSignedLength(formatYardage(length, display), 'mm');
         if (!bought.ok) return expect.fail(bought.error.read);
         expect(bought.value).toBeGreaterThanOrEqual(length);

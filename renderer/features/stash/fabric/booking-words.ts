@@ -1,8 +1,8 @@
 import type { Booking } from '#core/contract/stash';
-import type { ClothKind, EntryKind } from '#core/domain/stash';
+import type { PieceKind, EntryKind } from '#core/domain/stash';
 import { type Length, lengthFromUnits } from '#core/units/length';
 import type { LengthDisplay } from '#core/units/unit-system';
-import { amountBooked, pieceInWords, pieceSize } from '#renderer/features/stash/cloth-words';
+import { amountBooked, pieceInWords, pieceSize } from '#renderer/features/stash/fabric-words';
 import { andList } from '#renderer/text/field-problems';
 
 /** What a booking did, as words round the name of the project it was for. */
@@ -16,7 +16,7 @@ export interface BookingWords {
 
 interface Step {
   readonly kind: EntryKind;
-  readonly pieceKind: ClothKind;
+  readonly pieceKind: PieceKind;
   readonly width: Length;
   readonly unitLength: Length | null;
   readonly lengthChange: number;

@@ -6,11 +6,11 @@ import { emptyPiece, purchaseOf } from '#renderer/features/stash/fabric-draft';
 import { PlaceField } from '#renderer/features/stash/place-field';
 import styles from '#renderer/features/stash/stash.module.css';
 import { today } from '#renderer/text/dates';
-import { Button } from '#renderer/ui/button';
-import { Dialog } from '#renderer/ui/dialog';
-import { Form } from '#renderer/ui/form';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { TextField } from '#renderer/ui/text-field';
+import { Button } from '#renderer/ui/page/button';
+import { Dialog } from '#renderer/ui/page/dialog';
+import { Form } from '#renderer/ui/fields/form';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { TextField } from '#renderer/ui/fields/text-field';
 
 interface BuyDialogProps {
   readonly fabric: Fabric;

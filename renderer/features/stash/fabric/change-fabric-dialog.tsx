@@ -3,10 +3,10 @@ import type { Fabric } from '#core/domain/stash';
 import { useWrite } from '#renderer/bridge/query';
 import { detailsOf } from '#renderer/features/stash/fabric-draft';
 import styles from '#renderer/features/stash/stash.module.css';
-import { Button } from '#renderer/ui/button';
-import { Dialog } from '#renderer/ui/dialog';
-import { Form } from '#renderer/ui/form';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { Button } from '#renderer/ui/page/button';
+import { Dialog } from '#renderer/ui/page/dialog';
+import { Form } from '#renderer/ui/fields/form';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { LooksFields, MoreFields } from './fabric-fields';
 
 interface ChangeFabricDialogProps {

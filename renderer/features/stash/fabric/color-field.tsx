@@ -1,5 +1,5 @@
 import styles from '#renderer/features/stash/stash.module.css';
-import { Field } from '#renderer/ui/field';
+import { Field } from '#renderer/ui/fields/field';
 
 interface ColorFieldProps {
   readonly label: string;

@@ -1,11 +1,11 @@
 import type { Fabric, PrintDirection } from '#core/domain/stash';
 import { useWrite } from '#renderer/bridge/query';
-import { ClothSample } from '#renderer/features/stash/cloth-sample';
+import { FabricSample } from '#renderer/features/stash/fabric-sample';
 import shared from '#renderer/features/stash/stash.module.css';
-import { Button } from '#renderer/ui/button';
-import { FactList } from '#renderer/ui/fact-list';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { LengthText } from '#renderer/ui/typeset';
+import { Button } from '#renderer/ui/page/button';
+import { FactList } from '#renderer/ui/page/fact-list';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { LengthText } from '#renderer/ui/answers/typeset';
 import { PhotoButton, PhotoCatcher } from './photo-catcher';
 import styles from './fabric.module.css';
 
@@ -33,7 +33,7 @@ export function FabricFacts({ fabric }: { readonly fabric: Fabric }) {
   return (
     <section className={styles['leaf']} aria-label="What it is">
       <PhotoCatcher className={shared['stack']} onCatch={(file) => void show(file)}>
-        <ClothSample fabric={fabric} isLarge />
+        <FabricSample fabric={fabric} isLarge />
         <div className={shared['row']}>
           <PhotoButton
             words={photoVerb(fabric.photoId !== null, showing.isWriting)}

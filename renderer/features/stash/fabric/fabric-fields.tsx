@@ -2,10 +2,10 @@ import type { FabricDetails, PrintDirection } from '#core/domain/stash';
 import { lengthFromInches, lengthFromUnits, UNITS_PER_METRE } from '#core/units/length';
 import { PlaceField } from '#renderer/features/stash/place-field';
 import styles from '#renderer/features/stash/stash.module.css';
-import { Checkbox } from '#renderer/ui/checkbox';
-import { Choice } from '#renderer/ui/choice';
-import { LengthField } from '#renderer/ui/length-field';
-import { TextField } from '#renderer/ui/text-field';
+import { Checkbox } from '#renderer/ui/fields/checkbox';
+import { Choice } from '#renderer/ui/fields/choice';
+import { LengthField } from '#renderer/ui/fields/length-field';
+import { TextField } from '#renderer/ui/fields/text-field';
 import { ColorField } from './color-field';
 
 const DIRECTIONS: readonly { readonly value: PrintDirection; readonly words: string }[] = [
@@ -15,7 +15,7 @@ const DIRECTIONS: readonly { readonly value: PrintDirection; readonly words: str
 ];
 
 /** Ten metres, as the store takes it. */
-const WIDEST_CLOTH = lengthFromUnits(10 * UNITS_PER_METRE);
+const WIDEST_FABRIC = lengthFromUnits(10 * UNITS_PER_METRE);
 
 const FIBERS = ['cotton', 'linen', 'wool', 'cotton and linen', 'bamboo', 'polyester'];
 
@@ -68,7 +68,7 @@ export function MoreFields({ details, onChange }: FabricFieldsProps) {
         help="Between the selvages."
         value={details.width}
         minimum={lengthFromInches(1)}
-        maximum={WIDEST_CLOTH}
+        maximum={WIDEST_FABRIC}
         onCommit={(width) => width !== null && onChange({ ...details, width })}
       />
       <TextField label="Fiber" suggestions={FIBERS} {...text('fiber')} />

@@ -1,7 +1,7 @@
 import { useId, useState } from 'react';
 import type { Booking, FabricPage } from '#core/contract/stash';
 import shared from '#renderer/features/stash/stash.module.css';
-import { Button } from '#renderer/ui/button';
+import { Button } from '#renderer/ui/page/button';
 import { LedgerLine } from './ledger-line';
 import styles from './fabric.module.css';
 

@@ -2,17 +2,17 @@ import { useState } from 'react';
 import { useSearchParams } from 'react-router';
 import { assertNever } from '#core/assert-never';
 import type { FabricPage } from '#core/contract/stash';
-import type { ClothPiece } from '#core/domain/stash';
+import type { FabricPiece } from '#core/domain/stash';
 import { measureOfKind } from '#core/domain/stash-kind';
 import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
 import { useWrite } from '#renderer/bridge/query';
-import { freeWords, stockWords, thereOf } from '#renderer/features/stash/cloth-words';
+import { freeWords, stockWords, thereOf } from '#renderer/features/stash/fabric-words';
 import { LabelsDialog } from '#renderer/features/stash/labels-dialog';
 import shared from '#renderer/features/stash/stash.module.css';
-import { useDisplay } from '#renderer/ui/display';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { Typeset } from '#renderer/ui/typeset';
+import { useDisplay } from '#renderer/ui/base/display';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { Typeset } from '#renderer/ui/answers/typeset';
 import { FabricWorth } from './fabric-worth';
 import { holdsOf } from './holds';
 import { PieceCard } from './piece-card';
@@ -40,9 +40,9 @@ export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
   const free = freeWords(pieces, length) ?? 'all of it free';
   const worth =
     valueMinor === 0 ? '' : ` · worth ${formatMoney(moneyFromMinor(valueMinor, currency), locale)}`;
-  const cloth = pieces.filter(({ kind }) => measureOfKind(kind) !== 'count');
-  const longest = Math.max(1, ...cloth.map((piece) => piece.there));
-  const widest = Math.max(1, ...cloth.map((piece) => piece.width));
+  const lengths = pieces.filter(({ kind }) => measureOfKind(kind) !== 'count');
+  const longest = Math.max(1, ...lengths.map((piece) => piece.there));
+  const widest = Math.max(1, ...lengths.map((piece) => piece.width));
   return (
     <section className={shared['stack']} aria-label="Its pieces">
       <p className={styles['hero']}>
@@ -105,7 +105,7 @@ function AskedDialog({ asked, opened, onClose }: AskedDialogProps) {
 }
 
 /** The piece that was found by its code, as the address says: `?piece=ID`, with `&use` when it is taken up. */
-function useFoundPiece(pieces: readonly ClothPiece[]) {
+function useFoundPiece(pieces: readonly FabricPiece[]) {
   const [params, setParams] = useSearchParams();
   const leaveUse = () => {
     if (!params.has('use')) return;

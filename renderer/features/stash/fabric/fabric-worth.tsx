@@ -5,9 +5,9 @@ import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
 import { shopUnit } from '#renderer/features/stash/shop-unit';
 import shared from '#renderer/features/stash/stash.module.css';
-import { Button } from '#renderer/ui/button';
-import { useDisplay } from '#renderer/ui/display';
-import { FactList } from '#renderer/ui/fact-list';
+import { Button } from '#renderer/ui/page/button';
+import { useDisplay } from '#renderer/ui/base/display';
+import { FactList } from '#renderer/ui/page/fact-list';
 import { PriceDialog } from './price-dialog';
 import styles from './fabric.module.css';
 

@@ -1,7 +1,7 @@
 import type { Booking } from '#core/contract/stash';
-import type { ClothPieceId, ProjectId } from '#core/domain/ids';
+import type { FabricPieceId, ProjectId } from '#core/domain/ids';
 
-/** Cloth of one piece that a project has spoken for, 1/320 mm. */
+/** Fabric of one piece that a project has spoken for, 1/320 mm. */
 export interface Hold {
   readonly projectId: ProjectId;
   readonly projectName: string;
@@ -9,7 +9,7 @@ export interface Hold {
 }
 
 /** Who holds how much of a piece: the sum of the ledger, projects in the order they first came to it, none that holds nothing. */
-export function holdsOf(ledger: readonly Booking[], pieceId: ClothPieceId): readonly Hold[] {
+export function holdsOf(ledger: readonly Booking[], pieceId: FabricPieceId): readonly Hold[] {
   const holds = new Map<ProjectId, Hold>();
   for (const { projectId, projectName, entries } of ledger.toReversed()) {
     if (projectId === null) continue;

@@ -6,12 +6,12 @@ import { moneyFromMinor } from '#core/units/money';
 import { useWrite } from '#renderer/bridge/query';
 import shared from '#renderer/features/stash/stash.module.css';
 import { dateWords, today } from '#renderer/text/dates';
-import { Button } from '#renderer/ui/button';
-import { classes } from '#renderer/ui/classes';
-import { useDisplay } from '#renderer/ui/display';
-import { Notice } from '#renderer/ui/notice';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { Typeset } from '#renderer/ui/typeset';
+import { Button } from '#renderer/ui/page/button';
+import { classes } from '#renderer/ui/base/classes';
+import { useDisplay } from '#renderer/ui/base/display';
+import { Notice } from '#renderer/ui/page/notice';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { Typeset } from '#renderer/ui/answers/typeset';
 import { bookingWords } from './booking-words';
 import styles from './fabric.module.css';
 

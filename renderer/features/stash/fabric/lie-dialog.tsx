@@ -1,15 +1,15 @@
 import { useState } from 'react';
-import type { ClothPiece } from '#core/domain/stash';
+import type { FabricPiece } from '#core/domain/stash';
 import { useWrite } from '#renderer/bridge/query';
 import { PlaceField } from '#renderer/features/stash/place-field';
 import styles from '#renderer/features/stash/stash.module.css';
-import { Button } from '#renderer/ui/button';
-import { Dialog } from '#renderer/ui/dialog';
-import { Form } from '#renderer/ui/form';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { Button } from '#renderer/ui/page/button';
+import { Dialog } from '#renderer/ui/page/dialog';
+import { Form } from '#renderer/ui/fields/form';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 
 interface LieDialogProps {
-  readonly piece: ClothPiece;
+  readonly piece: FabricPiece;
   readonly onClose: () => void;
 }
 

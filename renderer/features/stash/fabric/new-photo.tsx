@@ -1,9 +1,9 @@
 import { useLayoutEffect, useRef } from 'react';
 import styles from '#renderer/features/stash/stash.module.css';
 import { problemWords } from '#renderer/text/problems';
-import { Button } from '#renderer/ui/button';
-import { useDisplay } from '#renderer/ui/display';
-import { FieldProblemLine } from '#renderer/ui/field';
+import { Button } from '#renderer/ui/page/button';
+import { useDisplay } from '#renderer/ui/base/display';
+import { FieldProblemLine } from '#renderer/ui/fields/field';
 import { PhotoButton } from './photo-catcher';
 
 interface NewPhotoProps {

@@ -1,5 +1,5 @@
 import { type ReactNode, useRef } from 'react';
-import { Button } from '#renderer/ui/button';
+import { Button } from '#renderer/ui/page/button';
 
 interface PhotoCatcherProps {
   readonly className?: string | undefined;

@@ -1,5 +1,5 @@
-import type { ClothPiece } from '#core/domain/stash';
+import type { FabricPiece } from '#core/domain/stash';
 import type { PieceStep } from './piece-step-dialog';
 
 /** What is to be done with a piece: a booking, laying it in another place, or a label for it. */
-export type PieceAsked = PieceStep | { readonly kind: 'use' | 'lie' | 'label'; readonly piece: ClothPiece };
+export type PieceAsked = PieceStep | { readonly kind: 'use' | 'lie' | 'label'; readonly piece: FabricPiece };

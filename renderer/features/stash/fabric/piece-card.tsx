@@ -1,5 +1,5 @@
 import { Link } from 'react-router';
-import type { ClothPiece, PrintRuns } from '#core/domain/stash';
+import type { FabricPiece, PrintRuns } from '#core/domain/stash';
 import { formatMoney } from '#core/units/format-money';
 import { lengthFromUnits } from '#core/units/length';
 import { moneyFromMinor } from '#core/units/money';
@@ -10,20 +10,20 @@ import {
   freeLength,
   overbookedWords,
   pieceStock,
-} from '#renderer/features/stash/cloth-words';
+} from '#renderer/features/stash/fabric-words';
 import { useKindName } from '#renderer/features/stash/kind-name';
 import shared from '#renderer/features/stash/stash.module.css';
-import { Button } from '#renderer/ui/button';
-import { classes } from '#renderer/ui/classes';
-import { useDisplay } from '#renderer/ui/display';
-import { Typeset } from '#renderer/ui/typeset';
+import { Button } from '#renderer/ui/page/button';
+import { classes } from '#renderer/ui/base/classes';
+import { useDisplay } from '#renderer/ui/base/display';
+import { Typeset } from '#renderer/ui/answers/typeset';
 import type { Hold } from './holds';
 import { PieceDrawing } from './piece-drawing';
 import type { PieceAsked } from './piece-asked';
 import styles from './fabric.module.css';
 
 interface PieceCardProps {
-  readonly piece: ClothPiece;
+  readonly piece: FabricPiece;
   readonly swatch: string;
   readonly holds: readonly Hold[];
   readonly largest: { readonly longest: number; readonly widest: number };

@@ -1,4 +1,4 @@
-import type { ClothPiece } from '#core/domain/stash';
+import type { FabricPiece } from '#core/domain/stash';
 import { measureOfKind } from '#core/domain/stash-kind';
 import styles from './fabric.module.css';
 
@@ -7,7 +7,7 @@ const ROOM = { length: 260, width: 120 };
 const LEAST = 5;
 
 interface PieceDrawingProps {
-  readonly piece: ClothPiece;
+  readonly piece: FabricPiece;
   readonly swatch: string;
   readonly largest: { readonly longest: number; readonly widest: number };
   readonly words: string;
@@ -34,12 +34,12 @@ export function PieceDrawing({ piece, swatch, largest, words }: PieceDrawingProp
         height={wide + 2}
         viewBox={`-1 -1 ${String(long + 2)} ${String(wide + 2)}`}
       >
-        <rect width={long} height={wide} fill={swatch} className={styles['clothEdge']} />
-        <path d={cutsBetween(piece, scale, wide)} className={styles['clothCuts']} />
+        <rect width={long} height={wide} fill={swatch} className={styles['fabricEdge']} />
+        <path d={cutsBetween(piece, scale, wide)} className={styles['fabricCuts']} />
         {held > 0 && (
           <>
-            <rect x={long - held} width={held} height={wide} className={styles['clothHeld']} />
-            <line x1={long - held} x2={long - held} y1={0} y2={wide} className={styles['clothChalk']} />
+            <rect x={long - held} width={held} height={wide} className={styles['fabricHeld']} />
+            <line x1={long - held} x2={long - held} y1={0} y2={wide} className={styles['fabricChalk']} />
           </>
         )}
       </svg>
@@ -48,7 +48,7 @@ export function PieceDrawing({ piece, swatch, largest, words }: PieceDrawingProp
 }
 
 /** Where one of a pack ends and the next begins. */
-function cutsBetween({ unitLength, there }: ClothPiece, scale: number, wide: number): string {
+function cutsBetween({ unitLength, there }: FabricPiece, scale: number, wide: number): string {
   if (unitLength === null || there / unitLength > CUTS_DRAWN) return '';
   let cuts = '';
   for (let at: number = unitLength; at < there; at += unitLength) {

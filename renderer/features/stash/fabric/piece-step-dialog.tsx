@@ -1,27 +1,27 @@
 import { useState } from 'react';
 import { assertNever } from '#core/assert-never';
-import type { ClothPiece } from '#core/domain/stash';
+import type { FabricPiece } from '#core/domain/stash';
 import type { ProjectId } from '#core/domain/ids';
 import { type Length, LENGTH_ZERO, lengthFromUnits } from '#core/units/length';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { AmountField } from '#renderer/features/stash/amount-field';
-import { freeLength } from '#renderer/features/stash/cloth-words';
+import { freeLength } from '#renderer/features/stash/fabric-words';
 import styles from '#renderer/features/stash/stash.module.css';
 import { today } from '#renderer/text/dates';
-import { Button } from '#renderer/ui/button';
-import { Checkbox } from '#renderer/ui/checkbox';
-import { Select } from '#renderer/ui/choice';
-import { DateField } from '#renderer/ui/date-field';
-import { Dialog } from '#renderer/ui/dialog';
-import { Form } from '#renderer/ui/form';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { TextField } from '#renderer/ui/text-field';
+import { Button } from '#renderer/ui/page/button';
+import { Checkbox } from '#renderer/ui/fields/checkbox';
+import { Select } from '#renderer/ui/fields/choice';
+import { DateField } from '#renderer/ui/fields/date-field';
+import { Dialog } from '#renderer/ui/page/dialog';
+import { Form } from '#renderer/ui/fields/form';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { TextField } from '#renderer/ui/fields/text-field';
 import type { Hold } from './holds';
 
 /** What is to be booked of a piece. */
 export type PieceStep =
-  | { readonly kind: 'set-aside' | 'discard' | 'count'; readonly piece: ClothPiece }
-  | { readonly kind: 'release'; readonly piece: ClothPiece; readonly hold: Hold };
+  | { readonly kind: 'set-aside' | 'discard' | 'count'; readonly piece: FabricPiece }
+  | { readonly kind: 'release'; readonly piece: FabricPiece; readonly hold: Hold };
 
 interface StepWords {
   readonly title: string;
@@ -94,7 +94,7 @@ export function PieceStepDialog({ step, onClose }: PieceStepDialogProps) {
           <DateField label="On" value={on} onChange={setOn} />
         </div>
         <TextField label="Note" isOptional value={note} maximum={500} onChange={setNote} />
-        {isSetAside && booking.problem?.code === 'short-of-cloth' && (
+        {isSetAside && booking.problem?.code === 'short-of-fabric' && (
           <Checkbox
             label="Set it aside all the same: more is spoken for than there is"
             isChecked={isKnowing}

@@ -4,12 +4,12 @@ import { costAgain } from '#core/stash/replacement';
 import { useWrite } from '#renderer/bridge/query';
 import { shopUnit } from '#renderer/features/stash/shop-unit';
 import styles from '#renderer/features/stash/stash.module.css';
-import { Button } from '#renderer/ui/button';
-import { Dialog } from '#renderer/ui/dialog';
-import { useDisplay } from '#renderer/ui/display';
-import { Form } from '#renderer/ui/form';
-import { MoneyField } from '#renderer/ui/money-field';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { Button } from '#renderer/ui/page/button';
+import { Dialog } from '#renderer/ui/page/dialog';
+import { useDisplay } from '#renderer/ui/base/display';
+import { Form } from '#renderer/ui/fields/form';
+import { MoneyField } from '#renderer/ui/fields/money-field';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 
 interface PriceDialogProps {
   readonly opened: FabricPage;

@@ -4,31 +4,31 @@ import type { ProjectGlance } from '#core/contract/projects';
 import type { RunningClock } from '#core/domain/clock';
 import type { ProjectId } from '#core/domain/ids';
 import { currentStage } from '#core/domain/stage';
-import type { ClothPiece } from '#core/domain/stash';
+import type { FabricPiece } from '#core/domain/stash';
 import { measureOfKind } from '#core/domain/stash-kind';
 import { type Length, lengthFromUnits } from '#core/units/length';
 import { codeOfPiece, formatPieceCode } from '#core/stash/piece-code';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { AmountField } from '#renderer/features/stash/amount-field';
-import { amountBooked, amountFree, pieceStock } from '#renderer/features/stash/cloth-words';
+import { amountBooked, amountFree, pieceStock } from '#renderer/features/stash/fabric-words';
 import { useKindName } from '#renderer/features/stash/kind-name';
 import styles from '#renderer/features/stash/stash.module.css';
 import { today } from '#renderer/text/dates';
-import { Button } from '#renderer/ui/button';
-import { Checkbox } from '#renderer/ui/checkbox';
-import { Select } from '#renderer/ui/choice';
-import { Dialog } from '#renderer/ui/dialog';
-import { useDisplay } from '#renderer/ui/display';
-import { Form } from '#renderer/ui/form';
-import { Notice } from '#renderer/ui/notice';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { Typeset } from '#renderer/ui/typeset';
+import { Button } from '#renderer/ui/page/button';
+import { Checkbox } from '#renderer/ui/fields/checkbox';
+import { Select } from '#renderer/ui/fields/choice';
+import { Dialog } from '#renderer/ui/page/dialog';
+import { useDisplay } from '#renderer/ui/base/display';
+import { Form } from '#renderer/ui/fields/form';
+import { Notice } from '#renderer/ui/page/notice';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { Typeset } from '#renderer/ui/answers/typeset';
 import { holdsOf } from './holds';
 import { proposedProject } from './use-proposal';
 
 interface UseDialogProps {
   readonly opened: FabricPage;
-  readonly piece: ClothPiece;
+  readonly piece: FabricPiece;
   readonly onClose: () => void;
 }
 
@@ -60,7 +60,7 @@ function UseForm({ opened, piece, running, projects, onClose }: UseFormProps) {
   const held = holdsOf(ledger, piece.id).find((hold) => hold.projectId === projectId)?.held ?? 0;
   const amount = typed ?? (held > 0 ? lengthFromUnits(Math.min(held, piece.there)) : null);
   const isShort =
-    cutting.problem?.code === 'short-of-cloth' && cutting.problem.asked <= cutting.problem.there;
+    cutting.problem?.code === 'short-of-fabric' && cutting.problem.asked <= cutting.problem.there;
   const heldWords =
     held > 0 ? `${amountBooked({ ...piece, length: lengthFromUnits(held) }, length)} set aside for it, ` : '';
   const book = async () => {

@@ -1,6 +1,6 @@
 import type { Booking } from '#core/contract/stash';
 import type { RunningClock } from '#core/domain/clock';
-import type { ClothPieceId, ProjectId } from '#core/domain/ids';
+import type { FabricPieceId, ProjectId } from '#core/domain/ids';
 import { holdsOf } from './holds';
 
 interface Known {
@@ -9,7 +9,7 @@ interface Known {
   readonly running: Pick<RunningClock, 'projectId'> | null;
   /** Of the fabric, the newest first. */
   readonly ledger: readonly Booking[];
-  readonly pieceId: ClothPieceId;
+  readonly pieceId: FabricPieceId;
 }
 
 /**

@@ -10,23 +10,23 @@ import { moneyFromMinor } from '#core/units/money';
 import type { LengthDisplay } from '#core/units/unit-system';
 import { shopUnit } from '#renderer/features/stash/shop-unit';
 import { monthWords } from '#renderer/text/dates';
-import { ChartFigure, ChartKey } from '#renderer/ui/chart-figure';
-import { Choice } from '#renderer/ui/choice';
-import { ColumnChart } from '#renderer/ui/column-chart';
-import { type Display, useDisplay } from '#renderer/ui/display';
+import { ChartFigure, ChartKey } from '#renderer/ui/charts/chart-figure';
+import { Choice } from '#renderer/ui/fields/choice';
+import { ColumnChart } from '#renderer/ui/charts/column-chart';
+import { type Display, useDisplay } from '#renderer/ui/base/display';
 
-type Measure = 'money' | 'cloth';
+type Measure = 'money' | 'fabric';
 
 const MEASURES = [
   { value: 'money', words: 'In money' },
-  { value: 'cloth', words: 'In cloth' },
+  { value: 'fabric', words: 'In fabric' },
 ] as const;
 
 interface MonthsProps {
   readonly months: readonly StashMonth[];
 }
 
-/** What came and what went, month by month, in money or in cloth. */
+/** What came and what went, month by month, in money or in fabric. */
 export function BoughtAgainstUsed({ months }: MonthsProps) {
   const display = useDisplay();
   const [measure, setMeasure] = useState<Measure>('money');
@@ -61,7 +61,7 @@ export function BoughtAgainstUsed({ months }: MonthsProps) {
             // A month in which more was taken back than booked has nothing to show.
             values: (numbers[index] ?? []).map((number) => Math.max(0, number)),
           }))}
-          {...(isMoney ? moneyScale(display) : clothScale(display))}
+          {...(isMoney ? moneyScale(display) : fabricScale(display))}
         />
       )}
     </ChartFigure>
@@ -105,7 +105,7 @@ export function LeftoversBySize({ sides }: { readonly sides: readonly LeftoversO
     <ChartFigure
       table={{
         title: 'Leftovers by their shorter side',
-        columns: ['Shorter side', 'Leftovers', 'Cloth in them'],
+        columns: ['Shorter side', 'Leftovers', 'Fabric in them'],
         rows: sizes.map((size) => [
           wordsQuantity(sizeWords(size, length)),
           countQuantity(size.pieces, ['', '']),
@@ -137,7 +137,7 @@ function moneyScale({ currency, locale }: Display) {
 }
 
 /** Square yards or square meters, whichever the reader buys by. */
-function clothScale({ length }: Display) {
+function fabricScale({ length }: Display) {
   const unit = shopUnit(length).length ** 2;
   const name = length.system === 'inch' ? 'sq yd' : 'm²';
   return { unit, format: (area: number) => `${decimalText(area / unit, 1)} ${name}` };

@@ -6,13 +6,13 @@ import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
 import { useRead } from '#renderer/bridge/query';
 import { farWords, today } from '#renderer/text/dates';
-import { BarTable } from '#renderer/ui/bar-table';
-import { ButtonLink } from '#renderer/ui/button';
-import { useDisplay } from '#renderer/ui/display';
-import { EmptyState } from '#renderer/ui/empty-state';
-import { Page } from '#renderer/ui/page';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { FigureList, HeroFigure } from '#renderer/ui/quantity';
+import { BarTable } from '#renderer/ui/charts/bar-table';
+import { ButtonLink } from '#renderer/ui/page/button';
+import { useDisplay } from '#renderer/ui/base/display';
+import { EmptyState } from '#renderer/ui/page/empty-state';
+import { Page } from '#renderer/ui/page/page';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { FigureList, HeroFigure } from '#renderer/ui/answers/quantity';
 import { daysBetween } from '#core/units/calendar-date';
 import { BoughtAgainstUsed, LeftoversBySize, ValueByMonth } from './insight-charts';
 import styles from './insight.module.css';
@@ -41,7 +41,7 @@ function NothingYet() {
   return (
     <EmptyState title="Nothing to tell yet" action={<ButtonLink to="/stash">To the stash</ButtonLink>}>
       <p>
-        As soon as cloth is bought, cut or set aside, this page shows what lies on the shelf in money, what
+        As soon as fabric is bought, cut or set aside, this page shows what lies on the shelf in money, what
         was bought against what was used, and what has lain longest.
       </p>
     </EmptyState>
@@ -55,7 +55,7 @@ function Insight({ insight }: { readonly insight: StashInsight }) {
         <HeroFigure
           figure={{ label: 'On the shelf, as paid', quantity: moneyQuantity(insight.valueMinor) }}
         />
-        <FigureList figures={[{ label: 'Cloth on the shelf', quantity: areaQuantity(insight.areaThere) }]} />
+        <FigureList figures={[{ label: 'Fabric on the shelf', quantity: areaQuantity(insight.areaThere) }]} />
       </div>
       <div className={styles['figures']}>
         <BoughtAgainstUsed months={insight.months} />
@@ -91,7 +91,7 @@ function CostByProject({ insight: { projects, projectCount } }: { readonly insig
   if (projects.length === 0) return null;
   return (
     <BarTable
-      title="What each piece cost in cloth"
+      title="What each piece cost in fabric"
       columns={['Piece', 'Used', 'Paid for it']}
       rows={projects.map(({ projectId, name, area, costMinor }) => ({
         key: projectId,

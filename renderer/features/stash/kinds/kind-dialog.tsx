@@ -1,17 +1,17 @@
 import { useState } from 'react';
-import { clothKind } from '#core/domain/stash';
+import { pieceKindSchema } from '#core/domain/stash';
 import { measureOfKind, type StashKind, type StashKindDetails } from '#core/domain/stash-kind';
 import { useWrite } from '#renderer/bridge/query';
-import { KIND_WORDS } from '#renderer/features/stash/cloth-words';
+import { KIND_WORDS } from '#renderer/features/stash/fabric-words';
 import styles from '#renderer/features/stash/stash.module.css';
-import { Button } from '#renderer/ui/button';
-import { Select } from '#renderer/ui/choice';
-import { Dialog } from '#renderer/ui/dialog';
-import { Form } from '#renderer/ui/form';
-import { LengthField } from '#renderer/ui/length-field';
-import { NumberField } from '#renderer/ui/number-field';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { TextField } from '#renderer/ui/text-field';
+import { Button } from '#renderer/ui/page/button';
+import { Select } from '#renderer/ui/fields/choice';
+import { Dialog } from '#renderer/ui/page/dialog';
+import { Form } from '#renderer/ui/fields/form';
+import { LengthField } from '#renderer/ui/fields/length-field';
+import { NumberField } from '#renderer/ui/fields/number-field';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { TextField } from '#renderer/ui/fields/text-field';
 
 interface KindDialogProps {
   /** Null for a new one. */
@@ -23,7 +23,7 @@ const NEW_KIND: StashKindDetails = {
   ...{ form: 'precut-squares', name: '', width: null, length: null, count: null, isHidden: false },
 };
 
-const FORMS = clothKind.options.map((value) => ({ value, words: KIND_WORDS[value].name }));
+const FORMS = pieceKindSchema.options.map((value) => ({ value, words: KIND_WORDS[value].name }));
 
 /** One of the maker's kinds: its name, how it is told, and its usual size. */
 export function KindDialog({ kind, onClose }: KindDialogProps) {

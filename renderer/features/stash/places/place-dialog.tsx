@@ -5,12 +5,12 @@ import type { Problem } from '#core/contract/problem';
 import { liesIn, placePathOf } from '#core/domain/place';
 import { useWrite } from '#renderer/bridge/query';
 import styles from '#renderer/features/stash/stash.module.css';
-import { Button } from '#renderer/ui/button';
-import { Select } from '#renderer/ui/choice';
-import { Dialog } from '#renderer/ui/dialog';
-import { Form } from '#renderer/ui/form';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { TextField } from '#renderer/ui/text-field';
+import { Button } from '#renderer/ui/page/button';
+import { Select } from '#renderer/ui/fields/choice';
+import { Dialog } from '#renderer/ui/page/dialog';
+import { Form } from '#renderer/ui/fields/form';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { TextField } from '#renderer/ui/fields/text-field';
 
 /** What is to be done with a place. */
 export type PlaceAsked =

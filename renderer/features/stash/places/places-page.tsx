@@ -4,10 +4,10 @@ import type { PlaceGlance } from '#core/contract/places';
 import { placeNames } from '#core/domain/place';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { LabelsDialog } from '#renderer/features/stash/labels-dialog';
-import { Button } from '#renderer/ui/button';
-import { EmptyState } from '#renderer/ui/empty-state';
-import { Page } from '#renderer/ui/page';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { Button } from '#renderer/ui/page/button';
+import { EmptyState } from '#renderer/ui/page/empty-state';
+import { Page } from '#renderer/ui/page/page';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { type PlaceAsked, PlaceDialog } from './place-dialog';
 import styles from './places.module.css';
 
@@ -31,7 +31,7 @@ export function PlacesPage() {
       <ProblemNotice problem={problem ?? deleting.problem} />
       {places?.length === 0 && (
         <EmptyState title="No places yet">
-          <p>Begin with the room where the cloth is kept, then add its shelves and bins.</p>
+          <p>Begin with the room where the fabric is kept, then add its shelves and bins.</p>
         </EmptyState>
       )}
       <ul className={styles['places']} aria-label="Places">

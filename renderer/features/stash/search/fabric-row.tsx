@@ -5,11 +5,11 @@ import type { StashGroup, StashSearch } from '#core/domain/stash-filter';
 import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
 import { useRead } from '#renderer/bridge/query';
-import { ClothSample } from '#renderer/features/stash/cloth-sample';
-import { freeWords, overbookedWords, stockWords, thereOf } from '#renderer/features/stash/cloth-words';
+import { FabricSample } from '#renderer/features/stash/fabric-sample';
+import { freeWords, overbookedWords, stockWords, thereOf } from '#renderer/features/stash/fabric-words';
 import styles from '#renderer/features/stash/stash.module.css';
-import { useDisplay } from '#renderer/ui/display';
-import { Typeset } from '#renderer/ui/typeset';
+import { useDisplay } from '#renderer/ui/base/display';
+import { Typeset } from '#renderer/ui/answers/typeset';
 
 /** How many fabrics are fetched at once, as the list is scrolled to them. */
 export const LINES_AT_ONCE = 100;
@@ -41,7 +41,7 @@ export const FabricLine = memo(function FabricLine(props: FabricAtProps) {
   return glance === undefined ? <div className={styles['line']} /> : <FabricRow glance={glance} />;
 });
 
-/** One picture of the shelf: the cloth as it looks, its name, and what there is of it. Kept as a line is. */
+/** One picture of the shelf: the fabric as it looks, its name, and what there is of it. Kept as a line is. */
 export const FabricCard = memo(function FabricCard(props: FabricAtProps) {
   const glance = useFabricAt(props);
   const { length } = useDisplay();
@@ -51,7 +51,7 @@ export const FabricCard = memo(function FabricCard(props: FabricAtProps) {
   const there = stockWords(thereOf(pieces), length);
   return (
     <div className={styles['card']}>
-      <ClothSample fabric={fabric} />
+      <FabricSample fabric={fabric} />
       <Link to={`/stash/${fabric.id}${back}`} className={styles['name']}>
         {fabric.name}
       </Link>
@@ -72,7 +72,7 @@ function FabricRow({ glance }: { readonly glance: FabricGlance }) {
   const [over] = pieces.flatMap((piece) => overbookedWords(piece, length) ?? []);
   return (
     <div className={styles['line']}>
-      <ClothSample fabric={fabric} />
+      <FabricSample fabric={fabric} />
       <div className={styles['lineWords']}>
         <Link to={`/stash/${fabric.id}${back}`} className={styles['name']}>
           {fabric.name}

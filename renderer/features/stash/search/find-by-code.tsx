@@ -6,11 +6,11 @@ import { formatPieceCode, type PieceCode } from '#core/stash/piece-code';
 import { call } from '#renderer/bridge/call';
 import styles from '#renderer/features/stash/stash.module.css';
 import { labelPlace, labelSize } from '#renderer/text/label-words';
-import { Button } from '#renderer/ui/button';
-import { Dialog } from '#renderer/ui/dialog';
-import { useDisplay } from '#renderer/ui/display';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { Typeset } from '#renderer/ui/typeset';
+import { Button } from '#renderer/ui/page/button';
+import { Dialog } from '#renderer/ui/page/dialog';
+import { useDisplay } from '#renderer/ui/base/display';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { Typeset } from '#renderer/ui/answers/typeset';
 
 interface Missed {
   readonly code: PieceCode;

@@ -1,6 +1,6 @@
 import type { PieceCode } from '#core/stash/piece-code';
 import { useRead } from '#renderer/bridge/query';
-import { EmptyState } from '#renderer/ui/empty-state';
+import { EmptyState } from '#renderer/ui/page/empty-state';
 import { CodedPieces } from './find-by-code';
 
 interface FoundByCodeProps {

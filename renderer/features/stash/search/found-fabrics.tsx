@@ -3,9 +3,9 @@ import type { FabricGroup } from '#core/contract/stash';
 import type { StashGroup, StashSearch } from '#core/domain/stash-filter';
 import { useRead } from '#renderer/bridge/query';
 import styles from '#renderer/features/stash/stash.module.css';
-import { Button } from '#renderer/ui/button';
-import { useWidth } from '#renderer/ui/use-width';
-import { VirtualList } from '#renderer/ui/virtual-list';
+import { Button } from '#renderer/ui/page/button';
+import { useWidth } from '#renderer/ui/base/use-width';
+import { VirtualList } from '#renderer/ui/page/virtual-list';
 import { FabricCard, FabricLine } from './fabric-row';
 import { GroupHeading } from './group-heading';
 

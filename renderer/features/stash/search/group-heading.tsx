@@ -1,9 +1,9 @@
 import type { FabricGroup } from '#core/contract/stash';
-import { clothKind } from '#core/domain/stash';
+import { pieceKindSchema } from '#core/domain/stash';
 import type { StashGrouping } from '#core/domain/stash-filter';
-import { KIND_WORDS } from '#renderer/features/stash/cloth-words';
+import { KIND_WORDS } from '#renderer/features/stash/fabric-words';
 import styles from '#renderer/features/stash/stash.module.css';
-import { useDisplay } from '#renderer/ui/display';
+import { useDisplay } from '#renderer/ui/base/display';
 
 interface GroupHeadingProps {
   readonly by: StashGrouping;
@@ -41,7 +41,7 @@ const NONE: Readonly<Record<StashGrouping, string>> = {
 function groupName(by: StashGrouping, { key, name }: FabricGroup): string {
   if (key === '') return NONE[by];
   if (by === 'kind') {
-    const kind = clothKind.options.find((one) => one === key);
+    const kind = pieceKindSchema.options.find((one) => one === key);
     return kind === undefined ? name : KIND_WORDS[kind].name;
   }
   return by === 'color' ? name.charAt(0).toUpperCase() + name.slice(1) : name;

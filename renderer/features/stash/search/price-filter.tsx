@@ -1,8 +1,8 @@
 import type { WantedPrice } from '#core/domain/stash-filter';
 import { shopUnit } from '#renderer/features/stash/shop-unit';
-import { Select } from '#renderer/ui/choice';
-import { useDisplay } from '#renderer/ui/display';
-import { MoneyField } from '#renderer/ui/money-field';
+import { Select } from '#renderer/ui/fields/choice';
+import { useDisplay } from '#renderer/ui/base/display';
+import { MoneyField } from '#renderer/ui/fields/money-field';
 
 const COUNTED = [
   { value: 'again', words: 'To buy it again' },

@@ -2,8 +2,8 @@ import { useEffect, useLayoutEffect, useRef, useState } from 'react';
 import type { SavedSearch, StashSearch } from '#core/domain/stash-filter';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import styles from '#renderer/features/stash/stash.module.css';
-import { Button } from '#renderer/ui/button';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { Button } from '#renderer/ui/page/button';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { SearchNameDialog } from './search-name-dialog';
 import { isSameQuery } from './stash-query';
 

@@ -2,11 +2,11 @@ import { useState } from 'react';
 import type { SavedSearch, StashSearch } from '#core/domain/stash-filter';
 import { useWrite } from '#renderer/bridge/query';
 import styles from '#renderer/features/stash/stash.module.css';
-import { Button } from '#renderer/ui/button';
-import { Dialog } from '#renderer/ui/dialog';
-import { Form } from '#renderer/ui/form';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { TextField } from '#renderer/ui/text-field';
+import { Button } from '#renderer/ui/page/button';
+import { Dialog } from '#renderer/ui/page/dialog';
+import { Form } from '#renderer/ui/fields/form';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { TextField } from '#renderer/ui/fields/text-field';
 
 interface SearchNameDialogProps {
   /** The search that gets another name; null for one that is saved first. */

@@ -1,20 +1,20 @@
-import { clothKind, type ClothKind, type PrintDirection } from '#core/domain/stash';
+import { pieceKindSchema, type PieceKind, type PrintDirection } from '#core/domain/stash';
 import type { StashGrouping, StashOrder, StashSearch } from '#core/domain/stash-filter';
 import { useRead } from '#renderer/bridge/query';
-import { KIND_WORDS } from '#renderer/features/stash/cloth-words';
+import { KIND_WORDS } from '#renderer/features/stash/fabric-words';
 import styles from '#renderer/features/stash/stash.module.css';
-import { Button } from '#renderer/ui/button';
-import { type Option, Select } from '#renderer/ui/choice';
-import { DateField } from '#renderer/ui/date-field';
-import { LengthField } from '#renderer/ui/length-field';
-import { TextField } from '#renderer/ui/text-field';
+import { Button } from '#renderer/ui/page/button';
+import { type Option, Select } from '#renderer/ui/fields/choice';
+import { DateField } from '#renderer/ui/fields/date-field';
+import { LengthField } from '#renderer/ui/fields/length-field';
+import { TextField } from '#renderer/ui/fields/text-field';
 import { PriceFilter } from './price-filter';
 import { isFiltered, withFilter } from './stash-query';
 import { WantedField } from './wanted-field';
 
-const KINDS: readonly Option<ClothKind | ''>[] = [
+const KINDS: readonly Option<PieceKind | ''>[] = [
   { value: '', words: 'Any kind' },
-  ...clothKind.options.map((value) => ({ value, words: KIND_WORDS[value].name })),
+  ...pieceKindSchema.options.map((value) => ({ value, words: KIND_WORDS[value].name })),
 ];
 
 const DIRECTIONS: readonly Option<PrintDirection | ''>[] = [

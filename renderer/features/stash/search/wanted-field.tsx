@@ -3,8 +3,8 @@ import { failure } from '#core/result';
 import { parseWanted } from '#core/stash/parse-wanted';
 import { formatLengthForEditing } from '#core/units/format-length';
 import { lengthProblemWords } from '#renderer/text/field-problems';
-import { useDisplay } from '#renderer/ui/display';
-import { TypedField } from '#renderer/ui/typed-field';
+import { useDisplay } from '#renderer/ui/base/display';
+import { TypedField } from '#renderer/ui/fields/typed-field';
 
 interface WantedFieldProps {
   readonly value: readonly WantedPatch[] | null;

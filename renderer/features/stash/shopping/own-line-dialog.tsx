@@ -3,12 +3,12 @@ import type { ProjectId } from '#core/domain/ids';
 import type { KeptShoppingLine, OwnShoppingLine } from '#core/domain/shopping';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import styles from '#renderer/features/stash/stash.module.css';
-import { Button } from '#renderer/ui/button';
-import { type Option, Select } from '#renderer/ui/choice';
-import { Dialog } from '#renderer/ui/dialog';
-import { Form } from '#renderer/ui/form';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { TextField } from '#renderer/ui/text-field';
+import { Button } from '#renderer/ui/page/button';
+import { type Option, Select } from '#renderer/ui/fields/choice';
+import { Dialog } from '#renderer/ui/page/dialog';
+import { Form } from '#renderer/ui/fields/form';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { TextField } from '#renderer/ui/fields/text-field';
 
 const NOTHING: OwnShoppingLine = { words: '', howMuch: '', supplier: '', projectId: null };
 

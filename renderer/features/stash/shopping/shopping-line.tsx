@@ -1,18 +1,18 @@
 import { Link } from 'react-router';
 import type { KeptShoppingLine } from '#core/domain/shopping';
-import type { ClothNeed } from '#core/stash/shopping/cloth-need';
+import type { FabricNeed } from '#core/stash/shopping/fabric-need';
 import type { LineShare, ShoppingLine } from '#core/stash/shopping/shopping-list';
 import { amountToBuy, nameToBuy, shareWords, sizeToBuy, whichFits } from '#renderer/text/shopping-words';
-import { Button } from '#renderer/ui/button';
-import { useDisplay } from '#renderer/ui/display';
-import { Typeset } from '#renderer/ui/typeset';
+import { Button } from '#renderer/ui/page/button';
+import { useDisplay } from '#renderer/ui/base/display';
+import { Typeset } from '#renderer/ui/answers/typeset';
 import styles from './shopping.module.css';
 
 interface NeededLineProps {
   readonly line: ShoppingLine;
   readonly onBuy: () => void;
-  readonly onChoose: (need: ClothNeed) => void;
-  readonly onLeaveOut: (need: ClothNeed) => void;
+  readonly onChoose: (need: FabricNeed) => void;
+  readonly onLeaveOut: (need: FabricNeed) => void;
 }
 
 /** One thing to buy for the open pieces: how much, of what, and what each piece wants of it. */

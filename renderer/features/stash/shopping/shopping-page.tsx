@@ -2,15 +2,15 @@ import { useState } from 'react';
 import { Link, useSearchParams } from 'react-router';
 import type { ShoppingList } from '#core/contract/shopping';
 import type { KeptShoppingLine } from '#core/domain/shopping';
-import type { ClothNeed } from '#core/stash/shopping/cloth-need';
+import type { FabricNeed } from '#core/stash/shopping/fabric-need';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { entriesByShop, type ShopEntry, shopWords } from '#renderer/text/shopping-words';
-import { Button } from '#renderer/ui/button';
-import { EmptyState } from '#renderer/ui/empty-state';
-import { Page } from '#renderer/ui/page';
-import { PrintSheetButton } from '#renderer/ui/print-sheet-button';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { ChooseClothDialog } from './choose-cloth-dialog';
+import { Button } from '#renderer/ui/page/button';
+import { EmptyState } from '#renderer/ui/page/empty-state';
+import { Page } from '#renderer/ui/page/page';
+import { PrintSheetButton } from '#renderer/ui/page/print-sheet-button';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { ChooseFabricDialog } from './choose-fabric-dialog';
 import { OwnLineDialog } from './own-line-dialog';
 import { ShopBuyDialog } from './shop-buy-dialog';
 import { NeededLine, OwnLine } from './shopping-line';
@@ -19,7 +19,7 @@ import styles from './shopping.module.css';
 type Asked =
   | { readonly kind: 'buy'; readonly entry: ShopEntry }
   | { readonly kind: 'own'; readonly line: KeptShoppingLine | null }
-  | { readonly kind: 'cloth'; readonly need: ClothNeed };
+  | { readonly kind: 'fabric'; readonly need: FabricNeed };
 
 /** What has to be bought for all open pieces, shop by shop, and what the maker wrote down herself; with `?project=ID` for one. */
 export function ShoppingPage() {
@@ -30,7 +30,7 @@ export function ShoppingPage() {
   const removing = useWrite('shopping:remove');
   const only = useSearchParams()[0].get('project');
   const shops = list === undefined ? [] : entriesByShop(...linesFor(list, only));
-  const leaveOut = ({ projectId, source, name }: ClothNeed) =>
+  const leaveOut = ({ projectId, source, name }: FabricNeed) =>
     void choosing.write({ projectId, source, name, choice: { kind: 'leave-out' } });
   const close = () => setAsked(null);
   return (
@@ -74,7 +74,7 @@ export function ShoppingPage() {
                   key={entry.key}
                   line={entry.line}
                   onBuy={() => setAsked({ kind: 'buy', entry })}
-                  onChoose={(need) => setAsked({ kind: 'cloth', need })}
+                  onChoose={(need) => setAsked({ kind: 'fabric', need })}
                   onLeaveOut={leaveOut}
                 />
               ) : (
@@ -100,7 +100,7 @@ export function ShoppingPage() {
       )}
       {asked?.kind === 'buy' && <ShopBuyDialog entry={asked.entry} onClose={close} />}
       {asked?.kind === 'own' && <OwnLineDialog line={asked.line} onClose={close} />}
-      {asked?.kind === 'cloth' && <ChooseClothDialog need={asked.need} onClose={close} />}
+      {asked?.kind === 'fabric' && <ChooseFabricDialog need={asked.need} onClose={close} />}
     </Page>
   );
 }
@@ -118,8 +118,8 @@ function linesFor(
 }
 
 interface LeftOutProps {
-  readonly needs: readonly ClothNeed[];
-  readonly onPutBack: (need: ClothNeed) => void;
+  readonly needs: readonly FabricNeed[];
+  readonly onPutBack: (need: FabricNeed) => void;
 }
 
 function LeftOut({ needs, onPutBack }: LeftOutProps) {

@@ -1,8 +1,8 @@
 import { type StashColumn, stashColumn, type TableReading } from '#core/domain/stash-table';
 import { columnTitle } from '#core/stash/table/column-titles';
 import shared from '#renderer/features/stash/stash.module.css';
-import { Checkbox } from '#renderer/ui/checkbox';
-import { Select } from '#renderer/ui/choice';
+import { Checkbox } from '#renderer/ui/fields/checkbox';
+import { Select } from '#renderer/ui/fields/choice';
 import styles from './bring-in.module.css';
 
 const LEFT_OUT = 'left-out';

@@ -4,11 +4,11 @@ import type { StashColumn, TableToRead } from '#core/domain/stash-table';
 import { call } from '#renderer/bridge/call';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import shared from '#renderer/features/stash/stash.module.css';
-import { Button } from '#renderer/ui/button';
-import { Choice, Select } from '#renderer/ui/choice';
-import { Page } from '#renderer/ui/page';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
-import { TextField } from '#renderer/ui/text-field';
+import { Button } from '#renderer/ui/page/button';
+import { Choice, Select } from '#renderer/ui/fields/choice';
+import { Page } from '#renderer/ui/page/page';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { TextField } from '#renderer/ui/fields/text-field';
 import { BringInMapping } from './bring-in-mapping';
 import { BringInPreview } from './bring-in-preview';
 import styles from './bring-in.module.css';
@@ -77,7 +77,7 @@ export function BringInPage() {
         {fileName === null ? (
           <TextField
             label="Paste a table"
-            help="From a spreadsheet or a list: a line for each piece of cloth, with a name at least."
+            help="From a spreadsheet or a list: a line for each piece of fabric, with a name at least."
             value={table.source.kind === 'text' ? table.source.text : ''}
             maximum={4_000_000}
             isLong

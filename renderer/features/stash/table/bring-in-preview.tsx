@@ -1,11 +1,11 @@
 import type { TableReading } from '#core/domain/stash-table';
 import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
-import { KIND_WORDS, pieceSize } from '#renderer/features/stash/cloth-words';
+import { KIND_WORDS, pieceSize } from '#renderer/features/stash/fabric-words';
 import shared from '#renderer/features/stash/stash.module.css';
 import { cellProblemWords, faultPlace } from '#renderer/text/table-words';
-import { useDisplay } from '#renderer/ui/display';
-import { Typeset } from '#renderer/ui/typeset';
+import { useDisplay } from '#renderer/ui/base/display';
+import { Typeset } from '#renderer/ui/answers/typeset';
 import styles from './bring-in.module.css';
 
 /** What would be added, what is in the way of it, and the first lines as they were read. */

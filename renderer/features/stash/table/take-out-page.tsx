@@ -2,10 +2,10 @@ import { useState } from 'react';
 import type { Problem } from '#core/contract/problem';
 import { call } from '#renderer/bridge/call';
 import shared from '#renderer/features/stash/stash.module.css';
-import { Button } from '#renderer/ui/button';
-import { Choice } from '#renderer/ui/choice';
-import { Page } from '#renderer/ui/page';
-import { ProblemNotice } from '#renderer/ui/problem-notice';
+import { Button } from '#renderer/ui/page/button';
+import { Choice } from '#renderer/ui/fields/choice';
+import { Page } from '#renderer/ui/page/page';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 
 /** The whole stash as a file, for a spreadsheet or for another workshop. */
 export function TakeOutPage() {

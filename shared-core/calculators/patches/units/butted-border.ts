@@ -61,7 +61,7 @@ function partsOf({ topWidth, topLength, border, corners }: Sizes): readonly Name
   const at = (x: number, y: number, width: number, length: number) => {
     return { width, length, polygon: rectangleAt(x, y, width, length) };
   };
-  const strip = { role: 'second', source: 'cloth-joined' } as const;
+  const strip = { role: 'second', source: 'fabric-joined' } as const;
   const sides = [0, border + topWidth].map((x) => {
     return { ...strip, name: 'Side border', ...at(x, border, border, topLength) };
   });
@@ -72,7 +72,7 @@ function partsOf({ topWidth, topLength, border, corners }: Sizes): readonly Name
   });
   const stones = [0, border + topWidth].flatMap((x) =>
     [0, border + topLength].map((y) => {
-      return { name: 'Cornerstone', role: 'third', source: 'cloth', ...at(x, y, border, border) } as const;
+      return { name: 'Cornerstone', role: 'third', source: 'fabric', ...at(x, y, border, border) } as const;
     }),
   );
   const top = {

@@ -59,5 +59,5 @@ export function diamondPatch(
   const along = exactEdge(`${side.symbol} + ${SLANT_WRITTEN[angle]}`, side.exact + (2 * seam) / sine, [side]);
   const reach = along.exact * cosine;
   const cut = polygonOf([0, 0], [along.exact, 0], [along.exact + reach, across.exact], [reach, across.exact]);
-  return { across, along, shape: stripShape(cut, along.exact + reach, along.exact), source: 'cloth' };
+  return { across, along, shape: stripShape(cut, along.exact + reach, along.exact), source: 'fabric' };
 }

@@ -37,7 +37,7 @@ export const equilateralTriangle: PatchUnit<Computed<z.infer<typeof equilateralT
           shape: stripShape(cut, cutSide.exact, cutSide.exact / 2),
           takes: 1,
           makes: 1,
-          source: 'cloth',
+          source: 'fabric',
         },
       ],
     };

@@ -40,7 +40,7 @@ export const halfHexagon: PatchUnit<Computed<z.infer<typeof halfHexagonSizes>>> 
           ),
           takes: 1,
           makes: 1,
-          source: 'cloth',
+          source: 'fabric',
         },
       ],
     };

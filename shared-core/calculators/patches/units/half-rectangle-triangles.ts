@@ -57,5 +57,5 @@ function halvedRectangle(width: number, length: number, seam: number): Omit<CutP
   const across = exactEdge('W + s + s(D + W)/L', width + seam + (seam * (diagonal + width)) / length, terms);
   const along = exactEdge('L + s + s(D + L)/W', length + seam + (seam * (diagonal + length)) / width, terms);
   const shape = halvedShape(across.exact, along.exact);
-  return { across, along, shape, takes: 1, makes: 2, source: 'cloth', standsUp: true };
+  return { across, along, shape, takes: 1, makes: 2, source: 'fabric', standsUp: true };
 }

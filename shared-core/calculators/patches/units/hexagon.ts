@@ -35,7 +35,7 @@ export const hexagon: PatchUnit<Computed<z.infer<typeof hexagonSizes>>> = {
           shape: stripShape(hexagonPolygon(cutSide.exact, strip.exact), 2 * cutSide.exact, 2 * cutSide.exact),
           takes: 1,
           makes: 1,
-          source: 'cloth',
+          source: 'fabric',
         },
       ],
     };

@@ -52,7 +52,7 @@ export const kite: PatchUnit<Sizes> = {
           shape: stripShape(cut, along.exact, along.exact),
           takes: 1,
           makes: 1,
-          source: 'cloth',
+          source: 'fabric',
         },
       ],
     };

@@ -83,5 +83,5 @@ export function miteredStrip(name: string, inner: number, border: number, seam: 
     [inset, across.exact],
   );
   const shape = trimmedShape(across.exact, along.exact, kept, null);
-  return { name, role: 'second', across, along, shape, takes: 2, makes: 1, source: 'cloth-joined' };
+  return { name, role: 'second', across, along, shape, takes: 2, makes: 1, source: 'fabric-joined' };
 }

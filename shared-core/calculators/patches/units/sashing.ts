@@ -62,7 +62,7 @@ export const sashing: PatchUnit<Sizes> = {
 };
 
 const BLOCK = { name: 'Block', role: 'first', source: 'sewn' } as const;
-const SASH = { name: 'Sash', role: 'second', source: 'cloth-joined' } as const;
+const SASH = { name: 'Sash', role: 'second', source: 'fabric-joined' } as const;
 
 function total(block: number, blocks: number, sash: number, outside: number): number {
   return blocks * block + (blocks - 1 + outside) * sash;
@@ -78,9 +78,9 @@ function withCornerstones(sizes: Sizes): readonly NamedRectangle[] {
       const size = { width: column.size, length: row.size, polygon };
       if (!column.isSash && !row.isSash) return { ...BLOCK, ...size };
       if (column.isSash && row.isSash) {
-        return { ...size, name: 'Cornerstone', role: 'third', source: 'cloth' } as const;
+        return { ...size, name: 'Cornerstone', role: 'third', source: 'fabric' } as const;
       }
-      return { ...SASH, ...size, source: 'cloth', name: column.isSash ? 'Upright sash' : 'Cross sash' };
+      return { ...SASH, ...size, source: 'fabric', name: column.isSash ? 'Upright sash' : 'Cross sash' };
     }),
   );
 }
@@ -100,7 +100,7 @@ function withLongSashes(sizes: Sizes): readonly NamedRectangle[] {
     return bands(sizes.blockWidth, sizes.across, inner).map((column) => {
       const place = at(edge + column.at, edge + row.at, column.size, row.size);
       return column.isSash
-        ? { ...SASH, name: 'Short sash', source: 'cloth', ...place }
+        ? { ...SASH, name: 'Short sash', source: 'fabric', ...place }
         : { ...BLOCK, ...place };
     });
   });

@@ -1,9 +1,9 @@
 import path from 'node:path';
 import { expect, test } from 'vitest';
 import { KNOWN_VERSION } from '#main/store/migrations/migrations';
-import { schemaSnapshot } from '#main/store/schema-snapshot';
+import { schemaSnapshot } from '#main/store/opening/schema-snapshot';
 import {
-  addCloth,
+  addStock,
   addProject,
   createStoreAt,
   openWorkshop,
@@ -16,7 +16,7 @@ test('an empty file becomes a workshop that takes everything the notebook knows'
   createStoreAt(0, file).close();
   const workshop = openWorkshop(file);
   const { projectId } = addProject(workshop);
-  const { pieceId } = addCloth(workshop);
+  const { pieceId } = addStock(workshop);
   workshop.get('ledger:set-aside', { pieceId, projectId, length: 8128 as never, on: TODAY, note: '' });
   expect(schemaSnapshot(workshop.context.store.database).version).toBe(KNOWN_VERSION);
 });

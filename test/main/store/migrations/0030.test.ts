@@ -49,7 +49,7 @@ test('what was booked before counts as known, so that it can be undone and done 
 test('what is booked from now on makes a shortage larger only knowingly', () => {
   const workshop = openWorkshop(overbookedFile());
   const more = { pieceId: PIECE as never, projectId: PROJECT as never, length: inches(1), on: ON, note: '' };
-  expect(workshop.fail('ledger:set-aside', more)).toMatchObject({ code: 'short-of-cloth' });
+  expect(workshop.fail('ledger:set-aside', more)).toMatchObject({ code: 'short-of-fabric' });
   workshop.get('ledger:set-aside', { ...more, knowingly: true });
   const knowing = workshop.context.store.database
     .prepare('SELECT is_knowing FROM booking ORDER BY seq')

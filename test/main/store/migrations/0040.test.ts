@@ -1,9 +1,9 @@
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { schemaSnapshot } from '#main/store/schema-snapshot';
+import { schemaSnapshot } from '#main/store/opening/schema-snapshot';
 import { planOnTwoYards } from '#test/helpers/kept-plans';
 import {
-  addCloth,
+  addStock,
   addProject,
   createStoreAt,
   openWorkshop,
@@ -36,7 +36,7 @@ test('a workshop of the format before keeps what it has, and then keeps plans an
   expect(database.prepare('SELECT name FROM project').all()).toEqual([{ name: 'Old ring' }]);
   expect(database.prepare('SELECT name FROM stage').all()).toEqual([{ name: 'Piece the top' }]);
   const { projectId, stages } = addProject(workshop);
-  const cloth = addCloth(workshop);
+  const cloth = addStock(workshop);
   const plan = planOnTwoYards({ projects: [projectId], stageId: stages[0]!.id, ...cloth });
   workshop.get('cutting:keep', { projectId, plan });
   const at = { projectId, pieceId: cloth.pieceId, place: 0, on: TODAY };

@@ -57,11 +57,11 @@ test('pieces take the new kinds, and are no more to be edited than before', () =
   const { context } = openWorkshop(olderWorkshop());
   const run = (sql: string) => () => context.store.database.exec(sql);
   expect(
-    run(`INSERT INTO cloth_piece (id, fabric_seq, kind, width) VALUES ('t', 1, 'thread', 320)`),
+    run(`INSERT INTO fabric_piece (id, fabric_seq, kind, width) VALUES ('t', 1, 'thread', 320)`),
   ).not.toThrow();
   expect(
-    run(`INSERT INTO cloth_piece (id, fabric_seq, kind, width) VALUES ('u', 1, 'string', 320)`),
+    run(`INSERT INTO fabric_piece (id, fabric_seq, kind, width) VALUES ('u', 1, 'string', 320)`),
   ).toThrow();
-  expect(run(`UPDATE cloth_piece SET width = 1`)).toThrow('The ledger is never edited');
-  expect(run(`DELETE FROM cloth_piece`)).toThrow('The ledger is never edited');
+  expect(run(`UPDATE fabric_piece SET width = 1`)).toThrow('The ledger is never edited');
+  expect(run(`DELETE FROM fabric_piece`)).toThrow('The ledger is never edited');
 });

@@ -1,6 +1,6 @@
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { schemaSnapshot } from '#main/store/schema-snapshot';
+import { schemaSnapshot } from '#main/store/opening/schema-snapshot';
 import { openWorkshop } from '#test/helpers/workshop';
 
 const SNAPSHOT = path.resolve(import.meta.dirname, '../../../../main/store/migrations/schema-snapshot.json');

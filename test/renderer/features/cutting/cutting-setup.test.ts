@@ -1,16 +1,16 @@
 import { patchLabel } from '#renderer/text/cut-words';
 import { describe, expect, it } from 'vitest';
 import type { CuttingLine } from '#core/domain/cutting-setup';
-import { clothPieceId, fabricId, projectId, stageId } from '#core/domain/ids';
-import type { ClothPiece, Fabric } from '#core/domain/stash';
+import { fabricPieceId, fabricId, projectId, stageId } from '#core/domain/ids';
+import type { FabricPiece, Fabric } from '#core/domain/stash';
 import { lengthFromInches as inches, lengthFromUnits } from '#core/units/length';
-import { jobOfSetup, type Shelf } from '#renderer/features/cutting/job-of-setup';
-import { type PatchSource, startingSources } from '#renderer/features/cutting/patch-sources';
+import { jobOfSetup, type Shelf } from '#renderer/features/cutting/planning/job-of-setup';
+import { type PatchSource, startingSources } from '#renderer/features/cutting/desk/patch-sources';
 import {
   isBehind,
   isSetup,
   startingSetup,
-  withCloth,
+  withStock,
   withLine,
   withoutLine,
   withoutProject,
@@ -18,7 +18,7 @@ import {
   withPiece,
   withProject,
   withSource,
-} from '#renderer/features/cutting/setup-changes';
+} from '#renderer/features/cutting/desk/setup-changes';
 
 const id = (end: number) => `00000000-0000-4000-8000-${String(end).padStart(12, '0')}`;
 const [ring, runner] = [projectId.parse(id(1)), projectId.parse(id(2))];
@@ -37,17 +37,17 @@ const fabric: Fabric = {
   ...{ width: inches(42), isWashed: true, supplier: '', place: '', swatch: '#2f5d8a', notes: '' },
   ...{ photoId: null, createdAt: 1 },
 };
-const piece = (end: number, changes: Partial<ClothPiece> = {}): ClothPiece => ({
-  ...{ id: clothPieceId.parse(id(end)), fabricId: blue, kind: 'yardage', width: inches(42) },
+const piece = (end: number, changes: Partial<FabricPiece> = {}): FabricPiece => ({
+  ...{ id: fabricPieceId.parse(id(end)), fabricId: blue, kind: 'yardage', width: inches(42) },
   ...{ kindId: null, unitLength: null, place: '', printRuns: 'along' as const },
   ...{ there: inches(36), held: inches(0), valueMinor: 0 },
   ...changes,
 });
-const shelf = (pieces: readonly ClothPiece[], ownHolds: Shelf['ownHolds'] = new Map()): Shelf => ({
-  ...{ cloth: new Map([[blue, { fabric, pieces, price: null }]]), ownHolds },
+const shelf = (pieces: readonly FabricPiece[], ownHolds: Shelf['ownHolds'] = new Map()): Shelf => ({
+  ...{ fabrics: new Map([[blue, { fabric, pieces, price: null }]]), ownHolds },
   ...{ usualWidth: inches(40), lengthStep: inches(4.5) },
 });
-const fromBlue = withCloth(startingSetup(ring, [source()]), {
+const fromBlue = withStock(startingSetup(ring, [source()]), {
   projectId: ring,
   fabric: 'Sky',
   fabricId: blue,
@@ -102,12 +102,12 @@ describe('what is cut', () => {
 });
 
 describe('what the planner is asked', () => {
-  it('holds cloth to buy of the usual width where nothing of the stash was chosen', () => {
+  it('holds fabric to buy of the usual width where nothing of the stash was chosen', () => {
     const [asked] = jobOfSetup(startingSetup(ring, [source()]), shelf([])).fabrics;
     expect(asked).toMatchObject({ isDirectional: false, pieces: [], toBuy: { width: inches(40) } });
   });
 
-  it('holds the pieces of the fabric chosen, its print, and cloth of its own width to buy', () => {
+  it('holds the pieces of the fabric chosen, its print, and fabric of its own width to buy', () => {
     const [asked] = jobOfSetup(fromBlue, shelf([piece(6), piece(7, { kind: 'batting' })])).fabrics;
     expect(asked).toMatchObject({ id: blue, isDirectional: true, toBuy: { width: inches(42) } });
     expect(asked?.pieces).toHaveLength(1);
@@ -139,8 +139,8 @@ describe('what the planner is asked', () => {
     expect(withPiece(left, piece(6).id, true)).toEqual(fromBlue);
   });
 
-  it('straightens cloth from a roll but not what was cut with a ruler before', () => {
-    const margins = (kind: ClothPiece['kind']) =>
+  it('straightens fabric from a roll but not what was cut with a ruler before', () => {
+    const margins = (kind: FabricPiece['kind']) =>
       jobOfSetup(fromBlue, shelf([piece(6, { kind })])).fabrics[0]?.pieces[0]?.margins.straighten;
     expect(margins('yardage')).toBe(inches(0.5));
     expect(margins('leftover')).toBe(lengthFromUnits(0));

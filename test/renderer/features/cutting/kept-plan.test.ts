@@ -1,22 +1,22 @@
-import { type KeptWithTicks, planOfKept, stepsOfPiece } from '#core/cutting/kept-plan';
+import { type KeptWithTicks, planOfKept, stepsOfPiece } from '#core/cutting/tree/kept-plan';
 import { stepWords } from '#renderer/text/cut-words';
 import { describe, expect, it } from 'vitest';
 import type { TickedStep } from '#core/domain/cutting-plan';
-import { clothPieceId, fabricId, projectId, stageId } from '#core/domain/ids';
-import type { ClothPiece, Fabric } from '#core/domain/stash';
+import { fabricPieceId, fabricId, projectId, stageId } from '#core/domain/ids';
+import type { FabricPiece, Fabric } from '#core/domain/stash';
 import { calendarDate } from '#core/units/calendar-date';
 import { lengthFromInches as inches } from '#core/units/length';
-import { jobOfSetup, type Shelf } from '#renderer/features/cutting/job-of-setup';
-import { keepable, locksOf, NO_LOCKS } from '#renderer/features/cutting/locked-cuts';
-import type { PatchSource } from '#renderer/features/cutting/patch-sources';
-import { changesSince } from '#renderer/features/cutting/plan-age';
-import { withLine, withPiece } from '#renderer/features/cutting/setup-changes';
+import { jobOfSetup, type Shelf } from '#renderer/features/cutting/planning/job-of-setup';
+import { keepable, locksOf, NO_LOCKS } from '#renderer/features/cutting/table/locked-cuts';
+import type { PatchSource } from '#renderer/features/cutting/desk/patch-sources';
+import { changesSince } from '#renderer/features/cutting/planning/plan-age';
+import { withLine, withPiece } from '#renderer/features/cutting/desk/setup-changes';
 import { plansAfter } from '#test/helpers/cutting-jobs';
 import { planOnTwoYards } from '#test/helpers/kept-plans';
 
 const id = (end: number) => `00000000-0000-4000-8000-${String(end).padStart(12, '0')}`;
 const [ring, blue] = [projectId.parse(id(1)), fabricId.parse(id(5))];
-const [bolt, leftover] = [clothPieceId.parse(id(6)), clothPieceId.parse(id(7))];
+const [bolt, leftover] = [fabricPieceId.parse(id(6)), fabricPieceId.parse(id(7))];
 const stage = stageId.parse(id(3));
 const plan = planOnTwoYards({ projects: [ring], stageId: stage, fabricId: blue, pieceId: bolt });
 
@@ -31,7 +31,7 @@ const fabric: Fabric = {
   ...{ width: inches(42), isWashed: true, supplier: '', place: '', swatch: '#2f5d8a', notes: '' },
   ...{ photoId: null, createdAt: 1 },
 };
-const piece = (there: number, changes: Partial<ClothPiece> = {}): ClothPiece => ({
+const piece = (there: number, changes: Partial<FabricPiece> = {}): FabricPiece => ({
   ...{ id: bolt, fabricId: blue, kind: 'yardage', width: inches(42), there: inches(there) },
   ...{
     kindId: null,
@@ -44,8 +44,8 @@ const piece = (there: number, changes: Partial<ClothPiece> = {}): ClothPiece => 
   },
 });
 const scrap = piece(3.5, { id: leftover, kind: 'leftover', width: inches(8) });
-const shelf = (...pieces: readonly ClothPiece[]): Shelf => ({
-  ...{ cloth: new Map([[blue, { fabric, pieces, price: null }]]), ownHolds: new Map() },
+const shelf = (...pieces: readonly FabricPiece[]): Shelf => ({
+  ...{ fabrics: new Map([[blue, { fabric, pieces, price: null }]]), ownHolds: new Map() },
   ...{ usualWidth: inches(42), lengthStep: inches(4.5) },
 });
 
@@ -125,7 +125,7 @@ describe('a kept plan is out of date', () => {
       expect(changesSince(kept(), now(other))).toEqual(['stash']);
   });
 
-  it('when a list it took was kept anew, or its new cloth has come into the stash', () => {
+  it('when a list it took was kept anew, or its new fabric has come into the stash', () => {
     const source: PatchSource = {
       ...{ stageId: stage, calculator: 'top', projectId: ring, stageName: 'Piecing', title: 'The whole top' },
       ...{ patches: [], keptAt: 7, isOld: false },
@@ -143,8 +143,8 @@ describe('a kept plan is out of date', () => {
     expect(changesSince(took, now(at))).toEqual(['lists']);
     const named = {
       ...plan.setup,
-      cloth: [...plan.setup.cloth, { projectId: ring, fabric: 'Sky', fabricId: blue }],
+      fabricChoices: [...plan.setup.fabricChoices, { projectId: ring, fabric: 'Sky', fabricId: blue }],
     };
-    expect(changesSince(kept(), { ...now(at), setup: named })).toEqual(['cloth-found']);
+    expect(changesSince(kept(), { ...now(at), setup: named })).toEqual(['fabric-found']);
   });
 });

@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { type KeptWithTicks, planOfKept, stepsOfPiece } from '#core/cutting/kept-plan';
+import { type KeptWithTicks, planOfKept, stepsOfPiece } from '#core/cutting/tree/kept-plan';
 import type { CuttingSetup } from '#core/domain/cutting-setup';
 import { STARTING_TABLE } from '#core/domain/cutting-setup';
-import { clothPieceId, fabricId, projectId } from '#core/domain/ids';
-import type { ClothPiece, Fabric } from '#core/domain/stash';
+import { fabricPieceId, fabricId, projectId } from '#core/domain/ids';
+import type { FabricPiece, Fabric } from '#core/domain/stash';
 import { ONE_THING } from '#core/domain/stash-kind';
 import { calendarDate } from '#core/units/calendar-date';
 import { lengthFromInches as inches, lengthFromUnits } from '#core/units/length';
-import { cuttablePieces, jobOfSetup, type Shelf } from '#renderer/features/cutting/job-of-setup';
-import { keepable, locksOf } from '#renderer/features/cutting/locked-cuts';
-import { changesSince } from '#renderer/features/cutting/plan-age';
+import { cuttablePieces, jobOfSetup, type Shelf } from '#renderer/features/cutting/planning/job-of-setup';
+import { keepable, locksOf } from '#renderer/features/cutting/table/locked-cuts';
+import { changesSince } from '#renderer/features/cutting/planning/plan-age';
 import { pieceSizeWords, stepWords } from '#renderer/text/cut-words';
 import { plansAfter } from '#test/helpers/cutting-jobs';
 
@@ -22,19 +22,19 @@ const fabric: Fabric = {
   ...{ width: inches(42), isWashed: false, supplier: '', place: '', swatch: '#2f5d8a', notes: '' },
   ...{ photoId: null, createdAt: 1 },
 };
-const strips = (sheets: number, changes: Partial<ClothPiece> = {}): ClothPiece => ({
-  ...{ id: clothPieceId.parse(id(6)), fabricId: mixed, kind: 'precut-strips', kindId: null, place: '' },
+const strips = (sheets: number, changes: Partial<FabricPiece> = {}): FabricPiece => ({
+  ...{ id: fabricPieceId.parse(id(6)), fabricId: mixed, kind: 'precut-strips', kindId: null, place: '' },
   ...{ width: inches(42), unitLength: inches(2.5), there: inches(2.5 * sheets), held: inches(0) },
   ...{ printRuns: 'along', valueMinor: 0 },
   ...changes,
 });
-const shelf = (...pieces: readonly ClothPiece[]): Shelf => ({
-  ...{ cloth: new Map([[mixed, { fabric, pieces, price: null }]]), ownHolds: new Map() },
+const shelf = (...pieces: readonly FabricPiece[]): Shelf => ({
+  ...{ fabrics: new Map([[mixed, { fabric, pieces, price: null }]]), ownHolds: new Map() },
   ...{ usualWidth: inches(42), lengthStep: inches(4.5) },
 });
 const setup: CuttingSetup = {
   ...{ projects: [ring], taken: [], leftOut: [], table: { ...STARTING_TABLE, selvage: inches(0.5) } },
-  cloth: [{ projectId: ring, fabric: 'Mix', fabricId: mixed }],
+  fabricChoices: [{ projectId: ring, fabric: 'Mix', fabricId: mixed }],
   lines: [
     {
       ...{ id: 'a', projectId: ring, source: null, fabric: 'Mix', mayTurn: true },
@@ -59,7 +59,7 @@ describe('a pack told by number', () => {
     expect(cuttablePieces({ fabric, pieces: [strips(0.5)], price: null }, new Map())).toEqual([]);
   });
 
-  it('is no cloth where it is thread, needles or notions', () => {
+  it('is no fabric where it is thread, needles or notions', () => {
     const things = (['thread', 'needles', 'notions'] as const).map((kind) =>
       strips(1, { kind, width: ONE_THING, unitLength: ONE_THING, there: lengthFromUnits(960) }),
     );

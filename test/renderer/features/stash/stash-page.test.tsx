@@ -3,7 +3,7 @@ import userEvent from '@testing-library/user-event';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { StashPage } from '#renderer/features/stash/stash-page';
 import { renderPage, workshopBehindWindow } from '#test/helpers/page-on-store';
-import { addCloth, inches } from '#test/helpers/workshop';
+import { addStock, inches } from '#test/helpers/workshop';
 
 const field = (name: RegExp) => screen.findByRole('textbox', { name });
 const press = (name: string) => userEvent.click(screen.getByRole('button', { name }));
@@ -21,7 +21,7 @@ describe('the stash', () => {
 
   it('finds as it is typed, and says how many', async () => {
     const workshop = workshopBehindWindow();
-    addCloth(workshop);
+    addStock(workshop);
     renderPage(<StashPage />, '/stash');
     expect(await screen.findByText('1 fabric')).toBeVisible();
     await userEvent.type(await field(/^Find/), 'brow leav');
@@ -37,7 +37,7 @@ describe('a code in the search of the stash', () => {
 
   it('finds its piece, however it is typed, and Enter takes it up', async () => {
     const workshop = workshopBehindWindow();
-    const { fabricId, pieceId } = addCloth(workshop);
+    const { fabricId, pieceId } = addStock(workshop);
     renderPage(<StashPage />, '/stash');
     // The ids of a test begin alike.
     await userEvent.type(await field(/^Find/), 'ooo-000 OOO');
@@ -49,17 +49,17 @@ describe('a code in the search of the stash', () => {
 
   it('offers all the pieces that share it', async () => {
     const workshop = workshopBehindWindow();
-    const cloths = [addCloth(workshop), addCloth(workshop)];
+    const fabrics = [addStock(workshop), addStock(workshop)];
     renderPage(<StashPage />, '/stash?search=000-000-000');
     await userEvent.type(await field(/^Find/), '{Enter}');
     const links = within(await screen.findByRole('dialog')).getAllByRole('link', { name: 'Use it' });
     expect(links.map((link) => link.getAttribute('href'))).toEqual(
-      cloths.map(({ fabricId, pieceId }) => `/stash/${fabricId}?piece=${pieceId}&use`),
+      fabrics.map(({ fabricId, pieceId }) => `/stash/${fabricId}?piece=${pieceId}&use`),
     );
   });
 
   it('says whether there is no such piece or it is no such code', async () => {
-    addCloth(workshopBehindWindow());
+    addStock(workshopBehindWindow());
     renderPage(<StashPage />, '/stash');
     await userEvent.type(await field(/^Find/), 'FWX-0RP-WH1');
     expect(await screen.findByText(/No piece of the stash has the code FWX-0RP-WH1/)).toBeVisible();

@@ -262,13 +262,13 @@ describe('the drawing of a block', () => {
       fc.property(fc.integer({ min: 1, max: 12 }), (patchesAcross) => {
         const { diagram } = answerFor({ patchesAcross, blockSize: inches(9), seamAllowance: inches(1 / 4) });
         const polygons = diagram!.parts.filter((part) => part.part === 'polygon');
-        const cloth = polygons.filter(({ tone }) => tone !== 'seam');
-        expect(cloth.map(({ tone }) => tone)).toEqual(
+        const fabric = polygons.filter(({ tone }) => tone !== 'seam');
+        expect(fabric.map(({ tone }) => tone)).toEqual(
           Array.from({ length: patchesAcross }, (_, index) =>
-            index % 2 === 0 ? 'cloth' : 'cloth-alternate',
+            index % 2 === 0 ? 'fabric' : 'fabric-alternate',
           ),
         );
-        const boxes = cloth.map(({ points }) => boundsOf(points));
+        const boxes = fabric.map(({ points }) => boundsOf(points));
         const widths = boxes.map(({ left, right }) => (right - left) / UNITS_PER_INCH);
         const ends = patchesAcross === 1 ? 1 / 2 : 1 / 4;
         widths.forEach((width, index) => {

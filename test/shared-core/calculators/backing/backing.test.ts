@@ -31,7 +31,7 @@ const shortestWhole = (ways: readonly PanelWay[]) => ways.find(({ last }) => las
 const yardsOf = (units: number, step = 1 / 8) => Math.ceil(units / UNITS_PER_YARD / step - 1e-9) * step;
 
 describe('a backing against figures worked out elsewhere', () => {
-  // Derived: 4 in on each side, 42 in cloth with 1/2 in seams, whole widths, the cheaper direction, yards up to 1/8.
+  // Derived: 4 in on each side, 42 in fabric with 1/2 in seams, whole widths, the cheaper direction, yards up to 1/8.
   it.each([
     [36, 45, [44, 53], 2, 44, 2.5, 1, 1.25],
     [50, 65, [58, 73], 2, 58, 3.25, 1, 1.625],
@@ -45,18 +45,18 @@ describe('a backing against figures worked out elsewhere', () => {
       const { details } = answerOf(backing, rectangle(width, length));
       expect([details.width, details.length]).toEqual(cut.map((side) => inches(side)));
       const way = shortestWhole(details.ways);
-      expect([way.panels, way.panelLength, yardsOf(way.clothLength)]).toEqual([
+      expect([way.panels, way.panelLength, yardsOf(way.fabricLength)]).toEqual([
         panels,
         inches(panelLength),
         yards,
       ]);
       const wide = shortestWhole(details.wideWays);
-      expect([wide.panels, yardsOf(wide.clothLength)]).toEqual([widePanels, wideYards]);
+      expect([wide.panels, yardsOf(wide.fabricLength)]).toEqual([widePanels, wideYards]);
     },
   );
 
   // Published: Math for Quilters part 4, TQA newsletter 2012: with 6 in added, 2(W+6)/36 yards up to a longest side of 80,
-  // 2(L+6)/36 where only the width is, 3(W+6)/36 beyond that. It holds for cloth that gives 86 in from two widths.
+  // 2(L+6)/36 where only the width is, 3(W+6)/36 beyond that. It holds for fabric that gives 86 in from two widths.
   it.each([
     [60, 76],
     [72, 80],
@@ -67,7 +67,7 @@ describe('a backing against figures worked out elsewhere', () => {
   ])('%d × %d follows the newsletter’s three cases', (width, length) => {
     const input = rectangle(width, length, { overhang: inches(3), fabricWidth: inches(43.5) });
     const published = length <= 80 ? 2 * (width + 6) : width <= 80 ? 2 * (length + 6) : 3 * (width + 6);
-    expect(shortestWhole(answerOf(backing, input).details.ways).clothLength).toBe(inches(published));
+    expect(shortestWhole(answerOf(backing, input).details.ways).fabricLength).toBe(inches(published));
   });
 
   // Common practice: 50 × 60 with 6 in added across and 8 along; two widths of 44 or one of 102, 108 or 120.
@@ -78,30 +78,30 @@ describe('a backing against figures worked out elsewhere', () => {
       wideWidth: inches(wide),
     });
     const { details } = answerOf(backing, input);
-    expect(shortestWhole(details.ways).clothLength).toBe(inches(112));
-    expect(yardsOf(shortestWhole(details.ways).clothLength, 1 / 4)).toBe(3.25);
-    expect(shortestWhole(details.wideWays).clothLength / UNITS_PER_YARD).toBeCloseTo(1.556, 3);
+    expect(shortestWhole(details.ways).fabricLength).toBe(inches(112));
+    expect(yardsOf(shortestWhole(details.ways).fabricLength, 1 / 4)).toBe(3.25);
+    expect(shortestWhole(details.wideWays).fabricLength / UNITS_PER_YARD).toBeCloseTo(1.556, 3);
   });
 
   // Common practice: 65 × 78 overall is 2 × 65 = 130 in or 2 × 78 = 156 in, by seam direction.
   it('shows both directions', () => {
     const { details } = answerOf(backing, rectangle(65, 78, { overhang: inches(0) }));
     const whole = details.ways.filter(({ last }) => last === 'whole');
-    expect(whole.map(({ panelsRun, clothLength }) => [panelsRun, clothLength / UNITS_PER_INCH])).toEqual([
+    expect(whole.map(({ panelsRun, fabricLength }) => [panelsRun, fabricLength / UNITS_PER_INCH])).toEqual([
       ['across', 130],
       ['up', 156],
     ]);
-    expect(whole.map(({ clothLength }) => yardsOf(clothLength))).toEqual([3.625, 4.375]);
+    expect(whole.map(({ fabricLength }) => yardsOf(fabricLength))).toEqual([3.625, 4.375]);
   });
 
-  // Published: guild estimate, St. Croix quilters: a 40 × 45 top takes about 1 1/2 yd of 44/45 in cloth.
-  it('takes about 1 1/2 yd of 44 in cloth for a 40 × 45 top', () => {
+  // Published: guild estimate, St. Croix quilters: a 40 × 45 top takes about 1 1/2 yd of 44/45 in fabric.
+  it('takes about 1 1/2 yd of 44 in fabric for a 40 × 45 top', () => {
     const { details } = answerOf(
       backing,
       rectangle(40, 45, { overhang: inches(2), fabricWidth: inches(44) }),
     );
     expect(shortestWhole(details.ways).panels).toBe(1);
-    expect(yardsOf(shortestWhole(details.ways).clothLength)).toBe(1.375);
+    expect(yardsOf(shortestWhole(details.ways).fabricLength)).toBe(1.375);
   });
 
   // A slip met in print: 72 + 5 + 5 + 2 is 84, not 82.
@@ -111,16 +111,16 @@ describe('a backing against figures worked out elsewhere', () => {
   });
 });
 
-/** Least cloth for whole panels, found by laying 1, 2, 3 … of them down and looking for bare backing. */
-function leastByLaying(width: number, length: number, cloth: number, seam: number): number {
+/** Least fabric for whole panels, found by laying 1, 2, 3 … of them down and looking for bare backing. */
+function leastByLaying(width: number, length: number, fabric: number, seam: number): number {
   const layings = [
     [width, length],
     [length, width],
   ].map(([span = 0, along = 0]) => {
     for (let panels = 1; ; panels += 1) {
       const laid = Array.from({ length: panels }, (_, index) => {
-        const from = index * (cloth - 2 * seam) + (index === 0 ? 0 : seam);
-        const to = index * (cloth - 2 * seam) + cloth - (index === panels - 1 ? 0 : seam);
+        const from = index * (fabric - 2 * seam) + (index === 0 ? 0 : seam);
+        const to = index * (fabric - 2 * seam) + fabric - (index === panels - 1 ? 0 : seam);
         return box(from, 0, to, along);
       });
       const bare = polygonClipping.difference([box(0, 0, span, along)], ...laid.map((one) => [one]));
@@ -146,17 +146,17 @@ const ringArea = (ring: Ring) =>
     return sum + (x * nextY - nextX * y) / 2;
   }, 0);
 
-/** Least cloth with the last panel joined from strips, by trying every number of them both ways; one panel stays whole. */
+/** Least fabric with the last panel joined from strips, by trying every number of them both ways; one panel stays whole. */
 function leastByTryingStrips(whole: PanelWay, most = 200): number {
-  const { cloth, lastWidth, panelLength, panels } = whole;
+  const { fabric, lastWidth, panelLength, panels } = whole;
   const full = (panels - 1) * panelLength;
   if (panels === 1) return panelLength;
   const tries = [full + panelLength];
   for (let strips = 1; strips <= most; strips += 1) {
-    if (strips * cloth.width - (strips - 1) * 2 * cloth.seam >= panelLength)
+    if (strips * fabric.width - (strips - 1) * 2 * fabric.seam >= panelLength)
       tries.push(full + strips * lastWidth);
-    const each = Math.ceil((panelLength + (strips - 1) * 2 * cloth.seam) / strips);
-    if (strips * lastWidth <= cloth.width) tries.push(full + each);
+    const each = Math.ceil((panelLength + (strips - 1) * 2 * fabric.seam) / strips);
+    if (strips * lastWidth <= fabric.width) tries.push(full + each);
   }
   return Math.min(...tries);
 }
@@ -168,7 +168,7 @@ const anyBacking: fc.Arbitrary<BackingInput> = fc.record({
   fabricWidth: fc.integer({ min: 36, max: 60 }).map((whole) => inches(whole)),
   wideWidth: fc.integer({ min: 90, max: 120 }).map((whole) => inches(whole)),
   seam: fc.constantFrom(inches(1 / 4), inches(1 / 2), inches(5 / 8)),
-  printRuns: fc.constantFrom('any-way', 'up-the-cloth', 'across-the-cloth'),
+  printRuns: fc.constantFrom('any-way', 'up-the-fabric', 'across-the-fabric'),
   mayJoinLast: fc.boolean(),
   safetyExtraPercent: fc.integer({ min: 0, max: 20 }),
   cutStep: fc.constantFrom(inches(1 / 8), inches(1 / 16), lengthFromUnits(320)),
@@ -176,19 +176,19 @@ const anyBacking: fc.Arbitrary<BackingInput> = fc.record({
 });
 
 describe('every way of panels', () => {
-  it('finds the least cloth that laying panels down finds', () => {
+  it('finds the least fabric that laying panels down finds', () => {
     fc.assert(
-      fc.property(side, side, fc.integer({ min: 36, max: 60 }), (width, length, cloth) => {
+      fc.property(side, side, fc.integer({ min: 36, max: 60 }), (width, length, fabric) => {
         const outline = { shape: 'rectangle', width, length } as const;
-        const { details } = answerOf(backing, { ...plain, outline, fabricWidth: inches(cloth) });
-        const least = leastByLaying(details.width, details.length, inches(cloth), plain.seam);
-        expect(shortestWhole(details.ways).clothLength).toBe(least);
+        const { details } = answerOf(backing, { ...plain, outline, fabricWidth: inches(fabric) });
+        const least = leastByLaying(details.width, details.length, inches(fabric), plain.seam);
+        expect(shortestWhole(details.ways).fabricLength).toBe(least);
       }),
       { numRuns: 150 },
     );
   });
 
-  it('finds the least cloth that trying every number of strips finds', () => {
+  it('finds the least fabric that trying every number of strips finds', () => {
     fc.assert(
       fc.property(side, side, (width, length) => {
         const outline = { shape: 'rectangle', width, length } as const;
@@ -196,7 +196,7 @@ describe('every way of panels', () => {
         const least = details.ways
           .filter(({ last }) => last === 'whole')
           .map((way) => leastByTryingStrips(way));
-        expect(details.ways[0]!.clothLength).toBe(Math.min(...least));
+        expect(details.ways[0]!.fabricLength).toBe(Math.min(...least));
       }),
       { numRuns: 150 },
     );
@@ -206,42 +206,43 @@ describe('every way of panels', () => {
     fc.assert(
       fc.property(anyBacking, (input) => {
         const { ways } = answerOf(backing, input).details;
-        const lengths = ways.map(({ clothLength }) => clothLength);
+        const lengths = ways.map(({ fabricLength }) => fabricLength);
         expect(lengths).toEqual([...lengths].sort((a, b) => a - b));
         expect(new Set(ways.map(({ panelsRun, last }) => panelsRun + last)).size).toBe(ways.length);
       }),
     );
   });
 
-  it('covers the backing with what is cut, and accounts for all cloth', () => {
+  it('covers the backing with what is cut, and accounts for all fabric', () => {
     fc.assert(
       fc.property(anyBacking, (input) => {
         const { details } = answerOf(backing, input);
         for (const way of [...details.ways, ...details.wideWays]) {
-          const panelArea = (way.panels - 1) * way.cloth.width * way.panelLength;
+          const panelArea = (way.panels - 1) * way.fabric.width * way.panelLength;
           const lastArea = way.lastPieces * way.lastWidth * way.lastPieceLength;
           const leftover = leftoverArea(way);
           expect(leftover).toBeGreaterThanOrEqual(0);
-          expect(panelArea + lastArea + leftover).toBe(way.cloth.width * way.clothLength);
+          expect(panelArea + lastArea + leftover).toBe(way.fabric.width * way.fabricLength);
           const joins = (way.panels - 1) * way.panelLength + (way.lastPieces - 1) * way.lastWidth;
           expect(way.seamLength).toBe(joins);
-          const sewnIn = 2 * way.cloth.seam * way.seamLength;
+          const sewnIn = 2 * way.fabric.seam * way.seamLength;
           expect(panelArea + lastArea - sewnIn).toBeGreaterThanOrEqual(details.width * details.length);
-          const lastLength = way.lastPieces * way.lastPieceLength - (way.lastPieces - 1) * 2 * way.cloth.seam;
+          const lastLength =
+            way.lastPieces * way.lastPieceLength - (way.lastPieces - 1) * 2 * way.fabric.seam;
           expect(lastLength).toBeGreaterThanOrEqual(way.panelLength);
-          expect(way.lastWidth).toBeLessThanOrEqual(way.cloth.width);
+          expect(way.lastWidth).toBeLessThanOrEqual(way.fabric.width);
         }
       }),
     );
   });
 
-  it('joins the last panel from strips only where that saves cloth, and never a single panel', () => {
+  it('joins the last panel from strips only where that saves fabric, and never a single panel', () => {
     fc.assert(
       fc.property(anyBacking, (input) => {
         const { ways } = answerOf(backing, input).details;
         for (const way of ways.filter(({ last }) => last !== 'whole')) {
           const whole = ways.find(({ last, panelsRun }) => last === 'whole' && panelsRun === way.panelsRun)!;
-          expect(way.clothLength).toBeLessThan(whole.clothLength);
+          expect(way.fabricLength).toBeLessThan(whole.fabricLength);
           expect(way.panels).toBeGreaterThan(1);
           if (way.last === 'along') expect(way.lastPieces).toBeGreaterThan(1);
         }
@@ -249,15 +250,17 @@ describe('every way of panels', () => {
     );
   });
 
-  it('keeps a print upright: up the cloth no panel lies, across the cloth none stands, and no strip is turned', () => {
+  it('keeps a print upright: up the fabric no panel lies, across the fabric none stands, and no strip is turned', () => {
     fc.assert(
       fc.property(anyBacking, (input) => {
-        const up = answerOf(backing, { ...input, printRuns: 'up-the-cloth' }).details.ways;
+        const up = answerOf(backing, { ...input, printRuns: 'up-the-fabric' }).details.ways;
         expect(up.every(({ panelsRun, last }) => panelsRun === 'up' && last !== 'across')).toBe(true);
-        const across = answerOf(backing, { ...input, printRuns: 'across-the-cloth' }).details.ways;
+        const across = answerOf(backing, { ...input, printRuns: 'across-the-fabric' }).details.ways;
         expect(across.every(({ panelsRun, last }) => panelsRun === 'across' && last !== 'across')).toBe(true);
         const any = answerOf(backing, { ...input, printRuns: 'any-way' }).details.ways;
-        expect(any[0]!.clothLength).toBeLessThanOrEqual(Math.min(up[0]!.clothLength, across[0]!.clothLength));
+        expect(any[0]!.fabricLength).toBeLessThanOrEqual(
+          Math.min(up[0]!.fabricLength, across[0]!.fabricLength),
+        );
       }),
     );
   });
@@ -267,7 +270,7 @@ describe('every way of panels', () => {
       fc.property(side, side, fc.integer({ min: 0, max: 8 * UNITS_PER_INCH }), (width, length, more) => {
         const least = (w: Length, l: Length, changes: Partial<BackingInput> = {}) => {
           const outline = { shape: 'rectangle', width: w, length: l } as const;
-          return answerOf(backing, { ...plain, ...changes, outline }).details.ways[0]!.clothLength;
+          return answerOf(backing, { ...plain, ...changes, outline }).details.ways[0]!.fabricLength;
         };
         const base = least(width, length);
         expect(least(lengthFromUnits(width + more), length)).toBeGreaterThanOrEqual(base);
@@ -283,13 +286,13 @@ describe('every way of panels', () => {
 });
 
 describe('what is bought and shown', () => {
-  it('rounds up: never less than cloth and extra, never a whole step more', () => {
+  it('rounds up: never less than fabric and extra, never a whole step more', () => {
     fc.assert(
       fc.property(anyBacking, (input) => {
         const { figures, details } = answerOf(backing, input);
         const first = figures[0]!.quantity;
         const chosen = details.ways.find(({ last }) => input.mayJoinLast || last === 'whole')!;
-        const need = chosen.clothLength * (1 + input.safetyExtraPercent / 100);
+        const need = chosen.fabricLength * (1 + input.safetyExtraPercent / 100);
         const bought = first.kind === 'length' ? first.rounded : NaN;
         expect(bought - need).toBeGreaterThanOrEqual(-1e-6);
         expect(bought - need).toBeLessThan(input.yardageStep);
@@ -316,11 +319,11 @@ describe('what is bought and shown', () => {
     fc.assert(
       fc.property(anyBacking, (input) => {
         const { diagram, details } = answerOf(backing, input);
-        const cloth = diagram!.parts.flatMap((part) =>
+        const fabric = diagram!.parts.flatMap((part) =>
           part.part === 'polygon' && part.tone !== 'plan' ? [[ringOf(part.points)]] : [],
         );
-        const laid = polygonClipping.union(cloth[0]!, ...cloth.slice(1));
-        const total = cloth.reduce((sum, shape) => sum + areaOf([shape]), 0);
+        const laid = polygonClipping.union(fabric[0]!, ...fabric.slice(1));
+        const total = fabric.reduce((sum, shape) => sum + areaOf([shape]), 0);
         expect(total / (details.width * details.length)).toBeCloseTo(1, 9);
         expect(areaOf(laid) / total).toBeCloseTo(1, 9);
         const seams = diagram!.parts.filter((part) => part.part === 'line').length;
@@ -337,11 +340,11 @@ describe('what is bought and shown', () => {
     const isAcross = turned.details.ways[0]!.last === 'across';
     expect(turned.notes.some(({ says }) => says.includes('on its side'))).toBe(isAcross);
     expect(isAcross).toBe(true);
-    const upright = answerOf(backing, rectangle(50, 60, { mayJoinLast: true, printRuns: 'up-the-cloth' }));
+    const upright = answerOf(backing, rectangle(50, 60, { mayJoinLast: true, printRuns: 'up-the-fabric' }));
     expect(upright.notes.some(({ says }) => says.includes('on its side'))).toBe(false);
   });
 
-  it('refuses cloth so narrow that seams eat it or panels never end, and takes the wide cloth where that does', () => {
+  it('refuses fabric so narrow that seams eat it or panels never end, and takes the wide fabric where that does', () => {
     const eaten = { fabricWidth: inches(4), seam: inches(2), wideWidth: inches(4) };
     expect(refusalOf(backing, rectangle(60, 80, eaten))).toMatchObject({
       code: 'too-many-panels',
@@ -355,7 +358,7 @@ describe('what is bought and shown', () => {
     expect(wideOnly.details.wideWays.every(({ panels }) => panels <= MOST_PANELS)).toBe(true);
   });
 
-  it('stays within a kilometre of cloth for the largest input its fields allow', () => {
+  it('stays within a kilometre of fabric for the largest input its fields allow', () => {
     const largest = lengthFromUnits(3_200_000);
     const input: BackingInput = {
       ...plain,

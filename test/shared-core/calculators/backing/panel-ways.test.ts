@@ -32,28 +32,28 @@ describe('the size of a backing', () => {
 });
 
 describe('ways of panels at their limits', () => {
-  it('puts the way with less to sew first where both take the same cloth', () => {
+  it('puts the way with less to sew first where both take the same fabric', () => {
     const { ways } = answerOf(backing, rectangle(120, 40, { overhang: inches(0) })).details;
     const whole = ways.filter(({ last }) => last === 'whole');
-    expect(whole.map(({ clothLength, seamLength }) => [clothLength, seamLength])).toEqual([
+    expect(whole.map(({ fabricLength, seamLength }) => [fabricLength, seamLength])).toEqual([
       [inches(120), 0],
       [inches(120), inches(80)],
     ]);
   });
 
-  it('needs no seam where the cloth is just wide enough, however much a seam would take', () => {
+  it('needs no seam where the fabric is just wide enough, however much a seam would take', () => {
     const greedy = { overhang: inches(0), fabricWidth: inches(4), seam: inches(2), wideWidth: inches(4) };
     const { details } = answerOf(backing, rectangle(4, 4, greedy));
     expect(shortestWhole(details.ways)).toMatchObject({ panels: 1, lastWidth: inches(4), seamLength: 0 });
     expect(refusalOf(backing, rectangle(4.125, 4.125, greedy)).code).toBe('too-many-panels');
-    const cloth = { width: inches(4), seam: inches(3), cutStep: inches(1 / 8) };
-    expect(panelWays({ width: inches(60), length: inches(60) }, cloth, 'any-way')).toEqual([]);
+    const fabric = { width: inches(4), seam: inches(3), cutStep: inches(1 / 8) };
+    expect(panelWays({ width: inches(60), length: inches(60) }, fabric, 'any-way')).toEqual([]);
   });
 
   it('joins no panel from more strips than a backing may have panels', () => {
-    const cloth = { width: inches(4), seam: inches(1), cutStep: inches(1 / 8) };
+    const fabric = { width: inches(4), seam: inches(1), cutStep: inches(1 / 8) };
     const last = (length: number) => {
-      const ways = panelWays({ width: inches(5), length: inches(length) }, cloth, 'any-way');
+      const ways = panelWays({ width: inches(5), length: inches(length) }, fabric, 'any-way');
       return ways.filter(({ panelsRun }) => panelsRun === 'up').map((way) => way.last);
     };
     expect(last(62)).toEqual(['whole']);
@@ -65,10 +65,10 @@ describe('ways of panels at their limits', () => {
     const way = answerOf(backing, input).details.ways.find(
       ({ last, lastPieces }) => last === 'across' && lastPieces === 1,
     );
-    expect(way).toMatchObject({ panelsRun: 'up', panels: 2, lastWidth: inches(9), clothLength: inches(49) });
+    expect(way).toMatchObject({ panelsRun: 'up', panels: 2, lastWidth: inches(9), fabricLength: inches(49) });
     const words = answerOf(backing, input).figures.find(({ label }) => label === 'Pieced from')?.quantity;
     expect(words).toMatchObject({
-      text: expect.stringContaining('the last from one strip cut across the cloth') as string,
+      text: expect.stringContaining('the last from one strip cut across the fabric') as string,
     });
   });
 

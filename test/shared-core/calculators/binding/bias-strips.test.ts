@@ -19,11 +19,11 @@ const answer = (change: Partial<BiasStripsInput> = {}) => {
   return result.value;
 };
 
-describe('bias strips from a piece of cloth', () => {
-  it('start from half a yard of the workshop’s cloth and what the piece needs', () => {
+describe('bias strips from a piece of fabric', () => {
+  it('start from half a yard of the workshop’s fabric and what the piece needs', () => {
     expect(starting()).toMatchObject({
-      clothWidth: inches(42),
-      clothLength: inches(18),
+      pieceWidth: inches(42),
+      pieceLength: inches(18),
       needed: inches(154 + 12),
     });
   });
@@ -37,11 +37,11 @@ describe('bias strips from a piece of cloth', () => {
     expect(short.figures[2]).toMatchObject({ label: 'Short of what is needed by' });
   });
 
-  it('name the least cloth that does, which does', () => {
-    const { leastClothLength } = answer({ needed: inches(400) }).details;
-    expect(answer({ needed: inches(400), clothLength: leastClothLength! }).details.isEnough).toBe(true);
-    const shorter = inches(leastClothLength! / inches(1) - 1 / 2);
-    expect(answer({ needed: inches(400), clothLength: shorter }).details.isEnough).toBe(false);
+  it('name the least fabric that does, which does', () => {
+    const { leastFabricLength } = answer({ needed: inches(400) }).details;
+    expect(answer({ needed: inches(400), pieceLength: leastFabricLength! }).details.isEnough).toBe(true);
+    const shorter = inches(leastFabricLength! / inches(1) - 1 / 2);
+    expect(answer({ needed: inches(400), pieceLength: shorter }).details.isEnough).toBe(false);
   });
 
   it('list every strip once, the longest first', () => {
@@ -56,18 +56,18 @@ describe('bias strips from a piece of cloth', () => {
     );
   });
 
-  it('draw one strip for each on the cloth', () => {
+  it('draw one strip for each on the fabric', () => {
     const { details, diagram } = answer();
     const drawn = diagram!.parts.filter((part) => part.part === 'polygon' && part.tone !== 'leftover');
     expect(drawn).toHaveLength(details.strips.length);
   });
 
   it('are refused where none fits, and where there would be more than any piece takes', () => {
-    expect(biasStrips.calculate(starting({ clothWidth: inches(3), clothLength: inches(3) }))).toMatchObject({
+    expect(biasStrips.calculate(starting({ pieceWidth: inches(3), pieceLength: inches(3) }))).toMatchObject({
       ok: false,
-      error: { code: 'cloth-too-small', field: ['clothLength'] },
+      error: { code: 'fabric-too-small', field: ['fabricLength'] },
     });
-    const vast = { clothWidth: inches(390), clothLength: inches(390), stripWidth: inches(1 / 2) };
+    const vast = { pieceWidth: inches(390), pieceLength: inches(390), stripWidth: inches(1 / 2) };
     expect(biasStrips.calculate(starting(vast))).toMatchObject({
       ok: false,
       error: { code: 'too-much-strip' },

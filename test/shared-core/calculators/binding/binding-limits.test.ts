@@ -66,13 +66,13 @@ describe('the outer binding is refused', () => {
       'where every join takes what a strip brings',
       { fabricWidth: '4', stripWidth: '4' },
       'fabricWidth',
-      'Strips 4 in wide from cloth 4 in wide gain almost nothing: each join takes what a strip brings.',
+      'Strips 4 in wide from fabric 4 in wide gain almost nothing: each join takes what a strip brings.',
     ],
     [
       'where it would take more than a thousand strips',
       { fabricWidth: '4', stripWidth: '3 7/8', overlap: '0' },
       'fabricWidth',
-      'Strips 3⅞ in wide from cloth 4 in wide gain almost nothing: each join takes what a strip brings.',
+      'Strips 3⅞ in wide from fabric 4 in wide gain almost nothing: each join takes what a strip brings.',
     ],
   ])('%s', (_where, own, field, says) => {
     expect(refusal(outerBinding, own)).toEqual([field, says]);
@@ -129,26 +129,26 @@ describe('the outer binding', () => {
   });
 });
 
-describe('bias from a piece of cloth', () => {
+describe('bias from a piece of fabric', () => {
   it('is refused where no strip fits, and where there is more than any piece takes', () => {
-    expect(refusal(biasStrips, { clothWidth: '5', clothLength: '5', stripWidth: '2 1/2' })).toEqual([
-      'clothLength',
-      'No strip 2½ in wide and at least 6 in long fits this cloth on the bias.',
+    expect(refusal(biasStrips, { fabricWidth: '5', fabricLength: '5', stripWidth: '2 1/2' })).toEqual([
+      'fabricLength',
+      'No strip 2½ in wide and at least 6 in long fits this fabric on the bias.',
     ]);
-    const endless = { clothWidth: '390', clothLength: '390', stripWidth: '3/4' };
+    const endless = { fabricWidth: '390', fabricLength: '390', stripWidth: '3/4' };
     expect(refusal(biasStrips, endless)?.[1]).toContain('more strip than any piece takes');
   });
 
   it('tells of no least length where no length does', () => {
     const least = 'Least length of this width that does';
-    expect(labels(biasStrips, { clothWidth: '9', needed: '200' })).toContain(least);
-    expect(labels(biasStrips, { clothWidth: '9', needed: '20000' })).not.toContain(least);
+    expect(labels(biasStrips, { fabricWidth: '9', needed: '200' })).toContain(least);
+    expect(labels(biasStrips, { fabricWidth: '9', needed: '20000' })).not.toContain(least);
   });
 
   it('names width, need and strip where no number of squares gives enough', () => {
     expect(refusal(continuousBias, { fabricWidth: '4', needed: '400', stripWidth: '3' })).toEqual([
       'fabricWidth',
-      'No number of squares within 4 in of cloth gives 400 in of strip 3 in wide.',
+      'No number of squares within 4 in of fabric gives 400 in of strip 3 in wide.',
     ]);
   });
 

@@ -67,7 +67,7 @@ describe('the length a square gives', () => {
     expect(wholeWalks / walks).toBeGreaterThan(0.8);
   });
 
-  it('never takes more cloth than lies between the seams', () => {
+  it('never takes more fabric than lies between the seams', () => {
     fc.assert(
       fc.property(anySquare, ({ side, strip, seam }) => {
         const area = continuousBiasLength(square(side, strip, seam)) * inches(strip);
@@ -161,7 +161,7 @@ describe('the smallest square', () => {
     );
   });
 
-  it('becomes several equal ones where the cloth is too narrow for one', () => {
+  it('becomes several equal ones where the fabric is too narrow for one', () => {
     const found = plan(900, 2.5, 1 / 2, 36)!;
     expect(found.squares).toBe(2);
     expect(found.side).toBeLessThanOrEqual(inches(36));
@@ -172,7 +172,7 @@ describe('the smallest square', () => {
     );
   });
 
-  it('does not exist where the cloth is narrower than a row', () => {
+  it('does not exist where the fabric is narrower than a row', () => {
     expect(plan(100, 8, 1 / 2, 10)).toBeNull();
   });
 });
@@ -210,7 +210,7 @@ describe('the calculator', () => {
   it('has an 18 in square from a fat quarter and a 36 in one from a yard (common practice)', () => {
     const rows = answer().tables.find(({ title }) => title === 'From what it can be cut')!.rows;
     const largest = (name: string) =>
-      rows.find(([cloth]) => cloth?.kind === 'words' && cloth.text === name)?.[2];
+      rows.find(([fabric]) => fabric?.kind === 'words' && fabric.text === name)?.[2];
     expect(largest('a fat quarter')).toMatchObject({ rounded: inches(18) });
     expect(largest('a yard')).toMatchObject({ rounded: inches(36) });
     expect(largest('the piece you have')).toMatchObject({ rounded: inches(18) });
@@ -231,9 +231,9 @@ describe('the calculator', () => {
     expect(work(100)).toContain('moved on by one line');
   });
 
-  it('refuses cloth narrower than a row, and names the field', () => {
+  it('refuses fabric narrower than a row, and names the field', () => {
     const result = continuousBias.calculate({ ...asked, stripWidth: inches(8), fabricWidth: inches(10) });
-    expect(result).toMatchObject({ ok: false, error: { code: 'cloth-too-narrow', field: ['fabricWidth'] } });
+    expect(result).toMatchObject({ ok: false, error: { code: 'fabric-too-narrow', field: ['fabricWidth'] } });
   });
 
   it('draws every part within its drawing', () => {

@@ -66,12 +66,12 @@ describe('what the strip gives', () => {
     );
   });
 
-  it('takes cloth of its own width for every strip, and the safety extra on it', () => {
+  it('takes fabric of its own width for every strip, and the safety extra on it', () => {
     const bought = plan(square(40), { safetyExtra: 0, yardageStep: lengthFromUnits(1) });
-    expect(bought.cloth).toBe(bought.strips * inches(2.5));
-    expect(bought.clothToBuy).toBe(bought.cloth);
+    expect(bought.fabric).toBe(bought.strips * inches(2.5));
+    expect(bought.fabricToBuy).toBe(bought.fabric);
     const quarterMore = plan(square(40), { safetyExtra: 25, yardageStep: lengthFromUnits(1) });
-    expect(quarterMore.clothToBuy).toBe((5 / 4) * bought.cloth);
+    expect(quarterMore.fabricToBuy).toBe((5 / 4) * bought.fabric);
   });
 
   it('never is less for a larger piece, nor for straight joins', () => {
@@ -81,7 +81,7 @@ describe('what the strip gives', () => {
         const [small, large] = [plan(square(across)), plan(square(across + more))];
         expect(large.needed).toBeGreaterThanOrEqual(small.needed);
         expect(large.strips).toBeGreaterThanOrEqual(small.strips);
-        expect(large.clothToBuy).toBeGreaterThanOrEqual(small.clothToBuy);
+        expect(large.fabricToBuy).toBeGreaterThanOrEqual(small.fabricToBuy);
         expect(plan(square(across), { join: 'straight' }).strips).toBeLessThanOrEqual(small.strips);
       }),
       { numRuns: 20 },

@@ -27,12 +27,12 @@ const style = {
 } as const;
 
 describe('straight strips', () => {
-  it('round 264 in are 8 with diagonal joins from 40 in cloth, where plain division says 7 (trade checks 1, derived)', () => {
+  it('round 264 in are 8 with diagonal joins from 40 in fabric, where plain division says 7 (trade checks 1, derived)', () => {
     // A loop loses one join more than a row of strips: the overlap stands for it.
     const { details } = answer(throwSize, { fabricWidth: inches(40), overlap: inches(2.5) });
     expect(details.edge).toBe(inches(264));
     expect(details.strips).toBe(8);
-    expect(details.cloth).toBe(inches(20));
+    expect(details.fabric).toBe(inches(20));
   });
 
   it('never give less than is needed, and one fewer would', () => {
@@ -53,11 +53,11 @@ describe('straight strips', () => {
     );
   });
 
-  it('need cloth rounded up to what it is sold by, with the safety extra on it', () => {
+  it('need fabric rounded up to what it is sold by, with the safety extra on it', () => {
     const { details } = answer(throwSize);
-    expect(details.clothToBuy % starting(throwSize).yardageStep).toBe(0);
-    expect(details.clothToBuy).toBeGreaterThanOrEqual(details.cloth * 1.05);
-    expect(details.clothToBuy - details.cloth * 1.05).toBeLessThan(starting(throwSize).yardageStep);
+    expect(details.fabricToBuy % starting(throwSize).yardageStep).toBe(0);
+    expect(details.fabricToBuy).toBeGreaterThanOrEqual(details.fabric * 1.05);
+    expect(details.fabricToBuy - details.fabric * 1.05).toBeLessThan(starting(throwSize).yardageStep);
   });
 });
 
@@ -130,7 +130,7 @@ describe('the bend of a round piece', () => {
 });
 
 describe('the ways to cut it', () => {
-  it('all reach the length, and none makes more strip than it has cloth', () => {
+  it('all reach the length, and none makes more strip than it has fabric', () => {
     fc.assert(
       fc.property(fc.integer({ min: 8, max: 100 }), fc.integer({ min: 8, max: 100 }), (width, length) => {
         const { needed, ways } = answer({
@@ -189,7 +189,7 @@ it('gives the same strips whichever units a project is written in', () => {
   const result = outerBinding.calculate(metric);
   expect(result.ok && result.value.details.strips).toBe(answer(throwSize).details.strips);
   expect(metric.squareStep).toBe(lengthFromMillimetres(10));
-  expect(result.ok && result.value.details.clothToBuy % lengthFromMillimetres(50)).toBe(0);
+  expect(result.ok && result.value.details.fabricToBuy % lengthFromMillimetres(50)).toBe(0);
 });
 
 it('warns where the fold does not reach the stitching on the back', () => {
@@ -209,8 +209,8 @@ it('leaves nothing out of its own words: every step names a formula, numbers and
     'Strip needed',
     'Strips',
     'What they give',
-    'Cloth for straight strips',
-    'Cloth to buy',
+    'Fabric for straight strips',
+    'Fabric to buy',
     'Strip that fits your seam',
     'Front width your strip is right for',
     'Cover your strip gives with your seam',

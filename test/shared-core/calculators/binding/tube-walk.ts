@@ -1,5 +1,5 @@
 /**
- * A square sewn into a tube, kept as the two triangles of cloth it is made of. It knows where there is cloth, where the seams run
+ * A square sewn into a tube, kept as the two triangles of fabric it is made of. It knows where there is fabric, where the seams run
  * and where a walker comes out who steps over one; it knows no formula for rows or lengths. In inches, y up, each half in the
  * place it had in the square: the lower half has its right angle at (a, 0), the upper at (0, a).
  */
@@ -23,14 +23,14 @@ interface Tube {
 const CLOSE = 1e-9;
 
 /** The first seam joins the lower half's bottom (y = s) to the upper half's top (y = a - s), the tube seam x = a - s to x = s. */
-function isOnCloth({ half, x, y }: Spot, { side, seam }: Tube): boolean {
+function isOnFabric({ half, x, y }: Spot, { side, seam }: Tube): boolean {
   const [near, far] = [seam - CLOSE, side - seam + CLOSE];
   return half === 'lower' ? y <= x + CLOSE && y >= near && x <= far : y >= x - CLOSE && y <= far && x >= near;
 }
 
 /**
- * From the tube seam on the upper half at 45° over the first seam to the tube seam on the lower half; null where cloth runs out.
- * Both halves are convex, so cloth at both ends of a stretch is cloth all along it.
+ * From the tube seam on the upper half at 45° over the first seam to the tube seam on the lower half; null where fabric runs out.
+ * Both halves are convex, so fabric at both ends of a stretch is fabric all along it.
  */
 function walkRound(height: number, tube: Tube): { readonly leaves: number; readonly length: number } | null {
   const { side, seam } = tube;
@@ -41,14 +41,14 @@ function walkRound(height: number, tube: Tube): { readonly leaves: number; reado
   const toTube = side - seam - over.x;
   const end: Spot = { half: 'lower', x: side - seam, y: over.y + toTube };
   if (toSeam < -CLOSE || toTube < -CLOSE) return null;
-  if (![start, atSeam, over, end].every((spot) => isOnCloth(spot, tube))) return null;
+  if (![start, atSeam, over, end].every((spot) => isOnFabric(spot, tube))) return null;
   return { leaves: end.y, length: Math.hypot(toSeam, toSeam) + Math.hypot(toTube, toTube) };
 }
 
 /**
  * Cuts round and round from where the diagonal cut meets the tube seam. In the tube the lower half's edge is sewn to the upper
  * half's moved by one line, measured along the seam: height h on the lower half meets h + w√2 on the upper. The walk goes on as
- * long as both edges of the strip lie on cloth the whole way round.
+ * long as both edges of the strip lie on fabric the whole way round.
  */
 export function walkTube(tube: Tube): TubeWalk {
   const crossing = tube.strip / Math.sin(Math.PI / 4);

@@ -37,7 +37,7 @@ describe('a hole in the center patch', () => {
     expect(details.staysInside).toBe(true);
     expect(details.seamsCrossed).toBe(0);
     expect(figures[0]).toMatchObject({
-      label: 'Cloth left beside the seam line',
+      label: 'Fabric left beside the seam line',
       quantity: { rounded: inches(8.5) },
     });
   });

@@ -148,7 +148,7 @@ it('draws what goes through only where it was measured', () => {
   expect(plans({})).toEqual([]);
 });
 
-it('says that cloth under a lit tree or near a stove can catch fire', () => {
+it('says that fabric under a lit tree or near a stove can catch fire', () => {
   const cautions = answer().notes.filter(({ kind }) => kind === 'caution');
   expect(cautions.some(({ says }) => says.includes('catch fire'))).toBe(true);
 });

@@ -225,8 +225,8 @@ describe('the drawings', () => {
     expect([diagram!.width, diagram!.height]).toEqual([2 * half, 2 * half]);
     for (const part of diagram!.parts)
       if (part.part === 'circle') expect(part.center).toEqual({ x: half, y: half });
-    const cloth = diagram!.parts.find((part) => part.part === 'polygon')!;
-    expect(cloth.points.map(({ x, y }) => [x, y])).toEqual([
+    const fabric = diagram!.parts.find((part) => part.part === 'polygon')!;
+    expect(fabric.points.map(({ x, y }) => [x, y])).toEqual([
       [0, 0],
       [2 * half, 0],
       [2 * half, 2 * half],

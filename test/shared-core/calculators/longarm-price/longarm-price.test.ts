@@ -186,7 +186,7 @@ describe('the weight of the parcel', () => {
       ...plain,
       outline: { shape: 'square', side: lengthFromMillimetres(1_000) },
       overhang: inches(0),
-      clothWeight: 150,
+      fabricWeight: 150,
       battingWeight: 200,
       seamExtraPercent: 0,
       packing: 300,

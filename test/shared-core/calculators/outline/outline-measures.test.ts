@@ -148,11 +148,11 @@ describe('the drawn outline', () => {
   const center = { x: 100, y: 200 };
 
   it('is a true circle or ellipse about its center', () => {
-    expect(outlinePart({ shape: 'circle', diameter: inches(2) }, center, 'cloth')).toEqual({
+    expect(outlinePart({ shape: 'circle', diameter: inches(2) }, center, 'fabric')).toEqual({
       part: 'circle',
       center,
       radius: inches(1),
-      tone: 'cloth',
+      tone: 'fabric',
     });
     expect(
       outlinePart({ shape: 'ellipse', width: inches(2), length: inches(4) }, center, 'plan'),
@@ -167,7 +167,7 @@ describe('the drawn outline', () => {
     const part = outlinePart(
       { shape: 'sides', sides, width: inches(30), length: inches(25) },
       center,
-      'cloth',
+      'fabric',
     );
     expect(part.part === 'polygon' && part.points.length).toBe(5);
   });

@@ -38,13 +38,13 @@ describe.each(unitKinds)('cut sizes of %s', (kind) => {
       fc.property(anySizesOf(kind), anySettings, (unit, settings) => {
         const answer = patchSize.calculate(patchInput(unit, settings));
         if (!answer.ok) {
-          expect(['wider-than-cloth', 'too-much-cloth']).toContain(answer.error.code);
+          expect(['wider-than-fabric', 'too-much-fabric']).toContain(answer.error.code);
           return;
         }
         const plan = planUnit(unit, patchInput(unit, settings).seamAllowance).patches;
         const isHabit = settings.rounding === 'customary';
-        const cloth = plan.filter(({ source }) => source !== 'sewn');
-        cloth.forEach(({ across, along }, index) => {
+        const fabric = plan.filter(({ source }) => source !== 'sewn');
+        fabric.forEach(({ across, along }, index) => {
           const given = answer.value.details.patches[index]!;
           for (const [edge, rounded] of [
             [across, given.across],
@@ -127,10 +127,10 @@ describe.each(unitKinds)('cut sizes of %s', (kind) => {
       fc.property(anySizesOf(kind), anySettings, (unit, settings) => {
         const answer = patchSize.calculate(patchInput(unit, settings));
         if (!answer.ok) return;
-        const { patches, patchList: list, cloth } = answer.value.details;
+        const { patches, patchList: list, fabricLengths } = answer.value.details;
         const input = patchInput(unit, settings);
         const area = list.reduce((sum, patch) => sum + patch.width * patch.length * patch.count, 0);
-        const bought = cloth.reduce((sum, piece) => sum + piece.cloth * input.fabricWidth, 0);
+        const bought = fabricLengths.reduce((sum, { length }) => sum + length * input.fabricWidth, 0);
         expect(bought).toBeGreaterThanOrEqual(area);
         expect(list.every((patch) => patch.width <= input.fabricWidth)).toBe(true);
         expect(patchList.safeParse(list).success).toBe(true);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { clothNeeded } from '#core/calculators/patches/cloth-needed';
+import { fabricNeeded } from '#core/calculators/patches/fabric-needed';
 import type { UnitSizes } from '#core/calculators/patches/patch-units';
 import { type Length, lengthFromExact, UNITS_PER_INCH, UNITS_PER_YARD } from '#core/units/length';
 import {
@@ -170,10 +170,10 @@ describe('borders and strips', () => {
       mayTurn: false,
       mayJoin: false,
     };
-    const answer = clothNeeded([strips], inches(42), inches(1 / 4));
-    const cloth = answer.ok ? answer.value.strips[0]!.cloth : 0;
-    expect(cloth).toBe(inches(100));
-    expect(cloth / UNITS_PER_YARD).toBeCloseTo(2.78, 2);
-    expect(lengthFromExact(cloth, 'up', inches(4.5))).toBe(inches(36 * 2.875));
+    const answer = fabricNeeded([strips], inches(42), inches(1 / 4));
+    const length = answer.ok ? answer.value.strips[0]!.length : 0;
+    expect(length).toBe(inches(100));
+    expect(length / UNITS_PER_YARD).toBeCloseTo(2.78, 2);
+    expect(lengthFromExact(length, 'up', inches(4.5))).toBe(inches(36 * 2.875));
   });
 });

@@ -84,7 +84,7 @@ describe('a top past all measure', () => {
     expect(refusal({ blocks, layout: rowsOf([['Plain', 2, 2]]) })).toBeNull();
   });
 
-  it('says which patch is wider than the cloth and names the width of the cloth', () => {
+  it('says which patch is wider than the fabric and names the width of the fabric', () => {
     const blocks = [plainBlock('Plain', 60)];
     expect(refusal({ blocks, layout: rowsOf([['Plain', 1, 1]]) })?.[0]).toBe('fabricWidth');
   });
@@ -174,7 +174,7 @@ describe('kinds of blocks', () => {
     expect(blockRows({ blocks, layout: rowsOf([['Plain', 2, 3]]) })).toEqual([['Plain', 6]]);
   });
 
-  it('take the last of their fabrics for a part that has no more, and no cloth for what is sewn already', () => {
+  it('take the last of their fabrics for a part that has no more, and no fabric for what is sewn already', () => {
     const unit = { unit: 'sashing', across: 2, down: 2, cornerstones: true, outside: false } as const;
     const sizes = { blockWidth: inches(9), blockLength: inches(9), sash: inches(2) };
     const parts = [{ unit: { ...unit, ...sizes }, times: 1, fabrics: ['Light', 'Dark'] }];

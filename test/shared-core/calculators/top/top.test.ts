@@ -207,7 +207,7 @@ describe('rings', () => {
   });
 });
 
-describe('cloth and patches', () => {
+describe('fabric and patches', () => {
   it('a print that stands upright is listed upright and may not turn', () => {
     const tall = {
       name: 'Tall',
@@ -226,7 +226,7 @@ describe('cloth and patches', () => {
     expect(upright.patchList).toEqual([
       { fabric: 'Trees', width: inches(4.5), length: inches(8.5), count: 10, mayTurn: false },
     ]);
-    expect(inInches(upright.cloth[0]!.cloth)).toBe(17);
+    expect(inInches(upright.fabricLengths[0]!.length)).toBe(17);
     const free = detailsFor({ ...changes, fabrics: [{ label: 'Trees', isDirectional: false }] });
     expect(free.patchList[0]).toMatchObject({ length: inches(4.5), mayTurn: true });
   });
@@ -299,11 +299,11 @@ describe('any top of blocks, sashes and borders', () => {
     );
   });
 
-  it('asks for at least the cloth that lies in it, and a list the cutting planner can read', () => {
+  it('asks for at least the fabric that lies in it, and a list the cutting planner can read', () => {
     fc.assert(
       fc.property(anyTop, (changes) => {
-        const { cloth, patchList: list, width, length } = detailsFor(changes);
-        const bought = cloth.reduce((sum, { cloth: strip }) => sum + strip * inches(42), 0);
+        const { fabricLengths, patchList: list, width, length } = detailsFor(changes);
+        const bought = fabricLengths.reduce((sum, { length: strip }) => sum + strip * inches(42), 0);
         const cut = list.reduce((sum, patch) => sum + patch.width * patch.length * patch.count, 0);
         expect(cut).toBeGreaterThan(width * length);
         expect(bought).toBeGreaterThanOrEqual(cut);
@@ -312,7 +312,7 @@ describe('any top of blocks, sashes and borders', () => {
     );
   });
 
-  it('takes no less cloth when cut sizes are rounded to a coarser step', () => {
+  it('takes no less fabric when cut sizes are rounded to a coarser step', () => {
     fc.assert(
       fc.property(anyTop, (changes) => {
         const total = (step: number) =>

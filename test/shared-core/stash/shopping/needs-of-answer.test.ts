@@ -28,33 +28,35 @@ function needsOf(name: string, measurements = ring) {
   };
 }
 
-/** Length of cloth for the only need, before any extra, in inches. */
-function clothOf(name: string, measurements = ring): number {
+/** Length of fabric for the only need, before any extra, in inches. */
+function fabricOf(name: string, measurements = ring): number {
   const [need, ...more] = needsOf(name, measurements).needs;
   if (need === undefined || more.length > 0) throw new Error('Not one need');
-  return (lengthFor(need.amount, { width: need.clothWidth, lies: 'any' }) ?? Number.NaN) / UNITS_PER_INCH;
+  return (lengthFor(need.amount, { width: need.fabricWidth, lies: 'any' }) ?? Number.NaN) / UNITS_PER_INCH;
 }
 
 describe('what a kept answer asks for', () => {
-  test('is the cloth that the backing, the binding and the bias take', () => {
+  test('is the fabric that the backing, the binding and the bias take', () => {
     // By hand: 50 + 2 x 4 = 58 in, two widths of 42 in. Strips of 2 1/2 in: (4 x 50 + 12 - 2.5) / 39.5 = 5.3, so six.
-    expect(clothOf('backing')).toBe(2 * 58);
+    expect(fabricOf('backing')).toBe(2 * 58);
     const square = { shape: 'rectangle', width: inches(50), length: inches(50) } as const;
-    expect(clothOf('outer-binding', { ...ring, outline: square })).toBe(6 * 2.5);
+    expect(fabricOf('outer-binding', { ...ring, outline: square })).toBe(6 * 2.5);
     const { calculation } = needsOf('continuous-bias');
-    expect(calculation.details).toMatchObject({ squares: 1, side: inches(clothOf('continuous-bias')) });
-    expect(needsOf('inner-binding').needs).toMatchObject([{ clothWidth: inches(42) }]);
+    expect(calculation.details).toMatchObject({ squares: 1, side: inches(fabricOf('continuous-bias')) });
+    expect(needsOf('inner-binding').needs).toMatchObject([{ fabricWidth: inches(42) }]);
   });
 
   test('is as much of each fabric as the top itself says', () => {
     const { needs, calculation } = needsOf('top');
-    const { cloth } = calculation.details as { cloth: readonly { fabric: string; cloth: number }[] };
+    const { fabricLengths } = calculation.details as {
+      fabricLengths: readonly { fabric: string; length: number }[];
+    };
     expect(
-      needs.map(({ name, amount, clothWidth }) => [
+      needs.map(({ name, amount, fabricWidth }) => [
         name,
-        lengthFor(amount, { width: clothWidth, lies: 'any' }),
+        lengthFor(amount, { width: fabricWidth, lies: 'any' }),
       ]),
-    ).toEqual(cloth.map(({ fabric, cloth: length }) => [fabric, length]));
+    ).toEqual(fabricLengths.map(({ fabric, length }) => [fabric, length]));
   });
 
   test('is a package of batting that covers, a piece of batting as large as the sheet being enough', () => {
@@ -73,7 +75,7 @@ describe('what a kept answer asks for', () => {
     expect(needsOf('hand-finish').needs).toMatchObject([{ kind: 'thread' }]);
   });
 
-  test('is nothing where it is no question of cloth, or can no longer be read', () => {
+  test('is nothing where it is no question of fabric, or can no longer be read', () => {
     expect(needsOf('center-clearance').needs).toEqual([]);
     const broken = { calculator: 'backing', input: {}, details: { ways: 'many' }, keptAt: 1 };
     expect(needsOfAnswer(broken, inches(42))).toEqual([]);

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { ClothPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
-import type { ClothNeed, NeedAmount } from '#core/stash/shopping/cloth-need';
+import type { FabricPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
+import type { FabricNeed, NeedAmount } from '#core/stash/shopping/fabric-need';
 import { coverNeeds, type PieceOnShelf } from '#core/stash/shopping/cover-needs';
 import { cutFrom, lengthFor, type PatchesLie, patchesLie, sizeOfNeed } from '#core/stash/shopping/fill-rows';
 import { holdsOfLine, shoppingLines } from '#core/stash/shopping/shopping-lines';
@@ -49,20 +49,20 @@ const anyNeed = fc
     fabricId: fc.constantFrom(...FABRICS),
     extraPercent: fc.constantFrom(0, 5, 12.5),
   })
-  .map((some): Omit<ClothNeed, 'source'> => ({
+  .map((some): Omit<FabricNeed, 'source'> => ({
     ...some,
     projectName: some.projectId,
     stageId: 's' as StageId,
     stageName: 'Piecing',
     name: 'Dark',
     kind: 'yardage',
-    clothWidth: WIDTH,
+    fabricWidth: WIDTH,
     package: null,
     ignores: [],
   }));
 const anyNeeds = fc
   .array(anyNeed, { minLength: 1, maxLength: 5 })
-  .map((needs) => needs.map((need, place): ClothNeed => ({ ...need, source: `s/${String(place)}` })));
+  .map((needs) => needs.map((need, place): FabricNeed => ({ ...need, source: `s/${String(place)}` })));
 
 const anyLies = fc.constantFrom<PatchesLie>('any', 'along', 'across');
 const anyPiece = fc.record({
@@ -79,16 +79,16 @@ const anyShelf = fc.array(anyPiece, { maxLength: 5 }).map((pieces) =>
   pieces.map((piece, place): PieceOnShelf => ({
     ...piece,
     isCounted: false,
-    id: String(place) as ClothPieceId,
+    id: String(place) as FabricPieceId,
   })),
 );
 
-const listOf = (needs: readonly ClothNeed[], shelf: readonly PieceOnShelf[]) =>
+const listOf = (needs: readonly FabricNeed[], shelf: readonly PieceOnShelf[]) =>
   shoppingLines(coverNeeds(needs, shelf, []), fabrics, STEP);
 
 function bought(line: ReturnType<typeof listOf>[number], length: number, place: number): PieceOnShelf {
   return {
-    id: `bought ${String(place)}` as ClothPieceId,
+    id: `bought ${String(place)}` as FabricPieceId,
     fabricId: line.fabric?.id ?? ('none' as FabricId),
     width: line.width,
     lies: offTheBolt(line.fabric?.id),
@@ -112,7 +112,7 @@ describe('what is to be bought', () => {
   });
 
   test('is enough: once it is bought and set aside, nothing is left on the list', () => {
-    const clears = (needs: readonly ClothNeed[], shelf: readonly PieceOnShelf[]) => {
+    const clears = (needs: readonly FabricNeed[], shelf: readonly PieceOnShelf[]) => {
       const before = listOf(needs, shelf);
       const after = [...shelf, ...before.map((line, place) => bought(line, line.length, place))];
       expect(listOf(needs, after)).toEqual([]);
@@ -124,7 +124,7 @@ describe('what is to be bought', () => {
   test('is never more for what is on the shelf', () => {
     fc.assert(
       fc.property(anyNeed, anyShelf, (one, shelf) => {
-        const need: ClothNeed = { ...one, source: 's/0' };
+        const need: FabricNeed = { ...one, source: 's/0' };
         const [withShelf] = listOf([need], shelf);
         const [without] = listOf([need], []);
         expect(withShelf?.length ?? 0).toBeLessThanOrEqual(without?.length ?? 0);
@@ -135,11 +135,11 @@ describe('what is to be bought', () => {
   test('is nothing where one piece holds all of it, and something where it is a hair too short', () => {
     fc.assert(
       fc.property(anyNeed, (one) => {
-        const need: ClothNeed = { ...one, source: 's/0' };
+        const need: FabricNeed = { ...one, source: 's/0' };
         const lies = offTheBolt(need.fabricId);
         const length = lengthFor(need.amount, { width: WIDTH, lies }) ?? 0;
         const piece = {
-          id: 'x' as ClothPieceId,
+          id: 'x' as FabricPieceId,
           fabricId: need.fabricId ?? ('f1' as FabricId),
           width: WIDTH,
           lies: offTheBolt(need.fabricId),
@@ -155,10 +155,10 @@ describe('what is to be bought', () => {
   test('leaves alone what another project holds', () => {
     fc.assert(
       fc.property(anyNeed, rulerLength(200), (one, there) => {
-        const need: ClothNeed = { ...one, projectId: PROJECTS[0] ?? one.projectId, source: 's/0' };
+        const need: FabricNeed = { ...one, projectId: PROJECTS[0] ?? one.projectId, source: 's/0' };
         const holds = [{ projectId: PROJECTS[1] ?? one.projectId, held: there }];
         const piece = {
-          id: 'x' as ClothPieceId,
+          id: 'x' as FabricPieceId,
           fabricId: need.fabricId ?? ('f1' as FabricId),
           width: WIDTH,
           lies: offTheBolt(need.fabricId),
@@ -170,7 +170,7 @@ describe('what is to be bought', () => {
 });
 
 describe('cutting in rows', () => {
-  test('takes no more cloth than there is, and gives no more than that holds', () => {
+  test('takes no more fabric than there is, and gives no more than that holds', () => {
     fc.assert(
       fc.property(anyAmount, rulerLength(44), anyLies, rulerLength(200), (amount, width, lies, length) => {
         const cut = cutFrom(amount, { width, lies, length });
@@ -184,7 +184,7 @@ describe('cutting in rows', () => {
     );
   });
 
-  test('of a print across the piece gives what the same cloth would give turned, and what is left lies as it was asked', () => {
+  test('of a print across the piece gives what the same fabric would give turned, and what is left lies as it was asked', () => {
     fc.assert(
       fc.property(fc.array(anyPatch), rulerLength(44), rulerLength(200), (patches, width, length) => {
         const across = cutFrom({ measure: 'patches', patches }, { width, lies: 'across', length });

@@ -3,12 +3,12 @@ import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
 import { FabricPage } from '#renderer/features/stash/fabric/fabric-page';
 import { renderPage, workshopBehindWindow } from '#test/helpers/page-on-store';
-import { addCloth, addProject, inches, TODAY } from '#test/helpers/workshop';
+import { addStock, addProject, inches, TODAY } from '#test/helpers/workshop';
 
 function openPage({ heldInches = 0 } = {}) {
   const workshop = workshopBehindWindow();
   const { projectId } = addProject(workshop);
-  const { fabricId, pieceId } = addCloth(workshop);
+  const { fabricId, pieceId } = addStock(workshop);
   const length = inches(heldInches);
   if (length > 0) workshop.get('ledger:set-aside', { pieceId, projectId, length, on: TODAY, note: '' });
   renderPage(<FabricPage fabricId={fabricId} />, `/stash/${fabricId}`);
@@ -32,7 +32,7 @@ describe('the page of a fabric', () => {
     const workshop = workshopBehindWindow();
     const { projectId } = addProject(workshop, { name: 'Porch ring' });
     const { projectId: other } = addProject(workshop, { name: 'Winter ring' });
-    const { fabricId, pieceId } = addCloth(workshop);
+    const { fabricId, pieceId } = addStock(workshop);
     workshop.get('ledger:set-aside', { pieceId, projectId: other, length: inches(60), on: TODAY, note: '' });
     renderPage(<FabricPage fabricId={fabricId} />, `/stash/${fabricId}?piece=${pieceId}&use`);
     const forWhom = await screen.findByRole('combobox', { name: 'For which piece' });
@@ -135,7 +135,7 @@ describe('the page of a fabric', () => {
   it('takes a booking back once, and says why where it cannot', async () => {
     const { workshop, fabricId } = openPage({ heldInches: 36 });
     await press(/^Take back: Bought 2 yd/);
-    expect(await screen.findByText(/In the way is the cloth of this booking/)).toBeVisible();
+    expect(await screen.findByText(/In the way is the fabric of this booking/)).toBeVisible();
     await press(/^Take back: Set 1 yd aside for Autumn ring/);
     expect(await screen.findByText('taken back')).toBeVisible();
     expect(screen.queryByRole('button', { name: /^Take back: Set/ })).toBeNull();

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { LengthDisplay } from '#core/units/unit-system';
 import { bookingWords } from '#renderer/features/stash/fabric/booking-words';
 import { holdsOf } from '#renderer/features/stash/fabric/holds';
-import { addCloth, addProject, inches, openWorkshop, TODAY } from '#test/helpers/workshop';
+import { addStock, addProject, inches, openWorkshop, TODAY } from '#test/helpers/workshop';
 
 const display: LengthDisplay = { system: 'inch', inchStep: 8 };
 const on = { on: TODAY, note: '' };
@@ -10,7 +10,7 @@ const on = { on: TODAY, note: '' };
 /** A real ledger: two yards bought, of which one project holds a part and is cut from. */
 function workedWith() {
   const workshop = openWorkshop();
-  const { fabricId, pieceId } = addCloth(workshop);
+  const { fabricId, pieceId } = addStock(workshop);
   const { projectId, stages } = addProject(workshop);
   const stageId = stages[0]?.id ?? null;
   const read = () => {

@@ -1,16 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { proposedProject } from '#renderer/features/stash/fabric/use-proposal';
-import { addCloth, addProject, inches, openWorkshop, TODAY } from '#test/helpers/workshop';
+import { addStock, addProject, inches, openWorkshop, TODAY } from '#test/helpers/workshop';
 
 function threeProjects() {
   const workshop = openWorkshop();
   const ids = ['First due', 'Second', 'Third'].map((name) => addProject(workshop, { name }).projectId);
-  const cloth = addCloth(workshop);
-  const booked = { pieceId: cloth.pieceId, on: TODAY, note: '' };
+  const fabric = addStock(workshop);
+  const booked = { pieceId: fabric.pieceId, on: TODAY, note: '' };
   const propose = (more: { running?: (typeof ids)[number]; open?: typeof ids } = {}) => {
-    const { ledger } = workshop.get('fabric:open', { fabricId: cloth.fabricId });
+    const { ledger } = workshop.get('fabric:open', { fabricId: fabric.fabricId });
     const running = more.running === undefined ? null : { projectId: more.running };
-    return proposedProject({ open: more.open ?? ids, running, ledger, pieceId: cloth.pieceId });
+    return proposedProject({ open: more.open ?? ids, running, ledger, pieceId: fabric.pieceId });
   };
   const [first, second, third] = ids;
   if (first === undefined || second === undefined || third === undefined) throw new Error('Three');

@@ -3,7 +3,7 @@ import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
 import { PlacesPage } from '#renderer/features/stash/places/places-page';
 import { renderPage, workshopBehindWindow } from '#test/helpers/page-on-store';
-import { addCloth } from '#test/helpers/workshop';
+import { addStock } from '#test/helpers/workshop';
 
 const press = (name: string | RegExp) => userEvent.click(screen.getByRole('button', { name }));
 
@@ -28,7 +28,7 @@ describe('the page of places', () => {
 
   it('makes labels for what lies in a place and in those inside it, piece by piece', async () => {
     const workshop = workshopBehindWindow();
-    const [, inside, elsewhere] = [addCloth(workshop), addCloth(workshop), addCloth(workshop)];
+    const [, inside, elsewhere] = [addStock(workshop), addStock(workshop), addStock(workshop)];
     workshop.get('piece:lie', { pieceId: inside.pieceId, path: 'Shelf 2, bin' });
     workshop.get('piece:lie', { pieceId: elsewhere.pieceId, path: 'Shelf 20' });
     renderPage(<PlacesPage />);
@@ -48,7 +48,7 @@ describe('the page of places', () => {
 
   it('says at the field when a name is taken, and moves, renames and deletes', async () => {
     const workshop = workshopBehindWindow();
-    addCloth(workshop);
+    addStock(workshop);
     for (const path of ['Loft', 'Hall']) workshop.get('place:add', { path });
     renderPage(<PlacesPage />);
     expect(await screen.findByRole('link', { name: '1 fabric' })).toBeVisible();

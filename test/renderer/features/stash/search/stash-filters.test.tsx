@@ -3,7 +3,7 @@ import userEvent from '@testing-library/user-event';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { StashPage } from '#renderer/features/stash/stash-page';
 import { renderPage, workshopBehindWindow } from '#test/helpers/page-on-store';
-import { addCloth } from '#test/helpers/workshop';
+import { addStock } from '#test/helpers/workshop';
 
 const fill = async (name: RegExp, text: string) => {
   const field = await screen.findByRole('textbox', { name });
@@ -19,8 +19,8 @@ beforeEach(() => window.sessionStorage.clear());
 /** Two fabrics: two yards for 20.00, and one for 30.00. */
 async function narrowedDown(): Promise<void> {
   const workshop = workshopBehindWindow();
-  addCloth(workshop);
-  addCloth(workshop, { yards: 1, costMinor: 3000 });
+  addStock(workshop);
+  addStock(workshop, { yards: 1, costMinor: 3000 });
   renderPage(<StashPage />, '/stash');
   expect(await screen.findByText('2 fabrics')).toBeVisible();
   await userEvent.click(screen.getByRole('button', { name: 'Narrow it down' }));

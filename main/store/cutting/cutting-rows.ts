@@ -1,0 +1,72 @@
+import { type KeptPlan, keptPlan, type TickedStep } from '#core/domain/cutting-plan';
+import type { FabricPieceId } from '#core/domain/ids';
+import { allRows, oneRow, type ReadableStore, type Row } from '../base/handles';
+import { standingBooking } from '../ledger/ledger-append';
+import { dateOf, jsonOf, numberOf, readBy, textOf } from '../base/rows';
+
+export interface PlanRef {
+  readonly id: string;
+  readonly plan: KeptPlan;
+  readonly keptAt: number;
+}
+
+/** The plan kept with a project; undefined where none is. */
+export function findPlan(store: ReadableStore, projectId: string): PlanRef | undefined {
+  const row = oneRow(store, 'SELECT * FROM cutting_plan WHERE project_id = ?', projectId);
+  return row && planOf(row);
+}
+
+/** The plans of all projects that are not put away, by the day they are due. */
+export function plansOfOpenProjects(store: ReadableStore): readonly PlanRef[] {
+  const sql = `SELECT cutting_plan.* FROM cutting_plan JOIN project ON project.id = project_id
+    WHERE is_archived = 0 AND deleted_at IS NULL ORDER BY due_on IS NULL, due_on, project.seq`;
+  return allRows(store, sql).map(planOf);
+}
+
+function planOf(row: Row): PlanRef {
+  const id = textOf(row, 'id');
+  return {
+    id,
+    plan: readBy(keptPlan, jsonOf(row, 'plan_json'), `cutting_plan ${id}`),
+    keptAt: numberOf(row, 'kept_at'),
+  };
+}
+
+export interface StepRef extends TickedStep {
+  readonly id: string;
+  /** Of its bookings those that stand, in the order they were made. */
+  readonly standing: readonly number[];
+}
+
+/** What was ticked of a plan, by piece, then in the order of cutting. */
+export function stepsOf(store: ReadableStore, planId: string): readonly StepRef[] {
+  const sql = 'SELECT * FROM cut_step WHERE plan_id = ? ORDER BY piece_id, place';
+  return allRows(store, sql, planId).map((row) => stepOf(store, row));
+}
+
+function stepOf(store: ReadableStore, row: Row): StepRef {
+  const standing = standingOf(store, jsonOf(row, 'bookings_json') as readonly string[]);
+  return {
+    id: textOf(row, 'id'),
+    pieceId: textOf(row, 'piece_id') as FabricPieceId,
+    place: numberOf(row, 'place'),
+    parts: numberOf(row, 'parts'),
+    on: dateOf(row, 'on_date'),
+    isBooked: standing.length > 0,
+    standing,
+    leftovers: standing.flatMap((seq) => leftoversOf(store, seq)),
+  };
+}
+
+function standingOf(store: ReadableStore, bookingIds: readonly string[]): readonly number[] {
+  return bookingIds.flatMap((id) => {
+    const row = oneRow(store, 'SELECT seq FROM booking WHERE id = ?', id);
+    return row === undefined ? [] : (standingBooking(store, numberOf(row, 'seq')) ?? []);
+  });
+}
+
+function leftoversOf(store: ReadableStore, bookingSeq: number): readonly FabricPieceId[] {
+  const sql = `SELECT fabric_piece.id FROM ledger_entry JOIN fabric_piece ON fabric_piece.seq = piece_seq
+    WHERE booking_seq = ? AND ledger_entry.kind = 'leftover' ORDER BY ledger_entry.seq`;
+  return allRows(store, sql, bookingSeq).map((row) => textOf(row, 'id') as FabricPieceId);
+}

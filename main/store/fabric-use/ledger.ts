@@ -1,0 +1,200 @@
+import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
+import type { Problem } from '#core/contract/problem';
+import type { Changed } from '#core/contract/projects';
+import type { FabricPieceId } from '#core/domain/ids';
+import { failure, type Result, success } from '#core/result';
+import { allocate } from '#core/units/allocate';
+import { recordChange } from '../history/changes';
+import { insertRow, type ReadableStore, type WritableStore } from '../base/handles';
+import { appendBooking, type NewEntry, setAsideEntry } from '../ledger/ledger-append';
+import { layPiece } from '../stash/places';
+import { findFabric, findPiece, findProject, heldBy, type PieceRef, wrongField } from '../base/lookups';
+
+/** A new piece of fabric with what was paid for it. */
+export function buyFabric(
+  store: ReadableStore,
+  {
+    fabricId,
+    kind,
+    kindId = null,
+    size,
+    unitLength = null,
+    place,
+    costMinor,
+    on,
+    note,
+  }: ChannelInput<'ledger:buy'>,
+): Result<ChannelOutput<'ledger:buy'>, Problem> {
+  const fabric = findFabric(store, fabricId);
+  if (!fabric.ok) return fabric;
+  if (unitLength !== null && size.length % unitLength !== 0) {
+    return wrongField(['size', 'length'], String(size.length), `a whole number of times ${unitLength}`);
+  }
+  return recordChange(store, `Bought “${fabric.value.name}”`, (writable) => {
+    const piece = { kind, kindId, size, unitLength, costMinor, on, note };
+    const { pieceId } = addBought(writable, fabric.value.seq, piece);
+    layPiece(writable, pieceId, place ?? '');
+    return success({ pieceId });
+  });
+}
+
+/** Puts a piece that was bought on the shelf of a fabric, and books it. */
+export function addBought(
+  store: WritableStore,
+  fabricSeq: number,
+  {
+    kind,
+    kindId,
+    size,
+    unitLength,
+    costMinor,
+    on,
+    note,
+  }: Required<Pick<ChannelInput<'ledger:buy'>, 'kind' | 'size' | 'costMinor' | 'on' | 'note'>> & {
+    readonly kindId: string | null;
+    readonly unitLength: number | null;
+  },
+): { readonly pieceId: FabricPieceId; readonly pieceSeq: number } {
+  const pieceId = store.surroundings.newId() as FabricPieceId;
+  const pieceSeq = insertRow(store, 'fabric_piece', {
+    id: pieceId,
+    fabric_seq: fabricSeq,
+    kind,
+    kind_id: kindId,
+    width: size.width,
+    unit_length: unitLength,
+  });
+  const booking = { fabricSeq, projectSeq: null, stage: null, note, on };
+  const entry = { lengthChange: size.length, heldChange: 0, valueChange: costMinor } as const;
+  appendBooking(store, booking, [{ pieceSeq, kind: 'bought', ...entry }]);
+  return { pieceId, pieceSeq };
+}
+
+/** Holds fabric for a project; more than is free of it only knowingly. */
+export function setAsideFabric(
+  store: ReadableStore,
+  { pieceId, projectId, length, knowingly = false, on, note }: ChannelInput<'ledger:set-aside'>,
+): Result<Changed, Problem> {
+  const [piece, project] = [findPiece(store, pieceId), findProject(store, projectId)];
+  if (!piece.ok) return piece;
+  if (!project.ok) return project;
+  const isOver = length > piece.value.there - piece.value.held;
+  if (isOver && !knowingly) return shortOfFabric(piece.value, 0, length);
+  const words = `Set “${piece.value.fabric.name}” aside for “${project.value.name}”`;
+  return recordOnPiece(
+    store,
+    words,
+    piece.value,
+    project.value.seq,
+    { on, note, isKnowing: knowingly && isOver },
+    setAsideEntry(piece.value.seq, length),
+  );
+}
+
+/** Lets go of fabric a project holds; at most what it holds. */
+export function releaseFabric(
+  store: ReadableStore,
+  { pieceId, projectId, length, on, note }: ChannelInput<'ledger:release'>,
+): Result<Changed, Problem> {
+  const [piece, project] = [findPiece(store, pieceId), findProject(store, projectId)];
+  if (!piece.ok) return piece;
+  if (!project.ok) return project;
+  const held = heldBy(store, piece.value.seq, project.value.seq);
+  if (length > held) return wrongField(['length'], String(length), `at most the ${held} that are set aside`);
+  const words = `Released “${piece.value.fabric.name}” from “${project.value.name}”`;
+  return recordOnPiece(
+    store,
+    words,
+    piece.value,
+    project.value.seq,
+    { on, note },
+    {
+      kind: 'released',
+      lengthChange: 0,
+      heldChange: 0 - length,
+      valueChange: 0,
+    },
+  );
+}
+
+/** Throws fabric away together with its share of the value; what projects hold has to be released first. */
+export function discardFabric(
+  store: ReadableStore,
+  { pieceId, length, on, note }: ChannelInput<'ledger:discard'>,
+): Result<Changed, Problem> {
+  const piece = findPiece(store, pieceId);
+  if (!piece.ok) return piece;
+  if (length > piece.value.there - piece.value.held) return shortOfFabric(piece.value, 0, length);
+  return recordOnPiece(
+    store,
+    `Discarded “${piece.value.fabric.name}”`,
+    piece.value,
+    null,
+    { on, note },
+    {
+      kind: 'discarded',
+      lengthChange: 0 - length,
+      heldChange: 0,
+      valueChange: -valueOfLength(piece.value, length),
+    },
+  );
+}
+
+/**
+ * Corrects a piece to what was counted. The value stays with the fabric that is left; with none left it is written off.
+ */
+export function countFabric(
+  store: ReadableStore,
+  { pieceId, there, on, note }: ChannelInput<'ledger:count'>,
+): Result<Changed, Problem> {
+  const piece = findPiece(store, pieceId);
+  if (!piece.ok) return piece;
+  return recordOnPiece(
+    store,
+    `Counted “${piece.value.fabric.name}”`,
+    piece.value,
+    null,
+    { on, note },
+    {
+      kind: 'counted',
+      lengthChange: there - piece.value.there,
+      heldChange: 0,
+      valueChange: there === 0 ? -piece.value.valueMinor : 0,
+    },
+  );
+}
+
+/** The part of a piece's value that goes with `length` of it, in whole minor units; the last of the piece takes all. */
+export function valueOfLength(piece: PieceRef, length: number): number {
+  if (length >= piece.there) return piece.valueMinor;
+  return allocate(piece.valueMinor, [length, piece.there - length])[0] ?? 0;
+}
+
+/** `ownHold` is what the asking project holds: to it that is free. */
+export function shortOfFabric(
+  piece: PieceRef,
+  ownHold: number,
+  asked: number,
+): { readonly ok: false; readonly error: Problem } {
+  const free = Math.max(0, piece.there - piece.held + ownHold);
+  return failure<Problem>({ code: 'short-of-fabric', free, there: piece.there, asked });
+}
+
+interface Said extends Pick<ChannelInput<'ledger:count'>, 'on' | 'note'> {
+  readonly isKnowing?: boolean;
+}
+
+function recordOnPiece(
+  store: ReadableStore,
+  words: string,
+  piece: PieceRef,
+  projectSeq: number | null,
+  { on, note, isKnowing = false }: Said,
+  entry: Omit<NewEntry, 'pieceSeq'>,
+): Result<Changed, Problem> {
+  return recordChange(store, words, (writable) => {
+    const booking = { fabricSeq: piece.fabric.seq, projectSeq, stage: null, note, on, isKnowing };
+    appendBooking(writable, booking, [{ ...entry, pieceSeq: piece.seq }]);
+    return success({});
+  });
+}

@@ -1,0 +1,115 @@
+import type { CellFault, StashColumn, StashRow, TableMapping, TableToRead } from '#core/domain/stash-table';
+import { columnTitle, guessMapping, looksLikeTitles } from '#core/stash/table/column-titles';
+import { unguardCell } from '#core/stash/table/formula-guard';
+import { readStashRow, type TableHabits } from '#core/stash/table/read-row';
+import { stashFileLines } from '#core/stash/table/stash-file';
+import { WRITTEN_COLUMNS } from '#core/stash/table/write-rows';
+import { readStashFile } from '#main/files/stash-data';
+import { linesOfText, type TableLine } from '#main/files/table-lines';
+import { TableRefused, textOfFile } from '#main/files/table-text';
+
+/** A table with every line read. */
+export interface ReadTable {
+  readonly titles: readonly string[];
+  readonly samples: readonly (readonly string[])[];
+  readonly hasTitles: boolean;
+  readonly mapping: TableMapping;
+  readonly lines: number;
+  readonly rows: readonly { readonly line: number; readonly row: StashRow }[];
+  readonly faults: readonly CellFault[];
+  readonly faultCount: number;
+  /** Lines whose every cell stood in a line before. */
+  readonly repeats: readonly { readonly line: number; readonly sameAs: number }[];
+}
+
+const FAULTS_TOLD = 200;
+const SAMPLES = 20;
+
+/** Reads a table to its end; throws TableRefused where it is none. `file` is where a chosen file lies. */
+export function readTable(table: TableToRead, file: string | null, habits: TableHabits): ReadTable {
+  const parts = partsOf(table, file);
+  const first = parts.next();
+  const opening = first.done === true ? '' : first.value;
+  const whole = (function* () {
+    yield opening;
+    yield* parts;
+  })();
+  return opening.trimStart().startsWith('{')
+    ? readData([...whole].join(''), habits)
+    : readLines(whole, table, habits);
+}
+
+function* partsOf({ source, encoding }: TableToRead, file: string | null): Generator<string> {
+  if (source.kind === 'text') yield source.text;
+  else if (file === null) throw new TableRefused({ why: 'gone' });
+  else yield* textOfFile(file, encoding);
+}
+
+function readLines(parts: Iterable<string>, table: TableToRead, habits: TableHabits): ReadTable {
+  const lines = linesOfText(parts);
+  const opening = lines.next();
+  if (opening.done === true) throw new TableRefused({ why: 'empty' });
+  const head = opening.value.cells;
+  const hasTitles = table.hasTitles ?? looksLikeTitles(head);
+  const guessed = hasTitles ? guessMapping(head) : head.map(() => null);
+  const mapping = head.map((_cell, index) => (table.mapping ?? guessed)[index] ?? null);
+  const reader = rowReader(mapping, habits);
+  const samples: (readonly string[])[] = [];
+  const repeats: { readonly line: number; readonly sameAs: number }[] = [];
+  const seen = new Map<string, number>();
+  let count = 0;
+  const take = ({ line, cells }: TableLine): void => {
+    count += 1;
+    if (samples.length < SAMPLES) samples.push(cells);
+    reader.take(cellsByColumn(cells, mapping), line, null);
+    const whole = cells.join('\0');
+    const sameAs = seen.get(whole);
+    if (sameAs === undefined) seen.set(whole, line);
+    else repeats.push({ line, sameAs });
+  };
+  if (!hasTitles) take(opening.value);
+  for (const line of lines) take(line);
+  const titles = head.map((cell, index) => (hasTitles ? cell : `Column ${String(index + 1)}`));
+  return { titles, samples, hasTitles, mapping, lines: count, repeats, ...reader.read() };
+}
+
+function readData(text: string, habits: TableHabits): ReadTable {
+  const file = readStashFile(text, habits.currency);
+  const reader = rowReader(WRITTEN_COLUMNS, habits);
+  let count = 0;
+  for (const { at, cells } of stashFileLines(file)) {
+    count += 1;
+    reader.take(cells, 0, at);
+  }
+  const titles = WRITTEN_COLUMNS.map(columnTitle);
+  const shared = { titles, samples: [], hasTitles: true, mapping: WRITTEN_COLUMNS, repeats: [] };
+  return { ...shared, lines: count, ...reader.read() };
+}
+
+function cellsByColumn(cells: readonly string[], mapping: TableMapping): ReadonlyMap<StashColumn, string> {
+  const byColumn = new Map<StashColumn, string>();
+  for (const [index, says] of mapping.entries()) {
+    if (says !== null) byColumn.set(says, unguardCell(cells[index] ?? ''));
+  }
+  return byColumn;
+}
+
+function rowReader(mapping: TableMapping, habits: TableHabits) {
+  const rows: { readonly line: number; readonly row: StashRow }[] = [];
+  const faults: CellFault[] = [];
+  let faultCount = 0;
+  return {
+    take: (cells: ReadonlyMap<StashColumn, string>, line: number, at: string | null): void => {
+      const read = readStashRow(cells, habits);
+      if (read.ok) {
+        rows.push({ line, row: read.row });
+        return;
+      }
+      faultCount += read.problems.length;
+      for (const { says, problem } of read.problems.slice(0, FAULTS_TOLD - faults.length)) {
+        faults.push({ line, column: mapping.indexOf(says) + 1, at, says, problem });
+      }
+    },
+    read: () => ({ rows, faults, faultCount }),
+  };
+}

@@ -1,0 +1,105 @@
+import type { Booking } from '#core/contract/stash';
+import type { BookingId, FabricPieceId, FabricId, LedgerEntryId, ProjectId, StageId } from '#core/domain/ids';
+import { pieceKindSchema, entryKind } from '#core/domain/stash';
+import { allRows, type ReadableStore, type Row } from '../base/handles';
+import {
+  choiceOf,
+  dateOf,
+  flagOf,
+  groupRows,
+  numberOf,
+  numberOrNullOf,
+  textOf,
+  textOrNullOf,
+} from '../base/rows';
+
+/** The bookings of one fabric, newest first. */
+export function bookingsOfFabric(store: ReadableStore, fabricSeq: number): readonly Booking[] {
+  return readBookings(store, 'booking.fabric_seq = ?', fabricSeq);
+}
+
+/** The bookings made for one project, newest first. */
+export function bookingsOfProject(store: ReadableStore, projectSeq: number): readonly Booking[] {
+  return readBookings(store, 'booking.project_seq = ?', projectSeq);
+}
+
+type PiecedEntry = Booking['entries'][number];
+
+/** `condition` is written here, never from input. */
+function readBookings(store: ReadableStore, condition: string, value: number): readonly Booking[] {
+  const heads = allRows(
+    store,
+    `SELECT booking.seq, booking.id, fabric.id AS fabric_id, fabric.name AS fabric_name, fabric.swatch,
+      project.id AS project_id, project.name AS project_name,
+      booking.stage_id, coalesce(stage.name, booking.stage_name) AS stage_name,
+      booking.note, booking.on_date, booking.recorded_at,
+      EXISTS (SELECT 1 FROM booking AS later WHERE later.takes_back = booking.seq) AS is_taken_back
+    FROM booking JOIN fabric ON fabric.seq = booking.fabric_seq
+    LEFT JOIN project ON project.seq = booking.project_seq LEFT JOIN stage ON stage.id = booking.stage_id
+    WHERE ${condition} ORDER BY booking.seq DESC`,
+    value,
+  );
+  const entries = allRows(
+    store,
+    `SELECT entry.id, entry.booking_seq, entry.kind, entry.length_change, entry.held_change, entry.value_change,
+      fabric_piece.id AS piece_id, fabric_piece.width AS piece_width, fabric_piece.kind AS piece_kind, fabric_piece.unit_length,
+      was.id AS reverses_id, was.kind AS reverses_kind
+    FROM booking JOIN ledger_entry AS entry ON entry.booking_seq = booking.seq
+    JOIN fabric_piece ON fabric_piece.seq = entry.piece_seq
+    LEFT JOIN ledger_entry AS was ON was.seq = entry.reverses
+    WHERE ${condition} ORDER BY entry.seq`,
+    value,
+  );
+  const byBooking = groupRows(entries, 'booking_seq');
+  return heads.map((head) => toBooking(head, byBooking.get(numberOf(head, 'seq')) ?? []));
+}
+
+function toBooking(head: Row, rows: readonly Row[]): Booking {
+  const used = rows.filter((row) => isUse(row));
+  const paid = rows.filter((row) => originalKind(row) === 'bought');
+  const sum = (some: readonly Row[], of: (row: Row) => number): number =>
+    some.reduce((so, row) => so + of(row), 0);
+  const value = (row: Row): number => numberOf(row, 'value_change');
+  const left = rows.filter((row) => originalKind(row) !== 'bought');
+  return {
+    id: textOf(head, 'id') as BookingId,
+    fabricId: textOf(head, 'fabric_id') as FabricId,
+    fabricName: textOf(head, 'fabric_name'),
+    swatch: textOf(head, 'swatch'),
+    projectId: textOrNullOf(head, 'project_id') as ProjectId | null,
+    projectName: textOrNullOf(head, 'project_name'),
+    stageId: textOrNullOf(head, 'stage_id') as StageId | null,
+    stageName: textOrNullOf(head, 'stage_name'),
+    note: textOf(head, 'note'),
+    on: dateOf(head, 'on_date'),
+    recordedAt: numberOf(head, 'recorded_at'),
+    entries: rows.map(toEntry),
+    usedArea: 0 - sum(used, (row) => numberOf(row, 'length_change') * numberOf(row, 'piece_width')),
+    costMinor: sum(paid, value) - sum(left, value),
+    isTakenBack: flagOf(head, 'is_taken_back'),
+  };
+}
+
+/** What was booked, also where the entry takes that back. */
+function originalKind(row: Row): string {
+  return textOrNullOf(row, 'reverses_kind') ?? textOf(row, 'kind');
+}
+
+function isUse(row: Row): boolean {
+  return ['cut', 'leftover', 'discarded'].includes(originalKind(row));
+}
+
+function toEntry(row: Row): PiecedEntry {
+  return {
+    id: textOf(row, 'id') as LedgerEntryId,
+    pieceId: textOf(row, 'piece_id') as FabricPieceId,
+    kind: choiceOf(row, 'kind', entryKind.options),
+    lengthChange: numberOf(row, 'length_change'),
+    heldChange: numberOf(row, 'held_change'),
+    costChange: numberOf(row, 'value_change'),
+    reverses: textOrNullOf(row, 'reverses_id') as LedgerEntryId | null,
+    pieceWidth: numberOf(row, 'piece_width'),
+    pieceKind: choiceOf(row, 'piece_kind', pieceKindSchema.options),
+    unitLength: numberOrNullOf(row, 'unit_length'),
+  };
+}

@@ -1,0 +1,131 @@
+import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
+import type { Problem } from '#core/contract/problem';
+import type { Changed, ForeseenStage } from '#core/contract/projects';
+import { matchPlan, type PlanStep, type RunningStage } from '#core/domain/plan-match';
+import type { PlannedStage, Stage } from '#core/domain/stage';
+import { type Result, success } from '#core/result';
+import { recordChange } from '../history/changes';
+import { allRows, insertRow, type ReadableStore, type WritableStore, write } from '../base/handles';
+import { findProject, notFound } from '../base/lookups';
+import { touchProject } from './project-rows';
+import { textOf } from '../base/rows';
+import { allowMove, makeMove } from './stage-moves';
+import { findStagePlan } from './stage-plans';
+import { stagesByProject } from './stage-rows';
+import { placeStage, setUpColumns } from './stages';
+
+type Recorded = Stage & RunningStage;
+
+/** Gives a running project the stages of a plan, as one change; nothing recorded is lost. */
+export function followPlan(
+  store: ReadableStore,
+  { projectId, stagePlanId }: ChannelInput<'project:follow-plan'>,
+): Result<Changed, Problem> {
+  const project = findProject(store, projectId);
+  if (!project.ok) return project;
+  const plan = findStagePlan(store, stagePlanId);
+  if (plan === undefined) return notFound('stage plan');
+  const { steps, gone } = matchPlan(recordedStages(store, projectId), plan.stages);
+  return recordChange(store, `Put “${project.value.name}” on the plan “${plan.name}”`, (writable) => {
+    for (const { id } of gone) write(writable, 'DELETE FROM stage WHERE id = ?', id);
+    for (const [position, step] of steps.entries()) {
+      const moved = takeStep(writable, projectId, position, step);
+      if (!moved.ok) return moved;
+    }
+    touchProject(writable, projectId);
+    return success({});
+  });
+}
+
+/** What `followPlan` would do to each stage. */
+export function foreseePlan(
+  store: ReadableStore,
+  { projectId, stagePlanId }: ChannelInput<'project:foresee-plan'>,
+): Result<ChannelOutput<'project:foresee-plan'>, Problem> {
+  const project = findProject(store, projectId);
+  if (!project.ok) return project;
+  const plan = findStagePlan(store, stagePlanId);
+  if (plan === undefined) return notFound('stage plan');
+  const { steps, gone } = matchPlan(recordedStages(store, projectId), plan.stages);
+  return success([
+    ...steps.map((step): ForeseenStage => {
+      if (step.how === 'fresh') return { how: 'fresh', name: step.planned.name, isSkipped: false };
+      const { name } = step.stage;
+      if (step.how === 'stays') return { how: 'stays', name, isSkipped: false };
+      return { how: 'kept', name, isSkipped: isLeftOpen(step.stage) };
+    }),
+    ...gone.map(({ name }): ForeseenStage => ({ how: 'gone', name, isSkipped: false })),
+  ]);
+}
+
+/** A stage the plan does not know is not needed any more; one that is away or over stays as it is. */
+function isLeftOpen({ state }: Stage): boolean {
+  return state === 'planned' || state === 'in-hand';
+}
+
+/** The stages of a project, each with whether anything is recorded of it. */
+export function recordedStages(store: ReadableStore, projectId: string): readonly Recorded[] {
+  const traces = ['trip', 'photo', 'calculation', 'work', 'stage_event'].map(
+    (table) => `EXISTS (SELECT 1 FROM ${table} WHERE stage_id = stage.id)`,
+  );
+  const sql = `SELECT id FROM stage WHERE project_id = ? AND (notes <> '' OR held_up_by <> '' OR state <> 'planned'
+    OR EXISTS (SELECT 1 FROM checklist_item WHERE stage_id = stage.id AND is_ticked = 1)
+    OR EXISTS (SELECT 1 FROM booking WHERE booking.stage_id = stage.id) OR ${traces.join(' OR ')})`;
+  const recorded = new Set(allRows(store, sql, projectId).map((row) => textOf(row, 'id')));
+  const stages = stagesByProject(store, [projectId]).get(projectId) ?? [];
+  return stages.map((stage) => ({ ...stage, isRecorded: recorded.has(stage.id) }));
+}
+
+function takeStep(
+  store: WritableStore,
+  projectId: string,
+  position: number,
+  step: PlanStep<Recorded>,
+): Result<object, Problem> {
+  if (step.how === 'fresh') {
+    placeStage(store, projectId, position, step.planned);
+    return success({});
+  }
+  write(
+    store,
+    'UPDATE stage SET position = ? WHERE id = ? AND position <> ?',
+    position,
+    step.stage.id,
+    position,
+  );
+  if (step.how === 'stays') takeOn(store, step.stage, step.planned);
+  else if (isLeftOpen(step.stage)) {
+    const move = allowMove(store, step.stage.id, 'skipped');
+    if (!move.ok) return move;
+    makeMove(store, move.value);
+  }
+  return success({});
+}
+
+/** What the plan says beside what is recorded: lines the checklist does not have yet, and how the stage is set up. */
+function takeOn(store: WritableStore, stage: Stage, planned: PlannedStage): void {
+  const { is_beside: isBeside, calculators_json: calculators } = setUpColumns(planned);
+  write(
+    store,
+    'UPDATE stage SET is_beside = ?, calculators_json = ? WHERE id = ? AND (is_beside <> ? OR calculators_json IS NOT ?)',
+    isBeside,
+    calculators,
+    stage.id,
+    isBeside,
+    calculators,
+  );
+  const known = new Set(stage.checklist.map(({ text }) => text));
+  planned.checklist
+    .filter(({ text }) => !known.has(text))
+    .forEach(({ text, isGate, closedBy }, at) =>
+      insertRow(store, 'checklist_item', {
+        id: store.surroundings.newId(),
+        stage_id: stage.id,
+        position: stage.checklist.length + at,
+        text,
+        is_gate: isGate ? 1 : 0,
+        closed_by: closedBy,
+        is_ticked: 0,
+      }),
+    );
+}

@@ -1,0 +1,140 @@
+import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
+import type { Problem } from '#core/contract/problem';
+import type { Changed, StagePhoto } from '#core/contract/projects';
+import type { PhotoId, StageId, TripId } from '#core/domain/ids';
+import { photoMoment } from '#core/domain/photo';
+import { type Result, success } from '#core/result';
+import { type KeptPicture, keepPicture, pictureFile } from '#main/files/photo-files';
+import type { PhotoType } from '#main/files/photo-type';
+import { recordChange } from '../history/changes';
+import {
+  allRows,
+  insertRow,
+  oneRow,
+  type ReadableStore,
+  updateRow,
+  type WritableStore,
+  write,
+} from '../base/handles';
+import { findFabric, findStage, notFound } from '../base/lookups';
+import { touchProject } from './project-rows';
+import { choiceOf, numberOf, textOf, textOrNullOf } from '../base/rows';
+import { findTrip } from './trip-rows';
+
+/** The photos of a project's stages, the latest first. */
+export function photosOfProject(store: ReadableStore, projectId: string): readonly StagePhoto[] {
+  const sql = `SELECT photo.* FROM stage JOIN photo ON stage_id = stage.id WHERE project_id = ? ORDER BY photo.seq DESC`;
+  return allRows(store, sql, projectId).map((row) => ({
+    id: textOf(row, 'id') as PhotoId,
+    stageId: textOf(row, 'stage_id') as StageId,
+    tripId: textOrNullOf(row, 'trip_id') as TripId | null,
+    moment: row['moment'] === null ? null : choiceOf(row, 'moment', photoMoment.options),
+    caption: textOf(row, 'caption'),
+    addedAt: numberOf(row, 'added_at'),
+  }));
+}
+
+/** The file is written first: a photo that is recorded is there. */
+export function addPhoto(
+  store: ReadableStore,
+  folder: string,
+  { stageId, bytes, caption, ofTrip }: ChannelInput<'photo:add'>,
+): Result<ChannelOutput<'photo:add'>, Problem> {
+  const stage = findStage(store, stageId);
+  if (!stage.ok) return stage;
+  if (ofTrip !== undefined && findTrip(store, ofTrip.tripId)?.stageId !== stageId) return notFound('trip');
+  const picture = keepPicture(folder, bytes);
+  if (!picture.ok) return picture;
+  return recordChange(store, `Added a photo to “${stage.value.name}”`, (writable) => {
+    const photoId = insertPhoto(writable, picture.value, {
+      stage_id: stageId,
+      trip_id: ofTrip?.tripId ?? null,
+      moment: ofTrip?.moment ?? null,
+      caption,
+    });
+    touchProject(writable, stage.value.projectId);
+    return success({ photoId });
+  });
+}
+
+export function removePhoto(
+  store: ReadableStore,
+  { photoId }: ChannelInput<'photo:remove'>,
+): Result<Changed, Problem> {
+  const sql = 'SELECT name, project_id FROM photo JOIN stage ON stage.id = stage_id WHERE photo.id = ?';
+  const row = oneRow(store, sql, photoId);
+  if (row === undefined) return notFound('photo');
+  return recordChange(store, `Removed a photo from “${textOf(row, 'name')}”`, (writable) => {
+    write(writable, 'DELETE FROM photo WHERE id = ?', photoId);
+    touchProject(writable, textOf(row, 'project_id'));
+    return success({});
+  });
+}
+
+/** Gives a fabric its photo in place of the one it had; null takes it away. */
+export function setFabricPhoto(
+  store: ReadableStore,
+  folder: string,
+  { fabricId, bytes }: ChannelInput<'fabric:set-photo'>,
+): Result<Changed, Problem> {
+  const fabric = findFabric(store, fabricId);
+  if (!fabric.ok) return fabric;
+  const picture = bytes === null ? success(null) : keepPicture(folder, bytes);
+  if (!picture.ok) return picture;
+  const row = oneRow(store, 'SELECT photo_id FROM fabric WHERE id = ?', fabricId) ?? {};
+  const before = textOrNullOf(row, 'photo_id');
+  const words = picture.value === null ? 'Removed the photo of' : 'Gave a photo to';
+  return recordChange(store, `${words} “${fabric.value.name}”`, (writable) => {
+    const columns = { stage_id: null, trip_id: null, moment: null, caption: '' };
+    const photoId = picture.value === null ? null : insertPhoto(writable, picture.value, columns);
+    updateRow(writable, 'fabric', fabricId, { photo_id: photoId });
+    if (before !== null) write(writable, 'DELETE FROM photo WHERE id = ?', before);
+    return success({});
+  });
+}
+
+export interface PhotoPlace {
+  readonly hash: string;
+  readonly file: string;
+  readonly type: PhotoType;
+  /** A small picture made of it, if one was kept. */
+  readonly thumbnail: Uint8Array | null;
+}
+
+/** Where the picture of a photo is. */
+export function findPhoto(
+  store: ReadableStore,
+  folder: string,
+  photoId: string,
+): Result<PhotoPlace, Problem> {
+  const sql = 'SELECT picture.* FROM photo JOIN picture ON picture.hash = photo.hash WHERE id = ?';
+  const row = oneRow(store, sql, photoId);
+  if (row === undefined) return notFound('photo');
+  const [hash, type] = [textOf(row, 'hash'), textOf(row, 'type') as PhotoType];
+  const thumbnail = row['thumbnail'] instanceof Uint8Array ? Uint8Array.from(row['thumbnail']) : null;
+  return success({ hash, type, file: pictureFile(folder, hash, type), thumbnail });
+}
+
+/** Keeps a small picture beside its original; it can be made again, so it is no change. */
+export function keepThumbnail(store: WritableStore, hash: string, bytes: Uint8Array): void {
+  write(store, 'UPDATE picture SET thumbnail = ? WHERE hash = ?', bytes, hash);
+}
+
+function insertPhoto(
+  store: WritableStore,
+  picture: KeptPicture,
+  columns: Readonly<Record<'stage_id' | 'trip_id' | 'moment', string | null>> & { readonly caption: string },
+): PhotoId {
+  const { newId, now } = store.surroundings;
+  const id = newId() as PhotoId;
+  const { hash, type, bytes } = picture;
+  write(
+    store,
+    'INSERT INTO picture (hash, type, bytes) VALUES (?, ?, ?) ON CONFLICT DO NOTHING',
+    hash,
+    type,
+    bytes,
+  );
+  insertRow(store, 'photo', { id, hash, ...columns, added_at: now() });
+  return id;
+}

@@ -1,0 +1,49 @@
+import type { ProjectId } from '#core/domain/ids';
+import { type Project, projectDetails, type ProjectDetails } from '#core/domain/project';
+import { type Row, updateRow, type Value, type WritableStore } from '../base/handles';
+import { flagOf, jsonOf, numberOf, readBy, textOf } from '../base/rows';
+
+export function projectOf(row: Row): Project {
+  const id = textOf(row, 'id') as ProjectId;
+  const details = readBy(
+    projectDetails,
+    {
+      name: row['name'],
+      purpose: row['purpose'],
+      forWhom: row['for_whom'],
+      dueOn: row['due_on'],
+      outline: jsonOf(row, 'outline_json'),
+      hole: row['hole_diameter'] === null ? null : { diameter: row['hole_diameter'] },
+      hasSlit: flagOf(row, 'has_slit'),
+      habitChanges: jsonOf(row, 'habit_changes_json'),
+      notes: row['notes'],
+    },
+    `project ${id}`,
+  );
+  return {
+    ...details,
+    id,
+    isArchived: flagOf(row, 'is_archived'),
+    createdAt: numberOf(row, 'created_at'),
+    changedAt: numberOf(row, 'changed_at'),
+  };
+}
+
+export function projectColumns(details: ProjectDetails): Readonly<Record<string, Value>> {
+  return {
+    name: details.name,
+    purpose: details.purpose,
+    for_whom: details.forWhom,
+    due_on: details.dueOn,
+    outline_json: JSON.stringify(details.outline),
+    hole_diameter: details.hole?.diameter ?? null,
+    has_slit: details.hasSlit ? 1 : 0,
+    habit_changes_json: JSON.stringify(details.habitChanges),
+    notes: details.notes,
+  };
+}
+
+/** A project's list place and "last changed" follow whatever happens to its stages. */
+export function touchProject(store: WritableStore, projectId: string): void {
+  updateRow(store, 'project', projectId, { changed_at: store.surroundings.now() });
+}

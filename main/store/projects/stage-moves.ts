@@ -1,0 +1,92 @@
+import type { ChannelInput } from '#core/contract/channels';
+import type { Problem } from '#core/contract/problem';
+import type { Changed } from '#core/contract/projects';
+import type { StageId } from '#core/domain/ids';
+import { openGateItems, type Stage, type StageState } from '#core/domain/stage';
+import { failure, type Result, success } from '#core/result';
+import { recordChange } from '../history/changes';
+import { insertRow, type ReadableStore, updateRow, type WritableStore } from '../base/handles';
+import { findStage, notFound } from '../base/lookups';
+import { touchProject } from './project-rows';
+import { stagesByProject } from './stage-rows';
+
+const WORDS: Readonly<Record<StageState, string>> = {
+  planned: 'Put back to planned',
+  'in-hand': 'Began',
+  out: 'Sent out',
+  done: 'Finished',
+  skipped: 'Skipped',
+};
+
+/** A move that may be made: its gate is closed, or the maker has said why she passes it. */
+export interface AllowedMove {
+  readonly stage: Stage;
+  readonly to: StageState;
+  readonly why: string;
+}
+
+/** Moves a stage to another state, unless its gate is open and the maker gives no reason to pass it. */
+export function moveStage(
+  store: ReadableStore,
+  { stageId, to, passGateWhy = '' }: ChannelInput<'stage:move'>,
+): Result<Changed, Problem> {
+  const move = allowMove(store, stageId, to, passGateWhy);
+  if (!move.ok) return move;
+  return recordChange(store, moveWords(move.value), (writable) => {
+    makeMove(writable, move.value);
+    return success({});
+  });
+}
+
+export function allowMove(
+  store: ReadableStore,
+  stageId: StageId,
+  to: StageState,
+  passGateWhy = '',
+): Result<AllowedMove, Problem> {
+  const found = findStage(store, stageId);
+  if (!found.ok) return found;
+  const stages = stagesByProject(store, [found.value.projectId]).get(found.value.projectId) ?? [];
+  const stage = stages.find((one) => one.id === stageId);
+  if (stage === undefined) return notFound('stage');
+  const open = goesThroughGate(stage, to) ? openGateItems(stage, stages) : [];
+  if (open.length > 0 && passGateWhy === '') {
+    return failure<Problem>({ code: 'gate-closed', open: open.map(({ text }) => text) });
+  }
+  return success({ stage, to, why: open.length > 0 ? passGateWhy : '' });
+}
+
+/** What the change is called: `Sent out “Quilting”`. */
+export function moveWords({ stage, to }: AllowedMove): string {
+  return `${WORDS[to]} “${stage.name}”`;
+}
+
+export function makeMove(store: WritableStore, { stage, to, why }: AllowedMove): void {
+  if (stage.state !== to) putInState(store, stage, to, why);
+}
+
+function goesThroughGate(stage: Stage, to: StageState): boolean {
+  return stage.state !== to && (to === 'in-hand' || to === 'out' || to === 'done');
+}
+
+function putInState(store: WritableStore, stage: Stage, to: StageState, why: string): void {
+  const now = store.surroundings.now();
+  const isBegun = to === 'in-hand' || to === 'out' || to === 'done';
+  updateRow(store, 'stage', stage.id, {
+    state: to,
+    started_at: isBegun ? (stage.startedAt ?? now) : null,
+    finished_at: to === 'done' ? now : null,
+    gate_passed_why: isBegun ? why || stage.gatePassedWhy : '',
+  });
+  insertRow(store, 'stage_event', {
+    id: store.surroundings.newId(),
+    project_id: stage.projectId,
+    stage_id: stage.id,
+    stage_name: stage.name,
+    from_state: stage.state,
+    to_state: to,
+    why,
+    at: now,
+  });
+  touchProject(store, stage.projectId);
+}

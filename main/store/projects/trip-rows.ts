@@ -1,0 +1,107 @@
+import type { Trip } from '#core/contract/projects';
+import type { ContactId, ParcelId, ProjectId, StageId, TripEventId, TripId } from '#core/domain/ids';
+import { packingList, type TripDetails, type TripEvent, tripEventKind } from '#core/domain/trip';
+import { allRows, type ReadableStore, type Row, type Value } from '../base/handles';
+import {
+  choiceOf,
+  dateOf,
+  dateOrNullOf,
+  groupRows,
+  jsonOf,
+  numberOrNullOf,
+  readBy,
+  textOf,
+} from '../base/rows';
+
+const TRIP = `SELECT trip.*, project_id, contact.name AS with_whom
+  FROM trip JOIN stage ON stage.id = stage_id JOIN contact ON contact.id = contact_id`;
+
+/** The trips of these projects in the order they were written down. */
+export function tripsByProject(
+  store: ReadableStore,
+  projectIds: readonly string[],
+): ReadonlyMap<string, readonly Trip[]> {
+  const those = 'project_id IN (SELECT value FROM json_each(?))';
+  const trips = readTrips(store, those, projectIds);
+  return new Map(projectIds.map((id) => [id, trips.filter(({ projectId }) => projectId === id)]));
+}
+
+/** These trips in the order they were written down; one that is not there is left out. */
+export function tripsOf(store: ReadableStore, tripIds: readonly string[]): readonly Trip[] {
+  return readTrips(store, 'trip.id IN (SELECT value FROM json_each(?))', tripIds);
+}
+
+export function findTrip(store: ReadableStore, id: string): Trip | undefined {
+  return tripsOf(store, [id])[0];
+}
+
+/** The trips of one parcel. */
+export function tripsOfParcel(store: ReadableStore, parcelId: ParcelId): readonly Trip[] {
+  return readTrips(store, 'trip.parcel_id IN (SELECT value FROM json_each(?))', [parcelId]);
+}
+
+function readTrips(store: ReadableStore, those: string, values: readonly string[]): readonly Trip[] {
+  const rows = allRows(store, `${TRIP} WHERE ${those} ORDER BY trip.seq`, JSON.stringify(values));
+  const events = groupRows(
+    allRows(
+      store,
+      'SELECT * FROM trip_event WHERE trip_id IN (SELECT value FROM json_each(?)) ORDER BY on_day, seq',
+      JSON.stringify(rows.map((row) => textOf(row, 'id'))),
+    ),
+    'trip_id',
+  );
+  return rows.map((row) => tripOf(row, (events.get(row['id']) ?? []).map(eventOf)));
+}
+
+function tripOf(row: Row, events: readonly TripEvent[]): Trip {
+  const id = textOf(row, 'id') as TripId;
+  return {
+    id,
+    stageId: textOf(row, 'stage_id') as StageId,
+    projectId: textOf(row, 'project_id') as ProjectId,
+    contactId: textOf(row, 'contact_id') as ContactId,
+    parcelId: textOf(row, 'parcel_id') as ParcelId,
+    packing: readBy(packingList, jsonOf(row, 'packing_json'), `trip ${id}`),
+    events,
+    withWhom: textOf(row, 'with_whom'),
+    sentOn: dateOrNullOf(row, 'sent_on'),
+    promisedOn: dateOrNullOf(row, 'promised_on'),
+    backOn: dateOrNullOf(row, 'back_on'),
+    trackingNumber: textOf(row, 'tracking_number'),
+    backing: textOf(row, 'backing'),
+    batting: textOf(row, 'batting'),
+    thread: textOf(row, 'thread'),
+    patternName: textOf(row, 'pattern_name'),
+    sentAlong: textOf(row, 'sent_along'),
+    askedFor: textOf(row, 'asked_for'),
+    priceAskedMinor: numberOrNullOf(row, 'price_asked_minor'),
+    priceMinor: numberOrNullOf(row, 'price_minor'),
+  };
+}
+
+function eventOf(row: Row): TripEvent {
+  return {
+    id: textOf(row, 'id') as TripEventId,
+    kind: choiceOf(row, 'kind', tripEventKind.options),
+    on: dateOf(row, 'on_day'),
+    note: textOf(row, 'note'),
+  };
+}
+
+/** Everything the maker says of a trip, but with whom. */
+export function tripColumns(details: TripDetails): Readonly<Record<string, Value>> {
+  return {
+    sent_on: details.sentOn,
+    promised_on: details.promisedOn,
+    back_on: details.backOn,
+    tracking_number: details.trackingNumber,
+    backing: details.backing,
+    batting: details.batting,
+    thread: details.thread,
+    pattern_name: details.patternName,
+    sent_along: details.sentAlong,
+    asked_for: details.askedFor,
+    price_asked_minor: details.priceAskedMinor,
+    price_minor: details.priceMinor,
+  };
+}

@@ -1,0 +1,37 @@
+import { type ChannelInput, storeChannels, type StoreChannelName } from '#core/contract/channels';
+import type { Problem } from '#core/contract/problem';
+import { failure, type Result } from '#core/result';
+import type { StoreContext } from './store-context';
+import { readTransaction } from '../base/handles';
+import { storeHandlers } from './handlers';
+import { checkInput } from './check-input';
+import { UnreadableRow } from '../base/rows';
+
+type Answer = Result<unknown, Problem>;
+
+/** Answers a call by name: checks its input, and turns whatever goes wrong into a problem; then nothing has changed. */
+export function answerCall(context: StoreContext, name: string, rawInput: unknown): Answer {
+  if (!isStoreChannel(name))
+    return failure<Problem>({ code: 'unexpected', detail: 'There is no such call.' });
+  try {
+    const input = checkInput<unknown>(storeChannels[name].input, rawInput);
+    if (!input.ok) return input;
+    const handle = storeHandlers[name] as (
+      context: StoreContext,
+      input: ChannelInput<StoreChannelName>,
+    ) => Answer;
+    const answer = (): Answer => handle(context, input.value as ChannelInput<StoreChannelName>);
+    // A read sees one state of the file; a write begins its own transaction when it is sure of its input.
+    return storeChannels[name].access === 'read' ? readTransaction(context.store, answer) : answer();
+  } catch (error) {
+    if (error instanceof UnreadableRow) return failure(error.problem);
+    return failure<Problem>({
+      code: 'unexpected',
+      detail: error instanceof Error ? error.message : String(error),
+    });
+  }
+}
+
+function isStoreChannel(name: string): name is StoreChannelName {
+  return Object.hasOwn(storeChannels, name);
+}

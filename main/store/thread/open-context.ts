@@ -1,0 +1,23 @@
+import type { Problem } from '#core/contract/problem';
+import { type Result, success } from '#core/result';
+import { makeBackup } from '#main/files/backups';
+import { foldersOf } from '#main/files/workshop-folders';
+import type { StoreContext } from './store-context';
+import { openStore } from '../opening/open-store';
+import type { StartOptions } from './protocol';
+import { type Surroundings, systemSurroundings } from '../base/clock-and-ids';
+
+/** Opens a workshop with its folders, and backs it up at every start and before it is brought forward. */
+export function openContext(
+  { file, programVersion, isDemo }: StartOptions,
+  surroundings: Surroundings = systemSurroundings(),
+): Result<StoreContext, Problem> {
+  const folders = foldersOf(file);
+  const opened = openStore(file, {
+    surroundings,
+    backUp: (database, why) => makeBackup(database, folders.backups, why, surroundings.now()),
+  });
+  return opened.ok
+    ? success({ store: opened.value, folders, programVersion, isDemo, tables: new Map(), lastTable: null })
+    : opened;
+}

@@ -1,0 +1,42 @@
+import { type MessagePort, parentPort, workerData } from 'node:worker_threads';
+import { openDemo } from '#main/demo/open-demo';
+import { answerCall } from './answer-call';
+import type { StoreContext } from './store-context';
+import { answerInnerCall, isInnerName } from './main-process-calls';
+import type { ReadableStore } from '../base/handles';
+import { openContext } from './open-context';
+import { foldLog } from '../opening/open-store';
+import { bringDigestUpToDate } from '../stash/stash-digest';
+import type { CallMessage, StartOptions, WorkerMessage } from './protocol';
+
+/** Without a call for so long, what would otherwise keep a call waiting is done ahead. */
+const REST_MS = 300;
+
+/** The store's thread: one call after the other, each answered after its transaction is on the disk. */
+function serve(port: MessagePort, context: StoreContext): void {
+  let rest: NodeJS.Timeout | undefined;
+  port.on('message', ({ id, name, input }: CallMessage) => {
+    const answer = isInnerName(name)
+      ? answerInnerCall(context, name, input)
+      : answerCall(context, name, input);
+    port.postMessage({ kind: 'answer', id, answer } satisfies WorkerMessage);
+    clearTimeout(rest);
+    if (name === 'inner:close') port.close();
+    else rest = setTimeout(() => doAhead(context.store), REST_MS).unref();
+  });
+}
+
+/** Folds the write-ahead log into the file, and adds up what was booked since for the insight page. */
+function doAhead(store: ReadableStore): void {
+  if (!store.database.open) return;
+  foldLog(store);
+  bringDigestUpToDate(store);
+}
+
+if (parentPort !== null) {
+  const options = workerData as StartOptions;
+  const opened = options.isDemo ? openDemo(options) : openContext(options);
+  if (opened.ok) serve(parentPort, opened.value);
+  const result = opened.ok ? ({ ok: true, value: null } as const) : opened;
+  parentPort.postMessage({ kind: 'opened', result } satisfies WorkerMessage);
+}

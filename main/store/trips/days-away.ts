@@ -1,0 +1,51 @@
+import type { ContactId, StageId } from '#core/domain/ids';
+import { type Habits, habitsOfProject } from '#core/domain/workshop';
+import { type DaysAway, daysAway, type Taker } from '#core/learned/days-away';
+import { allRows, type ReadableStore } from '../base/handles';
+import type { Open } from '../projects/open-projects';
+import { dateOrNullOf, groupRows, numberOrNullOf, textOf } from '../base/rows';
+
+/** Of every stage that goes out or is out, in all these pieces: how long it is away. */
+export function daysAwayOf(store: ReadableStore, open: readonly Open[], habits: Habits): readonly DaysAway[] {
+  const takers = readTakers(store);
+  return open.flatMap(({ project, stages, trips }) => {
+    const { turnaroundDays } = habitsOfProject(habits, project.habitChanges);
+    const tripOf = (id: StageId) => trips.findLast((trip) => trip.stageId === id && trip.backOn === null);
+    return stages
+      .filter(({ kind, state }) => state === 'out' || (kind === 'longarm' && isAhead(state)))
+      .map(({ id }) => {
+        const trip = tripOf(id);
+        return daysAway(id, trip, trip && takers.get(trip.contactId), turnaroundDays);
+      });
+  });
+}
+
+function isAhead(state: string): boolean {
+  return state === 'planned' || state === 'in-hand';
+}
+
+/** Everybody a piece can go to, with the days of all trips to them. */
+function readTakers(store: ReadableStore): ReadonlyMap<ContactId, Taker> {
+  const journeys = groupRows(
+    allRows(
+      store,
+      `SELECT contact_id, parcel_id, sent_on, back_on FROM trip JOIN stage ON stage.id = stage_id
+      JOIN project ON project.id = project_id
+      WHERE deleted_at IS NULL AND sent_on IS NOT NULL AND back_on IS NOT NULL ORDER BY contact_id`,
+    ),
+    'contact_id',
+  );
+  return new Map(
+    allRows(store, 'SELECT id, name, promised_days FROM contact').map((row) => [
+      textOf(row, 'id') as ContactId,
+      {
+        details: { name: textOf(row, 'name'), promisedDays: numberOrNullOf(row, 'promised_days') },
+        journeys: (journeys.get(textOf(row, 'id')) ?? []).map((trip) => ({
+          parcelId: textOf(trip, 'parcel_id'),
+          sentOn: dateOrNullOf(trip, 'sent_on'),
+          backOn: dateOrNullOf(trip, 'back_on'),
+        })),
+      },
+    ]),
+  );
+}

@@ -1,0 +1,175 @@
+import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
+import type { Problem } from '#core/contract/problem';
+import type { Changed, Trip } from '#core/contract/projects';
+import type { ParcelId, StageId, TripId } from '#core/domain/ids';
+import type { PackingLine, TripDetails } from '#core/domain/trip';
+import { type Result, success } from '#core/result';
+import { recordChange } from '../history/changes';
+import { contactNamed } from './contacts';
+import { insertRow, oneRow, type ReadableStore, updateRow, type WritableStore, write } from '../base/handles';
+import { findStage, notFound } from '../base/lookups';
+import { touchProject } from '../projects/project-rows';
+import { textOf } from '../base/rows';
+import { allowMove, type AllowedMove, makeMove, moveWords } from '../projects/stage-moves';
+import { findTrip, tripColumns, tripsOfParcel } from '../projects/trip-rows';
+
+export function addTrip(
+  store: ReadableStore,
+  { stageId, details }: ChannelInput<'trip:add'>,
+): Result<ChannelOutput<'trip:add'>, Problem> {
+  const stage = findStage(store, stageId);
+  if (!stage.ok) return stage;
+  return recordChange(store, `Added a trip to ${details.withWhom}`, (writable) => {
+    const tripId = insertTrip(writable, { stageId, details, packing: [] }, newParcel(writable));
+    touchProject(writable, stage.value.projectId);
+    return success({ tripId });
+  });
+}
+
+/** Writes the trip down and moves its stage out, as one change; so for every other stage in the parcel. */
+export function sendOut(
+  store: ReadableStore,
+  { stageId, details, packing = [], alsoStageIds = [] }: ChannelInput<'trip:send'>,
+): Result<ChannelOutput<'trip:send'>, Problem> {
+  const move = allowMove(store, stageId, 'out');
+  if (!move.ok) return move;
+  const others: AllowedMove[] = [];
+  for (const id of alsoStageIds.filter((one) => one !== stageId)) {
+    const other = allowMove(store, id, 'out');
+    if (!other.ok) return other;
+    others.push(other.value);
+  }
+  return recordChange(store, withOthers(moveWords(move.value), others.length), (writable) => {
+    const parcel = newParcel(writable);
+    makeMove(writable, move.value);
+    const tripId = sendTrip(writable, { stageId, details, packing }, parcel);
+    for (const other of others) {
+      makeMove(writable, other);
+      const shared = { ...details, priceAskedMinor: null, priceMinor: null };
+      sendTrip(writable, { stageId: other.stage.id, details: shared, packing: [] }, parcel);
+    }
+    return success({ tripId });
+  });
+}
+
+/** Puts down when a stage's trip ended (a trip that was never written down is now) and finishes the stage, as one change. */
+export function receiveBack(
+  store: ReadableStore,
+  { stageId, tripId, details, alsoTripIds = [] }: ChannelInput<'trip:receive'>,
+): Result<Changed, Problem> {
+  const move = allowMove(store, stageId, 'done');
+  if (!move.ok) return move;
+  const trip = tripId === null ? undefined : findTrip(store, tripId);
+  if (tripId !== null && trip?.stageId !== stageId) return notFound('trip');
+  const others = othersBack(store, trip, alsoTripIds);
+  if (!others.ok) return others;
+  return recordChange(store, withOthers(moveWords(move.value), others.value.length), (writable) => {
+    makeMove(writable, move.value);
+    if (tripId === null) insertTrip(writable, { stageId, details, packing: [] }, newParcel(writable));
+    else writeTrip(writable, tripId, stageId, details);
+    for (const other of others.value) {
+      makeMove(writable, other.move);
+      updateRow(writable, 'trip', other.trip.id, { back_on: details.backOn });
+    }
+    return success({});
+  });
+}
+
+export function changeTrip(
+  store: ReadableStore,
+  { tripId, details }: ChannelInput<'trip:change'>,
+): Result<Changed, Problem> {
+  const trip = findTrip(store, tripId);
+  if (trip === undefined) return notFound('trip');
+  return recordChange(store, `Changed the trip to ${details.withWhom}`, (writable) => {
+    writeTrip(writable, tripId, trip.stageId, details);
+    touchProject(writable, trip.projectId);
+    return success({});
+  });
+}
+
+export function removeTrip(
+  store: ReadableStore,
+  { tripId }: ChannelInput<'trip:remove'>,
+): Result<Changed, Problem> {
+  const trip = findTrip(store, tripId);
+  if (trip === undefined) return notFound('trip');
+  return recordChange(store, `Removed the trip to ${trip.withWhom}`, (writable) => {
+    write(writable, 'DELETE FROM trip WHERE id = ?', tripId);
+    touchProject(writable, trip.projectId);
+    return success({});
+  });
+}
+
+interface OtherBack {
+  readonly trip: Trip;
+  readonly move: AllowedMove;
+}
+
+/** The others of the parcel that came back with it, each with its move. */
+function othersBack(
+  store: ReadableStore,
+  trip: Trip | undefined,
+  ids: readonly TripId[],
+): Result<readonly OtherBack[], Problem> {
+  const parcel = trip === undefined ? [] : tripsOfParcel(store, trip.parcelId);
+  const others: OtherBack[] = [];
+  for (const id of ids.filter((one) => one !== trip?.id)) {
+    const other = parcel.find((one) => one.id === id && one.backOn === null);
+    if (other === undefined) return notFound('trip');
+    const move = allowMove(store, other.stageId, 'done');
+    if (!move.ok) return move;
+    others.push({ trip: other, move: move.value });
+  }
+  return success(others);
+}
+
+function withOthers(words: string, others: number): string {
+  return others === 0 ? words : `${words} and ${others} more in the same parcel`;
+}
+
+function newParcel(store: WritableStore): ParcelId {
+  return store.surroundings.newId() as ParcelId;
+}
+
+interface NewTrip {
+  readonly stageId: StageId;
+  readonly details: TripDetails;
+  readonly packing: readonly PackingLine[];
+}
+
+function insertTrip(store: WritableStore, trip: NewTrip, parcelId: ParcelId): TripId {
+  const { stageId, details, packing } = trip;
+  const id = store.surroundings.newId() as TripId;
+  insertRow(store, 'trip', {
+    id,
+    stage_id: stageId,
+    contact_id: contactOf(store, stageId, details),
+    parcel_id: parcelId,
+    packing_json: JSON.stringify(packing),
+    ...tripColumns(details),
+  });
+  return id;
+}
+
+/** A trip that was booked ahead becomes the one that is sent; without one it is written down now. */
+function sendTrip(store: WritableStore, trip: NewTrip, parcelId: ParcelId): TripId {
+  const { stageId, details, packing } = trip;
+  const sql =
+    'SELECT id FROM trip WHERE stage_id = ? AND sent_on IS NULL AND back_on IS NULL ORDER BY seq DESC';
+  const booked = oneRow(store, sql, stageId);
+  if (booked === undefined) return insertTrip(store, trip, parcelId);
+  const id = textOf(booked, 'id') as TripId;
+  writeTrip(store, id, stageId, details);
+  updateRow(store, 'trip', id, { parcel_id: parcelId, packing_json: JSON.stringify(packing) });
+  return id;
+}
+
+function writeTrip(store: WritableStore, id: TripId, stageId: StageId, details: TripDetails): void {
+  updateRow(store, 'trip', id, { contact_id: contactOf(store, stageId, details), ...tripColumns(details) });
+}
+
+function contactOf(store: WritableStore, stageId: StageId, { withWhom }: TripDetails) {
+  const row = oneRow(store, 'SELECT kind FROM stage WHERE id = ?', stageId) ?? {};
+  return contactNamed(store, withWhom, textOf(row, 'kind') === 'longarm' ? 'longarm' : 'other');
+}

@@ -1,0 +1,28 @@
+import type { JobPlan } from '#core/cutting/tree/cutting-job';
+import type { CuttingSetup } from '#core/domain/cutting-setup';
+import { patchLabel, sizeWords } from '#renderer/text/cut-words';
+import { useDisplay } from '#renderer/ui/base/display';
+import { Notice } from '#renderer/ui/page/notice';
+import { Typeset } from '#renderer/ui/answers/typeset';
+import { helpWords, unplacedWords } from '../planning/plan-quality-words';
+
+/** Patches that no plan can place, each with the reason and what would help; nothing where all have their place. */
+export function Unplaced({ plan, setup }: { readonly plan: JobPlan; readonly setup: CuttingSetup }) {
+  const { length } = useDisplay();
+  if (plan.unplaced.length === 0) return null;
+  return (
+    <Notice kind="warning" title="Cannot be cut">
+      {plan.unplaced.map((one) => {
+        const index = setup.lines.findIndex(({ id }) => id === one.patch);
+        const line = setup.lines[index];
+        if (line === undefined) return null;
+        const what = `${patchLabel(index)}, ${String(one.copies)} of ${sizeWords(line, length)}`;
+        return (
+          <p key={one.patch}>
+            <Typeset text={`${what}: ${unplacedWords(one.reason)}. ${helpWords(one.helps, length)}`} />
+          </p>
+        );
+      })}
+    </Notice>
+  );
+}

@@ -1,0 +1,60 @@
+import type { Calculation, Calculator } from '#core/calculators/calculator';
+import { isOutOfDate } from '#core/calculators/complete-input';
+import type { KeptCalculation } from '#core/contract/calculations';
+import type { Measurements } from '#core/domain/measurements';
+import { QuantityText } from '#renderer/ui/answers/typeset';
+import styles from './numbers.module.css';
+
+interface CalculatorHeadProps {
+  readonly calculator: Calculator;
+  readonly kept: KeptCalculation | null;
+  readonly measurements: Measurements;
+  readonly isOpen: boolean;
+  readonly panelId: string;
+  readonly onToggle: () => void;
+}
+
+/** A calculator's question with the answer kept for it, if one was; pressing it opens the calculator. */
+export function CalculatorHead({
+  calculator,
+  kept,
+  measurements,
+  isOpen,
+  panelId,
+  onToggle,
+}: CalculatorHeadProps) {
+  const isOld = kept !== null && isOutOfDate(kept, calculator, measurements);
+  const figure = kept === null ? undefined : keptAnswer(kept)?.figures[0];
+  return (
+    <h2 className={styles['head']}>
+      <button
+        type="button"
+        className={styles['toggle']}
+        aria-expanded={isOpen}
+        aria-controls={panelId}
+        onClick={onToggle}
+      >
+        <span className={styles['titles']}>
+          <span className={styles['title']}>{calculator.title}</span>
+          <span className={styles['question']}>{calculator.question}</span>
+        </span>
+        {figure !== undefined && !isOpen && (
+          <span className={styles['kept']}>
+            <QuantityText quantity={figure.quantity} />
+            <span className={isOld ? styles['old'] : styles['question']}>
+              {isOld ? 'out of date' : figure.label}
+            </span>
+          </span>
+        )}
+      </button>
+    </h2>
+  );
+}
+
+/** The answer as it was kept; null where what was kept no longer looks like one. */
+export function keptAnswer(kept: KeptCalculation): Calculation | null {
+  const answer = kept.answer;
+  const isCalculation =
+    typeof answer === 'object' && answer !== null && 'figures' in answer && Array.isArray(answer.figures);
+  return isCalculation ? (answer as unknown as Calculation) : null;
+}

@@ -1,0 +1,124 @@
+import { useId, useState } from 'react';
+import type { Calculator } from '#core/calculators/calculator';
+import { answerCalculator, isOutOfDate } from '#core/calculators/complete-input';
+import { formatQuantity, formatSentence } from '#core/calculators/format-quantity';
+import type { KeptCalculation } from '#core/contract/calculations';
+import type { Measurements } from '#core/domain/measurements';
+import type { Stage } from '#core/domain/stage';
+import { useWrite } from '#renderer/bridge/query';
+import { dateWords, dayOfInstant, today } from '#renderer/text/dates';
+import { AnswerDetails, AnswerFigures } from '#renderer/ui/answers/answer';
+import { Button } from '#renderer/ui/page/button';
+import { type Display, useDisplay } from '#renderer/ui/base/display';
+import { ExplanationView } from '#renderer/ui/answers/explanation';
+import { Notice } from '#renderer/ui/page/notice';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { SchemaForm } from '#renderer/ui/schema-form/schema-form';
+import { asObject, type PathProblem } from '#renderer/ui/schema-form/schema-values';
+import { quantityStyle, Typeset } from '#renderer/ui/answers/typeset';
+import { keptAnswer } from './calculator-head';
+import { ownPart } from './own-input';
+import styles from './numbers.module.css';
+
+interface CalculatorPanelProps {
+  readonly stage: Stage;
+  readonly calculator: Calculator;
+  readonly kept: KeptCalculation | null;
+  readonly measurements: Measurements;
+}
+
+type Answered = ReturnType<typeof answerCalculator>;
+
+/**
+ * An opened calculator. It answers as its numbers are changed; what the maker has not set herself follows the project. Keeping
+ * an answer stores it with the stage.
+ */
+export function CalculatorPanel({ stage, calculator, kept, measurements }: CalculatorPanelProps) {
+  const [own, setOwn] = useState(() => asObject(kept?.ownInput));
+  const display = useDisplay();
+  const keeping = useWrite('calculation:keep');
+  const fieldsId = useId();
+  const fromProject = asObject(calculator.fromProject(measurements));
+  const value = { ...fromProject, ...own };
+  const answered = answerCalculator(calculator, measurements, own);
+  const isKept = kept !== null && JSON.stringify(own) === JSON.stringify(kept.ownInput);
+  const isOld = kept !== null && isOutOfDate(kept, calculator, measurements);
+  const keep = () => void keeping.write({ stageId: stage.id, calculator: calculator.name, ownInput: own });
+  return (
+    <div className={styles['panel']}>
+      {answered.ok ? (
+        <AnswerFigures calculation={answered.value.calculation} />
+      ) : (
+        <Refused answered={answered} />
+      )}
+      <div className={styles['keep']}>
+        <Button
+          look="plain"
+          disabled={!answered.ok || (isKept && !isOld) || keeping.isWriting}
+          onClick={keep}
+        >
+          {kept === null ? 'Keep this answer' : 'Keep the new answer'}
+        </Button>
+        <span className={styles['question']}>
+          <Typeset text={keptWords(kept, isKept, isOld, display)} />
+        </span>
+      </div>
+      <ProblemNotice problem={keeping.problem} />
+      <section aria-labelledby={fieldsId} className={styles['fields']}>
+        <div className={styles['fieldsHead']}>
+          <h3 id={fieldsId}>From these numbers</h3>
+          {Object.keys(own).length > 0 && (
+            <Button look="quiet" isSmall onClick={() => setOwn({})}>
+              Back to the project’s own
+            </Button>
+          )}
+        </div>
+        <SchemaForm
+          schema={calculator.input}
+          value={value}
+          problems={problemsOf(answered, display)}
+          onChange={(next) => setOwn(ownPart(next, fromProject))}
+        />
+      </section>
+      {answered.ok && <AnswerDetails calculation={answered.value.calculation} />}
+      {answered.ok && (
+        <details className={styles['why']}>
+          <summary>Why: the working, line by line</summary>
+          <ExplanationView explanation={answered.value.calculation.explanation} />
+        </details>
+      )}
+    </div>
+  );
+}
+
+function Refused({ answered }: { readonly answered: Extract<Answered, { ok: false }> }) {
+  const display = useDisplay();
+  const says =
+    answered.error.code === 'refused'
+      ? formatSentence(answered.error.refusal, quantityStyle(display))
+      : 'One of the numbers below cannot be used yet.';
+  return (
+    <Notice kind="warning" title="No answer">
+      {says}
+    </Notice>
+  );
+}
+
+function problemsOf(answered: Answered, display: Display): readonly PathProblem[] {
+  if (answered.ok) return [];
+  if (answered.error.code === 'refused') {
+    const { refusal } = answered.error;
+    return [{ path: refusal.field, words: formatSentence(refusal, quantityStyle(display)) }];
+  }
+  return answered.error.fields.map(({ path, expected }) => ({ path, words: `Expected ${expected}.` }));
+}
+
+function keptWords(kept: KeptCalculation | null, isKept: boolean, isOld: boolean, display: Display): string {
+  if (kept === null) return 'Not kept yet';
+  const day = dateWords(dayOfInstant(kept.keptAt), display.locale, today());
+  const figure = keptAnswer(kept)?.figures[0];
+  const what =
+    figure === undefined ? 'another answer' : formatQuantity(figure.quantity, quantityStyle(display));
+  if (isOld) return `Out of date: kept ${day} as ${what}, and the piece has changed since`;
+  return isKept ? `Kept ${day}` : `Kept ${day} as ${what}, from other numbers`;
+}

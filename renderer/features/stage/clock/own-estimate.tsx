@@ -1,0 +1,57 @@
+import { useState } from 'react';
+import type { WorkMeasure } from '#core/domain/clock';
+import type { Stage } from '#core/domain/stage';
+import { ENOUGH_CASES } from '#core/learned/learned';
+import { minutesByOwnRate, ownRates } from '#core/learned/rates';
+import { formatMinutes, minutesFromWhole } from '#core/units/minutes';
+import { UNITS_PER_INCH } from '#core/units/length';
+import { useRead, useWrite } from '#renderer/bridge/query';
+import { rateWords } from '#renderer/text/work-words';
+import { Button } from '#renderer/ui/page/button';
+import { useDisplay } from '#renderer/ui/base/display';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { DoneFields, USUAL_MEASURE } from '#renderer/ui/workshop/work-fields';
+import styles from '../stage.module.css';
+
+/** What the maker's own rate says of a stage: so many blocks, so long by hand, so many cuts, and the guess put right by it. */
+export function OwnEstimate({ stage }: { readonly stage: Stage }) {
+  const { value: counted } = useRead('work:counted', {});
+  const { length } = useDisplay();
+  const changing = useWrite('stage:change');
+  const [asked, setAsked] = useState<{ readonly what: WorkMeasure | null; readonly amount: number | null }>({
+    what: USUAL_MEASURE[stage.kind] ?? null,
+    amount: null,
+  });
+  if (counted === undefined || counted.length === 0) return null;
+  const rates = ownRates(counted);
+  const learned = asked.what === null ? null : rates[asked.what];
+  const amount = asked.what === 'hand' ? (asked.amount ?? 0) / UNITS_PER_INCH : (asked.amount ?? 0);
+  const minutes = asked.what === null ? null : minutesByOwnRate(rates, asked.what, amount);
+  const use = (estimateMinutes: number) => {
+    const { id: stageId, name, heldUpBy, notes } = stage;
+    void changing.write({ stageId, name, heldUpBy, notes, estimateMinutes });
+  };
+  return (
+    <details className={styles['fold']}>
+      <summary>By your own rate</summary>
+      <div className={styles['part']}>
+        <DoneFields {...asked} onChange={(what, next) => setAsked({ what, amount: next })} />
+        {asked.what !== null && (
+          <p className={styles['quiet']}>
+            {learned === null ? 'Not counted yet' : rateWords(asked.what, learned, length)}
+            {minutes === null && `; used from ${String(ENOUGH_CASES)} times on`}
+          </p>
+        )}
+        {minutes !== null && minutes > 0 && (
+          <div className={styles['row']}>
+            <strong>{formatMinutes(minutesFromWhole(minutes))}</strong>
+            <Button isSmall disabled={changing.isWriting} onClick={() => use(minutes)}>
+              Use it as the guess
+            </Button>
+          </div>
+        )}
+        <ProblemNotice problem={changing.problem} />
+      </div>
+    </details>
+  );
+}

@@ -1,0 +1,93 @@
+import { useState } from 'react';
+import type { Booking } from '#core/contract/stash';
+import type { Stage } from '#core/domain/stage';
+import { formatArea } from '#core/units/format-area';
+import { formatLength } from '#core/units/format-length';
+import { formatMoney } from '#core/units/format-money';
+import { lengthFromUnits } from '#core/units/length';
+import { moneyFromMinor } from '#core/units/money';
+import { useRead, useWrite } from '#renderer/bridge/query';
+import { dateWords, today } from '#renderer/text/dates';
+import { Button, ButtonLink } from '#renderer/ui/page/button';
+import { type Display, useDisplay } from '#renderer/ui/base/display';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { Typeset } from '#renderer/ui/answers/typeset';
+import { CutDialog } from './cut-dialog';
+import styles from '../stage.module.css';
+
+/** The fabric this stage has taken out of the stash: each cut can be taken back, and the next one is booked from here. */
+export function StageFabric({ stage }: { readonly stage: Stage }) {
+  const [isCutting, setIsCutting] = useState(false);
+  const { value: fabric, problem } = useRead('ledger:of-project', { projectId: stage.projectId });
+  const bookings = (fabric?.bookings ?? []).filter(
+    ({ stageId, isTakenBack, entries }) =>
+      stageId === stage.id && !isTakenBack && entries.some((entry) => entry.kind === 'cut'),
+  );
+  return (
+    <section className={styles['part']} aria-label="Fabric">
+      <div className={styles['partHead']}>
+        <h3>Fabric</h3>
+        <div className={styles['row']}>
+          {stage.kind === 'piecing' && (
+            <ButtonLink isSmall to={`/cutting?project=${stage.projectId}`}>
+              Plan the cutting
+            </ButtonLink>
+          )}
+          <ButtonLink isSmall to={`/shopping?project=${stage.projectId}`}>
+            Which fabric fits
+          </ButtonLink>
+          <Button isSmall onClick={() => setIsCutting(true)}>
+            Book a cut
+          </Button>
+        </div>
+      </div>
+      {bookings.length === 0 && <p className={styles['quiet']}>Nothing from the stash yet.</p>}
+      <ul className={styles['lines']}>
+        {bookings.map((booking) => (
+          <BookingLine key={booking.id} booking={booking} />
+        ))}
+      </ul>
+      <ProblemNotice problem={problem} />
+      {isCutting && <CutDialog stage={stage} held={fabric?.held ?? []} onClose={() => setIsCutting(false)} />}
+    </section>
+  );
+}
+
+function BookingLine({ booking }: { readonly booking: Booking }) {
+  const display = useDisplay();
+  const takingBack = useWrite('ledger:take-back');
+  return (
+    <li className={styles['part']}>
+      <div className={styles['line']}>
+        <span>
+          <span className={styles['swatch']} style={{ background: booking.swatch }} />
+          <strong>{booking.fabricName}</strong>
+          <br />
+          <Typeset text={cutWords(booking, display)} />
+        </span>
+        <Button
+          look="quiet"
+          isSmall
+          disabled={takingBack.isWriting}
+          aria-label={`Take back the cut of ${booking.fabricName}`}
+          onClick={() => void takingBack.write({ bookingId: booking.id, on: today() })}
+        >
+          Take back
+        </Button>
+      </div>
+      <ProblemNotice problem={takingBack.problem} />
+    </li>
+  );
+}
+
+/** `10 in cut on 3 Oct, 1 leftover kept; 420 sq in used, $3.20`. */
+function cutWords(booking: Booking, { length, currency, locale }: Display): string {
+  const cut = booking.entries.find((entry) => entry.kind === 'cut');
+  const leftovers = booking.entries.filter((entry) => entry.kind === 'leftover').length;
+  const cutLength = cut === undefined ? '' : formatLength(lengthFromUnits(-cut.lengthChange), length);
+  const day = cut === undefined ? '' : ` cut on ${dateWords(booking.on, locale, today())}`;
+  const kept =
+    leftovers === 0 ? '' : `, ${String(leftovers)} ${leftovers === 1 ? 'leftover' : 'leftovers'} kept`;
+  const cost = formatMoney(moneyFromMinor(booking.costMinor, currency), locale);
+  return `${cutLength}${day}${kept}; ${formatArea(booking.usedArea, length)} used, ${cost}`;
+}

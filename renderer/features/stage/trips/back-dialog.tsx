@@ -1,0 +1,70 @@
+import { useState } from 'react';
+import type { Trip } from '#core/contract/projects';
+import type { TripId } from '#core/domain/ids';
+import type { Stage } from '#core/domain/stage';
+import { type TripDetails, tripWith } from '#core/domain/trip';
+import { useRead, useWrite } from '#renderer/bridge/query';
+import { useWorkshop } from '#renderer/bridge/workshop';
+import { today } from '#renderer/text/dates';
+import { Checkbox } from '#renderer/ui/fields/checkbox';
+import { othersInParcel } from './package';
+import { tripDetailsOf } from './trip-details';
+import { TripForm } from './trip-form';
+import styles from '../stage.module.css';
+
+interface BackDialogProps {
+  readonly stage: Stage;
+  readonly trips: readonly Trip[];
+  readonly onClose: () => void;
+}
+
+/** A piece that has come back: on what day, for what price, and with which others. Without a trip on record only the stage moves on. */
+export function BackDialog({ stage, trips, onClose }: BackDialogProps) {
+  const trip = trips.findLast((one) => one.stageId === stage.id && one.backOn === null) ?? null;
+  const { habits } = useWorkshop();
+  const contacts = useRead('contact:list', {}).value ?? [];
+  const others = trip === null ? [] : othersInParcel(contacts, trip);
+  const [stayed, setStayed] = useState<readonly TripId[]>([]);
+  const [details, setDetails] = useState<TripDetails>(() =>
+    trip === null
+      ? { ...tripWith(''), backOn: today() }
+      : { ...tripDetailsOf(trip), backOn: today(), priceMinor: trip.priceMinor ?? trip.priceAskedMinor },
+  );
+  const receiving = useWrite('trip:receive');
+  const receive = async () => {
+    const alsoTripIds = others.map(({ id }) => id).filter((id) => !stayed.includes(id));
+    const tripId = trip?.id ?? null;
+    const received = await receiving.write({ stageId: stage.id, tripId, details, alsoTripIds });
+    if (received.ok) onClose();
+  };
+  return (
+    <TripForm
+      title="It is back"
+      verb="It is back"
+      trip={details}
+      contacts={contacts}
+      usualDays={habits.turnaroundDays}
+      withBack
+      isBusy={receiving.isWriting}
+      problem={receiving.problem}
+      onChange={setDetails}
+      onDone={() => void receive()}
+      onClose={onClose}
+    >
+      {others.length > 0 && (
+        <fieldset className={styles['part']}>
+          <legend>Came back in the same parcel</legend>
+          {others.map(({ id, projectName }) => (
+            <Checkbox
+              key={id}
+              label={projectName}
+              isChecked={!stayed.includes(id)}
+              help={stayed.includes(id) ? 'Still away' : undefined}
+              onChange={(isBack) => setStayed(isBack ? stayed.filter((one) => one !== id) : [...stayed, id])}
+            />
+          ))}
+        </fieldset>
+      )}
+    </TripForm>
+  );
+}

@@ -1,0 +1,63 @@
+import { useState } from 'react';
+import type { PackingLine } from '#core/domain/trip';
+import { Button } from '#renderer/ui/page/button';
+import { Checkbox } from '#renderer/ui/fields/checkbox';
+import { TextField } from '#renderer/ui/fields/text-field';
+import styles from '../stage.module.css';
+
+interface PackingProps {
+  readonly lines: readonly PackingLine[];
+  readonly onChange: (lines: readonly PackingLine[]) => void;
+}
+
+/** The list by which a parcel is packed: tick what is in it, add what is missing, strike what is not needed. */
+export function Packing({ lines, onChange }: PackingProps) {
+  const [next, setNext] = useState('');
+  const add = () => {
+    if (next.trim() === '') return;
+    onChange([...lines, { text: next.trim(), isPacked: false }]);
+    setNext('');
+  };
+  return (
+    <fieldset className={styles['part']}>
+      <legend>Packing list</legend>
+      <ul className={styles['lines']}>
+        {lines.map((line, index) => (
+          <li key={`${line.text} ${String(index)}`} className={styles['line']}>
+            <Checkbox
+              label={line.text}
+              isChecked={line.isPacked}
+              onChange={(isPacked) =>
+                onChange(lines.map((one, at) => (at === index ? { ...one, isPacked } : one)))
+              }
+            />
+            <span className={styles['onlyNear']}>
+              <Button
+                look="quiet"
+                isSmall
+                aria-label={`Strike ${line.text}`}
+                onClick={() => onChange(lines.filter((_one, at) => at !== index))}
+              >
+                Strike
+              </Button>
+            </span>
+          </li>
+        ))}
+      </ul>
+      <div
+        className={styles['addLine']}
+        onKeyDown={(event) => {
+          // Enter belongs to this line here, not to the form around it.
+          if (event.key !== 'Enter') return;
+          event.preventDefault();
+          add();
+        }}
+      >
+        <TextField label="One more thing to pack" value={next} maximum={200} onChange={setNext} isOptional />
+        <Button onClick={add} disabled={lines.length >= 40}>
+          Add
+        </Button>
+      </div>
+    </fieldset>
+  );
+}

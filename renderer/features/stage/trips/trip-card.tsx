@@ -1,0 +1,141 @@
+import { useState } from 'react';
+import { Link } from 'react-router';
+import type { StagePhoto, Trip } from '#core/contract/projects';
+import type { Stage } from '#core/domain/stage';
+import { isBookedAhead, type TripEventKind } from '#core/domain/trip';
+import { formatMoney } from '#core/units/format-money';
+import { moneyFromMinor } from '#core/units/money';
+import { useRead, useWrite } from '#renderer/bridge/query';
+import { dateWords, lateWords, today } from '#renderer/text/dates';
+import { Button } from '#renderer/ui/page/button';
+import { type Display, useDisplay } from '#renderer/ui/base/display';
+import { FactList } from '#renderer/ui/page/fact-list';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { useTold } from '#renderer/ui/base/told';
+import { TellTripDialog } from '#renderer/ui/workshop/tell-trip-dialog';
+import { Packing } from './packing';
+import { othersInParcel } from './package';
+import { TripPhotos } from './trip-photos';
+import { TripWords } from './trip-events';
+import styles from '../stage.module.css';
+
+interface TripCardProps {
+  readonly stage: Stage;
+  readonly trip: Trip;
+  readonly photos: readonly StagePhoto[];
+  readonly onChange: () => void;
+}
+
+/** One journey whole: its days, what went along, what was asked for, what was heard, and its pictures. */
+export function TripCard({ stage, trip, photos, onChange }: TripCardProps) {
+  const display = useDisplay();
+  const [isTelling, setIsTelling] = useState(false);
+  const contacts = useRead('contact:list', {}).value ?? [];
+  const removing = useWrite('trip:remove');
+  const telling = useWrite('trip:tell');
+  const others = othersInParcel(contacts, trip);
+  return (
+    <li className={styles['part']}>
+      <div className={styles['partHead']}>
+        <Link to={`/out/${trip.contactId}`} className={styles['strong']}>
+          {trip.withWhom}
+        </Link>
+        <span className={styles['row']}>
+          <Button look="quiet" isSmall onClick={onChange}>
+            Change
+          </Button>
+          <Button look="quiet" isSmall onClick={() => void removing.write({ tripId: trip.id })}>
+            Remove
+          </Button>
+        </span>
+      </div>
+      <p>{tripDays(trip, stage, display)}</p>
+      {others.length > 0 && (
+        <p className={styles['quiet']}>
+          In one parcel with {others.map(({ projectName }) => projectName).join(', ')}
+        </p>
+      )}
+      <TripFacts trip={trip} />
+      <TripWords trip={trip} />
+      {trip.backOn === null && !isBookedAhead(trip, stage.state) && (
+        <div>
+          <Button isSmall onClick={() => setIsTelling(true)}>
+            Write down what is heard
+          </Button>
+        </div>
+      )}
+      {trip.packing.length > 0 && <TripPacking trip={trip} />}
+      <TripPhotos trip={trip} photos={photos} />
+      <ProblemNotice problem={removing.problem} />
+      {isTelling && (
+        <TellTripDialog
+          trip={trip}
+          startsWith={nextWord(trip)}
+          others={others.length}
+          telling={telling}
+          onClose={() => setIsTelling(false)}
+        />
+      )}
+    </li>
+  );
+}
+
+/** The packing list of a trip, kept line by line as it is ticked. */
+function TripPacking({ trip }: { readonly trip: Trip }) {
+  const packing = useWrite('trip:pack');
+  const [lines, tell, forget] = useTold(trip.packing);
+  const keep = async (next: Trip['packing']) => {
+    tell(next);
+    const kept = await packing.write({ tripId: trip.id, packing: next });
+    if (!kept.ok) forget();
+  };
+  return (
+    <details className={styles['fold']}>
+      <summary>{packedWords(lines)}</summary>
+      <Packing lines={lines} onChange={(next) => void keep(next)} />
+      <ProblemNotice problem={packing.problem} />
+    </details>
+  );
+}
+
+function TripFacts({ trip }: { readonly trip: Trip }) {
+  const { currency, locale } = useDisplay();
+  const money = (minor: number | null) =>
+    minor === null ? '' : formatMoney(moneyFromMinor(minor, currency), locale);
+  const facts: readonly (readonly [string, string])[] = [
+    ['Backing', trip.backing],
+    ['Batting', trip.batting],
+    ['Pattern', trip.patternName],
+    ['Thread', trip.thread],
+    ['Asked for', trip.askedFor],
+    ['Also sent along', trip.sentAlong],
+    ['Tracking number', trip.trackingNumber],
+    ['Price asked', money(trip.priceAskedMinor)],
+    ['Price paid', money(trip.priceMinor)],
+  ];
+  return <FactList facts={facts} look="lines" />;
+}
+
+/** `Sent 3 Oct, promised 10 Nov: 5 days late`. */
+function tripDays(trip: Trip, stage: Stage, { locale }: Display): string {
+  if (isBookedAhead(trip, stage.state)) return 'Booked, not sent yet';
+  const on = today();
+  const sent = trip.sentOn === null ? 'Sent' : `Sent ${dateWords(trip.sentOn, locale, on)}`;
+  if (trip.backOn !== null) return `${sent}, back ${dateWords(trip.backOn, locale, on)}`;
+  if (trip.promisedOn === null) return `${sent}, no day promised`;
+  const late = lateWords(trip.promisedOn, on);
+  return `${sent}, promised ${dateWords(trip.promisedOn, locale, on)}${late === '' ? '' : `: ${late} late`}`;
+}
+
+function packedWords(packing: Trip['packing']): string {
+  const packed = packing.filter(({ isPacked }) => isPacked).length;
+  return `Packing list: ${String(packed)} of ${String(packing.length)} packed`;
+}
+
+const USUAL_ORDER: readonly TripEventKind[] = ['arrived', 'on-the-frame', 'ready', 'sent-back'];
+
+/** What is most likely heard next, in the order in which things usually happen. */
+function nextWord(trip: Trip): TripEventKind {
+  const latest = trip.events.map(({ kind }) => USUAL_ORDER.indexOf(kind));
+  return USUAL_ORDER[Math.max(-1, ...latest) + 1] ?? 'heard';
+}

@@ -1,0 +1,46 @@
+import { pieceLengthSchema, pieceWidthSchema } from '#core/domain/stash';
+import { failure } from '#core/result';
+import { formatLengthForEditing } from '#core/units/format-length';
+import type { Length } from '#core/units/length';
+import { type FabricSize, parseFabricSize } from '#core/units/parse-fabric-size';
+import { lengthProblemWords } from '#renderer/text/field-problems';
+import { useDisplay } from '#renderer/ui/base/display';
+import { TypedField, type TypedFieldProps } from '#renderer/ui/fields/typed-field';
+import { lengthThere } from './fabric-words';
+
+interface FabricSizeFieldProps extends Omit<TypedFieldProps<FabricSize>, 'help'> {
+  /** How wide the fabric is: a length alone is measured off that. */
+  readonly fabricWidth: Length;
+}
+
+/** A piece of fabric as people say it: `18 x 22`, `1 1/4 yd`, `FQ`. What was read stands below, so that across and along are no guess. */
+export function FabricSizeField({ fabricWidth, ...rest }: FabricSizeFieldProps) {
+  const display = useDisplay().length;
+  const bare = display.system === 'inch' ? 'in' : 'cm';
+  const text = (length: Length) => formatLengthForEditing(length, display);
+  const read = (typed: string) => {
+    const size = parseFabricSize(typed, bare, fabricWidth);
+    if (!size.ok) return failure(lengthProblemWords(size.error));
+    const fits =
+      pieceWidthSchema.safeParse(size.value.width).success &&
+      pieceLengthSchema.safeParse(size.value.length).success;
+    return fits
+      ? size
+      : failure('A piece of fabric is more than nothing, at most 10 m across and 300 m long.');
+  };
+  const such = display.system === 'inch' ? '1 1/4 yd, 18 x 22 or FQ' : '1.25 m, 45 x 55 or FQ';
+  const { value } = rest;
+  const help =
+    value === null
+      ? `Such as ${such}: across by along, or the length alone.`
+      : `${text(value.width)} across, ${text(value.length)} along (${lengthThere(value.length, display)}).`;
+  return (
+    <TypedField
+      {...rest}
+      help={help}
+      read={read}
+      format={({ width, length }) => `${text(width)} x ${text(length)}`}
+      emptyProblem={`Write the size here, such as ${such}.`}
+    />
+  );
+}

@@ -1,0 +1,40 @@
+import { calculators, calculatorsForStage } from '#core/calculators/registry';
+import type { StageKind } from '#core/domain/stage';
+import { Checkbox } from '../fields/checkbox';
+import styles from './calculator-choice.module.css';
+
+interface CalculatorChoiceProps {
+  readonly kind: StageKind;
+  /** Null: those of the stage's kind. */
+  readonly chosen: readonly string[] | null;
+  readonly onChange: (chosen: readonly string[] | null) => void;
+}
+
+/** Which calculators stand on a stage's page. As long as they are those of its kind, none is chosen by name. */
+export function CalculatorChoice({ kind, chosen, onChange }: CalculatorChoiceProps) {
+  const usual = calculatorsForStage({ kind, calculators: null }).map(({ name }) => name);
+  const now = chosen ?? usual;
+  const change = (name: string, isThere: boolean) => {
+    const next = calculators
+      .map((one) => one.name)
+      .filter((one) => (one === name ? isThere : now.includes(one)));
+    onChange(next.join() === usual.join() ? null : next);
+  };
+  return (
+    <details className={styles['choice']}>
+      <summary>
+        Calculators: {chosen === null ? 'those of its kind' : `${String(chosen.length)} of its own`}
+      </summary>
+      <div className={styles['list']}>
+        {calculators.map(({ name, title }) => (
+          <Checkbox
+            key={name}
+            label={title}
+            isChecked={now.includes(name)}
+            onChange={(isThere) => change(name, isThere)}
+          />
+        ))}
+      </div>
+    </details>
+  );
+}

@@ -1,0 +1,147 @@
+import { type KeyboardEvent, type MouseEvent, useMemo, useState } from 'react';
+import type { CutTree, PlacedPatch } from '#core/cutting/tree/cut-plan';
+import { type CutStep, cutSteps } from '#core/cutting/tree/cut-steps';
+import { placedPatches } from '#core/cutting/tree/cut-tree';
+import type { OrderedCut } from '#core/cutting/tree/cutting-job';
+import type { PrintRuns } from '#core/domain/stash';
+import { formatLength } from '#core/units/format-length';
+import { lengthFromUnits } from '#core/units/length';
+import { sizeWords } from '#renderer/text/cut-words';
+import { frameFabric, type LayoutPatch } from './cut-layout-frame';
+import { Break, Cuts, PrintArrow, Rests, StepNumbers } from './cut-layout-parts';
+import { Patches } from './cut-layout-patches';
+import { patchAfterKey, patchUnder } from './cut-layout-walk';
+import { DimensionLine } from './dimension-line';
+import { useDisplay } from '../base/display';
+import { Typeset } from '../answers/typeset';
+import styles from './cut-layout.module.css';
+
+export interface CutLayoutProps {
+  /** What this fabric is, for who cannot see it. */
+  readonly title: string;
+  readonly tree: CutTree;
+  readonly cuts: readonly OrderedCut[];
+  /** The strips as they are cut one after the other; without them, as they come; none are numbered where there are none. */
+  readonly steps?: readonly Pick<CutStep, 'from' | 'length'>[];
+  readonly patchAt: (index: number) => LayoutPatch;
+  /** The fabric's color; null for fabric that is not there yet. */
+  readonly swatch: string | null;
+  readonly print: 'any' | 'one-way' | 'two-way';
+  /** Whether the print stands along the piece or across it. */
+  readonly printRuns: PrintRuns;
+  /** Length from the near end that is cut already, 1/320 mm. */
+  readonly done: number;
+  /** No uncut end is broken off: the piece is a small one. */
+  readonly isWhole?: boolean;
+  readonly maxWidth?: number;
+  readonly maxHeight?: number;
+  /** The kind of patch that is looked at, here or elsewhere on the page. */
+  readonly spotlight?: string | null;
+  readonly onSpotlight?: (key: string | null) => void;
+}
+
+/**
+ * A piece of fabric with its cuts, to scale: near end on the left, selvages above and below, as it lies on the table. The arrow
+ * keys go from patch to patch, Home and End to the first and the last.
+ */
+export function CutLayout(props: CutLayoutProps) {
+  const { title, tree, patchAt, maxWidth = 620, maxHeight = 380, isWhole = false } = props;
+  const { spotlight = null, onSpotlight } = props;
+  const frame = useMemo(
+    () => frameFabric(tree, maxWidth, maxHeight, isWhole),
+    [tree, maxWidth, maxHeight, isWhole],
+  );
+  const placed = useMemo(() => placedPatches(tree), [tree]);
+  const ownSteps = useMemo(() => cutSteps(tree), [tree]);
+  const steps = props.steps ?? ownSteps;
+  const [current, setCurrent] = useState<number | null>(null);
+  const { length: display } = useDisplay();
+  const size = (units: number) => formatLength(lengthFromUnits(Math.round(units)), display);
+  const goTo = (next: number | null) => {
+    if (next === current) return;
+    setCurrent(next);
+    const patch = next === null ? undefined : placed[next];
+    onSpotlight?.(patch === undefined ? null : patchAt(patch.patch).key);
+  };
+  const hearKey = (event: KeyboardEvent) => {
+    const next = patchAfterKey(placed, current, event.key);
+    if (next === undefined) return;
+    event.preventDefault();
+    goTo(next);
+  };
+  const hearMouse = (event: MouseEvent<SVGSVGElement>) => {
+    const box = event.currentTarget.getBoundingClientRect();
+    const pixels = frame.drawingWidth / box.width / frame.scale;
+    goTo(
+      patchUnder(placed, {
+        x: (event.clientY - box.top) * pixels - frame.toY(0) / frame.scale,
+        y: (event.clientX - box.left) * pixels - frame.toX(0) / frame.scale,
+      }),
+    );
+  };
+  const isStill = onSpotlight === undefined;
+  return (
+    <figure className={styles['figure']}>
+      <div
+        role="group"
+        aria-label={isStill ? title : `${title}. The arrow keys go from patch to patch.`}
+        tabIndex={isStill ? undefined : 0}
+        className={styles['fabric']}
+        onKeyDown={isStill ? undefined : hearKey}
+        onBlur={isStill ? undefined : () => goTo(null)}
+        onMouseLeave={isStill ? undefined : () => goTo(null)}
+      >
+        <svg
+          className={styles['drawing']}
+          width={frame.drawingWidth}
+          height={frame.drawingHeight}
+          viewBox={`0 0 ${String(frame.drawingWidth)} ${String(frame.drawingHeight)}`}
+          aria-hidden="true"
+          onMouseMove={isStill ? undefined : hearMouse}
+        >
+          <Rests tree={tree} frame={frame} swatch={props.swatch} sizeOf={(one) => sizeWords(one, display)} />
+          <Patches
+            {...{ placed, frame, patchAt, spotlight, current }}
+            swatch={props.swatch}
+            done={props.done}
+          />
+          <Cuts cuts={props.cuts} frame={frame} />
+          <StepNumbers steps={steps} done={props.done} frame={frame} />
+          {frame.isBroken && <Break frame={frame} />}
+          <DimensionLine
+            from={{ x: frame.toX(0), y: frame.toY(tree.width) }}
+            to={{ x: frame.toX(0), y: frame.toY(0) }}
+            offset={18}
+            text={size(tree.width)}
+          />
+          {props.print !== 'any' && (
+            <PrintArrow frame={frame} isBoth={props.print === 'two-way'} runs={props.printRuns} />
+          )}
+        </svg>
+      </div>
+      {!isStill && (
+        <figcaption className={styles['caption']} aria-live="polite">
+          <Typeset
+            text={captionOf(current === null ? undefined : placed[current], steps, patchAt, size) ?? ' '}
+          />
+        </figcaption>
+      )}
+    </figure>
+  );
+}
+
+/** `B, 2½ × 4½ in, for Autumn ring: strip 3, 10 in from the near end, 5 in from the upper edge` */
+function captionOf(
+  patch: PlacedPatch | undefined,
+  steps: NonNullable<CutLayoutProps['steps']>,
+  patchAt: CutLayoutProps['patchAt'],
+  size: (units: number) => string,
+): string | null {
+  if (patch === undefined) return null;
+  const { label, size: words, goesTo } = patchAt(patch.patch);
+  const turned = patch.turned ? ', turned' : '';
+  const purpose = goesTo === '' ? '' : `, for ${goesTo}`;
+  const place = steps.findIndex(({ from, length }) => patch.y < from + length);
+  const strip = place < 0 ? '' : `strip ${String(place + 1)}, `;
+  return `${label}, ${words}${turned}${purpose}: ${strip}${size(patch.y)} from the near end, ${size(patch.x)} from the upper edge`;
+}

@@ -1,0 +1,23 @@
+import type { CuttingSetup } from '#core/domain/cutting-setup';
+import { patchLabel, sizeWords } from '#renderer/text/cut-words';
+import { useDisplay } from '../base/display';
+import { Typeset } from '../answers/typeset';
+
+interface PatchKeyProps extends Pick<CuttingSetup, 'lines'> {
+  readonly className: string | undefined;
+}
+
+/** What each letter of a cutting plan stands for. */
+export function PatchKey({ lines, className }: PatchKeyProps) {
+  const { length } = useDisplay();
+  return (
+    <ul className={className} aria-label="Patches">
+      {lines.map((line, index) => (
+        <li key={line.id}>
+          <strong>{patchLabel(index)}</strong>{' '}
+          <Typeset text={`${String(line.count)} of ${sizeWords(line, length)}, ${line.fabric}`} />
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,76 @@
+import { useState } from 'react';
+import type { ChannelInput } from '#core/contract/channels';
+import type { Problem } from '#core/contract/problem';
+import type { Trip } from '#core/contract/projects';
+import { tripEventKind, type TripEventKind } from '#core/domain/trip';
+import { today } from '#renderer/text/dates';
+import { TRIP_EVENT_WORDS } from '#renderer/text/trip-words';
+import { Button } from '../page/button';
+import { Checkbox } from '../fields/checkbox';
+import { Choice } from '../fields/choice';
+import { DateField } from '../fields/date-field';
+import { Dialog } from '../page/dialog';
+import { Form } from '../fields/form';
+import { ProblemNotice } from '../page/problem-notice';
+import { TextField } from '../fields/text-field';
+import styles from './tell-trip-dialog.module.css';
+
+interface TellTripDialogProps {
+  readonly trip: Trip;
+  /** What is most likely to be written down: another may be chosen. */
+  readonly startsWith: TripEventKind;
+  /** How many other pieces in the parcel are still away. */
+  readonly others: number;
+  readonly telling: {
+    readonly write: (input: ChannelInput<'trip:tell'>) => Promise<{ readonly ok: boolean }>;
+    readonly isWriting: boolean;
+    readonly problem: Problem | null;
+  };
+  readonly onClose: () => void;
+}
+
+/** Writes down what was heard of a piece that is away: what, on which day, and in which words. */
+export function TellTripDialog({ trip, startsWith, others, telling, onClose }: TellTripDialogProps) {
+  const [kind, setKind] = useState(startsWith);
+  const [on, setOn] = useState<ReturnType<typeof today> | null>(today);
+  const [note, setNote] = useState('');
+  const [ofWholeParcel, setOfWholeParcel] = useState(others > 0);
+  const keep = async () => {
+    if (on === null) return;
+    const told = await telling.write({ tripId: trip.id, kind, on, note, ofWholeParcel });
+    if (told.ok) onClose();
+  };
+  return (
+    <Dialog
+      title={`What is heard from ${trip.withWhom}`}
+      onClose={onClose}
+      foot={
+        <>
+          <Button onClick={onClose}>Not now</Button>
+          <Button look="main" type="submit" form="tell-trip" disabled={telling.isWriting || on === null}>
+            Write it down
+          </Button>
+        </>
+      }
+    >
+      <Form id="tell-trip" className={styles['form']} onSubmit={() => void keep()}>
+        <Choice
+          label="What"
+          value={kind}
+          options={tripEventKind.options.map((value) => ({ value, words: TRIP_EVENT_WORDS[value] }))}
+          onChange={setKind}
+        />
+        <DateField label="On" value={on} onChange={setOn} />
+        <TextField label="In their words" value={note} maximum={500} onChange={setNote} isOptional isLong />
+        {others > 0 && (
+          <Checkbox
+            label={`The same for the ${others === 1 ? 'other piece' : `${String(others)} others`} in the parcel`}
+            isChecked={ofWholeParcel}
+            onChange={setOfWholeParcel}
+          />
+        )}
+      </Form>
+      <ProblemNotice problem={telling.problem} />
+    </Dialog>
+  );
+}

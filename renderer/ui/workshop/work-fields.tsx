@@ -1,0 +1,67 @@
+import type { WorkDone, WorkMeasure } from '#core/domain/clock';
+import { lengthFromUnits } from '#core/units/length';
+import { MEASURE_WORDS } from '#renderer/text/work-words';
+import { Choice } from '../fields/choice';
+import { LengthField } from '../fields/length-field';
+import { NumberField } from '../fields/number-field';
+
+interface DoneFieldsProps {
+  readonly what: WorkMeasure | null;
+  readonly amount: number | null;
+  readonly onChange: (what: WorkMeasure | null, amount: number | null) => void;
+}
+
+type Chosen = WorkMeasure | 'nothing';
+
+const CHOICES: readonly { readonly value: Chosen; readonly words: string }[] = [
+  { value: 'nothing', words: 'Not counted' },
+  { value: 'blocks', words: MEASURE_WORDS.blocks },
+  { value: 'hand', words: MEASURE_WORDS.hand },
+  { value: 'cuts', words: MEASURE_WORDS.cuts },
+];
+
+/** What got done in a stretch of work: from it the maker's own rates are learned. */
+export function DoneFields({ what, amount, onChange }: DoneFieldsProps) {
+  return (
+    <>
+      <Choice
+        label="What got done"
+        help="From what is counted the notebook learns how fast you are."
+        value={what ?? 'nothing'}
+        options={CHOICES}
+        onChange={(chosen) => onChange(chosen === 'nothing' ? null : chosen, null)}
+      />
+      {what === 'hand' && (
+        <LengthField
+          label="Length sewn by hand"
+          value={amount === null ? null : lengthFromUnits(amount)}
+          onCommit={(length) => onChange(what, length)}
+          isOptional
+        />
+      )}
+      {(what === 'blocks' || what === 'cuts') && (
+        <NumberField
+          label={what === 'blocks' ? 'How many blocks' : 'How many cuts'}
+          value={amount}
+          minimum={1}
+          maximum={100_000}
+          isWhole
+          onCommit={(count) => onChange(what, count)}
+          isOptional
+        />
+      )}
+    </>
+  );
+}
+
+/** What was counted, or null where nothing was, or not how much. */
+export function doneOf(what: WorkMeasure | null, amount: number | null): WorkDone | null {
+  return what === null || amount === null ? null : { what, amount };
+}
+
+/** What is most likely counted in a stage of this kind. */
+export const USUAL_MEASURE: Readonly<Record<string, WorkMeasure>> = {
+  piecing: 'blocks',
+  'hand-finish': 'hand',
+  'inner-binding': 'hand',
+};

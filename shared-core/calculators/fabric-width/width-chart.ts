@@ -1,0 +1,47 @@
+import { UNITS_PER_INCH, UNITS_PER_YARD } from '#core/units/length';
+
+/**
+ * Fabric width conversion chart, first issued by the New Jersey Cooperative Extension Service, Rutgers (attribution from
+ * memory; two independent copies agree). Columns are fabric widths in inches, cells eighths of a yard. It is no area rule:
+ * it allows for how pattern pieces lie, so its cells are looked up and never worked out.
+ */
+const WIDTHS: readonly (readonly [number, number])[] = [
+  [35, 36],
+  [39, 39],
+  [41, 41],
+  [44, 45],
+  [50, 50],
+  [52, 54],
+  [58, 60],
+  [66, 66],
+];
+
+const ROWS_IN_EIGHTHS: readonly (readonly number[])[] = [
+  [14, 12, 12, 11, 10, 9, 8, 7],
+  [16, 14, 14, 13, 12, 11, 10, 9],
+  [20, 18, 18, 17, 14, 14, 13, 12],
+  [23, 20, 20, 18, 16, 15, 14, 13],
+  [27, 24, 23, 22, 19, 18, 16, 15],
+  [30, 26, 25, 23, 21, 19, 18, 17],
+  [36, 30, 29, 27, 24, 22, 21, 20],
+  [38, 32, 31, 29, 26, 23, 22, 21],
+  [40, 34, 33, 31, 27, 25, 23, 22],
+];
+
+/** The most by which a cell differs from the area rule rounded up to an eighth, either way: a quarter of a yard. */
+export const CHART_SPREAD_UNITS = UNITS_PER_YARD / 4;
+
+/** The cell for this much fabric of one width on the other, in 1/320 mm; null where the chart has no such width or length. */
+export function chartLength(length: number, fromWidth: number, toWidth: number): number | null {
+  const [from, to] = [columnOf(fromWidth), columnOf(toWidth)];
+  const row = ROWS_IN_EIGHTHS.find((cells) => (cells[from] ?? 0) * (UNITS_PER_YARD / 8) === length);
+  const cell = row?.[to];
+  return cell === undefined ? null : cell * (UNITS_PER_YARD / 8);
+}
+
+/** -1 where no column holds this width. */
+function columnOf(width: number): number {
+  return WIDTHS.findIndex(
+    ([least, most]) => width >= least * UNITS_PER_INCH && width <= most * UNITS_PER_INCH,
+  );
+}

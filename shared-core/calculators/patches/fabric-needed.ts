@@ -1,0 +1,154 @@
+import type { PatchToCut } from '#core/domain/patch-list';
+import { failure, type Result, success } from '#core/result';
+import { type Length, lengthFromExact, lengthFromUnits, MAX_LENGTH_UNITS } from '#core/units/length';
+import { type AlongStrip, piecesPerStrip, stripsToCut, stripsToJoin } from './fill-strips';
+
+/** Patches of one size to be cut from one fabric, at the sizes set on the ruler. */
+export interface PatchDemand {
+  readonly fabric: string;
+  readonly name: string;
+  /** What strips for it are cut at, and how it lies along them. */
+  readonly stripWidth: Length;
+  readonly along: AlongStrip;
+  readonly isRectangle: boolean;
+  /** Whether it may lie across or along the fabric. */
+  readonly mayTurn: boolean;
+  /** Whether it may be joined from several strips where one is too short. */
+  readonly mayJoin: boolean;
+}
+
+/** Strips to cut from one fabric, or lengths of fabric in which patches lie side by side. */
+export interface StripsToCut {
+  readonly fabric: string;
+  readonly width: Length;
+  readonly strips: number;
+  readonly length: Length;
+  readonly isJoined: boolean;
+}
+
+export interface FabricNeeded {
+  readonly strips: readonly StripsToCut[];
+  readonly patches: readonly PatchToCut[];
+}
+
+export interface ShortFabric {
+  readonly code: 'wider-than-fabric' | 'too-much-fabric';
+  readonly demand: PatchDemand;
+}
+
+/** A quarter of a kilometre: more is a slip of the keyboard. */
+const MOST_FABRIC = MAX_LENGTH_UNITS / 4;
+
+/** Strips first, then cross cuts: patches of one fabric and strip width share strips. */
+export function fabricNeeded(
+  demands: readonly PatchDemand[],
+  usableWidth: Length,
+  seam: Length,
+): Result<FabricNeeded, ShortFabric> {
+  const strips: StripsToCut[] = [];
+  const patches: PatchToCut[] = [];
+  let total = 0;
+  for (const group of groupsOf(
+    demands.map((demand) => turned(demand, usableWidth)),
+    usableWidth,
+  )) {
+    const needed = stripsOf(group, usableWidth, seam);
+    if (needed === null) return failure({ code: 'wider-than-fabric', demand: longestOf(group) });
+    const { fabric, stripWidth } = group[0];
+    const length = needed * stripWidth;
+    total += length;
+    if (total > MOST_FABRIC) return failure({ code: 'too-much-fabric', demand: longestOf(group) });
+    const isJoined = mustJoin(group[0], usableWidth);
+    strips.push({ fabric, width: stripWidth, strips: needed, length: lengthFromUnits(length), isJoined });
+    patches.push(...patchesOf(group, needed, usableWidth));
+  }
+  return success({ strips, patches: mergeEqual(patches) });
+}
+
+export interface FabricLength {
+  readonly fabric: string;
+  readonly length: Length;
+}
+
+/** Length of fabric of each fabric, over the whole usable width; fabrics in the order they first came. */
+export function lengthPerFabric(strips: readonly StripsToCut[]): readonly FabricLength[] {
+  const sums = new Map<string, number>();
+  for (const { fabric, length } of strips) sums.set(fabric, (sums.get(fabric) ?? 0) + length);
+  return [...sums].map(([fabric, length]) => ({ fabric, length: lengthFromUnits(length) }));
+}
+
+/**
+ * A patch longer than the fabric is wide lies along the fabric, and so does one that would take a whole strip where turning
+ * it saves fabric. Without leave to turn its `along` is across the fabric from the start.
+ */
+function turned(demand: PatchDemand, usableWidth: Length): PatchDemand {
+  if (!demand.isRectangle || !demand.mayTurn) return demand;
+  const { stripWidth, along } = demand;
+  if (piecesPerStrip(along, usableWidth) > 1) return demand;
+  const other: PatchDemand = {
+    ...demand,
+    stripWidth: lengthFromExact(along.first, 'up'),
+    along: { first: stripWidth, pitch: stripWidth, count: along.count },
+  };
+  if (along.first > usableWidth) return demand.mayJoin ? demand : other;
+  const [asIs, across] = [demand, other].map((one) => {
+    return (stripsToCut([one.along], usableWidth) ?? Infinity) * one.stripWidth;
+  });
+  return (across ?? Infinity) < (asIs ?? 0) ? other : demand;
+}
+
+type Group = [PatchDemand, ...PatchDemand[]];
+
+/** Rectangles of one fabric and strip width share strips, and so do those that are joined; a shape has strips of its own. */
+function groupsOf(demands: readonly PatchDemand[], usableWidth: Length): Iterable<Group> {
+  const groups = new Map<string, Group>();
+  demands.forEach((demand, index) => {
+    const kind = demand.isRectangle ? mustJoin(demand, usableWidth) : index;
+    const key = JSON.stringify([demand.fabric, demand.stripWidth, kind]);
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [demand]);
+    else group.push(demand);
+  });
+  return groups.values();
+}
+
+function mustJoin({ along, mayJoin }: PatchDemand, usableWidth: Length): boolean {
+  return mayJoin && along.first > usableWidth;
+}
+
+function longestOf(group: Group): PatchDemand {
+  return group.reduce((longest, one) => (one.along.first > longest.along.first ? one : longest));
+}
+
+function stripsOf(group: Group, usableWidth: Length, seam: Length): number | null {
+  const pieces = group.map((one) => one.along);
+  return mustJoin(group[0], usableWidth)
+    ? stripsToJoin(pieces, usableWidth, seam)
+    : stripsToCut(pieces, usableWidth);
+}
+
+/** Shapes, and patches joined from strips, ask the planner for strips; all else for rectangles. */
+function patchesOf(group: Group, strips: number, usableWidth: Length): readonly PatchToCut[] {
+  const [{ fabric, along, stripWidth: length, mayTurn, isRectangle }] = group;
+  if (mustJoin(group[0], usableWidth))
+    return [{ fabric, width: usableWidth, length, count: strips, mayTurn }];
+  if (!isRectangle) {
+    const most = Math.min(along.count, piecesPerStrip(along, usableWidth));
+    const width = lengthFromExact(along.first + (most - 1) * along.pitch, 'up');
+    return [{ fabric, width, length, count: strips, mayTurn }];
+  }
+  return group.map((one) => {
+    const width = lengthFromExact(one.along.first, 'up');
+    return { fabric, width, length, count: one.along.count, mayTurn: one.mayTurn };
+  });
+}
+
+function mergeEqual(patches: readonly PatchToCut[]): readonly PatchToCut[] {
+  const merged = new Map<string, PatchToCut>();
+  for (const patch of patches) {
+    const key = JSON.stringify([patch.fabric, patch.width, patch.length, patch.mayTurn]);
+    const before = merged.get(key)?.count ?? 0;
+    merged.set(key, { ...patch, count: before + patch.count });
+  }
+  return [...merged.values()];
+}

@@ -1,0 +1,116 @@
+import type { CandidateHeap } from './candidate-heap';
+import type { CutLimits, LaidMove } from './beam-move';
+import type { OpenRectangles } from './open-rectangles';
+import type { PatchKinds } from './patch-kinds';
+import { emptyMove } from './beam-move';
+import { emptyHeap } from './candidate-heap';
+import { NONE, emptyRectangles } from './open-rectangles';
+
+/** Partial layouts of one level, in parallel arrays; `remaining` holds one row of copies left per layout. */
+export interface BeamLevel {
+  size: number;
+  remaining: Uint16Array;
+  top: Int32Array;
+  hash: Int32Array;
+  history: Int32Array;
+  waste: Float64Array;
+  area: Float64Array;
+}
+
+/** Moves that led to each partial layout, as a tree: `parent` is an index into these arrays or NONE. */
+export interface MoveHistory {
+  parent: Int32Array;
+  move: Int32Array;
+  used: number;
+}
+
+interface TypeSizes {
+  readonly width: Int32Array;
+  readonly height: Int32Array;
+}
+
+/** All that beam searches on one set of patches share: made once, used again for every width and target. */
+export interface BeamWorkshop {
+  readonly kinds: PatchKinds;
+  /** Area of one patch by type. */
+  readonly areas: readonly number[];
+  readonly limits: CutLimits;
+  readonly store: OpenRectangles;
+  readonly heap: CandidateHeap;
+  readonly history: MoveHistory;
+  /** A random number per type, so that a layout's remaining patches hash by adding. */
+  readonly typeHash: Int32Array;
+  /** Sizes of each type as it is and turned; larger than any fabric where it may not lie so. */
+  readonly straight: TypeSizes;
+  readonly turned: TypeSizes;
+  readonly laid: LaidMove;
+  levels: readonly [BeamLevel, BeamLevel];
+}
+
+/** Makes the shared part for the given kinds; `random` gives numbers in [0, 1) and only spreads hashes. */
+export function beamWorkshop(
+  kinds: PatchKinds,
+  areas: readonly number[],
+  limits: CutLimits,
+  random: () => number,
+): BeamWorkshop {
+  return {
+    kinds,
+    areas,
+    limits,
+    store: emptyRectangles(),
+    heap: emptyHeap(),
+    history: { parent: new Int32Array(1 << 10), move: new Int32Array(1 << 10), used: 0 },
+    typeHash: Int32Array.from(areas, () => (random() * 2 ** 32) | 0),
+    straight: sizesByType(kinds, areas.length, 0),
+    turned: sizesByType(kinds, areas.length, 1),
+    laid: emptyMove(),
+    levels: [emptyLevel(1, areas.length), emptyLevel(1, areas.length)],
+  };
+}
+
+function sizesByType(kinds: PatchKinds, types: number, turned: number): TypeSizes {
+  const sizes = { width: new Int32Array(types).fill(2 ** 30), height: new Int32Array(types).fill(2 ** 30) };
+  for (let kind = 0; kind < kinds.count; kind++) {
+    if (kinds.turned[kind] !== turned) continue;
+    sizes.width[kinds.type[kind]!] = kinds.width[kind]!;
+    sizes.height[kinds.type[kind]!] = kinds.height[kind]!;
+  }
+  return sizes;
+}
+
+/** A level with room for that many layouts. */
+export function emptyLevel(room: number, types: number): BeamLevel {
+  return {
+    size: 0,
+    remaining: new Uint16Array(room * types),
+    top: new Int32Array(room),
+    hash: new Int32Array(room),
+    history: new Int32Array(room),
+    waste: new Float64Array(room),
+    area: new Float64Array(room),
+  };
+}
+
+/** Writes a move down and gives its index; the history grows as needed. */
+export function recordMove(history: MoveHistory, parent: number, move: number): number {
+  if (history.used >= history.parent.length) {
+    const longer = (from: Int32Array) => {
+      const to = new Int32Array(from.length * 2);
+      to.set(from);
+      return to;
+    };
+    history.parent = longer(history.parent);
+    history.move = longer(history.move);
+  }
+  history.parent[history.used] = parent;
+  history.move[history.used] = move;
+  return history.used++;
+}
+
+/** The moves that led to `last`, first move first. */
+export function movesUpTo(history: MoveHistory, last: number): number[] {
+  const moves: number[] = [];
+  for (let at = last; at !== NONE; at = history.parent[at]!) moves.push(history.move[at]!);
+  return moves.reverse();
+}

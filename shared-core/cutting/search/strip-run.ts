@@ -1,0 +1,107 @@
+import type { CutTree, CuttingRule, PatchType, StripProblem } from '../tree/cut-plan';
+import type { CutLimits } from '../blocks/beam-move';
+import type { SearchNews } from '../strips/improve-strips';
+import { lengthBound } from './length-bounds';
+import { isExactGrid, patchesOnGrid, searchGrid } from './search-grid';
+import { searchStrip } from './search-strip';
+import { neededSize } from '../tree/settle-tree';
+
+/** A layout as found, on the search's grid; patches by their index in the problem. */
+export interface FoundLayout {
+  /** Length of fabric it needs in true units. */
+  readonly height: number;
+  readonly tree: CutTree;
+}
+
+/** A search on one strip, a small step at a time. */
+export interface StripRun {
+  /** Takes one step; true if a lower layout or a better bound came out. */
+  advance(): boolean;
+  best(): FoundLayout | undefined;
+  /** Proven least height in true units. */
+  bound(): number;
+  /** True when the bound is met or the search has tried all it knows. */
+  isFinished(): boolean;
+}
+
+/**
+ * Starts a search for the shortest length, with limits in true units. Every patch with copies must fit the strip; without
+ * any the run is finished with a layout of no height.
+ */
+export function stripRun(
+  problem: StripProblem,
+  rule: CuttingRule,
+  limits: CutLimits,
+  random: () => number,
+): StripRun {
+  const types = Array.from(problem.patches.keys()).filter((type) => problem.patches[type]!.copies > 0);
+  const patches = types.map((type) => problem.patches[type]!);
+  let best: FoundLayout | undefined;
+  const least = lengthBound(problem);
+  const grid = searchGrid(patches, problem.stripWidth, least * 2);
+  const isExact = isExactGrid(patches, grid);
+  // Every length that a layout can have is a sum of sizes, so it is whole steps of what these have in common.
+  let bound = isExact ? Math.ceil(least / grid.y) * grid.y : least;
+  let hasNews = false;
+  const news: SearchNews = {
+    layout(_height, found) {
+      const tree = renumberPatches(found, types);
+      const { height } = neededSize(tree, problem.patches);
+      if (best !== undefined && height >= best.height) return;
+      best = { height, tree };
+      hasNews = true;
+    },
+    bound(height) {
+      if (!isExact || height * grid.y <= bound) return;
+      bound = height * grid.y;
+      hasNews = true;
+    },
+  };
+  const work = workOnGrid(patches, problem.stripWidth, grid, bound, rule, limits, random, news);
+  let isOver = false;
+  const isFinished = () => isOver || (best !== undefined && best.height <= bound);
+  return {
+    advance() {
+      hasNews = false;
+      if (!isFinished()) isOver = work.next().done === true;
+      return hasNews;
+    },
+    best: () => best,
+    bound: () => bound,
+    isFinished,
+  };
+}
+
+function* workOnGrid(
+  patches: readonly PatchType[],
+  stripWidth: number,
+  grid: { readonly x: number; readonly y: number },
+  bound: number,
+  rule: CuttingRule,
+  limits: CutLimits,
+  random: () => number,
+  news: SearchNews,
+): Generator<unknown, void> {
+  if (patches.length === 0) {
+    news.layout(0, { kind: 'rest', width: 0, height: 0, use: 'scrap' });
+    return;
+  }
+  const onGrid = {
+    patches: patchesOnGrid(patches, grid, stripWidth),
+    stripWidth: Math.floor(stripWidth / grid.x),
+    bound: Math.ceil(bound / grid.y),
+  };
+  const limitsOnGrid = {
+    maxStages: limits.maxStages,
+    longestAcross: limits.longestAcross / grid.x,
+    longestAlong: limits.longestAlong / grid.y,
+  };
+  yield* searchStrip(onGrid, rule, limitsOnGrid, random, news);
+}
+
+/** The same tree with each patch's index looked up in `types`. */
+export function renumberPatches(tree: CutTree, types: readonly number[]): CutTree {
+  if (tree.kind === 'rest') return tree;
+  if (tree.kind === 'patch') return { ...tree, patch: types[tree.patch]! };
+  return { ...tree, parts: tree.parts.map((part) => renumberPatches(part, types)) };
+}

@@ -1,0 +1,194 @@
+import type { CutTree } from '../tree/cut-plan';
+import type { KnapsackRoom } from './strip-knapsack';
+import type { StripModel } from './strip-model';
+import type { PatchType } from '../tree/cut-plan';
+import { bestRows, valuesByHeight } from './strip-knapsack';
+import { restTree, splitTree } from '../tree/cut-tree';
+
+/** One strip of a layout: its height and the copies of each type in it. */
+export interface Strip {
+  readonly height: number;
+  readonly counts: Int32Array;
+}
+
+export interface StripBeamOrder {
+  /** What a copy of each type is worth, in strip height. */
+  readonly values: Float64Array;
+  readonly beamWidth: number;
+  /** Rows tried for each strip, strip heights tried for each layout, and how far below the best a row may be. */
+  readonly rows: number;
+  readonly heights: number;
+  readonly tolerance: number;
+  /** Turns the order of equal rows. */
+  readonly start: number;
+  /** Only layouts lower than this are of use. */
+  readonly below: number;
+}
+
+interface PartialStrips {
+  readonly remaining: Uint16Array;
+  readonly height: number;
+  /** Height laid in excess of the value placed. */
+  readonly loss: number;
+  readonly placed: number;
+  readonly strip: Strip | undefined;
+  readonly before: PartialStrips | undefined;
+}
+
+/**
+ * Lays strip after strip: each takes the hardest patch left and fills up with the row worth most, with the next best rows
+ * and other heights as branches; of each level the layouts with the least loss per value live on. With the prices of the
+ * strip program as values the loss is what a layout costs above the bound. Yields its work in inner-loop steps; gives the
+ * strips of the lowest layout, undefined if none is lower than asked.
+ */
+export function* searchStrips(
+  model: StripModel,
+  room: KnapsackRoom,
+  order: StripBeamOrder,
+): Generator<number, readonly Strip[] | undefined> {
+  const start = {
+    remaining: model.copies.slice(),
+    height: 0,
+    loss: 0,
+    placed: 0,
+    strip: undefined,
+    before: undefined,
+  };
+  let level: readonly PartialStrips[] = [start];
+  let below = order.below;
+  let best: PartialStrips | undefined;
+  while (level.length > 0) {
+    const next = new Map<string, PartialStrips>();
+    for (const [index, layout] of level.entries()) {
+      const hard = model.hardFirst.find((type) => layout.remaining[type]! > 0);
+      if (hard === undefined) continue;
+      const heights = stripHeights(model, room, order, layout, hard);
+      for (const s of heights) {
+        const tolerance = order.tolerance * model.heights[s]!;
+        const start = (order.start + 7 * index) % model.types;
+        const search = { height: s, forced: hard, atMost: order.rows, tolerance, start };
+        bestRows(model, room, order.values, layout.remaining, search, (value, counts) => {
+          const grown = addStrip(model, layout, s, value, counts);
+          if (grown.height >= below) return;
+          if (grown.remaining.every((copies) => copies === 0)) {
+            below = grown.height;
+            best = grown;
+            return;
+          }
+          const key = String.fromCharCode(...grown.remaining);
+          const rival = next.get(key);
+          if (rival === undefined || rival.height > grown.height) next.set(key, grown);
+        });
+      }
+      yield (heights.length + 1) * model.types * model.stripWidth;
+    }
+    level = [...next.values()]
+      .sort((a, b) => a.loss / a.placed - b.loss / b.placed || a.height - b.height)
+      .slice(0, order.beamWidth);
+  }
+  return best && stripsOf(best);
+}
+
+/** The strip heights to try for the hardest patch: those with the least loss by the relaxed knapsack. */
+function stripHeights(
+  model: StripModel,
+  room: KnapsackRoom,
+  { values, heights }: StripBeamOrder,
+  { remaining }: PartialStrips,
+  hard: number,
+): number[] {
+  const live = new Uint8Array(model.heights.length);
+  let liveCount = 0;
+  for (let kind = 0; kind < model.kindLevel.length; kind++) {
+    const s = model.kindLevel[kind]!;
+    if (live[s] === 1 || remaining[model.kindType[kind]!] === 0 || model.widths[s * model.types + hard] === 0)
+      continue;
+    live[s] = 1;
+    liveCount++;
+  }
+  if (liveCount === 1) return [live.indexOf(1)];
+  const tried: { s: number; loss: number }[] = [];
+  valuesByHeight(model, room, values, remaining, (s, row) => {
+    if (live[s] === 0) return;
+    const worth = row[model.stripWidth - model.widths[s * model.types + hard]!]! + values[hard]!;
+    tried.push({ s, loss: 1 - worth / model.heights[s]! });
+  });
+  return tried
+    .sort((a, b) => a.loss - b.loss)
+    .slice(0, heights)
+    .map(({ s }) => s);
+}
+
+function addStrip(
+  model: StripModel,
+  layout: PartialStrips,
+  s: number,
+  value: number,
+  counts: Int32Array,
+): PartialStrips {
+  const height = trueHeight(model, s, counts);
+  const remaining = layout.remaining.slice();
+  for (let type = 0; type < model.types; type++) remaining[type]! -= counts[type]!;
+  return {
+    remaining,
+    height: layout.height + height,
+    loss: layout.loss + height - value,
+    placed: layout.placed + value,
+    strip: { height, counts: counts.slice() },
+    before: layout,
+  };
+}
+
+/** The height of the tallest patch in the row, each lying as narrow as height number s allows. */
+function trueHeight(model: StripModel, s: number, counts: Int32Array): number {
+  let tallest = 0;
+  for (let kind = 0; kind < model.kindType.length && model.kindLevel[kind]! <= s; kind++) {
+    const type = model.kindType[kind]!;
+    if (counts[type]! > 0 && model.kindWidth[kind] === model.widths[s * model.types + type]) {
+      tallest = Math.max(tallest, model.kindHeight[kind]!);
+    }
+  }
+  return tallest;
+}
+
+function stripsOf(last: PartialStrips): Strip[] {
+  const strips: Strip[] = [];
+  for (let at: PartialStrips | undefined = last; at?.strip !== undefined; at = at.before)
+    strips.push(at.strip);
+  return strips.reverse();
+}
+
+/** Draws strips as a cut tree: tallest patches first in each strip, trimmed to height, the rest of the strip at its end. */
+export function treeOfStrips(
+  strips: readonly Strip[],
+  patches: readonly PatchType[],
+  stripWidth: number,
+): CutTree {
+  return splitTree(
+    'across',
+    strips.map((strip) => treeOfStrip(strip, patches, stripWidth)),
+  );
+}
+
+function treeOfStrip({ height, counts }: Strip, patches: readonly PatchType[], stripWidth: number): CutTree {
+  const cells: CutTree[] = [];
+  for (const [type, count] of counts.entries()) {
+    const patch = patches[type];
+    if (patch === undefined || count === 0) continue;
+    const canStand = patch.height <= height && patch.width <= stripWidth;
+    const canLie = patch.mayTurn && patch.width <= height && patch.height <= stripWidth;
+    const turned = canLie && (!canStand || patch.height < patch.width);
+    const size = turned
+      ? { width: patch.height, height: patch.width }
+      : { width: patch.width, height: patch.height };
+    const cell = splitTree('across', [
+      { kind: 'patch', ...size, patch: type, turned },
+      restTree(size.width, height - size.height),
+    ]);
+    cells.push(...new Array<CutTree>(count).fill(cell));
+  }
+  const tallness = (cell: CutTree) => (cell.kind === 'split' ? cell.parts[0]!.height : cell.height);
+  cells.sort((a, b) => tallness(b) - tallness(a) || b.width - a.width);
+  const used = cells.reduce((sum, cell) => sum + cell.width, 0);
+  return splitTree('along', [...cells, restTree(stripWidth - used, height)]);
+}

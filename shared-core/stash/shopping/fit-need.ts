@@ -1,0 +1,71 @@
+import type { FabricPieceId } from '#core/domain/ids';
+import type { NeedAmount } from './fabric-need';
+import { cutFrom, isNothing, type PatchesLie, sizeOfNeed } from './fill-rows';
+
+/** A piece that might serve: what of it is free to the project, and what of that it holds already. Lengths in 1/320 mm. */
+export interface PieceToTry {
+  readonly id: FabricPieceId;
+  readonly width: number;
+  readonly lies: PatchesLie;
+  readonly free: number;
+  readonly ownHold: number;
+}
+
+/** How a fabric serves a need. */
+export interface NeedFit {
+  /** enough in one piece; enough only from several; or not enough. */
+  readonly verdict: 'one-piece' | 'several-pieces' | 'short';
+  /** What would be cut of which piece, and what of that is not set aside yet. */
+  readonly takes: readonly {
+    readonly pieceId: FabricPieceId;
+    readonly length: number;
+    readonly more: number;
+  }[];
+  /** What is still needed; nothing where it is enough. */
+  readonly short: NeedAmount;
+  /** What is left free of the pieces it is cut from, (1/320 mm)². */
+  readonly leftOver: number;
+}
+
+/** Tries a fabric's pieces: the one that is enough and leaves least, else the largest first. */
+export function fitNeed(amount: NeedAmount, pieces: readonly PieceToTry[]): NeedFit {
+  const single = pieces
+    .map((piece) => fitPieces(amount, [piece], 'one-piece'))
+    .filter(({ verdict }) => verdict === 'one-piece')
+    .toSorted((one, other) => one.leftOver - other.leftOver)[0];
+  if (single !== undefined) return single;
+  return fitPieces(
+    amount,
+    pieces.toSorted((one, other) => other.free * other.width - one.free * one.width),
+    'several-pieces',
+  );
+}
+
+function fitPieces(
+  amount: NeedAmount,
+  pieces: readonly PieceToTry[],
+  verdict: Exclude<NeedFit['verdict'], 'short'>,
+): NeedFit {
+  const takes: NeedFit['takes'][number][] = [];
+  let [short, leftOver] = [amount, 0];
+  for (const { id, width, lies, free, ownHold } of pieces) {
+    if (isNothing(short)) break;
+    const cut = cutFrom(short, { width, lies, length: free });
+    if (cut.length === 0 && !isNothing(cut.left)) continue;
+    takes.push({ pieceId: id, length: cut.length, more: Math.max(0, cut.length - ownHold) });
+    leftOver += width * (free - cut.length);
+    short = cut.left;
+  }
+  return { verdict: isNothing(short) ? verdict : 'short', takes, short, leftOver };
+}
+
+const ORDER: readonly NeedFit['verdict'][] = ['one-piece', 'several-pieces', 'short'];
+
+/** The better fit first: enough before short, then what leaves least, then what is short by least. */
+export function compareFits(one: NeedFit, other: NeedFit): number {
+  return (
+    ORDER.indexOf(one.verdict) - ORDER.indexOf(other.verdict) ||
+    sizeOfNeed(one.short) - sizeOfNeed(other.short) ||
+    one.leftOver - other.leftOver
+  );
+}

@@ -1,0 +1,114 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { deedsOf, doDeed } from '#test/helpers/random-work';
+import { openWorkshop, type TestWorkshop } from '#test/helpers/workshop';
+
+interface Totals {
+  readonly areaBought: number;
+  readonly areaThere: number;
+  readonly areaUsed: number;
+  readonly areaLost: number;
+  readonly paid: number;
+  readonly valueThere: number;
+  readonly costOfProjects: number;
+  readonly writtenOff: number;
+}
+
+/** From the entries alone, with what was taken back counted where it was booked. */
+function totals({ context }: TestWorkshop): Totals {
+  const sums = context.store.database
+    .prepare<[], { kind: string; area: number; value: number }>(
+      `SELECT coalesce(was.kind, entry.kind) AS kind,
+        sum(entry.length_change * width) AS area, sum(entry.value_change) AS value
+      FROM ledger_entry AS entry LEFT JOIN ledger_entry AS was ON was.seq = entry.reverses
+      JOIN fabric_piece ON fabric_piece.seq = entry.piece_seq GROUP BY 1`,
+    )
+    .all();
+  const of = (kinds: readonly string[], what: 'area' | 'value'): number =>
+    sums.filter(({ kind }) => kinds.includes(kind)).reduce((sum, row) => sum + row[what], 0);
+  const glance = context.store.database
+    .prepare<[], { area: number | null; value: number | null }>(
+      `SELECT sum(there * width) AS area, sum(value_minor) AS value
+      FROM piece_sum JOIN fabric_piece ON fabric_piece.seq = piece_seq`,
+    )
+    .get();
+  return {
+    areaBought: of(['bought'], 'area'),
+    areaThere: glance?.area ?? 0,
+    areaUsed: 0 - of(['cut', 'leftover'], 'area'),
+    areaLost: 0 - of(['discarded', 'counted'], 'area'),
+    paid: of(['bought'], 'value'),
+    valueThere: glance?.value ?? 0,
+    costOfProjects: 0 - of(['cut', 'leftover'], 'value'),
+    writtenOff: 0 - of(['discarded', 'counted'], 'value'),
+  };
+}
+
+const isFabricWork = (name: string): boolean =>
+  name.startsWith('ledger:') ||
+  name === 'project:delete' ||
+  name === 'fabric:create' ||
+  name === 'project:create';
+
+test('fabric and money are conserved to the last unit, whatever is bought, cut, kept, discarded and taken back', () => {
+  let done = 0;
+  fc.assert(
+    fc.property(deedsOf(isFabricWork, 80), fc.array(fc.boolean(), { maxLength: 20 }), (deeds, turns) => {
+      const workshop = openWorkshop();
+      workshop.context.store.database.pragma('synchronous = OFF');
+      for (const deed of deeds) if (doDeed(workshop, deed)) done += 1;
+      for (const isUndo of turns) workshop.ask(isUndo ? 'change:undo' : 'change:redo', {});
+      const now = totals(workshop);
+      expect(now.areaBought).toBe(now.areaThere + now.areaUsed + now.areaLost);
+      expect(now.paid).toBe(now.valueThere + now.costOfProjects + now.writtenOff);
+      expectSumsToAgree(workshop);
+      expectProjectsToAddUp(workshop, now);
+      workshop.context.store.database.close();
+    }),
+    { numRuns: 15, endOnFailure: true },
+  );
+  expect(done).toBeGreaterThan(15 * 20);
+}, 120_000);
+
+/** The kept sums are what a fresh sum of the whole ledger gives. */
+function expectSumsToAgree({ context }: TestWorkshop): void {
+  const all = (sql: string): unknown[] => context.store.database.prepare(sql).all();
+  const entries =
+    'FROM ledger_entry JOIN booking ON booking.seq = booking_seq JOIN fabric_piece ON fabric_piece.seq = piece_seq';
+  expect(all('SELECT piece_seq, there, held, value_minor FROM piece_sum ORDER BY 1')).toEqual(
+    all(`SELECT piece_seq, sum(length_change) AS there, sum(held_change) AS held, sum(value_change) AS value_minor
+      ${entries} GROUP BY 1 ORDER BY 1`),
+  );
+  expect(all('SELECT project_seq, piece_seq, held FROM piece_hold WHERE held > 0 ORDER BY 1, 2')).toEqual(
+    all(`SELECT project_seq, piece_seq, sum(held_change) AS held ${entries}
+      WHERE project_seq IS NOT NULL GROUP BY 1, 2 HAVING sum(held_change) > 0 ORDER BY 1, 2`),
+  );
+  expect(
+    all(
+      'SELECT project_seq, fabric_seq, area, cost_minor FROM project_use WHERE area <> 0 OR cost_minor <> 0 ORDER BY 1, 2',
+    ),
+  ).toEqual(
+    all(`SELECT project_seq, booking.fabric_seq, -sum(length_change * width) AS area, -sum(value_change) AS cost_minor
+      ${entries} WHERE project_seq IS NOT NULL GROUP BY 1, 2
+      HAVING sum(length_change * width) <> 0 OR sum(value_change) <> 0 ORDER BY 1, 2`),
+  );
+}
+
+/** What the pages of the projects say adds up to what was used and what it cost. */
+function expectProjectsToAddUp(workshop: TestWorkshop, now: Totals): void {
+  const projects = workshop.context.store.database
+    .prepare<[], { id: string; isDeleted: number }>(
+      'SELECT id, deleted_at IS NOT NULL AS isDeleted FROM project',
+    )
+    .all();
+  if (projects.some(({ isDeleted }) => isDeleted === 1)) return;
+  const pages = projects.map(({ id }) => workshop.get('ledger:of-project', { projectId: id as never }));
+  const sum = (of: (page: (typeof pages)[number]) => number): number =>
+    pages.reduce((so, page) => so + of(page), 0);
+  expect(sum(({ usedArea }) => usedArea)).toBe(now.areaUsed);
+  expect(sum(({ costMinor }) => costMinor)).toBe(now.costOfProjects);
+  for (const page of pages) {
+    expect(page.bookings.reduce((so, { usedArea }) => so + usedArea, 0)).toBe(page.usedArea);
+    expect(page.bookings.reduce((so, { costMinor }) => so + costMinor, 0)).toBe(page.costMinor);
+  }
+}

@@ -1,0 +1,327 @@
+import { describe, expect, test } from 'vitest';
+import type { ChannelInput } from '#core/contract/channels';
+import {
+  addStock,
+  addProject,
+  inches,
+  NO_SUCH_ID,
+  openWorkshop,
+  TODAY,
+  type TestWorkshop,
+} from '#test/helpers/workshop';
+
+const ASIDE = { on: TODAY, note: '' };
+type Cut = ChannelInput<'ledger:cut'>;
+
+function bench(bought: { yards?: number; costMinor?: number } = {}) {
+  const workshop = openWorkshop();
+  const fabric = addStock(workshop, bought);
+  const { projectId, stages } = addProject(workshop);
+  const cut = (length: number, rest: Partial<Cut> = {}) =>
+    workshop.ask('ledger:cut', {
+      ...{ pieceId: fabric.pieceId, projectId, stageId: null, length: inches(length) },
+      ...{ leftovers: [], knowingly: false, ...ASIDE, ...rest },
+    });
+  const aside = (length: number, who = projectId) =>
+    workshop.ask('ledger:set-aside', {
+      pieceId: fabric.pieceId,
+      projectId: who,
+      length: inches(length),
+      ...ASIDE,
+    });
+  return { workshop, ...fabric, projectId, stages, cut, aside };
+}
+
+const pieces = (workshop: TestWorkshop, fabricId: ChannelInput<'fabric:open'>['fabricId']) =>
+  workshop
+    .get('fabric:open', { fabricId })
+    .pieces.map(({ there, held, valueMinor }) => [there, held, valueMinor]);
+
+describe('buying', () => {
+  test('adds a piece with what it cost, and the page of the fabric says so', () => {
+    const { workshop, fabricId, pieceId } = bench();
+    const page = workshop.get('fabric:open', { fabricId });
+    expect(page.pieces).toEqual([
+      {
+        id: pieceId,
+        fabricId,
+        kind: 'yardage',
+        kindId: null,
+        unitLength: null,
+        printRuns: 'along',
+        place: '',
+        width: inches(42),
+        there: inches(72),
+        held: 0,
+        valueMinor: 2000,
+      },
+    ]);
+    expect(page).toMatchObject({
+      areaThere: 42 * 72 * 8128 ** 2,
+      areaFree: 42 * 72 * 8128 ** 2,
+      valueMinor: 2000,
+    });
+    expect(page.ledger).toEqual([
+      expect.objectContaining({
+        fabricName: 'Rust leaves',
+        costMinor: 2000,
+        usedArea: 0,
+        projectId: null,
+        isTakenBack: false,
+      }),
+    ]);
+  });
+});
+
+describe('setting aside and releasing', () => {
+  test('holds fabric for a project, at most what nobody holds, and lets go of at most what is held', () => {
+    const { workshop, fabricId, pieceId, projectId, aside } = bench();
+    const other = addProject(workshop, { name: 'Another' }).projectId;
+    expect(aside(50)).toMatchObject({ ok: true });
+    expect(aside(30, other)).toEqual({
+      ok: false,
+      error: { code: 'short-of-fabric', free: inches(22), there: inches(72), asked: inches(30) },
+    });
+    expect(workshop.get('ledger:of-project', { projectId }).held).toEqual([
+      expect.objectContaining({ held: inches(50) }),
+    ]);
+    const release = (length: number) => ({ pieceId, projectId, length: inches(length), ...ASIDE });
+    expect(workshop.fail('ledger:release', release(51))).toMatchObject({
+      code: 'invalid-input',
+      fields: [{ path: ['length'] }],
+    });
+    workshop.get('ledger:release', release(20));
+    expect(pieces(workshop, fabricId)).toEqual([[inches(72), inches(30), 2000]]);
+  });
+});
+
+describe('setting aside more than is free', () => {
+  test('is done only knowingly, shows as a shortage, and can be undone and done again', () => {
+    const { workshop, fabricId, pieceId, projectId, aside } = bench();
+    aside(60, addProject(workshop, { name: 'Another' }).projectId);
+    expect(aside(20)).toMatchObject({ ok: false, error: { code: 'short-of-fabric', free: inches(12) } });
+    const more = { pieceId, projectId, length: inches(20), knowingly: true, ...ASIDE };
+    workshop.get('ledger:set-aside', more);
+    expect(pieces(workshop, fabricId)).toEqual([[inches(72), inches(80), 2000]]);
+    expect(workshop.get('fabric:open', { fabricId }).areaFree).toBe(0);
+    workshop.get('change:undo', {});
+    expect(pieces(workshop, fabricId)).toEqual([[inches(72), inches(60), 2000]]);
+    workshop.get('change:redo', {});
+    expect(pieces(workshop, fabricId)).toEqual([[inches(72), inches(80), 2000]]);
+  });
+
+  test('leaves to each project what it holds: it may cut that without being asked again', () => {
+    const { workshop, aside, cut, fabricId } = bench();
+    aside(60);
+    expect(cut(60)).toMatchObject({ ok: true });
+    expect(pieces(workshop, fabricId)).toEqual([[inches(12), 0, 333]]);
+  });
+});
+
+describe('cutting', () => {
+  test('uses up what the project holds first, then free fabric', () => {
+    const { workshop, fabricId, cut, aside } = bench();
+    aside(10);
+    expect(cut(15)).toMatchObject({ ok: true });
+    expect(pieces(workshop, fabricId)).toEqual([[inches(57), 0, 2000 - 417]]);
+  });
+
+  test('over what others hold is refused, unless knowingly, and then still never more than is there', () => {
+    const { workshop, fabricId, cut, aside } = bench();
+    aside(60, addProject(workshop, { name: 'Another' }).projectId);
+    const short = { code: 'short-of-fabric', free: inches(12), there: inches(72), asked: inches(20) };
+    expect(cut(20)).toEqual({ ok: false, error: short });
+    expect(cut(80, { knowingly: true })).toMatchObject({ ok: false, error: { code: 'short-of-fabric' } });
+    expect(cut(20, { knowingly: true })).toMatchObject({ ok: true });
+    const page = workshop.get('fabric:open', { fabricId });
+    expect(page.pieces[0]).toMatchObject({ there: inches(52), held: inches(60) });
+    expect(page.areaFree).toBe(0);
+  });
+
+  test('keeps leftovers as pieces of their own and shares the cost by area to the last cent', () => {
+    const { workshop, fabricId, projectId, stages, cut } = bench({ costMinor: 1000 });
+    // A third of 10.00 leaves with the cut, 333; of that each leftover takes 1/14 of the area.
+    const leftover = { width: inches(12), length: inches(6) };
+    expect(cut(24, { stageId: stages[0]!.id, leftovers: [leftover, leftover] })).toMatchObject({ ok: true });
+    expect(pieces(workshop, fabricId)).toEqual([
+      [inches(48), 0, 667],
+      [inches(6), 0, 24],
+      [inches(6), 0, 24],
+    ]);
+    const fabric = workshop.get('ledger:of-project', { projectId });
+    expect(fabric).toMatchObject({ usedArea: (42 * 24 - 2 * 72) * 8128 ** 2, costMinor: 285 });
+    expect(fabric.bookings).toEqual([
+      expect.objectContaining({ stageName: 'Piece the top', costMinor: 285, usedArea: fabric.usedArea }),
+    ]);
+    expect(fabric.bookings[0]!.entries.map(({ kind, pieceWidth }) => [kind, pieceWidth])).toEqual([
+      ['cut', inches(42)],
+      ['leftover', inches(12)],
+      ['leftover', inches(12)],
+    ]);
+  });
+
+  test('the last of a piece takes all that is left of its value', () => {
+    const { workshop, fabricId, projectId, cut } = bench({ costMinor: 1001 });
+    for (const length of [24, 24, 24]) cut(length);
+    expect(pieces(workshop, fabricId)).toEqual([]);
+    expect(workshop.get('ledger:of-project', { projectId }).costMinor).toBe(1001);
+  });
+
+  test.each([
+    ['wider than the cut is long and wide', [{ width: inches(43), length: inches(43) }], ['leftovers', 0]],
+    [
+      'longer than the cut',
+      [
+        { width: inches(10), length: inches(10) },
+        { width: inches(50), length: inches(1) },
+      ],
+      ['leftovers', 1],
+    ],
+    [
+      'together more than was cut',
+      Array.from({ length: 3 }, () => ({ width: inches(42), length: inches(10) })),
+      ['leftovers'],
+    ],
+  ])('a leftover that is %s is refused by name', (_what, leftovers, path) => {
+    const { cut } = bench();
+    expect(cut(24, { leftovers })).toMatchObject({
+      ok: false,
+      error: { code: 'invalid-input', fields: [{ path }] },
+    });
+  });
+
+  test('a leftover may be turned round', () => {
+    const { cut } = bench();
+    expect(cut(10, { leftovers: [{ width: inches(9), length: inches(40) }] })).toMatchObject({ ok: true });
+  });
+
+  test('needs a piece, a project and a stage of it that are there', () => {
+    const { workshop, cut } = bench();
+    const other = addProject(workshop, { name: 'Another' });
+    expect(cut(1, { stageId: other.stages[0]!.id })).toMatchObject({
+      error: { code: 'not-found', what: 'stage' },
+    });
+    expect(cut(1, { projectId: NO_SUCH_ID as never })).toMatchObject({
+      error: { code: 'not-found', what: 'project' },
+    });
+    expect(cut(1, { pieceId: NO_SUCH_ID as never })).toMatchObject({
+      error: { code: 'not-found', what: 'piece of fabric' },
+    });
+  });
+});
+
+describe('discarding and counting', () => {
+  test('discarding takes its share of the value along, and not what is held', () => {
+    const { workshop, fabricId, pieceId, aside } = bench();
+    aside(60);
+    const discard = (length: number) => ({ pieceId, length: inches(length), ...ASIDE });
+    expect(workshop.fail('ledger:discard', discard(13))).toMatchObject({
+      code: 'short-of-fabric',
+      free: inches(12),
+    });
+    workshop.get('ledger:discard', discard(12));
+    expect(pieces(workshop, fabricId)).toEqual([[inches(60), inches(60), 1667]]);
+    expect(workshop.get('fabric:open', { fabricId }).ledger[0]).toMatchObject({ costMinor: 333 });
+  });
+
+  test('counting leaves the value with the fabric that is there, and writes it off with the last of it', () => {
+    const { workshop, fabricId, pieceId } = bench();
+    workshop.get('ledger:count', { pieceId, there: inches(70), ...ASIDE });
+    expect(pieces(workshop, fabricId)).toEqual([[inches(70), 0, 2000]]);
+    workshop.get('ledger:count', { pieceId, there: 0, ...ASIDE });
+    expect(pieces(workshop, fabricId)).toEqual([]);
+    workshop.get('ledger:count', { pieceId, there: inches(4), ...ASIDE });
+    expect(pieces(workshop, fabricId)).toEqual([[inches(4), 0, 0]]);
+  });
+});
+
+describe('taking a booking back', () => {
+  test('gives cut, leftovers, hold and money back in one step, once', () => {
+    const { workshop, fabricId, projectId, cut, aside } = bench();
+    aside(10);
+    const before = pieces(workshop, fabricId);
+    const done = cut(24, { leftovers: [{ width: inches(5), length: inches(5) }] });
+    const bookingId = done.ok ? done.value.bookingId : (NO_SUCH_ID as never);
+    workshop.get('ledger:take-back', { bookingId, on: TODAY });
+    expect(pieces(workshop, fabricId)).toEqual(before);
+    expect(workshop.get('ledger:of-project', { projectId })).toMatchObject({ usedArea: 0, costMinor: 0 });
+    const [takenBack, cutBooking] = workshop.get('fabric:open', { fabricId }).ledger;
+    expect(cutBooking).toMatchObject({ id: bookingId, isTakenBack: true });
+    expect(takenBack!.entries.map(({ reverses }) => reverses)).toEqual(
+      cutBooking!.entries.map(({ id }) => id),
+    );
+    expect(takenBack!.usedArea).toBe(-cutBooking!.usedArea);
+    expect(workshop.fail('ledger:take-back', { bookingId, on: TODAY })).toEqual({
+      code: 'already-taken-back',
+    });
+    expect(workshop.fail('ledger:take-back', { bookingId: takenBack!.id, on: TODAY })).toEqual({
+      code: 'already-taken-back',
+    });
+  });
+
+  test('is refused when a leftover was cut or set aside, and possible again when that is taken back', () => {
+    const { workshop, fabricId, projectId, cut } = bench();
+    const done = cut(24, { leftovers: [{ width: inches(20), length: inches(20) }] });
+    const bookingId = done.ok ? done.value.bookingId : (NO_SUCH_ID as never);
+    const leftover = workshop.get('fabric:open', { fabricId }).pieces[1]!;
+    const { changeId } = workshop.get('ledger:set-aside', {
+      pieceId: leftover.id,
+      projectId,
+      length: inches(1),
+      ...ASIDE,
+    });
+    expect(workshop.fail('ledger:take-back', { bookingId, on: TODAY })).toMatchObject({ code: 'in-use' });
+    workshop.get('change:undo', { changeId });
+    const second = cut(1, { pieceId: leftover.id });
+    expect(workshop.fail('ledger:take-back', { bookingId, on: TODAY })).toMatchObject({
+      code: 'in-use',
+      what: 'a leftover of this cut, which is no longer whole and free',
+    });
+    workshop.get('ledger:take-back', {
+      bookingId: second.ok ? second.value.bookingId : (NO_SUCH_ID as never),
+      on: TODAY,
+    });
+    workshop.get('ledger:take-back', { bookingId, on: TODAY });
+  });
+
+  test.each([
+    ['fabric bought that was cut since', (one: ReturnType<typeof bench>) => one.cut(1)],
+    ['fabric bought that is set aside', (one: ReturnType<typeof bench>) => one.aside(1)],
+  ])('of %s is refused', (_what, use) => {
+    const one = bench();
+    use(one);
+    const bought = one.workshop.get('fabric:open', { fabricId: one.fabricId }).ledger.at(-1)!;
+    expect(one.workshop.fail('ledger:take-back', { bookingId: bought.id, on: TODAY })).toMatchObject({
+      code: 'in-use',
+    });
+  });
+
+  test('of fabric set aside for a project that was deleted is refused', () => {
+    const { workshop, fabricId, projectId, aside } = bench();
+    aside(10);
+    workshop.get('project:delete', { projectId });
+    const released = workshop.get('fabric:open', { fabricId }).ledger[0]!;
+    expect(workshop.fail('ledger:take-back', { bookingId: released.id, on: TODAY })).toMatchObject({
+      code: 'in-use',
+    });
+  });
+
+  test('of a booking that is not there says so', () => {
+    const { workshop } = bench();
+    const nobody = { bookingId: NO_SUCH_ID as never, on: TODAY };
+    expect(workshop.fail('ledger:take-back', nobody)).toEqual({ code: 'not-found', what: 'booking' });
+  });
+});
+
+test('undo books the opposite and redo books again: the ledger only ever grows', () => {
+  const { workshop, fabricId, cut } = bench();
+  cut(24);
+  const length = () => workshop.get('fabric:open', { fabricId }).ledger.length;
+  expect(length()).toBe(2);
+  workshop.get('change:undo', {});
+  expect(pieces(workshop, fabricId)).toEqual([[inches(72), 0, 2000]]);
+  workshop.get('change:redo', {});
+  expect(pieces(workshop, fabricId)).toEqual([[inches(48), 0, 1333]]);
+  const kinds = workshop.get('fabric:open', { fabricId }).ledger.map(({ entries }) => entries[0]!.kind);
+  expect(kinds).toEqual(['cut', 'taken-back', 'cut', 'bought']);
+});

@@ -1,0 +1,256 @@
+import fs from 'node:fs';
+import path from 'node:path';
+import { describe, expect, test } from 'vitest';
+import type { CellFault } from '#core/domain/stash-table';
+import { lengthFromMillimetres } from '#core/units/length';
+import { chosenFile, exported, offered, pasted } from '#test/helpers/stash-tables';
+import { addStock, inches, openWorkshop, temporaryFolder, type TestWorkshop } from '#test/helpers/workshop';
+
+const TABLE = 'Name\tColor\tSize\tPaid\nKettle blue\tdeep blue\t1 1/4 yd\t12.50\nMoss\tgreen\tFQ\t3\n';
+
+const fabrics = ({ get }: TestWorkshop) => get('fabric:list', { search: '' }).items;
+const places = (faults: readonly CellFault[]) =>
+  faults.map(({ line, column, problem }) => [line, column, problem.kind]);
+
+describe('a file that was looked at', () => {
+  test('and written anew since then comes in as it is now', () => {
+    const workshop = openWorkshop();
+    const file = path.join(temporaryFolder(), 'stash.csv');
+    fs.writeFileSync(file, 'Name,Size\nMoss,1 yd\n');
+    const table = offered(workshop, file);
+    expect(workshop.get('table:read', table).lines).toBe(1);
+    fs.writeFileSync(file, 'Name,Size\nFern,1 yd\nHeath,2 yd\n');
+    workshop.get('table:bring-in', table);
+    expect(fabrics(workshop).map(({ fabric }) => fabric.name)).toEqual(['Fern', 'Heath']);
+  });
+
+  test('comes in by the habits of now, though it was looked at by others', () => {
+    const workshop = openWorkshop();
+    const table = chosenFile(workshop, 'Name,Size\nMoss,10 x 12\n');
+    expect(workshop.get('table:read', table).preview[0]?.piece?.length).toBe(inches(12));
+    const { workshop: before } = workshop.get('workshop:opening', {});
+    const habits = { ...before.habits, unitSystem: 'metric' as const };
+    workshop.get('workshop:change', { workshop: { ...before, habits } });
+    workshop.get('table:bring-in', table);
+    expect(fabrics(workshop)[0]?.pieces[0]?.there).toBe(lengthFromMillimetres(120));
+  });
+});
+
+describe('a pasted table', () => {
+  test('is shown as it would be brought in, and nothing is until it is told to', () => {
+    const workshop = openWorkshop();
+    const reading = workshop.get('table:read', pasted(TABLE));
+    expect(reading).toMatchObject({
+      mapping: ['name', 'color-words', 'size', 'cost'],
+      hasTitles: true,
+      lines: 2,
+      faultCount: 0,
+      adds: { fabrics: 2, pieces: 2, costMinor: 1_550 },
+    });
+    expect(reading.columns[2]).toEqual({ title: 'Size', samples: ['1 1/4 yd', 'FQ'] });
+    expect(fabrics(workshop)).toEqual([]);
+  });
+
+  test('comes in as fabrics with pieces that were bought, and goes again with one undo', () => {
+    const workshop = openWorkshop();
+    expect(workshop.get('table:bring-in', pasted(TABLE))).toMatchObject({ fabrics: 2, pieces: 2 });
+    expect(
+      fabrics(workshop).map(({ fabric, pieces, valueMinor }) => [fabric.name, pieces.length, valueMinor]),
+    ).toEqual([
+      ['Kettle blue', 1, 1_250],
+      ['Moss', 1, 300],
+    ]);
+    const size = { kind: 'fat-quarter', width: inches(22), there: inches(18) };
+    expect(fabrics(workshop)[1]?.pieces[0]).toMatchObject(size);
+    expect(workshop.get('change:undo', {}).says).toBe('Brought in 2 pieces of fabric from a table');
+    expect(fabrics(workshop)).toEqual([]);
+    workshop.get('change:redo', {});
+    expect(fabrics(workshop)).toHaveLength(2);
+  });
+
+  test('is read by what the maker says its columns are, also without titles', () => {
+    const workshop = openWorkshop();
+    const text = 'Moss;1 yd;7\nFern;2 yd;8\n';
+    expect(workshop.get('table:read', pasted(text))).toMatchObject({
+      hasTitles: false,
+      mapping: [null, null, null],
+    });
+    const mapped = pasted(text, { mapping: ['name', 'size', null] });
+    expect(workshop.get('table:read', mapped)).toMatchObject({
+      lines: 2,
+      faultCount: 0,
+      adds: { fabrics: 2, pieces: 2, costMinor: 0 },
+    });
+  });
+
+  test('is refused whole for one bad cell, and every one of them is named by line and column', () => {
+    const workshop = openWorkshop();
+    const text = [
+      'Name,Size,Paid,Bought on,Kind,Usable width',
+      'Moss,44 lightyears,3,2027-02-28,yardage,42 in',
+      ',1 yd,-3,28.02.2027,yardage,42 in',
+      '"Fern, tall",-1 yd,12.345,,carpet,0 in',
+      'Fine,1 yd,,,,',
+    ].join('\n');
+    const reading = workshop.get('table:read', pasted(text));
+    expect(places(reading.faults)).toEqual([
+      [2, 2, 'length'],
+      [3, 1, 'missing'],
+      [3, 3, 'negative'],
+      [3, 4, 'date'],
+      [4, 6, 'out-of-range'],
+      [4, 2, 'length'],
+      [4, 5, 'unknown'],
+      [4, 3, 'money'],
+    ]);
+    expect(reading.faults[0]?.problem).toMatchObject({
+      problem: { code: 'unknown-unit', read: '44 lightyears' },
+    });
+    expect(workshop.fail('table:bring-in', pasted(text))).toEqual({ code: 'table-has-faults', count: 8 });
+    expect(fabrics(workshop)).toEqual([]);
+  });
+
+  test('counts lines as a text editor does, also after a cell of several lines', () => {
+    const workshop = openWorkshop();
+    const text = 'Name,Notes,Size\r\nMoss,"two\r\nlines",1 yd\r\n\r\nFern,,a bit\r\n';
+    expect(places(workshop.get('table:read', pasted(text)).faults)).toEqual([[5, 3, 'length']]);
+  });
+
+  test('never runs what a cell says: a guarded formula is the text it was', () => {
+    const workshop = openWorkshop();
+    workshop.get('table:bring-in', pasted("Name,Notes\n'=1+2,'@home\n"));
+    expect(fabrics(workshop)[0]?.fabric).toMatchObject({ name: '=1+2', notes: '@home' });
+    for (const line of exported(workshop, 'csv').split('\r\n')) {
+      for (const cell of line.split(',')) expect(cell.replace(/^"/, '')).not.toMatch(/^[=+\-@\t]/);
+    }
+  });
+});
+
+describe('what is here already', () => {
+  test('is left out: the same table brought in twice adds nothing the second time', () => {
+    const workshop = openWorkshop();
+    workshop.get('table:bring-in', pasted(TABLE));
+    expect(workshop.get('table:read', pasted(TABLE))).toMatchObject({
+      alreadyHere: 2,
+      adds: { fabrics: 0, pieces: 0, costMinor: 0 },
+    });
+    workshop.get('table:bring-in', pasted(TABLE));
+    expect(workshop.get('change:undo', {}).says).toBe('Brought in 2 pieces of fabric from a table');
+    expect(fabrics(workshop)).toEqual([]);
+  });
+
+  test('gets another piece where the table has one that is not there', () => {
+    const workshop = openWorkshop();
+    workshop.get('table:bring-in', pasted(TABLE));
+    const more = 'Name,Color,Size\nKETTLE blue,deep blue,1 1/4 yd\nKettle Blue,deep blue,3 yd\n';
+    expect(workshop.get('table:read', pasted(more))).toMatchObject({
+      alreadyHere: 1,
+      adds: { fabrics: 0, pieces: 1 },
+    });
+    workshop.get('table:bring-in', pasted(more));
+    expect(fabrics(workshop)[0]?.pieces.map(({ there }) => there)).toEqual([inches(45), inches(108)]);
+  });
+
+  test('is told of lines that stand twice, and added all the same where the maker says so', () => {
+    const workshop = openWorkshop();
+    const twice = 'Name,Size\nMoss,FQ\nFern,FQ\nMoss,FQ\n';
+    expect(workshop.get('table:read', pasted(twice))).toMatchObject({
+      repeats: [{ line: 4, sameAs: 2 }],
+      repeatCount: 1,
+      adds: { fabrics: 2, pieces: 2 },
+    });
+    const all = pasted(twice, { repeats: 'add' });
+    expect(workshop.get('table:bring-in', all)).toMatchObject({ fabrics: 2, pieces: 3 });
+  });
+});
+
+describe('a file', () => {
+  const refused = (workshop: TestWorkshop, content: string | Uint8Array) =>
+    workshop.fail('table:read', chosenFile(workshop, content));
+
+  test('of 2 GB is refused by its size, without being read', () => {
+    const workshop = openWorkshop();
+    const file = path.join(temporaryFolder(), 'huge.csv');
+    fs.closeSync(fs.openSync(file, 'w'));
+    fs.truncateSync(file, 2 ** 31);
+    const before = process.memoryUsage().rss;
+    expect(workshop.fail('table:read', offered(workshop, file))).toEqual({
+      code: 'table-refused',
+      refusal: { why: 'too-large', bytes: 2 ** 31, most: 64 * 2 ** 20 },
+    });
+    expect(process.memoryUsage().rss - before).toBeLessThan(64 * 2 ** 20);
+  });
+
+  test.each([
+    ['that is empty', '', { why: 'empty' }],
+    ['with bytes that are no letters', Uint8Array.of(0x4e, 0x0a, 0x00, 0x01), { why: 'not-text', line: 2 }],
+    [
+      'in another encoding',
+      Buffer.concat([Buffer.from('Name,Size\nMoss,1 yd\nCr'), Buffer.of(0xe8), Buffer.from('me,1 yd\n')]),
+      { why: 'wrong-encoding', line: 3, column: 3 },
+    ],
+    [
+      'whose quotation mark is left open',
+      'Name,Size\nMoss,1 yd\n"Fern,1 yd\nFir,2 yd\n',
+      { why: 'quote-left-open', line: 3 },
+    ],
+    [
+      'with a stray quotation mark',
+      'Name,Size\nMoss,1 yd\n"Fern" tall,1 yd\n',
+      { why: 'stray-quote', line: 3 },
+    ],
+    [
+      'of one endless line',
+      `Name,Size\n"${'x'.repeat(1_500_000)}`,
+      { why: 'line-too-long', line: 2, most: 1_000_000 },
+    ],
+    ['of lines without end', `Name\n${'a\n'.repeat(200_001)}`, { why: 'too-many-lines', most: 200_000 }],
+    ['of too many columns', `Name\n${','.repeat(300)}x\n`, { why: 'too-many-columns', line: 2, most: 200 }],
+    [
+      'of data that breaks off',
+      '{\n "format": "ringbound-stash",\n "version":',
+      { why: 'not-json', line: 3, column: 12 },
+    ],
+    [
+      'of data that is no stash',
+      '{"format":"ringbound-stash","version":1,"currency":"USD","fabrics":[{}]}',
+      { why: 'not-a-stash-file', at: 'fabrics[0].name' },
+    ],
+    [
+      'in another currency',
+      '{"format":"ringbound-stash","version":1,"currency":"EUR","fabrics":[]}',
+      { why: 'other-currency', found: 'EUR' },
+    ],
+  ])('%s is refused in so many words', (_what, content, refusal) => {
+    const workshop = openWorkshop();
+    expect(refused(workshop, content)).toMatchObject({ code: 'table-refused', refusal });
+  });
+
+  test('in another encoding is read in the one the maker names, or that its mark says', () => {
+    const workshop = openWorkshop();
+    const western = Buffer.concat([Buffer.from('Name\nCr'), Buffer.of(0xe8), Buffer.from('me\n')]);
+    const first = (content: Uint8Array, changes = {}) =>
+      workshop.get('table:read', chosenFile(workshop, content, changes)).preview[0]?.details.name;
+    expect(first(western, { encoding: 'windows-1252' })).toBe('Crème');
+    expect(first(Buffer.from('\ufeffName\nCrème\n', 'utf16le'))).toBe('Crème');
+    expect(first(Buffer.from('\ufeffName\nCrème\n', 'utf8'))).toBe('Crème');
+  });
+
+  test('that is gone, or was never chosen, is said to be gone', () => {
+    const workshop = openWorkshop();
+    const gone = { code: 'table-refused', refusal: { why: 'gone' } };
+    expect(workshop.fail('table:read', offered(workshop, path.join(temporaryFolder(), 'none')))).toEqual(
+      gone,
+    );
+    const token = '11111111-1111-4111-8111-111111111111' as never;
+    expect(workshop.fail('table:read', pasted('', { source: { kind: 'file', token } }))).toEqual(gone);
+  });
+
+  test('names a fault in data by its place', () => {
+    const workshop = openWorkshop();
+    addStock(workshop);
+    const data = exported(workshop, 'json').replace('"length": "1828.8 mm"', '"length": "very long"');
+    const reading = workshop.get('table:read', chosenFile(workshop, data));
+    expect(reading.faults).toMatchObject([{ at: 'fabrics[0].pieces[0]', says: 'piece-length' }]);
+  });
+});

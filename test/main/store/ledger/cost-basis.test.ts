@@ -1,0 +1,103 @@
+import { describe, expect, test } from 'vitest';
+import { addProject, addStock, inches, openWorkshop, TODAY } from '#test/helpers/workshop';
+
+/** Two yards for 20.00, then two yards of the same for 40.00; a cut of one yard off the newer piece. */
+function bench() {
+  const workshop = openWorkshop();
+  const { fabricId, pieceId: older } = addStock(workshop);
+  const size = { width: inches(42), length: inches(72) };
+  const bought = { fabricId, kind: 'yardage', size, costMinor: 4_000, on: TODAY, note: '' } as const;
+  const { pieceId: newer } = workshop.get('ledger:buy', bought);
+  const { projectId } = addProject(workshop);
+  const cut = (
+    pieceId: typeof newer,
+    length: number,
+    leftovers: readonly { width: number; length: number }[] = [],
+  ) =>
+    workshop.get('ledger:cut', {
+      ...{ pieceId, projectId, stageId: null, length: inches(length), knowingly: false, on: TODAY, note: '' },
+      leftovers: leftovers.map((one) => ({ width: inches(one.width), length: inches(one.length) })),
+    });
+  const page = () => workshop.get('fabric:open', { fabricId });
+  const project = () => workshop.get('ledger:of-project', { projectId });
+  return { workshop, fabricId, older, newer, projectId, cut, page, project };
+}
+
+describe('what a project’s fabric cost', () => {
+  test('is told by the very piece, first in first out, and at the price of today', () => {
+    const { cut, page, project, newer } = bench();
+    cut(newer, 36);
+    // The piece cost 20.00 a yard, the fabric that came in first 10.00, and 20.00 were paid last (arithmetic).
+    expect(project()).toMatchObject({ costMinor: 2_000, cost: { firstInMinor: 1_000, againMinor: 2_000 } });
+    expect(page()).toMatchObject({ valueMinor: 4_000, worth: { firstInMinor: 5_000, againMinor: 6_000 } });
+  });
+
+  test('counts a cut less its leftovers', () => {
+    const { cut, project, newer } = bench();
+    cut(newer, 36, [{ width: 21, length: 36 }]);
+    expect(project()).toMatchObject({ costMinor: 1_000, cost: { firstInMinor: 500, againMinor: 1_000 } });
+  });
+
+  test('takes a booking that was taken back for one that never was', () => {
+    const { workshop, cut, page, project, newer } = bench();
+    const { bookingId } = cut(newer, 36);
+    workshop.get('ledger:take-back', { bookingId, on: TODAY });
+    expect(project().cost).toEqual({ firstInMinor: 0, againMinor: 0 });
+    expect(page().worth).toEqual({ firstInMinor: 6_000, againMinor: 8_000 });
+  });
+
+  test('is kept from one booking to the next, and never differs from what the whole ledger says', () => {
+    const { workshop, cut, project, newer, older } = bench();
+    const kept = () =>
+      workshop.context.store.database.prepare('SELECT first_in_minor FROM project_use').pluck().all();
+    const counted = () => {
+      workshop.context.store.database.exec('UPDATE project_use SET first_in_minor = NULL');
+      return project().cost;
+    };
+    cut(newer, 36, [{ width: 21, length: 36 }]);
+    const { bookingId } = cut(older, 10);
+    for (const step of [
+      () => workshop.get('ledger:count', { pieceId: older, there: inches(20), on: TODAY, note: '' }),
+      () => workshop.get('ledger:take-back', { bookingId, on: TODAY }),
+      () => workshop.get('change:undo', {}),
+    ]) {
+      step();
+      expect(kept()).toEqual([project().cost.firstInMinor]);
+      expect(counted()).toEqual(project().cost);
+    }
+  });
+
+  test('lets fabric that a count found cost nothing, and fabric it missed cost what came first', () => {
+    const { workshop, older, newer, page } = bench();
+    workshop.get('ledger:count', { pieceId: older, there: inches(36), on: TODAY, note: '' });
+    expect(page().worth.firstInMinor).toBe(5_000);
+    workshop.get('ledger:count', { pieceId: newer, there: inches(108), on: TODAY, note: '' });
+    expect(page().worth.firstInMinor).toBe(5_000);
+  });
+});
+
+describe('the price of today', () => {
+  test('is what was paid last until one is written down, and again when that is forgotten; both can be undone', () => {
+    const { workshop, fabricId, page } = bench();
+    expect(page().price).toEqual({ minor: 4_000, area: inches(42) * inches(72), isOwn: false });
+    workshop.get('fabric:set-price', { fabricId, price: { minor: 1_350, length: inches(36) } });
+    expect(page().price).toEqual({ minor: 1_350, area: inches(42) * inches(36), isOwn: true });
+    expect(page().worth.againMinor).toBe(4 * 1_350);
+    workshop.get('fabric:set-price', { fabricId, price: { minor: 1_400, length: inches(36) } });
+    workshop.get('change:undo', {});
+    expect(page().price).toMatchObject({ minor: 1_350 });
+    workshop.get('fabric:set-price', { fabricId, price: null });
+    expect(page().price).toMatchObject({ minor: 4_000, isOwn: false });
+    expect(workshop.get('change:undo', {}).says).toBe('Forgot the price of “Rust leaves”');
+    expect(page().price).toMatchObject({ minor: 1_350, isOwn: true });
+  });
+
+  test('is not known of fabric that was never paid for, and then neither is what it would cost again', () => {
+    const workshop = openWorkshop();
+    const { fabricId } = addStock(workshop, { costMinor: 0 });
+    expect(workshop.get('fabric:open', { fabricId })).toMatchObject({
+      price: null,
+      worth: { firstInMinor: 0, againMinor: null },
+    });
+  });
+});

@@ -1,0 +1,238 @@
+import { describe, expect, test } from 'vitest';
+import type { StashFilter, StashOrder } from '#core/domain/stash-filter';
+import type { PieceKind } from '#core/domain/stash';
+import { calendarDate, type CalendarDate } from '#core/units/calendar-date';
+import { addProject, fabricDetails, inches, openWorkshop, TODAY } from '#test/helpers/workshop';
+
+type Details = Parameters<typeof fabricDetails>[0];
+
+interface Bought {
+  readonly kind?: PieceKind;
+  readonly size?: readonly [number, number];
+  readonly unit?: number;
+  readonly place?: string;
+  readonly costMinor?: number;
+  readonly on?: CalendarDate;
+}
+
+function shelf() {
+  const workshop = openWorkshop();
+  const add = (name: string, bought: Bought = {}, changes: Details = {}) => {
+    const { fabricId } = workshop.get('fabric:create', {
+      details: fabricDetails({ name, print: '', colorWords: '', place: '', ...changes }),
+    });
+    const { kind = 'yardage', size = [42, 36], unit, place = '', costMinor = 100, on = TODAY } = bought;
+    const { pieceId } = workshop.get('ledger:buy', {
+      ...{ fabricId, kind, size: { width: inches(size[0]), length: inches(size[1]) }, place },
+      ...{ unitLength: unit === undefined ? null : inches(unit), costMinor, on, note: '' },
+    });
+    return { fabricId, pieceId };
+  };
+  const found = (filter: StashFilter, search = '', order: StashOrder = 'name') => {
+    const { items, total } = workshop.get('fabric:list', { search, filter, order });
+    expect(total).toBe(items.length);
+    return items.map(({ fabric }) => fabric.name);
+  };
+  return { workshop, add, found };
+}
+
+describe('narrowing the stash down', () => {
+  test('by kind, as long as a piece of it is there', () => {
+    const { workshop, add, found } = shelf();
+    add('Roll');
+    const { pieceId } = add('Quarter', { kind: 'fat-quarter', size: [22, 18] });
+    expect(found({ kind: 'fat-quarter' })).toEqual(['Quarter']);
+    workshop.get('ledger:count', { pieceId, there: inches(0), on: TODAY, note: '' });
+    expect(found({ kind: 'fat-quarter' })).toEqual([]);
+    workshop.get('change:undo', {});
+    expect(found({ kind: 'fat-quarter' })).toEqual(['Quarter']);
+  });
+
+  test('by the way the print runs, by a word of its color, and by any of these with a search', () => {
+    const { add, found } = shelf();
+    add('Leaves', {}, { direction: 'one-way', colorWords: 'rust, brown' });
+    add('Dots', {}, { colorWords: 'dark blue' });
+    expect(found({ direction: 'one-way' })).toEqual(['Leaves']);
+    expect(found({ color: 'blue' })).toEqual(['Dots']);
+    expect(found({ color: 'brown', direction: 'any' })).toEqual([]);
+    expect(found({ color: 'brown' }, 'lea')).toEqual(['Leaves']);
+  });
+
+  test('by a place and all that is inside it, whether a fabric lies there whole or with one piece', () => {
+    const { workshop, add, found } = shelf();
+    add('Whole', {}, { place: 'Loft, shelf 1' });
+    add('Part', { place: 'Loft, shelf 2, bin' }, { place: 'Hall' });
+    add('Other', {}, { place: 'Hall' });
+    const id = (path: string) => workshop.get('place:list', {}).find((place) => place.path === path)!.id;
+    expect(found({ placeId: id('Loft') })).toEqual(['Part', 'Whole']);
+    expect(found({ placeId: id('Loft, shelf 2') })).toEqual(['Part']);
+    expect(found({ placeId: id('Hall') })).toEqual(['Other', 'Part']);
+  });
+
+  test('by what is free of it, which what is set aside is not', () => {
+    const { workshop, add, found } = shelf();
+    const { pieceId } = add('Long', { size: [42, 72] });
+    add('Short', { size: [42, 20] });
+    expect(found({ freeAtLeast: inches(60) })).toEqual(['Long']);
+    const { projectId } = addProject(workshop);
+    workshop.get('ledger:set-aside', { pieceId, projectId, length: inches(30), on: TODAY, note: '' });
+    expect(found({ freeAtLeast: inches(60) })).toEqual([]);
+    expect(found({ freeAtLeast: inches(42) })).toEqual(['Long']);
+  });
+
+  test('by what it is big enough for: cut in strips across one piece, counted by hand', () => {
+    const { add, found } = shelf();
+    add('Yard', { size: [42, 36] });
+    add('Quarter', { kind: 'fat-quarter', size: [22, 18] });
+    add('Squares', { kind: 'precut-squares', size: [5, 200], unit: 5 });
+    const patch = (width: number, length: number, count = 1) => ({
+      width: inches(width),
+      length: inches(length),
+      count,
+    });
+    expect(found({ fits: [patch(20, 18)] })).toEqual(['Quarter', 'Yard']);
+    expect(found({ fits: [patch(22.25, 10)] })).toEqual(['Yard']);
+    // Ten strips of 4 side by side across 42 in, so 90 patches take nine strips of 4 in: all 36 in, and one more does not fit.
+    expect(found({ fits: [patch(4, 4, 90)] })).toEqual(['Yard']);
+    expect(found({ fits: [patch(4, 4, 91)] })).toEqual([]);
+    expect(found({ fits: [patch(4, 4, 50), patch(21, 16, 2)] })).toEqual(['Yard']);
+    expect(found({ fits: [patch(4, 4, 51), patch(21, 16, 2)] })).toEqual([]);
+    // Squares that are cut already are no fabric for a strip, though they are long enough together.
+    expect(found({ fits: [patch(5, 40)] })).not.toContain('Squares');
+  });
+
+  test('in the order asked for', () => {
+    const { add, found } = shelf();
+    add('B', { size: [42, 36] });
+    add('C', { size: [42, 90] });
+    add('A', { size: [42, 50] });
+    expect(found({})).toEqual(['A', 'B', 'C']);
+    expect(found({}, '', 'oldest')).toEqual(['B', 'C', 'A']);
+    expect(found({}, '', 'newest')).toEqual(['A', 'C', 'B']);
+    expect(found({}, '', 'most-free')).toEqual(['C', 'A', 'B']);
+  });
+
+  test('leaves a deleted fabric out, and has it again when that is undone', () => {
+    const { workshop, found } = shelf();
+    const { fabricId } = workshop.get('fabric:create', { details: fabricDetails({ name: 'Gone' }) });
+    workshop.get('fabric:delete', { fabricId });
+    expect(found({ direction: 'any' })).toEqual([]);
+    workshop.get('change:undo', {});
+    expect(found({ direction: 'any' })).toEqual(['Gone']);
+  });
+});
+
+describe('a slip of a letter', () => {
+  test.each(['kettel', 'ketle', 'kettlle', 'kattle', 'ettle', 'kettel bleu', 'Kétlle', 'kettle blux'])(
+    'in “%s” still finds the kettle blue',
+    (search) => {
+      const { add, found } = shelf();
+      add('Kettle blue');
+      add('Oat straw');
+      expect(found({}, search)).toEqual(['Kettle blue']);
+    },
+  );
+
+  test('is only looked for where no word begins so, and never in a short word', () => {
+    const { add, found } = shelf();
+    add('Plum');
+    add('Plumb line');
+    add('Slum');
+    expect(found({}, 'plum')).toEqual(['Plum', 'Plumb line']);
+    expect(found({}, 'slam')).toEqual(['Slum']);
+    expect(found({}, 'sam')).toEqual([]);
+  });
+
+  test('finds words that came after the first search, those of a place too', () => {
+    const { add, found } = shelf();
+    add('Oat straw');
+    expect(found({}, 'loftt')).toEqual([]);
+    add('Rye', { place: 'Loft' });
+    expect(found({}, 'lofft')).toEqual(['Rye']);
+  });
+});
+
+test('the shelf that is filtered says what the ledger and the fabrics say, after whatever was done and undone', () => {
+  const { workshop, add } = shelf();
+  const { pieceId, fabricId } = add('Roll', { size: [42, 72] });
+  const { projectId } = addProject(workshop);
+  const steps = [
+    () => workshop.get('ledger:set-aside', { pieceId, projectId, length: inches(9), on: TODAY, note: '' }),
+    () => workshop.get('fabric:change', { fabricId, details: fabricDetails({ direction: 'two-way' }) }),
+    () => workshop.get('ledger:discard', { pieceId, length: inches(3), on: TODAY, note: '' }),
+    () => workshop.get('change:undo', {}),
+    () => workshop.get('change:undo', {}),
+  ];
+  for (const step of steps) {
+    step();
+    const line = workshop.context.store.database.prepare('SELECT * FROM shelf').get();
+    const { fabric, areaFree, pieces } = workshop.get('fabric:open', { fabricId });
+    const [piece] = pieces;
+    expect(line).toMatchObject({
+      ...{ direction: fabric.direction, kinds: 1, area_free: areaFree, widest: inches(42) },
+      longest_free: piece!.there - piece!.held,
+    });
+  }
+});
+
+describe('narrowing the stash down by money and by time', () => {
+  const yard = inches(36);
+  const on = (day: string) => ({ on: calendarDate(day) });
+
+  test('by when it was bought: any of it from a day on, or until one; what never was, by when it was written down', () => {
+    const { add, found, workshop } = shelf();
+    add('Old', on('2020-05-01'));
+    const { fabricId } = add('Both', on('2020-05-01'));
+    const size = { width: inches(42), length: yard };
+    workshop.get('ledger:buy', {
+      ...{ fabricId, kind: 'yardage', size, costMinor: 1, note: '' },
+      ...on('2026-05-01'),
+    });
+    workshop.get('fabric:create', { details: fabricDetails({ name: 'Only written down' }) });
+    expect(found({ boughtUntil: calendarDate('2020-05-01') })).toEqual(['Both', 'Old']);
+    expect(found({ boughtUntil: calendarDate('2020-04-30') })).toEqual([]);
+    expect(found({ boughtFrom: calendarDate('2026-05-01') })).toEqual(['Both', 'Only written down']);
+    workshop.get('change:undo', {});
+    workshop.get('change:undo', {});
+    expect(found({ boughtFrom: calendarDate('2026-05-01') })).toEqual([]);
+  });
+
+  test('by what a length of it costs: bought again at the maker’s own price or the last one paid, or as it was paid', () => {
+    const { add, found, workshop } = shelf();
+    add('Ten a yard', { costMinor: 1_000 });
+    const { fabricId } = add('Was cheap', { costMinor: 400 });
+    const price = (counted: 'again' | 'paid', atLeast: number, atMost: number): StashFilter => ({
+      price: { counted, length: yard, atLeast, atMost },
+    });
+    expect(found(price('again', 500, 1_000))).toEqual(['Ten a yard']);
+    workshop.get('fabric:set-price', { fabricId, price: { minor: 1_800, length: inches(72) } });
+    expect(found(price('again', 500, 1_000))).toEqual(['Ten a yard', 'Was cheap']);
+    expect(found(price('paid', 400, 400))).toEqual(['Was cheap']);
+    expect(found({ price: { counted: 'again', length: yard, atMost: 899 } })).toEqual([]);
+    expect(found({ price: { counted: 'again', length: yard, atLeast: 901 } })).toEqual(['Ten a yard']);
+  });
+
+  test('a purchase that was taken back and booked again is not taken for the last one paid', () => {
+    const { add, found, workshop } = shelf();
+    const { fabricId } = add('Twice bought', { costMinor: 400 });
+    const { ledger } = workshop.get('fabric:open', { fabricId });
+    const size = { width: inches(42), length: yard };
+    workshop.get('ledger:buy', { fabricId, kind: 'yardage', size, costMinor: 900, on: TODAY, note: '' });
+    workshop.get('ledger:take-back', { bookingId: ledger[0]!.id, on: TODAY });
+    workshop.get('change:undo', {});
+    expect(workshop.get('fabric:open', { fabricId }).price).toMatchObject({ minor: 900 });
+    expect(found({ price: { counted: 'again', length: yard, atLeast: 900 } })).toEqual(['Twice bought']);
+  });
+
+  test('by what is free in all pieces together, as a length of the widest', () => {
+    const { add, found, workshop } = shelf();
+    const { fabricId } = add('In two', { size: [42, 18] });
+    expect(found({ freeInAll: inches(18) })).toEqual(['In two']);
+    expect(found({ freeInAll: yard })).toEqual([]);
+    workshop.get('ledger:buy', {
+      ...{ fabricId, kind: 'leftover', size: { width: inches(21), length: yard }, costMinor: 0 },
+      ...{ on: TODAY, note: '' },
+    });
+    expect(found({ freeInAll: yard })).toEqual(['In two']);
+  });
+});

@@ -1,0 +1,108 @@
+import { describe, expect, it } from 'vitest';
+import { answerCalculator } from '#core/calculators/complete-input';
+import { calculatorByName } from '#core/calculators/registry';
+import type { BackingDetails } from '#core/calculators/backing/panels';
+import type { Outline } from '#core/domain/outline';
+import { STARTING_HABITS } from '#core/domain/workshop';
+import { lengthFromInches as inches } from '#core/units/length';
+import { cutsOfAnswer } from '#renderer/features/cutting/desk/answer-lists';
+
+const ROUND: Outline = { shape: 'circle', diameter: inches(50) };
+const OBLONG: Outline = { shape: 'rectangle', width: inches(40), length: inches(60) };
+
+/** What is cut by the answer of a calculator for a piece of this outline with a hole of 6 in. */
+function cuts(name: string, outline: Outline, own: Readonly<Record<string, unknown>> = {}) {
+  const calculator = calculatorByName(name)!;
+  const piece = { outline, hole: { diameter: inches(6) }, hasSlit: false, habits: STARTING_HABITS };
+  const worked = answerCalculator(calculator, piece, own);
+  if (!worked.ok) throw new Error('No answer');
+  const { input, calculation } = worked.value;
+  const list = cutsOfAnswer({ calculator: name, input, answer: JSON.parse(JSON.stringify(calculation)) });
+  return { list, details: calculation.details as Record<string, unknown> };
+}
+
+describe('what has to be cut by a kept answer', () => {
+  it('are the patches of a top', () => {
+    const { list, details } = cuts('top', ROUND);
+    expect(list).toEqual(details['patchList']);
+    expect(list?.length).toBeGreaterThan(0);
+  });
+
+  it('are strips as wide as the fabric for a binding on the straight grain', () => {
+    const { list, details } = cuts('outer-binding', OBLONG);
+    const { fabricWidth, bindingStripWidth } = STARTING_HABITS;
+    expect(list).toEqual([
+      {
+        ...{ fabric: 'Binding', width: fabricWidth, length: bindingStripWidth },
+        ...{ count: details['strips'], mayTurn: true },
+      },
+    ]);
+  });
+
+  it('is the square for continuous bias where the edge needs bias', () => {
+    const { list, details } = cuts('outer-binding', { shape: 'circle', diameter: inches(14) });
+    expect(details['isBiasNeeded']).toBe(true);
+    expect(list).toMatchObject([{ fabric: 'Binding', count: 1 }]);
+    expect(list?.[0]?.width).toBe(list?.[0]?.length);
+    expect(list?.[0]?.width).toBeGreaterThan(inches(8));
+  });
+
+  it('is a square for a bias strip round the hole, and the strip itself on the straight grain', () => {
+    const bias = cuts('inner-binding', ROUND);
+    expect(bias.list).toMatchObject([
+      { width: bias.details['squareForOneStrip'], length: bias.details['squareForOneStrip'], count: 1 },
+    ]);
+    const straight = cuts('inner-binding', ROUND, { grain: 'straight' });
+    expect(straight.list).toMatchObject([
+      { width: straight.details['stripToCut'], length: STARTING_HABITS.innerStripWidth, count: 1 },
+    ]);
+  });
+
+  it('are the squares of continuous bias, and the fabric of bias strips that reaches', () => {
+    const squares = cuts('continuous-bias', ROUND);
+    expect(squares.list).toMatchObject([
+      { width: squares.details['side'], length: squares.details['side'], count: squares.details['squares'] },
+    ]);
+    const strips = cuts('bias-strips', ROUND);
+    expect(strips.list).toMatchObject([{ width: STARTING_HABITS.fabricWidth, count: 1 }]);
+  });
+
+  it('are panels as long as the back for it, each of its own way up where the print asks that', () => {
+    const back = { ...OBLONG, width: inches(50), length: inches(70) } as const;
+    const { list, details } = cuts('backing', back);
+    const { width, length, ways } = details as unknown as BackingDetails;
+    // 58 by 78 in from 42 in fabric: two panels of 58 in lie across, which takes less than two of 78 in.
+    const whole = ways.find(({ last }) => last === 'whole');
+    expect([width, length, whole?.panelsRun]).toEqual([inches(58), inches(78), 'across']);
+    expect(list).toEqual([
+      { fabric: 'Backing', width: inches(42), length: inches(58), count: 1, mayTurn: true },
+      { fabric: 'Backing', width: whole?.lastWidth, length: inches(58), count: 1, mayTurn: true },
+    ]);
+    expect(cuts('backing', back, { printRuns: 'up-the-fabric' }).list).toMatchObject([
+      { width: inches(42), length: inches(78), count: 1, mayTurn: false },
+      { length: inches(78), count: 1, mayTurn: false },
+    ]);
+  });
+
+  it('are the strips of a last panel where the maker joins it', () => {
+    const back = { shape: 'rectangle', width: inches(80), length: inches(80) } as const;
+    // 88 by 88 in from 42 in fabric of an upright print: two whole panels, and 6 in more from strips that lie side by side.
+    const along = cuts('backing', back, { mayJoinLast: true, printRuns: 'up-the-fabric' });
+    expect(along.list).toMatchObject([
+      { width: inches(42), length: inches(88), count: 2, mayTurn: false },
+      { count: 7, mayTurn: false },
+    ]);
+    const [, strips] = along.list ?? [];
+    expect(strips!.width).toBeLessThan(strips!.length);
+    expect(strips!.count * strips!.length).toBeGreaterThan(inches(88));
+  });
+
+  it('is nothing where an answer does not say, or says what cannot be', () => {
+    const nothing = { calculator: 'patch-size', input: {}, answer: { details: { patchList: [] } } };
+    expect(cutsOfAnswer(nothing)).toBeNull();
+    expect(cutsOfAnswer({ ...nothing, answer: '12 squares' })).toBeNull();
+    expect(cutsOfAnswer({ ...nothing, calculator: 'backing' })).toBeNull();
+    const none = { details: { side: 0, squares: 2 } };
+    expect(cutsOfAnswer({ calculator: 'continuous-bias', input: {}, answer: none })).toBeNull();
+  });
+});

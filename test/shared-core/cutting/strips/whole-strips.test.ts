@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import type { StripProblem } from '#core/cutting/tree/cut-plan';
+import { knapsackRoom } from '#core/cutting/strips/strip-knapsack';
+import { stripModel } from '#core/cutting/strips/strip-model';
+import { solveStripProgram, stripProgram } from '#core/cutting/strips/strip-program';
+import { proveWholeStrips } from '#core/cutting/strips/whole-strips';
+import { smallProblem } from '#test/helpers/cutting-problems';
+import { leastStripHeight } from '#test/helpers/exhaustive-cutting';
+
+/** What is proved of a problem by the program alone, and of whole strips where a layout of height `best` is known. */
+function proved({ patches, stripWidth }: StripProblem, best: number) {
+  const model = stripModel(patches, stripWidth);
+  const program = stripProgram(model, knapsackRoom(model));
+  const run = (work: Generator<number, void>) => {
+    while (work.next().done !== true);
+    return program.bound;
+  };
+  return {
+    inFractions: run(solveStripProgram(program)),
+    whole: run(proveWholeStrips(program, () => best)),
+  };
+}
+
+const PROBLEMS = 300;
+
+describe('what is proved of whole strips', () => {
+  it('is never above the least height there is, and mostly it is that height, where the program alone is below', () => {
+    let [tight, tightInFractions] = [0, 0];
+    for (let seed = 1; seed <= PROBLEMS; seed++) {
+      const problem = smallProblem(seed, 7, seed % 2 === 0);
+      const least = leastStripHeight(problem);
+      for (const best of [Infinity, least + 3, least]) {
+        const { inFractions, whole } = proved(problem, best);
+        expect(inFractions).toBeLessThanOrEqual(whole);
+        expect(whole).toBeLessThanOrEqual(least);
+        if (best !== least + 3) continue;
+        if (whole === least) tight++;
+        if (inFractions === least) tightInFractions++;
+      }
+    }
+    expect(tight).toBeGreaterThanOrEqual(0.9 * PROBLEMS);
+    expect(tight).toBeGreaterThan(tightInFractions);
+  });
+
+  it('counts the strips: three squares that lie two in a strip need two strips, where fractions need one and a half', () => {
+    const patches = [{ width: 5, height: 5, copies: 3, mayTurn: false }];
+    expect(proved({ stripWidth: 10, patches }, 100)).toEqual({ inFractions: 8, whole: 10 });
+  });
+});
