@@ -95,7 +95,7 @@ const coreRules = [
   ),
   coreRoom('contract', 'The contract says what crosses the bridge, not how it is worked out.', [
     ...core('units', 'domain'),
-    '^shared-core/planner/date-plan\\.ts$',
+    '^shared-core/planner/schedule\\.ts$',
     '^shared-core/learned/(stage-estimate|days-away)\\.ts$',
     '^shared-core/stash/piece-code\\.ts$',
     '^shared-core/stash/shopping/(fabric-need|shopping-list)\\.ts$',
@@ -110,9 +110,9 @@ const coreRules = [
   ),
   forbid(
     'date-checker-stands-alone',
-    'The checker of date plans must not share a mistake with the planner: give it only the records of load and plan.',
-    { path: '^shared-core/planner/check-date-plan\\.ts$' },
-    { path: core('planner'), pathNot: ['^shared-core/planner/(date-plan|workshop-load)\\.ts$'] },
+    'The checker of schedules must not share a mistake with the planner: give it only the records of load and plan.',
+    { path: '^shared-core/planner/check-schedule\\.ts$' },
+    { path: core('planner'), pathNot: ['^shared-core/planner/(schedule|workshop-load)\\.ts$'] },
   ),
   forbid(
     'planner-ignores-checker',

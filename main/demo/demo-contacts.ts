@@ -8,7 +8,7 @@ export const LATHE = 'Corvin Lathe, longarm';
 export const DEMO_CONTACTS: readonly ContactDetails[] = [
   {
     ...nameAlone(TALLOWMERE, 'longarm'),
-    reach: 'Behind the lime kiln; parcels only on Tuesdays',
+    reach: 'Behind the lime kiln; packages only on Tuesdays',
     rateMinor: 2.6,
     minimumMinor: 7_500,
     lines: [

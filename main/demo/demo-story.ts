@@ -45,8 +45,8 @@ export function projectMoments(store: DemoStore, shelf: DemoShelf, project: Demo
   const secondThoughts: Moment = {
     daysAgo: 0,
     happen: () => {
-      const habitChanges = { bindingStripWidth: lengthFromInches(project.latestStrip ?? 0) };
-      const details = { ...detailsOf(store, project), habitChanges };
+      const settingChanges = { bindingStripWidth: lengthFromInches(project.latestStrip ?? 0) };
+      const details = { ...detailsOf(store, project), settingChanges };
       store.call('project:change', { projectId: found(shelf.projects, project.name), details });
     },
   };
@@ -121,7 +121,13 @@ function prepareStage(store: DemoStore, stage: Stage, told: DemoStage): void {
 function addTrip(store: DemoStore, stageId: StageId, trip: DemoTrip): void {
   const { tripId } = store.call('trip:add', { stageId, details: tripOf(store, trip) });
   for (const { kind, daysAgo, note = '' } of trip.words ?? []) {
-    store.call('trip:tell', { tripId, kind, on: addDays(store.today, -daysAgo), note, ofWholeParcel: false });
+    store.call('trip:tell', {
+      tripId,
+      kind,
+      on: addDays(store.today, -daysAgo),
+      note,
+      ofWholePackage: false,
+    });
   }
 }
 
@@ -180,7 +186,7 @@ function detailsOf(store: DemoStore, project: DemoProject): ChannelInput<'projec
     outline: outlineOf(project.shape),
     hole: project.hole === null ? null : { diameter: lengthFromInches(project.hole) },
     hasSlit: project.hasSlit,
-    habitChanges:
+    settingChanges:
       project.innerStrip === undefined ? {} : { innerStripWidth: lengthFromInches(project.innerStrip) },
     notes: project.notes,
   };

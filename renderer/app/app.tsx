@@ -17,12 +17,12 @@ export function App() {
 }
 
 function Notebook() {
-  const { currency, habits, theme } = useWorkshop();
+  const { currency, settings, theme } = useWorkshop();
   const [router] = useState(makeRouter);
   useEffect(() => {
     document.documentElement.dataset['theme'] = theme;
   }, [theme]);
-  const { unitSystem, inchStep } = habits;
+  const { unitSystem, inchStep } = settings;
   const display = useMemo(
     () => ({ length: { system: unitSystem, inchStep }, currency, locale: englishLocale() }),
     [currency, unitSystem, inchStep],

@@ -24,12 +24,12 @@ interface StopClockDialogProps {
   readonly onClose: () => void;
 }
 
-/** Stops the clock: how long it was (as it ran, rounded by habit), and what got done. A forgotten one asks how long it was in truth. */
+/** Stops the clock: how long it was (as it ran, rounded by setting), and what got done. A forgotten one asks how long it was in truth. */
 export function StopClockDialog({ running, forgotten, onClose }: StopClockDialogProps) {
-  const { habits } = useWorkshop();
+  const { settings } = useWorkshop();
   const [ran] = useState(() => clockMinutes(running.startedAt, Date.now()));
   const [minutes, setMinutes] = useState<Minutes | null>(
-    forgotten === null ? roundedMinutes(ran, habits.clockStepMinutes) : null,
+    forgotten === null ? roundedMinutes(ran, settings.clockStepMinutes) : null,
   );
   const [what, setWhat] = useState<WorkMeasure | null>(null);
   const [amount, setAmount] = useState<number | null>(null);

@@ -9,7 +9,7 @@ const unread: Workshop = {
   name: '',
   currency: currencyFromCode('USD'),
   theme: 'system',
-  habits: STARTING_HABITS,
+  settings: STARTING_HABITS,
   benchTime: STARTING_BENCH_TIME,
   labelSheet: STARTING_LABEL_SHEET,
 };
@@ -19,8 +19,8 @@ export function useOpening(): Opening | undefined {
   return useRead('workshop:opening', {}).value;
 }
 
-/** The workshop's own facts, and its habits as they are in use: with what was learned. The starting ones for the first moments. */
+/** The workshop's own facts, and its settings as they are in use: with what was learned. The starting ones for the first moments. */
 export function useWorkshop(): Workshop {
   const opening = useOpening();
-  return opening === undefined ? unread : { ...opening.workshop, habits: opening.habitsInUse };
+  return opening === undefined ? unread : { ...opening.workshop, settings: opening.settingsInUse };
 }

@@ -1,6 +1,6 @@
 import type { Mending, PlannedDates } from '#core/contract/dates';
 import type { Stage } from '#core/domain/stage';
-import type { ProjectDates, StepDates } from '#core/planner/date-plan';
+import type { ProjectDates, StepDates } from '#core/planner/schedule';
 import { type CalendarDate, daysBetween } from '#core/units/calendar-date';
 import { formatMinutes } from '#core/units/minutes';
 import { daysWords, weekdayWords } from './dates';

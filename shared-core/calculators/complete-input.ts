@@ -29,7 +29,7 @@ export function completeInput(
   if (!isGroup) return failure([{ path: [], read: describeRead(ownInput), expected: 'a group of fields' }]);
   const fromProject = Object.entries(calculator.fromProject(measurements));
   const laidOver = Object.fromEntries([...fromProject, ...Object.entries(ownInput)]);
-  const input = readInput(calculator.input, laidOver, bareUnitOf(measurements.habits.unitSystem));
+  const input = readInput(calculator.input, laidOver, bareUnitOf(measurements.settings.unitSystem));
   if (!input.ok) return input;
   const own = Object.entries(input.value).filter(([name]) => Object.hasOwn(ownInput, name));
   return success({ input: input.value, ownInput: Object.fromEntries(own) });

@@ -1,5 +1,5 @@
 import { lengthField } from '#core/domain/fields';
-import type { Habits } from '#core/domain/workshop';
+import type { Settings } from '#core/domain/workshop';
 import { yardageStep } from '#core/units/format-length';
 import { type Length, lengthFromInches, lengthFromMillimetres } from '#core/units/length';
 import { displayStep, type LengthDisplay } from '#core/units/unit-system';
@@ -44,17 +44,17 @@ export function fabricWidthField() {
   });
 }
 
-/** How these habits want lengths written. */
-export function displayOfHabits(habits: Pick<Habits, 'unitSystem' | 'inchStep'>): LengthDisplay {
-  return { system: habits.unitSystem, inchStep: habits.inchStep };
+/** How these settings want lengths written. */
+export function displayOfSettings(settings: Pick<Settings, 'unitSystem' | 'inchStep'>): LengthDisplay {
+  return { system: settings.unitSystem, inchStep: settings.inchStep };
 }
 
-/** What cut sizes are rounded up to: the habits' inch fraction, or 1 mm. */
-export function cutStepOfHabits(habits: Pick<Habits, 'unitSystem' | 'inchStep'>): Length {
-  return displayStep(displayOfHabits(habits));
+/** What cut sizes are rounded up to: the settings' inch fraction, or 1 mm. */
+export function cutStepOfSettings(settings: Pick<Settings, 'unitSystem' | 'inchStep'>): Length {
+  return displayStep(displayOfSettings(settings));
 }
 
 /** What fabric is sold by: an eighth of a yard, or 5 cm. */
-export function yardageStepOfHabits(habits: Pick<Habits, 'unitSystem' | 'inchStep'>): Length {
-  return yardageStep(displayOfHabits(habits));
+export function yardageStepOfSettings(settings: Pick<Settings, 'unitSystem' | 'inchStep'>): Length {
+  return yardageStep(displayOfSettings(settings));
 }

@@ -17,7 +17,7 @@ export const clockChannels = {
    * stage is stopped and its time kept.
    */
   'clock:start': writes<Changed & { readonly workId: WorkId }>()(z.object({ stageId })),
-  /** Stops the running clock: with `minutes` these are kept, else the time it ran, rounded by habit. */
+  /** Stops the running clock: with `minutes` these are kept, else the time it ran, rounded by setting. */
   'clock:stop': writes<Changed>()(
     z.object({
       minutes: z.int().min(1).max(100_000).optional(),

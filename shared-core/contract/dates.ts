@@ -3,7 +3,7 @@ import { calendarDate } from '#core/domain/dates';
 import { projectId, tripId } from '#core/domain/ids';
 import type { DaysAway } from '#core/learned/days-away';
 import type { DayToRemember } from '#core/calendar-file/day-to-remember';
-import type { DatePlan, WeekLoad } from '#core/planner/date-plan';
+import type { Schedule, WeekLoad } from '#core/planner/schedule';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { reads, writes } from './channel';
 import type { Changed } from './projects';
@@ -26,7 +26,7 @@ export type DayMoves = z.infer<typeof dayMoves>;
 /** When everything will be done with the days as they are, or as they would be moved. */
 export interface PlannedDates {
   /** Without its single sessions of work, which are many and which nobody looks at one by one. */
-  readonly plan: Omit<DatePlan, 'sessions'>;
+  readonly plan: Omit<Schedule, 'sessions'>;
   readonly weeks: readonly WeekLoad[];
   /** Of every stage that goes out or is out: how long it is away, and whose figure that is. */
   readonly away: readonly DaysAway[];

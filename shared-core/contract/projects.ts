@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { checklistItemId, photoId, projectId, stageId, stagePlanId, tripId } from '#core/domain/ids';
-import type { ChangeId, ContactId, ParcelId, PhotoId, ProjectId, StageId, TripId } from '#core/domain/ids';
+import type { ChangeId, ContactId, PackageId, PhotoId, ProjectId, StageId, TripId } from '#core/domain/ids';
 import { type Project, projectDetails } from '#core/domain/project';
 import { plannedStage, type PlannedStage, type Stage, stageKind, stageState } from '#core/domain/stage';
 import { photoMoment, type PhotoMoment } from '#core/domain/photo';
@@ -13,8 +13,8 @@ export interface Trip extends TripDetails {
   readonly stageId: StageId;
   readonly projectId: ProjectId;
   readonly contactId: ContactId;
-  /** Shared by the trips that went in one parcel. */
-  readonly parcelId: ParcelId;
+  /** Shared by the trips that went in one package. */
+  readonly packageId: PackageId;
   readonly packing: readonly PackingLine[];
   /** By day. */
   readonly events: readonly TripEvent[];

@@ -9,7 +9,7 @@ export const tripChannels = {
   'trip:add': writes<Changed & { readonly tripId: TripId }>()(z.object({ stageId, details: tripDetails })),
   /**
    * Writes a trip down and moves its stage out; a closed gate refuses it as it refuses `stage:move`. Other stages go in the
-   * same parcel, each on a trip of its own.
+   * same package, each on a trip of its own.
    */
   'trip:send': writes<Changed & { readonly tripId: TripId }>()(
     z.object({
@@ -20,7 +20,7 @@ export const tripChannels = {
     }),
   ),
   /**
-   * Ends a trip (or, without one on record, writes it down as it ended) and finishes its stage. Of the same parcel, those
+   * Ends a trip (or, without one on record, writes it down as it ended) and finishes its stage. Of the same package, those
    * named came back with it; the others are still away.
    */
   'trip:receive': writes<Changed>()(
@@ -33,14 +33,14 @@ export const tripChannels = {
   ),
   'trip:change': writes<Changed>()(z.object({ tripId, details: tripDetails })),
   'trip:remove': writes<Changed>()(z.object({ tripId })),
-  /** Writes down a word of a trip; of the whole parcel if so said. */
+  /** Writes down a word of a trip; of the whole package if so said. */
   'trip:tell': writes<Changed>()(
     z.object({
       tripId,
       kind: tripEventKind,
       on: calendarDate,
       note: z.string().trim().max(500),
-      ofWholeParcel: z.boolean(),
+      ofWholePackage: z.boolean(),
     }),
   ),
   'trip:untell': writes<Changed>()(z.object({ tripEventId })),

@@ -1,15 +1,15 @@
 import { z } from 'zod';
 import { calendarDate } from '#core/domain/dates';
 import { changeId, type ChangeId } from '#core/domain/ids';
-import { type Habits, type Workshop, workshop } from '#core/domain/workshop';
+import { type Settings, type Workshop, workshop } from '#core/domain/workshop';
 import { reads, writes } from './channel';
 import type { Changed } from './projects';
 
 /** What the notebook knows when it opens. */
 export interface Opening {
   readonly workshop: Workshop;
-  /** Its habits with what was learned in place of a default. */
-  readonly habitsInUse: Habits;
+  /** Its settings with what was learned in place of a default. */
+  readonly settingsInUse: Settings;
   /** Nothing has ever been entered: the demo is offered. */
   readonly isEmpty: boolean;
   readonly isDemo: boolean;

@@ -41,7 +41,7 @@ export const fabricChoice = z
   .readonly();
 export type FabricChoice = z.infer<typeof fabricChoice>;
 
-/** The table and the habits at it. */
+/** The table and the settings at it. */
 export const cuttingTable = z
   .object({
     rulerLength: lengthField({
@@ -73,10 +73,10 @@ export const cuttingTable = z
       .readonly(),
   })
   .readonly();
-export type CuttingTableHabits = z.infer<typeof cuttingTable>;
+export type CuttingTableSettings = z.infer<typeof cuttingTable>;
 
 /** Common practice in inches, but for the leftovers, which are a matter of taste. */
-export const STARTING_TABLE: CuttingTableHabits = {
+export const STARTING_TABLE: CuttingTableSettings = {
   rulerLength: inches(24),
   matLength: inches(35),
   mayFold: true,

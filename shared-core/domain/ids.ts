@@ -43,9 +43,9 @@ export type ContactId = z.infer<typeof contactId>;
 export const tripEventId = z.uuid().brand('TripEventId');
 export type TripEventId = z.infer<typeof tripEventId>;
 
-/** Trips that went in one parcel share it. */
-export const parcelId = z.uuid().brand('ParcelId');
-export type ParcelId = z.infer<typeof parcelId>;
+/** Trips that went in one package share it. */
+export const packageId = z.uuid().brand('PackageId');
+export type PackageId = z.infer<typeof packageId>;
 
 export const workId = z.uuid().brand('WorkId');
 export type WorkId = z.infer<typeof workId>;

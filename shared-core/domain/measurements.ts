@@ -1,23 +1,23 @@
 import type { Hole, Outline } from './outline';
 import type { ProjectDetails } from './project';
-import { type Habits, habitsOfProject } from './workshop';
+import { type Settings, settingsOfProject } from './workshop';
 
-/** What calculators may know of a project: its finished shape and the habits that hold for it. */
+/** What calculators may know of a project: its finished shape and the settings that hold for it. */
 export interface Measurements {
   readonly outline: Outline;
   readonly hole: Hole | null;
   readonly hasSlit: boolean;
-  readonly habits: Habits;
+  readonly settings: Settings;
 }
 
 export function measurementsOfProject(
-  project: Pick<ProjectDetails, 'outline' | 'hole' | 'hasSlit' | 'habitChanges'>,
-  workshopHabits: Habits,
+  project: Pick<ProjectDetails, 'outline' | 'hole' | 'hasSlit' | 'settingChanges'>,
+  workshopSettings: Settings,
 ): Measurements {
   return {
     outline: project.outline,
     hole: project.hole,
     hasSlit: project.hasSlit,
-    habits: habitsOfProject(workshopHabits, project.habitChanges),
+    settings: settingsOfProject(workshopSettings, project.settingChanges),
   };
 }

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { calendarDate } from './dates';
 import type { ProjectId } from './ids';
 import { hole, outline } from './outline';
-import { habitChanges } from './workshop';
+import { settingChanges } from './workshop';
 
 export const projectPurpose = z.enum(['gift', 'commission', 'own']);
 export type ProjectPurpose = z.infer<typeof projectPurpose>;
@@ -17,7 +17,7 @@ export const projectDetails = z
     outline,
     hole: hole.nullable(),
     hasSlit: z.boolean(),
-    habitChanges,
+    settingChanges,
     notes: z.string().max(20_000),
   })
   .readonly()

@@ -67,7 +67,7 @@ export interface TripEvent {
   readonly note: string;
 }
 
-/** A line of the list by which the parcel is packed. */
+/** A line of the list by which the package is packed. */
 export const packingLine = z
   .object({ text: z.string().trim().min(1).max(200), isPacked: z.boolean() })
   .readonly();
@@ -75,14 +75,14 @@ export type PackingLine = z.infer<typeof packingLine>;
 
 export const packingList = z.array(packingLine).max(40).readonly();
 
-/** What belongs into a parcel to a longarm quilter (common practice). */
+/** What belongs into a package to a longarm quilter (common practice). */
 export const STARTING_PACKING: readonly PackingLine[] = [
   'Top, pressed, threads clipped, its upper edge marked',
   'Backing, pressed, seams open or as agreed',
   'Batting, or a word that the quilter has it',
   'Pattern and thread written on paper',
   'Pins and needles taken out and counted',
-  'Name, address and phone inside the parcel',
+  'Name, address and phone inside the package',
 ].map((text) => ({ text, isPacked: false }));
 
 /** Agreed with somebody, but the piece has not left the house yet. */

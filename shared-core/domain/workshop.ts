@@ -7,8 +7,8 @@ import { labelSheet } from './label-sheet';
 
 const inches = lengthFromInches;
 
-/** The habits of the workshop: each can be changed for the workshop, and again for one project. */
-export const habits = z
+/** The settings of the workshop: each can be changed for the workshop, and again for one project. */
+export const settings = z
   .object({
     unitSystem: choiceField(['inch', 'metric'], { title: 'Units' }),
     inchStep: z.union([z.literal(4), z.literal(8), z.literal(16)]).meta({
@@ -99,14 +99,14 @@ export const habits = z
   })
   .readonly();
 
-export type Habits = z.infer<typeof habits>;
+export type Settings = z.infer<typeof settings>;
 
-/** A project's own departures from the workshop's habits. */
-export const habitChanges = habits.unwrap().partial().readonly();
-export type HabitChanges = z.infer<typeof habitChanges>;
+/** A project's own departures from the workshop's settings. */
+export const settingChanges = settings.unwrap().partial().readonly();
+export type SettingChanges = z.infer<typeof settingChanges>;
 
 /** Where a new workshop starts: common practice, in inches. */
-export const STARTING_HABITS: Habits = {
+export const STARTING_HABITS: Settings = {
   unitSystem: 'inch',
   inchStep: 8,
   seamAllowance: inches(1 / 4),
@@ -142,15 +142,15 @@ export const workshop = z
     name: z.string().trim().max(120),
     currency: currencyCode,
     theme,
-    habits,
+    settings,
     benchTime,
     labelSheet,
   })
   .readonly();
 export type Workshop = z.infer<typeof workshop>;
 
-/** The workshop's habits with the project's own changes laid over them; a change that is absent leaves the habit as it is. */
-export function habitsOfProject(workshopHabits: Habits, changes: HabitChanges): Habits {
+/** The workshop's settings with the project's own changes laid over them; a change that is absent leaves the setting as it is. */
+export function settingsOfProject(workshopSettings: Settings, changes: SettingChanges): Settings {
   const made = Object.entries(changes).filter(([, value]) => value !== undefined);
-  return { ...workshopHabits, ...(Object.fromEntries(made) as Partial<Habits>) };
+  return { ...workshopSettings, ...(Object.fromEntries(made) as Partial<Settings>) };
 }

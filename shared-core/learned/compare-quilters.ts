@@ -20,7 +20,7 @@ export interface QuilterOffer {
   /** Null where the price cannot be worked out for this piece. */
   readonly priceMinor: number | null;
   readonly isAtMinimum: boolean;
-  /** Their own rate; without one the workshop's habit stands in. */
+  /** Their own rate; without one the workshop's setting stands in. */
   readonly isOwnRate: boolean;
   readonly turnaround: Turnaround;
   readonly backOn: CalendarDate;
@@ -56,7 +56,7 @@ export function orderOffers(offers: readonly QuilterOffer[], by: OfferOrder): re
 
 function offerOf({ id, details, journeys }: Quilter, ask: ComparisonAsk): QuilterOffer {
   const bill = billOf(details, ask.measurements);
-  const turnaround = turnaroundOf(details, journeys, ask.measurements.habits.turnaroundDays);
+  const turnaround = turnaroundOf(details, journeys, ask.measurements.settings.turnaroundDays);
   const backOn = addDays(ask.sentOn, turnaround.days);
   const late = turnaround.from === 'learned' && turnaround.learned !== null ? turnaround.learned.high : 0;
   return {

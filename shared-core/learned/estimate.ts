@@ -24,7 +24,7 @@ export type EstimatedStage = Pick<Stage, 'kind' | 'estimateMinutes' | 'isOwnEsti
 export interface EstimateGrounds {
   /** What there is to do by the answers kept with the stage. */
   readonly work: readonly WorkDone[];
-  /** The piece, with the habits in use: the maker's own rate by hand stands in them once it is learned. */
+  /** The piece, with the settings in use: the maker's own rate by hand stands in them once it is learned. */
   readonly measurements: Measurements;
   readonly rates: OwnRates;
 }
@@ -53,9 +53,9 @@ function partsOf(kind: StageKind, { work, measurements, rates }: EstimateGrounds
     const amount = Math.max(0, ...all.filter((one) => one.what === what).map((one) => one.amount));
     if (amount === 0) return [];
     const isHand = what === 'hand' && rateInUse(rates, what) !== null;
-    // The habit in use says it too, and the piece may have one of its own.
+    // The setting in use says it too, and the piece may have one of its own.
     const minutes = isHand
-      ? roundUpTo((60 * amount) / measurements.habits.handStitchPerHour, 1)
+      ? roundUpTo((60 * amount) / measurements.settings.handStitchPerHour, 1)
       : minutesByOwnRate(rates, what, amount);
     return [{ what, amount, learned: rates[what], minutes }];
   });

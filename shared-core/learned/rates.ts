@@ -1,5 +1,5 @@
 import type { WorkDetails, WorkMeasure } from '#core/domain/clock';
-import type { Habits } from '#core/domain/workshop';
+import type { Settings } from '#core/domain/workshop';
 import { lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
 import { roundNearest } from '#core/units/rounding';
 import { isWellLearned, type Learned, learnedFrom } from './learned';
@@ -26,12 +26,12 @@ function unitsOf({ what, amount }: NonNullable<WorkDetails['done']>): number {
   return what === 'hand' ? amount / UNITS_PER_INCH : amount;
 }
 
-/** The habits with the maker's own rate by hand in place of the default, once it is learned; to the nearest eighth of an inch an hour. */
-export function habitsWithOwnRates(habits: Habits, rates: OwnRates): Habits {
+/** The settings with the maker's own rate by hand in place of the default, once it is learned; to the nearest eighth of an inch an hour. */
+export function settingsWithOwnRates(settings: Settings, rates: OwnRates): Settings {
   const hand = rateInUse(rates, 'hand');
-  if (hand === null) return habits;
+  if (hand === null) return settings;
   const inchesAnHour = Math.min(1_000, Math.max(1, roundNearest(60 / hand.median, 1 / 8)));
-  return { ...habits, handStitchPerHour: lengthFromUnits(inchesAnHour * UNITS_PER_INCH) };
+  return { ...settings, handStitchPerHour: lengthFromUnits(inchesAnHour * UNITS_PER_INCH) };
 }
 
 /** Whole minutes for so many blocks, inches by hand or cuts by the own rate; null until it is in use. */

@@ -5,7 +5,7 @@ import { isWellLearned, type Learned, learnedFrom } from './learned';
 
 /** A trip as far as its days go. Pieces that went and came back together are one case. */
 export interface Journey {
-  readonly parcelId: string;
+  readonly packageId: string;
   readonly sentOn: CalendarDate | null;
   readonly backOn: CalendarDate | null;
 }
@@ -20,9 +20,9 @@ export interface Turnaround {
 /** Days from sending to receiving of the trips that ended; without one null. */
 export function learnedTurnaround(journeys: readonly Journey[]): Learned | null {
   const ended = new Map<string, number>();
-  for (const { parcelId, sentOn, backOn } of journeys) {
+  for (const { packageId, sentOn, backOn } of journeys) {
     if (sentOn !== null && backOn !== null)
-      ended.set(`${parcelId} ${sentOn} ${backOn}`, daysBetween(sentOn, backOn));
+      ended.set(`${packageId} ${sentOn} ${backOn}`, daysBetween(sentOn, backOn));
   }
   return learnedFrom([...ended.values()]);
 }

@@ -1,4 +1,4 @@
-import { FARTHEST_DAY } from './date-plan';
+import { FARTHEST_DAY } from './schedule';
 import { blocksOfSteps, isMergedWith, mergeGroups, type ProjectBlocks } from './project-blocks';
 import type { WorkCalendar } from './work-calendar';
 import type { ProjectLoad, WorkshopLoad } from './workshop-load';

@@ -1,13 +1,13 @@
 import type { Chains } from './chains';
 import { isBeyondReach } from './lateness-bound';
 import { latestDone } from './latest-done';
-import { type Cost, costOf, isLess, listSchedule, type Schedule } from './list-schedule';
+import { type Cost, costOf, isLess, listSchedule, type RunsInOrder } from './list-schedule';
 import type { WorkCalendar } from './work-calendar';
 
 /** An order of work by the keys of its blocks, least first, with what comes of it. */
 export interface Order {
   readonly keys: Float64Array;
-  readonly schedule: Schedule;
+  readonly schedule: RunsInOrder;
   readonly cost: Cost;
   readonly isProven: boolean;
 }

@@ -1,6 +1,6 @@
 import { type Chains, NEVER_DUE } from './chains';
 import { earliestReadyDays } from './latest-done';
-import { listSchedule, type Run, type Schedule } from './list-schedule';
+import { listSchedule, type Run, type RunsInOrder } from './list-schedule';
 import type { WorkCalendar } from './work-calendar';
 
 /**
@@ -14,7 +14,7 @@ import type { WorkCalendar } from './work-calendar';
 export function latestRuns(
   chains: Chains,
   calendar: WorkCalendar,
-  schedule: Schedule,
+  schedule: RunsInOrder,
   startAt: Float64Array,
 ): readonly Run[] {
   const mirror = mirrorOf(chains, calendar, schedule);
@@ -33,7 +33,7 @@ interface Mirror {
   readonly end: number;
 }
 
-function mirrorOf(chains: Chains, calendar: WorkCalendar, { finishDay }: Schedule): Mirror {
+function mirrorOf(chains: Chains, calendar: WorkCalendar, { finishDay }: RunsInOrder): Mirror {
   const projects = Array.from({ length: chains.count }, (_, project) => project).filter(
     (project) => chains.dueDay[project] !== NEVER_DUE && blocksOf(chains, project).length > 0,
   );

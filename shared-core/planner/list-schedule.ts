@@ -9,7 +9,7 @@ export interface Run {
   readonly to: number;
 }
 
-export interface Schedule {
+export interface RunsInOrder {
   /** Work minute at which a block may begin, and at which it is done. */
   readonly readyAt: Float64Array;
   readonly doneAt: Float64Array;
@@ -28,7 +28,7 @@ export function listSchedule(
   calendar: WorkCalendar,
   keys: Float64Array,
   record?: (run: Run) => void,
-): Schedule {
+): RunsInOrder {
   const { count, firstBlock, groupEnd, minutes, waitBefore, waitAfter, groupWait, projectOf } = chains;
   const readyAt = new Float64Array(minutes.length);
   const doneAt = new Float64Array(minutes.length);

@@ -2,7 +2,7 @@ import type { BenchTime } from '#core/domain/bench-time';
 import type { ProjectId, StageId } from '#core/domain/ids';
 import type { Stage } from '#core/domain/stage';
 import type { TripDetails } from '#core/domain/trip';
-import { type HabitChanges, type Habits, habitsOfProject } from '#core/domain/workshop';
+import { type SettingChanges, type Settings, settingsOfProject } from '#core/domain/workshop';
 import { addDays, type CalendarDate, daysBetween } from '#core/units/calendar-date';
 import type { LoadStep, ProjectLoad, WorkshopLoad } from './workshop-load';
 
@@ -11,7 +11,7 @@ export interface OpenProject {
   readonly project: {
     readonly id: ProjectId;
     readonly dueOn: CalendarDate | null;
-    readonly habitChanges: HabitChanges;
+    readonly settingChanges: SettingChanges;
   };
   readonly stages: readonly (Pick<Stage, 'id' | 'kind' | 'state' | 'estimateMinutes'> & {
     /** May be worked on side by side with the stage before it. */
@@ -35,7 +35,7 @@ type PlannedTrip = OpenProject['trips'][number];
  */
 export function loadOfProjects(
   projects: readonly OpenProject[],
-  workshop: { readonly habits: Habits; readonly benchTime: BenchTime },
+  workshop: { readonly settings: Settings; readonly benchTime: BenchTime },
   today: CalendarDate,
 ): WorkshopLoad {
   const open = projects.filter(({ stages }) => stages.some(isLeft));
@@ -44,17 +44,17 @@ export function loadOfProjects(
     today,
     hands: workshop.benchTime,
     projects: [...open.filter(isInHand), ...open.filter((one) => !isInHand(one))].map((one) =>
-      projectLoad(one, workshop.habits, today),
+      projectLoad(one, workshop.settings, today),
     ),
   };
 }
 
 function projectLoad(
   { project, stages, trips }: OpenProject,
-  habits: Habits,
+  settings: Settings,
   today: CalendarDate,
 ): ProjectLoad {
-  const { turnaroundDays } = habitsOfProject(habits, project.habitChanges);
+  const { turnaroundDays } = settingsOfProject(settings, project.settingChanges);
   const openTrip = (stage: PlannedStage) =>
     trips.findLast((trip) => trip.stageId === stage.id && trip.backOn === null);
   const stepsOf = (stage: PlannedStage): readonly LoadStep[] => {

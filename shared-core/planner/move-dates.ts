@@ -1,5 +1,5 @@
 import { addDays, type CalendarDate, daysBetween } from '#core/units/calendar-date';
-import type { DatePlan } from './date-plan';
+import type { Schedule } from './schedule';
 import { isInTime } from './is-in-time';
 import type { WorkshopLoad } from './workshop-load';
 
@@ -16,7 +16,7 @@ const MOST_TRIED = 5;
  * Due days that, moved, bring everything in time: a single one if one of the latest projects will do, moved by as few days as
  * can be; else every late project's to the day of its plan. Empty where nothing is late, or where no day can be given.
  */
-export function moveDates(load: WorkshopLoad, plan: DatePlan): readonly MovedDate[] {
+export function moveDates(load: WorkshopLoad, plan: Schedule): readonly MovedDate[] {
   const late = plan.projects
     .flatMap(({ id, finishOn, lateDays }) =>
       finishOn === null || (lateDays ?? 0) <= 0 ? [] : [{ id, finishOn, lateDays: lateDays ?? 0 }],

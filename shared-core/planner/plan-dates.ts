@@ -1,15 +1,15 @@
 import { daysBetween } from '#core/units/calendar-date';
 import { bestOrder } from './best-order';
 import { type Chains, mergedChainsOf, NEVER_DUE, stepChainsOf } from './chains';
-import { type DatePlan, FARTHEST_DAY, type ProjectDates } from './date-plan';
+import { type Schedule, FARTHEST_DAY, type ProjectDates } from './schedule';
 import { latestRuns } from './latest-runs';
-import { listSchedule, type Run, type Schedule } from './list-schedule';
+import { listSchedule, type Run, type RunsInOrder } from './list-schedule';
 import { sessionsOf, spansOf, stepDatesOf, type Timing } from './step-dates';
 import { makeWorkCalendar, type WorkCalendar } from './work-calendar';
 import type { ProjectLoad, WorkshopLoad } from './workshop-load';
 
 /** Plans all projects together, in the order of least largest lateness that is found: when each step is done, and when at the latest. */
-export function planDates(load: WorkshopLoad): DatePlan {
+export function planDates(load: WorkshopLoad): Schedule {
   const calendar = makeWorkCalendar(load.today, load.hands);
   const order = bestOrder(mergedChainsOf(load, calendar), calendar, 'thorough');
   const chains = stepChainsOf(load, calendar);
@@ -33,7 +33,7 @@ export function planDates(load: WorkshopLoad): DatePlan {
 
 function projectDatesOf(
   timing: Timing,
-  { finishDay }: Schedule,
+  { finishDay }: RunsInOrder,
   load: WorkshopLoad,
   project: ProjectLoad,
   index: number,
@@ -56,7 +56,7 @@ function lateDaysOf({ dueOn }: ProjectLoad, finish: number, calendar: WorkCalend
   return dueOn === null ? null : finish - calendar.dayOf(dueOn);
 }
 
-function largestLate(chains: Chains, { finishDay }: Schedule): number | null {
+function largestLate(chains: Chains, { finishDay }: RunsInOrder): number | null {
   const late = Array.from(finishDay, (day, project) => day - chains.dueDay[project]!).filter(
     (_, project) => chains.dueDay[project] !== NEVER_DUE,
   );

@@ -1,5 +1,5 @@
 import { firstDayOf, type StepChains } from './chains';
-import { FARTHEST_DAY, type StepDates, type WorkSession } from './date-plan';
+import { FARTHEST_DAY, type StepDates, type WorkSession } from './schedule';
 import type { Run } from './list-schedule';
 import { groupsOf } from './side-by-side';
 import type { WorkCalendar } from './work-calendar';

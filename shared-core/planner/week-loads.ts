@@ -1,6 +1,6 @@
 import { addDays, daysBetween, weekday } from '#core/units/calendar-date';
 import { mergedChainsOf, NEVER_DUE } from './chains';
-import type { DatePlan, WeekLoad } from './date-plan';
+import type { Schedule, WeekLoad } from './schedule';
 import { latestDone } from './latest-done';
 import { makeWorkCalendar } from './work-calendar';
 import type { WorkshopLoad } from './workshop-load';
@@ -12,7 +12,7 @@ const MOST_WEEKS = 520;
  * The weeks from today's to the last in which anything is worked or due. What is short by the end of a week is the work that
  * must be done by then for everything to be in time, less the hours there are: no order of work can mend that.
  */
-export function weekLoads(load: WorkshopLoad, plan: DatePlan): readonly WeekLoad[] {
+export function weekLoads(load: WorkshopLoad, plan: Schedule): readonly WeekLoad[] {
   const calendar = makeWorkCalendar(load.today, load.hands);
   const firstDay = 1 - weekday(load.today);
   const weekOf = (day: number) => Math.floor((day - firstDay) / 7);

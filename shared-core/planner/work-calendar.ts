@@ -1,5 +1,5 @@
 import { addDays, type CalendarDate, daysBetween, weekday } from '#core/units/calendar-date';
-import { FARTHEST_DAY } from './date-plan';
+import { FARTHEST_DAY } from './schedule';
 import type { Hands } from './workshop-load';
 
 /**

@@ -30,7 +30,7 @@ async function threeGifts(page: Page): Promise<void> {
         outline: { shape: 'rectangle', width: lengthFromInches(12), length: lengthFromInches(12) },
         hole: null,
         hasSlit: false,
-        habitChanges: {},
+        settingChanges: {},
         notes: '',
       },
     });

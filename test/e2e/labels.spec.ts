@@ -38,7 +38,7 @@ async function addProject({ page }: DevelopedProgram, name: string) {
     outline: { shape: 'circle', diameter: inches(50) },
     hole: null,
     hasSlit: false,
-    habitChanges: {},
+    settingChanges: {},
     notes: '',
   };
   const plan = STARTING_PLANS[0];

@@ -35,7 +35,7 @@ async function addRing({ page }: DevelopedProgram, holeInches: number) {
     outline: { shape: 'circle', diameter: lengthFromInches(50) },
     hole: { diameter: lengthFromInches(holeInches) },
     hasSlit: false,
-    habitChanges: {},
+    settingChanges: {},
     notes: '',
   };
   const { projectId } = await askStore(page, 'project:create', { details, stagePlanId: plan.id });

@@ -19,7 +19,7 @@ async function ringWithBacking(page: Page): Promise<void> {
   const { projectId } = await askStore(page, 'project:create', {
     stagePlanId,
     details: {
-      ...{ name: 'Harvest round', purpose: 'own', forWhom: '', dueOn: null, habitChanges: {}, notes: '' },
+      ...{ name: 'Harvest round', purpose: 'own', forWhom: '', dueOn: null, settingChanges: {}, notes: '' },
       ...{
         outline: { shape: 'circle', diameter: inches(50) },
         hole: { diameter: inches(6) },

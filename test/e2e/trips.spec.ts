@@ -22,7 +22,7 @@ async function addQuilter(page: Page): Promise<void> {
   await expect(page.getByText('18 days promised; no trip has ended yet')).toBeVisible();
 }
 
-test('a quilter is kept and compared, two tops go in one parcel, one comes back, and what is overdue comes up on the bench', async () => {
+test('a quilter is kept and compared, two tops go in one package, one comes back, and what is overdue comes up on the bench', async () => {
   const { page, close } = await launchProgram();
   await writeDownTops(page, ['Alder throw', 'Birch throw']);
   await test.step('a contact with rates', () => addQuilter(page));
@@ -50,7 +50,7 @@ test('a quilter is kept and compared, two tops go in one parcel, one comes back,
     await openStage(page, 'Alder throw', STAGE);
   });
 
-  await test.step('two tops in one parcel', async () => {
+  await test.step('two tops in one package', async () => {
     await mainAction(page, 'Send it out').click();
     const dialog = page.getByRole('dialog', { name: 'Send it out' });
     await expect(dialog.getByLabel('With whom')).toHaveValue(QUILTER);
@@ -64,7 +64,7 @@ test('a quilter is kept and compared, two tops go in one parcel, one comes back,
     await dialog.getByRole('button', { name: 'Send it out' }).click();
     await expect(dialog).toBeHidden();
     const trips = page.getByRole('region', { name: 'Trips out' });
-    await expect(trips).toContainText('In one parcel with Birch throw');
+    await expect(trips).toContainText('In one package with Birch throw');
     await expect(trips).toContainText('Slow waves');
     await expect(trips).toContainText('Packing list: 1 of 6 packed');
   });
@@ -75,7 +75,7 @@ test('a quilter is kept and compared, two tops go in one parcel, one comes back,
     await page.getByRole('button', { name: 'Write down what is heard' }).click();
     const dialog = page.getByRole('dialog', { name: `What is heard from ${QUILTER}` });
     await dialog.getByRole('radio', { name: 'On the frame' }).check();
-    await expect(dialog.getByRole('checkbox', { name: /other piece in the parcel/ })).toBeChecked();
+    await expect(dialog.getByRole('checkbox', { name: /other piece in the package/ })).toBeChecked();
     await dialog.getByRole('button', { name: 'Write it down' }).click();
     await expect(dialog).toBeHidden();
     await expect(page.getByText(/Last: On the frame/)).toBeVisible();

@@ -4,14 +4,14 @@ import { launchProgram } from '#test/helpers/launch';
 import { goTo } from '#test/helpers/notebook-steps';
 import { lengthFromInches } from '#core/units/length';
 
-test('a habit is kept as its field is left, and one that cannot be is asked for at the field', async () => {
+test('a setting is kept as its field is left, and one that cannot be is asked for at the field', async () => {
   const { page, close } = await launchProgram();
   await goTo(page, 'Workshop');
   const seam = page.getByRole('textbox', { name: 'Seam allowance' });
   await seam.fill('3/8');
   await seam.press('Enter');
   await expect
-    .poll(async () => (await askStore(page, 'workshop:opening', {})).workshop.habits.seamAllowance)
+    .poll(async () => (await askStore(page, 'workshop:opening', {})).workshop.settings.seamAllowance)
     .toBe(lengthFromInches(3 / 8));
   await seam.fill('9 yd');
   await seam.press('Enter');

@@ -16,7 +16,7 @@ export const RING: ProjectDetails = {
   outline: { shape: 'circle', diameter: inches(50) },
   hole: { diameter: inches(6) },
   hasSlit: false,
-  habitChanges: {},
+  settingChanges: {},
   notes: '',
 };
 

@@ -1,5 +1,5 @@
 import type { ProjectGlance, StageGlance, Trip } from '#core/contract/projects';
-import { contactId, parcelId, projectId, stageId, tripId } from '#core/domain/ids';
+import { contactId, packageId, projectId, stageId, tripId } from '#core/domain/ids';
 import type { StageState } from '#core/domain/stage';
 import { tripWith } from '#core/domain/trip';
 import { calendarDate } from '#core/units/calendar-date';
@@ -59,7 +59,7 @@ export function glance({
       outline: { shape: 'circle', diameter: lengthFromInches(40) },
       hole: null,
       hasSlit: false,
-      habitChanges: {},
+      settingChanges: {},
       notes: '',
       isArchived: false,
       createdAt: 0,
@@ -83,7 +83,7 @@ export function trip(days: { readonly promisedOn?: string; readonly backOn?: str
 const EMPTY_TRIP = {
   ...tripWith('Tansy Quill'),
   contactId: contactId.parse(uuid()),
-  parcelId: parcelId.parse(uuid()),
+  packageId: packageId.parse(uuid()),
   packing: [],
   events: [],
 };

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import type { Measurements } from '#core/domain/measurements';
 import type { Outline } from '#core/domain/outline';
-import { type Habits, STARTING_HABITS } from '#core/domain/workshop';
+import { type Settings, STARTING_HABITS } from '#core/domain/workshop';
 import { type Length, lengthFromInches, lengthFromMillimetres, lengthFromUnits } from '#core/units/length';
 
 const between = (least: number, most: number): fc.Arbitrary<Length> =>
@@ -26,7 +26,7 @@ export function anyOutline(least = 4, most = 150): fc.Arbitrary<Outline> {
   );
 }
 
-export const METRIC_HABITS: Habits = {
+export const METRIC_HABITS: Settings = {
   ...STARTING_HABITS,
   unitSystem: 'metric',
   seamAllowance: lengthFromMillimetres(7.5),
@@ -47,6 +47,6 @@ export const anyMeasurements: fc.Arbitrary<Measurements> = fc
     outline: anyOutline(12, 150),
     hole: fc.option(fc.record({ diameter: between(1.5, 8) }), { nil: null }),
     wantsSlit: fc.boolean(),
-    habits: fc.constantFrom(STARTING_HABITS, METRIC_HABITS, { ...STARTING_HABITS, inchStep: 16 as const }),
+    settings: fc.constantFrom(STARTING_HABITS, METRIC_HABITS, { ...STARTING_HABITS, inchStep: 16 as const }),
   })
   .map(({ wantsSlit, ...rest }) => ({ ...rest, hasSlit: wantsSlit && rest.hole !== null }));

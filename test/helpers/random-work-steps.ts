@@ -145,7 +145,7 @@ export const steps: readonly UnvalidatedStep[] = [
     kind: tripEventKind.options[deed.amount % tripEventKind.options.length],
     on: TODAY,
     note: nameOf(deed),
-    ofWholeParcel: deed.pick[1] % 2 === 0,
+    ofWholePackage: deed.pick[1] % 2 === 0,
   })),
   step('trip:untell', ['tripEventId'], () => ({})),
   step('trip:pack', ['tripId'], (deed) => ({ packing: [{ text: nameOf(deed), isPacked: true }] })),

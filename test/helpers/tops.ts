@@ -23,7 +23,7 @@ export async function writeDownTops(page: Page, names: readonly string[]): Promi
         outline: { shape: 'rectangle', width: lengthFromInches(50), length: lengthFromInches(60) },
         hole: null,
         hasSlit: false,
-        habitChanges: {},
+        settingChanges: {},
         notes: '',
       },
       stagePlanId,

@@ -124,7 +124,7 @@ export function projectDetails(changes: Partial<ProjectDetails> = {}): ProjectDe
     outline: { shape: 'circle', diameter: inches(50) },
     hole: { diameter: inches(6) },
     hasSlit: true,
-    habitChanges: {},
+    settingChanges: {},
     notes: '',
     ...changes,
   };

@@ -142,8 +142,8 @@ const cases: Readonly<Record<string, { bad: readonly Files[]; good?: readonly Fi
     ],
     good: [
       {
-        'shared-core/contract/dates.ts': types('#core/planner/date-plan'),
-        'shared-core/planner/date-plan.ts': empty,
+        'shared-core/contract/dates.ts': types('#core/planner/schedule'),
+        'shared-core/planner/schedule.ts': empty,
       },
       { 'shared-core/contract/stash.ts': value('#core/domain/stash'), 'shared-core/domain/stash.ts': empty },
     ],
@@ -165,14 +165,14 @@ const cases: Readonly<Record<string, { bad: readonly Files[]; good?: readonly Fi
   'date-checker-stands-alone': {
     bad: [
       {
-        'shared-core/planner/check-date-plan.ts': types('./plan-dates'),
+        'shared-core/planner/check-schedule.ts': types('./plan-dates'),
         'shared-core/planner/plan-dates.ts': empty,
       },
     ],
     good: [
       {
-        'shared-core/planner/check-date-plan.ts': types('./date-plan'),
-        'shared-core/planner/date-plan.ts': empty,
+        'shared-core/planner/check-schedule.ts': types('./schedule'),
+        'shared-core/planner/schedule.ts': empty,
       },
     ],
   },

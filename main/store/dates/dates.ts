@@ -76,7 +76,7 @@ function questionOf(store: ReadableStore, { on, moves }: ChannelInput<'dates:pla
     store,
     open.map(({ project }) => project.id),
   );
-  const away = daysAwayOf(store, open, workshop.habits);
+  const away = daysAwayOf(store, open, workshop.settings);
   const daysOf = new Map(away.map(({ stageId, days }) => [stageId, days]));
   const projects = open.map((one) => ({
     ...one,

@@ -63,11 +63,11 @@ function readWhole(
   table: ChannelInput<'table:read'>['table'],
 ): Result<ReadTable, Problem> {
   const { store, tables } = context;
-  const { currency, habits } = readWorkshop(store);
+  const { currency, settings } = readWorkshop(store);
   const asked = {
     currency,
-    bareUnit: habits.unitSystem === 'inch' ? 'in' : 'cm',
-    fabricWidth: habits.fabricWidth,
+    bareUnit: settings.unitSystem === 'inch' ? 'in' : 'cm',
+    fabricWidth: settings.fabricWidth,
     today: store.surroundings.today(),
   } as const;
   const file = table.source.kind === 'file' ? (tables.get(table.source.token) ?? null) : null;

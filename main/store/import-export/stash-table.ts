@@ -1,7 +1,7 @@
 import type { CellFault, StashColumn, StashRow, TableMapping, TableToRead } from '#core/domain/stash-table';
 import { columnTitle, guessMapping, looksLikeTitles } from '#core/stash/table/column-titles';
 import { unguardCell } from '#core/stash/table/formula-guard';
-import { readStashRow, type TableHabits } from '#core/stash/table/read-row';
+import { readStashRow, type TableSettings } from '#core/stash/table/read-row';
 import { stashFileLines } from '#core/stash/table/stash-file';
 import { WRITTEN_COLUMNS } from '#core/stash/table/write-rows';
 import { readStashFile } from '#main/files/stash-data';
@@ -26,7 +26,7 @@ const FAULTS_TOLD = 200;
 const SAMPLES = 20;
 
 /** Reads a table to its end; throws TableRefused where it is none. `file` is where a chosen file lies. */
-export function readTable(table: TableToRead, file: string | null, habits: TableHabits): ReadTable {
+export function readTable(table: TableToRead, file: string | null, settings: TableSettings): ReadTable {
   const parts = partsOf(table, file);
   const first = parts.next();
   const opening = first.done === true ? '' : first.value;
@@ -35,8 +35,8 @@ export function readTable(table: TableToRead, file: string | null, habits: Table
     yield* parts;
   })();
   return opening.trimStart().startsWith('{')
-    ? readData([...whole].join(''), habits)
-    : readLines(whole, table, habits);
+    ? readData([...whole].join(''), settings)
+    : readLines(whole, table, settings);
 }
 
 function* partsOf({ source, encoding }: TableToRead, file: string | null): Generator<string> {
@@ -45,7 +45,7 @@ function* partsOf({ source, encoding }: TableToRead, file: string | null): Gener
   else yield* textOfFile(file, encoding);
 }
 
-function readLines(parts: Iterable<string>, table: TableToRead, habits: TableHabits): ReadTable {
+function readLines(parts: Iterable<string>, table: TableToRead, settings: TableSettings): ReadTable {
   const lines = linesOfText(parts);
   const opening = lines.next();
   if (opening.done === true) throw new TableRefused({ why: 'empty' });
@@ -53,7 +53,7 @@ function readLines(parts: Iterable<string>, table: TableToRead, habits: TableHab
   const hasTitles = table.hasTitles ?? looksLikeTitles(head);
   const guessed = hasTitles ? guessMapping(head) : head.map(() => null);
   const mapping = head.map((_cell, index) => (table.mapping ?? guessed)[index] ?? null);
-  const reader = rowReader(mapping, habits);
+  const reader = rowReader(mapping, settings);
   const samples: (readonly string[])[] = [];
   const repeats: { readonly line: number; readonly sameAs: number }[] = [];
   const seen = new Map<string, number>();
@@ -73,9 +73,9 @@ function readLines(parts: Iterable<string>, table: TableToRead, habits: TableHab
   return { titles, samples, hasTitles, mapping, lines: count, repeats, ...reader.read() };
 }
 
-function readData(text: string, habits: TableHabits): ReadTable {
-  const file = readStashFile(text, habits.currency);
-  const reader = rowReader(WRITTEN_COLUMNS, habits);
+function readData(text: string, settings: TableSettings): ReadTable {
+  const file = readStashFile(text, settings.currency);
+  const reader = rowReader(WRITTEN_COLUMNS, settings);
   let count = 0;
   for (const { at, cells } of stashFileLines(file)) {
     count += 1;
@@ -94,13 +94,13 @@ function cellsByColumn(cells: readonly string[], mapping: TableMapping): Readonl
   return byColumn;
 }
 
-function rowReader(mapping: TableMapping, habits: TableHabits) {
+function rowReader(mapping: TableMapping, settings: TableSettings) {
   const rows: { readonly line: number; readonly row: StashRow }[] = [];
   const faults: CellFault[] = [];
   let faultCount = 0;
   return {
     take: (cells: ReadonlyMap<StashColumn, string>, line: number, at: string | null): void => {
-      const read = readStashRow(cells, habits);
+      const read = readStashRow(cells, settings);
       if (read.ok) {
         rows.push({ line, row: read.row });
         return;

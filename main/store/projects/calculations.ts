@@ -12,7 +12,7 @@ import { allRows, insertRow, oneRow, type ReadableStore, type Row, updateRow, wr
 import { findStage, notFound } from '../base/lookups';
 import { projectOf, touchProject } from './project-rows';
 import { jsonOf, numberOf, textOf } from '../base/rows';
-import { habitsInUse } from '../workshop/habits-in-use';
+import { settingsInUse } from '../workshop/settings-in-use';
 
 /** The answers kept with a stage, in the order they were first kept. */
 export function listCalculations(
@@ -34,7 +34,7 @@ export function keepCalculation(
   if (calculator === undefined) return notFound('calculator');
   const { projectId } = stage.value;
   const project = projectOf(oneRow(store, 'SELECT * FROM project WHERE id = ?', projectId) ?? {});
-  const measurements = measurementsOfProject(project, habitsInUse(store));
+  const measurements = measurementsOfProject(project, settingsInUse(store));
   const answer = answerCalculator(calculator, measurements, ownInput);
   if (!answer.ok) return failure(toProblem(answer.error));
   const columns = {

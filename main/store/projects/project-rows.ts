@@ -15,7 +15,7 @@ export function projectOf(row: Row): Project {
       outline: jsonOf(row, 'outline_json'),
       hole: row['hole_diameter'] === null ? null : { diameter: row['hole_diameter'] },
       hasSlit: flagOf(row, 'has_slit'),
-      habitChanges: jsonOf(row, 'habit_changes_json'),
+      settingChanges: jsonOf(row, 'habit_changes_json'),
       notes: row['notes'],
     },
     `project ${id}`,
@@ -38,7 +38,7 @@ export function projectColumns(details: ProjectDetails): Readonly<Record<string,
     outline_json: JSON.stringify(details.outline),
     hole_diameter: details.hole?.diameter ?? null,
     has_slit: details.hasSlit ? 1 : 0,
-    habit_changes_json: JSON.stringify(details.habitChanges),
+    habit_changes_json: JSON.stringify(details.settingChanges),
     notes: details.notes,
   };
 }

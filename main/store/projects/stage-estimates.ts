@@ -9,7 +9,7 @@ import type { Project } from '#core/domain/project';
 import { stageEstimate } from '#core/learned/estimate';
 import type { StageEstimate } from '#core/learned/stage-estimate';
 import { type Result, success } from '#core/result';
-import { habitsInUse } from '../workshop/habits-in-use';
+import { settingsInUse } from '../workshop/settings-in-use';
 import { allRows, type ReadableStore } from '../base/handles';
 import { findProject } from '../base/lookups';
 import { openProject } from './project-glances';
@@ -27,12 +27,12 @@ export function estimatesOf(
   store: ReadableStore,
   projects: readonly Estimated[],
 ): ReadonlyMap<StageId, StageEstimate> {
-  const [habits, rates] = [habitsInUse(store), readOwnRates(store)];
+  const [settings, rates] = [settingsInUse(store), readOwnRates(store)];
   const ids = projects.flatMap(({ stages }) => stages.filter(isLeft).map(({ id }) => id));
   const work = workByStage(store, ids);
   return new Map(
     projects.flatMap(({ project, stages }) => {
-      const measurements = measurementsOfProject(project, habits);
+      const measurements = measurementsOfProject(project, settings);
       return stages.filter(isLeft).map((stage) => {
         const grounds = { work: work.get(stage.id) ?? [], measurements, rates };
         return [stage.id, stageEstimate(stage, grounds)] as const;

@@ -1,5 +1,5 @@
 import type { Trip } from '#core/contract/projects';
-import type { ContactId, ParcelId, ProjectId, StageId, TripEventId, TripId } from '#core/domain/ids';
+import type { ContactId, PackageId, ProjectId, StageId, TripEventId, TripId } from '#core/domain/ids';
 import { packingList, type TripDetails, type TripEvent, tripEventKind } from '#core/domain/trip';
 import { allRows, type ReadableStore, type Row, type Value } from '../base/handles';
 import {
@@ -35,9 +35,9 @@ export function findTrip(store: ReadableStore, id: string): Trip | undefined {
   return tripsOf(store, [id])[0];
 }
 
-/** The trips of one parcel. */
-export function tripsOfParcel(store: ReadableStore, parcelId: ParcelId): readonly Trip[] {
-  return readTrips(store, 'trip.parcel_id IN (SELECT value FROM json_each(?))', [parcelId]);
+/** The trips of one package. */
+export function tripsOfPackage(store: ReadableStore, packageId: PackageId): readonly Trip[] {
+  return readTrips(store, 'trip.parcel_id IN (SELECT value FROM json_each(?))', [packageId]);
 }
 
 function readTrips(store: ReadableStore, those: string, values: readonly string[]): readonly Trip[] {
@@ -60,7 +60,7 @@ function tripOf(row: Row, events: readonly TripEvent[]): Trip {
     stageId: textOf(row, 'stage_id') as StageId,
     projectId: textOf(row, 'project_id') as ProjectId,
     contactId: textOf(row, 'contact_id') as ContactId,
-    parcelId: textOf(row, 'parcel_id') as ParcelId,
+    packageId: textOf(row, 'parcel_id') as PackageId,
     packing: readBy(packingList, jsonOf(row, 'packing_json'), `trip ${id}`),
     events,
     withWhom: textOf(row, 'with_whom'),

@@ -112,7 +112,7 @@ function stopWhateverRuns(store: WritableStore): void {
 }
 
 function minutesRun(store: ReadableStore, startedAt: number): number {
-  const step = readWorkshop(store).habits.clockStepMinutes;
+  const step = readWorkshop(store).settings.clockStepMinutes;
   return roundedMinutes(clockMinutes(startedAt, store.surroundings.now()), step);
 }
 

@@ -13,7 +13,7 @@ import { recordChange } from '../history/changes';
 import { filterConditions } from '../stash/fabric-filter';
 import { FABRICS, glancesOf } from '../stash/fabric-rows';
 import { searchQuery, WITH_WORDS } from '../stash/fabric-search';
-import { habitsInUse } from '../workshop/habits-in-use';
+import { settingsInUse } from '../workshop/settings-in-use';
 import { allRows, type ReadableStore, type Row } from '../base/handles';
 import { shortOfFabric } from '../fabric-use/ledger';
 import { appendBooking, setAsideEntry } from '../ledger/ledger-append';
@@ -34,7 +34,7 @@ export function fitsOfNeed(
 ): Result<FitsOfNeed, Problem> {
   const project = findProject(store, named.projectId);
   if (!project.ok) return project;
-  const { needs, leftOut } = needsOfProjects(store, habitsInUse(store).fabricWidth);
+  const { needs, leftOut } = needsOfProjects(store, settingsInUse(store).fabricWidth);
   const need = [...needs, ...leftOut].find((one) => needKey(one) === needKey(named));
   if (need === undefined) return notFound('need');
   const holds = ownHolds(store, project.value.seq);

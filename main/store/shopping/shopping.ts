@@ -9,7 +9,7 @@ import { coverNeeds } from '#core/stash/shopping/cover-needs';
 import { shoppingLines } from '#core/stash/shopping/shopping-lines';
 import { yardageStep } from '#core/units/format-length';
 import { recordChange } from '../history/changes';
-import { habitsInUse } from '../workshop/habits-in-use';
+import { settingsInUse } from '../workshop/settings-in-use';
 import {
   allRows,
   insertRow,
@@ -26,13 +26,13 @@ import { shelfOfNeeds } from './stash-on-hand';
 
 /** What is to be bought, worked out from the projects and the stash as they are now. */
 export function listShopping(store: ReadableStore): ShoppingList {
-  const habits = habitsInUse(store);
-  const { needs, leftOut } = needsOfProjects(store, habits.fabricWidth);
+  const settings = settingsInUse(store);
+  const { needs, leftOut } = needsOfProjects(store, settings.fabricWidth);
   const { fabrics, pieces, used } = shelfOfNeeds(
     store,
     needs.flatMap(({ fabricId }) => fabricId ?? []),
   );
-  const step = yardageStep({ system: habits.unitSystem, inchStep: habits.inchStep });
+  const step = yardageStep({ system: settings.unitSystem, inchStep: settings.inchStep });
   return {
     lines: shoppingLines(coverNeeds(needs, pieces, used), fabrics, step),
     own: ownLines(store),

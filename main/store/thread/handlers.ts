@@ -59,7 +59,7 @@ import { addTrip, changeTrip, receiveBack, removeTrip, sendOut } from '../trips/
 import { addWork, changeWork, removeWork, startClock, stopClock } from '../projects/work';
 import { countedWork, runningClock, workOfStage } from '../workshop/work-rows';
 import { changeWorkshop, readWorkshop } from '../workshop/workshop';
-import { habitsInUse } from '../workshop/habits-in-use';
+import { settingsInUse } from '../workshop/settings-in-use';
 
 export type StoreHandlers = {
   readonly [Name in StoreChannelName]: (
@@ -185,7 +185,7 @@ export const storeHandlers: StoreHandlers = {
   'workshop:opening': ({ store, programVersion, isDemo, folders }) =>
     success({
       workshop: readWorkshop(store),
-      habitsInUse: habitsInUse(store),
+      settingsInUse: settingsInUse(store),
       isEmpty: isEmptyNotebook(store),
       isDemo,
       programVersion,

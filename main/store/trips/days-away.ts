@@ -1,15 +1,19 @@
 import type { ContactId, StageId } from '#core/domain/ids';
-import { type Habits, habitsOfProject } from '#core/domain/workshop';
+import { type Settings, settingsOfProject } from '#core/domain/workshop';
 import { type DaysAway, daysAway, type Taker } from '#core/learned/days-away';
 import { allRows, type ReadableStore } from '../base/handles';
 import type { Open } from '../projects/open-projects';
 import { dateOrNullOf, groupRows, numberOrNullOf, textOf } from '../base/rows';
 
 /** Of every stage that goes out or is out, in all these pieces: how long it is away. */
-export function daysAwayOf(store: ReadableStore, open: readonly Open[], habits: Habits): readonly DaysAway[] {
+export function daysAwayOf(
+  store: ReadableStore,
+  open: readonly Open[],
+  settings: Settings,
+): readonly DaysAway[] {
   const takers = readTakers(store);
   return open.flatMap(({ project, stages, trips }) => {
-    const { turnaroundDays } = habitsOfProject(habits, project.habitChanges);
+    const { turnaroundDays } = settingsOfProject(settings, project.settingChanges);
     const tripOf = (id: StageId) => trips.findLast((trip) => trip.stageId === id && trip.backOn === null);
     return stages
       .filter(({ kind, state }) => state === 'out' || (kind === 'longarm' && isAhead(state)))
@@ -41,7 +45,7 @@ function readTakers(store: ReadableStore): ReadonlyMap<ContactId, Taker> {
       {
         details: { name: textOf(row, 'name'), promisedDays: numberOrNullOf(row, 'promised_days') },
         journeys: (journeys.get(textOf(row, 'id')) ?? []).map((trip) => ({
-          parcelId: textOf(trip, 'parcel_id'),
+          packageId: textOf(trip, 'parcel_id'),
           sentOn: dateOrNullOf(trip, 'sent_on'),
           backOn: dateOrNullOf(trip, 'back_on'),
         })),

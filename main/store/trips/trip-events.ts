@@ -8,7 +8,7 @@ import { insertRow, oneRow, type ReadableStore, updateRow, write } from '../base
 import { notFound } from '../base/lookups';
 import { touchProject } from '../projects/project-rows';
 import { textOf } from '../base/rows';
-import { findTrip, tripsOfParcel } from '../projects/trip-rows';
+import { findTrip, tripsOfPackage } from '../projects/trip-rows';
 
 const WORDS: Readonly<Record<TripEventKind, string>> = {
   packed: 'Packed for',
@@ -19,15 +19,15 @@ const WORDS: Readonly<Record<TripEventKind, string>> = {
   heard: 'Word from',
 };
 
-/** Writes down a word of a trip, or of every trip of its parcel that is still away. */
+/** Writes down a word of a trip, or of every trip of its package that is still away. */
 export function tellTrip(
   store: ReadableStore,
-  { tripId, kind, on, note, ofWholeParcel }: ChannelInput<'trip:tell'>,
+  { tripId, kind, on, note, ofWholePackage }: ChannelInput<'trip:tell'>,
 ): Result<Changed, Problem> {
   const trip = findTrip(store, tripId);
   if (trip === undefined) return notFound('trip');
-  const parcel = ofWholeParcel ? tripsOfParcel(store, trip.parcelId) : [];
-  const others = parcel.filter(({ id, backOn }) => id !== tripId && backOn === null);
+  const sentPackage = ofWholePackage ? tripsOfPackage(store, trip.packageId) : [];
+  const others = sentPackage.filter(({ id, backOn }) => id !== tripId && backOn === null);
   return recordChange(store, `${WORDS[kind]} ${trip.withWhom}`, (writable) => {
     for (const { id, projectId } of [trip, ...others]) {
       insertRow(writable, 'trip_event', {
@@ -57,7 +57,7 @@ export function untellTrip(
   });
 }
 
-/** Keeps the list by which the parcel is packed, with what is in it. */
+/** Keeps the list by which the package is packed, with what is in it. */
 export function packTrip(
   store: ReadableStore,
   { tripId, packing }: ChannelInput<'trip:pack'>,

@@ -1,7 +1,7 @@
 import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import type { Changed, Trip } from '#core/contract/projects';
-import type { ParcelId, StageId, TripId } from '#core/domain/ids';
+import type { PackageId, StageId, TripId } from '#core/domain/ids';
 import type { PackingLine, TripDetails } from '#core/domain/trip';
 import { type Result, success } from '#core/result';
 import { recordChange } from '../history/changes';
@@ -11,7 +11,7 @@ import { findStage, notFound } from '../base/lookups';
 import { touchProject } from '../projects/project-rows';
 import { textOf } from '../base/rows';
 import { allowMove, type AllowedMove, makeMove, moveWords } from '../projects/stage-moves';
-import { findTrip, tripColumns, tripsOfParcel } from '../projects/trip-rows';
+import { findTrip, tripColumns, tripsOfPackage } from '../projects/trip-rows';
 
 export function addTrip(
   store: ReadableStore,
@@ -20,13 +20,13 @@ export function addTrip(
   const stage = findStage(store, stageId);
   if (!stage.ok) return stage;
   return recordChange(store, `Added a trip to ${details.withWhom}`, (writable) => {
-    const tripId = insertTrip(writable, { stageId, details, packing: [] }, newParcel(writable));
+    const tripId = insertTrip(writable, { stageId, details, packing: [] }, newPackage(writable));
     touchProject(writable, stage.value.projectId);
     return success({ tripId });
   });
 }
 
-/** Writes the trip down and moves its stage out, as one change; so for every other stage in the parcel. */
+/** Writes the trip down and moves its stage out, as one change; so for every other stage in the package. */
 export function sendOut(
   store: ReadableStore,
   { stageId, details, packing = [], alsoStageIds = [] }: ChannelInput<'trip:send'>,
@@ -40,13 +40,13 @@ export function sendOut(
     others.push(other.value);
   }
   return recordChange(store, withOthers(moveWords(move.value), others.length), (writable) => {
-    const parcel = newParcel(writable);
+    const sentPackage = newPackage(writable);
     makeMove(writable, move.value);
-    const tripId = sendTrip(writable, { stageId, details, packing }, parcel);
+    const tripId = sendTrip(writable, { stageId, details, packing }, sentPackage);
     for (const other of others) {
       makeMove(writable, other);
       const shared = { ...details, priceAskedMinor: null, priceMinor: null };
-      sendTrip(writable, { stageId: other.stage.id, details: shared, packing: [] }, parcel);
+      sendTrip(writable, { stageId: other.stage.id, details: shared, packing: [] }, sentPackage);
     }
     return success({ tripId });
   });
@@ -65,7 +65,7 @@ export function receiveBack(
   if (!others.ok) return others;
   return recordChange(store, withOthers(moveWords(move.value), others.value.length), (writable) => {
     makeMove(writable, move.value);
-    if (tripId === null) insertTrip(writable, { stageId, details, packing: [] }, newParcel(writable));
+    if (tripId === null) insertTrip(writable, { stageId, details, packing: [] }, newPackage(writable));
     else writeTrip(writable, tripId, stageId, details);
     for (const other of others.value) {
       makeMove(writable, other.move);
@@ -106,16 +106,16 @@ interface OtherBack {
   readonly move: AllowedMove;
 }
 
-/** The others of the parcel that came back with it, each with its move. */
+/** The others of the package that came back with it, each with its move. */
 function othersBack(
   store: ReadableStore,
   trip: Trip | undefined,
   ids: readonly TripId[],
 ): Result<readonly OtherBack[], Problem> {
-  const parcel = trip === undefined ? [] : tripsOfParcel(store, trip.parcelId);
+  const sentPackage = trip === undefined ? [] : tripsOfPackage(store, trip.packageId);
   const others: OtherBack[] = [];
   for (const id of ids.filter((one) => one !== trip?.id)) {
-    const other = parcel.find((one) => one.id === id && one.backOn === null);
+    const other = sentPackage.find((one) => one.id === id && one.backOn === null);
     if (other === undefined) return notFound('trip');
     const move = allowMove(store, other.stageId, 'done');
     if (!move.ok) return move;
@@ -125,11 +125,11 @@ function othersBack(
 }
 
 function withOthers(words: string, others: number): string {
-  return others === 0 ? words : `${words} and ${others} more in the same parcel`;
+  return others === 0 ? words : `${words} and ${others} more in the same package`;
 }
 
-function newParcel(store: WritableStore): ParcelId {
-  return store.surroundings.newId() as ParcelId;
+function newPackage(store: WritableStore): PackageId {
+  return store.surroundings.newId() as PackageId;
 }
 
 interface NewTrip {
@@ -138,14 +138,14 @@ interface NewTrip {
   readonly packing: readonly PackingLine[];
 }
 
-function insertTrip(store: WritableStore, trip: NewTrip, parcelId: ParcelId): TripId {
+function insertTrip(store: WritableStore, trip: NewTrip, packageId: PackageId): TripId {
   const { stageId, details, packing } = trip;
   const id = store.surroundings.newId() as TripId;
   insertRow(store, 'trip', {
     id,
     stage_id: stageId,
     contact_id: contactOf(store, stageId, details),
-    parcel_id: parcelId,
+    parcel_id: packageId,
     packing_json: JSON.stringify(packing),
     ...tripColumns(details),
   });
@@ -153,15 +153,15 @@ function insertTrip(store: WritableStore, trip: NewTrip, parcelId: ParcelId): Tr
 }
 
 /** A trip that was booked ahead becomes the one that is sent; without one it is written down now. */
-function sendTrip(store: WritableStore, trip: NewTrip, parcelId: ParcelId): TripId {
+function sendTrip(store: WritableStore, trip: NewTrip, packageId: PackageId): TripId {
   const { stageId, details, packing } = trip;
   const sql =
     'SELECT id FROM trip WHERE stage_id = ? AND sent_on IS NULL AND back_on IS NULL ORDER BY seq DESC';
   const booked = oneRow(store, sql, stageId);
-  if (booked === undefined) return insertTrip(store, trip, parcelId);
+  if (booked === undefined) return insertTrip(store, trip, packageId);
   const id = textOf(booked, 'id') as TripId;
   writeTrip(store, id, stageId, details);
-  updateRow(store, 'trip', id, { parcel_id: parcelId, packing_json: JSON.stringify(packing) });
+  updateRow(store, 'trip', id, { parcel_id: packageId, packing_json: JSON.stringify(packing) });
   return id;
 }
 

@@ -16,7 +16,7 @@ const STARTING_WORKSHOP: Workshop = {
   name: '',
   currency: currencyFromCode('USD'),
   theme: 'system',
-  habits: STARTING_HABITS,
+  settings: STARTING_HABITS,
   benchTime: STARTING_BENCH_TIME,
   labelSheet: STARTING_LABEL_SHEET,
 };
@@ -24,13 +24,13 @@ const STARTING_WORKSHOP: Workshop = {
 export function readWorkshop(store: ReadableStore): Workshop {
   const row = oneRow(store, 'SELECT * FROM workshop');
   if (row === undefined) return STARTING_WORKSHOP;
-  // A habit the notebook learned after this was written starts where it starts for everybody.
-  const habits = { ...STARTING_HABITS, ...(jsonOf(row, 'habits_json') as object) };
+  // A setting the notebook learned after this was written starts where it starts for everybody.
+  const settings = { ...STARTING_HABITS, ...(jsonOf(row, 'habits_json') as object) };
   const read = {
     name: row['name'],
     currency: row['currency'],
     theme: row['theme'],
-    habits,
+    settings,
     benchTime: jsonOf(row, 'bench_time_json'),
     labelSheet: jsonOf(row, 'label_sheet_json'),
   };
@@ -52,7 +52,7 @@ export function changeWorkshop(
       workshop.name,
       workshop.currency,
       workshop.theme,
-      JSON.stringify(workshop.habits),
+      JSON.stringify(workshop.settings),
       JSON.stringify(workshop.benchTime),
       JSON.stringify(workshop.labelSheet),
     );

@@ -11,14 +11,14 @@ import { EmptyState } from '#renderer/ui/page/empty-state';
 import { Page } from '#renderer/ui/page/page';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { ContactDialog } from './contact-dialog';
-import { Parcel } from './parcel';
-import { awaySummary, bookedTrips, parcelsAway } from './view-model';
+import { Package } from './package';
+import { awaySummary, bookedTrips, packagesAway } from './view-model';
 import styles from './away.module.css';
 
-/** What is out: every parcel that is away and until when, and everybody it may go to. */
+/** What is out: every package that is away and until when, and everybody it may go to. */
 export function AwayPage() {
   const { value: contacts, problem } = useRead('contact:list', {});
-  const { habits } = useWorkshop();
+  const { settings } = useWorkshop();
   const [isAdding, setIsAdding] = useState(false);
   if (contacts === undefined) {
     return (
@@ -27,12 +27,12 @@ export function AwayPage() {
       </Page>
     );
   }
-  const parcels = parcelsAway(contacts, today(), habits.silentDays);
+  const packages = packagesAway(contacts, today(), settings.silentDays);
   const booked = bookedTrips(contacts);
   return (
     <Page
       title="Out"
-      under={contacts.length === 0 ? undefined : awaySummary(parcels)}
+      under={contacts.length === 0 ? undefined : awaySummary(packages)}
       action={
         <Button look="main" onClick={() => setIsAdding(true)}>
           Add a contact
@@ -47,14 +47,14 @@ export function AwayPage() {
           </p>
         </EmptyState>
       )}
-      {parcels.length > 0 && (
+      {packages.length > 0 && (
         <section aria-labelledby="away">
           <h2 id="away" className={styles['heading']}>
             Away
           </h2>
           <ul className={styles['lines']}>
-            {parcels.map((parcel) => (
-              <Parcel key={parcel.first.parcelId} parcel={parcel} />
+            {packages.map((sentPackage) => (
+              <Package key={sentPackage.first.packageId} sentPackage={sentPackage} />
             ))}
           </ul>
         </section>
@@ -87,7 +87,7 @@ export function AwayPage() {
           </h2>
           <ul className={styles['lines']}>
             {contacts.map((contact) => (
-              <ContactLine key={contact.id} contact={contact} usualDays={habits.turnaroundDays} />
+              <ContactLine key={contact.id} contact={contact} usualDays={settings.turnaroundDays} />
             ))}
           </ul>
         </section>

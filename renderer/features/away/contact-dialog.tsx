@@ -98,7 +98,7 @@ interface RatesProps {
   readonly set: (part: Partial<ContactDetails>) => void;
 }
 
-/** What they charge and promise; what they have not said stays empty, and the workshop's habits stand in. */
+/** What they charge and promise; what they have not said stays empty, and the workshop's settings stand in. */
 function Rates({ details, set }: RatesProps) {
   const { currency } = useDisplay();
   const inMajor = 10 ** minorDigits(currency);

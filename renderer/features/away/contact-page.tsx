@@ -25,7 +25,7 @@ const BACK = { to: '/out', words: 'Out' };
 /** One contact: how long they really take, what they charge, and every trip to them. */
 export function ContactPage({ contactId }: { readonly contactId: ContactId }) {
   const { value: contacts, problem } = useRead('contact:list', {});
-  const { habits } = useWorkshop();
+  const { settings } = useWorkshop();
   const [isChanging, setIsChanging] = useState(false);
   const contact = contacts?.find(({ id }) => id === contactId);
   if (contact === undefined) {
@@ -51,7 +51,7 @@ export function ContactPage({ contactId }: { readonly contactId: ContactId }) {
         </Button>
       }
     >
-      <Days turnaround={turnaroundOf(details, trips, habits.turnaroundDays)} />
+      <Days turnaround={turnaroundOf(details, trips, settings.turnaroundDays)} />
       <Charges contact={contact} />
       {details.notes !== '' && <p className={styles['notes']}>{details.notes}</p>}
       <Trips trips={trips} />

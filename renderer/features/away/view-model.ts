@@ -2,30 +2,30 @@ import type { Contact, ContactTrip } from '#core/contract/contacts';
 import { askAfter, type AskAfter, isBookedAhead } from '#core/domain/trip';
 import type { CalendarDate } from '#core/units/calendar-date';
 
-/** The pieces of one parcel that are still away, with the reason to ask after them, if there is one. */
-export interface ParcelAway {
+/** The pieces of one package that are still away, with the reason to ask after them, if there is one. */
+export interface PackageAway {
   readonly contact: Contact;
   readonly trips: readonly ContactTrip[];
   readonly first: ContactTrip;
   readonly ask: AskAfter | null;
 }
 
-/** Every parcel that is out, the most pressing first: those to ask after, then by the promised day. */
-export function parcelsAway(
+/** Every package that is out, the most pressing first: those to ask after, then by the promised day. */
+export function packagesAway(
   contacts: readonly Contact[],
   on: CalendarDate,
   silentDays: number,
-): readonly ParcelAway[] {
-  const parcels = contacts.flatMap((contact) => {
+): readonly PackageAway[] {
+  const packages = contacts.flatMap((contact) => {
     const away = contact.trips.filter(isAway);
-    const ids = [...new Set(away.map(({ parcelId }) => parcelId))];
+    const ids = [...new Set(away.map(({ packageId }) => packageId))];
     return ids.flatMap((id) => {
-      const trips = away.filter(({ parcelId }) => parcelId === id);
+      const trips = away.filter(({ packageId }) => packageId === id);
       const [first] = trips;
       return first === undefined ? [] : [{ contact, trips, first, ask: pressingAsk(trips, on, silentDays) }];
     });
   });
-  return parcels.toSorted(
+  return packages.toSorted(
     (one, other) =>
       (other.ask?.days ?? 0) - (one.ask?.days ?? 0) ||
       (one.first.promisedOn ?? '9999').localeCompare(other.first.promisedOn ?? '9999') ||
@@ -49,11 +49,11 @@ function pressingAsk(trips: readonly ContactTrip[], on: CalendarDate, silentDays
 }
 
 /** `3 pieces away with 2 people, 1 to ask after`. */
-export function awaySummary(parcels: readonly ParcelAway[]): string {
-  const pieces = parcels.reduce((sum, { trips }) => sum + trips.length, 0);
+export function awaySummary(packages: readonly PackageAway[]): string {
+  const pieces = packages.reduce((sum, { trips }) => sum + trips.length, 0);
   if (pieces === 0) return 'Nothing is away: every piece is in the house.';
-  const people = new Set(parcels.map(({ contact }) => contact.id)).size;
-  const asks = parcels.filter(({ ask }) => ask !== null).length;
+  const people = new Set(packages.map(({ contact }) => contact.id)).size;
+  const asks = packages.filter(({ ask }) => ask !== null).length;
   const away = `${pieces === 1 ? '1 piece' : `${String(pieces)} pieces`} away with ${people === 1 ? '1 contact' : `${String(people)} contacts`}`;
   return asks === 0 ? away : `${away}, ${String(asks)} to ask after`;
 }

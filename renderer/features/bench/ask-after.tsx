@@ -22,12 +22,12 @@ interface Asked {
   readonly reason: Reason;
 }
 
-/** Pieces that are overdue or of which nothing was heard for long, one line a parcel: whom to ask, and where to write the answer. */
+/** Pieces that are overdue or of which nothing was heard for long, one line a package: whom to ask, and where to write the answer. */
 export function AskAfter({ glances, silentDays, on }: AskAfterProps) {
   const [told, setTold] = useState<Asked | null>(null);
   const telling = useWrite('trip:tell');
   const { locale } = useDisplay();
-  const asked = parcelsToAskAfter(glances, silentDays, on);
+  const asked = packagesToAskAfter(glances, silentDays, on);
   if (asked.length === 0) return null;
   return (
     <section className={styles['group']} aria-labelledby="ask-after">
@@ -36,7 +36,7 @@ export function AskAfter({ glances, silentDays, on }: AskAfterProps) {
       </h2>
       <ul className={styles['asks']}>
         {asked.map((one) => (
-          <li key={one.trip.parcelId} className={styles['ask']}>
+          <li key={one.trip.packageId} className={styles['ask']}>
             <div className={styles['cardWords']}>
               <p>
                 <Link to={`/out/${one.trip.contactId}`}>{one.trip.withWhom}</Link> has {one.pieces.join(', ')}
@@ -63,24 +63,24 @@ export function AskAfter({ glances, silentDays, on }: AskAfterProps) {
   );
 }
 
-/** One entry a parcel, the one that waits longest first. */
-export function parcelsToAskAfter(
+/** One entry a package, the one that waits longest first. */
+export function packagesToAskAfter(
   glances: readonly ProjectGlance[],
   silentDays: number,
   on: CalendarDate,
 ): readonly Asked[] {
-  const parcels = new Map<string, Asked>();
+  const packages = new Map<string, Asked>();
   for (const { project, stages, trips } of glances) {
     for (const trip of trips) {
       const isOut = stages.some(({ id, state }) => id === trip.stageId && state === 'out');
       const reason = isOut ? askAfter(trip, on, silentDays) : null;
       if (reason === null) continue;
-      const before = parcels.get(trip.parcelId);
-      if (before === undefined) parcels.set(trip.parcelId, { trip, pieces: [project.name], reason });
-      else parcels.set(trip.parcelId, { ...before, pieces: [...before.pieces, project.name] });
+      const before = packages.get(trip.packageId);
+      if (before === undefined) packages.set(trip.packageId, { trip, pieces: [project.name], reason });
+      else packages.set(trip.packageId, { ...before, pieces: [...before.pieces, project.name] });
     }
   }
-  return [...parcels.values()].toSorted((one, other) => other.reason.days - one.reason.days);
+  return [...packages.values()].toSorted((one, other) => other.reason.days - one.reason.days);
 }
 
 function sentence(words: string): string {

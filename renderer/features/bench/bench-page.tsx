@@ -18,7 +18,7 @@ import styles from './bench.module.css';
 export function BenchPage() {
   const { value: list, problem } = useRead('project:list', { archived: false });
   const glances = list?.items;
-  const { habits } = useWorkshop();
+  const { settings } = useWorkshop();
   const on = today();
   const { value: dates } = usePlannedDates(on);
   if (glances === undefined) {
@@ -43,8 +43,8 @@ export function BenchPage() {
       }
     >
       {dates !== undefined && <BenchVerdict dates={dates} glances={glances} on={on} />}
-      <FirstPiece piece={first} plan={dates?.plan} workshopHabits={habits} on={on} />
-      <AskAfter glances={glances} silentDays={habits.silentDays} on={on} />
+      <FirstPiece piece={first} plan={dates?.plan} workshopSettings={settings} on={on} />
+      <AskAfter glances={glances} silentDays={settings.silentDays} on={on} />
       <div className={styles['groups']}>
         {groups.map(({ situation, pieces }) => (
           <section
@@ -63,7 +63,7 @@ export function BenchPage() {
                   key={piece.glance.project.id}
                   piece={piece}
                   plan={dates?.plan}
-                  workshopHabits={habits}
+                  workshopSettings={settings}
                   on={on}
                 />
               ))}

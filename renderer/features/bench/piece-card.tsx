@@ -1,5 +1,5 @@
 import { Link } from 'react-router';
-import { habitsOfProject, type Habits } from '#core/domain/workshop';
+import { settingsOfProject, type Settings } from '#core/domain/workshop';
 import type { PlannedDates } from '#core/contract/dates';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { pieceWords } from '#renderer/text/piece-words';
@@ -8,7 +8,7 @@ import { awayWords, nowWords, standingLines } from '#renderer/text/standing';
 import { progressCount } from '#renderer/text/stage-words';
 import { classes } from '#renderer/ui/base/classes';
 import { useDisplay } from '#renderer/ui/base/display';
-import { HabitsDisplay } from '#renderer/ui/base/habits-display';
+import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { ProjectDrawing } from '#renderer/ui/drawings/project-drawing';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import { PieceAction } from './piece-action';
@@ -19,16 +19,16 @@ interface PieceProps {
   readonly piece: BenchPiece;
   /** Undefined until it is worked out. */
   readonly plan: PlannedDates['plan'] | undefined;
-  readonly workshopHabits: Habits;
+  readonly workshopSettings: Settings;
   readonly on: CalendarDate;
 }
 
 /** The piece to turn to now, large. Its action is the main action of the page. */
-export function FirstPiece({ piece, plan, workshopHabits, on }: PieceProps) {
+export function FirstPiece({ piece, plan, workshopSettings, on }: PieceProps) {
   const { project, stages, swatches } = piece.glance;
   const { locale } = useDisplay();
   return (
-    <HabitsDisplay habits={habitsOfProject(workshopHabits, project.habitChanges)}>
+    <SettingsDisplay settings={settingsOfProject(workshopSettings, project.settingChanges)}>
       <section className={styles['first']} aria-label="Now">
         <ProjectDrawing
           piece={project}
@@ -46,16 +46,16 @@ export function FirstPiece({ piece, plan, workshopHabits, on }: PieceProps) {
           <PieceFacts piece={piece} />
         </div>
       </section>
-    </HabitsDisplay>
+    </SettingsDisplay>
   );
 }
 
 /** One piece of a group: seen, named, where it stands, and what moves it on. */
-export function PieceCard({ piece, plan, workshopHabits, on }: PieceProps) {
+export function PieceCard({ piece, plan, workshopSettings, on }: PieceProps) {
   const { project, stages, swatches } = piece.glance;
   const { locale } = useDisplay();
   return (
-    <HabitsDisplay habits={habitsOfProject(workshopHabits, project.habitChanges)}>
+    <SettingsDisplay settings={settingsOfProject(workshopSettings, project.settingChanges)}>
       <li className={styles['card']}>
         <span className={styles['cardDrawing']}>
           <ProjectDrawing
@@ -77,11 +77,11 @@ export function PieceCard({ piece, plan, workshopHabits, on }: PieceProps) {
           </div>
         </div>
       </li>
-    </HabitsDisplay>
+    </SettingsDisplay>
   );
 }
 
-function Lines({ piece, plan, on }: Omit<PieceProps, 'workshopHabits'>) {
+function Lines({ piece, plan, on }: Omit<PieceProps, 'workshopSettings'>) {
   const { locale } = useDisplay();
   const { project, stages } = piece.glance;
   const dates = plan?.projects.find(({ id }) => id === project.id);

@@ -1,13 +1,13 @@
 import { Link } from 'react-router';
 import type { ProjectGlance } from '#core/contract/projects';
-import { habitsOfProject } from '#core/domain/workshop';
+import { settingsOfProject } from '#core/domain/workshop';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
 import { awayWords, nowWords, standingLines, standingOf } from '#renderer/text/standing';
 import { Button } from '#renderer/ui/page/button';
 import { classes } from '#renderer/ui/base/classes';
 import { useDisplay } from '#renderer/ui/base/display';
-import { HabitsDisplay } from '#renderer/ui/base/habits-display';
+import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { ProjectDrawing } from '#renderer/ui/drawings/project-drawing';
 import { placeBeside } from './view-model';
 import styles from './board.module.css';
@@ -23,12 +23,12 @@ interface BoardCardProps {
 export function BoardCard({ glance, isBusy, onDrag, onMove }: BoardCardProps) {
   const { project, stages, swatches } = glance;
   const { locale } = useDisplay();
-  const { habits } = useWorkshop();
+  const { settings } = useWorkshop();
   const on = today();
   const standing = standingOf(glance, on);
   const [back, next] = [placeBeside(glance, -1), placeBeside(glance, 1)];
   return (
-    <HabitsDisplay habits={habitsOfProject(habits, project.habitChanges)}>
+    <SettingsDisplay settings={settingsOfProject(settings, project.settingChanges)}>
       <li
         className={styles['card']}
         data-card={project.id}
@@ -85,6 +85,6 @@ export function BoardCard({ glance, isBusy, onDrag, onMove }: BoardCardProps) {
           )}
         </span>
       </li>
-    </HabitsDisplay>
+    </SettingsDisplay>
   );
 }

@@ -5,7 +5,7 @@ import type { ProjectId } from '#core/domain/ids';
 import { measurementsOfProject } from '#core/domain/measurements';
 import { useRead } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
-import { HabitsDisplay } from '#renderer/ui/base/habits-display';
+import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { Page } from '#renderer/ui/page/page';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { CuttingDesk } from './desk/cutting-desk';
@@ -17,7 +17,7 @@ import { useFabricsNamed, useWorkAtHand } from './planning/use-work-at-hand';
 export function CuttingPage({ projectId }: { readonly projectId: ProjectId }) {
   const { value: spread, problem } = useRead('project:open', { projectId });
   const { value: kept } = useRead('cutting:open', { projectId });
-  const { habits } = useWorkshop();
+  const { settings } = useWorkshop();
   const work = useWorkAtHand([projectId]);
   if (spread === undefined) {
     return (
@@ -28,11 +28,11 @@ export function CuttingPage({ projectId }: { readonly projectId: ProjectId }) {
   }
   const start = kept?.plan.setup ?? (work && startingSetup(projectId, work.sources));
   return (
-    <HabitsDisplay habits={measurementsOfProject(spread.project, habits).habits}>
+    <SettingsDisplay settings={measurementsOfProject(spread.project, settings).settings}>
       {start !== undefined && kept !== undefined && (
         <ListFabric start={start} kept={kept} projectName={spread.project.name} />
       )}
-    </HabitsDisplay>
+    </SettingsDisplay>
   );
 }
 

@@ -4,7 +4,7 @@ import type { ProjectId, StageId, TripId } from '#core/domain/ids';
 import type { StageState } from '#core/domain/stage';
 import { isBookedAhead } from '#core/domain/trip';
 import type { DaysAway } from '#core/learned/days-away';
-import type { ProjectDates, StepDates } from '#core/planner/date-plan';
+import type { ProjectDates, StepDates } from '#core/planner/schedule';
 import { addDays, type CalendarDate, daysBetween, weekday } from '#core/units/calendar-date';
 
 /** The days that are drawn: from a Monday, whole weeks. */

@@ -21,15 +21,15 @@ interface BeginDialogProps {
 /** The three things a new notebook must know before its first piece; all can be changed later on the Workshop page. */
 export function BeginDialog({ workshop, onClose }: BeginDialogProps) {
   const [name, setName] = useState(workshop.name);
-  const [unitSystem, setUnitSystem] = useState(workshop.habits.unitSystem);
+  const [unitSystem, setUnitSystem] = useState(workshop.settings.unitSystem);
   const [currency, setCurrency] = useState<string>(workshop.currency);
   const changing = useWrite('workshop:change');
   const navigate = useNavigate();
   const { locale } = useDisplay();
   const begin = async () => {
-    const habits = { ...workshop.habits, unitSystem };
+    const settings = { ...workshop.settings, unitSystem };
     const answer = await changing.write({
-      workshop: { ...workshop, name, currency: currencyFromCode(currency), habits },
+      workshop: { ...workshop, name, currency: currencyFromCode(currency), settings },
     });
     if (answer.ok) void navigate('/projects/new');
   };

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { ProjectSpread, StageEvent } from '#core/contract/projects';
 import type { StageState } from '#core/domain/stage';
-import { habitsOfProject } from '#core/domain/workshop';
+import { settingsOfProject } from '#core/domain/workshop';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { instantWords, today } from '#renderer/text/dates';
 import { pieceWords } from '#renderer/text/piece-words';
@@ -49,33 +49,33 @@ export function PieceLeaf({ spread }: { readonly spread: ProjectSpread }) {
 function Facts({ spread }: { readonly spread: ProjectSpread }) {
   const workshop = useWorkshop();
   const { project } = spread;
-  const habits = habitsOfProject(workshop.habits, project.habitChanges);
+  const settings = settingsOfProject(workshop.settings, project.settingChanges);
   return (
     <dl className={styles['facts']}>
       <div>
         <dt>Seam</dt>
         <dd>
-          <LengthText length={habits.seamAllowance} />
+          <LengthText length={settings.seamAllowance} />
         </dd>
       </div>
       <div>
         <dt>Binding strip</dt>
         <dd>
-          <LengthText length={habits.bindingStripWidth} />
+          <LengthText length={settings.bindingStripWidth} />
         </dd>
       </div>
       {project.hole !== null && (
         <div>
           <dt>Inner strip</dt>
           <dd>
-            <LengthText length={habits.innerStripWidth} />
+            <LengthText length={settings.innerStripWidth} />
           </dd>
         </div>
       )}
       <div>
         <dt>Fabric width</dt>
         <dd>
-          <LengthText length={habits.fabricWidth} />
+          <LengthText length={settings.fabricWidth} />
         </dd>
       </div>
     </dl>

@@ -4,7 +4,7 @@ import { calendarDate } from '#core/domain/dates';
 import { stagePlanId } from '#core/domain/ids';
 import type { Outline } from '#core/domain/outline';
 import { type Project, type ProjectDetails, projectPurpose } from '#core/domain/project';
-import { habitChanges } from '#core/domain/workshop';
+import { settingChanges } from '#core/domain/workshop';
 import { type Length, lengthFromInches } from '#core/units/length';
 
 const length = lengthField({ title: 'Length' });
@@ -27,7 +27,7 @@ export const projectDraft = z.object({
   hasHole: z.boolean(),
   holeDiameter: length.nullable(),
   hasSlit: z.boolean(),
-  habitChanges,
+  settingChanges,
   notes: z.string(),
   stagePlanId: stagePlanId.nullable(),
 });
@@ -46,7 +46,7 @@ export const EMPTY_DRAFT: ProjectDraft = {
   hasHole: false,
   holeDiameter: null,
   hasSlit: false,
-  habitChanges: {},
+  settingChanges: {},
   notes: '',
   stagePlanId: null,
 };
@@ -57,10 +57,10 @@ export function isProjectDraft(stored: unknown): stored is ProjectDraft {
 
 /** The form's view of a project that exists. */
 export function draftOfProject({ outline, hole, ...project }: Project): ProjectDraft {
-  const { name, purpose, forWhom, dueOn, hasSlit, habitChanges: changes, notes } = project;
+  const { name, purpose, forWhom, dueOn, hasSlit, settingChanges: changes, notes } = project;
   return {
     ...EMPTY_DRAFT,
-    ...{ name, purpose, forWhom, dueOn, hasSlit, notes, habitChanges: changes },
+    ...{ name, purpose, forWhom, dueOn, hasSlit, notes, settingChanges: changes },
     ...sizesOf(outline),
     shape: outline.shape,
     hasHole: hole !== null,
@@ -72,12 +72,12 @@ export function draftOfProject({ outline, hole, ...project }: Project): ProjectD
 export function detailsOfDraft(draft: ProjectDraft): ProjectDetails | null {
   const outline = outlineOfDraft(draft);
   if (outline === null || (draft.hasHole && draft.holeDiameter === null)) return null;
-  const { name, purpose, forWhom, dueOn, habitChanges: changes, notes } = draft;
+  const { name, purpose, forWhom, dueOn, settingChanges: changes, notes } = draft;
   const hole = draft.hasHole && draft.holeDiameter !== null ? { diameter: draft.holeDiameter } : null;
   return {
     ...{ name: name.trim(), purpose, forWhom: forWhom.trim(), dueOn, outline, hole, notes },
     hasSlit: draft.hasSlit && hole !== null,
-    habitChanges: changes,
+    settingChanges: changes,
   };
 }
 

@@ -1,10 +1,10 @@
-import { habitChanges, habitsOfProject } from '#core/domain/workshop';
+import { settingChanges, settingsOfProject } from '#core/domain/workshop';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { PURPOSE_WORDS } from '#renderer/text/piece-words';
 import { Choice } from '#renderer/ui/fields/choice';
 import { DateField } from '#renderer/ui/fields/date-field';
 import { Form } from '#renderer/ui/fields/form';
-import { HabitsDisplay } from '#renderer/ui/base/habits-display';
+import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { ProjectDrawing } from '#renderer/ui/drawings/project-drawing';
 import { SchemaForm } from '#renderer/ui/schema-form/schema-form';
 import { TextField } from '#renderer/ui/fields/text-field';
@@ -29,7 +29,7 @@ export function ProjectForm({ id, draft, onChange, onSubmit, swatches = [], stag
   const workshop = useWorkshop();
   const change = (changed: Partial<ProjectDraft>) => onChange({ ...draft, ...changed });
   return (
-    <HabitsDisplay habits={habitsOfProject(workshop.habits, draft.habitChanges)}>
+    <SettingsDisplay settings={settingsOfProject(workshop.settings, draft.settingChanges)}>
       <div className={styles['sides']}>
         <Form id={id} className={styles['form']} onSubmit={onSubmit}>
           <section className={styles['part']}>
@@ -60,13 +60,13 @@ export function ProjectForm({ id, draft, onChange, onSubmit, swatches = [], stag
           <ShapeFields draft={draft} onChange={change} />
           {stages}
           <details className={styles['part']}>
-            <summary className={styles['summary']}>Habits that differ for this piece</summary>
+            <summary className={styles['summary']}>Settings that differ for this piece</summary>
             <p className={styles['hint']}>An empty field follows the workshop.</p>
             <SchemaForm
-              schema={habitChanges}
-              value={draft.habitChanges}
-              fallbacks={workshop.habits}
-              onChange={(changed) => change({ habitChanges: changed })}
+              schema={settingChanges}
+              value={draft.settingChanges}
+              fallbacks={workshop.settings}
+              onChange={(changed) => change({ settingChanges: changed })}
             />
           </details>
           <TextField
@@ -80,7 +80,7 @@ export function ProjectForm({ id, draft, onChange, onSubmit, swatches = [], stag
         </Form>
         <Preview draft={draft} swatches={swatches} />
       </div>
-    </HabitsDisplay>
+    </SettingsDisplay>
   );
 }
 

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Link, useSearchParams } from 'react-router';
 import type { ProjectGlance } from '#core/contract/projects';
-import { habitsOfProject } from '#core/domain/workshop';
+import { settingsOfProject } from '#core/domain/workshop';
 import { useRead } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
@@ -12,7 +12,7 @@ import { Choice } from '#renderer/ui/fields/choice';
 import { classes } from '#renderer/ui/base/classes';
 import { useDisplay } from '#renderer/ui/base/display';
 import { EmptyState } from '#renderer/ui/page/empty-state';
-import { HabitsDisplay } from '#renderer/ui/base/habits-display';
+import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { Page } from '#renderer/ui/page/page';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { ProjectDrawing } from '#renderer/ui/drawings/project-drawing';
@@ -104,11 +104,11 @@ function NothingFound({ isSearch, archived }: { readonly isSearch: boolean; read
 }
 
 function ProjectRow({ glance }: { readonly glance: ProjectGlance }) {
-  const { habits } = useWorkshop();
+  const { settings } = useWorkshop();
   return (
-    <HabitsDisplay habits={habitsOfProject(habits, glance.project.habitChanges)}>
+    <SettingsDisplay settings={settingsOfProject(settings, glance.project.settingChanges)}>
       <RowContent glance={glance} />
-    </HabitsDisplay>
+    </SettingsDisplay>
   );
 }
 

@@ -1,7 +1,7 @@
 import { useNavigate } from 'react-router';
 import type { ProjectSpread } from '#core/contract/projects';
 import type { ProjectId } from '#core/domain/ids';
-import { habitsOfProject } from '#core/domain/workshop';
+import { settingsOfProject } from '#core/domain/workshop';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
@@ -10,7 +10,7 @@ import { standingLines, standingOf } from '#renderer/text/standing';
 import { Button, ButtonLink } from '#renderer/ui/page/button';
 import { classes } from '#renderer/ui/base/classes';
 import { useDisplay } from '#renderer/ui/base/display';
-import { HabitsDisplay } from '#renderer/ui/base/habits-display';
+import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { Page } from '#renderer/ui/page/page';
 import { PrintSheetButton } from '#renderer/ui/page/print-sheet-button';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
@@ -22,7 +22,7 @@ import styles from './spread.module.css';
 /** One piece as two facing pages: what it is on the left, what is next on the right. */
 export function SpreadPage({ projectId }: { readonly projectId: ProjectId }) {
   const { value: spread, problem } = useRead('project:open', { projectId });
-  const { habits } = useWorkshop();
+  const { settings } = useWorkshop();
   if (spread === undefined) {
     return (
       <Page
@@ -34,9 +34,9 @@ export function SpreadPage({ projectId }: { readonly projectId: ProjectId }) {
     );
   }
   return (
-    <HabitsDisplay habits={habitsOfProject(habits, spread.project.habitChanges)}>
+    <SettingsDisplay settings={settingsOfProject(settings, spread.project.settingChanges)}>
       <Spread spread={spread} />
-    </HabitsDisplay>
+    </SettingsDisplay>
   );
 }
 

@@ -10,7 +10,7 @@ import { useOpening } from '#renderer/bridge/workshop';
 import { asLength } from '#renderer/text/cut-words';
 import { problemWords } from '#renderer/text/problems';
 import { useDisplay } from '#renderer/ui/base/display';
-import { HabitsDisplay } from '#renderer/ui/base/habits-display';
+import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { PatchKey } from '#renderer/ui/drawings/patch-key';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import { CuttingSheetPiece, type NamedFabric } from './cutting-sheet-piece';
@@ -34,11 +34,11 @@ export function CuttingSheet({ projectId, paper }: CuttingSheetProps) {
   if (spread === undefined || kept === undefined || opening === undefined) return null;
   if (kept === null)
     return <SheetWords paper={paper}>No cutting plan is kept with this piece yet.</SheetWords>;
-  const { habits } = measurementsOfProject(spread.project, opening.workshop.habits);
+  const { settings } = measurementsOfProject(spread.project, opening.workshop.settings);
   return (
-    <HabitsDisplay habits={habits}>
+    <SettingsDisplay settings={settings}>
       <WholePlan kept={kept} name={spread.project.name} paper={paper} />
-    </HabitsDisplay>
+    </SettingsDisplay>
   );
 }
 

@@ -9,7 +9,7 @@ import { useOpening } from '#renderer/bridge/workshop';
 import { labelPlace, labelProblemWords, labelSize } from '#renderer/text/label-words';
 import { classes } from '#renderer/ui/base/classes';
 import { useDisplay } from '#renderer/ui/base/display';
-import { HabitsDisplay } from '#renderer/ui/base/habits-display';
+import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { QrCode } from '#renderer/ui/drawings/qr-code';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import { Paper } from './paper';
@@ -32,12 +32,12 @@ export function LabelsSheet({ of, paper, startAt, hasLines }: LabelsSheetProps) 
   if (opening === undefined || found === undefined) return null;
   const { pieces } = found;
   if (pieces.length === 0) return <SheetWords paper={paper}>There is no piece to label.</SheetWords>;
-  const { labelSheet, habits } = opening.workshop;
+  const { labelSheet, settings } = opening.workshop;
   const laid = layLabels(labelSheet, paper, pieces.length, startAt);
   if (!laid.ok) return <SheetWords paper={paper}>{labelProblemWords(laid.error, length)}</SheetWords>;
   const { width, height } = PAPERS[paper];
   return (
-    <HabitsDisplay habits={habits}>
+    <SettingsDisplay settings={settings}>
       <Paper paper={paper} margin="0">
         {laid.value.map((labels, number) => (
           <section
@@ -57,7 +57,7 @@ export function LabelsSheet({ of, paper, startAt, hasLines }: LabelsSheetProps) 
           </section>
         ))}
       </Paper>
-    </HabitsDisplay>
+    </SettingsDisplay>
   );
 }
 

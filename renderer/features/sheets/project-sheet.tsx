@@ -6,7 +6,7 @@ import { useRead, useReadEach } from '#renderer/bridge/query';
 import { useOpening } from '#renderer/bridge/workshop';
 import { problemWords } from '#renderer/text/problems';
 import { useDisplay } from '#renderer/ui/base/display';
-import { HabitsDisplay } from '#renderer/ui/base/habits-display';
+import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { RunningSheet } from './running-sheet';
 import { SheetCare } from './sheet-care';
 import { SheetFabric } from './sheet-fabric';
@@ -38,11 +38,11 @@ function WholeSheet({ spread, paper }: { readonly spread: ProjectSpread; readonl
     stages.map(({ id }) => ({ stageId: id })),
   );
   if (opening === undefined || isLoading || kept === undefined || estimates === undefined) return null;
-  const measurements = measurementsOfProject(project, opening.habitsInUse);
+  const measurements = measurementsOfProject(project, opening.settingsInUse);
   return (
-    <HabitsDisplay habits={measurements.habits}>
+    <SettingsDisplay settings={measurements.settings}>
       <RunningSheet paper={paper} name={project.name}>
-        <SheetPiece spread={spread} habits={measurements.habits} />
+        <SheetPiece spread={spread} settings={measurements.settings} />
         {fabric !== undefined && <SheetFabric fabric={fabric} />}
         <SheetCare stages={stages} />
         {stages
@@ -58,6 +58,6 @@ function WholeSheet({ spread, paper }: { readonly spread: ProjectSpread; readonl
             />
           ))}
       </RunningSheet>
-    </HabitsDisplay>
+    </SettingsDisplay>
   );
 }

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { ProjectSpread } from '#core/contract/projects';
-import type { Habits } from '#core/domain/workshop';
+import type { Settings } from '#core/domain/workshop';
 import { longDateWords } from '#renderer/text/dates';
 import { pieceWords, PURPOSE_WORDS } from '#renderer/text/piece-words';
 import { useDisplay } from '#renderer/ui/base/display';
@@ -10,11 +10,11 @@ import styles from './project-sheet.module.css';
 
 interface SheetPieceProps {
   readonly spread: ProjectSpread;
-  readonly habits: Habits;
+  readonly settings: Settings;
 }
 
 /** What the piece is: its name, its drawing with dimensions, and the sizes that hold all the way through. */
-export function SheetPiece({ spread, habits }: SheetPieceProps) {
+export function SheetPiece({ spread, settings }: SheetPieceProps) {
   const { project, swatches } = spread;
   const { length, locale } = useDisplay();
   const forWhom = project.forWhom === '' ? '' : ` for ${project.forWhom}`;
@@ -35,10 +35,10 @@ export function SheetPiece({ spread, habits }: SheetPieceProps) {
             {project.dueOn === null ? 'no day set' : longDateWords(project.dueOn, locale)}
           </Fact>
           <Fact name="Seam">
-            <LengthText length={habits.seamAllowance} />
+            <LengthText length={settings.seamAllowance} />
           </Fact>
           <Fact name="Outer binding strip">
-            <LengthText length={habits.bindingStripWidth} />
+            <LengthText length={settings.bindingStripWidth} />
           </Fact>
           {project.hole !== null && (
             <>
@@ -46,12 +46,12 @@ export function SheetPiece({ spread, habits }: SheetPieceProps) {
                 <LengthText length={project.hole.diameter} />
               </Fact>
               <Fact name="Inner binding strip">
-                <LengthText length={habits.innerStripWidth} />
+                <LengthText length={settings.innerStripWidth} />
               </Fact>
             </>
           )}
           <Fact name="Usable fabric width">
-            <LengthText length={habits.fabricWidth} />
+            <LengthText length={settings.fabricWidth} />
           </Fact>
         </dl>
       </div>

@@ -11,7 +11,7 @@ import {
   sizeToBuy,
 } from '#renderer/text/shopping-words';
 import { useDisplay } from '#renderer/ui/base/display';
-import { HabitsDisplay } from '#renderer/ui/base/habits-display';
+import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import { PaperBox } from './paper-box';
 import { RunningSheet } from './running-sheet';
@@ -28,7 +28,7 @@ export function ShoppingSheet({ paper }: { readonly paper: SheetPaper }) {
   const shops = entriesByShop(list.lines, list.own);
   if (shops.length === 0) return <SheetWords paper={paper}>There is nothing to buy.</SheetWords>;
   return (
-    <HabitsDisplay habits={opening.workshop.habits}>
+    <SettingsDisplay settings={opening.workshop.settings}>
       <RunningSheet paper={paper} name="Shopping list">
         <h1 className={styles['title']}>Shopping list</h1>
         {shops.map(({ supplier, lines }) => (
@@ -42,7 +42,7 @@ export function ShoppingSheet({ paper }: { readonly paper: SheetPaper }) {
           </section>
         ))}
       </RunningSheet>
-    </HabitsDisplay>
+    </SettingsDisplay>
   );
 }
 

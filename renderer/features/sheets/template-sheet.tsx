@@ -1,12 +1,12 @@
 import { planCenterTemplate } from '#core/calculators/center/center-template';
 import type { SheetPaper } from '#core/domain/paper';
 import type { ProjectId } from '#core/domain/ids';
-import { habitsOfProject } from '#core/domain/workshop';
+import { settingsOfProject } from '#core/domain/workshop';
 import { useRead } from '#renderer/bridge/query';
 import { useOpening } from '#renderer/bridge/workshop';
 import { problemWords } from '#renderer/text/problems';
 import { useDisplay } from '#renderer/ui/base/display';
-import { HabitsDisplay } from '#renderer/ui/base/habits-display';
+import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { Paper } from './paper';
 import { SheetWords } from './sheet-words';
 import { TemplatePageView } from './template-page';
@@ -26,11 +26,11 @@ export function TemplateSheet({ projectId, paper, part }: TemplateSheetProps) {
   if (spread === undefined || opening === undefined) return null;
   const { project } = spread;
   if (project.hole === null) return <SheetWords paper={paper}>{project.name} has no hole.</SheetWords>;
-  const habits = habitsOfProject(opening.workshop.habits, project.habitChanges);
+  const settings = settingsOfProject(opening.workshop.settings, project.settingChanges);
   const { diameter } = project.hole;
   const planned = planCenterTemplate({
     holeDiameter: diameter,
-    seamAllowance: habits.seamAllowance,
+    seamAllowance: settings.seamAllowance,
     part,
     paper,
   });
@@ -44,7 +44,7 @@ export function TemplateSheet({ projectId, paper, part }: TemplateSheetProps) {
   }
   const template = planned.value;
   return (
-    <HabitsDisplay habits={habits}>
+    <SettingsDisplay settings={settings}>
       <Paper paper={paper} margin="0">
         {template.pages.map((page) => (
           <TemplatePageView
@@ -53,11 +53,11 @@ export function TemplateSheet({ projectId, paper, part }: TemplateSheetProps) {
             page={page}
             pieceName={project.name}
             diameter={diameter}
-            seamAllowance={habits.seamAllowance}
+            seamAllowance={settings.seamAllowance}
             part={part}
           />
         ))}
       </Paper>
-    </HabitsDisplay>
+    </SettingsDisplay>
   );
 }

@@ -7,7 +7,7 @@ import { today } from '#renderer/text/dates';
 import { STAGE_STATE_WORDS } from '#renderer/text/stage-words';
 import { awayWords, standingLines, standingOf } from '#renderer/text/standing';
 import { useDisplay } from '#renderer/ui/base/display';
-import { HabitsDisplay } from '#renderer/ui/base/habits-display';
+import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { Page } from '#renderer/ui/page/page';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { ProjectDrawing } from '#renderer/ui/drawings/project-drawing';
@@ -32,7 +32,7 @@ interface StagePageProps {
 /** One stage of a project: the numbers it needs, what to check, the fabric it takes, and the one action that moves it on. */
 export function StagePage({ projectId, stageId }: StagePageProps) {
   const { value: spread, problem } = useRead('project:open', { projectId });
-  const { habits } = useWorkshop();
+  const { settings } = useWorkshop();
   const { locale } = useDisplay();
   const back = { to: `/projects/${projectId}`, words: spread?.project.name ?? 'Back to the project' };
   const stage = spread?.stages.find((one) => one.id === stageId);
@@ -45,11 +45,11 @@ export function StagePage({ projectId, stageId }: StagePageProps) {
     );
   }
   const on = today();
-  const measurements = measurementsOfProject(spread.project, habits);
+  const measurements = measurementsOfProject(spread.project, settings);
   const standing = standingOf(spread, on);
   const lines = standing.now?.id === stage.id ? standingLines(spread, standing, on, locale) : [];
   return (
-    <HabitsDisplay habits={measurements.habits}>
+    <SettingsDisplay settings={measurements.settings}>
       <Page
         title={stage.name}
         back={back}
@@ -95,7 +95,7 @@ export function StagePage({ projectId, stageId }: StagePageProps) {
           </div>
         </div>
       </Page>
-    </HabitsDisplay>
+    </SettingsDisplay>
   );
 }
 

@@ -1,15 +1,15 @@
 import { useOpening } from '#renderer/bridge/workshop';
-import { HabitsDisplay } from '#renderer/ui/base/habits-display';
+import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { Page } from '#renderer/ui/page/page';
 import { Backups, MakeBackupButton } from './backups';
 import { BenchHours } from './bench-hours';
-import { Habits } from './habits';
+import { Settings } from './settings';
 import { OwnRates } from './own-rates';
 import { StagePlans } from './stage-plans';
 import { WholeWorkshop } from './whole-workshop';
 import styles from './workshop.module.css';
 
-/** What holds for the whole workshop: its habits, its stage plans, and where all of it is kept. */
+/** What holds for the whole workshop: its settings, its stage plans, and where all of it is kept. */
 export function WorkshopPage() {
   const opening = useOpening();
   if (opening === undefined) {
@@ -21,15 +21,15 @@ export function WorkshopPage() {
   }
   const { workshop, file, programVersion } = opening;
   return (
-    <HabitsDisplay habits={workshop.habits}>
+    <SettingsDisplay settings={workshop.settings}>
       <Page
         title="Workshop"
-        under="What holds for every piece. A project may depart from these habits on its own page."
+        under="What holds for every piece. A project may depart from these settings on its own page."
         action={<MakeBackupButton />}
       >
         <div className={styles['parts']}>
           <WholeWorkshop workshop={workshop} />
-          <Habits workshop={workshop} />
+          <Settings workshop={workshop} />
           <BenchHours workshop={workshop} />
           <OwnRates />
           <StagePlans />
@@ -44,6 +44,6 @@ export function WorkshopPage() {
           </section>
         </div>
       </Page>
-    </HabitsDisplay>
+    </SettingsDisplay>
   );
 }

@@ -19,7 +19,7 @@ interface TellTripDialogProps {
   readonly trip: Trip;
   /** What is most likely to be written down: another may be chosen. */
   readonly startsWith: TripEventKind;
-  /** How many other pieces in the parcel are still away. */
+  /** How many other pieces in the package are still away. */
   readonly others: number;
   readonly telling: {
     readonly write: (input: ChannelInput<'trip:tell'>) => Promise<{ readonly ok: boolean }>;
@@ -34,10 +34,10 @@ export function TellTripDialog({ trip, startsWith, others, telling, onClose }: T
   const [kind, setKind] = useState(startsWith);
   const [on, setOn] = useState<ReturnType<typeof today> | null>(today);
   const [note, setNote] = useState('');
-  const [ofWholeParcel, setOfWholeParcel] = useState(others > 0);
+  const [ofWholePackage, setOfWholePackage] = useState(others > 0);
   const keep = async () => {
     if (on === null) return;
-    const told = await telling.write({ tripId: trip.id, kind, on, note, ofWholeParcel });
+    const told = await telling.write({ tripId: trip.id, kind, on, note, ofWholePackage });
     if (told.ok) onClose();
   };
   return (
@@ -64,9 +64,9 @@ export function TellTripDialog({ trip, startsWith, others, telling, onClose }: T
         <TextField label="In their words" value={note} maximum={500} onChange={setNote} isOptional isLong />
         {others > 0 && (
           <Checkbox
-            label={`The same for the ${others === 1 ? 'other piece' : `${String(others)} others`} in the parcel`}
-            isChecked={ofWholeParcel}
-            onChange={setOfWholeParcel}
+            label={`The same for the ${others === 1 ? 'other piece' : `${String(others)} others`} in the package`}
+            isChecked={ofWholePackage}
+            onChange={setOfWholePackage}
           />
         )}
       </Form>

@@ -38,8 +38,8 @@ export const accuracyInput = z
 export type AccuracyInput = z.infer<typeof accuracyInput>;
 
 /** As many blocks of 9 in as the piece has room for, each of three patches, sewn within 1/32 in. */
-export function accuracyFromProject({ outline, habits }: Measurements): AccuracyInput {
-  const isInch = habits.unitSystem === 'inch';
+export function accuracyFromProject({ outline, settings }: Measurements): AccuracyInput {
+  const isInch = settings.unitSystem === 'inch';
   const blockSize = isInch ? lengthFromInches(9) : lengthFromMillimetres(225);
   const off = isInch ? lengthFromInches(1 / 32) : lengthFromMillimetres(0.8);
   const bounds = outlineBounds(outline);
@@ -52,7 +52,7 @@ export function accuracyFromProject({ outline, habits }: Measurements): Accuracy
     blocksAcross: fitting(bounds.width),
     blocksDown: fitting(bounds.length),
     trimsBlocks: false,
-    seamAllowance: habits.seamAllowance,
+    seamAllowance: settings.seamAllowance,
     tolerance: isInch ? lengthFromInches(1 / 8) : lengthFromMillimetres(3),
   };
 }

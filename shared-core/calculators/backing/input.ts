@@ -5,11 +5,11 @@ import { outline } from '#core/domain/outline';
 import { lengthFromInches } from '#core/units/length';
 import {
   cutStepField,
-  cutStepOfHabits,
+  cutStepOfSettings,
   fabricWidthField,
   seamField,
   yardageStepField,
-  yardageStepOfHabits,
+  yardageStepOfSettings,
 } from '../shared-fields';
 
 const inches = lengthFromInches;
@@ -52,17 +52,17 @@ export const backingInput = z
 
 export type BackingInput = z.infer<typeof backingInput>;
 
-export function backingInputFromProject({ outline: piece, habits }: Measurements): BackingInput {
+export function backingInputFromProject({ outline: piece, settings }: Measurements): BackingInput {
   return {
     outline: piece,
-    overhang: habits.backingOverhang,
-    fabricWidth: habits.fabricWidth,
+    overhang: settings.backingOverhang,
+    fabricWidth: settings.fabricWidth,
     wideWidth: inches(108),
-    seam: habits.backingSeam,
+    seam: settings.backingSeam,
     printRuns: 'any-way',
     mayJoinLast: false,
-    safetyExtraPercent: habits.safetyExtraPercent,
-    cutStep: cutStepOfHabits(habits),
-    yardageStep: yardageStepOfHabits(habits),
+    safetyExtraPercent: settings.safetyExtraPercent,
+    cutStep: cutStepOfSettings(settings),
+    yardageStep: yardageStepOfSettings(settings),
   };
 }

@@ -3,7 +3,7 @@ import { lengthField, percentField, textField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import { outline } from '#core/domain/outline';
 import { lengthFromInches } from '#core/units/length';
-import { cutStepField, cutStepOfHabits, yardageStepField, yardageStepOfHabits } from '../shared-fields';
+import { cutStepField, cutStepOfSettings, yardageStepField, yardageStepOfSettings } from '../shared-fields';
 
 const inches = lengthFromInches;
 const widest = inches(390);
@@ -81,15 +81,15 @@ const COMMON_ROLLS: BattingInput['rolls'] = [
   { name: 'Wide roll', width: inches(96) },
 ];
 
-export function battingInputFromProject({ outline: piece, habits }: Measurements): BattingInput {
+export function battingInputFromProject({ outline: piece, settings }: Measurements): BattingInput {
   return {
     outline: piece,
-    overhang: habits.backingOverhang,
+    overhang: settings.backingOverhang,
     packages: COMMON_PACKAGES,
     rolls: COMMON_ROLLS,
     sizesFrom: 'common practice; no standard fixes them',
-    safetyExtraPercent: habits.safetyExtraPercent,
-    cutStep: cutStepOfHabits(habits),
-    yardageStep: yardageStepOfHabits(habits),
+    safetyExtraPercent: settings.safetyExtraPercent,
+    cutStep: cutStepOfSettings(settings),
+    yardageStep: yardageStepOfSettings(settings),
   };
 }

@@ -1,6 +1,6 @@
 import type { Note } from '../explanation';
 
-/** Cautions and habits of the bench that several calculators show beside their answer. */
+/** Cautions and settings of the bench that several calculators show beside their answer. */
 export const ROTARY_CAUTION: Note = {
   kind: 'caution',
   says: 'A rotary blade cuts fingers as it cuts fabric: close it whenever you put it down, cut away from yourself, keep your hand flat on the ruler and clear of its edge.',

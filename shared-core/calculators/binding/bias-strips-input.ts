@@ -10,7 +10,7 @@ import {
   shortestStripField,
   SHORTEST_STRIP,
   squareStepField,
-  squareStepOfHabits,
+  squareStepOfSettings,
   stripWidthField,
 } from './binding-fields';
 
@@ -36,14 +36,14 @@ export interface BiasStripsDetails extends BiasStripsLayout {
 }
 
 /** Half a yard of the workshop's fabric stands for the piece at hand. */
-export function biasStripsFromProject({ outline, habits }: Measurements): BiasStripsInput {
+export function biasStripsFromProject({ outline, settings }: Measurements): BiasStripsInput {
   return {
-    pieceWidth: habits.fabricWidth,
+    pieceWidth: settings.fabricWidth,
     pieceLength: lengthFromInches(18),
-    stripWidth: habits.bindingStripWidth,
-    seamAllowance: habits.seamAllowance,
+    stripWidth: settings.bindingStripWidth,
+    seamAllowance: settings.seamAllowance,
     shortestStrip: SHORTEST_STRIP,
-    needed: lengthFromExact(outlinePerimeter(outline) + habits.bindingOverlap, 'up'),
-    lengthStep: squareStepOfHabits(habits),
+    needed: lengthFromExact(outlinePerimeter(outline) + settings.bindingOverlap, 'up'),
+    lengthStep: squareStepOfSettings(settings),
   };
 }

@@ -75,6 +75,6 @@ export function coverField() {
 }
 
 /** Half an inch, or a centimetre. */
-export function squareStepOfHabits(habits: { readonly unitSystem: 'inch' | 'metric' }) {
-  return habits.unitSystem === 'inch' ? lengthFromInches(1 / 2) : lengthFromUnits(UNITS_PER_METRE / 100);
+export function squareStepOfSettings(settings: { readonly unitSystem: 'inch' | 'metric' }) {
+  return settings.unitSystem === 'inch' ? lengthFromInches(1 / 2) : lengthFromUnits(UNITS_PER_METRE / 100);
 }

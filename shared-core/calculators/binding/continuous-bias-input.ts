@@ -10,7 +10,7 @@ import {
 } from '#core/units/length';
 import { outlinePerimeter } from '../outline/outline-measures';
 import { fabricWidthField, seamField } from '../shared-fields';
-import { neededLengthField, squareStepField, squareStepOfHabits, stripWidthField } from './binding-fields';
+import { neededLengthField, squareStepField, squareStepOfSettings, stripWidthField } from './binding-fields';
 import type { ContinuousBiasPlan } from './continuous-bias-layout';
 
 /** As wide as fabric is woven; the largest square is no larger. */
@@ -42,14 +42,14 @@ export interface ContinuousBiasDetails extends ContinuousBiasPlan {
 }
 
 /** The strip goes round the outside of the piece; a yard of the workshop's fabric stands for the piece at hand. */
-export function continuousBiasFromProject({ outline, habits }: Measurements): ContinuousBiasInput {
+export function continuousBiasFromProject({ outline, settings }: Measurements): ContinuousBiasInput {
   return {
-    needed: lengthFromExact(outlinePerimeter(outline) + habits.bindingOverlap, 'up'),
-    stripWidth: habits.bindingStripWidth,
-    seamAllowance: habits.seamAllowance,
-    squareStep: squareStepOfHabits(habits),
-    fabricWidth: habits.fabricWidth,
-    pieceWidth: habits.fabricWidth,
+    needed: lengthFromExact(outlinePerimeter(outline) + settings.bindingOverlap, 'up'),
+    stripWidth: settings.bindingStripWidth,
+    seamAllowance: settings.seamAllowance,
+    squareStep: squareStepOfSettings(settings),
+    fabricWidth: settings.fabricWidth,
+    pieceWidth: settings.fabricWidth,
     pieceLength: lengthFromUnits(UNITS_PER_YARD),
   };
 }

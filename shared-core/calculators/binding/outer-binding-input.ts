@@ -12,11 +12,11 @@ import { hole, outline } from '#core/domain/outline';
 import { lengthFromInches, lengthFromUnits } from '#core/units/length';
 import {
   cutStepField,
-  cutStepOfHabits,
+  cutStepOfSettings,
   fabricWidthField,
   seamField,
   yardageStepField,
-  yardageStepOfHabits,
+  yardageStepOfSettings,
 } from '../shared-fields';
 import {
   coverField,
@@ -24,7 +24,7 @@ import {
   shortestStripField,
   SHORTEST_STRIP,
   squareStepField,
-  squareStepOfHabits,
+  squareStepOfSettings,
   stripWidthField,
   thicknessField,
 } from './binding-fields';
@@ -87,7 +87,7 @@ export type OuterBindingInput = z.infer<typeof outerBindingInput>;
 
 /** A slit is cut with the hole, after the outside is bound, so it starts out as bound with the hole. */
 export function outerBindingFromProject(measurements: Measurements): OuterBindingInput {
-  const { habits } = measurements;
+  const { settings } = measurements;
   return {
     outline: measurements.outline,
     hole: measurements.hole,
@@ -95,19 +95,19 @@ export function outerBindingFromProject(measurements: Measurements): OuterBindin
     slitBoundWith: 'hole',
     innerCorners: 0,
     innerCornerAngle: 270,
-    stripWidth: habits.bindingStripWidth,
+    stripWidth: settings.bindingStripWidth,
     fold: 'double',
     join: 'diagonal',
-    seamAllowance: habits.seamAllowance,
-    quiltThickness: habits.quiltThickness,
-    backCover: habits.backCover,
-    overlap: habits.bindingOverlap,
-    fabricWidth: habits.fabricWidth,
+    seamAllowance: settings.seamAllowance,
+    quiltThickness: settings.quiltThickness,
+    backCover: settings.backCover,
+    overlap: settings.bindingOverlap,
+    fabricWidth: settings.fabricWidth,
     shortestStrip: SHORTEST_STRIP,
     straightGrainGive: 2,
-    safetyExtra: habits.safetyExtraPercent,
-    squareStep: squareStepOfHabits(habits),
-    cutStep: cutStepOfHabits(habits),
-    yardageStep: yardageStepOfHabits(habits),
+    safetyExtra: settings.safetyExtraPercent,
+    squareStep: squareStepOfSettings(settings),
+    cutStep: cutStepOfSettings(settings),
+    yardageStep: yardageStepOfSettings(settings),
   };
 }

@@ -11,7 +11,7 @@ import { coverField } from '../binding/binding-fields';
 import { holeOfProject } from '../curves/inner-binding-input';
 import { outlineBounds } from '../outline/outline-measures';
 import type { CenterPatch } from './center-patch';
-import { cutStepField, cutStepOfHabits, seamField } from '../shared-fields';
+import { cutStepField, cutStepOfSettings, seamField } from '../shared-fields';
 
 const farthest = lengthFromMillimetres(2_000);
 
@@ -51,19 +51,19 @@ export type CenterClearanceInput = z.infer<typeof centerClearanceInput>;
 
 /** The project does not know its center patch, so a square of 24 in, or the piece if that is smaller, stands in. */
 export function centerClearanceFromProject(measurements: Measurements): CenterClearanceInput {
-  const { habits, outline } = measurements;
+  const { settings, outline } = measurements;
   const { width, length } = outlineBounds(outline);
   return {
     holeDiameter: holeOfProject(measurements),
-    seamAllowance: habits.seamAllowance,
-    backCover: habits.backCover,
+    seamAllowance: settings.seamAllowance,
+    backCover: settings.backCover,
     patchShape: 'square',
     patchAcross: lengthFromExact(Math.min(lengthFromInches(24), width, length), 'down'),
     patchSides: 6,
     offsetAcross: lengthFromUnits(0),
     offsetDown: lengthFromUnits(0),
     accuracy: lengthFromInches(1 / 8),
-    cutStep: cutStepOfHabits(habits),
+    cutStep: cutStepOfSettings(settings),
   };
 }
 

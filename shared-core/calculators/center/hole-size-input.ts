@@ -41,13 +41,13 @@ export interface HoleSizeDetails {
 
 /** The project’s own hole, as a wish, until something is measured. */
 export function holeSizeFromProject(measurements: Measurements): HoleSizeInput {
-  const isInch = measurements.habits.unitSystem === 'inch';
+  const isInch = measurements.settings.unitSystem === 'inch';
   return {
     from: 'wish',
     measure: holeOfProject(measurements),
     ease: isInch ? lengthFromInches(1 / 2) : lengthFromMillimetres(10),
     rulerStep: isInch ? lengthFromInches(1 / 2) : lengthFromMillimetres(10),
-    seamAllowance: measurements.habits.seamAllowance,
+    seamAllowance: measurements.settings.seamAllowance,
   };
 }
 

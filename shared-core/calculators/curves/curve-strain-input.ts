@@ -5,7 +5,7 @@ import { type Length, lengthFromExact, lengthFromInches } from '#core/units/leng
 import type { BindingFold } from '../binding/strip-width';
 import { coverField, foldField, stripWidthField, thicknessField } from '../binding/binding-fields';
 import { outlineTightestRadius } from '../outline/outline-measures';
-import { cutStepField, cutStepOfHabits, seamField } from '../shared-fields';
+import { cutStepField, cutStepOfSettings, seamField } from '../shared-fields';
 import type { BoundCurve, CurveStrains, StrainVerdict } from './strain';
 import { grainField, limitFields, STARTING_LIMITS } from './curve-fields';
 
@@ -36,21 +36,21 @@ export const curveStrainInput = z
 export type CurveStrainInput = z.infer<typeof curveStrainInput>;
 
 /** The hole if there is one, else the outside bend, else a rounded corner of 3 in. */
-export function curveStrainFromProject({ outline, hole, habits }: Measurements): CurveStrainInput {
+export function curveStrainFromProject({ outline, hole, settings }: Measurements): CurveStrainInput {
   const bend = outlineTightestRadius(outline);
   const outside = bend === null ? lengthFromInches(3) : atLeastShortest(bend);
   return {
     side: hole === null ? 'outside' : 'inside',
     radius: hole === null ? outside : atLeastShortest(hole.diameter / 2),
     arc: hole === null && bend === null ? 90 : 360,
-    stripWidth: hole === null ? habits.bindingStripWidth : habits.innerStripWidth,
-    seamAllowance: habits.seamAllowance,
+    stripWidth: hole === null ? settings.bindingStripWidth : settings.innerStripWidth,
+    seamAllowance: settings.seamAllowance,
     fold: 'double',
     grain: 'bias',
-    quiltThickness: habits.quiltThickness,
-    backCover: habits.backCover,
+    quiltThickness: settings.quiltThickness,
+    backCover: settings.backCover,
     ...STARTING_LIMITS,
-    cutStep: cutStepOfHabits(habits),
+    cutStep: cutStepOfSettings(settings),
   };
 }
 

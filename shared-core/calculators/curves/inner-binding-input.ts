@@ -7,11 +7,11 @@ import {
   coverField,
   foldField,
   squareStepField,
-  squareStepOfHabits,
+  squareStepOfSettings,
   stripWidthField,
   thicknessField,
 } from '../binding/binding-fields';
-import { cutStepField, cutStepOfHabits, seamField } from '../shared-fields';
+import { cutStepField, cutStepOfSettings, seamField } from '../shared-fields';
 import { grainField, limitFields, STARTING_LIMITS } from './curve-fields';
 
 const nothing = lengthFromUnits(0);
@@ -67,17 +67,17 @@ export type InnerBindingInput = z.infer<typeof innerBindingInput>;
 
 /** A hole of 6 1/2 in stands in where the project has none yet. */
 export function innerBindingFromProject(measurements: Measurements): InnerBindingInput {
-  const { habits, hole, hasSlit, outline } = measurements;
+  const { settings, hole, hasSlit, outline } = measurements;
   const half = lengthFromInches(1 / 2);
   const slit = hole === null || !hasSlit ? 0 : Math.max(0, outlineSlit(outline, hole));
   return {
     holeDiameter: holeOfProject(measurements),
-    stripWidth: habits.innerStripWidth,
-    seamAllowance: habits.seamAllowance,
+    stripWidth: settings.innerStripWidth,
+    seamAllowance: settings.seamAllowance,
     fold: 'double',
     grain: 'bias',
-    quiltThickness: habits.quiltThickness,
-    backCover: habits.backCover,
+    quiltThickness: settings.quiltThickness,
+    backCover: settings.backCover,
     hasSlit,
     slitLength: lengthFromExact(slit, 'up'),
     bindLegs: hasSlit,
@@ -87,8 +87,8 @@ export function innerBindingFromProject(measurements: Measurements): InnerBindin
     tuck: lengthFromInches(1 / 4),
     diagonalRoom: lengthFromInches(8),
     ...STARTING_LIMITS,
-    squareStep: squareStepOfHabits(habits),
-    cutStep: cutStepOfHabits(habits),
+    squareStep: squareStepOfSettings(settings),
+    cutStep: cutStepOfSettings(settings),
   };
 }
 

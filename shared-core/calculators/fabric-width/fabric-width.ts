@@ -12,7 +12,7 @@ import {
 import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { LengthQuantity, Note, Step } from '../explanation';
 import { givenLength, lengthQuantity, wordsQuantity } from '../quantities';
-import { yardageStepField, yardageStepOfHabits } from '../shared-fields';
+import { yardageStepField, yardageStepOfSettings } from '../shared-fields';
 import { CHART_SPREAD_UNITS, chartLength } from './width-chart';
 
 const inches = lengthFromInches;
@@ -57,13 +57,13 @@ export const fabricWidth: Calculator<FabricWidthInput, FabricWidthDetails> = {
   calculate: calculateFabricWidth,
 };
 
-function fabricWidthInputFromProject({ habits }: Measurements): FabricWidthInput {
+function fabricWidthInputFromProject({ settings }: Measurements): FabricWidthInput {
   return {
     length: lengthFromUnits(2 * 36 * inches(1)),
     fromWidth: inches(44),
     toWidth: inches(60),
     isOneWay: false,
-    yardageStep: yardageStepOfHabits(habits),
+    yardageStep: yardageStepOfSettings(settings),
   };
 }
 

@@ -59,16 +59,16 @@ export const handFinishInput = z
 export type HandFinishInput = z.infer<typeof handFinishInput>;
 
 export function handFinishInputFromProject(measurements: Measurements): HandFinishInput {
-  const { habits } = measurements;
-  const isInch = habits.unitSystem === 'inch';
+  const { settings } = measurements;
+  const isInch = settings.unitSystem === 'inch';
   return {
     outline: measurements.outline,
     hole: measurements.hole,
     hasSlit: measurements.hasSlit && measurements.hole !== null,
-    seam: habits.seamAllowance,
-    backCover: habits.backCover,
-    perHour: habits.handStitchPerHour,
-    hourRate: habits.hourRateMinor,
+    seam: settings.seamAllowance,
+    backCover: settings.backCover,
+    perHour: settings.handStitchPerHour,
+    hourRate: settings.hourRateMinor,
     stitchLength: isInch ? inches(1 / 8) : lengthFromUnits(3 * 320),
     threadLength: isInch ? inches(18) : lengthFromUnits(450 * 320),
     threadTail: isInch ? inches(5) : lengthFromUnits(130 * 320),

@@ -71,14 +71,14 @@ const STARTING_LINES: LongarmPriceInput['lines'] = [
   { by: 'flat', name: 'Freight', amount: 0 },
 ];
 
-export function longarmPriceInputFromProject({ outline: piece, habits }: Measurements): LongarmPriceInput {
+export function longarmPriceInputFromProject({ outline: piece, settings }: Measurements): LongarmPriceInput {
   return {
     outline: piece,
     measureUpTo: inches(1),
-    rate: habits.longarmRateMinor,
-    minimum: habits.longarmMinimumMinor,
+    rate: settings.longarmRateMinor,
+    minimum: settings.longarmMinimumMinor,
     lines: STARTING_LINES,
-    overhang: habits.backingOverhang,
+    overhang: settings.backingOverhang,
     fabricWeight: 145,
     battingWeight: 170,
     seamExtraPercent: 25,

@@ -10,12 +10,12 @@ import { type LongarmPriceInput, longarmPriceInput, longarmPriceInputFromProject
 import { type Bill, type LongarmPriceDetails, makeBill } from './price-lines';
 import { grams, longarmSteps } from './longarm-steps';
 
-/** What the longarm quilter will charge, line by line, and what the parcel weighs. */
+/** What the longarm quilter will charge, line by line, and what the package weighs. */
 export const longarmPrice: Calculator<LongarmPriceInput, LongarmPriceDetails> = {
   name: 'longarm-price',
   version: 1,
   title: 'Longarm price',
-  question: 'What will the quilting cost, and what does the parcel weigh?',
+  question: 'What will the quilting cost, and what does the package weigh?',
   stageKinds: ['longarm'],
   input: longarmPriceInput,
   fromProject: longarmPriceInputFromProject,
@@ -31,13 +31,13 @@ function calculateLongarmPrice(input: LongarmPriceInput): Result<Calculation<Lon
     ...bill,
     billedWidth: width * UNITS_PER_INCH,
     billedLength: length * UNITS_PER_INCH,
-    ...parcelWeight(input),
+    ...packageWeight(input),
   };
   return success({
     figures: [
       { label: 'Longarm price', quantity: moneyQuantity(bill.totalMinor) },
       { label: 'Of this, quilting', quantity: moneyQuantity(bill.quilting.exact) },
-      { label: 'The parcel weighs about', quantity: grams(details.parcelGrams) },
+      { label: 'The package weighs about', quantity: grams(details.packageGrams) },
     ],
     tables: [billTable(input, bill), weightTable(input, details)],
     explanation: longarmSteps(input, details),
@@ -47,7 +47,7 @@ function calculateLongarmPrice(input: LongarmPriceInput): Result<Calculation<Lon
   });
 }
 
-function parcelWeight(input: LongarmPriceInput) {
+function packageWeight(input: LongarmPriceInput) {
   const bounds = outlineBounds(input.outline);
   const sheet = (bounds.width + 2 * input.overhang) * (bounds.length + 2 * input.overhang);
   const squareMetres = (area: number) => area / UNITS_PER_METRE ** 2;
@@ -59,7 +59,7 @@ function parcelWeight(input: LongarmPriceInput) {
     topGrams,
     backingGrams,
     battingGrams,
-    parcelGrams: topGrams + backingGrams + battingGrams + input.packing,
+    packageGrams: topGrams + backingGrams + battingGrams + input.packing,
   };
 }
 
@@ -87,21 +87,21 @@ function billTable({ lines }: LongarmPriceInput, bill: Bill): Table {
 }
 
 function weightTable({ packing }: LongarmPriceInput, details: LongarmPriceDetails): Table {
-  const { topGrams, backingGrams, battingGrams, parcelGrams } = details;
+  const { topGrams, backingGrams, battingGrams, packageGrams } = details;
   const rows = [
     ['Top', topGrams],
     ['Backing', backingGrams],
     ['Batting', battingGrams],
     ['Box and packing', packing],
-    ['Parcel', parcelGrams],
+    ['Package', packageGrams],
   ] as const;
   return {
-    title: 'Weight of the parcel',
+    title: 'Weight of the package',
     columns: ['Part', 'Weight', 'Share'],
     rows: rows.map(([part, weight]) => [
       wordsQuantity(part),
       grams(weight),
-      percentQuantity((100 * weight) / parcelGrams),
+      percentQuantity((100 * weight) / packageGrams),
     ]),
   };
 }

@@ -102,7 +102,7 @@ function weightSteps(input: LongarmPriceInput, details: LongarmPriceDetails): re
       rule: { kind: 'derived', says: 'Area by weight of a square metre.' },
     },
     {
-      label: 'Weight of the parcel',
+      label: 'Weight of the package',
       formula: 'top + backing and batting + packing',
       terms: [
         { symbol: 'top', means: 'as above', quantity: grams(details.topGrams) },
@@ -113,7 +113,7 @@ function weightSteps(input: LongarmPriceInput, details: LongarmPriceDetails): re
         },
         { symbol: 'packing', means: 'box and packing', quantity: grams(input.packing) },
       ],
-      result: grams(details.parcelGrams),
+      result: grams(details.packageGrams),
       rule: { kind: 'derived', says: 'The sum of its parts, up to the next gram.' },
     },
   ];

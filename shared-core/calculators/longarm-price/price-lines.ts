@@ -68,5 +68,5 @@ export interface LongarmPriceDetails extends Bill {
   readonly topGrams: number;
   readonly backingGrams: number;
   readonly battingGrams: number;
-  readonly parcelGrams: number;
+  readonly packageGrams: number;
 }

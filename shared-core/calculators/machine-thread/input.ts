@@ -48,7 +48,7 @@ export const machineThreadInput = z
 
 export type MachineThreadInput = z.infer<typeof machineThreadInput>;
 
-export function machineThreadInputFromProject({ outline, habits }: Measurements): MachineThreadInput {
+export function machineThreadInputFromProject({ outline, settings }: Measurements): MachineThreadInput {
   const most = 150 * UNITS_PER_METRE;
   return {
     seamLength: lengthFromExact(
@@ -59,7 +59,7 @@ export function machineThreadInputFromProject({ outline, habits }: Measurements)
     wastePercent: 15,
     stitchLength: lengthFromMillimetres(2.5),
     thickness: lengthFromUnits(
-      Math.max(lengthFromMillimetres(0.1), Math.min(lengthFromMillimetres(10), habits.quiltThickness)),
+      Math.max(lengthFromMillimetres(0.1), Math.min(lengthFromMillimetres(10), settings.quiltThickness)),
     ),
     bobbinHolds: lengthFromUnits(55 * UNITS_PER_METRE),
   };

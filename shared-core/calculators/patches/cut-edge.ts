@@ -6,7 +6,7 @@ export interface CutEdge {
   readonly exact: number;
   /** What stands for each letter of the formula; the seam `s` is added where it is explained. */
   readonly terms: readonly EdgeTerm[];
-  /** The habit of the trade for this side; null where there is none or the seam is not the one it was made for. */
+  /** The setting of the trade for this side; null where there is none or the seam is not the one it was made for. */
   readonly customary: CustomaryEdge | null;
 }
 
@@ -33,7 +33,7 @@ export function angleTerm(symbol: string, means: string, degrees: number): EdgeT
   return { symbol, means, exact: degrees, isAngle: true };
 }
 
-/** A side without a habit of its own. */
+/** A side without a setting of its own. */
 export function exactEdge(formula: string, exact: number, terms: readonly EdgeTerm[]): CutEdge {
   return { formula, exact, terms, customary: null };
 }

@@ -20,10 +20,10 @@ export interface SizedPatch {
   readonly strip: AlongStrip;
 }
 
-/** Up to the step, from the habit of the trade where it is wanted and known, and never under the exact size. */
+/** Up to the step, from the setting of the trade where it is wanted and known, and never under the exact size. */
 export function cutLength(edge: CutEdge, { rounding, cutStep }: CutChoice): LengthQuantity {
-  const habit = rounding === 'customary' ? (edge.customary?.exact ?? 0) : 0;
-  const { rounded } = lengthQuantity(Math.max(habit, edge.exact), { step: cutStep, direction: 'up' });
+  const setting = rounding === 'customary' ? (edge.customary?.exact ?? 0) : 0;
+  const { rounded } = lengthQuantity(Math.max(setting, edge.exact), { step: cutStep, direction: 'up' });
   return { kind: 'length', exact: edge.exact, rounded, rounding: 'up', use: 'size' };
 }
 

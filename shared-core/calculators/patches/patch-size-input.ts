@@ -4,18 +4,18 @@ import type { Measurements } from '#core/domain/measurements';
 import { lengthFromInches, lengthFromMillimetres } from '#core/units/length';
 import {
   cutStepField,
-  cutStepOfHabits,
+  cutStepOfSettings,
   fabricWidthField,
   seamField,
   yardageStepField,
-  yardageStepOfHabits,
+  yardageStepOfSettings,
 } from '../shared-fields';
 import { unitSizesField } from './patch-units';
 
 export const roundingField = choiceField(['customary', 'exact'], {
   title: 'Add-ons',
   help:
-    'Customary: 7/8 in and 1 1/4 in, the habit of the trade, where the seam is 1/4 in. Exact: the true size. ' +
+    'Customary: 7/8 in and 1 1/4 in, the setting of the trade, where the seam is 1/4 in. Exact: the true size. ' +
     'Both are rounded up to your step.',
 });
 
@@ -40,18 +40,18 @@ export const patchSizeInput = z
 export type PatchSizeInput = z.infer<typeof patchSizeInput>;
 
 /** Starts with a plain square and a fat quarter, which metric shops cut as 50 by 55 cm. */
-export function patchSizeFromProject({ habits }: Measurements): PatchSizeInput {
-  const isInch = habits.unitSystem === 'inch';
+export function patchSizeFromProject({ settings }: Measurements): PatchSizeInput {
+  const isInch = settings.unitSystem === 'inch';
   return {
     unit: { unit: 'square', side: isInch ? lengthFromInches(3) : lengthFromMillimetres(75) },
     sizesAre: 'finished',
     count: 1,
-    seamAllowance: habits.seamAllowance,
-    fabricWidth: habits.fabricWidth,
+    seamAllowance: settings.seamAllowance,
+    fabricWidth: settings.fabricWidth,
     rounding: isInch ? 'customary' : 'exact',
-    cutStep: cutStepOfHabits(habits),
+    cutStep: cutStepOfSettings(settings),
     pieceWidth: isInch ? lengthFromInches(22) : lengthFromMillimetres(550),
     pieceLength: isInch ? lengthFromInches(18) : lengthFromMillimetres(500),
-    yardageStep: yardageStepOfHabits(habits),
+    yardageStep: yardageStepOfSettings(settings),
   };
 }

@@ -10,7 +10,7 @@ export function patchSizeNotes(work: PatchSizeWork): readonly Note[] {
   const { input } = work;
   const unitTips = patchUnits[input.unit.unit].tips?.(input.unit) ?? [];
   return [
-    ...habitNote(work),
+    ...settingNote(work),
     ...trimNote(work),
     ...joinNote(work),
     ...unitTips.map((says): Note => ({ kind: 'tip', says, values: {} })),
@@ -18,7 +18,7 @@ export function patchSizeNotes(work: PatchSizeWork): readonly Note[] {
   ];
 }
 
-function habitNote({ input, plan }: PatchSizeWork): readonly Note[] {
+function settingNote({ input, plan }: PatchSizeWork): readonly Note[] {
   if (input.rounding === 'exact') return [];
   const quarter = lengthFromInches(1 / 4);
   const atQuarter = planUnit(input.unit, quarter);

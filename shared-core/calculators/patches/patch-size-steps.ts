@@ -16,7 +16,7 @@ const GROWN: Rule = {
 };
 const HABIT: Rule = {
   kind: 'common practice',
-  says: 'What makers add by habit; it is never under the exact size here, and is rounded up to your step.',
+  says: 'What makers add by setting; it is never under the exact size here, and is rounded up to your step.',
 };
 
 export function patchSizeSteps(work: PatchSizeWork): Explanation {
@@ -68,18 +68,18 @@ function cutSteps(work: PatchSizeWork, patches: readonly SizedPatch[]): Explanat
     const rounding = { step: work.input.cutStep, direction: 'up' } as const;
     const exact = lengthQuantity(edge.exact, rounding);
     const step: Step = { label, formula: edge.formula, terms, result: exact, rule: GROWN };
-    const isHabitUsed =
+    const isSettingUsed =
       customary !== null && work.input.rounding === 'customary' && customary.exact >= edge.exact;
-    if (!isHabitUsed) return [step];
-    const habit = { ...result, exact: customary.exact };
-    const byHabit = `${label}, by habit`;
+    if (!isSettingUsed) return [step];
+    const setting = { ...result, exact: customary.exact };
+    const bySetting = `${label}, by setting`;
     return [
       step,
       {
-        label: byHabit,
+        label: bySetting,
         formula: customary.formula,
         terms: edge.terms.map(termOf),
-        result: habit,
+        result: setting,
         rule: HABIT,
       },
     ];

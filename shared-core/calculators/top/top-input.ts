@@ -15,11 +15,11 @@ import { roundingField } from '../patches/patch-size-input';
 import { unitSizesField } from '../patches/patch-units';
 import {
   cutStepField,
-  cutStepOfHabits,
+  cutStepOfSettings,
   fabricWidthField,
   seamField,
   yardageStepField,
-  yardageStepOfHabits,
+  yardageStepOfSettings,
 } from '../shared-fields';
 
 const fabricLabel = textField({ title: 'Fabric', minimum: 1, maximum: 120 });
@@ -149,8 +149,8 @@ export const topInput = z
 export type TopInput = z.infer<typeof topInput>;
 
 /** As many nine-patches as the piece has room for; the maker puts her own blocks in their place. */
-export function topFromProject({ outline, habits }: Measurements): TopInput {
-  const isInch = habits.unitSystem === 'inch';
+export function topFromProject({ outline, settings }: Measurements): TopInput {
+  const isInch = settings.unitSystem === 'inch';
   const patch = isInch ? lengthFromInches(3) : lengthFromMillimetres(75);
   const block = isInch ? lengthFromInches(9) : lengthFromMillimetres(225);
   const bounds = outlineBounds(outline);
@@ -180,11 +180,11 @@ export function topFromProject({ outline, habits }: Measurements): TopInput {
       sash: null,
       rounds: [],
     },
-    seamAllowance: habits.seamAllowance,
-    fabricWidth: habits.fabricWidth,
+    seamAllowance: settings.seamAllowance,
+    fabricWidth: settings.fabricWidth,
     rounding: isInch ? 'customary' : 'exact',
-    cutStep: cutStepOfHabits(habits),
-    yardageStep: yardageStepOfHabits(habits),
-    safetyExtraPercent: habits.safetyExtraPercent,
+    cutStep: cutStepOfSettings(settings),
+    yardageStep: yardageStepOfSettings(settings),
+    safetyExtraPercent: settings.safetyExtraPercent,
   };
 }

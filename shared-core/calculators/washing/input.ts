@@ -3,7 +3,7 @@ import { lengthField, percentField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import { type Length, lengthFromExact, lengthFromUnits, UNITS_PER_METRE } from '#core/units/length';
 import { outlineBounds } from '../outline/outline-measures';
-import { cutStepField, cutStepOfHabits } from '../shared-fields';
+import { cutStepField, cutStepOfSettings } from '../shared-fields';
 
 /** A hexagon of ten metres across its flats is wider than that. */
 const widest = lengthFromUnits(12 * UNITS_PER_METRE);
@@ -52,7 +52,7 @@ function isPlausible(marked: Length, ...after: readonly Length[]): boolean {
   return after.every((one) => one >= 0.7 * marked && one <= 1.3 * marked);
 }
 
-export function washingInputFromProject({ outline, habits }: Measurements): WashingInput {
+export function washingInputFromProject({ outline, settings }: Measurements): WashingInput {
   const bounds = outlineBounds(outline);
   return {
     width: lengthFromExact(bounds.width, 'up'),
@@ -61,6 +61,6 @@ export function washingInputFromProject({ outline, habits }: Measurements): Wash
     acrossPercent: 4,
     alongPercent: 4,
     sample: null,
-    cutStep: cutStepOfHabits(habits),
+    cutStep: cutStepOfSettings(settings),
   };
 }

@@ -16,7 +16,7 @@ import { parseFabricSize } from '#core/units/parse-fabric-size';
 import { type CellReader, readChoice, readCost, readDay, readLength, readText, readYesNo } from './read-cell';
 
 /** What a cell without a unit means, and what stands where a table says nothing. */
-export interface TableHabits {
+export interface TableSettings {
   readonly currency: CurrencyCode;
   readonly bareUnit: LengthUnit;
   readonly fabricWidth: Length;
@@ -44,7 +44,7 @@ const isLength = (length: Length): boolean => length > 0 && length <= lengthFrom
  */
 export function readStashRow(
   cells: ReadonlyMap<StashColumn, string>,
-  habits: TableHabits,
+  settings: TableSettings,
 ):
   | { readonly ok: true; readonly row: StashRow }
   | { readonly ok: false; readonly problems: readonly RowProblem[] } {
@@ -53,16 +53,16 @@ export function readStashRow(
     const text = cells.get(says) ?? '';
     // Notes are kept to the last space; anything else that is blank says nothing.
     if ((says === 'notes' ? text : text.trim()) === '') return fallback;
-    const result = remembered(cells, says, text, habits, read);
+    const result = remembered(cells, says, text, settings, read);
     if (result.ok) return result.value;
     problems.push({ says, problem: result.error });
     return fallback;
   };
-  const details = readDetails(cell, habits);
+  const details = readDetails(cell, settings);
   if (details.name === '' && !problems.some(({ says }) => says === 'name')) {
     problems.push({ says: 'name', problem: { kind: 'missing' } });
   }
-  const piece = readPiece(cell, cells, details, habits);
+  const piece = readPiece(cell, cells, details, settings);
   if (piece === 'half') problems.push({ says: 'piece-length', problem: { kind: 'missing' } });
   if (problems.length > 0 || piece === 'half') return { ok: false, problems };
   const number = cells.get('fabric-number')?.trim() ?? '';
@@ -79,7 +79,7 @@ function remembered<Value>(
   cells: ReadonlyMap<StashColumn, string>,
   says: StashColumn,
   text: string,
-  { memory }: TableHabits,
+  { memory }: TableSettings,
   read: (text: string) => Result<Value, CellProblem>,
 ): Result<Value, CellProblem> {
   if (SELDOM_AGAIN.includes(says)) return read(text);
@@ -91,7 +91,7 @@ function remembered<Value>(
   return result;
 }
 
-function readDetails(cell: CellReader, { bareUnit, fabricWidth }: TableHabits): FabricDetails {
+function readDetails(cell: CellReader, { bareUnit, fabricWidth }: TableSettings): FabricDetails {
   const short = (says: StashColumn) => cell(says, '', readText(120));
   return {
     name: short('name'),
@@ -121,7 +121,7 @@ function readPiece(
   cell: CellReader,
   cells: ReadonlyMap<StashColumn, string>,
   details: FabricDetails,
-  { bareUnit, currency, today }: TableHabits,
+  { bareUnit, currency, today }: TableSettings,
 ): PieceToAdd | 'half' | null {
   const says = (column: StashColumn) => (cells.get(column) ?? '').trim() !== '';
   const size = cell('size', null, (text) => {

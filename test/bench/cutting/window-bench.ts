@@ -92,7 +92,12 @@ async function keepJob(page: Page, patches: number): Promise<ProjectId> {
   const { projectId } = await askStore(page, 'project:create', {
     details: {
       ...{ name: `${String(patches)} patches`, purpose: 'own', forWhom: '', dueOn: null, notes: '' },
-      ...{ outline: { shape: 'circle', diameter: inches(50) }, hole: null, hasSlit: false, habitChanges: {} },
+      ...{
+        outline: { shape: 'circle', diameter: inches(50) },
+        hole: null,
+        hasSlit: false,
+        settingChanges: {},
+      },
     },
     stagePlanId: STARTING_PLANS[0]!.id,
   });

@@ -14,7 +14,7 @@ export function projectDetails(name: string, dueOn: CalendarDate): ProjectDetail
     outline: { shape: 'circle', diameter: inches(50) },
     hole: { diameter: inches(6) },
     hasSlit: true,
-    habitChanges: {},
+    settingChanges: {},
     notes: 'A few lines about how it is to look, and what was agreed. '.repeat(5),
   };
 }

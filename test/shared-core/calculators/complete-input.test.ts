@@ -14,7 +14,7 @@ const throwQuilt: Measurements = {
   outline: { shape: 'rectangle', width: inches(50), length: inches(65) },
   hole: null,
   hasSlit: false,
-  habits: STARTING_HABITS,
+  settings: STARTING_HABITS,
 };
 
 function keep(measurements: Measurements, own: object) {
@@ -37,7 +37,7 @@ describe('completing an input', () => {
   it('reads bare numbers in the units of the project', () => {
     expect([bareUnitOf('inch'), bareUnitOf('metric')]).toEqual(['in', 'cm']);
     expect(keep(throwQuilt, { fabricWidth: '42' }).ownInput).toEqual({ fabricWidth: inches(42) });
-    const metric = { ...throwQuilt, habits: METRIC_HABITS };
+    const metric = { ...throwQuilt, settings: METRIC_HABITS };
     expect(keep(metric, { fabricWidth: '110' }).ownInput).toEqual({
       fabricWidth: lengthFromMillimetres(1_100),
     });
@@ -76,8 +76,8 @@ describe('completing an input', () => {
 
 describe('a kept answer', () => {
   const kept = keep(throwQuilt, { seam: '5/8 in' });
-  const changed = (habits: Partial<typeof STARTING_HABITS>): Measurements => {
-    return { ...throwQuilt, habits: { ...STARTING_HABITS, ...habits } };
+  const changed = (settings: Partial<typeof STARTING_HABITS>): Measurements => {
+    return { ...throwQuilt, settings: { ...STARTING_HABITS, ...settings } };
   };
 
   it('holds while the project and the calculator are as they were, in whatever order its fields were stored', () => {
@@ -107,7 +107,7 @@ describe('a kept answer', () => {
       outline: { shape: 'circle', diameter: inches(50) },
       hole: { diameter: inches(across) },
       hasSlit: true,
-      habits: STARTING_HABITS,
+      settings: STARTING_HABITS,
     });
     const keptOf = (own: object) => {
       const completed = completeInput(outerBinding, skirt(5), own);

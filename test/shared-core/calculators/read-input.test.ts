@@ -13,7 +13,7 @@ import {
   textField,
 } from '#core/domain/fields';
 import { outline } from '#core/domain/outline';
-import { habits, STARTING_HABITS } from '#core/domain/workshop';
+import { settings, STARTING_HABITS } from '#core/domain/workshop';
 import type { FieldProblem } from '#core/field-problem';
 import { lengthFromInches, lengthFromUnits } from '#core/units/length';
 
@@ -211,7 +211,7 @@ describe('reading an input', () => {
   it('reads back what it gave: whole inputs pass unchanged', () => {
     const first = readInput(schema, good, 'in');
     expect(first.ok && readInput(schema, first.value, 'cm')).toEqual(first);
-    expect(readInput(habits, STARTING_HABITS, 'in')).toEqual({ ok: true, value: STARTING_HABITS });
+    expect(readInput(settings, STARTING_HABITS, 'in')).toEqual({ ok: true, value: STARTING_HABITS });
   });
 
   it('hands over a rule of the whole input as a problem of the field it names', () => {

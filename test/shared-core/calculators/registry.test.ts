@@ -31,19 +31,19 @@ const projects: readonly Measurements[] = [
     outline: { shape: 'hexagon', acrossFlats: inches(48) },
     hole: { diameter: inches(6.5) },
     hasSlit: true,
-    habits: STARTING_HABITS,
+    settings: STARTING_HABITS,
   },
   {
     outline: { shape: 'circle', diameter: inches(24) },
     hole: { diameter: inches(4) },
     hasSlit: false,
-    habits: METRIC_HABITS,
+    settings: METRIC_HABITS,
   },
   {
     outline: { shape: 'rectangle', width: inches(60), length: inches(80) },
     hole: null,
     hasSlit: false,
-    habits: STARTING_HABITS,
+    settings: STARTING_HABITS,
   },
   {
     outline: {
@@ -54,7 +54,7 @@ const projects: readonly Measurements[] = [
     },
     hole: null,
     hasSlit: false,
-    habits: METRIC_HABITS,
+    settings: METRIC_HABITS,
   },
 ];
 

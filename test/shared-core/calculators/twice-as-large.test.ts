@@ -95,7 +95,7 @@ describe.each(
           const input = calculator.input.safeParse(raw);
           fc.pre(input.success);
           // A quarter of each length, so that twice it is no longer than a length may be; without what is fixed in inches: the
-          // habits of cutting, and the quarter yard for a one-way print.
+          // settings of cutting, and the quarter yard for a one-way print.
           const small = mapLengths(calculator.input, input.data, (length) => Math.ceil(length / 4)) as object;
           const exact = {
             ...withTwoDecimals(small),

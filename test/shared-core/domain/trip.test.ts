@@ -26,7 +26,7 @@ describe('a piece that is away', () => {
     expect(askAfter({ ...promised, backOn: day('2027-03-12') }, day('2027-03-20'), 21)).toBeNull();
   });
 
-  it('is asked after when it was silent for longer than the habit allows, and not once something was heard', () => {
+  it('is asked after when it was silent for longer than the setting allows, and not once something was heard', () => {
     expect(askAfter(away, day('2027-03-22'), 21)).toBeNull();
     expect(askAfter(away, day('2027-03-23'), 21)).toEqual({ why: 'silent', days: 22 });
     expect(askAfter({ ...away, events: [word('2027-03-20')] }, day('2027-03-23'), 21)).toBeNull();

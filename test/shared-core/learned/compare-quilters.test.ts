@@ -12,7 +12,7 @@ const ask = {
     outline: { shape: 'rectangle', width: lengthFromInches(50), length: lengthFromInches(60) },
     hole: null,
     hasSlit: false,
-    habits: { ...STARTING_HABITS, longarmRateMinor: 2, longarmMinimumMinor: 1_000, turnaroundDays: 28 },
+    settings: { ...STARTING_HABITS, longarmRateMinor: 2, longarmMinimumMinor: 1_000, turnaroundDays: 28 },
   },
   sentOn: SENT,
   wantedOn: addDays(SENT, 30),
@@ -27,7 +27,7 @@ const quilter = (
   return {
     id: contactId.parse(`00000000-0000-4000-8000-00000000000${made}`),
     details: { ...nameAlone(details.name, 'longarm'), ...details },
-    journeys: days.map((count, at) => ({ parcelId: `p${at}`, sentOn: SENT, backOn: addDays(SENT, count) })),
+    journeys: days.map((count, at) => ({ packageId: `p${at}`, sentOn: SENT, backOn: addDays(SENT, count) })),
   };
 };
 
@@ -43,7 +43,7 @@ const [slow, quick, asked] = compareQuilters([cheap, dear, unknown], ask);
 
 describe('quilters compared for one piece', () => {
   // 50 × 60 = 3,000 square inches, billed at the rate of each (common practice: area by rate, with lines beside it).
-  it('are priced by their own rate and lines, or by the habit where they have told none', () => {
+  it('are priced by their own rate and lines, or by the setting where they have told none', () => {
     expect([slow, quick, asked].map((offer) => [offer?.priceMinor, offer?.isOwnRate])).toEqual([
       [4_500, true],
       [9_500, true],

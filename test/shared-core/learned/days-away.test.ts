@@ -13,7 +13,7 @@ function taker(promisedDays: number | null, ...tookDays: readonly number[]): Tak
   return {
     details: { name: 'Tansy Quill', promisedDays },
     journeys: tookDays.map((days, index) => ({
-      parcelId: `parcel ${String(index)}`,
+      packageId: `package ${String(index)}`,
       sentOn: addDays(START, 40 * index),
       backOn: addDays(START, 40 * index + days),
     })),

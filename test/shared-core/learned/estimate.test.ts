@@ -6,7 +6,7 @@ import type { Measurements } from '#core/domain/measurements';
 import { stageKind } from '#core/domain/stage';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { type EstimatedStage, stageEstimate } from '#core/learned/estimate';
-import { type CountedWork, habitsWithOwnRates, ownRates } from '#core/learned/rates';
+import { type CountedWork, settingsWithOwnRates, ownRates } from '#core/learned/rates';
 import { lengthFromInches } from '#core/units/length';
 
 const times = (count: number, what: WorkMeasure, minutes: number, amount: number): readonly CountedWork[] =>
@@ -22,7 +22,7 @@ const plain: Measurements = {
   outline: { shape: 'square', side: lengthFromInches(40) },
   hole: null,
   hasSlit: false,
-  habits: STARTING_HABITS,
+  settings: STARTING_HABITS,
 };
 
 const stage = (kind: EstimatedStage['kind'], isOwnEstimate = false): EstimatedStage => ({
@@ -36,7 +36,7 @@ function grounds(counted: readonly CountedWork[], work: readonly WorkDone[] = []
   return {
     rates,
     work,
-    measurements: { ...plain, habits: habitsWithOwnRates(plain.habits, rates) },
+    measurements: { ...plain, settings: settingsWithOwnRates(plain.settings, rates) },
   };
 }
 
@@ -92,8 +92,8 @@ describe('the hours of a stage', () => {
 
   it('go by a rate that the piece has of its own', () => {
     const { rates, work } = grounds(HAND);
-    const habits = { ...STARTING_HABITS, handStitchPerHour: lengthFromInches(80) };
-    const own = { rates, work, measurements: { ...plain, habits } };
+    const settings = { ...STARTING_HABITS, handStitchPerHour: lengthFromInches(80) };
+    const own = { rates, work, measurements: { ...plain, settings } };
     expect(stageEstimate(stage('hand-finish'), own).minutes).toBe(120);
   });
 

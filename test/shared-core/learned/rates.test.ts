@@ -3,7 +3,7 @@ import type { WorkMeasure } from '#core/domain/clock';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import {
   type CountedWork,
-  habitsWithOwnRates,
+  settingsWithOwnRates,
   minutesByOwnRate,
   ownRates,
   rateInUse,
@@ -31,11 +31,15 @@ describe('the maker’s own rates', () => {
     expect(rates.hand).toMatchObject({ count: 3, median: 1.5, high: 1.75 });
   });
 
-  it('stand in place of the habit from three times on: an hour of hand stitching is what the clock says', () => {
-    expect(habitsWithOwnRates(STARTING_HABITS, ownRates(hand.slice(1)))).toBe(STARTING_HABITS);
-    expect(habitsWithOwnRates(STARTING_HABITS, ownRates(hand)).handStitchPerHour).toBe(lengthFromInches(40));
+  it('stand in place of the setting from three times on: an hour of hand stitching is what the clock says', () => {
+    expect(settingsWithOwnRates(STARTING_HABITS, ownRates(hand.slice(1)))).toBe(STARTING_HABITS);
+    expect(settingsWithOwnRates(STARTING_HABITS, ownRates(hand)).handStitchPerHour).toBe(
+      lengthFromInches(40),
+    );
     const crawl = [1, 2, 3].map(() => work('hand', 600, 1));
-    expect(habitsWithOwnRates(STARTING_HABITS, ownRates(crawl)).handStitchPerHour).toBe(lengthFromInches(1));
+    expect(settingsWithOwnRates(STARTING_HABITS, ownRates(crawl)).handStitchPerHour).toBe(
+      lengthFromInches(1),
+    );
   });
 
   it('give the minutes for so much work, once they are learned', () => {

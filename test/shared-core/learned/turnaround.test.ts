@@ -5,8 +5,8 @@ import { type Journey, learnedTurnaround, turnaroundOf } from '#core/learned/tur
 import { addDays, calendarDate } from '#core/units/calendar-date';
 
 const START = calendarDate('2027-01-04');
-const journey = (parcelId: string, days: number | null): Journey => ({
-  parcelId,
+const journey = (packageId: string, days: number | null): Journey => ({
+  packageId,
   sentOn: START,
   backOn: days === null ? null : addDays(START, days),
 });
@@ -44,13 +44,13 @@ describe('what is learned from past cases', () => {
 });
 
 describe('the turn-around of somebody', () => {
-  it('is learned from trips that ended; what came and went in one parcel counts once', () => {
+  it('is learned from trips that ended; what came and went in one package counts once', () => {
     expect(learnedTurnaround([...journeys(30, 40), journey('p0', 30), journey('open', null)])).toMatchObject({
       count: 2,
       median: 35,
     });
     expect(learnedTurnaround([journey('p0', 30), journey('p0', 36)])).toMatchObject({ count: 2, median: 33 });
-    expect(learnedTurnaround([{ parcelId: 'p', sentOn: null, backOn: START }])).toBeNull();
+    expect(learnedTurnaround([{ packageId: 'p', sentOn: null, backOn: START }])).toBeNull();
   });
 
   it('goes by what they promise, or by what is usual, until three trips tell better', () => {

@@ -6,7 +6,7 @@ import { loadOfProjects, type OpenProject } from '#core/planner/load-of-projects
 import { calendarDate } from '#core/units/calendar-date';
 
 const today = calendarDate('2027-09-13');
-const workshop = { habits: { ...STARTING_HABITS, turnaroundDays: 28 }, benchTime: STARTING_BENCH_TIME };
+const workshop = { settings: { ...STARTING_HABITS, turnaroundDays: 28 }, benchTime: STARTING_BENCH_TIME };
 
 const id = (place: number) => stageId.parse(`00000000-0000-4000-8000-00000000000${String(place)}`);
 type Stage = OpenProject['stages'][number];
@@ -22,7 +22,7 @@ function piece(stages: readonly Stage[], part: Partial<OpenProject> = {}, name =
     project: {
       id: projectId.parse(`10000000-0000-4000-8000-00000000000${String(name)}`),
       dueOn: null,
-      habitChanges: {},
+      settingChanges: {},
     },
     stages,
     trips: [],
@@ -63,7 +63,7 @@ describe('what is left of a project', () => {
 
   it('follows the turn-around of the project itself, and the days it is told for a stage', () => {
     const own = piece([stage(1, 'planned', 'longarm')]);
-    const shorter = { ...own, project: { ...own.project, habitChanges: { turnaroundDays: 10 } } };
+    const shorter = { ...own, project: { ...own.project, settingChanges: { turnaroundDays: 10 } } };
     expect(stepsOf(shorter)?.[1]).toEqual({ kind: 'wait', id: id(1), days: 10 });
     const told = piece([{ ...stage(1, 'planned', 'longarm'), daysAway: 14 }]);
     expect(stepsOf(told)?.[1]).toEqual({ kind: 'wait', id: id(1), days: 14 });

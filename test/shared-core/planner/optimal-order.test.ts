@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { checkDatePlan } from '#core/planner/check-date-plan';
+import { checkSchedule } from '#core/planner/check-schedule';
 import { planDates } from '#core/planner/plan-dates';
 import { leastLargestLateness } from '#test/helpers/exhaustive-dates';
 import { largeWorkshop, smallWorkshop } from '#test/helpers/random-workshops';
@@ -12,7 +12,7 @@ it(
     for (let seed = 1; seed <= 120; seed += 1) {
       const load = smallWorkshop(seed);
       const plan = planDates(load);
-      expect(checkDatePlan(load, plan), `workshop ${String(seed)}`).toEqual([]);
+      expect(checkSchedule(load, plan), `workshop ${String(seed)}`).toEqual([]);
       expect(plan.largestLateDays ?? -Infinity, `workshop ${String(seed)}`).toBe(leastLargestLateness(load));
     }
   },
@@ -25,6 +25,6 @@ it('plans large workshops without a fault, too', () => {
     [300, 3],
   ] as const) {
     const load = largeWorkshop(count, seed);
-    expect(checkDatePlan(load, planDates(load))).toEqual([]);
+    expect(checkSchedule(load, planDates(load))).toEqual([]);
   }
 });

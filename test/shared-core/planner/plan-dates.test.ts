@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkDatePlan } from '#core/planner/check-date-plan';
+import { checkSchedule } from '#core/planner/check-schedule';
 import { planDates } from '#core/planner/plan-dates';
 import type { Hands, LoadStep, ProjectLoad, WorkshopLoad } from '#core/planner/workshop-load';
 import { calendarDate } from '#core/units/calendar-date';
@@ -18,7 +18,7 @@ function project(id: string, dueOn: string | null, ...steps: readonly LoadStep[]
 function plan(projects: readonly ProjectLoad[], hands = HOUR_A_DAY, today = MONDAY) {
   const load: WorkshopLoad = { today, hands, projects };
   const dates = planDates(load);
-  expect(checkDatePlan(load, dates)).toEqual([]);
+  expect(checkSchedule(load, dates)).toEqual([]);
   return dates;
 }
 

@@ -1,9 +1,9 @@
 import '#test/helpers/fixed-seed';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { checkDatePlan } from '#core/planner/check-date-plan';
+import { checkSchedule } from '#core/planner/check-schedule';
 import { moreHours, withExtra } from '#core/planner/more-hours';
-import type { StepDates } from '#core/planner/date-plan';
+import type { StepDates } from '#core/planner/schedule';
 import { planDates } from '#core/planner/plan-dates';
 import { groupsOf } from '#core/planner/side-by-side';
 import type { Hands, LoadStep, ProjectLoad, WorkshopLoad } from '#core/planner/workshop-load';
@@ -65,7 +65,7 @@ describe('every plan', () => {
   it('keeps order, capacity, waits and days off, and says the days that it means', () => {
     fc.assert(
       fc.property(load, (workshop) => {
-        expect(checkDatePlan(workshop, planDates(workshop))).toEqual([]);
+        expect(checkSchedule(workshop, planDates(workshop))).toEqual([]);
       }),
     );
   });

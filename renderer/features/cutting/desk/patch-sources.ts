@@ -7,7 +7,7 @@ import type { ProjectId } from '#core/domain/ids';
 import { measurementsOfProject } from '#core/domain/measurements';
 import type { PatchList } from '#core/domain/patch-list';
 import type { Stage, StageKind } from '#core/domain/stage';
-import type { Habits } from '#core/domain/workshop';
+import type { Settings } from '#core/domain/workshop';
 import { cutsOfAnswer, isCutLater } from './answer-lists';
 
 /** A kept answer that says what to cut. */
@@ -33,9 +33,9 @@ const CUTTING_STAGES: readonly StageKind[] = [
 export function sourcesOf(
   { project, stages }: Pick<ProjectSpread, 'project' | 'stages'>,
   kept: readonly (readonly KeptCalculation[])[],
-  habits: Habits,
+  settings: Settings,
 ): readonly PatchSource[] {
-  const measurements = measurementsOfProject(project, habits);
+  const measurements = measurementsOfProject(project, settings);
   return stages.flatMap((stage, place) =>
     (kept[place] ?? []).flatMap((one) => {
       const patches = cutsOfAnswer(one);

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { cuttingTable, type CuttingTableHabits } from '#core/domain/cutting-setup';
+import { cuttingTable, type CuttingTableSettings } from '#core/domain/cutting-setup';
 import type { Length } from '#core/units/length';
 import { Button } from '#renderer/ui/page/button';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
@@ -10,8 +10,8 @@ import { WishOrder } from './wish-order';
 import styles from '../cutting.module.css';
 
 interface TableDialogProps {
-  readonly table: CuttingTableHabits;
-  readonly onKeep: (table: CuttingTableHabits) => void;
+  readonly table: CuttingTableSettings;
+  readonly onKeep: (table: CuttingTableSettings) => void;
   readonly onClose: () => void;
 }
 

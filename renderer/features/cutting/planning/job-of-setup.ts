@@ -1,5 +1,5 @@
 import type { CuttingJob, FabricMargins, JobFabric, JobPiece } from '#core/cutting/tree/cutting-job';
-import { type CuttingSetup, type CuttingTableHabits, fabricKeyOf } from '#core/domain/cutting-setup';
+import { type CuttingSetup, type CuttingTableSettings, fabricKeyOf } from '#core/domain/cutting-setup';
 import type { FabricPieceId, FabricId } from '#core/domain/ids';
 import type { PieceKind, FabricPiece, StashPrice, Fabric } from '#core/domain/stash';
 import { measureOfKind } from '#core/domain/stash-kind';
@@ -107,7 +107,7 @@ function jobFabric(key: string, { leftOut, table }: CuttingSetup, shelf: Shelf, 
 
 function jobPiece(
   piece: FabricPiece,
-  table: CuttingTableHabits,
+  table: CuttingTableSettings,
   free: number,
   lock: LockedCuts | undefined,
 ): JobPiece {
@@ -122,7 +122,7 @@ function jobPiece(
   };
 }
 
-function marginsOf(kind: PieceKind, table: CuttingTableHabits): FabricMargins {
+function marginsOf(kind: PieceKind, table: CuttingTableSettings): FabricMargins {
   const selvage = WITH_SELVAGE.includes(kind) ? table.selvage : 0;
   return {
     leftSelvage: selvage,

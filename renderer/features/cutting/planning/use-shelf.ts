@@ -1,7 +1,7 @@
 import type { KeptWithTicks } from '#core/cutting/tree/kept-plan';
 import { fabricOf, type CuttingSetup } from '#core/domain/cutting-setup';
 import { type FabricId, fabricId } from '#core/domain/ids';
-import { habitsOfProject } from '#core/domain/workshop';
+import { settingsOfProject } from '#core/domain/workshop';
 import { yardageStep } from '#core/units/format-length';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { useDisplay } from '#renderer/ui/base/display';
@@ -14,14 +14,14 @@ export function useShelf(
   work: WorkAtHand | undefined,
   kept: KeptWithTicks | null,
 ): Shelf | undefined {
-  const { habits } = useWorkshop();
+  const { settings } = useWorkshop();
   const { length } = useDisplay();
   const begun = kept === null ? [] : begunFabrics(kept);
   const ids = [...new Set([...setup.lines.flatMap((line) => fabricOf(setup, line) ?? []), ...begun])];
   const fabrics = useFabricOnShelf(ids);
   const lead = work?.spreads[0]?.project;
   if (work === undefined || fabrics === undefined) return undefined;
-  const usual = lead === undefined ? habits : habitsOfProject(habits, lead.habitChanges);
+  const usual = lead === undefined ? settings : settingsOfProject(settings, lead.settingChanges);
   return {
     fabrics,
     ownHolds: work.ownHolds,

@@ -17,7 +17,7 @@ export interface WorkAtHand {
 
 /** What the notebook knows of these projects that a cutting plan asks for; undefined until all of it is read. */
 export function useWorkAtHand(projects: readonly ProjectId[]): WorkAtHand | undefined {
-  const { habits } = useWorkshop();
+  const { settings } = useWorkshop();
   const asked = projects.map((projectId) => ({ projectId }));
   const opened = useReadEach('project:open', asked);
   const used = useReadEach('ledger:of-project', asked);
@@ -38,7 +38,7 @@ export function useWorkAtHand(projects: readonly ProjectId[]): WorkAtHand | unde
       sourcesOf(
         spread,
         spread.stages.map(({ id }) => keptOf.get(id) ?? []),
-        habits,
+        settings,
       ),
     ),
     ownHolds,

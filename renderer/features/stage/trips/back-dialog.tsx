@@ -7,7 +7,7 @@ import { useRead, useWrite } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
-import { othersInParcel } from './package';
+import { othersInPackage } from './package';
 import { tripDetailsOf } from './trip-details';
 import { TripForm } from './trip-form';
 import styles from '../stage.module.css';
@@ -21,9 +21,9 @@ interface BackDialogProps {
 /** A piece that has come back: on what day, for what price, and with which others. Without a trip on record only the stage moves on. */
 export function BackDialog({ stage, trips, onClose }: BackDialogProps) {
   const trip = trips.findLast((one) => one.stageId === stage.id && one.backOn === null) ?? null;
-  const { habits } = useWorkshop();
+  const { settings } = useWorkshop();
   const contacts = useRead('contact:list', {}).value ?? [];
-  const others = trip === null ? [] : othersInParcel(contacts, trip);
+  const others = trip === null ? [] : othersInPackage(contacts, trip);
   const [stayed, setStayed] = useState<readonly TripId[]>([]);
   const [details, setDetails] = useState<TripDetails>(() =>
     trip === null
@@ -43,7 +43,7 @@ export function BackDialog({ stage, trips, onClose }: BackDialogProps) {
       verb="It is back"
       trip={details}
       contacts={contacts}
-      usualDays={habits.turnaroundDays}
+      usualDays={settings.turnaroundDays}
       withBack
       isBusy={receiving.isWriting}
       problem={receiving.problem}
@@ -53,7 +53,7 @@ export function BackDialog({ stage, trips, onClose }: BackDialogProps) {
     >
       {others.length > 0 && (
         <fieldset className={styles['part']}>
-          <legend>Came back in the same parcel</legend>
+          <legend>Came back in the same package</legend>
           {others.map(({ id, projectName }) => (
             <Checkbox
               key={id}

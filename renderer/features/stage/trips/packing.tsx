@@ -10,7 +10,7 @@ interface PackingProps {
   readonly onChange: (lines: readonly PackingLine[]) => void;
 }
 
-/** The list by which a parcel is packed: tick what is in it, add what is missing, strike what is not needed. */
+/** The list by which a package is packed: tick what is in it, add what is missing, strike what is not needed. */
 export function Packing({ lines, onChange }: PackingProps) {
   const [next, setNext] = useState('');
   const add = () => {

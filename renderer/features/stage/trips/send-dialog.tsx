@@ -3,7 +3,7 @@ import type { ProjectGlance, ProjectSpread } from '#core/contract/projects';
 import type { StageId } from '#core/domain/ids';
 import { currentStage, type Stage } from '#core/domain/stage';
 import { type PackingLine, STARTING_PACKING, type TripDetails, tripWith } from '#core/domain/trip';
-import { habitsOfProject } from '#core/domain/workshop';
+import { settingsOfProject } from '#core/domain/workshop';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
@@ -19,10 +19,10 @@ interface SendDialogProps {
   readonly onClose: () => void;
 }
 
-/** Sends a piece out: to whom, until when, with what, and which other tops go in the same parcel. */
+/** Sends a piece out: to whom, until when, with what, and which other tops go in the same package. */
 export function SendDialog({ stage, spread, onClose }: SendDialogProps) {
-  const { habits } = useWorkshop();
-  const { turnaroundDays } = habitsOfProject(habits, spread.project.habitChanges);
+  const { settings } = useWorkshop();
+  const { turnaroundDays } = settingsOfProject(settings, spread.project.settingChanges);
   const contacts = useRead('contact:list', {}).value ?? [];
   const others = useRead('project:list', { archived: false }).value?.items ?? [];
   const booked = bookedTrip(stage, spread.trips);
@@ -54,7 +54,7 @@ export function SendDialog({ stage, spread, onClose }: SendDialogProps) {
     >
       <div className={styles['part']}>
         <Packing lines={packing} onChange={setPacking} />
-        <SameParcel tops={readyTops(others, stage)} chosen={along} onChange={setAlong} />
+        <SamePackage tops={readyTops(others, stage)} chosen={along} onChange={setAlong} />
       </div>
     </TripForm>
   );
@@ -79,17 +79,17 @@ function readyTops(glances: readonly ProjectGlance[], sent: Stage): readonly Rea
   });
 }
 
-interface SameParcelProps {
+interface SamePackageProps {
   readonly tops: readonly ReadyTop[];
   readonly chosen: readonly StageId[];
   readonly onChange: (chosen: readonly StageId[]) => void;
 }
 
-function SameParcel({ tops, chosen, onChange }: SameParcelProps) {
+function SamePackage({ tops, chosen, onChange }: SamePackageProps) {
   if (tops.length === 0) return null;
   return (
     <fieldset className={styles['part']}>
-      <legend>In the same parcel</legend>
+      <legend>In the same package</legend>
       {tops.map(({ stageId, name }) => (
         <Checkbox
           key={stageId}

@@ -14,7 +14,7 @@ import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { useTold } from '#renderer/ui/base/told';
 import { TellTripDialog } from '#renderer/ui/workshop/tell-trip-dialog';
 import { Packing } from './packing';
-import { othersInParcel } from './package';
+import { othersInPackage } from './package';
 import { TripPhotos } from './trip-photos';
 import { TripWords } from './trip-events';
 import styles from '../stage.module.css';
@@ -33,7 +33,7 @@ export function TripCard({ stage, trip, photos, onChange }: TripCardProps) {
   const contacts = useRead('contact:list', {}).value ?? [];
   const removing = useWrite('trip:remove');
   const telling = useWrite('trip:tell');
-  const others = othersInParcel(contacts, trip);
+  const others = othersInPackage(contacts, trip);
   return (
     <li className={styles['part']}>
       <div className={styles['partHead']}>
@@ -52,7 +52,7 @@ export function TripCard({ stage, trip, photos, onChange }: TripCardProps) {
       <p>{tripDays(trip, stage, display)}</p>
       {others.length > 0 && (
         <p className={styles['quiet']}>
-          In one parcel with {others.map(({ projectName }) => projectName).join(', ')}
+          In one package with {others.map(({ projectName }) => projectName).join(', ')}
         </p>
       )}
       <TripFacts trip={trip} />

@@ -40,7 +40,7 @@ export function Trips({ stage, trips, photos }: TripsProps) {
 }
 
 function ChangeTrip({ trip, onClose }: { readonly trip: Trip; readonly onClose: () => void }) {
-  const { habits } = useWorkshop();
+  const { settings } = useWorkshop();
   const contacts = useRead('contact:list', {}).value ?? [];
   const [details, setDetails] = useState<TripDetails>(() => tripDetailsOf(trip));
   const changing = useWrite('trip:change');
@@ -54,7 +54,7 @@ function ChangeTrip({ trip, onClose }: { readonly trip: Trip; readonly onClose: 
       verb="Keep it so"
       trip={details}
       contacts={contacts}
-      usualDays={habits.turnaroundDays}
+      usualDays={settings.turnaroundDays}
       withBack
       isBusy={changing.isWriting}
       problem={changing.problem}

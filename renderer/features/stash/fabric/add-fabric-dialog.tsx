@@ -19,8 +19,8 @@ import { photoColor } from './photo-color';
 
 /** A fabric with its first piece, in one go. What has been entered stays while the dialog is closed. */
 export function AddFabricDialog({ onClose }: { readonly onClose: () => void }) {
-  const { habits } = useWorkshop();
-  const start = emptyDraft(habits.fabricWidth, today());
+  const { settings } = useWorkshop();
+  const start = emptyDraft(settings.fabricWidth, today());
   const [draft, setDraft, forgetDraft] = useDraft('new-fabric', start, isNewFabricDraft);
   const [photo, setPhoto] = useState<File | null>(null);
   const [isPicture, setIsPicture] = useState(true);

@@ -26,11 +26,11 @@ interface ShopBuyDialogProps {
 
 /** Asks what was really bought and what it cost, and ticks the line off: what a piece needs of it is set aside at once. */
 export function ShopBuyDialog({ entry, onClose }: ShopBuyDialogProps) {
-  const { habits } = useWorkshop();
+  const { settings } = useWorkshop();
   const line = entry.kind === 'needed' ? entry.line : null;
   const [piece, setPiece] = useState<PieceDraft>(() => startOf(line));
   const [fabric, setFabric] = useState<FabricDetails>(() =>
-    newFabric(entry, emptyDraft(line?.width ?? habits.fabricWidth, today()).fabric),
+    newFabric(entry, emptyDraft(line?.width ?? settings.fabricWidth, today()).fabric),
   );
   const [isHeld, setIsHeld] = useState(true);
   const buying = useWrite('shopping:buy');
@@ -99,7 +99,7 @@ export function ShopBuyDialog({ entry, onClose }: ShopBuyDialogProps) {
         )}
         <BoughtFields
           piece={piece}
-          fabricWidth={line?.width ?? habits.fabricWidth}
+          fabricWidth={line?.width ?? settings.fabricWidth}
           autoFocus
           onChange={setPiece}
         />

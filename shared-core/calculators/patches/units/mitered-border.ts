@@ -61,7 +61,7 @@ export const miteredBorder: PatchUnit<Computed<z.infer<typeof miteredBorderSizes
   ],
 };
 
-/** Exact is the least strip with a full seam on the slanted ends; the habit leaves 6 in to sew first and cut after. */
+/** Exact is the least strip with a full seam on the slanted ends; the setting leaves 6 in to sew first and cut after. */
 export function miteredStrip(name: string, inner: number, border: number, seam: number): CutPatch {
   const terms = [
     edgeTerm('L', 'finished side of the top', inner),

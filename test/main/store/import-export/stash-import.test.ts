@@ -24,13 +24,13 @@ describe('a file that was looked at', () => {
     expect(fabrics(workshop).map(({ fabric }) => fabric.name)).toEqual(['Fern', 'Heath']);
   });
 
-  test('comes in by the habits of now, though it was looked at by others', () => {
+  test('comes in by the settings of now, though it was looked at by others', () => {
     const workshop = openWorkshop();
     const table = chosenFile(workshop, 'Name,Size\nMoss,10 x 12\n');
     expect(workshop.get('table:read', table).preview[0]?.piece?.length).toBe(inches(12));
     const { workshop: before } = workshop.get('workshop:opening', {});
-    const habits = { ...before.habits, unitSystem: 'metric' as const };
-    workshop.get('workshop:change', { workshop: { ...before, habits } });
+    const settings = { ...before.settings, unitSystem: 'metric' as const };
+    workshop.get('workshop:change', { workshop: { ...before, settings } });
     workshop.get('table:bring-in', table);
     expect(fabrics(workshop)[0]?.pieces[0]?.there).toBe(lengthFromMillimetres(120));
   });

@@ -21,7 +21,7 @@ function olderWorkshop(): string {
 test('a workshop from before has the starting hours and keeps the rest', () => {
   const { workshop } = openWorkshop(olderWorkshop()).get('workshop:opening', {});
   expect(workshop).toMatchObject({ name: 'Old attic', currency: 'EUR', benchTime: STARTING_BENCH_TIME });
-  expect(workshop.habits.turnaroundDays).toBe(21);
+  expect(workshop.settings.turnaroundDays).toBe(21);
 });
 
 test('hours and days off are kept, named as a change of their own, and undone', () => {

@@ -127,7 +127,7 @@ test('whoever a trip was with is a contact of that very name, and the trip says 
     events: [],
   });
   expect(trips[2]).toMatchObject({ priceMinor: null });
-  expect(new Set(trips.map(({ parcelId }) => parcelId)).size).toBe(3);
+  expect(new Set(trips.map(({ packageId }) => packageId)).size).toBe(3);
 });
 
 test('a trip removed before is still brought back by undo, with its contact, and goes again by redo', () => {

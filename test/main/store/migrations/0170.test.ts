@@ -20,7 +20,7 @@ function olderWorkshop(): string {
 test('a workshop from before has the starting labels and keeps the rest', () => {
   const { workshop } = openWorkshop(olderWorkshop()).get('workshop:opening', {});
   expect(workshop).toMatchObject({ name: 'Old attic', labelSheet: STARTING_LABEL_SHEET });
-  expect(workshop.habits.turnaroundDays).toBe(21);
+  expect(workshop.settings.turnaroundDays).toBe(21);
 });
 
 test('how labels lie is kept, named as a change of its own, and undone', () => {

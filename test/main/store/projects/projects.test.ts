@@ -20,7 +20,7 @@ describe('a project', () => {
   test('begins with the stages of its plan, none begun, and reads back as it was written', () => {
     const workshop = openWorkshop();
     const details = projectDetails({
-      habitChanges: { unitSystem: 'metric' },
+      settingChanges: { unitSystem: 'metric' },
       notes: 'For the corner by the window',
     });
     const plan = planNamed('Ring-shaped topper');

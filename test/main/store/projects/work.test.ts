@@ -32,7 +32,7 @@ describe('the clock', () => {
     });
   });
 
-  test('that is stopped keeps the time it ran by habit, or the time that is told, with what got done', () => {
+  test('that is stopped keeps the time it ran by setting, or the time that is told, with what got done', () => {
     const { workshop, stage, work } = ring();
     workshop.get('clock:start', { stageId: stage('piecing').id });
     workshop.get('clock:stop', STOP);
@@ -107,7 +107,7 @@ describe('time written down by hand', () => {
 describe('the maker’s own rate by hand', () => {
   const inHour = (inches: number) => lengthFromInches(inches);
 
-  test('is in use from three times on, for answers and for new pieces alike, and the habit itself stays as it was set', () => {
+  test('is in use from three times on, for answers and for new pieces alike, and the setting itself stays as it was set', () => {
     const { workshop, stage, count } = ring();
     const stageId = stage('hand-finish').id;
     const perHour = () => {
@@ -116,11 +116,14 @@ describe('the maker’s own rate by hand', () => {
     };
     count('hand', 60, inHour(30));
     count('hand', 60, inHour(30));
-    expect(workshop.get('workshop:opening', {}).habitsInUse.handStitchPerHour).toBe(inHour(50));
+    expect(workshop.get('workshop:opening', {}).settingsInUse.handStitchPerHour).toBe(inHour(50));
     expect(perHour()).toMatchObject({ perHour: inHour(50) });
     count('hand', 60, inHour(30));
-    const { habitsInUse, workshop: told } = workshop.get('workshop:opening', {});
-    expect([habitsInUse.handStitchPerHour, told.habits.handStitchPerHour]).toEqual([inHour(30), inHour(50)]);
+    const { settingsInUse, workshop: told } = workshop.get('workshop:opening', {});
+    expect([settingsInUse.handStitchPerHour, told.settings.handStitchPerHour]).toEqual([
+      inHour(30),
+      inHour(50),
+    ]);
     expect(perHour()).toMatchObject({ perHour: inHour(30) });
     const next = addProject(workshop, { name: 'The next one' });
     const finish = next.stages.find(({ kind }) => kind === 'hand-finish')!;

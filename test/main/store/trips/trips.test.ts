@@ -41,7 +41,7 @@ const standing = (workshop: TestWorkshop, piece: { projectId: never; stageId: St
   return { state: stages.find(({ id }) => id === piece.stageId)!.state, trip: trips.at(-1) };
 };
 
-function parcelOfThree() {
+function packageOfThree() {
   const { workshop, pieces } = tops(3);
   const [first, second, third] = pieces as [never, never, never];
   const { tripId } = workshop.get('trip:send', {
@@ -53,16 +53,16 @@ function parcelOfThree() {
   return { workshop, pieces, tripId, first, second, third };
 }
 
-describe('several tops in one parcel', () => {
-  test('go out in one change, each on a trip of its own that shares the parcel', () => {
-    const { workshop, pieces } = parcelOfThree();
+describe('several tops in one package', () => {
+  test('go out in one change, each on a trip of its own that shares the package', () => {
+    const { workshop, pieces } = packageOfThree();
     const standings = pieces.map((piece) => standing(workshop, piece as never));
     expect(standings.map(({ state }) => state)).toEqual(['out', 'out', 'out']);
-    expect(new Set(standings.map(({ trip }) => trip?.parcelId)).size).toBe(1);
+    expect(new Set(standings.map(({ trip }) => trip?.packageId)).size).toBe(1);
     expect(standings.map(({ trip }) => trip?.priceAskedMinor)).toEqual([9_000, null, null]);
     expect(standings[0]!.trip).toMatchObject({ ...DETAILS, packing: [{ text: 'Top', isPacked: true }] });
     expect(workshop.get('change:state', {}).undo).toBe(
-      'Sent out “Quilting, sent out” and 2 more in the same parcel',
+      'Sent out “Quilting, sent out” and 2 more in the same package',
     );
     workshop.get('change:undo', {});
     expect(pieces.map((piece) => standing(workshop, piece as never).state)).toEqual([
@@ -73,7 +73,7 @@ describe('several tops in one parcel', () => {
   });
 
   test('come back in part: those named are back and done, the other is still away', () => {
-    const { workshop, pieces, tripId, second } = parcelOfThree();
+    const { workshop, pieces, tripId, second } = packageOfThree();
     const other = standing(workshop, second).trip!.id;
     const details = { ...DETAILS, backOn: addDays(TODAY, 30), priceMinor: 9_200 };
     workshop.get('trip:receive', { stageId: pieces[0]!.stageId, tripId, details, alsoTripIds: [other] });
@@ -88,8 +88,8 @@ describe('several tops in one parcel', () => {
     expect(pieces.map((piece) => standing(workshop, piece as never).state)).toEqual(['out', 'out', 'out']);
   });
 
-  test('do not go while the gate of one is open, and a trip of another parcel does not come back with them', () => {
-    const { workshop, pieces, tripId } = parcelOfThree();
+  test('do not go while the gate of one is open, and a trip of another package does not come back with them', () => {
+    const { workshop, pieces, tripId } = packageOfThree();
     const { stages } = addProject(workshop);
     const closed = stages.find(({ kind }) => kind === 'longarm')!.id;
     expect(
@@ -108,11 +108,11 @@ describe('several tops in one parcel', () => {
 });
 
 describe('what is heard of a trip', () => {
-  test('is written down by its day, for one piece or for all of the parcel that are away, and struck out again', () => {
-    const { workshop, pieces, tripId, first, second, third } = parcelOfThree();
+  test('is written down by its day, for one piece or for all of the package that are away, and struck out again', () => {
+    const { workshop, pieces, tripId, first, second, third } = packageOfThree();
     const word = { note: '', on: addDays(TODAY, 3) };
-    workshop.get('trip:tell', { tripId, kind: 'arrived', ofWholeParcel: true, ...word });
-    workshop.get('trip:tell', { tripId, kind: 'packed', ofWholeParcel: false, ...word, on: TODAY });
+    workshop.get('trip:tell', { tripId, kind: 'arrived', ofWholePackage: true, ...word });
+    workshop.get('trip:tell', { tripId, kind: 'packed', ofWholePackage: false, ...word, on: TODAY });
     expect(standing(workshop, first).trip!.events.map(({ kind }) => kind)).toEqual(['packed', 'arrived']);
     expect(standing(workshop, third).trip!.events.map(({ kind, on }) => [kind, on])).toEqual([
       ['arrived', word.on],
@@ -123,7 +123,7 @@ describe('what is heard of a trip', () => {
       tripId: standing(workshop, second).trip!.id,
       details,
     });
-    workshop.get('trip:tell', { tripId, kind: 'ready', ofWholeParcel: true, ...word });
+    workshop.get('trip:tell', { tripId, kind: 'ready', ofWholePackage: true, ...word });
     expect(standing(workshop, second).trip!.events).toHaveLength(1);
     const [packed] = standing(workshop, first).trip!.events;
     workshop.get('trip:untell', { tripEventId: packed!.id });
@@ -132,7 +132,7 @@ describe('what is heard of a trip', () => {
   });
 
   test('and the packing list, and the photos before and after, stay with the trip', () => {
-    const { workshop, pieces, tripId, first } = parcelOfThree();
+    const { workshop, pieces, tripId, first } = packageOfThree();
     const packing = [
       { text: 'Top', isPacked: true },
       { text: 'Backing', isPacked: false },

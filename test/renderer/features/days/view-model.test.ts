@@ -20,7 +20,7 @@ function timed(piece: ProjectGlance, minutes: number): ProjectGlance {
 }
 
 function planned(...glances: readonly ProjectGlance[]): PlannedDates {
-  const load = loadOfProjects(glances, { habits: STARTING_HABITS, benchTime: HOURS }, on);
+  const load = loadOfProjects(glances, { settings: STARTING_HABITS, benchTime: HOURS }, on);
   const plan = planDates(load);
   return { plan, weeks: weekLoads(load, plan), away: [] };
 }

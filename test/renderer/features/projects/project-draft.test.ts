@@ -32,7 +32,7 @@ const { project } = glance({ stages: ['planned'] });
 describe('the form of a project', () => {
   it.each(outlines)('opens a $shape and gives it back unchanged', (outline) => {
     const hole = { diameter: lengthFromInches(6) };
-    const before = { ...project, outline, hole, hasSlit: true, habitChanges: { inchStep: 16 as const } };
+    const before = { ...project, outline, hole, hasSlit: true, settingChanges: { inchStep: 16 as const } };
     const after = detailsOfDraft(draftOfProject(before));
     expect(after).toEqual(projectDetails.parse(before));
   });

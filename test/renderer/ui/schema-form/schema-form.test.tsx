@@ -19,7 +19,7 @@ import {
 } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import { outline } from '#core/domain/outline';
-import { habitChanges, habits, STARTING_HABITS } from '#core/domain/workshop';
+import { settingChanges, settings, STARTING_HABITS } from '#core/domain/workshop';
 import { lengthFromInches } from '#core/units/length';
 import { describeSchema } from '#renderer/ui/schema-form/describe-schema';
 import { type PathProblem, startingVariant } from '#renderer/ui/schema-form/schema-values';
@@ -66,7 +66,7 @@ const project: Measurements = {
   outline: { shape: 'circle', diameter: lengthFromInches(40) },
   hole: null,
   hasSlit: false,
-  habits: STARTING_HABITS,
+  settings: STARTING_HABITS,
 };
 
 /** What the form last gave back. */
@@ -198,7 +198,7 @@ describe('a form drawn from a schema', () => {
   });
 
   it('leaves an optional field out when it is emptied, and shows what then holds', async () => {
-    function Habits() {
+    function Settings() {
       const [value, setValue] = useState<Readonly<Record<string, unknown>>>({
         seamAllowance: lengthFromInches(0.5),
       });
@@ -206,9 +206,11 @@ describe('a form drawn from a schema', () => {
         setValue(next);
         seen.latest = next;
       };
-      return <SchemaForm schema={habitChanges} value={value} fallbacks={STARTING_HABITS} onChange={change} />;
+      return (
+        <SchemaForm schema={settingChanges} value={value} fallbacks={STARTING_HABITS} onChange={change} />
+      );
     }
-    render(<Habits />);
+    render(<Settings />);
     await userEvent.clear(screen.getByRole('textbox', { name: 'Seam allowance' }));
     await userEvent.tab();
     expect(seen.latest).toEqual({});
@@ -223,8 +225,8 @@ describe('a form drawn from a schema', () => {
 });
 
 describe('the description of a schema', () => {
-  it('is found for every calculator and for the habits, with words for each field', () => {
-    for (const schema of [habits, ...calculators.map((calculator) => calculator.input)]) {
+  it('is found for every calculator and for the settings, with words for each field', () => {
+    for (const schema of [settings, ...calculators.map((calculator) => calculator.input)]) {
       const described = describeSchema(schema);
       expect(described.form).toBe('group');
       const fields = described.form === 'group' ? described.fields : [];

@@ -14,7 +14,7 @@ const inches = lengthFromInches;
 function inputWith(changes: Partial<AccuracyInput>): AccuracyInput {
   const outline = { shape: 'rectangle', width: inches(45), length: inches(60) } as const;
   return {
-    ...accuracy.fromProject({ outline, hole: null, hasSlit: false, habits: STARTING_HABITS }),
+    ...accuracy.fromProject({ outline, hole: null, hasSlit: false, settings: STARTING_HABITS }),
     ...changes,
   };
 }
@@ -233,14 +233,14 @@ describe('starting from a project', () => {
     [120, 300, 13, 33],
   ])('of %d by %d in lays %d by %d blocks of 9 in', (width, length, blocksAcross, blocksDown) => {
     const outline = { shape: 'rectangle', width: inches(width), length: inches(length) } as const;
-    const start = accuracy.fromProject({ outline, hole: null, hasSlit: false, habits: STARTING_HABITS });
+    const start = accuracy.fromProject({ outline, hole: null, hasSlit: false, settings: STARTING_HABITS });
     expect(start).toMatchObject({ blocksAcross, blocksDown, blockSize: inches(9), tolerance: inches(1 / 8) });
   });
 
   it('in metric takes blocks of 22.5 cm sewn within 0.8 mm, and never more of them than can be asked for', () => {
     const outline = { shape: 'square', side: lengthFromMillimetres(20_000) } as const;
-    const habits = METRIC_HABITS;
-    expect(accuracy.fromProject({ outline, hole: null, hasSlit: false, habits })).toMatchObject({
+    const settings = METRIC_HABITS;
+    expect(accuracy.fromProject({ outline, hole: null, hasSlit: false, settings })).toMatchObject({
       blockSize: lengthFromMillimetres(225),
       seamOff: lengthFromMillimetres(0.8),
       cutOff: lengthFromMillimetres(0.8),

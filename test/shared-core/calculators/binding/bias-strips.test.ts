@@ -9,7 +9,7 @@ const starting = (change: Partial<BiasStripsInput> = {}): BiasStripsInput => ({
     outline: { shape: 'square', side: inches(38.5) },
     hole: null,
     hasSlit: false,
-    habits: STARTING_HABITS,
+    settings: STARTING_HABITS,
   }),
   ...change,
 });

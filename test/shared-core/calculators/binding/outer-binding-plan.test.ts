@@ -11,7 +11,7 @@ const square = (side: number): Outline => ({ shape: 'square', side: inches(side)
 const circle = (diameter: number): Outline => ({ shape: 'circle', diameter: inches(diameter) });
 
 function asked(outline: Outline, change: Partial<OuterBindingInput> = {}): OuterBindingInput {
-  const start = outerBinding.fromProject({ outline, hole: null, hasSlit: false, habits: STARTING_HABITS });
+  const start = outerBinding.fromProject({ outline, hole: null, hasSlit: false, settings: STARTING_HABITS });
   return { ...start, ...change };
 }
 

@@ -12,7 +12,7 @@ import { perimeterMovedIn } from './clipped';
 
 const throwSize: Outline = { shape: 'rectangle', width: inches(60), length: inches(72) };
 const starting = (outline: Outline, change: Partial<OuterBindingInput> = {}): OuterBindingInput => ({
-  ...outerBinding.fromProject({ outline, hole: null, hasSlit: false, habits: STARTING_HABITS }),
+  ...outerBinding.fromProject({ outline, hole: null, hasSlit: false, settings: STARTING_HABITS }),
   ...change,
 });
 const answer = (outline: Outline, change: Partial<OuterBindingInput> = {}) => {
@@ -184,7 +184,7 @@ it('gives the same strips whichever units a project is written in', () => {
     outline: throwSize,
     hole: null,
     hasSlit: false,
-    habits: { ...STARTING_HABITS, unitSystem: 'metric' },
+    settings: { ...STARTING_HABITS, unitSystem: 'metric' },
   });
   const result = outerBinding.calculate(metric);
   expect(result.ok && result.value.details.strips).toBe(answer(throwSize).details.strips);

@@ -19,7 +19,7 @@ const inInches = (units: number) => units / UNITS_PER_INCH;
 
 function bound(width: number, length: number, change: Partial<OuterBindingInput> = {}) {
   const outline = { shape: 'rectangle', width: inches(width), length: inches(length) } as const;
-  const start = outerBinding.fromProject({ outline, hole: null, hasSlit: false, habits: STARTING_HABITS });
+  const start = outerBinding.fromProject({ outline, hole: null, hasSlit: false, settings: STARTING_HABITS });
   return answerOf(outerBinding, { ...start, ...change }).details;
 }
 
@@ -114,7 +114,7 @@ describe('continuous bias beside the rule of area', () => {
       outline: { shape: 'square', side: inches(40) },
       hole: null,
       hasSlit: false,
-      habits: STARTING_HABITS,
+      settings: STARTING_HABITS,
     });
     const input = { ...asked, needed: inches(260), stripWidth: inches(2.5), fabricWidth: inches(42) };
     const { details, explanation, figures, notes } = answerOf(continuousBias, input);

@@ -18,7 +18,7 @@ const starting = (change: Partial<CenterClearanceInput> = {}): CenterClearanceIn
     outline: { shape: 'circle', diameter: inches(50) },
     hole: { diameter: inches(6.5) },
     hasSlit: false,
-    habits: STARTING_HABITS,
+    settings: STARTING_HABITS,
   }),
   ...change,
 });

@@ -184,7 +184,7 @@ const starting = (change: Partial<CenterFindInput> = {}): CenterFindInput => ({
     outline: { shape: 'rectangle', width: inches(30), length: inches(40) },
     hole: null,
     hasSlit: false,
-    habits: STARTING_HABITS,
+    settings: STARTING_HABITS,
   }),
   ...change,
 });

@@ -10,7 +10,7 @@ const starting = (change: Partial<HoleSizeInput> = {}): HoleSizeInput => ({
     outline: { shape: 'circle', diameter: inches(50) },
     hole: { diameter: inches(6.5) },
     hasSlit: false,
-    habits: STARTING_HABITS,
+    settings: STARTING_HABITS,
   }),
   ...change,
 });

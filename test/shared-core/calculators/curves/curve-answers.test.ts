@@ -13,7 +13,7 @@ const skirt: Measurements = {
   outline: { shape: 'circle', diameter: inches(50) },
   hole: { diameter: inches(6.5) },
   hasSlit: false,
-  habits: STARTING_HABITS,
+  settings: STARTING_HABITS,
 };
 /** Stitching 3 1/2 in from the middle, the fold 5/8 in from it, cover 1/8 in: 17.857 %, 7.143 % and 3.571 % (derived). */
 const plain = {

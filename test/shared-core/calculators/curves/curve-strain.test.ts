@@ -11,7 +11,7 @@ const ofProject = (outline: Outline, holeAcross: number | null) =>
     outline,
     hole: holeAcross === null ? null : { diameter: inches(holeAcross) },
     hasSlit: false,
-    habits: STARTING_HABITS,
+    settings: STARTING_HABITS,
   });
 const starting = (change: Partial<CurveStrainInput> = {}): CurveStrainInput => ({
   ...ofProject({ shape: 'circle', diameter: inches(50) }, 6.5),

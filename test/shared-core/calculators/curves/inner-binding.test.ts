@@ -23,7 +23,7 @@ const starting = (change: Partial<InnerBindingInput> = {}): InnerBindingInput =>
     outline: { shape: 'circle', diameter: inches(50) },
     hole: { diameter: inches(6.5) },
     hasSlit: false,
-    habits: STARTING_HABITS,
+    settings: STARTING_HABITS,
   }),
   ...change,
 });
@@ -130,7 +130,7 @@ describe('a slit', () => {
       outline: { shape: 'circle', diameter: inches(50) },
       hole: { diameter: inches(5) },
       hasSlit: true,
-      habits: STARTING_HABITS,
+      settings: STARTING_HABITS,
     });
     expect(asked).toMatchObject({ slitLength: inches(22.5), hasSlit: true, bindLegs: true });
   });

@@ -273,7 +273,7 @@ describe('what hand finish refuses and warns of', () => {
     });
     expect(started({ hasSlit: false }).hasSlit).toBe(false);
     expect(started({ hole: null })).toMatchObject({ hasSlit: false, hole: null });
-    expect(started({ habits: METRIC_HABITS })).toMatchObject({
+    expect(started({ settings: METRIC_HABITS })).toMatchObject({
       stitchLength: lengthFromMillimetres(3),
       threadLength: lengthFromMillimetres(450),
       threadTail: lengthFromMillimetres(130),

@@ -180,7 +180,7 @@ describe('a bill', () => {
   });
 });
 
-describe('the weight of the parcel', () => {
+describe('the weight of the package', () => {
   it('is area by weight: one square metre of top with no overhang and no seams', () => {
     const square: LongarmPriceInput = {
       ...plain,
@@ -195,7 +195,7 @@ describe('the weight of the parcel', () => {
       topGrams: 150,
       backingGrams: 150,
       battingGrams: 200,
-      parcelGrams: 800,
+      packageGrams: 800,
     });
     expect(billOf({ ...square, seamExtraPercent: 36 }).topGrams).toBeCloseTo(204, 9);
     const overhung = billOf({ ...square, overhang: lengthFromMillimetres(100) });
@@ -217,8 +217,8 @@ describe('the weight of the parcel', () => {
     fc.assert(
       fc.property(anyPrice, (input) => {
         const { details, tables } = answerOf(longarmPrice, input);
-        const { topGrams, backingGrams, battingGrams, parcelGrams } = details;
-        expect(topGrams + backingGrams + battingGrams + input.packing).toBeCloseTo(parcelGrams, 9);
+        const { topGrams, backingGrams, battingGrams, packageGrams } = details;
+        expect(topGrams + backingGrams + battingGrams + input.packing).toBeCloseTo(packageGrams, 9);
         const shares = tables[1]!.rows
           .slice(0, 4)
           .map((row) => (row[2]?.kind === 'percent' ? row[2].exact : NaN));

@@ -13,7 +13,7 @@ export function patchInput(unit: UnitSizes, changes: Partial<PatchSizeInput> = {
     outline: { shape: 'square', side: inches(40) },
     hole: null,
     hasSlit: false,
-    habits: STARTING_HABITS,
+    settings: STARTING_HABITS,
   } as const;
   return { ...patchSize.fromProject(measurements), unit, ...changes };
 }

@@ -33,7 +33,7 @@ function mapLengths(sizes: UnitSizes, change: (length: number) => number): UnitS
 }
 
 describe.each(unitKinds)('cut sizes of %s', (kind) => {
-  it('are never under the exact size and less than a step over it, or over the habit where there is one', () => {
+  it('are never under the exact size and less than a step over it, or over the setting where there is one', () => {
     fc.assert(
       fc.property(anySizesOf(kind), anySettings, (unit, settings) => {
         const answer = patchSize.calculate(patchInput(unit, settings));
@@ -42,7 +42,7 @@ describe.each(unitKinds)('cut sizes of %s', (kind) => {
           return;
         }
         const plan = planUnit(unit, patchInput(unit, settings).seamAllowance).patches;
-        const isHabit = settings.rounding === 'customary';
+        const isSetting = settings.rounding === 'customary';
         const fabric = plan.filter(({ source }) => source !== 'sewn');
         fabric.forEach(({ across, along }, index) => {
           const given = answer.value.details.patches[index]!;
@@ -50,7 +50,7 @@ describe.each(unitKinds)('cut sizes of %s', (kind) => {
             [across, given.across],
             [along, given.along],
           ] as const) {
-            const target = Math.max(edge.exact, isHabit ? (edge.customary?.exact ?? 0) : 0);
+            const target = Math.max(edge.exact, isSetting ? (edge.customary?.exact ?? 0) : 0);
             expect(rounded).toBeGreaterThanOrEqual(edge.exact - 1e-6);
             expect(rounded - target).toBeLessThan(settings.cutStep!);
             expect(rounded % settings.cutStep!).toBe(0);

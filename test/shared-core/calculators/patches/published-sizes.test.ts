@@ -199,7 +199,7 @@ describe('setting triangles and sets on point', () => {
     },
   );
 
-  it('parts from the habit where exact sizes are asked for: 6 7/8 in at 4 in, 19 5/8 in at 13 in (derived)', () => {
+  it('parts from the setting where exact sizes are asked for: 6 7/8 in at 4 in, 19 5/8 in at 13 in (derived)', () => {
     expect(cutInches(sideTriangles(inches(4)), undefined, { rounding: 'exact' })).toBe(6.875);
     expect(cutInches(sideTriangles(inches(13)), undefined, { rounding: 'exact' })).toBe(19.625);
   });
@@ -291,7 +291,7 @@ describe('log cabins, sashing and borders', () => {
     ]);
   });
 
-  it('a mitered border 5 in wide on a side of 40 takes 56 in by habit (published: magazine), 51.21 in at least (derived)', () => {
+  it('a mitered border 5 in wide on a side of 40 takes 56 in by setting (published: magazine), 51.21 in at least (derived)', () => {
     const unit: UnitSizes = {
       unit: 'mitered-border',
       topWidth: inches(40),
@@ -304,15 +304,15 @@ describe('log cabins, sashing and borders', () => {
     expect(along('exact').alongExact / UNITS_PER_INCH).toBeCloseTo(51.2071, 4);
   });
 
-  it('a mitered border whose seam makes the 6 in of the habit too few is cut at its exact size, without the habit', () => {
+  it('a mitered border whose seam makes the 6 in of the setting too few is cut at its exact size, without the setting', () => {
     const sizes = { topWidth: inches(40), topLength: inches(40), border: inches(5) };
     const seamAllowance = inches(1.5);
     const { details, explanation } = answerOf({ unit: 'mitered-border', ...sizes }, { seamAllowance });
-    // 40 + 2 · 5 + 2 · 1.5 · (1 + √2) = 57.243 in (derived), where the habit says 56.
+    // 40 + 2 · 5 + 2 · 1.5 · (1 + √2) = 57.243 in (derived), where the setting says 56.
     expect(details.patches[0]!.along).toBe(inches(57.25));
     const labels = explanation.map(({ label }) => label);
     expect(labels).toContain('Cut side border, length');
-    expect(labels).not.toContain('Cut side border, length, by habit');
+    expect(labels).not.toContain('Cut side border, length, by setting');
   });
 });
 

@@ -58,8 +58,8 @@ describe('the parts of a top being put together', () => {
 });
 
 describe('what a project starts from, whole', () => {
-  it('in inches: plain nine-patches of 9 in, no sashes and no rounds, with the habits of the workshop', () => {
-    const start = top.fromProject({ outline, hole: null, hasSlit: false, habits: STARTING_HABITS });
+  it('in inches: plain nine-patches of 9 in, no sashes and no rounds, with the settings of the workshop', () => {
+    const start = top.fromProject({ outline, hole: null, hasSlit: false, settings: STARTING_HABITS });
     expect(start).toEqual({
       fabrics: ['Light', 'Dark'].map((label) => ({ label, isDirectional: false })),
       blocks: [ninePatch('Nine-patch', 3)],
@@ -74,7 +74,7 @@ describe('what a project starts from, whole', () => {
   });
 
   it('in centimetres: patches of 7.5 cm fill the blocks of 22.5 cm', () => {
-    const start = top.fromProject({ outline, hole: null, hasSlit: false, habits: METRIC_HABITS });
+    const start = top.fromProject({ outline, hole: null, hasSlit: false, settings: METRIC_HABITS });
     const [block] = start.blocks;
     expect(block!.parts.map(({ unit }) => unit)).toEqual(
       [1, 2].map(() => ({ unit: 'square', side: lengthFromMillimetres(75) })),

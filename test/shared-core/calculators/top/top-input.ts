@@ -10,7 +10,10 @@ export const inches = lengthFromInches;
 
 export function topWith(changes: Partial<TopInput>): TopInput {
   const outline = { shape: 'rectangle', width: inches(45), length: inches(60) } as const;
-  return { ...top.fromProject({ outline, hole: null, hasSlit: false, habits: STARTING_HABITS }), ...changes };
+  return {
+    ...top.fromProject({ outline, hole: null, hasSlit: false, settings: STARTING_HABITS }),
+    ...changes,
+  };
 }
 
 export function answerTo(changes: Partial<TopInput>) {

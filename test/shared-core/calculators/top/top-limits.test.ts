@@ -91,9 +91,9 @@ describe('a top past all measure', () => {
 });
 
 describe('what a project starts from', () => {
-  const from = (width: number, length: number, habits = STARTING_HABITS) => {
+  const from = (width: number, length: number, settings = STARTING_HABITS) => {
     const outline = { shape: 'rectangle', width: inches(width), length: inches(length) } as const;
-    return top.fromProject({ outline, hole: null, hasSlit: false, habits });
+    return top.fromProject({ outline, hole: null, hasSlit: false, settings });
   };
   const rows = ({ layout }: TopInput) =>
     layout.layout === 'rows' ? layout.rows.map((row) => [row.blocks[0]?.times, row.times]) : [];

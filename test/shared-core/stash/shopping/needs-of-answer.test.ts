@@ -11,7 +11,7 @@ const ring: Measurements = {
   outline: { shape: 'circle', diameter: inches(50) },
   hole: { diameter: inches(6) },
   hasSlit: false,
-  habits: STARTING_HABITS,
+  settings: STARTING_HABITS,
 };
 
 /** What the answer of a calculator for a ring asks for, read from plain data as it is stored. */

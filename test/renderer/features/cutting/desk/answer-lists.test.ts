@@ -13,7 +13,7 @@ const OBLONG: Outline = { shape: 'rectangle', width: inches(40), length: inches(
 /** What is cut by the answer of a calculator for a piece of this outline with a hole of 6 in. */
 function cuts(name: string, outline: Outline, own: Readonly<Record<string, unknown>> = {}) {
   const calculator = calculatorByName(name)!;
-  const piece = { outline, hole: { diameter: inches(6) }, hasSlit: false, habits: STARTING_HABITS };
+  const piece = { outline, hole: { diameter: inches(6) }, hasSlit: false, settings: STARTING_HABITS };
   const worked = answerCalculator(calculator, piece, own);
   if (!worked.ok) throw new Error('No answer');
   const { input, calculation } = worked.value;

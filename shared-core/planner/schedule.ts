@@ -37,7 +37,7 @@ export interface WorkSession {
   readonly minutes: number;
 }
 
-export interface DatePlan {
+export interface Schedule {
   /** In the order of the load. */
   readonly projects: readonly ProjectDates[];
   /** In order of time; only what is worked within `FARTHEST_DAY`. */

@@ -26,7 +26,7 @@ function cuts(unit: UnitSizes, changes: Parameters<typeof detailsOf>[1] = {}) {
   ]);
 }
 
-describe('the habits of 7/8 and 1¼ in', () => {
+describe('the settings of 7/8 and 1¼ in', () => {
   it('are the exact additions of a quarter-inch seam, 0.021447 and 0.042893 in over them at every size (derived)', () => {
     for (const side of [1, 2.5, 6, 12.125]) {
       expect(side + 7 / 8 - exactInches(hst(inches(side)))).toBeCloseTo(0.021447, 6);

@@ -1,5 +1,5 @@
 import { addDays, type CalendarDate, daysBetween, weekday } from '#core/units/calendar-date';
-import type { DatePlan, ProjectDates, WorkSession } from './date-plan';
+import type { Schedule, ProjectDates, WorkSession } from './schedule';
 import type { ProjectLoad, WorkshopLoad } from './workshop-load';
 
 /**
@@ -7,7 +7,7 @@ import type { ProjectLoad, WorkshopLoad } from './workshop-load';
  * comes before the one it follows or before its wait is over, every minute is worked once, and the dates said are those of
  * the work. Gives what is wrong in words; nothing for a good plan. Plans that reach beyond the farthest day are not for it.
  */
-export function checkDatePlan(load: WorkshopLoad, plan: DatePlan): readonly string[] {
+export function checkSchedule(load: WorkshopLoad, plan: Schedule): readonly string[] {
   return [
     ...checkDays(load, plan.sessions),
     ...load.projects.flatMap((project, index) => {

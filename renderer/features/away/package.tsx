@@ -6,12 +6,12 @@ import { askAfterWords, lastWordWords } from '#renderer/text/trip-words';
 import { Button } from '#renderer/ui/page/button';
 import { useDisplay } from '#renderer/ui/base/display';
 import { TellTripDialog } from '#renderer/ui/workshop/tell-trip-dialog';
-import type { ParcelAway } from './view-model';
+import type { PackageAway } from './view-model';
 import styles from './away.module.css';
 
-/** One parcel that is away: what is in it, with whom, until when, and what was heard last. */
-export function Parcel({ parcel }: { readonly parcel: ParcelAway }) {
-  const { contact, trips, first, ask } = parcel;
+/** One package that is away: what is in it, with whom, until when, and what was heard last. */
+export function Package({ sentPackage }: { readonly sentPackage: PackageAway }) {
+  const { contact, trips, first, ask } = sentPackage;
   const { locale } = useDisplay();
   const [isTelling, setIsTelling] = useState(false);
   const telling = useWrite('trip:tell');

@@ -1,0 +1,10 @@
+import type { Settings } from '#core/domain/workshop';
+import { settingsWithOwnRates } from '#core/learned/rates';
+import type { ReadableStore } from '../base/handles';
+import { readOwnRates } from './work-rows';
+import { readWorkshop } from './workshop';
+
+/** The workshop's settings as calculators are given them: with the maker's own rates where they are learned. */
+export function settingsInUse(store: ReadableStore): Settings {
+  return settingsWithOwnRates(readWorkshop(store).settings, readOwnRates(store));
+}
