@@ -8,7 +8,7 @@ import {
   type QuantityStyle,
 } from '#core/calculators/format-quantity';
 import { calculatorByName, calculators } from '#core/calculators/registry';
-import { displayOfHabits } from '#core/calculators/shared-fields';
+import { displayOfSettings } from '#core/calculators/shared-fields';
 import type { FieldProblem } from '#core/field-problem';
 import { currencyFromCode } from '#core/units/money';
 import { clipRead } from '#core/units/typed-text';
@@ -16,7 +16,7 @@ import { describeCalculators } from './describe-calculators';
 import { STARTER_MEASUREMENTS } from './starter-measurements';
 
 const STYLE: QuantityStyle = {
-  display: displayOfHabits(STARTER_MEASUREMENTS.habits),
+  display: displayOfSettings(STARTER_MEASUREMENTS.settings),
   currency: currencyFromCode('USD'),
   locale: 'en-US',
 };

@@ -6,7 +6,7 @@ const ABOUT = {
   about:
     'Run one with: npm run calc -- NAME \'{"field": value, …}\'. A length is text with its unit ("9 1/2 in", "24 cm"; a bare ' +
     'number in text is inches) or a whole number of 1/320 mm. A field left out takes its "default", which comes from a starter ' +
-    'project: a hexagon 48 in across the flats with a slit to a round hole of 6 1/2 in, and the habits of a new workshop. ' +
+    'project: a hexagon 48 in across the flats with a slit to a round hole of 6 1/2 in, and the settings of a new workshop. ' +
     'A group of fields is given whole or left out whole.',
 };
 

@@ -4,11 +4,11 @@ import { lengthFromInches } from '#core/units/length';
 
 /**
  * What the command line takes for every field that is left out: a hexagonal topper 48 in across the flats with a slit to a
- * round hole of 6 1/2 in, and the habits of a new workshop.
+ * round hole of 6 1/2 in, and the settings of a new workshop.
  */
 export const STARTER_MEASUREMENTS: Measurements = {
   outline: { shape: 'hexagon', acrossFlats: lengthFromInches(48) },
   hole: { diameter: lengthFromInches(6.5) },
   hasSlit: true,
-  habits: STARTING_HABITS,
+  settings: STARTING_HABITS,
 };

@@ -9,7 +9,7 @@ import { writeTransaction } from '../store/base/handles';
 import { openContext } from '../store/thread/open-context';
 import { closeStore } from '../store/opening/open-store';
 import type { StartOptions } from '../store/thread/protocol';
-import { systemSurroundings } from '../store/base/clock-and-ids';
+import { systemClockAndIds } from '../store/base/clock-and-ids';
 import { fillDemo } from './fill-demo';
 
 const DAY_MS = 86_400_000;
@@ -17,7 +17,7 @@ const DAY_MS = 86_400_000;
 /** Opens a new file as the demo workshop and tells it its story, each part of it on its own day before today. */
 export function openDemo(options: StartOptions): Result<StoreContext, Problem> {
   let daysAgo = 0;
-  const system = systemSurroundings();
+  const system = systemClockAndIds();
   const opened = openContext(options, {
     ...system,
     now: () => system.now() - daysAgo * DAY_MS,

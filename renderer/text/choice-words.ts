@@ -1,7 +1,7 @@
 /** Words for values of choices whose own name does not read well; all others are read as they are spelled. */
 const WORDS: Readonly<Record<string, string>> = {
   inch: 'Inches',
-  metric: 'Centimetres and metres',
+  metric: 'Centimeters and meters',
   '4': 'Quarters',
   '8': 'Eighths',
   '16': 'Sixteenths',

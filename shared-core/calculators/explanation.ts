@@ -3,7 +3,7 @@ import type { RoundingDirection } from '#core/units/rounding';
 
 /** A number with its kind. `exact` is unrounded; where a rounded value is what the maker uses, it stands beside it. */
 export type Quantity =
-  /** Exact and rounded in 1/320 mm. `use` says how it is written: a size, or fabric bought by the yard or metre. */
+  /** Exact and rounded in 1/320 mm. `use` says how it is written: a size, or fabric bought by the yard or meter. */
   | {
       readonly kind: 'length';
       readonly exact: number;

@@ -1,7 +1,7 @@
 import { lengthField } from '#core/domain/fields';
 import type { Settings } from '#core/domain/workshop';
 import { yardageStep } from '#core/units/format-length';
-import { type Length, lengthFromInches, lengthFromMillimetres } from '#core/units/length';
+import { type Length, lengthFromInches, lengthFromMillimeters } from '#core/units/length';
 import { displayStep, type LengthDisplay } from '#core/units/unit-system';
 
 /** Input fields that many calculators share, and where their values come from in a project. */
@@ -11,7 +11,7 @@ export function cutStepField() {
     title: 'Round cut sizes up to',
     help: 'Cut sizes are rounded up to a whole multiple of this; the exact size stays beside it.',
     isSeldom: true,
-    minimum: lengthFromMillimetres(0.1),
+    minimum: lengthFromMillimeters(0.1),
     maximum: lengthFromInches(1),
   });
 }
@@ -21,8 +21,8 @@ export function yardageStepField() {
     title: 'Fabric is sold by',
     help: 'Lengths to buy are rounded up to a whole multiple of this: an eighth of a yard, or 5 cm.',
     isSeldom: true,
-    minimum: lengthFromMillimetres(1),
-    maximum: lengthFromMillimetres(1_000),
+    minimum: lengthFromMillimeters(1),
+    maximum: lengthFromMillimeters(1_000),
   });
 }
 

@@ -29,7 +29,7 @@ interface LengthFieldOptions extends FieldWords {
   readonly maximum?: Length;
 }
 
-/** Ten metres: larger than any quilt top; a bolt of fabric asks for its own maximum. */
+/** Ten meters: larger than any quilt top; a bolt of fabric asks for its own maximum. */
 const WIDEST_PIECE = lengthFromUnits(10 * 320_000);
 const NARROWEST_PIECE = lengthFromInches(1 / 64);
 

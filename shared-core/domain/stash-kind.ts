@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { type Length, lengthFromUnits, UNITS_PER_MILLIMETRE } from '#core/units/length';
+import { type Length, lengthFromUnits, UNITS_PER_MILLIMETER } from '#core/units/length';
 import type { StashKindId } from './ids';
 import { type PieceKind, pieceKindSchema, pieceLengthSchema, pieceWidthSchema } from './stash';
 
@@ -35,7 +35,7 @@ export function measureOfKind(kind: PieceKind): KindMeasure {
  * What the ledger writes for one thing that is counted and not measured: a millimeter of a width of a millimeter, so that
  * half a spool can be used and no fabric is claimed by it.
  */
-export const ONE_THING: Length = lengthFromUnits(UNITS_PER_MILLIMETRE);
+export const ONE_THING: Length = lengthFromUnits(UNITS_PER_MILLIMETER);
 
 /** One of the maker's kinds with its usual size; `count` is how many come together in a pack. Null where none is usual. */
 export const stashKindDetails = z

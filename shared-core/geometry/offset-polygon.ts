@@ -4,7 +4,7 @@ import { type Polygon, polygonIsSimple, polygonSides, polygonSignedArea } from '
 import type { Segment } from './segment';
 
 /**
- * Every side moved outward by `distance` and joined to its neighbours by prolonging both (miter join): a finished patch grown
+ * Every side moved outward by `distance` and joined to its neighbors by prolonging both (miter join): a finished patch grown
  * by the seam is the cut patch. Corners keep their order. A negative distance shrinks: the cut patch becomes the finished one.
  * Throws RangeError unless the polygon is simple, or when a notch is too narrow (shrinking: the patch too small) for the distance.
  */

@@ -52,7 +52,7 @@ export function polygonIsConvex(polygon: Polygon): boolean {
   return isOneWay && Math.abs(Math.abs(total) - 2 * Math.PI) < 1e-6;
 }
 
-/** Whether no side has zero length and none touches another but its neighbours, and these only at their shared corner. */
+/** Whether no side has zero length and none touches another but its neighbors, and these only at their shared corner. */
 export function polygonIsSimple(polygon: Polygon): boolean {
   const sides = polygonSides(polygon);
   const isWithoutSpikes = pairsAround(sides).every(([side, next]) => {

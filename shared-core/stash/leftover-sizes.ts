@@ -1,5 +1,5 @@
 import type { LeftoversOfSide } from '#core/domain/stash-insight';
-import { lengthFromInches, lengthFromUnits, type Length, UNITS_PER_MILLIMETRE } from '#core/units/length';
+import { lengthFromInches, lengthFromUnits, type Length, UNITS_PER_MILLIMETER } from '#core/units/length';
 import type { UnitSystem } from '#core/units/unit-system';
 
 /** Leftovers from one size up to below the next; null where there is no smaller or larger size. */
@@ -13,7 +13,7 @@ export interface LeftoverSize {
 /** Where one size of leftover ends and the next begins: widths that strips and squares are commonly cut to (common practice). */
 const BOUNDS: Readonly<Record<UnitSystem, readonly Length[]>> = {
   inch: [1.5, 2.5, 5, 10, 18].map((inches) => lengthFromInches(inches)),
-  metric: [40, 65, 125, 250, 450].map((millimetres) => lengthFromUnits(millimetres * UNITS_PER_MILLIMETRE)),
+  metric: [40, 65, 125, 250, 450].map((millimeters) => lengthFromUnits(millimeters * UNITS_PER_MILLIMETER)),
 };
 
 /** The leftovers sorted by their shorter side into six sizes, the smallest first; a size without any is there too. */

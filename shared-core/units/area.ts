@@ -1,4 +1,4 @@
-import { type Length, UNITS_PER_INCH, UNITS_PER_METRE } from './length';
+import { type Length, UNITS_PER_INCH, UNITS_PER_METER } from './length';
 
 declare const areaBrand: unique symbol;
 
@@ -27,6 +27,6 @@ export function areaInSquareInches(area: Area): number {
   return area / UNITS_PER_INCH ** 2;
 }
 
-export function areaInSquareMetres(area: Area): number {
-  return area / UNITS_PER_METRE ** 2;
+export function areaInSquareMeters(area: Area): number {
+  return area / UNITS_PER_METER ** 2;
 }

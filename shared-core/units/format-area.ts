@@ -1,9 +1,9 @@
 import { decimalText } from './decimal-text';
-import { UNITS_PER_INCH, UNITS_PER_METRE, UNITS_PER_MILLIMETRE, UNITS_PER_YARD } from './length';
+import { UNITS_PER_INCH, UNITS_PER_METER, UNITS_PER_MILLIMETER, UNITS_PER_YARD } from './length';
 import type { LengthDisplay } from './unit-system';
 
 /**
- * `212.5 sq in` or `3.28 sq yd` from one square yard up; `150.3 cm²` or `1.25 m²` from one square metre up. Takes exact
+ * `212.5 sq in` or `3.28 sq yd` from one square yard up; `150.3 cm²` or `1.25 m²` from one square meter up. Takes exact
  * (1/320 mm)², an `Area` or a computed number; rounded to the nearest last place shown. Throws RangeError unless finite.
  */
 export function formatArea(squareUnits: number, display: LengthDisplay): string {
@@ -17,7 +17,7 @@ function areaUnit(size: number, display: LengthDisplay) {
       ? { side: UNITS_PER_INCH, name: 'sq in', places: 1 }
       : { side: UNITS_PER_YARD, name: 'sq yd', places: 2 };
   }
-  return size < UNITS_PER_METRE ** 2
-    ? { side: 10 * UNITS_PER_MILLIMETRE, name: 'cm²', places: 1 }
-    : { side: UNITS_PER_METRE, name: 'm²', places: 2 };
+  return size < UNITS_PER_METER ** 2
+    ? { side: 10 * UNITS_PER_MILLIMETER, name: 'cm²', places: 1 }
+    : { side: UNITS_PER_METER, name: 'm²', places: 2 };
 }

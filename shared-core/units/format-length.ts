@@ -3,8 +3,8 @@ import {
   type Length,
   lengthFromUnits,
   UNITS_PER_INCH,
-  UNITS_PER_METRE,
-  UNITS_PER_MILLIMETRE,
+  UNITS_PER_METER,
+  UNITS_PER_MILLIMETER,
   UNITS_PER_YARD,
 } from './length';
 import { type RoundingDirection, roundTo, roundUpTo } from './rounding';
@@ -24,9 +24,9 @@ export interface LengthParts {
   readonly isExact: boolean;
 }
 
-/** Below this a metric length is written in millimetres to the half, so that a 7.5 mm seam is not shown as 0.8 cm. */
-const SMALL_METRIC_UNITS = 20 * UNITS_PER_MILLIMETRE;
-const UNITS_PER_CENTIMETRE = 10 * UNITS_PER_MILLIMETRE;
+/** Below this a metric length is written in millimeters to the half, so that a 7.5 mm seam is not shown as 0.8 cm. */
+const SMALL_METRIC_UNITS = 20 * UNITS_PER_MILLIMETER;
+const UNITS_PER_CENTIMETER = 10 * UNITS_PER_MILLIMETER;
 
 /** Rounds to the display's step (an inch fraction; 1 mm, or 0.5 mm below 2 cm) and takes the result apart. */
 export function lengthParts(
@@ -59,16 +59,16 @@ export function formatLengthForEditing(length: Length, display: LengthDisplay): 
     );
     if (step !== undefined)
       return `${sign}${plainMixedNumber(inchParts(lengthFromUnits(size), step, 'nearest'))} in`;
-    return `${sign}${shortestDecimal(size, UNITS_PER_MILLIMETRE)} mm`;
+    return `${sign}${shortestDecimal(size, UNITS_PER_MILLIMETER)} mm`;
   }
   return size < SMALL_METRIC_UNITS
-    ? `${sign}${shortestDecimal(size, UNITS_PER_MILLIMETRE)} mm`
-    : `${sign}${shortestDecimal(size, UNITS_PER_CENTIMETRE)} cm`;
+    ? `${sign}${shortestDecimal(size, UNITS_PER_MILLIMETER)} mm`
+    : `${sign}${shortestDecimal(size, UNITS_PER_CENTIMETER)} cm`;
 }
 
 /** The step fabric is sold by: an eighth of a yard, or 5 cm. */
 export function yardageStep(display: LengthDisplay): Length {
-  return lengthFromUnits(display.system === 'inch' ? UNITS_PER_YARD / 8 : UNITS_PER_METRE / 20);
+  return lengthFromUnits(display.system === 'inch' ? UNITS_PER_YARD / 8 : UNITS_PER_METER / 20);
 }
 
 /** `1⅜ yd` or `1.25 m`: always rounded up to the step fabric is sold by, so that what is bought is enough. */
@@ -78,7 +78,7 @@ export function formatYardage(length: Length, display: LengthDisplay): string {
   const size = Math.abs(bought);
   return display.system === 'inch'
     ? `${sign}${mixedNumber(mixedFromEighths(size / yardageStep(display)))} yd`
-    : `${sign}${(size / UNITS_PER_METRE).toFixed(2)} m`;
+    : `${sign}${(size / UNITS_PER_METER).toFixed(2)} m`;
 }
 
 /** A computed length before rounding, for explanations: `12.0711 in` or `30.661 cm`. Throws RangeError unless finite. */
@@ -86,7 +86,7 @@ export function formatExactLength(units: number, display: LengthDisplay): string
   const text =
     display.system === 'inch'
       ? `${decimalText(units / UNITS_PER_INCH, 4)} in`
-      : `${decimalText(units / UNITS_PER_CENTIMETRE, 3)} cm`;
+      : `${decimalText(units / UNITS_PER_CENTIMETER, 3)} cm`;
   return text.replace('-', '−');
 }
 
@@ -100,7 +100,7 @@ function inchParts(length: Length, step: InchStep, rounding: RoundingDirection):
 
 function metricParts(length: Length, rounding: RoundingDirection): LengthParts {
   const isSmall = Math.abs(length) < SMALL_METRIC_UNITS;
-  const perUnit = isSmall ? UNITS_PER_MILLIMETRE : UNITS_PER_CENTIMETRE;
+  const perUnit = isSmall ? UNITS_PER_MILLIMETER : UNITS_PER_CENTIMETER;
   const stepsPerUnit = isSmall ? 2 : 10;
   const rounded = roundTo(length, perUnit / stepsPerUnit, rounding);
   const steps = Math.abs(rounded) / (perUnit / stepsPerUnit);

@@ -5,13 +5,13 @@ declare const lengthBrand: unique symbol;
 /** A length as a whole number of 1/320 mm, the largest unit in which 1/64 in and 0.1 mm are both whole. */
 export type Length = number & { readonly [lengthBrand]: 'Length' };
 
-export const UNITS_PER_MILLIMETRE = 320;
+export const UNITS_PER_MILLIMETER = 320;
 export const UNITS_PER_INCH = 8_128;
 export const UNITS_PER_YARD = 36 * UNITS_PER_INCH;
-export const UNITS_PER_METRE = 1_000 * UNITS_PER_MILLIMETRE;
+export const UNITS_PER_METER = 1_000 * UNITS_PER_MILLIMETER;
 
-/** One kilometre: no fabric on a bench comes near it, and times any width up to 88 m it is still an exact area. */
-export const MAX_LENGTH_UNITS = 1_000 * UNITS_PER_METRE;
+/** One kilometer: no fabric on a bench comes near it, and times any width up to 88 m it is still an exact area. */
+export const MAX_LENGTH_UNITS = 1_000 * UNITS_PER_METER;
 
 /** The only maker of a Length. Throws RangeError unless `units` is whole and within ±1 km. */
 export function lengthFromUnits(units: number): Length {
@@ -33,17 +33,17 @@ export function lengthFromInches(inches: number): Length {
   return lengthFromExact(inches * UNITS_PER_INCH, 'nearest');
 }
 
-/** Millimetres to units, to the nearest unit: exact for tenths of a millimetre. */
-export function lengthFromMillimetres(millimetres: number): Length {
-  return lengthFromExact(millimetres * UNITS_PER_MILLIMETRE, 'nearest');
+/** Millimeters to units, to the nearest unit: exact for tenths of a millimeter. */
+export function lengthFromMillimeters(millimeters: number): Length {
+  return lengthFromExact(millimeters * UNITS_PER_MILLIMETER, 'nearest');
 }
 
 export function lengthInInches(length: Length): number {
   return length / UNITS_PER_INCH;
 }
 
-export function lengthInMillimetres(length: Length): number {
-  return length / UNITS_PER_MILLIMETRE;
+export function lengthInMillimeters(length: Length): number {
+  return length / UNITS_PER_MILLIMETER;
 }
 
 export function lengthAdd(first: Length, ...more: readonly Length[]): Length {

@@ -14,7 +14,7 @@ import { clipRead, MAX_TYPED_CHARACTERS, normaliseTyped } from './typed-text';
 
 /**
  * Reads a length that is not negative; a number without a unit is in `bareUnit`. The value is the nearest 1/320 mm, so
- * sixty-fourths of an inch and tenths of a millimetre are exact and anything else (1/3 in) is off by at most 1/640 mm; a
+ * sixty-fourths of an inch and tenths of a millimeter are exact and anything else (1/3 in) is off by at most 1/640 mm; a
  * value that would round away to nothing is a problem instead.
  */
 export function parseLength(text: string, bareUnit: LengthUnit): Result<Length, LengthProblem> {

@@ -1,4 +1,4 @@
-import { type Length, lengthFromUnits, UNITS_PER_INCH, UNITS_PER_MILLIMETRE } from './length';
+import { type Length, lengthFromUnits, UNITS_PER_INCH, UNITS_PER_MILLIMETER } from './length';
 
 export type UnitSystem = 'inch' | 'metric';
 
@@ -13,9 +13,9 @@ export interface LengthDisplay {
   readonly inchStep: InchStep;
 }
 
-/** The step to which a size meant for the ruler is rounded: the inch fraction, or one millimetre. */
+/** The step to which a size meant for the ruler is rounded: the inch fraction, or one millimeter. */
 export function displayStep(display: LengthDisplay): Length {
   return lengthFromUnits(
-    display.system === 'inch' ? UNITS_PER_INCH / display.inchStep : UNITS_PER_MILLIMETRE,
+    display.system === 'inch' ? UNITS_PER_INCH / display.inchStep : UNITS_PER_MILLIMETER,
   );
 }

@@ -7,7 +7,7 @@ import {
   lengthFromUnits,
   MAX_LENGTH_UNITS,
   UNITS_PER_INCH,
-  UNITS_PER_METRE,
+  UNITS_PER_METER,
 } from '#core/units/length';
 import type { LengthUnit } from '#core/units/length-unit';
 import { type Minutes, MAX_MINUTES, minutesFromWhole } from '#core/units/minutes';
@@ -15,7 +15,7 @@ import { type Money, currencyFromCode, moneyFromMinor } from '#core/units/money'
 import type { RoundingDirection } from '#core/units/rounding';
 import { INCH_STEPS, type InchStep, type LengthDisplay } from '#core/units/unit-system';
 
-/** Any length that is not negative, from nothing to a kilometre. */
+/** Any length that is not negative, from nothing to a kilometer. */
 export const anyLength: fc.Arbitrary<Length> = fc
   .integer({ min: 0, max: MAX_LENGTH_UNITS })
   .map(lengthFromUnits);
@@ -25,7 +25,7 @@ export const anySignedLength: fc.Arbitrary<Length> = fc
   .map(lengthFromUnits);
 
 /** A length such as makers sew: up to `most` (4 m if not said) and at least one unit long. */
-export function benchLength(most: Length = lengthFromUnits(4 * UNITS_PER_METRE)): fc.Arbitrary<Length> {
+export function benchLength(most: Length = lengthFromUnits(4 * UNITS_PER_METER)): fc.Arbitrary<Length> {
   return fc.integer({ min: 1, max: most }).map(lengthFromUnits);
 }
 

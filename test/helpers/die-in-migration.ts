@@ -2,11 +2,11 @@ import path from 'node:path';
 import { makeBackup } from '#main/files/backups';
 import { migrations } from '#main/store/migrations/migrations';
 import { openStore } from '#main/store/opening/open-store';
-import { systemSurroundings } from '#main/store/base/clock-and-ids';
+import { systemClockAndIds } from '#main/store/base/clock-and-ids';
 
 // A child process for the tests: begins a further step of the format and is killed half way through it.
 const [file = ''] = process.argv.slice(2);
-const surroundings = systemSurroundings();
+const surroundings = systemClockAndIds();
 openStore(file, {
   surroundings,
   steps: [

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import type { Measurements } from '#core/domain/measurements';
 import type { Outline } from '#core/domain/outline';
 import { type Settings, STARTING_HABITS } from '#core/domain/workshop';
-import { type Length, lengthFromInches, lengthFromMillimetres, lengthFromUnits } from '#core/units/length';
+import { type Length, lengthFromInches, lengthFromMillimeters, lengthFromUnits } from '#core/units/length';
 
 const between = (least: number, most: number): fc.Arbitrary<Length> =>
   fc.integer({ min: lengthFromInches(least), max: lengthFromInches(most) }).map(lengthFromUnits);
@@ -29,16 +29,16 @@ export function anyOutline(least = 4, most = 150): fc.Arbitrary<Outline> {
 export const METRIC_HABITS: Settings = {
   ...STARTING_HABITS,
   unitSystem: 'metric',
-  seamAllowance: lengthFromMillimetres(7.5),
-  fabricWidth: lengthFromMillimetres(1_070),
-  bindingStripWidth: lengthFromMillimetres(65),
-  bindingOverlap: lengthFromMillimetres(300),
-  innerStripWidth: lengthFromMillimetres(40),
-  quiltThickness: lengthFromMillimetres(3),
-  backCover: lengthFromMillimetres(3),
-  backingOverhang: lengthFromMillimetres(100),
-  backingSeam: lengthFromMillimetres(12),
-  handStitchPerHour: lengthFromMillimetres(1_250),
+  seamAllowance: lengthFromMillimeters(7.5),
+  fabricWidth: lengthFromMillimeters(1_070),
+  bindingStripWidth: lengthFromMillimeters(65),
+  bindingOverlap: lengthFromMillimeters(300),
+  innerStripWidth: lengthFromMillimeters(40),
+  quiltThickness: lengthFromMillimeters(3),
+  backCover: lengthFromMillimeters(3),
+  backingOverhang: lengthFromMillimeters(100),
+  backingSeam: lengthFromMillimeters(12),
+  handStitchPerHour: lengthFromMillimeters(1_250),
 };
 
 /** Projects as makers have them, in inches and metric, with and without hole and slit. */

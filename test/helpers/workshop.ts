@@ -17,7 +17,7 @@ import { migrate } from '#main/store/opening/migrate';
 import { migrations } from '#main/store/migrations/migrations';
 import { openContext } from '#main/store/thread/open-context';
 import { closeStore } from '#main/store/opening/open-store';
-import type { Surroundings } from '#main/store/base/clock-and-ids';
+import type { ClockAndIds } from '#main/store/base/clock-and-ids';
 import { APPLICATION_ID } from '#main/store/opening/workshop-file';
 
 export const inches = lengthFromInches;
@@ -32,7 +32,7 @@ export function temporaryFolder(): string {
 }
 
 /** A clock that goes on by a second whenever it is asked, and identifiers in order. */
-export function countingSurroundings(): Surroundings {
+export function countingSurroundings(): ClockAndIds {
   let [ticks, ids] = [0, 0];
   return {
     now: () => Date.UTC(2027, 1, 28, 9) + 1000 * (ticks += 1),

@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { type CalendarDate, calendarDateFromParts } from '#core/units/calendar-date';
 
 /** The store's only clock and the only source of new identifiers; tests hand in their own. */
-export interface Surroundings {
+export interface ClockAndIds {
   /** UTC milliseconds. */
   readonly now: () => number;
   /** The day on the maker's own calendar. */
@@ -11,7 +11,7 @@ export interface Surroundings {
   readonly newId: () => string;
 }
 
-export function systemSurroundings(): Surroundings {
+export function systemClockAndIds(): ClockAndIds {
   return {
     now: () => Date.now(),
     today: () => {

@@ -1,5 +1,5 @@
 import type Database from 'better-sqlite3';
-import type { Surroundings } from './clock-and-ids';
+import type { ClockAndIds } from './clock-and-ids';
 
 declare const mayRead: unique symbol;
 declare const mayWrite: unique symbol;
@@ -15,7 +15,7 @@ type Statement = Database.Statement<unknown[], Row>;
 export interface ReadableStore {
   readonly [mayRead]: true;
   readonly database: Database.Database;
-  readonly surroundings: Surroundings;
+  readonly surroundings: ClockAndIds;
   readonly statements: Map<string, Statement>;
 }
 
@@ -24,7 +24,7 @@ export interface WritableStore extends ReadableStore {
   readonly [mayWrite]: true;
 }
 
-export function readableStore(database: Database.Database, surroundings: Surroundings): ReadableStore {
+export function readableStore(database: Database.Database, surroundings: ClockAndIds): ReadableStore {
   return { database, surroundings, statements: new Map() } as unknown as ReadableStore;
 }
 

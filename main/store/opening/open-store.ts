@@ -7,11 +7,11 @@ import { type ReadableStore, readableStore } from '../base/handles';
 import { migrate, storeVersion } from './migrate';
 import type { Migration } from '../migrations/migration';
 import { KNOWN_VERSION, migrations } from '../migrations/migrations';
-import type { Surroundings } from '../base/clock-and-ids';
+import type { ClockAndIds } from '../base/clock-and-ids';
 import { APPLICATION_ID, inspectWorkshopFile, unreadable } from './workshop-file';
 
 export interface OpenOptions {
-  readonly surroundings: Surroundings;
+  readonly surroundings: ClockAndIds;
   /** Called with the open file before anything in it is changed; not for a new file. */
   readonly backUp?: (database: Database.Database, why: 'start' | 'migration') => void;
   /** The steps of the format; tests hand in fewer or more. */

@@ -5,12 +5,12 @@ import { foldersOf } from '#main/files/workshop-folders';
 import type { StoreContext } from './store-context';
 import { openStore } from '../opening/open-store';
 import type { StartOptions } from './protocol';
-import { type Surroundings, systemSurroundings } from '../base/clock-and-ids';
+import { type ClockAndIds, systemClockAndIds } from '../base/clock-and-ids';
 
 /** Opens a workshop with its folders, and backs it up at every start and before it is brought forward. */
 export function openContext(
   { file, programVersion, isDemo }: StartOptions,
-  surroundings: Surroundings = systemSurroundings(),
+  surroundings: ClockAndIds = systemClockAndIds(),
 ): Result<StoreContext, Problem> {
   const folders = foldersOf(file);
   const opened = openStore(file, {

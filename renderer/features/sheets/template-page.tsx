@@ -19,7 +19,7 @@ const UNITS_PER_MM = 320;
 /** The printed page is a hair narrower than the paper's name says; what reached over it would shrink the whole sheet. */
 const HAIR_MM = 0.4;
 
-/** One sheet of the template, in millimetres that stay millimetres: drawn whole, clipped to the page. */
+/** One sheet of the template, in millimeters that stay millimeters: drawn whole, clipped to the page. */
 export function TemplatePageView(props: TemplatePageProps) {
   const { template, page } = props;
   const clipId = useId();

@@ -1,7 +1,7 @@
 import type { PieceKind, FabricPiece } from '#core/domain/stash';
 import { countOfLength, measureOfKind } from '#core/domain/stash-kind';
 import { formatLength, formatYardage, yardageStep } from '#core/units/format-length';
-import { type Length, lengthFromUnits, UNITS_PER_METRE, UNITS_PER_YARD } from '#core/units/length';
+import { type Length, lengthFromUnits, UNITS_PER_METER, UNITS_PER_YARD } from '#core/units/length';
 import { roundDownTo } from '#core/units/rounding';
 import type { LengthDisplay } from '#core/units/unit-system';
 import { andList } from '#renderer/text/field-problems';
@@ -103,7 +103,7 @@ export function freeLength({ there, held }: Pick<FabricPiece, 'there' | 'held'>)
   return lengthFromUnits(Math.max(0, there - held));
 }
 
-/** `2¾ yd`, rounded down so that nothing is promised that is not there; below half a yard or metre in inches or centimetres. */
+/** `2¾ yd`, rounded down so that nothing is promised that is not there; below half a yard or meter in inches or centimeters. */
 export function lengthThere(length: Length, display: LengthDisplay): string {
   if (length < halfOfShopUnit(display)) return formatLength(length, display, 'down');
   return formatYardage(lengthFromUnits(roundDownTo(length, yardageStep(display))), display);
@@ -137,15 +137,15 @@ export function pieceStock(piece: Stock & { readonly width: Length }, display: L
   return `${count} of ${pieceSize({ width: piece.width, length: unitLength }, display)}`;
 }
 
-/** What is free of a piece: rounded down to what a shop measures from a yard or metre up, exact below. */
+/** What is free of a piece: rounded down to what a shop measures from a yard or meter up, exact below. */
 export function lengthFree(length: Length, display: LengthDisplay): string {
   const isLong = length >= 2 * halfOfShopUnit(display);
   return isLong ? lengthThere(length, display) : lengthBooked(length, display);
 }
 
-/** Half a yard or half a metre: shorter fabric is spoken of by the ruler. */
+/** Half a yard or half a meter: shorter fabric is spoken of by the ruler. */
 function halfOfShopUnit({ system }: LengthDisplay): number {
-  return (system === 'inch' ? UNITS_PER_YARD : UNITS_PER_METRE) / 2;
+  return (system === 'inch' ? UNITS_PER_YARD : UNITS_PER_METER) / 2;
 }
 
 /** `42 × 99 in`, across by along, both rounded down; the unit once where the sides share it. */

@@ -10,7 +10,7 @@ import { TypedField, type TypedFieldProps } from './typed-field';
 interface LengthFieldProps extends TypedFieldProps<Length> {
   readonly minimum?: number | undefined;
   readonly maximum?: number | undefined;
-  /** What a bare number means; inches or centimetres, by the reader's units, unless said. */
+  /** What a bare number means; inches or centimeters, by the reader's units, unless said. */
   readonly bareUnit?: LengthUnit;
 }
 

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { countField, flagField, lengthField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
-import { lengthFromInches, lengthFromMillimetres, lengthFromUnits } from '#core/units/length';
+import { lengthFromInches, lengthFromMillimeters, lengthFromUnits } from '#core/units/length';
 import { roundDownTo } from '#core/units/rounding';
 import { outlineBounds } from '../outline/outline-measures';
 import { seamField } from '../shared-fields';
@@ -40,8 +40,8 @@ export type AccuracyInput = z.infer<typeof accuracyInput>;
 /** As many blocks of 9 in as the piece has room for, each of three patches, sewn within 1/32 in. */
 export function accuracyFromProject({ outline, settings }: Measurements): AccuracyInput {
   const isInch = settings.unitSystem === 'inch';
-  const blockSize = isInch ? lengthFromInches(9) : lengthFromMillimetres(225);
-  const off = isInch ? lengthFromInches(1 / 32) : lengthFromMillimetres(0.8);
+  const blockSize = isInch ? lengthFromInches(9) : lengthFromMillimeters(225);
+  const off = isInch ? lengthFromInches(1 / 32) : lengthFromMillimeters(0.8);
   const bounds = outlineBounds(outline);
   const fitting = (size: number) => Math.min(60, Math.max(1, roundDownTo(size / blockSize, 1)));
   return {
@@ -53,6 +53,6 @@ export function accuracyFromProject({ outline, settings }: Measurements): Accura
     blocksDown: fitting(bounds.length),
     trimsBlocks: false,
     seamAllowance: settings.seamAllowance,
-    tolerance: isInch ? lengthFromInches(1 / 8) : lengthFromMillimetres(3),
+    tolerance: isInch ? lengthFromInches(1 / 8) : lengthFromMillimeters(3),
   };
 }

@@ -45,7 +45,7 @@ export function biasStripsSteps(asked: BiasStripsInput, details: BiasStripsDetai
   ];
 }
 
-/** The fabric with every strip on it, in two tones so that neighbours can be told apart. */
+/** The fabric with every strip on it, in two tones so that neighbors can be told apart. */
 export function biasStripsDiagram(asked: BiasStripsInput, { strips }: BiasStripsDetails): Diagram {
   const { pieceWidth: width, pieceLength: height } = asked;
   const fabric = [

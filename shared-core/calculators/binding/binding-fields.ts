@@ -1,11 +1,11 @@
 import { choiceField, lengthField } from '#core/domain/fields';
-import { lengthFromInches, lengthFromUnits, UNITS_PER_METRE } from '#core/units/length';
+import { lengthFromInches, lengthFromUnits, UNITS_PER_METER } from '#core/units/length';
 
-/** Sixty sides of ten metres and their overlap: longer than any outline the notebook knows. */
-export const LONGEST_BINDING = lengthFromUnits(700 * UNITS_PER_METRE);
+/** Sixty sides of ten meters and their overlap: longer than any outline the notebook knows. */
+export const LONGEST_BINDING = lengthFromUnits(700 * UNITS_PER_METER);
 
 /** Bias strips are not looked for in more fabric than this: by then continuous bias is what a maker cuts. */
-export const LONGEST_BIAS_FABRIC = lengthFromUnits(30 * UNITS_PER_METRE);
+export const LONGEST_BIAS_FABRIC = lengthFromUnits(30 * UNITS_PER_METER);
 
 /** Strips no shorter than a hand's width are worth joining (common practice). */
 export const SHORTEST_STRIP = lengthFromInches(6);
@@ -74,7 +74,7 @@ export function coverField() {
   });
 }
 
-/** Half an inch, or a centimetre. */
+/** Half an inch, or a centimeter. */
 export function squareStepOfSettings(settings: { readonly unitSystem: 'inch' | 'metric' }) {
-  return settings.unitSystem === 'inch' ? lengthFromInches(1 / 2) : lengthFromUnits(UNITS_PER_METRE / 100);
+  return settings.unitSystem === 'inch' ? lengthFromInches(1 / 2) : lengthFromUnits(UNITS_PER_METER / 100);
 }

@@ -4,7 +4,7 @@ import type { Measurements } from '#core/domain/measurements';
 import {
   lengthFromExact,
   lengthFromInches,
-  lengthFromMillimetres,
+  lengthFromMillimeters,
   lengthFromUnits,
 } from '#core/units/length';
 import { coverField } from '../binding/binding-fields';
@@ -13,7 +13,7 @@ import { outlineBounds } from '../outline/outline-measures';
 import type { CenterPatch } from './center-patch';
 import { cutStepField, cutStepOfSettings, seamField } from '../shared-fields';
 
-const farthest = lengthFromMillimetres(2_000);
+const farthest = lengthFromMillimeters(2_000);
 
 export const centerClearanceInput = z
   .object({

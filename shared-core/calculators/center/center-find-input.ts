@@ -6,13 +6,13 @@ import {
   lengthFromExact,
   lengthFromInches,
   lengthFromUnits,
-  UNITS_PER_METRE,
+  UNITS_PER_METER,
 } from '#core/units/length';
 import { outlineBounds } from '../outline/outline-measures';
 
 const side = (title: string) => lengthField({ title, minimum: lengthFromInches(1) });
 const diagonal = (title: string) =>
-  lengthField({ title, minimum: lengthFromInches(1), maximum: lengthFromUnits(15 * UNITS_PER_METRE) });
+  lengthField({ title, minimum: lengthFromInches(1), maximum: lengthFromUnits(15 * UNITS_PER_METER) });
 
 export const centerFindInput = z
   .object({
@@ -58,7 +58,7 @@ export function centerFindFromProject({ outline }: Measurements): CenterFindInpu
   };
 }
 
-/** A hexagon of ten metres across its flats is wider than a side may be, so sizes are held within the fields. */
+/** A hexagon of ten meters across its flats is wider than a side may be, so sizes are held within the fields. */
 function withinFields(size: number): Length {
-  return lengthFromExact(Math.min(10 * UNITS_PER_METRE, Math.max(lengthFromInches(1), size)), 'nearest');
+  return lengthFromExact(Math.min(10 * UNITS_PER_METER, Math.max(lengthFromInches(1), size)), 'nearest');
 }

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { choiceField, lengthField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
-import { type Length, lengthFromInches, lengthFromMillimetres, lengthFromUnits } from '#core/units/length';
+import { type Length, lengthFromInches, lengthFromMillimeters, lengthFromUnits } from '#core/units/length';
 import { holeOfProject } from '../curves/inner-binding-input';
 import { seamField } from '../shared-fields';
 
@@ -24,7 +24,7 @@ export const holeSizeInput = z
     rulerStep: lengthField({
       title: 'Your circle ruler goes in steps of',
       help: 'Of the diameter. A ruler that turns on its center goes in twice the step of its holes.',
-      minimum: lengthFromMillimetres(1),
+      minimum: lengthFromMillimeters(1),
       maximum: lengthFromInches(4),
     }),
     seamAllowance: seamField('From the cut edge to the stitching of the inner binding.'),
@@ -45,8 +45,8 @@ export function holeSizeFromProject(measurements: Measurements): HoleSizeInput {
   return {
     from: 'wish',
     measure: holeOfProject(measurements),
-    ease: isInch ? lengthFromInches(1 / 2) : lengthFromMillimetres(10),
-    rulerStep: isInch ? lengthFromInches(1 / 2) : lengthFromMillimetres(10),
+    ease: isInch ? lengthFromInches(1 / 2) : lengthFromMillimeters(10),
+    rulerStep: isInch ? lengthFromInches(1 / 2) : lengthFromMillimeters(10),
     seamAllowance: measurements.settings.seamAllowance,
   };
 }

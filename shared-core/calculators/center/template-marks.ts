@@ -1,5 +1,5 @@
 import type { Point } from '#core/geometry/point';
-import { lengthFromInches, lengthFromMillimetres } from '#core/units/length';
+import { lengthFromInches, lengthFromMillimeters } from '#core/units/length';
 import type { DiagramPart } from '../diagram';
 
 interface TemplateGrid {
@@ -59,7 +59,7 @@ function cross({ x, y }: Point): readonly DiagramPart[] {
 }
 
 const ONE_INCH = lengthFromInches(1);
-const TWENTY_FIVE_MILLIMETRES = lengthFromMillimetres(25);
+const TWENTY_FIVE_MILLIMETERS = lengthFromMillimeters(25);
 
 /** At the foot of a sheet, below the drawing: a square of 1 in, one of 25 mm, and the sheet's name. */
 export function testSquares(
@@ -88,8 +88,8 @@ export function testSquares(
   return [
     squareAt(margin, ONE_INCH),
     label(margin + ONE_INCH / 2, '1 in', 'middle'),
-    squareAt(second, TWENTY_FIVE_MILLIMETRES),
-    label(second + TWENTY_FIVE_MILLIMETRES / 2, '25 mm', 'middle'),
+    squareAt(second, TWENTY_FIVE_MILLIMETERS),
+    label(second + TWENTY_FIVE_MILLIMETERS / 2, '25 mm', 'middle'),
     label(paper.width - margin, name, 'end'),
   ];
 }

@@ -93,7 +93,7 @@ const CLOSING: Note = {
   values: { half: givenLength(lengthFromInches(1 / 2)) },
 };
 
-/** Stitch lengths and blades are sold in millimetres everywhere, so they are not turned into the reader's units. */
+/** Stitch lengths and blades are sold in millimeters everywhere, so they are not turned into the reader's units. */
 const PRACTICE: readonly Note[] = [
   {
     kind: 'tip',

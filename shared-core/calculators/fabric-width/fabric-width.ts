@@ -7,7 +7,7 @@ import {
   lengthFromInches,
   lengthFromUnits,
   MAX_LENGTH_UNITS,
-  UNITS_PER_METRE,
+  UNITS_PER_METER,
 } from '#core/units/length';
 import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { LengthQuantity, Note, Step } from '../explanation';
@@ -23,7 +23,7 @@ export const fabricWidthInput = z
     length: lengthField({
       title: 'Fabric asked for',
       minimum: inches(1),
-      maximum: lengthFromUnits(100 * UNITS_PER_METRE),
+      maximum: lengthFromUnits(100 * UNITS_PER_METER),
     }),
     fromWidth: fabricWidthField('Its width'),
     toWidth: fabricWidthField('Width of the fabric you have'),
@@ -95,7 +95,7 @@ function refuseNarrow({ length, fromWidth, toWidth }: FabricWidthInput): Refusal
   return {
     code: 'too-long',
     field: ['toWidth'],
-    says: '{length} of fabric {from} wide would take more than a kilometre of fabric {to} wide.',
+    says: '{length} of fabric {from} wide would take more than a kilometer of fabric {to} wide.',
     values: {
       length: givenLength(length, 'yardage'),
       from: givenLength(fromWidth),

@@ -40,14 +40,14 @@ export const longarmPriceInput = z
     fabricWeight: numberField({
       title: 'Weight of the fabric',
       help: 'Weigh a piece you have measured; 145 is usual for quilting cotton (from memory).',
-      unit: 'g a square metre',
+      unit: 'g a square meter',
       minimum: 10,
       maximum: 1_000,
     }),
     battingWeight: numberField({
       title: 'Weight of the batting',
       help: 'Nothing where the quilter has it. Weigh a piece you have measured; 170 is usual for a cotton blend (from memory).',
-      unit: 'g a square metre',
+      unit: 'g a square meter',
       minimum: 0,
       maximum: 2_000,
     }),

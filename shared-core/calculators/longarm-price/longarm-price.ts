@@ -1,6 +1,6 @@
 import type { PriceLine } from '#core/domain/price-line';
 import { type Result, success } from '#core/result';
-import { lengthFromExact, UNITS_PER_INCH, UNITS_PER_METRE } from '#core/units/length';
+import { lengthFromExact, UNITS_PER_INCH, UNITS_PER_METER } from '#core/units/length';
 import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { Note, Table } from '../explanation';
 import { outlineArea } from '../outline/outline-inset';
@@ -50,11 +50,11 @@ function calculateLongarmPrice(input: LongarmPriceInput): Result<Calculation<Lon
 function packageWeight(input: LongarmPriceInput) {
   const bounds = outlineBounds(input.outline);
   const sheet = (bounds.width + 2 * input.overhang) * (bounds.length + 2 * input.overhang);
-  const squareMetres = (area: number) => area / UNITS_PER_METRE ** 2;
+  const squareMeters = (area: number) => area / UNITS_PER_METER ** 2;
   const topGrams =
-    squareMetres(outlineArea(input.outline)) * input.fabricWeight * (1 + input.seamExtraPercent / 100);
-  const backingGrams = squareMetres(sheet) * input.fabricWeight;
-  const battingGrams = squareMetres(sheet) * input.battingWeight;
+    squareMeters(outlineArea(input.outline)) * input.fabricWeight * (1 + input.seamExtraPercent / 100);
+  const backingGrams = squareMeters(sheet) * input.fabricWeight;
+  const battingGrams = squareMeters(sheet) * input.battingWeight;
   return {
     topGrams,
     backingGrams,

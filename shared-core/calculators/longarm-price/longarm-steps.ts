@@ -71,7 +71,7 @@ function weightSteps(input: LongarmPriceInput, details: LongarmPriceDetails): re
   const sheet = (bounds.width + 2 * input.overhang) * (bounds.length + 2 * input.overhang);
   const fabric = {
     symbol: 'g',
-    means: 'grams a square metre of fabric',
+    means: 'grams a square meter of fabric',
     quantity: numberQuantity(input.fabricWeight),
   };
   return [
@@ -84,7 +84,7 @@ function weightSteps(input: LongarmPriceInput, details: LongarmPriceDetails): re
         { symbol: 'e', means: 'fabric in its seams', quantity: percentQuantity(input.seamExtraPercent) },
       ],
       result: grams(details.topGrams),
-      rule: { kind: 'derived', says: 'Area by weight of a square metre, with the fabric that seams double.' },
+      rule: { kind: 'derived', says: 'Area by weight of a square meter, with the fabric that seams double.' },
     },
     {
       label: 'Weight of backing and batting',
@@ -94,12 +94,12 @@ function weightSteps(input: LongarmPriceInput, details: LongarmPriceDetails): re
         fabric,
         {
           symbol: 'b',
-          means: 'grams a square metre of batting',
+          means: 'grams a square meter of batting',
           quantity: numberQuantity(input.battingWeight),
         },
       ],
       result: grams(details.backingGrams + details.battingGrams),
-      rule: { kind: 'derived', says: 'Area by weight of a square metre.' },
+      rule: { kind: 'derived', says: 'Area by weight of a square meter.' },
     },
     {
       label: 'Weight of the package',

@@ -4,9 +4,9 @@ import type { Measurements } from '#core/domain/measurements';
 import {
   lengthFromExact,
   lengthFromInches,
-  lengthFromMillimetres,
+  lengthFromMillimeters,
   lengthFromUnits,
-  UNITS_PER_METRE,
+  UNITS_PER_METER,
 } from '#core/units/length';
 import { outlinePerimeter } from '../outline/outline-measures';
 
@@ -16,7 +16,7 @@ export const machineThreadInput = z
       title: 'Length of seam',
       help: 'All that is sewn with this thread. It starts as the binding sewn on once round.',
       minimum: lengthFromInches(1),
-      maximum: lengthFromUnits(150 * UNITS_PER_METRE),
+      maximum: lengthFromUnits(150 * UNITS_PER_METER),
     }),
     factor: numberField({
       title: 'Thread for one length of seam',
@@ -28,20 +28,20 @@ export const machineThreadInput = z
     stitchLength: lengthField({
       title: 'Stitch length',
       help: '2 to 2.5 mm is common practice for piecing and for a ring.',
-      minimum: lengthFromMillimetres(0.5),
-      maximum: lengthFromMillimetres(8),
+      minimum: lengthFromMillimeters(0.5),
+      maximum: lengthFromMillimeters(8),
     }),
     thickness: lengthField({
       title: 'Thickness of the seam',
       help: 'Of all layers pressed together; it matters for the second figure only.',
-      minimum: lengthFromMillimetres(0.1),
-      maximum: lengthFromMillimetres(10),
+      minimum: lengthFromMillimeters(0.1),
+      maximum: lengthFromMillimeters(10),
     }),
     bobbinHolds: lengthField({
       title: 'One bobbin holds',
       help: 'Wind one, unwind it, measure it. 55 m is a usual amount of piecing thread (from memory).',
-      minimum: lengthFromMillimetres(1_000),
-      maximum: lengthFromUnits(500 * UNITS_PER_METRE),
+      minimum: lengthFromMillimeters(1_000),
+      maximum: lengthFromUnits(500 * UNITS_PER_METER),
     }),
   })
   .readonly();
@@ -49,7 +49,7 @@ export const machineThreadInput = z
 export type MachineThreadInput = z.infer<typeof machineThreadInput>;
 
 export function machineThreadInputFromProject({ outline, settings }: Measurements): MachineThreadInput {
-  const most = 150 * UNITS_PER_METRE;
+  const most = 150 * UNITS_PER_METER;
   return {
     seamLength: lengthFromExact(
       Math.max(lengthFromInches(1), Math.min(most, outlinePerimeter(outline))),
@@ -57,10 +57,10 @@ export function machineThreadInputFromProject({ outline, settings }: Measurement
     ),
     factor: 2.5,
     wastePercent: 15,
-    stitchLength: lengthFromMillimetres(2.5),
+    stitchLength: lengthFromMillimeters(2.5),
     thickness: lengthFromUnits(
-      Math.max(lengthFromMillimetres(0.1), Math.min(lengthFromMillimetres(10), settings.quiltThickness)),
+      Math.max(lengthFromMillimeters(0.1), Math.min(lengthFromMillimeters(10), settings.quiltThickness)),
     ),
-    bobbinHolds: lengthFromUnits(55 * UNITS_PER_METRE),
+    bobbinHolds: lengthFromUnits(55 * UNITS_PER_METER),
   };
 }

@@ -51,7 +51,7 @@ function refuseEndlessThread({ seamLength }: MachineThreadInput): Refusal {
   return {
     code: 'too-much-thread',
     field: ['seamLength'],
-    says: 'a seam of {seam} would take more than a kilometre of thread: work it out in parts.',
+    says: 'a seam of {seam} would take more than a kilometer of thread: work it out in parts.',
     values: { seam: lengthQuantity(seamLength, { direction: 'nearest', use: 'yardage' }) },
   };
 }

@@ -107,7 +107,7 @@ export function trimmedShape(
   return { ...rectangular(rectangleAt(0, 0, along, across), along, [cut], []), pieces: [{ cut, finished }] };
 }
 
-/** Any shape that follows its neighbour along the strip every `pitch`; the first takes `first`. */
+/** Any shape that follows its neighbor along the strip every `pitch`; the first takes `first`. */
 export function stripShape(outline: Polygon, first: number, pitch: number): CutShape {
   return { outline, pieces: [{ cut: outline, finished: null }], cuts: [], isRectangle: false, first, pitch };
 }

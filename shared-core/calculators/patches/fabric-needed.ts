@@ -36,7 +36,7 @@ export interface ShortFabric {
   readonly demand: PatchDemand;
 }
 
-/** A quarter of a kilometre: more is a slip of the keyboard. */
+/** A quarter of a kilometer: more is a slip of the keyboard. */
 const MOST_FABRIC = MAX_LENGTH_UNITS / 4;
 
 /** Strips first, then cross cuts: patches of one fabric and strip width share strips. */

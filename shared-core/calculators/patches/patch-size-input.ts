@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { choiceField, countField, lengthField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
-import { lengthFromInches, lengthFromMillimetres } from '#core/units/length';
+import { lengthFromInches, lengthFromMillimeters } from '#core/units/length';
 import {
   cutStepField,
   cutStepOfSettings,
@@ -43,15 +43,15 @@ export type PatchSizeInput = z.infer<typeof patchSizeInput>;
 export function patchSizeFromProject({ settings }: Measurements): PatchSizeInput {
   const isInch = settings.unitSystem === 'inch';
   return {
-    unit: { unit: 'square', side: isInch ? lengthFromInches(3) : lengthFromMillimetres(75) },
+    unit: { unit: 'square', side: isInch ? lengthFromInches(3) : lengthFromMillimeters(75) },
     sizesAre: 'finished',
     count: 1,
     seamAllowance: settings.seamAllowance,
     fabricWidth: settings.fabricWidth,
     rounding: isInch ? 'customary' : 'exact',
     cutStep: cutStepOfSettings(settings),
-    pieceWidth: isInch ? lengthFromInches(22) : lengthFromMillimetres(550),
-    pieceLength: isInch ? lengthFromInches(18) : lengthFromMillimetres(500),
+    pieceWidth: isInch ? lengthFromInches(22) : lengthFromMillimeters(550),
+    pieceLength: isInch ? lengthFromInches(18) : lengthFromMillimeters(500),
     yardageStep: yardageStepOfSettings(settings),
   };
 }

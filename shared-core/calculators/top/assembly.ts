@@ -1,4 +1,4 @@
-import { lengthFromUnits, UNITS_PER_METRE } from '#core/units/length';
+import { lengthFromUnits, UNITS_PER_METER } from '#core/units/length';
 import type { Polygon } from '#core/geometry/polygon';
 import type { Refusal } from '../calculator';
 import type { Note, Term } from '../explanation';
@@ -59,14 +59,14 @@ export function unknownBlock(name: string, field: Refusal['field']): Refusal {
   };
 }
 
-/** Fifty metres: no floor holds a larger top. */
-export const WIDEST_TOP = lengthFromUnits(50 * UNITS_PER_METRE);
+/** Fifty meters: no floor holds a larger top. */
+export const WIDEST_TOP = lengthFromUnits(50 * UNITS_PER_METER);
 
 export function tooLarge(): Refusal {
   return {
     code: 'too-large',
     field: ['layout'],
-    says: 'The top is wider or longer than {most}, or has over a kilometre of seams: look over the sizes and counts.',
+    says: 'The top is wider or longer than {most}, or has over a kilometer of seams: look over the sizes and counts.',
     values: { most: givenLength(WIDEST_TOP) },
   };
 }

@@ -8,7 +8,7 @@ import {
   textField,
 } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
-import { lengthFromInches, lengthFromMillimetres } from '#core/units/length';
+import { lengthFromInches, lengthFromMillimeters } from '#core/units/length';
 import { roundDownTo } from '#core/units/rounding';
 import { outlineBounds } from '../outline/outline-measures';
 import { roundingField } from '../patches/patch-size-input';
@@ -151,8 +151,8 @@ export type TopInput = z.infer<typeof topInput>;
 /** As many nine-patches as the piece has room for; the maker puts her own blocks in their place. */
 export function topFromProject({ outline, settings }: Measurements): TopInput {
   const isInch = settings.unitSystem === 'inch';
-  const patch = isInch ? lengthFromInches(3) : lengthFromMillimetres(75);
-  const block = isInch ? lengthFromInches(9) : lengthFromMillimetres(225);
+  const patch = isInch ? lengthFromInches(3) : lengthFromMillimeters(75);
+  const block = isInch ? lengthFromInches(9) : lengthFromMillimeters(225);
   const bounds = outlineBounds(outline);
   const fitting = (size: number) => Math.min(60, Math.max(1, roundDownTo(size / block, 1)));
   const across = fitting(bounds.width);

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { PieceKind } from '#core/domain/stash';
 import { patchList } from '#core/domain/patch-list';
-import { type Length, lengthFromExact, lengthFromUnits, UNITS_PER_MILLIMETRE } from '#core/units/length';
+import { type Length, lengthFromExact, lengthFromUnits, UNITS_PER_MILLIMETER } from '#core/units/length';
 import type { FabricNeed, NeedAmount, NeededPatch } from './fabric-need';
 
 /** What is stored of a kept answer, as far as it says what to buy. */
@@ -197,7 +197,7 @@ function square(across: number, count: number): NeededPatch {
 }
 
 function thread(name: string, length: number): NeedOfAnswer {
-  const none = { fabricWidth: lengthFromUnits(UNITS_PER_MILLIMETRE), extraPercent: 0, package: null };
+  const none = { fabricWidth: lengthFromUnits(UNITS_PER_MILLIMETER), extraPercent: 0, package: null };
   return { name, kind: 'thread', amount: { measure: 'thread', length }, ...none };
 }
 

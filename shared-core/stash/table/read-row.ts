@@ -9,7 +9,7 @@ import { placeNames, placePathOf } from '#core/domain/place';
 import type { CellProblem, PieceToAdd, StashColumn, StashRow } from '#core/domain/stash-table';
 import type { Result } from '#core/result';
 import type { CalendarDate } from '#core/units/calendar-date';
-import { type Length, lengthFromUnits, UNITS_PER_METRE } from '#core/units/length';
+import { type Length, lengthFromUnits, UNITS_PER_METER } from '#core/units/length';
 import type { LengthUnit } from '#core/units/length-unit';
 import type { CurrencyCode } from '#core/units/money';
 import { parseFabricSize } from '#core/units/parse-fabric-size';
@@ -36,7 +36,7 @@ const MOST_KEPT = 20_000;
 const MOST_COST = 100_000_000;
 const isWidth = (length: Length): boolean => pieceWidthSchema.safeParse(length).success;
 /** The end of a bolt may be shorter than anything that is bought. */
-const isLength = (length: Length): boolean => length > 0 && length <= lengthFromUnits(300 * UNITS_PER_METRE);
+const isLength = (length: Length): boolean => length > 0 && length <= lengthFromUnits(300 * UNITS_PER_METER);
 
 /**
  * Reads one line by what its columns say. A line with any of size, piece width or piece length has a piece; a line with

@@ -2,7 +2,7 @@ import type { StashColumn, StashRow } from '#core/domain/stash-table';
 import { stashColumn } from '#core/domain/stash-table';
 import { decimalText } from '#core/units/decimal-text';
 import { formatMoneyForEditing } from '#core/units/format-money';
-import { type Length, UNITS_PER_MILLIMETRE } from '#core/units/length';
+import { type Length, UNITS_PER_MILLIMETER } from '#core/units/length';
 import { type CurrencyCode, moneyFromMinor } from '#core/units/money';
 import { columnTitle } from './column-titles';
 import { guardCell } from './formula-guard';
@@ -74,7 +74,7 @@ function cellsOf(
   };
 }
 
-/** Millimetres with all their decimals: 1/320 mm is 0.003125, so six are exact. */
+/** Millimeters with all their decimals: 1/320 mm is 0.003125, so six are exact. */
 export function exactLength(length: Length): string {
-  return `${decimalText(length / UNITS_PER_MILLIMETRE, 6)} mm`;
+  return `${decimalText(length / UNITS_PER_MILLIMETER, 6)} mm`;
 }

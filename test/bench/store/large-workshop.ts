@@ -7,7 +7,7 @@ import { keepFirstIn } from '#main/store/ledger/cost-basis';
 import { fabricColumns } from '#main/store/stash/fabric-rows';
 import { placeAt } from '#main/store/stash/places';
 import { closeStore, openStore } from '#main/store/opening/open-store';
-import type { Surroundings } from '#main/store/base/clock-and-ids';
+import type { ClockAndIds } from '#main/store/base/clock-and-ids';
 import { fabricDetails, inches, projectDetails } from './sample-details';
 
 export const SIZE = {
@@ -55,7 +55,7 @@ export function seeded(seed: number): (below: number) => number {
   };
 }
 
-function orderlySurroundings(): Surroundings {
+function orderlySurroundings(): ClockAndIds {
   let [ids, ticks] = [0, 0];
   return {
     now: () => (ticks += 1000),

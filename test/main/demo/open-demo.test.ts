@@ -5,7 +5,7 @@ import { currentStage } from '#core/domain/stage';
 import { openDemo } from '#main/demo/open-demo';
 import { answerCall } from '#main/store/thread/answer-call';
 import { closeStore } from '#main/store/opening/open-store';
-import { systemSurroundings } from '#main/store/base/clock-and-ids';
+import { systemClockAndIds } from '#main/store/base/clock-and-ids';
 import { temporaryFolder } from '#test/helpers/workshop';
 
 test('the demo workshop is laid out whole, with pieces in many stages and two away, one of them overdue', () => {
@@ -29,7 +29,7 @@ test('the demo workshop is laid out whole, with pieces in many stages and two aw
   const kinds = new Set(open.map(({ stages }) => currentStage(stages)?.kind));
   const away = open.filter(({ stages }) => currentStage(stages)?.state === 'out');
   const promised = away.map(({ trips }) => trips.find(({ backOn }) => backOn === null)?.promisedOn ?? '');
-  const today = systemSurroundings().today();
+  const today = systemClockAndIds().today();
   expect(open.length).toBeGreaterThanOrEqual(6);
   expect(kinds.size).toBeGreaterThanOrEqual(5);
   expect(away).toHaveLength(2);

@@ -6,7 +6,7 @@ import { answerCalculator, bareUnitOf, completeInput, isOutOfDate } from '#core/
 import { calculators } from '#core/calculators/registry';
 import type { Measurements } from '#core/domain/measurements';
 import { STARTING_HABITS } from '#core/domain/workshop';
-import { lengthFromInches, lengthFromMillimetres } from '#core/units/length';
+import { lengthFromInches, lengthFromMillimeters } from '#core/units/length';
 import { anyMeasurements, METRIC_HABITS } from '#test/helpers/measurements';
 
 const inches = lengthFromInches;
@@ -29,9 +29,9 @@ describe('completing an input', () => {
     expect(input).toEqual({
       ...backing.fromProject(throwQuilt),
       fabricWidth: inches(40.5),
-      seam: lengthFromMillimetres(10),
+      seam: lengthFromMillimeters(10),
     });
-    expect(ownInput).toEqual({ fabricWidth: inches(40.5), seam: lengthFromMillimetres(10) });
+    expect(ownInput).toEqual({ fabricWidth: inches(40.5), seam: lengthFromMillimeters(10) });
   });
 
   it('reads bare numbers in the units of the project', () => {
@@ -39,7 +39,7 @@ describe('completing an input', () => {
     expect(keep(throwQuilt, { fabricWidth: '42' }).ownInput).toEqual({ fabricWidth: inches(42) });
     const metric = { ...throwQuilt, settings: METRIC_HABITS };
     expect(keep(metric, { fabricWidth: '110' }).ownInput).toEqual({
-      fabricWidth: lengthFromMillimetres(1_100),
+      fabricWidth: lengthFromMillimeters(1_100),
     });
   });
 

@@ -4,7 +4,7 @@ import type { Calculation, Calculator } from '#core/calculators/calculator';
 import { answerCalculator } from '#core/calculators/complete-input';
 import type { Quantity, Step } from '#core/calculators/explanation';
 import { calculators } from '#core/calculators/registry';
-import { UNITS_PER_INCH, UNITS_PER_MILLIMETRE } from '#core/units/length';
+import { UNITS_PER_INCH, UNITS_PER_MILLIMETER } from '#core/units/length';
 import { anyInputOf } from '#test/helpers/any-input';
 import { evaluateFormula } from '#test/helpers/evaluate-formula';
 import { anyMeasurements } from '#test/helpers/measurements';
@@ -39,7 +39,7 @@ const WAYS: readonly Rounded[] = [
   { lengths: false, counts: false },
 ];
 
-const SQUARE_METRE = (1_000 * UNITS_PER_MILLIMETRE) ** 2;
+const SQUARE_METER = (1_000 * UNITS_PER_MILLIMETER) ** 2;
 
 /** In the units the formula is meant in: lengths in inches where a bare number comes out, areas in m² where a weight does. */
 function putIn(quantity: Quantity, result: Quantity, { lengths, counts }: Rounded): number {
@@ -54,7 +54,7 @@ function putIn(quantity: Quantity, result: Quantity, { lengths, counts }: Rounde
     case 'degrees':
       return (quantity.exact * Math.PI) / 180;
     case 'area':
-      return quantity.exact / SQUARE_METRE;
+      return quantity.exact / SQUARE_METER;
     case 'length': {
       const length = lengths ? quantity.rounded : quantity.exact;
       return result.kind === 'number' ? length / UNITS_PER_INCH : length;

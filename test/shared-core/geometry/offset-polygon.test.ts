@@ -48,7 +48,7 @@ describe('a finished patch grown by the seam', () => {
     );
   });
 
-  // Derived, at a seam of 5 to 10 mm: additions for half- and quarter-square triangles, to the hundredth of a millimetre.
+  // Derived, at a seam of 5 to 10 mm: additions for half- and quarter-square triangles, to the hundredth of a millimeter.
   it.each([
     [5, 17.07, 24.14],
     [6, 20.49, 28.97],

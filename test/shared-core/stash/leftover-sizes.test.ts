@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { leftoverSizes } from '#core/stash/leftover-sizes';
-import { lengthFromInches, lengthFromMillimetres } from '#core/units/length';
+import { lengthFromInches, lengthFromMillimeters } from '#core/units/length';
 
 const inch = (side: number, pieces = 1) => ({ side: lengthFromInches(side), pieces, area: 10 * pieces });
 
@@ -12,8 +12,8 @@ describe('leftovers by size', () => {
   });
 
   it('are all counted, none of them twice, whatever units are read', () => {
-    const sides = [5, 39.9, 40, 64, 65, 124, 250, 449, 450, 1_000].map((millimetres) => ({
-      ...{ side: lengthFromMillimetres(millimetres), pieces: 1, area: 1 },
+    const sides = [5, 39.9, 40, 64, 65, 124, 250, 449, 450, 1_000].map((millimeters) => ({
+      ...{ side: lengthFromMillimeters(millimeters), pieces: 1, area: 1 },
     }));
     for (const system of ['inch', 'metric'] as const) {
       const sizes = leftoverSizes(sides, system);

@@ -4,19 +4,19 @@ import {
   areaAdd,
   areaFromUnits,
   areaInSquareInches,
-  areaInSquareMetres,
+  areaInSquareMeters,
   areaOfRectangle,
   areaSubtract,
 } from '#core/units/area';
-import { lengthAdd, lengthFromInches, lengthFromMillimetres, lengthFromUnits } from '#core/units/length';
+import { lengthAdd, lengthFromInches, lengthFromMillimeters, lengthFromUnits } from '#core/units/length';
 import { benchLength } from '#test/helpers/arbitraries';
 
 describe('areas', () => {
-  it('are the same in inches and millimetres', () => {
+  it('are the same in inches and millimeters', () => {
     const yard = areaOfRectangle(lengthFromInches(36), lengthFromInches(36));
     expect(areaInSquareInches(yard)).toBe(1296);
-    expect(areaInSquareMetres(yard)).toBeCloseTo(0.83612736, 15);
-    expect(areaOfRectangle(lengthFromMillimetres(914.4), lengthFromMillimetres(914.4))).toBe(yard);
+    expect(areaInSquareMeters(yard)).toBeCloseTo(0.83612736, 15);
+    expect(areaOfRectangle(lengthFromMillimeters(914.4), lengthFromMillimeters(914.4))).toBe(yard);
   });
 
   it('of a piece cut across are the sum of both parts, to the last unit', () => {
@@ -31,9 +31,9 @@ describe('areas', () => {
   });
 
   it('beyond what is exact are refused, not rounded', () => {
-    const kilometre = lengthFromUnits(320_000_000);
-    expect(areaOfRectangle(kilometre, lengthFromMillimetres(87_000))).toBe(320_000_000 * 87_000 * 320);
-    expect(() => areaOfRectangle(kilometre, kilometre)).toThrow(RangeError);
+    const kilometer = lengthFromUnits(320_000_000);
+    expect(areaOfRectangle(kilometer, lengthFromMillimeters(87_000))).toBe(320_000_000 * 87_000 * 320);
+    expect(() => areaOfRectangle(kilometer, kilometer)).toThrow(RangeError);
     expect(() => areaFromUnits(1.5)).toThrow(RangeError);
     expect(areaFromUnits(-0)).toBe(0);
   });

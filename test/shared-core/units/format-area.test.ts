@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { areaOfRectangle } from '#core/units/area';
 import { formatArea } from '#core/units/format-area';
-import { lengthFromInches, lengthFromMillimetres, UNITS_PER_INCH } from '#core/units/length';
+import { lengthFromInches, lengthFromMillimeters, UNITS_PER_INCH } from '#core/units/length';
 import type { LengthDisplay } from '#core/units/unit-system';
 
 const INCH: LengthDisplay = { system: 'inch', inchStep: 8 };
@@ -25,7 +25,7 @@ describe('an area', () => {
     [1250, 1500, '1.88 m²'],
   ])('of %d by %d mm is %s', (width, length, text) => {
     expect(
-      formatArea(areaOfRectangle(lengthFromMillimetres(width), lengthFromMillimetres(length)), METRIC),
+      formatArea(areaOfRectangle(lengthFromMillimeters(width), lengthFromMillimeters(length)), METRIC),
     ).toBe(text);
   });
 

@@ -9,7 +9,7 @@ import {
   lengthParts,
   yardageStep,
 } from '#core/units/format-length';
-import { lengthFromInches, lengthFromMillimetres, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
+import { lengthFromInches, lengthFromMillimeters, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
 import { UNITS_PER } from '#core/units/length-unit';
 import { parseSignedLength } from '#core/units/parse-length';
 import type { RoundingDirection } from '#core/units/rounding';
@@ -65,15 +65,15 @@ describe('a metric length', () => {
     [240, '24 cm'],
     [241.3, '24.1 cm'],
     [-241.3, '−24.1 cm'],
-    // NIST LC 1137: do not over-report; 36 in is 91 cm, not 91.44 cm. Here the ruler's millimetre is the last place.
+    // NIST LC 1137: do not over-report; 36 in is 91 cm, not 91.44 cm. Here the ruler's millimeter is the last place.
     [914.4, '91.4 cm'],
     [1250, '125 cm'],
-  ])('of %d mm is %s', (millimetres, text) => {
-    expect(formatLength(lengthFromMillimetres(millimetres), METRIC)).toBe(text);
+  ])('of %d mm is %s', (millimeters, text) => {
+    expect(formatLength(lengthFromMillimeters(millimeters), METRIC)).toBe(text);
   });
 
-  it('is rounded up to the millimetre for a cut', () => {
-    expect(formatLength(lengthFromMillimetres(241.01), METRIC, 'up')).toBe('24.2 cm');
+  it('is rounded up to the millimeter for a cut', () => {
+    expect(formatLength(lengthFromMillimeters(241.01), METRIC, 'up')).toBe('24.2 cm');
   });
 });
 
@@ -87,7 +87,7 @@ describe('the parts of a length', () => {
       unit: 'in',
       isExact: false,
     });
-    expect(lengthParts(lengthFromMillimetres(-241), METRIC)).toEqual({
+    expect(lengthParts(lengthFromMillimeters(-241), METRIC)).toEqual({
       sign: '−',
       whole: 24,
       numerator: 1,
@@ -204,8 +204,8 @@ describe('fabric to buy', () => {
     [1250.1, '1.30 m'],
     [1, '0.05 m'],
     [3000, '3.00 m'],
-  ])('%d mm are %s', (millimetres, text) => {
-    expect(formatYardage(lengthFromMillimetres(millimetres), METRIC)).toBe(text);
+  ])('%d mm are %s', (millimeters, text) => {
+    expect(formatYardage(lengthFromMillimeters(millimeters), METRIC)).toBe(text);
   });
 
   it('is always enough, and by less than one step too much', () => {
@@ -221,7 +221,7 @@ describe('fabric to buy', () => {
 });
 
 describe('a computed length in an explanation', () => {
-  it('has four decimals of an inch or three of a centimetre, and no zeros behind', () => {
+  it('has four decimals of an inch or three of a centimeter, and no zeros behind', () => {
     const diagonal = 12 * Math.SQRT2 * UNITS_PER_INCH;
     expect(formatExactLength(diagonal, inch(8))).toBe('16.9706 in');
     expect(formatExactLength(diagonal, METRIC)).toBe('43.105 cm');
@@ -233,7 +233,7 @@ describe('a computed length in an explanation', () => {
 });
 
 describe('the ruler step', () => {
-  it('is a fraction of an inch in whole units, or a millimetre', () => {
+  it('is a fraction of an inch in whole units, or a millimeter', () => {
     expect(INCH_STEPS.map((step) => displayStep(inch(step)))).toEqual([2032, 1016, 508, 254, 127]);
     expect(displayStep(METRIC)).toBe(320);
   });

@@ -5,18 +5,18 @@ import {
   lengthAdd,
   lengthFromExact,
   lengthFromInches,
-  lengthFromMillimetres,
+  lengthFromMillimeters,
   lengthFromUnits,
   lengthInInches,
-  lengthInMillimetres,
+  lengthInMillimeters,
   lengthMaximum,
   lengthMinimum,
   lengthSubtract,
   lengthTimes,
   MAX_LENGTH_UNITS,
   UNITS_PER_INCH,
-  UNITS_PER_METRE,
-  UNITS_PER_MILLIMETRE,
+  UNITS_PER_METER,
+  UNITS_PER_MILLIMETER,
   UNITS_PER_YARD,
 } from '#core/units/length';
 import { benchLength } from '#test/helpers/arbitraries';
@@ -24,14 +24,14 @@ import { benchLength } from '#test/helpers/arbitraries';
 describe('the base unit', () => {
   // NIST Handbook 44, Appendix C, and NIST SP 811: 1 in = 25.4 mm and 1 yd = 0.9144 m, exactly (agreement of 1959).
   it('has 25.4 mm in an inch and 0.9144 m in a yard, exactly', () => {
-    expect(UNITS_PER_INCH * 10).toBe(UNITS_PER_MILLIMETRE * 254);
-    expect(UNITS_PER_YARD * 10_000).toBe(UNITS_PER_METRE * 9_144);
-    expect(lengthInMillimetres(lengthFromInches(1))).toBe(25.4);
-    expect(lengthFromMillimetres(914.4)).toBe(lengthFromInches(36));
+    expect(UNITS_PER_INCH * 10).toBe(UNITS_PER_MILLIMETER * 254);
+    expect(UNITS_PER_YARD * 10_000).toBe(UNITS_PER_METER * 9_144);
+    expect(lengthInMillimeters(lengthFromInches(1))).toBe(25.4);
+    expect(lengthFromMillimeters(914.4)).toBe(lengthFromInches(36));
   });
 
   it('is the largest in which 1/64 in and 0.1 mm are both whole', () => {
-    const [sixtyFourth, tenth] = [UNITS_PER_INCH / 64, UNITS_PER_MILLIMETRE / 10];
+    const [sixtyFourth, tenth] = [UNITS_PER_INCH / 64, UNITS_PER_MILLIMETER / 10];
     expect([sixtyFourth, tenth]).toEqual([127, 32]);
     const greatestCommonDivisor = (a: number, b: number): number =>
       b === 0 ? a : greatestCommonDivisor(b, a % b);
@@ -49,10 +49,10 @@ describe('making a length', () => {
     expect(lengthSubtract(lengthFromUnits(5), lengthFromUnits(5))).toBe(0);
   });
 
-  it('is exact for every sixty-fourth of an inch and every tenth of a millimetre', () => {
+  it('is exact for every sixty-fourth of an inch and every tenth of a millimeter', () => {
     for (let steps = 0; steps <= 64 * 120; steps += 1) expect(lengthFromInches(steps / 64)).toBe(steps * 127);
     for (let steps = 0; steps <= 30_000; steps += 1)
-      expect(lengthFromMillimetres(steps / 10)).toBe(steps * 32);
+      expect(lengthFromMillimeters(steps / 10)).toBe(steps * 32);
   });
 
   it('rounds a computed length once, in the direction named', () => {
@@ -83,7 +83,7 @@ describe('arithmetic of lengths', () => {
     );
   });
 
-  it('refuses multiples that are not whole, and sums beyond a kilometre', () => {
+  it('refuses multiples that are not whole, and sums beyond a kilometer', () => {
     expect(() => lengthTimes(lengthFromUnits(3), 1.5)).toThrow(RangeError);
     expect(() => lengthAdd(lengthFromUnits(MAX_LENGTH_UNITS), lengthFromUnits(1))).toThrow(RangeError);
   });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { lengthFromInches, lengthFromMillimetres } from '#core/units/length';
+import { lengthFromInches, lengthFromMillimeters } from '#core/units/length';
 import type { LengthProblemCode } from '#core/units/length-problem';
 import { formatLengthForEditing } from '#core/units/format-length';
 import { parseFabricSize } from '#core/units/parse-fabric-size';
@@ -23,7 +23,7 @@ describe('a size of fabric', () => {
   it('takes the unit at the end for both sides, and units of its own for each', () => {
     expect(parseFabricSize('45 x 55 cm', 'in')).toEqual({
       ok: true,
-      value: { width: lengthFromMillimetres(450), length: lengthFromMillimetres(550) },
+      value: { width: lengthFromMillimeters(450), length: lengthFromMillimeters(550) },
     });
     expect(parseFabricSize('42 in x 1½ yd', 'cm')).toEqual(inches(42, 54));
     expect(parseFabricSize('42 in x 54', 'in')).toEqual(inches(42, 54));

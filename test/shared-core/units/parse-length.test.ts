@@ -4,8 +4,8 @@ import { describe, expect, it } from 'vitest';
 import {
   type Length,
   UNITS_PER_INCH,
-  UNITS_PER_METRE,
-  UNITS_PER_MILLIMETRE,
+  UNITS_PER_METER,
+  UNITS_PER_MILLIMETER,
   UNITS_PER_YARD,
 } from '#core/units/length';
 import { type LengthUnit, UNITS_PER } from '#core/units/length-unit';
@@ -61,19 +61,19 @@ describe('typed lengths', () => {
   });
 
   it.each<[string, number]>([
-    ['24 cm', 240 * UNITS_PER_MILLIMETRE],
-    ['24cm', 240 * UNITS_PER_MILLIMETRE],
-    ['9,5 cm', 95 * UNITS_PER_MILLIMETRE],
-    ['240mm', 240 * UNITS_PER_MILLIMETRE],
-    ['7.5 millimetres', 2400],
+    ['24 cm', 240 * UNITS_PER_MILLIMETER],
+    ['24cm', 240 * UNITS_PER_MILLIMETER],
+    ['9,5 cm', 95 * UNITS_PER_MILLIMETER],
+    ['240mm', 240 * UNITS_PER_MILLIMETER],
     ['7.5 millimeters', 2400],
-    ['1.25 m', 1.25 * UNITS_PER_METRE],
-    ['0,250 m', UNITS_PER_METRE / 4],
+    ['7.5 millimeters', 2400],
+    ['1.25 m', 1.25 * UNITS_PER_METER],
+    ['0,250 m', UNITS_PER_METER / 4],
     ['1,2505 m', 400_160],
     ['1250,125 mm', 400_040],
-    ['1 m 20 cm', 1.2 * UNITS_PER_METRE],
-    ['1 m 20 cm 5 mm', 1205 * UNITS_PER_MILLIMETRE],
-    ['3 ㎝', 30 * UNITS_PER_MILLIMETRE],
+    ['1 m 20 cm', 1.2 * UNITS_PER_METER],
+    ['1 m 20 cm 5 mm', 1205 * UNITS_PER_MILLIMETER],
+    ['3 ㎝', 30 * UNITS_PER_MILLIMETER],
     ['1 1/4 yd', 45 * UNITS_PER_INCH],
     ['1¼ yards', 45 * UNITS_PER_INCH],
     ['⅓ yd', 12 * UNITS_PER_INCH],
@@ -89,8 +89,8 @@ describe('typed lengths', () => {
     ['0', 0],
     ['.5', UNITS_PER_INCH / 2],
     ['5.', 5 * UNITS_PER_INCH],
-    ['1.250 m', 1.25 * UNITS_PER_METRE],
-    ['1000 m', 1000 * UNITS_PER_METRE],
+    ['1.250 m', 1.25 * UNITS_PER_METER],
+    ['1000 m', 1000 * UNITS_PER_METER],
   ])('%s is %d units', (text, units) => {
     expect(read(text)).toBe(units);
   });
@@ -99,9 +99,9 @@ describe('typed lengths', () => {
     ['in', UNITS_PER_INCH],
     ['ft', 12 * UNITS_PER_INCH],
     ['yd', UNITS_PER_YARD],
-    ['mm', UNITS_PER_MILLIMETRE],
-    ['cm', 10 * UNITS_PER_MILLIMETRE],
-    ['m', UNITS_PER_METRE],
+    ['mm', UNITS_PER_MILLIMETER],
+    ['cm', 10 * UNITS_PER_MILLIMETER],
+    ['m', UNITS_PER_METER],
   ])('a bare number in a field of %s counts in it', (unit, units) => {
     expect(read('2.5', unit)).toBe(2.5 * units);
     expect(read('2.5 in', unit)).toBe(2.5 * UNITS_PER_INCH);
@@ -133,7 +133,7 @@ describe('typed lengths', () => {
       fc.property(anyNumber, anyLengthUnit, ({ text, value }, unit) => {
         const units = value.mul(UNITS_PER[unit]);
         const nearest = units.add(1, 2).floor().valueOf();
-        fc.pre(nearest <= 1000 * UNITS_PER_METRE && (nearest > 0 || value.valueOf() === 0));
+        fc.pre(nearest <= 1000 * UNITS_PER_METER && (nearest > 0 || value.valueOf() === 0));
         expect(read(`${text} ${unit}`)).toBe(nearest);
         expect(read(text, unit)).toBe(nearest);
       }),
@@ -144,10 +144,10 @@ describe('typed lengths', () => {
   it('are one length in whichever unit they are written', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 900_000 }), (tenths) => {
-        const millimetres = read(`${tenths / 10} mm`);
-        expect(millimetres).toBe(tenths * 32);
-        expect(read(`${(tenths / 100).toFixed(2)} cm`)).toBe(millimetres);
-        expect(read(`${(tenths / 10_000).toFixed(4)} m`)).toBe(millimetres);
+        const millimeters = read(`${tenths / 10} mm`);
+        expect(millimeters).toBe(tenths * 32);
+        expect(read(`${(tenths / 100).toFixed(2)} cm`)).toBe(millimeters);
+        expect(read(`${(tenths / 10_000).toFixed(4)} m`)).toBe(millimeters);
       }),
     );
     fc.assert(

@@ -1,5 +1,5 @@
 import type { FabricDetails, PrintDirection } from '#core/domain/stash';
-import { lengthFromInches, lengthFromUnits, UNITS_PER_METRE } from '#core/units/length';
+import { lengthFromInches, lengthFromUnits, UNITS_PER_METER } from '#core/units/length';
 import { PlaceField } from '#renderer/features/stash/place-field';
 import styles from '#renderer/features/stash/stash.module.css';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
@@ -14,8 +14,8 @@ const DIRECTIONS: readonly { readonly value: PrintDirection; readonly words: str
   { value: 'two-way', words: 'Up and down alike' },
 ];
 
-/** Ten metres, as the store takes it. */
-const WIDEST_FABRIC = lengthFromUnits(10 * UNITS_PER_METRE);
+/** Ten meters, as the store takes it. */
+const WIDEST_FABRIC = lengthFromUnits(10 * UNITS_PER_METER);
 
 const FIBERS = ['cotton', 'linen', 'wool', 'cotton and linen', 'bamboo', 'polyester'];
 

@@ -2,7 +2,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { CellFault } from '#core/domain/stash-table';
-import { lengthFromMillimetres } from '#core/units/length';
+import { lengthFromMillimeters } from '#core/units/length';
 import { chosenFile, exported, offered, pasted } from '#test/helpers/stash-tables';
 import { addStock, inches, openWorkshop, temporaryFolder, type TestWorkshop } from '#test/helpers/workshop';
 
@@ -32,7 +32,7 @@ describe('a file that was looked at', () => {
     const settings = { ...before.settings, unitSystem: 'metric' as const };
     workshop.get('workshop:change', { workshop: { ...before, settings } });
     workshop.get('table:bring-in', table);
-    expect(fabrics(workshop)[0]?.pieces[0]?.there).toBe(lengthFromMillimetres(120));
+    expect(fabrics(workshop)[0]?.pieces[0]?.there).toBe(lengthFromMillimeters(120));
   });
 });
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { PieceKind, FabricPiece } from '#core/domain/stash';
 import { fabricPieceId, fabricId } from '#core/domain/ids';
-import { lengthFromInches, lengthFromMillimetres } from '#core/units/length';
+import { lengthFromInches, lengthFromMillimeters } from '#core/units/length';
 import type { LengthDisplay } from '#core/units/unit-system';
 import {
   freeLength,
@@ -68,17 +68,17 @@ describe('what is there of a fabric, in words', () => {
 });
 
 describe('a length of fabric in words', () => {
-  it('is told in yards or metres from half of one up, rounded down', () => {
+  it('is told in yards or meters from half of one up, rounded down', () => {
     expect(lengthThere(inches(18), inch)).toBe('½ yd');
     expect(lengthThere(inches(17), inch)).toBe('17 in');
-    expect(lengthThere(lengthFromMillimetres(1_290), metric)).toBe('1.25 m');
+    expect(lengthThere(lengthFromMillimeters(1_290), metric)).toBe('1.25 m');
   });
 
   it('is told as exactly as it was booked', () => {
     expect(lengthBooked(inches(72), inch)).toBe('2 yd');
     expect(lengthBooked(inches(37.5), inch)).toBe('37½ in');
     expect(lengthBooked(inches(9), inch)).toBe('9 in');
-    expect(lengthBooked(lengthFromMillimetres(610), metric)).toBe('61 cm');
+    expect(lengthBooked(lengthFromMillimeters(610), metric)).toBe('61 cm');
   });
 
   it('is told of what is free as a shop measures it, but exactly where it is short', () => {

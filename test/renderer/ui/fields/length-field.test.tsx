@@ -2,7 +2,7 @@ import { render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { useState } from 'react';
 import { describe, expect, it, vi } from 'vitest';
-import { type Length, lengthFromInches, lengthFromMillimetres } from '#core/units/length';
+import { type Length, lengthFromInches, lengthFromMillimeters } from '#core/units/length';
 import { Button } from '#renderer/ui/page/button';
 import { Form } from '#renderer/ui/fields/form';
 import { LengthField } from '#renderer/ui/fields/length-field';
@@ -37,7 +37,7 @@ const kept = () => screen.getByRole('status').textContent;
 describe('a length field', () => {
   it.each([
     ['9 1/2', lengthFromInches(9.5)],
-    ['24 cm', lengthFromMillimetres(240)],
+    ['24 cm', lengthFromMillimeters(240)],
     ['1 1/4 yd', lengthFromInches(45)],
   ])('reads %s on leaving', async (text, expected) => {
     render(<Host />);

@@ -6,7 +6,7 @@ import type { AccuracyDetails } from '#core/calculators/accuracy/accuracy-work';
 import { formatSentence } from '#core/calculators/format-quantity';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { currencyFromCode } from '#core/units/money';
-import { lengthFromInches, lengthFromMillimetres, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
+import { lengthFromInches, lengthFromMillimeters, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
 import { METRIC_HABITS } from '#test/helpers/measurements';
 
 const inches = lengthFromInches;
@@ -238,13 +238,13 @@ describe('starting from a project', () => {
   });
 
   it('in metric takes blocks of 22.5 cm sewn within 0.8 mm, and never more of them than can be asked for', () => {
-    const outline = { shape: 'square', side: lengthFromMillimetres(20_000) } as const;
+    const outline = { shape: 'square', side: lengthFromMillimeters(20_000) } as const;
     const settings = METRIC_HABITS;
     expect(accuracy.fromProject({ outline, hole: null, hasSlit: false, settings })).toMatchObject({
-      blockSize: lengthFromMillimetres(225),
-      seamOff: lengthFromMillimetres(0.8),
-      cutOff: lengthFromMillimetres(0.8),
-      tolerance: lengthFromMillimetres(3),
+      blockSize: lengthFromMillimeters(225),
+      seamOff: lengthFromMillimeters(0.8),
+      cutOff: lengthFromMillimeters(0.8),
+      tolerance: lengthFromMillimeters(3),
       blocksAcross: 60,
       blocksDown: 60,
     });

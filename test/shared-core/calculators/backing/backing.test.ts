@@ -358,7 +358,7 @@ describe('what is bought and shown', () => {
     expect(wideOnly.details.wideWays.every(({ panels }) => panels <= MOST_PANELS)).toBe(true);
   });
 
-  it('stays within a kilometre of fabric for the largest input its fields allow', () => {
+  it('stays within a kilometer of fabric for the largest input its fields allow', () => {
     const largest = lengthFromUnits(3_200_000);
     const input: BackingInput = {
       ...plain,

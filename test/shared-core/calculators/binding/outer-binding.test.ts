@@ -6,7 +6,7 @@ import type { OuterBindingInput } from '#core/calculators/binding/outer-binding-
 import { formatSentence } from '#core/calculators/format-quantity';
 import type { Outline } from '#core/domain/outline';
 import { STARTING_HABITS } from '#core/domain/workshop';
-import { lengthFromInches as inches, lengthFromMillimetres, UNITS_PER_INCH } from '#core/units/length';
+import { lengthFromInches as inches, lengthFromMillimeters, UNITS_PER_INCH } from '#core/units/length';
 import { currencyFromCode } from '#core/units/money';
 import { perimeterMovedIn } from './clipped';
 
@@ -188,8 +188,8 @@ it('gives the same strips whichever units a project is written in', () => {
   });
   const result = outerBinding.calculate(metric);
   expect(result.ok && result.value.details.strips).toBe(answer(throwSize).details.strips);
-  expect(metric.squareStep).toBe(lengthFromMillimetres(10));
-  expect(result.ok && result.value.details.fabricToBuy % lengthFromMillimetres(50)).toBe(0);
+  expect(metric.squareStep).toBe(lengthFromMillimeters(10));
+  expect(result.ok && result.value.details.fabricToBuy % lengthFromMillimeters(50)).toBe(0);
 });
 
 it('warns where the fold does not reach the stitching on the back', () => {

@@ -81,7 +81,7 @@ describe('sheets that are joined', () => {
     expect(inInches(sheet('A1').window.height)).toBe(8.75);
   });
 
-  it('have a line down the middle of each overlap, toward neighbours alone', () => {
+  it('have a line down the middle of each overlap, toward neighbors alone', () => {
     const [left, right, top, bottom] = [
       [0.75, 0.5, 0.75, 9.25],
       [7.75, 0.5, 7.75, 9.25],

@@ -4,9 +4,9 @@ import { type CenterTemplateInput, planCenterTemplate } from '#core/calculators/
 import type { DiagramPart } from '#core/calculators/diagram';
 import {
   lengthFromInches as inches,
-  lengthFromMillimetres,
+  lengthFromMillimeters,
   UNITS_PER_INCH,
-  UNITS_PER_MILLIMETRE,
+  UNITS_PER_MILLIMETER,
 } from '#core/units/length';
 import { asked, plan } from './asked-template';
 
@@ -39,12 +39,12 @@ describe('the template', () => {
   it('uses sheets of 8 1/2 by 11 in and of 210 by 297 mm (ISO 216)', () => {
     expect(plan().pages[0]).toMatchObject({ width: 8.5 * UNITS_PER_INCH, height: 11 * UNITS_PER_INCH });
     expect(plan({ paper: 'a4' }).pages[0]).toMatchObject({
-      width: 210 * UNITS_PER_MILLIMETRE,
-      height: 297 * UNITS_PER_MILLIMETRE,
+      width: 210 * UNITS_PER_MILLIMETER,
+      height: 297 * UNITS_PER_MILLIMETER,
     });
   });
 
-  it('lies whole within the windows of its sheets, each overlapping its neighbour', () => {
+  it('lies whole within the windows of its sheets, each overlapping its neighbor', () => {
     fc.assert(
       fc.property(anyInput, (input) => {
         const { width, height, columns, rows, overlap, pages } = plan(input);
@@ -102,7 +102,7 @@ describe('the template', () => {
           const squares = marks.filter((part) => part.part === 'polygon').map(({ points }) => points);
           expect(squares.map(([one, other]) => other!.x - one!.x)).toEqual([
             inches(1),
-            lengthFromMillimetres(25),
+            lengthFromMillimeters(25),
           ]);
           for (const points of squares) {
             for (const { x, y } of points) {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { holeSize } from '#core/calculators/center/hole-size';
 import type { HoleSizeInput } from '#core/calculators/center/hole-size-input';
 import { STARTING_HABITS } from '#core/domain/workshop';
-import { lengthFromInches as inches, lengthFromMillimetres, UNITS_PER_INCH } from '#core/units/length';
+import { lengthFromInches as inches, lengthFromMillimeters, UNITS_PER_INCH } from '#core/units/length';
 
 const starting = (change: Partial<HoleSizeInput> = {}): HoleSizeInput => ({
   ...holeSize.fromProject({
@@ -49,7 +49,7 @@ describe('the hole for a trunk, stand or pole', () => {
       fc.property(
         fc.integer({ min: 8, max: 800 }),
         fc.integer({ min: 0, max: 16 }),
-        fc.constantFrom(inches(1 / 8), inches(1 / 4), inches(1 / 2), inches(1), lengthFromMillimetres(10)),
+        fc.constantFrom(inches(1 / 8), inches(1 / 4), inches(1 / 2), inches(1), lengthFromMillimeters(10)),
         (eighths, ease, rulerStep) => {
           const { exactDiameter, diameter } = answer({ ...around(eighths / 8, ease / 8), rulerStep }).details;
           expect(diameter).toBeGreaterThanOrEqual(exactDiameter - 1e-6);

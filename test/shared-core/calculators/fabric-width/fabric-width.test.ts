@@ -5,7 +5,7 @@ import {
   type Length,
   lengthFromInches,
   lengthFromUnits,
-  UNITS_PER_METRE,
+  UNITS_PER_METER,
   UNITS_PER_YARD,
 } from '#core/units/length';
 import { STARTER_MEASUREMENTS } from '#main/command-line/starter-measurements';
@@ -72,7 +72,7 @@ describe('the published chart', () => {
   });
 
   // A slip met in print reads the 45 in column: 2 1/4 yd for 2 7/8 yd of 54 in fabric to 60 in.
-  it('does not read the neighbouring column', () => {
+  it('does not read the neighboring column', () => {
     expect(boughtYards(conversion(2.875, 54, 60))).not.toBe(2.25);
   });
 
@@ -145,7 +145,7 @@ describe('fabric the chart does not have', () => {
 });
 
 const width = fc.integer({ min: 20 * 8_128, max: 110 * 8_128 }).map(lengthFromUnits);
-const length = fc.integer({ min: 8_128, max: 20 * UNITS_PER_METRE }).map(lengthFromUnits);
+const length = fc.integer({ min: 8_128, max: 20 * UNITS_PER_METER }).map(lengthFromUnits);
 
 describe('one-way fabric', () => {
   // Published: the chart's own note adds a quarter of a yard.
@@ -158,9 +158,9 @@ describe('one-way fabric', () => {
     expect(labels).toEqual(['By area', 'By the published chart', 'With a one-way print']);
   });
 
-  it('refuses fabric so narrow that a kilometre would not do', () => {
+  it('refuses fabric so narrow that a kilometer would not do', () => {
     const most = {
-      length: lengthFromUnits(100 * UNITS_PER_METRE),
+      length: lengthFromUnits(100 * UNITS_PER_METER),
       fromWidth: inches(130),
       toWidth: inches(4),
     };

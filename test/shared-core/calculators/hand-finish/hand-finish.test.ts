@@ -9,7 +9,7 @@ import type { Outline } from '#core/domain/outline';
 import {
   type Length,
   lengthFromInches,
-  lengthFromMillimetres,
+  lengthFromMillimeters,
   lengthFromUnits,
   UNITS_PER_INCH,
 } from '#core/units/length';
@@ -274,9 +274,9 @@ describe('what hand finish refuses and warns of', () => {
     expect(started({ hasSlit: false }).hasSlit).toBe(false);
     expect(started({ hole: null })).toMatchObject({ hasSlit: false, hole: null });
     expect(started({ settings: METRIC_HABITS })).toMatchObject({
-      stitchLength: lengthFromMillimetres(3),
-      threadLength: lengthFromMillimetres(450),
-      threadTail: lengthFromMillimetres(130),
+      stitchLength: lengthFromMillimeters(3),
+      threadLength: lengthFromMillimeters(450),
+      threadTail: lengthFromMillimeters(130),
     });
   });
 

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { LongarmPriceInput } from '#core/calculators/longarm-price/input';
 import type { PriceLine } from '#core/domain/price-line';
 import { longarmPrice } from '#core/calculators/longarm-price/longarm-price';
-import { lengthFromInches, lengthFromMillimetres, lengthFromUnits } from '#core/units/length';
+import { lengthFromInches, lengthFromMillimeters, lengthFromUnits } from '#core/units/length';
 import { STARTER_MEASUREMENTS } from '#main/command-line/starter-measurements';
 import { answerOf } from '#test/helpers/answer-of';
 import { anyOutline } from '#test/helpers/measurements';
@@ -181,10 +181,10 @@ describe('a bill', () => {
 });
 
 describe('the weight of the package', () => {
-  it('is area by weight: one square metre of top with no overhang and no seams', () => {
+  it('is area by weight: one square meter of top with no overhang and no seams', () => {
     const square: LongarmPriceInput = {
       ...plain,
-      outline: { shape: 'square', side: lengthFromMillimetres(1_000) },
+      outline: { shape: 'square', side: lengthFromMillimeters(1_000) },
       overhang: inches(0),
       fabricWeight: 150,
       battingWeight: 200,
@@ -198,7 +198,7 @@ describe('the weight of the package', () => {
       packageGrams: 800,
     });
     expect(billOf({ ...square, seamExtraPercent: 36 }).topGrams).toBeCloseTo(204, 9);
-    const overhung = billOf({ ...square, overhang: lengthFromMillimetres(100) });
+    const overhung = billOf({ ...square, overhang: lengthFromMillimeters(100) });
     expect(overhung.backingGrams).toBeCloseTo(150 * 1.44, 9);
     expect(overhung.topGrams).toBe(150);
   });
@@ -206,7 +206,7 @@ describe('the weight of the package', () => {
   it('takes a round top by its own area and its backing by the rectangle', () => {
     const circle = billOf({
       ...plain,
-      outline: { shape: 'circle', diameter: lengthFromMillimetres(1_000) },
+      outline: { shape: 'circle', diameter: lengthFromMillimeters(1_000) },
       overhang: inches(0),
       seamExtraPercent: 0,
     });

@@ -6,15 +6,15 @@ import type { MachineThreadInput } from '#core/calculators/machine-thread/input'
 import { machineThread } from '#core/calculators/machine-thread/machine-thread';
 import {
   lengthFromInches,
-  lengthFromMillimetres,
+  lengthFromMillimeters,
   lengthFromUnits,
-  UNITS_PER_METRE,
+  UNITS_PER_METER,
 } from '#core/units/length';
 import { STARTER_MEASUREMENTS } from '#main/command-line/starter-measurements';
 import { answerOf, refusalOf } from '#test/helpers/answer-of';
 
 const inches = lengthFromInches;
-const millimetres = lengthFromMillimetres;
+const millimeters = lengthFromMillimeters;
 const plain: MachineThreadInput = { ...machineThread.fromProject(STARTER_MEASUREMENTS), wastePercent: 0 };
 const detailsOf = (changes: Partial<MachineThreadInput>) =>
   answerOf(machineThread, { ...plain, ...changes }).details;
@@ -24,7 +24,7 @@ describe('machine thread against figures worked out elsewhere', () => {
   // Common practice: a 220 cm seam takes 550, half from needle and half from bobbin.
   it('takes 550 cm for 220 cm of lockstitch, 275 from each side', () => {
     expect(plain.factor).toBe(2.5);
-    const { byFactor } = detailsOf({ seamLength: millimetres(2_200) });
+    const { byFactor } = detailsOf({ seamLength: millimeters(2_200) });
     expect([byFactor.total, byFactor.needle, byFactor.bobbin].map((units) => units / 3_200)).toEqual([
       550, 275, 275,
     ]);
@@ -37,14 +37,14 @@ describe('machine thread against figures worked out elsewhere', () => {
   ])('a seam %d in thick at ten stitches an inch takes %d', (thickness, factor) => {
     const changes = {
       thickness: lengthFromUnits(Math.round(thickness * 8_128)),
-      stitchLength: millimetres(2.54),
+      stitchLength: millimeters(2.54),
     };
     expect(detailsOf(changes).byStitch.factor).toBeCloseTo(factor, 2);
   });
 
   // Published: waste of 10 to 15 % (APS), 15 to 20 % (APM): 540 cm with 15 % is 621.
   it('adds waste: 540 cm with 15 % is 621', () => {
-    const { byFactor } = detailsOf({ seamLength: millimetres(2_160), wastePercent: 15 });
+    const { byFactor } = detailsOf({ seamLength: millimeters(2_160), wastePercent: 15 });
     expect(byFactor.total / 3_200).toBeCloseTo(621, 9);
   });
 
@@ -55,19 +55,19 @@ describe('machine thread against figures worked out elsewhere', () => {
     [2.117, 12, 1],
     [1.69, 15, 1],
   ])('a stitch of %d mm is %d an inch', (length, perInch, digits) => {
-    const step = answerOf(machineThread, { ...plain, stitchLength: millimetres(length) }).explanation.at(-1)!;
+    const step = answerOf(machineThread, { ...plain, stitchLength: millimeters(length) }).explanation.at(-1)!;
     const stitches = step.terms.find(({ symbol }) => symbol === 'N')!.quantity;
     expect(stitches.kind === 'number' && stitches.exact).toBeCloseTo(perInch, digits);
   });
 });
 
 const anyThread: fc.Arbitrary<MachineThreadInput> = fc.record({
-  seamLength: fc.integer({ min: 8_128, max: 100 * UNITS_PER_METRE }).map(lengthFromUnits),
+  seamLength: fc.integer({ min: 8_128, max: 100 * UNITS_PER_METER }).map(lengthFromUnits),
   factor: fc.integer({ min: 200, max: 400 }).map((hundredths) => hundredths / 100),
   wastePercent: fc.integer({ min: 0, max: 50 }),
   stitchLength: fc.integer({ min: 320, max: 1_600 }).map(lengthFromUnits),
   thickness: fc.integer({ min: 32, max: 640 }).map(lengthFromUnits),
-  bobbinHolds: fc.integer({ min: 320_000, max: 100 * UNITS_PER_METRE }).map(lengthFromUnits),
+  bobbinHolds: fc.integer({ min: 320_000, max: 100 * UNITS_PER_METER }).map(lengthFromUnits),
 });
 
 describe('thread and bobbins', () => {
@@ -115,9 +115,9 @@ describe('thread and bobbins', () => {
     };
     expect(seamFor(STARTER_MEASUREMENTS.outline) / 8_128).toBeCloseTo(48 * 2 * Math.sqrt(3), 3);
     expect(seamFor({ shape: 'square', side: inches(1 / 64) })).toBe(inches(1));
-    const long = Array.from({ length: 60 }, () => lengthFromUnits(10 * UNITS_PER_METRE));
+    const long = Array.from({ length: 60 }, () => lengthFromUnits(10 * UNITS_PER_METER));
     const huge = { shape: 'sides', sides: long, width: inches(90), length: inches(90) } as const;
-    expect(seamFor(huge)).toBe(150 * UNITS_PER_METRE);
+    expect(seamFor(huge)).toBe(150 * UNITS_PER_METER);
     const { tables } = answerOf(machineThread, plain);
     expect(tables[0]!.rows.map((row) => row[0])).toEqual([
       { kind: 'words', text: 'By the factor' },
@@ -125,21 +125,21 @@ describe('thread and bobbins', () => {
     ]);
   });
 
-  it('refuse more than a kilometre by either way, and warn of the needle', () => {
+  it('refuse more than a kilometer by either way, and warn of the needle', () => {
     const endless = {
-      seamLength: lengthFromUnits(150 * UNITS_PER_METRE),
+      seamLength: lengthFromUnits(150 * UNITS_PER_METER),
       thickness: inches(0.25),
-      stitchLength: millimetres(0.5),
+      stitchLength: millimeters(0.5),
     };
     expect(refusalOf(machineThread, { ...plain, ...endless })).toMatchObject({
       code: 'too-much-thread',
       field: ['seamLength'],
     });
     const largest = {
-      seamLength: lengthFromUnits(150 * UNITS_PER_METRE),
+      seamLength: lengthFromUnits(150 * UNITS_PER_METER),
       factor: 4,
       wastePercent: 50,
-      thickness: millimetres(0.1),
+      thickness: millimeters(0.1),
     };
     expect(machineThread.calculate({ ...plain, ...largest }).ok).toBe(true);
     expect(answerOf(machineThread, plain).notes[0]).toMatchObject({ kind: 'caution' });

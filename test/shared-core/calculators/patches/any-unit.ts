@@ -3,7 +3,7 @@ import { z } from 'zod';
 import type { UnitPlan } from '#core/calculators/patches/patch-unit';
 import { unitSizesField, type UnitSizes } from '#core/calculators/patches/patch-units';
 import type { Polygon } from '#core/geometry/polygon';
-import { type Length, lengthFromInches, lengthFromMillimetres, UNITS_PER_INCH } from '#core/units/length';
+import { type Length, lengthFromInches, lengthFromMillimeters, UNITS_PER_INCH } from '#core/units/length';
 import { rulerLength } from '#test/helpers/arbitraries';
 
 /** A millionth of an inch. */
@@ -35,10 +35,10 @@ function anyOfField(schema: z.core.$ZodType): fc.Arbitrary<unknown> {
   throw new Error('No values are drawn for this kind of field');
 }
 
-/** The seams makers sew, in inches and in millimetres. */
+/** The seams makers sew, in inches and in millimeters. */
 export const anySeam: fc.Arbitrary<Length> = fc.constantFrom(
   ...[1 / 8, 1 / 4, 3 / 8, 1 / 2].map(lengthFromInches),
-  ...[5, 6, 7.5, 10].map(lengthFromMillimetres),
+  ...[5, 6, 7.5, 10].map(lengthFromMillimeters),
 );
 
 export function startOf(kind: UnitSizes['unit']): UnitSizes {

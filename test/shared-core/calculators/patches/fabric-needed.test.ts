@@ -39,7 +39,7 @@ describe('patches from one strip', () => {
   });
 
   // Common practice: triangles 5 in high with sides of 4.91 in; 40 in hold eight of a side.
-  it('count turned neighbours by their pitch', () => {
+  it('count turned neighbors by their pitch', () => {
     expect(piecesPerStrip({ first: inches(4.91), pitch: inches(4.91) }, inches(40))).toBe(8);
     expect(piecesPerStrip({ first: inches(4.91), pitch: inches(4.91 / 2) }, inches(40))).toBe(15);
   });

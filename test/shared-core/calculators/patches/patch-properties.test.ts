@@ -4,7 +4,7 @@ import type { PatchSizeInput } from '#core/calculators/patches/patch-size-input'
 import { patchSize } from '#core/calculators/patches/patch-size';
 import { patchUnits, planUnit, type UnitSizes } from '#core/calculators/patches/patch-units';
 import { patchList } from '#core/domain/patch-list';
-import { lengthFromInches, lengthFromMillimetres, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
+import { lengthFromInches, lengthFromMillimeters, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
 import { anySeam, anySizesOf, startOf, unitKinds } from './any-unit';
 import { detailsOf, patchInput } from './bench-input';
 
@@ -14,7 +14,7 @@ const anySettings: fc.Arbitrary<Partial<PatchSizeInput>> = fc.record({
   rounding: fc.constantFrom('customary', 'exact'),
   cutStep: fc.constantFrom(
     ...[1 / 4, 1 / 8, 1 / 16, 1 / 32, 1 / 64].map(lengthFromInches),
-    ...[1, 5].map(lengthFromMillimetres),
+    ...[1, 5].map(lengthFromMillimeters),
   ),
   fabricWidth: fc.constantFrom(...[20, 40, 42, 108].map(lengthFromInches)),
 });
@@ -205,14 +205,14 @@ function withNumbers(unit: UnitSizes, change: (size: number) => number): UnitSiz
 }
 
 describe('units of measure', () => {
-  it('a size in millimetres and the same size in inches are the same cut', () => {
+  it('a size in millimeters and the same size in inches are the same cut', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 100 }), (tenths) => {
         const inInches = lengthFromInches(tenths * 5);
-        const inMillimetres = lengthFromMillimetres(tenths * 127);
-        expect(inInches).toBe(inMillimetres);
+        const inMillimeters = lengthFromMillimeters(tenths * 127);
+        expect(inInches).toBe(inMillimeters);
         const side = lengthFromInches(tenths / 4);
-        const metric = lengthFromMillimetres((tenths * 25.4) / 4);
+        const metric = lengthFromMillimeters((tenths * 25.4) / 4);
         expect(detailsOf({ unit: 'square', side })).toEqual(detailsOf({ unit: 'square', side: metric }));
       }),
     );

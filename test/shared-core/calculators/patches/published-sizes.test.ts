@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import { describe, expect, it } from 'vitest';
 import type { UnitSizes } from '#core/calculators/patches/patch-units';
-import { type Length, lengthFromMillimetres, UNITS_PER_INCH, UNITS_PER_MILLIMETRE } from '#core/units/length';
+import { type Length, lengthFromMillimeters, UNITS_PER_INCH, UNITS_PER_MILLIMETER } from '#core/units/length';
 import {
   answerOf,
   cornerTriangles,
@@ -63,7 +63,7 @@ describe('squares, rectangles and triangles', () => {
     expect(exactInches(hst(inches(3), 'four'))).toBeCloseTo(3.5 * Math.SQRT2 + 0.5, 9);
   });
 
-  // Derived: exact additions at metric and inch seams, to the hundredth of a millimetre.
+  // Derived: exact additions at metric and inch seams, to the hundredth of a millimeter.
   it.each([
     [5, 17.07, 24.14],
     [6, 20.49, 28.97],
@@ -71,19 +71,19 @@ describe('squares, rectangles and triangles', () => {
     [7.5, 25.61, 36.21],
     [10, 34.14, 48.28],
   ])('a seam of %d mm adds %d and %d mm', (seam, half, quarter) => {
-    const seamAllowance = lengthFromMillimetres(seam);
-    const side = lengthFromMillimetres(100);
+    const seamAllowance = lengthFromMillimeters(seam);
+    const side = lengthFromMillimeters(100);
     const added = (unit: UnitSizes) =>
-      detailsOf(unit, { seamAllowance }).patches[0]!.acrossExact / UNITS_PER_MILLIMETRE - 100;
+      detailsOf(unit, { seamAllowance }).patches[0]!.acrossExact / UNITS_PER_MILLIMETER - 100;
     expect(added(hst(side))).toBeCloseTo(half, 2);
     expect(added(qst(side))).toBeCloseTo(quarter, 2);
   });
 
   it('is not short like the remembered metric rule of 2.5 and 3.5 cm at 7.5 mm (from memory)', () => {
-    const changes = { seamAllowance: lengthFromMillimetres(7.5), cutStep: lengthFromMillimetres(1) };
-    const side = lengthFromMillimetres(100);
-    expect(detailsOf(hst(side), changes).patches[0]!.across).toBe(lengthFromMillimetres(126));
-    expect(detailsOf(qst(side), changes).patches[0]!.across).toBe(lengthFromMillimetres(137));
+    const changes = { seamAllowance: lengthFromMillimeters(7.5), cutStep: lengthFromMillimeters(1) };
+    const side = lengthFromMillimeters(100);
+    expect(detailsOf(hst(side), changes).patches[0]!.across).toBe(lengthFromMillimeters(126));
+    expect(detailsOf(qst(side), changes).patches[0]!.across).toBe(lengthFromMillimeters(137));
   });
 
   it('keeps 7/8 in for a seam of a quarter inch and drops it for any other', () => {

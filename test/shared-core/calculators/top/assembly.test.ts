@@ -6,7 +6,7 @@ import { top } from '#core/calculators/top/top';
 import { workOutTop } from '#core/calculators/top/top-work';
 import { polygonArea } from '#core/geometry/polygon';
 import { STARTING_HABITS } from '#core/domain/workshop';
-import { lengthFromMillimetres, UNITS_PER_INCH } from '#core/units/length';
+import { lengthFromMillimeters, UNITS_PER_INCH } from '#core/units/length';
 import { METRIC_HABITS } from '#test/helpers/measurements';
 import { areaOnlyIn } from '../patches/clipper-reference';
 import { border, detailsFor, inches, ninePatch, plainBlock, rowsOf, topWith } from './top-input';
@@ -27,7 +27,7 @@ describe('the parts of a top being put together', () => {
       field: ['layout', 'block'],
       values: {},
     });
-    const most = { kind: 'length', rounded: lengthFromMillimetres(50_000), rounding: 'none' };
+    const most = { kind: 'length', rounded: lengthFromMillimeters(50_000), rounding: 'none' };
     expect(tooLarge()).toMatchObject({ code: 'too-large', field: ['layout'], values: { most } });
     const many = { code: 'too-many-blocks', field: ['layout'], values: {} };
     expect(tooManyBlocks()).toMatchObject(many);
@@ -73,13 +73,13 @@ describe('what a project starts from, whole', () => {
     });
   });
 
-  it('in centimetres: patches of 7.5 cm fill the blocks of 22.5 cm', () => {
+  it('in centimeters: patches of 7.5 cm fill the blocks of 22.5 cm', () => {
     const start = top.fromProject({ outline, hole: null, hasSlit: false, settings: METRIC_HABITS });
     const [block] = start.blocks;
     expect(block!.parts.map(({ unit }) => unit)).toEqual(
-      [1, 2].map(() => ({ unit: 'square', side: lengthFromMillimetres(75) })),
+      [1, 2].map(() => ({ unit: 'square', side: lengthFromMillimeters(75) })),
     );
-    expect([block!.width, block!.length]).toEqual([225, 225].map(lengthFromMillimetres));
+    expect([block!.width, block!.length]).toEqual([225, 225].map(lengthFromMillimeters));
     expect(top.calculate(start)).toMatchObject({ ok: true, value: { details: { misfits: 0 } } });
   });
 });

@@ -3,7 +3,7 @@ import { formatSentence } from '#core/calculators/format-quantity';
 import { top } from '#core/calculators/top/top';
 import type { Layout, TopInput } from '#core/calculators/top/top-input';
 import { STARTING_HABITS } from '#core/domain/workshop';
-import { lengthFromMillimetres } from '#core/units/length';
+import { lengthFromMillimeters } from '#core/units/length';
 import { currencyFromCode } from '#core/units/money';
 import { METRIC_HABITS } from '#test/helpers/measurements';
 import { border, detailsFor, inches, plainBlock, rowsOf, topWith, warningsFor } from './top-input';
@@ -25,7 +25,7 @@ function centerOf(block: string, rounds: Extract<Layout, { layout: 'center' }>['
 }
 
 const TOO_LARGE =
-  'The top is wider or longer than 1968½ in, or has over a kilometre of seams: look over the sizes and counts.';
+  'The top is wider or longer than 1968½ in, or has over a kilometer of seams: look over the sizes and counts.';
 
 describe('a block that is not there', () => {
   const blocks = [plainBlock('Plain', 10), plainBlock('Small', 2)];
@@ -67,18 +67,18 @@ describe('a top past all measure', () => {
 
   it('is 50 m wide and long at most', () => {
     const blocks = [plainBlock('Plain', 10)];
-    const metres = (count: number) => lengthFromMillimetres(count * 1_000);
-    const long = { ...plainBlock('Plain', 10), width: metres(1), length: metres(10) };
-    const wide = { ...long, width: metres(10), length: metres(1) };
+    const meters = (count: number) => lengthFromMillimeters(count * 1_000);
+    const long = { ...plainBlock('Plain', 10), width: meters(1), length: meters(10) };
+    const wide = { ...long, width: meters(10), length: meters(1) };
     const of = (block: typeof long, across: number, down: number) =>
       refusal({ blocks: [{ ...block, parts: [] }], layout: rowsOf([['Plain', across, down]]) });
     expect([of(long, 1, 5), of(wide, 5, 1)]).toEqual([null, null]);
     expect(of(long, 1, 6)).toEqual(['layout', TOO_LARGE]);
     expect(of(wide, 6, 1)).toEqual(['layout', TOO_LARGE]);
-    const sash = { width: metres(1), fabric: 'Light', cornerFabric: '' };
+    const sash = { width: meters(1), fabric: 'Light', cornerFabric: '' };
     const sashed = { blocks: [{ ...long, parts: [] }], layout: rowsOf([['Plain', 1, 5]], { sash }) };
     expect(refusal(sashed)?.[0]).toBe('layout');
-    const rounds = [border(metres(2), 'butted')];
+    const rounds = [border(meters(2), 'butted')];
     const bordered = { blocks: [{ ...long, parts: [] }], layout: rowsOf([['Plain', 1, 5]], { rounds }) };
     expect(refusal(bordered)?.[0]).toBe('layout');
     expect(refusal({ blocks, layout: rowsOf([['Plain', 2, 2]]) })).toBeNull();
@@ -113,9 +113,9 @@ describe('what a project starts from', () => {
     expect(rows(from(5_000, 390))).toEqual([[60, 26]]);
   });
 
-  it('is of 22.5 cm for a maker who counts in centimetres', () => {
+  it('is of 22.5 cm for a maker who counts in centimeters', () => {
     const metric = from(45, 62, METRIC_HABITS);
-    expect(metric.blocks[0]?.width).toBe(lengthFromMillimetres(225));
+    expect(metric.blocks[0]?.width).toBe(lengthFromMillimeters(225));
     expect(metric.rounding).toBe('exact');
     expect(from(45, 62).rounding).toBe('customary');
   });
@@ -141,7 +141,7 @@ describe('what does not meet', () => {
       warningsFor({ blocks: [block(side)], layout: rowsOf([['Odd', 2, 2]]) });
     expect(warnings(3)).toEqual(['The parts of Odd cover 7 sq in more than the block has.']);
     expect(warnings(5)).toEqual(['The parts of Odd leave 9 sq in of the block uncovered.']);
-    const hair = { ...plainBlock('Odd', 4), width: lengthFromMillimetres(101.603125) };
+    const hair = { ...plainBlock('Odd', 4), width: lengthFromMillimeters(101.603125) };
     expect(warningsFor({ blocks: [hair], layout: rowsOf([['Odd', 2, 2]]) })).toEqual([]);
   });
 
