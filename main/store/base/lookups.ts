@@ -3,7 +3,7 @@ import type { FabricId } from '#core/domain/ids';
 import { type PrintRuns, printRuns } from '#core/domain/stash';
 import { failure, type Result, success } from '#core/result';
 import { oneRow, type ReadableStore } from './handles';
-import { choiceOf, flagOf, numberOf, textOf } from './rows';
+import { choiceOf, flagOf, idOf, numberOf, textOf } from './rows';
 
 export function notFound(what: string): { readonly ok: false; readonly error: Problem } {
   return failure<Problem>({ code: 'not-found', what });
@@ -85,7 +85,7 @@ export function findPiece(store: ReadableStore, id: string): Result<PieceRef, Pr
     seq: numberOf(row, 'seq'),
     fabric: {
       seq: numberOf(row, 'fabric_seq'),
-      id: textOf(row, 'fabric_id') as FabricId,
+      id: idOf<FabricId>(row, 'fabric_id'),
       name: textOf(row, 'name'),
     },
     printRuns: choiceOf(row, 'print_runs', printRuns.options),

@@ -33,6 +33,15 @@ export function textOrNullOf(row: Row, column: string): string | null {
   return row[column] === null ? null : textOf(row, column);
 }
 
+/** An identifier of its own brand: `idOf<StageId>(row, 'stage_id')`. What the table holds was checked when it was written. */
+export function idOf<Id extends string>(row: Row, column: string): Id {
+  return textOf(row, column) as Id;
+}
+
+export function idOrNullOf<Id extends string>(row: Row, column: string): Id | null {
+  return row[column] === null ? null : idOf<Id>(row, column);
+}
+
 export function numberOf(row: Row, column: string): number {
   const value = row[column];
   if (typeof value === 'number') return value;

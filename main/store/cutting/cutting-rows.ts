@@ -2,7 +2,7 @@ import { type KeptPlan, keptPlan, type TickedStep } from '#core/domain/cutting-p
 import type { FabricPieceId } from '#core/domain/ids';
 import { allRows, oneRow, type ReadableStore, type Row } from '../base/handles';
 import { standingBooking } from '../ledger/ledger-append';
-import { dateOf, jsonOf, numberOf, readBy, textOf } from '../base/rows';
+import { dateOf, idOf, jsonOf, numberOf, readBy, textOf } from '../base/rows';
 
 export interface PlanRef {
   readonly id: string;
@@ -48,7 +48,7 @@ function stepOf(store: ReadableStore, row: Row): StepRef {
   const standing = standingOf(store, jsonOf(row, 'bookings_json') as readonly string[]);
   return {
     id: textOf(row, 'id'),
-    pieceId: textOf(row, 'piece_id') as FabricPieceId,
+    pieceId: idOf<FabricPieceId>(row, 'piece_id'),
     place: numberOf(row, 'place'),
     parts: numberOf(row, 'parts'),
     on: dateOf(row, 'on_date'),
@@ -68,5 +68,5 @@ function standingOf(store: ReadableStore, bookingIds: readonly string[]): readon
 function leftoversOf(store: ReadableStore, bookingSeq: number): readonly FabricPieceId[] {
   const sql = `SELECT fabric_piece.id FROM ledger_entry JOIN fabric_piece ON fabric_piece.seq = piece_seq
     WHERE booking_seq = ? AND ledger_entry.kind = 'leftover' ORDER BY ledger_entry.seq`;
-  return allRows(store, sql, bookingSeq).map((row) => textOf(row, 'id') as FabricPieceId);
+  return allRows(store, sql, bookingSeq).map((row) => idOf<FabricPieceId>(row, 'id'));
 }

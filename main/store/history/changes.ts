@@ -18,7 +18,7 @@ import {
 } from '../base/handles';
 import { duringChange } from '../base/current-change';
 import { flipBookings } from '../ledger/ledger-flip';
-import { flagOf, numberOf, textOf } from '../base/rows';
+import { flagOf, idOf, numberOf, textOf } from '../base/rows';
 
 /** How many changes can be undone; older ones are forgotten. */
 export const CHANGES_KEPT = 500;
@@ -84,7 +84,7 @@ export function listChanges(store: ReadableStore): ChangeList {
   const listed = (isUndone: 0 | 1, order: 'DESC' | 'ASC') =>
     allRows(store, `SELECT * FROM change_log WHERE is_undone = ? ORDER BY seq ${order}`, isUndone).map(
       (row) => ({
-        id: textOf(row, 'id') as ChangeId,
+        id: idOf<ChangeId>(row, 'id'),
         says: textOf(row, 'words'),
         madeAt: numberOf(row, 'made_at'),
       }),

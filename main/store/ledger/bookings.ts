@@ -7,6 +7,8 @@ import {
   dateOf,
   flagOf,
   groupRows,
+  idOf,
+  idOrNullOf,
   numberOf,
   numberOrNullOf,
   textOf,
@@ -62,13 +64,13 @@ function toBooking(head: Row, rows: readonly Row[]): Booking {
   const value = (row: Row): number => numberOf(row, 'value_change');
   const left = rows.filter((row) => originalKind(row) !== 'bought');
   return {
-    id: textOf(head, 'id') as BookingId,
-    fabricId: textOf(head, 'fabric_id') as FabricId,
+    id: idOf<BookingId>(head, 'id'),
+    fabricId: idOf<FabricId>(head, 'fabric_id'),
     fabricName: textOf(head, 'fabric_name'),
     swatch: textOf(head, 'swatch'),
-    projectId: textOrNullOf(head, 'project_id') as ProjectId | null,
+    projectId: idOrNullOf<ProjectId>(head, 'project_id'),
     projectName: textOrNullOf(head, 'project_name'),
-    stageId: textOrNullOf(head, 'stage_id') as StageId | null,
+    stageId: idOrNullOf<StageId>(head, 'stage_id'),
     stageName: textOrNullOf(head, 'stage_name'),
     note: textOf(head, 'note'),
     on: dateOf(head, 'on_date'),
@@ -91,13 +93,13 @@ function isUse(row: Row): boolean {
 
 function toEntry(row: Row): PiecedEntry {
   return {
-    id: textOf(row, 'id') as LedgerEntryId,
-    pieceId: textOf(row, 'piece_id') as FabricPieceId,
+    id: idOf<LedgerEntryId>(row, 'id'),
+    pieceId: idOf<FabricPieceId>(row, 'piece_id'),
     kind: choiceOf(row, 'kind', entryKind.options),
     lengthChange: numberOf(row, 'length_change'),
     heldChange: numberOf(row, 'held_change'),
     costChange: numberOf(row, 'value_change'),
-    reverses: textOrNullOf(row, 'reverses_id') as LedgerEntryId | null,
+    reverses: idOrNullOf<LedgerEntryId>(row, 'reverses_id'),
     pieceWidth: numberOf(row, 'piece_width'),
     pieceKind: choiceOf(row, 'piece_kind', pieceKindSchema.options),
     unitLength: numberOrNullOf(row, 'unit_length'),

@@ -11,7 +11,7 @@ import { recordChange } from '../history/changes';
 import { allRows, insertRow, oneRow, type ReadableStore, type Row, updateRow, write } from '../base/handles';
 import { findStage, notFound } from '../base/lookups';
 import { projectOf, touchProject } from './project-rows';
-import { jsonOf, numberOf, textOf } from '../base/rows';
+import { idOf, jsonOf, numberOf, textOf } from '../base/rows';
 import { settingsInUse } from '../workshop/settings-in-use';
 
 /** The answers kept with a stage, in the order they were first kept. */
@@ -94,8 +94,8 @@ function toProblem(error: Extract<ReturnType<typeof answerCalculator>, { ok: fal
 
 function calculationOf(row: Row): KeptCalculation {
   return {
-    id: textOf(row, 'id') as CalculationId,
-    stageId: textOf(row, 'stage_id') as StageId,
+    id: idOf<CalculationId>(row, 'id'),
+    stageId: idOf<StageId>(row, 'stage_id'),
     calculator: textOf(row, 'calculator'),
     version: numberOf(row, 'version'),
     input: jsonOf(row, 'input_json'),

@@ -18,16 +18,16 @@ import {
 } from '../base/handles';
 import { findFabric, findStage, notFound } from '../base/lookups';
 import { touchProject } from './project-rows';
-import { choiceOf, numberOf, textOf, textOrNullOf } from '../base/rows';
+import { choiceOf, idOf, idOrNullOf, numberOf, textOf, textOrNullOf } from '../base/rows';
 import { findTrip } from './trip-rows';
 
 /** The photos of a project's stages, the latest first. */
 export function photosOfProject(store: ReadableStore, projectId: string): readonly StagePhoto[] {
   const sql = `SELECT photo.* FROM stage JOIN photo ON stage_id = stage.id WHERE project_id = ? ORDER BY photo.seq DESC`;
   return allRows(store, sql, projectId).map((row) => ({
-    id: textOf(row, 'id') as PhotoId,
-    stageId: textOf(row, 'stage_id') as StageId,
-    tripId: textOrNullOf(row, 'trip_id') as TripId | null,
+    id: idOf<PhotoId>(row, 'id'),
+    stageId: idOf<StageId>(row, 'stage_id'),
+    tripId: idOrNullOf<TripId>(row, 'trip_id'),
     moment: row['moment'] === null ? null : choiceOf(row, 'moment', photoMoment.options),
     caption: textOf(row, 'caption'),
     addedAt: numberOf(row, 'added_at'),

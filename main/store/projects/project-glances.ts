@@ -10,7 +10,7 @@ import { allRows, oneNumber, oneRow, type ReadableStore, type Row } from '../bas
 import { notFound } from '../base/lookups';
 import { photosOfProject } from './photos';
 import { projectOf } from './project-rows';
-import { choiceOf, jsonOf, numberOf, readBy, textOf } from '../base/rows';
+import { choiceOf, idOf, jsonOf, numberOf, readBy, textOf } from '../base/rows';
 import { stageGlancesByProject, stagesByProject } from './stage-rows';
 import { tripsByProject } from './trip-rows';
 
@@ -105,7 +105,7 @@ function historyOf(store: ReadableStore, projectId: string): readonly StageEvent
     FROM stage_event LEFT JOIN stage ON stage.id = stage_id
     WHERE stage_event.project_id = ? ORDER BY at DESC, stage_event.seq DESC`;
   return allRows(store, sql, projectId).map((row) => ({
-    stageId: textOf(row, 'stage_id') as StageId,
+    stageId: idOf<StageId>(row, 'stage_id'),
     stageName: textOf(row, 'name_now'),
     from: choiceOf(row, 'from_state', stageState.options),
     to: choiceOf(row, 'to_state', stageState.options),

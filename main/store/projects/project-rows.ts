@@ -1,10 +1,10 @@
 import type { ProjectId } from '#core/domain/ids';
 import { type Project, projectDetails, type ProjectDetails } from '#core/domain/project';
 import { type Row, updateRow, type Value, type WritableStore } from '../base/handles';
-import { flagOf, jsonOf, numberOf, readBy, textOf } from '../base/rows';
+import { flagOf, idOf, jsonOf, numberOf, readBy } from '../base/rows';
 
 export function projectOf(row: Row): Project {
-  const id = textOf(row, 'id') as ProjectId;
+  const id = idOf<ProjectId>(row, 'id');
   const details = readBy(
     projectDetails,
     {

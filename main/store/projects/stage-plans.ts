@@ -9,7 +9,7 @@ import { failure, type Result, success } from '#core/result';
 import { recordChange } from '../history/changes';
 import { allRows, insertRow, oneRow, type ReadableStore, type Row, updateRow, write } from '../base/handles';
 import { notFound } from '../base/lookups';
-import { jsonOf, readBy, textOf } from '../base/rows';
+import { idOf, jsonOf, readBy, textOf } from '../base/rows';
 
 type StagePlanId = z.infer<typeof stagePlanId>;
 
@@ -72,7 +72,7 @@ function builtInPlans(): readonly StagePlan[] {
 const plannedStages = z.array(plannedStage).readonly();
 
 function planOf(row: Row): StagePlan {
-  const id = textOf(row, 'id') as StagePlanId;
+  const id = idOf<StagePlanId>(row, 'id');
   return {
     id,
     name: textOf(row, 'name'),

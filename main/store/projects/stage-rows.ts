@@ -3,7 +3,17 @@ import type { StageGlance } from '#core/contract/projects';
 import type { ChecklistItemId, ProjectId, StageId } from '#core/domain/ids';
 import { type ChecklistItem, openGateItems, type Stage, stageKind, stageState } from '#core/domain/stage';
 import { allRows, type ReadableStore, type Row } from '../base/handles';
-import { choiceOf, flagOf, groupRows, jsonOf, numberOf, numberOrNullOf, readBy, textOf } from '../base/rows';
+import {
+  choiceOf,
+  flagOf,
+  groupRows,
+  idOf,
+  jsonOf,
+  numberOf,
+  numberOrNullOf,
+  readBy,
+  textOf,
+} from '../base/rows';
 
 const calculatorNames = z.array(z.string()).readonly();
 
@@ -82,8 +92,8 @@ function mapStages<Told>(
 
 function listedOf(row: Row): ListedStage {
   return {
-    id: textOf(row, 'id') as StageId,
-    projectId: textOf(row, 'project_id') as ProjectId,
+    id: idOf<StageId>(row, 'id'),
+    projectId: idOf<ProjectId>(row, 'project_id'),
     position: numberOf(row, 'position'),
     kind: choiceOf(row, 'kind', stageKind.options),
     name: textOf(row, 'name'),
@@ -110,7 +120,7 @@ function readChecklists(
 
 function checklistItemOf(row: Row): ChecklistItem {
   return {
-    id: textOf(row, 'id') as ChecklistItemId,
+    id: idOf<ChecklistItemId>(row, 'id'),
     text: textOf(row, 'text'),
     isGate: flagOf(row, 'is_gate'),
     closedBy: row['closed_by'] === null ? null : choiceOf(row, 'closed_by', stageKind.options),

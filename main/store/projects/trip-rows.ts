@@ -7,6 +7,7 @@ import {
   dateOf,
   dateOrNullOf,
   groupRows,
+  idOf,
   jsonOf,
   numberOrNullOf,
   readBy,
@@ -54,13 +55,13 @@ function readTrips(store: ReadableStore, those: string, values: readonly string[
 }
 
 function tripOf(row: Row, events: readonly TripEvent[]): Trip {
-  const id = textOf(row, 'id') as TripId;
+  const id = idOf<TripId>(row, 'id');
   return {
     id,
-    stageId: textOf(row, 'stage_id') as StageId,
-    projectId: textOf(row, 'project_id') as ProjectId,
-    contactId: textOf(row, 'contact_id') as ContactId,
-    packageId: textOf(row, 'parcel_id') as PackageId,
+    stageId: idOf<StageId>(row, 'stage_id'),
+    projectId: idOf<ProjectId>(row, 'project_id'),
+    contactId: idOf<ContactId>(row, 'contact_id'),
+    packageId: idOf<PackageId>(row, 'parcel_id'),
     packing: readBy(packingList, jsonOf(row, 'packing_json'), `trip ${id}`),
     events,
     withWhom: textOf(row, 'with_whom'),
@@ -81,7 +82,7 @@ function tripOf(row: Row, events: readonly TripEvent[]): Trip {
 
 function eventOf(row: Row): TripEvent {
   return {
-    id: textOf(row, 'id') as TripEventId,
+    id: idOf<TripEventId>(row, 'id'),
     kind: choiceOf(row, 'kind', tripEventKind.options),
     on: dateOf(row, 'on_day'),
     note: textOf(row, 'note'),

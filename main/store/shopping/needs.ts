@@ -6,7 +6,7 @@ import { answersThatCount, needsOfAnswer } from '#core/stash/shopping/needs-of-a
 import { fabricInPlan, needsOfPlan, sourcesOfPlan } from '#core/stash/shopping/needs-of-plan';
 import { plansOfOpenProjects } from '../cutting/cutting-rows';
 import { allRows, type ReadableStore, type Row } from '../base/handles';
-import { groupRows, jsonOf, numberOf, textOf, textOrNullOf } from '../base/rows';
+import { groupRows, idOf, jsonOf, numberOf, textOf, textOrNullOf } from '../base/rows';
 
 /** What the open projects need, and what of it the maker said no to. */
 export interface NeedsOfProjects {
@@ -82,9 +82,9 @@ function needsOfAnswers(
       const [input, details] = [jsonOf(row, 'input_json'), jsonOf(row, 'details_json')];
       return needsOfAnswer({ calculator, input, details, keptAt }, usualWidth).map((need): FabricNeed => ({
         ...need,
-        projectId: textOf(row, 'project_id') as ProjectId,
+        projectId: idOf<ProjectId>(row, 'project_id'),
         projectName: textOf(row, 'project_name'),
-        stageId: textOf(row, 'stage_id') as StageId,
+        stageId: idOf<StageId>(row, 'stage_id'),
         stageName: textOf(row, 'stage_name'),
         source,
         fabricId: null,
@@ -103,7 +103,7 @@ function withChoices(
   const chosen = new Map(
     allRows(store, 'SELECT * FROM need_choice').map((row) => {
       const need = {
-        projectId: textOf(row, 'project_id') as ProjectId,
+        projectId: idOf<ProjectId>(row, 'project_id'),
         ...{ source: textOf(row, 'source'), name: textOf(row, 'name') },
       };
       return [needKey(need), { choice: textOf(row, 'choice'), fabricId: textOrNullOf(row, 'fabric_id') }];

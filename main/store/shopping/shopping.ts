@@ -20,7 +20,7 @@ import {
   type WritableStore,
 } from '../base/handles';
 import { findFabric, findProject, notFound } from '../base/lookups';
-import { textOf, textOrNullOf } from '../base/rows';
+import { idOf, idOrNullOf, textOf, textOrNullOf } from '../base/rows';
 import { needsOfProjects } from './needs';
 import { shelfOfNeeds } from './stash-on-hand';
 
@@ -44,11 +44,11 @@ function ownLines(store: ReadableStore): readonly KeptShoppingLine[] {
   const sql = `SELECT shopping_line.*, project.name AS project_name FROM shopping_line
     LEFT JOIN project ON project.id = project_id AND project.deleted_at IS NULL ORDER BY added_at, shopping_line.id`;
   return allRows(store, sql).map((row) => ({
-    id: textOf(row, 'id') as ShoppingLineId,
+    id: idOf<ShoppingLineId>(row, 'id'),
     words: textOf(row, 'words'),
     howMuch: textOf(row, 'how_much'),
     supplier: textOf(row, 'supplier'),
-    projectId: textOrNullOf(row, 'project_id') as ProjectId | null,
+    projectId: idOrNullOf<ProjectId>(row, 'project_id'),
     projectName: textOrNullOf(row, 'project_name'),
   }));
 }

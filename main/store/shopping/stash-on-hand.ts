@@ -4,7 +4,7 @@ import type { FabricUsed, PieceOnShelf } from '#core/stash/shopping/cover-needs'
 import type { FabricToBuy } from '#core/stash/shopping/shopping-list';
 import { patchesLie } from '#core/stash/shopping/fill-rows';
 import { allRows, type ReadableStore, type Row } from '../base/handles';
-import { choiceOf, flagOf, groupRows, lengthOf, numberOf, textOf, textOrNullOf } from '../base/rows';
+import { choiceOf, flagOf, groupRows, idOf, idOrNullOf, lengthOf, numberOf, textOf } from '../base/rows';
 
 /** What the stash has of some fabrics, and what projects have used of them. */
 export interface ShelfOfNeeds {
@@ -41,7 +41,7 @@ export function shelfOfNeeds(store: ReadableStore, fabricIds: readonly FabricId[
         `SELECT id, name, supplier, swatch, direction, width FROM fabric WHERE ${THOSE}`,
         those,
       ).map((row) => {
-        const id = textOf(row, 'id') as FabricId;
+        const id = idOf<FabricId>(row, 'id');
         const [name, supplier, swatch] = [
           textOf(row, 'name'),
           textOf(row, 'supplier'),
@@ -54,22 +54,22 @@ export function shelfOfNeeds(store: ReadableStore, fabricIds: readonly FabricId[
       }),
     ),
     pieces: allRows(store, PIECES, those).map((row) => ({
-      id: textOf(row, 'id') as FabricPieceId,
-      fabricId: textOf(row, 'fabric_id') as FabricId,
+      id: idOf<FabricPieceId>(row, 'id'),
+      fabricId: idOf<FabricId>(row, 'fabric_id'),
       width: numberOf(row, 'width'),
       lies: patchesLie(directionOf(row), choiceOf(row, 'print_runs', printRuns.options)),
       isCounted: flagOf(row, 'is_counted'),
       there: numberOf(row, 'there'),
       holds: (holds.get(row['seq']) ?? []).map((hold) => ({
-        projectId: textOf(hold, 'project_id') as ProjectId,
+        projectId: idOf<ProjectId>(hold, 'project_id'),
         held: numberOf(hold, 'held'),
       })),
     })),
     used: allRows(store, USED, those).map((row) => ({
-      projectId: textOf(row, 'project_id') as ProjectId,
-      stageId: textOrNullOf(row, 'stage_id') as StageId | null,
-      fabricId: textOf(row, 'fabric_id') as FabricId,
-      pieceId: textOf(row, 'piece_id') as FabricPieceId,
+      projectId: idOf<ProjectId>(row, 'project_id'),
+      stageId: idOrNullOf<StageId>(row, 'stage_id'),
+      fabricId: idOf<FabricId>(row, 'fabric_id'),
+      pieceId: idOf<FabricPieceId>(row, 'piece_id'),
       area: numberOf(row, 'area'),
     })),
   };

@@ -21,6 +21,8 @@ import {
   choiceOf,
   flagOf,
   groupRows,
+  idOf,
+  idOrNullOf,
   lengthOf,
   lengthOrNullOf,
   numberOf,
@@ -35,7 +37,7 @@ export const FABRICS =
 /** A row of FABRICS. */
 export function fabricOf(row: Row): Fabric {
   return {
-    id: textOf(row, 'id') as FabricId,
+    id: idOf<FabricId>(row, 'id'),
     name: textOf(row, 'name'),
     print: textOf(row, 'print'),
     colorWords: textOf(row, 'color_words'),
@@ -47,7 +49,7 @@ export function fabricOf(row: Row): Fabric {
     place: textOrNullOf(row, 'place') ?? '',
     swatch: textOf(row, 'swatch'),
     notes: textOf(row, 'notes'),
-    photoId: textOrNullOf(row, 'photo_id') as PhotoId | null,
+    photoId: idOrNullOf<PhotoId>(row, 'photo_id'),
     createdAt: numberOf(row, 'created_at'),
   };
 }
@@ -127,10 +129,10 @@ export const PIECES = `SELECT fabric_piece.seq, fabric_piece.id, fabric_piece.fa
 
 export function pieceOf(row: Row): FabricPiece {
   return {
-    id: textOf(row, 'id') as FabricPieceId,
-    fabricId: textOf(row, 'fabric_id') as FabricId,
+    id: idOf<FabricPieceId>(row, 'id'),
+    fabricId: idOf<FabricId>(row, 'fabric_id'),
     kind: choiceOf(row, 'kind', pieceKindSchema.options),
-    kindId: textOrNullOf(row, 'kind_id') as StashKindId | null,
+    kindId: idOrNullOf<StashKindId>(row, 'kind_id'),
     unitLength: lengthOrNullOf(row, 'unit_length'),
     place: textOrNullOf(row, 'place') ?? '',
     printRuns: choiceOf(row, 'print_runs', printRuns.options),

@@ -16,7 +16,7 @@ import {
   write,
 } from '../base/handles';
 import { findPiece, notFound, wrongField } from '../base/lookups';
-import { numberOf, textOf, textOrNullOf } from '../base/rows';
+import { idOf, idOrNullOf, numberOf, textOf } from '../base/rows';
 
 export function listPlaces(store: ReadableStore): readonly PlaceGlance[] {
   const sql = `SELECT place.*, (SELECT count(*) FROM (
@@ -26,8 +26,8 @@ export function listPlaces(store: ReadableStore): readonly PlaceGlance[] {
     FROM place ORDER BY path`;
   return allRows(store, sql)
     .map((row) => ({
-      id: textOf(row, 'id') as PlaceId,
-      parentId: textOrNullOf(row, 'parent_id') as PlaceId | null,
+      id: idOf<PlaceId>(row, 'id'),
+      parentId: idOrNullOf<PlaceId>(row, 'parent_id'),
       name: textOf(row, 'name'),
       path: textOf(row, 'path'),
       fabrics: numberOf(row, 'fabrics'),
@@ -159,8 +159,8 @@ function findByPath(store: ReadableStore, path: string): PlaceRow | null {
 function rowOf(row: ReturnType<typeof oneRow>): PlaceRow | null {
   if (row === undefined) return null;
   return {
-    id: textOf(row, 'id') as PlaceId,
-    parentId: textOrNullOf(row, 'parent_id') as PlaceId | null,
+    id: idOf<PlaceId>(row, 'id'),
+    parentId: idOrNullOf<PlaceId>(row, 'parent_id'),
     name: textOf(row, 'name'),
     path: textOf(row, 'path'),
   };
@@ -177,12 +177,12 @@ function pathInside(parentPath: string, name: string): string {
 /** A place and all that are in it, each after the one it is in. */
 function insideOf(store: ReadableStore, id: PlaceId): readonly PlaceId[] {
   const inside = allRows(store, 'SELECT id FROM place WHERE parent_id = ?', id);
-  return [id, ...inside.flatMap((row) => insideOf(store, textOf(row, 'id') as PlaceId))];
+  return [id, ...inside.flatMap((row) => insideOf(store, idOf<PlaceId>(row, 'id')))];
 }
 
 function renewPaths(store: WritableStore, id: PlaceId, path: string): void {
   for (const row of allRows(store, 'SELECT id, name FROM place WHERE parent_id = ?', id)) {
-    const childId = textOf(row, 'id') as PlaceId;
+    const childId = idOf<PlaceId>(row, 'id');
     const childPath = pathInside(path, textOf(row, 'name'));
     updateRow(store, 'place', childId, { path: childPath });
     renewPaths(store, childId, childPath);

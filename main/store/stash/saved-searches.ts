@@ -7,11 +7,11 @@ import { type Result, success } from '#core/result';
 import { recordChange } from '../history/changes';
 import { allRows, insertRow, oneNumber, oneRow, type ReadableStore, updateRow, write } from '../base/handles';
 import { notFound } from '../base/lookups';
-import { jsonOf, readBy, textOf } from '../base/rows';
+import { idOf, jsonOf, readBy, textOf } from '../base/rows';
 
 export function listSearches(store: ReadableStore): readonly SavedSearch[] {
   return allRows(store, 'SELECT * FROM stash_search ORDER BY position, id').map((row) => ({
-    id: textOf(row, 'id') as StashSearchId,
+    id: idOf<StashSearchId>(row, 'id'),
     name: textOf(row, 'name'),
     asked: readBy(stashSearch, jsonOf(row, 'asked_json'), 'asked_json'),
   }));

@@ -18,7 +18,7 @@ import {
   write,
 } from '../base/handles';
 import { notFound } from '../base/lookups';
-import { choiceOf, flagOf, lengthOrNullOf, numberOrNullOf, textOf } from '../base/rows';
+import { choiceOf, flagOf, idOf, lengthOrNullOf, numberOrNullOf, textOf } from '../base/rows';
 
 /** The maker's kinds in her order. */
 export function listStashKinds(store: ReadableStore): readonly StashKind[] {
@@ -51,7 +51,7 @@ export function kindNamed(store: WritableStore, form: PieceKind, name: string): 
     form,
     name,
   );
-  if (known !== undefined) return textOf(known, 'id') as StashKindId;
+  if (known !== undefined) return idOf<StashKindId>(known, 'id');
   return addKind(store, { form, name, width: null, length: null, count: null, isHidden: false });
 }
 
@@ -85,7 +85,7 @@ function nameOfKind(store: ReadableStore, id: StashKindId): string | null {
 
 function kindOf(row: Row): StashKind {
   return {
-    id: textOf(row, 'id') as StashKindId,
+    id: idOf<StashKindId>(row, 'id'),
     form: choiceOf(row, 'form', pieceKindSchema.options),
     name: textOf(row, 'name'),
     width: lengthOrNullOf(row, 'width'),

@@ -3,7 +3,7 @@ import type { LeftoversOfSide } from '#core/domain/stash-insight';
 import type { FabricId, ProjectId } from '#core/domain/ids';
 import { type MonthSums, stashMonths } from '#core/stash/stash-months';
 import { allRows, oneNumber, oneRow, type ReadableStore } from '../base/handles';
-import { dateOf, numberOf, textOf } from '../base/rows';
+import { dateOf, idOf, numberOf, textOf } from '../base/rows';
 import { bringDigestUpToDate } from './stash-digest';
 
 const MONTHS = 12;
@@ -44,7 +44,7 @@ function lainLongest(store: ReadableStore): readonly LainLong[] {
     FROM fabric_digest JOIN fabric ON fabric.seq = fabric_seq
     WHERE area_there > 0 AND moved_last IS NOT NULL ORDER BY moved_last, fabric_seq LIMIT ?`;
   return allRows(store, sql, SHOWN_AT_MOST).map((row) => ({
-    fabricId: textOf(row, 'id') as FabricId,
+    fabricId: idOf<FabricId>(row, 'id'),
     name: textOf(row, 'name'),
     since: dateOf(row, 'moved_last'),
     areaThere: numberOf(row, 'area_there'),
@@ -59,7 +59,7 @@ function costliestProjects(store: ReadableStore): readonly UsedFabric[] {
       ORDER BY cost_minor DESC, area DESC, project_seq LIMIT ?) AS used
     JOIN project ON project.seq = used.project_seq ORDER BY cost_minor DESC, area DESC, project_seq`;
   return allRows(store, sql, SHOWN_AT_MOST).map((row) => ({
-    projectId: textOf(row, 'id') as ProjectId,
+    projectId: idOf<ProjectId>(row, 'id'),
     name: textOf(row, 'name'),
     area: numberOf(row, 'area'),
     costMinor: numberOf(row, 'cost_minor'),

@@ -21,14 +21,14 @@ import {
   write,
 } from '../base/handles';
 import { notFound } from '../base/lookups';
-import { choiceOf, jsonOf, numberOrNullOf, readBy, textOf } from '../base/rows';
+import { choiceOf, idOf, jsonOf, numberOrNullOf, readBy, textOf } from '../base/rows';
 import { tripsOf } from '../projects/trip-rows';
 
 /** Everybody by name, each with all trips to them that stand in projects which are still there. */
 export function listContacts(store: ReadableStore): readonly Contact[] {
   const trips = contactTrips(store);
   return allRows(store, 'SELECT * FROM contact ORDER BY name COLLATE NOCASE, id').map((row) => {
-    const id = textOf(row, 'id') as ContactId;
+    const id = idOf<ContactId>(row, 'id');
     return { id, details: detailsOf(row), trips: trips.filter(({ contactId }) => contactId === id) };
   });
 }
@@ -76,7 +76,7 @@ export function removeContact(
 export function contactNamed(store: WritableStore, name: string, kind: ContactKind): ContactId {
   const sql = 'SELECT id FROM contact WHERE name = ? COLLATE NOCASE ORDER BY name = ? DESC, id LIMIT 1';
   const row = oneRow(store, sql, name, name);
-  return row === undefined ? insertContact(store, nameAlone(name, kind)) : (textOf(row, 'id') as ContactId);
+  return row === undefined ? insertContact(store, nameAlone(name, kind)) : idOf<ContactId>(row, 'id');
 }
 
 function insertContact(store: WritableStore, details: ContactDetails): ContactId {

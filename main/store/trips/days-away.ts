@@ -3,7 +3,7 @@ import { type Settings, settingsOfProject } from '#core/domain/workshop';
 import { type DaysAway, daysAway, type Taker } from '#core/learned/days-away';
 import { allRows, type ReadableStore } from '../base/handles';
 import type { Open } from '../projects/open-projects';
-import { dateOrNullOf, groupRows, numberOrNullOf, textOf } from '../base/rows';
+import { dateOrNullOf, groupRows, idOf, numberOrNullOf, textOf } from '../base/rows';
 
 /** Of every stage that goes out or is out, in all these pieces: how long it is away. */
 export function daysAwayOf(
@@ -41,7 +41,7 @@ function readTakers(store: ReadableStore): ReadonlyMap<ContactId, Taker> {
   );
   return new Map(
     allRows(store, 'SELECT id, name, promised_days FROM contact').map((row) => [
-      textOf(row, 'id') as ContactId,
+      idOf<ContactId>(row, 'id'),
       {
         details: { name: textOf(row, 'name'), promisedDays: numberOrNullOf(row, 'promised_days') },
         journeys: (journeys.get(textOf(row, 'id')) ?? []).map((trip) => ({

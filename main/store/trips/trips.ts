@@ -9,7 +9,7 @@ import { contactNamed } from './contacts';
 import { insertRow, oneRow, type ReadableStore, updateRow, type WritableStore, write } from '../base/handles';
 import { findStage, notFound } from '../base/lookups';
 import { touchProject } from '../projects/project-rows';
-import { textOf } from '../base/rows';
+import { idOf, textOf } from '../base/rows';
 import { allowMove, type AllowedMove, makeMove, moveWords } from '../projects/stage-moves';
 import { findTrip, tripColumns, tripsOfPackage } from '../projects/trip-rows';
 
@@ -159,7 +159,7 @@ function sendTrip(store: WritableStore, trip: NewTrip, packageId: PackageId): Tr
     'SELECT id FROM trip WHERE stage_id = ? AND sent_on IS NULL AND back_on IS NULL ORDER BY seq DESC';
   const booked = oneRow(store, sql, stageId);
   if (booked === undefined) return insertTrip(store, trip, packageId);
-  const id = textOf(booked, 'id') as TripId;
+  const id = idOf<TripId>(booked, 'id');
   writeTrip(store, id, stageId, details);
   updateRow(store, 'trip', id, { parcel_id: packageId, packing_json: JSON.stringify(packing) });
   return id;

@@ -3,7 +3,7 @@ import { type RunningClock, type Work, type WorkDone, workMeasure } from '#core/
 import type { ProjectId, StageId, WorkId } from '#core/domain/ids';
 import { type OwnRates, ownRates } from '#core/learned/rates';
 import { allRows, oneRow, type ReadableStore, type Row } from '../base/handles';
-import { choiceOf, dateOf, numberOf, numberOrNullOf, textOf } from '../base/rows';
+import { choiceOf, dateOf, idOf, numberOf, numberOrNullOf, textOf } from '../base/rows';
 
 /** The running clock; null when none runs, or when its project is deleted. */
 export function runningClock(store: ReadableStore): RunningClock | null {
@@ -13,10 +13,10 @@ export function runningClock(store: ReadableStore): RunningClock | null {
   const row = oneRow(store, sql);
   if (row === undefined) return null;
   return {
-    id: textOf(row, 'id') as WorkId,
-    stageId: textOf(row, 'stage_id') as StageId,
+    id: idOf<WorkId>(row, 'id'),
+    stageId: idOf<StageId>(row, 'stage_id'),
     stageName: textOf(row, 'stage_name'),
-    projectId: textOf(row, 'project_id') as ProjectId,
+    projectId: idOf<ProjectId>(row, 'project_id'),
     projectName: textOf(row, 'project_name'),
     startedAt: numberOf(row, 'started_at'),
     startedOn: dateOf(row, 'on_day'),
@@ -26,7 +26,7 @@ export function runningClock(store: ReadableStore): RunningClock | null {
 export function workOfStage(store: ReadableStore, stageId: StageId): readonly Work[] {
   const sql = 'SELECT * FROM work WHERE stage_id = ? AND minutes IS NOT NULL ORDER BY on_day, seq';
   return allRows(store, sql, stageId).map((row) => ({
-    id: textOf(row, 'id') as WorkId,
+    id: idOf<WorkId>(row, 'id'),
     stageId,
     on: dateOf(row, 'on_day'),
     startedAt: numberOrNullOf(row, 'started_at'),
