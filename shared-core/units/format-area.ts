@@ -3,8 +3,8 @@ import { UNITS_PER_INCH, UNITS_PER_METER, UNITS_PER_MILLIMETER, UNITS_PER_YARD }
 import type { LengthDisplay } from './unit-system';
 
 /**
- * `212.5 sq in` or `3.28 sq yd` from one square yard up; `150.3 cm²` or `1.25 m²` from one square meter up. Takes exact
- * (1/320 mm)², an `Area` or a computed number; rounded to the nearest last place shown. Throws RangeError unless finite.
+ * `212.5 sq in` or `3.28 sq yd` from one square yard up; `150.3 cm²` or `1.25 m²` from one square meter up. `squareUnits`
+ * is a number of (1/320 mm)², whole or not; it is rounded to the nearest last digit shown. Throws RangeError unless finite.
  */
 export function formatArea(squareUnits: number, display: LengthDisplay): string {
   const { side, name, places } = areaUnit(Math.abs(squareUnits), display);

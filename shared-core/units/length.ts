@@ -13,7 +13,7 @@ export const UNITS_PER_METER = 1_000 * UNITS_PER_MILLIMETER;
 /** One kilometer: no fabric on a bench comes near it, and times any width up to 88 m it is still an exact area. */
 export const MAX_LENGTH_UNITS = 1_000 * UNITS_PER_METER;
 
-/** The only maker of a Length. Throws RangeError unless `units` is whole and within ±1 km. */
+/** The only function that makes a Length. Throws RangeError unless `units` is whole and within ±1 km. */
 export function lengthFromUnits(units: number): Length {
   if (!Number.isInteger(units) || Math.abs(units) > MAX_LENGTH_UNITS) {
     throw new RangeError(`Not a length in whole units within 1 km: ${String(units)}`);
@@ -23,7 +23,7 @@ export function lengthFromUnits(units: number): Length {
 
 export const LENGTH_ZERO: Length = lengthFromUnits(0);
 
-/** Rounds a computed number of units to a whole multiple of `step` units in the named direction. */
+/** Rounds a computed number of units to a whole multiple of `step` units in the given direction. */
 export function lengthFromExact(units: number, direction: RoundingDirection, step = 1): Length {
   return lengthFromUnits(roundTo(units, step, direction));
 }
@@ -38,6 +38,11 @@ export function lengthFromMillimeters(millimeters: number): Length {
   return lengthFromExact(millimeters * UNITS_PER_MILLIMETER, 'nearest');
 }
 
+/** Meters to units, to the nearest unit; mostly for the limits of fields. */
+export function lengthFromMeters(meters: number): Length {
+  return lengthFromExact(meters * UNITS_PER_METER, 'nearest');
+}
+
 export function lengthInInches(length: Length): number {
   return length / UNITS_PER_INCH;
 }
@@ -46,10 +51,12 @@ export function lengthInMillimeters(length: Length): number {
   return length / UNITS_PER_MILLIMETER;
 }
 
+/** The sum; throws RangeError beyond ±1 km. A list of any size is added as `lengthAdd(LENGTH_ZERO, ...list)`. */
 export function lengthAdd(first: Length, ...more: readonly Length[]): Length {
   return lengthFromUnits(more.reduce<number>((sum, length) => sum + length, first));
 }
 
+/** May be negative. */
 export function lengthSubtract(from: Length, taken: Length): Length {
   return lengthFromUnits(from - taken);
 }

@@ -1,5 +1,3 @@
-import { roundNearest } from './rounding';
-
 declare const currencyBrand: unique symbol;
 
 /** An ISO 4217 alphabetic code. */
@@ -11,7 +9,7 @@ export interface Money {
   readonly currency: CurrencyCode;
 }
 
-/** Three capital letters; throws RangeError otherwise. Whether the code is assigned is the display's business. */
+/** Takes three capital letters and throws RangeError otherwise. It does not check that the code is assigned to a currency. */
 export function currencyFromCode(code: string): CurrencyCode {
   if (!/^[A-Z]{3}$/.test(code)) throw new RangeError(`Not a currency code: ${code}`);
   return code as CurrencyCode;
@@ -21,18 +19,4 @@ export function currencyFromCode(code: string): CurrencyCode {
 export function moneyFromMinor(minor: number, currency: CurrencyCode): Money {
   if (!Number.isSafeInteger(minor)) throw new RangeError(`Not a whole amount: ${String(minor)}`);
   return { minor: minor === 0 ? 0 : minor, currency };
-}
-
-/** Rounds a computed amount once, to the nearest minor unit, half away from zero. */
-export function moneyFromExact(minor: number, currency: CurrencyCode): Money {
-  return moneyFromMinor(roundNearest(minor, 1), currency);
-}
-
-/** Throws RangeError when the currencies differ: amounts of two currencies have no sum. */
-export function moneyAdd(first: Money, ...more: readonly Money[]): Money {
-  return more.reduce<Money>((sum, money) => {
-    if (money.currency !== sum.currency)
-      throw new RangeError(`Cannot add ${money.currency} to ${sum.currency}`);
-    return moneyFromMinor(sum.minor + money.minor, sum.currency);
-  }, first);
 }

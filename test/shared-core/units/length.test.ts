@@ -5,6 +5,7 @@ import {
   lengthAdd,
   lengthFromExact,
   lengthFromInches,
+  lengthFromMeters,
   lengthFromMillimeters,
   lengthFromUnits,
   lengthInInches,
@@ -28,9 +29,10 @@ describe('the base unit', () => {
     expect(UNITS_PER_YARD * 10_000).toBe(UNITS_PER_METER * 9_144);
     expect(lengthInMillimeters(lengthFromInches(1))).toBe(25.4);
     expect(lengthFromMillimeters(914.4)).toBe(lengthFromInches(36));
+    expect(lengthFromMeters(0.9144)).toBe(lengthFromInches(36));
   });
 
-  it('is the largest in which 1/64 in and 0.1 mm are both whole', () => {
+  it('is the largest unit in which 1/64 in and 0.1 mm are both whole', () => {
     const [sixtyFourth, tenth] = [UNITS_PER_INCH / 64, UNITS_PER_MILLIMETER / 10];
     expect([sixtyFourth, tenth]).toEqual([127, 32]);
     const greatestCommonDivisor = (a: number, b: number): number =>
@@ -44,7 +46,7 @@ describe('making a length', () => {
     expect(() => lengthFromUnits(units)).toThrow(RangeError);
   });
 
-  it('has one zero only', () => {
+  it('has no negative zero', () => {
     expect(lengthFromUnits(-0)).toBe(LENGTH_ZERO);
     expect(lengthSubtract(lengthFromUnits(5), lengthFromUnits(5))).toBe(0);
   });
@@ -55,7 +57,7 @@ describe('making a length', () => {
       expect(lengthFromMillimeters(steps / 10)).toBe(steps * 32);
   });
 
-  it('rounds a computed length once, in the direction named', () => {
+  it('rounds a computed length once, in the given direction', () => {
     const diagonal = Math.SQRT2 * lengthFromInches(12);
     const eighth = UNITS_PER_INCH / 8;
     expect(lengthInInches(lengthFromExact(diagonal, 'up', eighth))).toBe(17);
@@ -66,7 +68,7 @@ describe('making a length', () => {
 });
 
 describe('arithmetic of lengths', () => {
-  it('gives back what was added, to the last unit', () => {
+  it('subtracting what was added gives the first length again, to the last unit', () => {
     fc.assert(
       fc.property(benchLength(), benchLength(), (first, second) => {
         expect(lengthSubtract(lengthAdd(first, second), second)).toBe(first);
@@ -74,7 +76,7 @@ describe('arithmetic of lengths', () => {
     );
   });
 
-  it('multiplies as it adds', () => {
+  it('multiplying is the same as adding the length that many times', () => {
     fc.assert(
       fc.property(benchLength(), fc.integer({ min: 1, max: 20 }), (length, times) => {
         const copies = Array.from({ length: times - 1 }, () => length);
@@ -83,12 +85,12 @@ describe('arithmetic of lengths', () => {
     );
   });
 
-  it('refuses multiples that are not whole, and sums beyond a kilometer', () => {
+  it('refuses multiples that are not whole and sums beyond a kilometer', () => {
     expect(() => lengthTimes(lengthFromUnits(3), 1.5)).toThrow(RangeError);
     expect(() => lengthAdd(lengthFromUnits(MAX_LENGTH_UNITS), lengthFromUnits(1))).toThrow(RangeError);
   });
 
-  it('picks the shortest and the longest', () => {
+  it('picks the shortest and the longest of several', () => {
     const [short, middle, long] = [lengthFromUnits(-1), lengthFromUnits(2), lengthFromUnits(9)];
     expect(lengthMinimum(middle, long, short)).toBe(short);
     expect(lengthMaximum(middle, long, short)).toBe(long);

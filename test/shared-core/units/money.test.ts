@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { currencyFromCode, moneyAdd, moneyFromExact, moneyFromMinor } from '#core/units/money';
+import { currencyFromCode, moneyFromMinor } from '#core/units/money';
 import { formatMoney, formatMoneyForEditing, minorDigits } from '#core/units/format-money';
 import { type MoneyProblem, parseMoney } from '#core/units/parse-money';
 import { anyMoney } from '#test/helpers/arbitraries';
@@ -19,17 +19,6 @@ describe('an amount of money', () => {
     expect(() => moneyFromMinor(2 ** 53, USD)).toThrow(RangeError);
     for (const code of ['usd', 'US', 'USDX', '', 'U$D'])
       expect(() => currencyFromCode(code)).toThrow(RangeError);
-  });
-
-  it('is rounded once, half away from zero', () => {
-    expect(moneyFromExact(1249.5, USD).minor).toBe(1250);
-    expect(moneyFromExact(-1249.5, USD).minor).toBe(-1250);
-    expect(moneyFromExact(1.005 * 100, USD).minor).toBe(101);
-  });
-
-  it('adds up in one currency only', () => {
-    expect(moneyAdd(moneyFromMinor(1, USD), moneyFromMinor(2, USD), moneyFromMinor(-4, USD)).minor).toBe(-1);
-    expect(() => moneyAdd(moneyFromMinor(1, USD), moneyFromMinor(1, EUR))).toThrow(RangeError);
   });
 });
 
