@@ -1,0 +1,91 @@
+import { type ReactNode, useId } from 'react';
+import type { Problem } from '#core/contract/problem';
+import type { Result } from '#core/result';
+import { Form } from '../fields/form';
+import { Button } from './button';
+import { Dialog } from './dialog';
+import { ProblemNotice } from './problem-notice';
+
+/** A call that changes something, in the form that `useWrite` of the bridge gives. */
+interface DialogWrite<Input, Output> {
+  readonly write: (input: Input) => Promise<Result<Output, Problem>>;
+  readonly isWriting: boolean;
+  readonly problem: Problem | null;
+}
+
+/** How a save is going: all that `DialogForm` needs to know of it. */
+export interface SaveProgress {
+  readonly isSaving: boolean;
+  /** Why the last save failed. */
+  readonly problem: Problem | null;
+}
+
+export interface DialogSave<Input> extends SaveProgress {
+  readonly save: (input: Input) => void;
+}
+
+/** Saves with `writing` and calls `onSaved` after a success; after a failure the dialog stays open and shows the problem. */
+export function useDialogSave<Input, Output>(
+  { write, isWriting, problem }: DialogWrite<Input, Output>,
+  onSaved: (output: Output) => void,
+): DialogSave<Input> {
+  const save = async (input: Input) => {
+    const answer = await write(input);
+    if (answer.ok) onSaved(answer.value);
+  };
+  return { save: (input) => void save(input), isSaving: isWriting, problem };
+}
+
+interface DialogFormProps {
+  readonly title: string;
+  readonly saving: SaveProgress;
+  /** Called once every field is valid. */
+  readonly onSave: () => void;
+  readonly onClose: () => void;
+  /** The verb of the act where it is not saving: "Send", "Record cut". */
+  readonly verb?: string;
+  /** False while something that no field reports is missing. */
+  readonly canSave?: boolean;
+  readonly isWide?: boolean;
+  /** For a button among `buttons` that submits this form. */
+  readonly id?: string;
+  /** The class of the form around the fields. */
+  readonly className?: string | undefined;
+  /** Drawn above the form and below it. */
+  readonly before?: ReactNode;
+  readonly after?: ReactNode;
+  /** Other buttons, drawn before Cancel. */
+  readonly buttons?: ReactNode;
+  /** The fields. */
+  readonly children?: ReactNode;
+}
+
+/** A dialog around one form, with Cancel and Save. Enter saves, Escape cancels. */
+export function DialogForm(props: DialogFormProps) {
+  const { title, saving, onSave, onClose, verb = 'Save', canSave = true, isWide = false } = props;
+  const ownId = useId();
+  const id = props.id ?? ownId;
+  return (
+    <Dialog
+      title={title}
+      isWide={isWide}
+      onClose={onClose}
+      foot={
+        <>
+          {props.buttons}
+          <Button onClick={onClose}>Cancel</Button>
+          <Button look="main" type="submit" form={id} disabled={saving.isSaving || !canSave}>
+            {verb}
+          </Button>
+        </>
+      }
+    >
+      {props.before}
+      <Form id={id} className={props.className} onSubmit={() => canSave && !saving.isSaving && onSave()}>
+        {props.children}
+      </Form>
+      <ProblemNotice problem={saving.problem} />
+      {props.after}
+    </Dialog>
+  );
+}
