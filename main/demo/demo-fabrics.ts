@@ -1,5 +1,5 @@
 import type { PieceKind, PrintDirection } from '#core/domain/stash';
-import type { PieceAppearance } from './drawings/fabric';
+import type { FabricLook } from './drawings/fabric';
 
 /** A fabric of the demo workshop. Everything here is invented; lengths are in inches, costs in cents. */
 export interface DemoFabric {
@@ -12,11 +12,11 @@ export interface DemoFabric {
   readonly isWashed: boolean;
   readonly supplier: string;
   readonly place: string;
-  readonly look: PieceAppearance;
-  readonly pieces: readonly DemoPiece[];
+  readonly look: FabricLook;
+  readonly pieces: readonly DemoFabricPiece[];
 }
 
-export interface DemoPiece {
+export interface DemoFabricPiece {
   readonly kind: PieceKind;
   readonly width: number;
   readonly length: number;
@@ -28,13 +28,13 @@ const MARKET = 'Saltmarsh fabric market';
 const WAGON = 'The Tuesday wagon';
 const ATTIC = 'Great-aunt Ottoline’s attic';
 
-type Look = readonly [print: PieceAppearance['print'], ground: string, figure: string];
+type Look = readonly [print: FabricLook['print'], ground: string, figure: string];
 
 function fabric(
   name: string,
   [print, ground, figure]: Look,
   colorWords: string,
-  pieces: readonly DemoPiece[],
+  pieces: readonly DemoFabricPiece[],
   more: Partial<Omit<DemoFabric, 'name' | 'look' | 'colorWords' | 'pieces'>> = {},
 ): DemoFabric {
   return {
@@ -53,7 +53,7 @@ function fabric(
   };
 }
 
-const PRINT_WORDS: Readonly<Record<PieceAppearance['print'], string>> = {
+const PRINT_WORDS: Readonly<Record<FabricLook['print'], string>> = {
   plain: 'plain',
   dots: 'dots',
   stripe: 'stripe',
@@ -66,15 +66,15 @@ const PRINT_WORDS: Readonly<Record<PieceAppearance['print'], string>> = {
   ring: 'rings',
 };
 
-function yards(length: number, costMinor: number, daysAgo: number, width = 42): DemoPiece {
+function yards(length: number, costMinor: number, daysAgo: number, width = 42): DemoFabricPiece {
   return { kind: 'yardage', width, length: length * 36, costMinor, daysAgo };
 }
 
-function fatQuarter(daysAgo: number): DemoPiece {
+function fatQuarter(daysAgo: number): DemoFabricPiece {
   return { kind: 'fat-quarter', width: 22, length: 18, costMinor: 340, daysAgo };
 }
 
-function leftover(width: number, length: number, daysAgo: number): DemoPiece {
+function leftover(width: number, length: number, daysAgo: number): DemoFabricPiece {
   return { kind: 'leftover', width, length, costMinor: 0, daysAgo };
 }
 

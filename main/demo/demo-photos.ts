@@ -1,7 +1,7 @@
-import type { PieceLook } from './drawings/piece';
+import type { ProjectLook } from './drawings/project';
 
 /** How the pieces look in their photos, by the name a stage gives. */
-export const DEMO_PHOTOS: Readonly<Record<string, { readonly caption: string; readonly look: PieceLook }>> = {
+export const DEMO_PHOTOS: Readonly<Record<string, { readonly caption: string; readonly look: ProjectLook }>> = {
   lantern: {
     caption: 'Laid out on the kitchen table before packing',
     look: photo(
@@ -57,13 +57,13 @@ export const DEMO_PHOTOS: Readonly<Record<string, { readonly caption: string; re
 };
 
 function photo(
-  sides: PieceLook['sides'],
+  sides: ProjectLook['sides'],
   proportion: number,
   hole: number,
   fabrics: readonly string[],
   binding: string | null,
   isQuilted: boolean,
-): PieceLook {
+): ProjectLook {
   return {
     sides,
     proportion,
@@ -75,9 +75,9 @@ function photo(
 }
 
 /** Reads `print #ground #figure`. */
-function lookOf(words: string): PieceLook['fabrics'][number] {
+function lookOf(words: string): ProjectLook['fabrics'][number] {
   const [print, ground, figure] = words.split(' ');
   if (print === undefined || ground === undefined || figure === undefined)
     throw new Error(`Not a fabric: ${words}`);
-  return { print: print as PieceLook['fabrics'][number]['print'], ground, figure };
+  return { print: print as ProjectLook['fabrics'][number]['print'], ground, figure };
 }

@@ -1,5 +1,6 @@
 import type { ProjectPurpose } from '#core/domain/project';
-import type { StageKind, StageState } from '#core/domain/stage';
+import type { StageState } from '#core/domain/stage';
+import type { StageKind } from '#core/domain/stage-kinds';
 import type { TripEventKind } from '#core/domain/trip';
 
 /** A project of the demo workshop. Everything here is invented; lengths in inches, money in cents, days counted from today. */
@@ -55,7 +56,7 @@ export interface DemoTrip {
   readonly batting?: string;
   readonly thread?: string;
   readonly patternName?: string;
-  readonly words?: readonly DemoWord[];
+  readonly events?: readonly DemoTripEvent[];
 }
 
 /** A stretch of work by the clock; of hand stitching the amount is in inches. */
@@ -67,7 +68,7 @@ export interface DemoWork {
 }
 
 /** Something that was heard of a trip. */
-export interface DemoWord {
+export interface DemoTripEvent {
   readonly kind: TripEventKind;
   readonly daysAgo: number;
   readonly note?: string;

@@ -38,7 +38,7 @@ export const DEMO_RINGS: readonly DemoProject[] = [
           batting: 'Loft batting, 58 × 58 in',
           thread: 'Straw',
           patternName: 'Rings two fingers apart',
-          words: [
+          events: [
             { kind: 'arrived', daysAgo: 35 },
             { kind: 'on-the-frame', daysAgo: 12, note: 'After the barn quilts.' },
           ],

@@ -2,20 +2,21 @@ import type { ChannelInput } from '#core/contract/channels';
 import type { WorkDetails } from '#core/domain/clock';
 import type { StageId } from '#core/domain/ids';
 import type { Outline } from '#core/domain/outline';
-import type { Stage, StageKind, StageState } from '#core/domain/stage';
+import type { Stage, StageState } from '#core/domain/stage';
+import type { StageKind } from '#core/domain/stage-kinds';
 import { tripWith } from '#core/domain/trip';
 import { addDays } from '#core/units/calendar-date';
 import { lengthFromInches } from '#core/units/length';
 import { DEMO_PHOTOS } from './demo-photos';
 import type { DemoProject, DemoShape, DemoStage, DemoTrip, DemoWork } from './demo-project';
-import { paintPiece } from './drawings/piece';
+import { paintProject } from './drawings/project';
 import { type DemoShelf, type DemoStore, found, type Moment } from './demo-store';
 
 /** How long before its end a stage was begun, where the demo says nothing of it. */
 const USUAL_DAYS_IN_HAND = 4;
 
 /** The answers the demo's maker keeps with a stage of each kind. */
-const KEPT: Readonly<Record<StageKind, readonly string[]>> = {
+const SAVED_ANSWERS: Readonly<Record<StageKind, readonly string[]>> = {
   piecing: ['patch-size'],
   longarm: ['backing', 'longarm-price'],
   'home-quilting': ['backing'],
@@ -109,8 +110,8 @@ function prepareStage(store: DemoStore, stage: Stage, told: DemoStage): void {
       notes: told.notes ?? '',
     });
   }
-  for (const calculator of KEPT[told.kind]) {
-    store.call('calculation:keep', { stageId: stage.id, calculator, ownInput: {} });
+  for (const calculator of SAVED_ANSWERS[told.kind]) {
+    store.call('calculation:save', { stageId: stage.id, calculator, ownInput: {} });
   }
   if (told.trip !== undefined) addTrip(store, stage.id, told.trip);
   for (const work of told.work ?? [])
@@ -120,8 +121,8 @@ function prepareStage(store: DemoStore, stage: Stage, told: DemoStage): void {
 
 function addTrip(store: DemoStore, stageId: StageId, trip: DemoTrip): void {
   const { tripId } = store.call('trip:add', { stageId, details: tripOf(store, trip) });
-  for (const { kind, daysAgo, note = '' } of trip.words ?? []) {
-    store.call('trip:tell', {
+  for (const { kind, daysAgo, note = '' } of trip.events ?? []) {
+    store.call('trip:add-event', {
       tripId,
       kind,
       on: addDays(store.today, -daysAgo),
@@ -150,7 +151,7 @@ function workOf(store: DemoStore, work: DemoWork): WorkDetails {
 function addPhoto(store: DemoStore, stageId: StageId, name: string): void {
   const photo = DEMO_PHOTOS[name];
   if (photo === undefined) throw new Error(`The demo has no photo named ${name}`);
-  store.call('photo:add', { stageId, bytes: paintPiece(photo.look), caption: photo.caption });
+  store.call('photo:add', { stageId, bytes: paintProject(photo.look), caption: photo.caption });
 }
 
 function tripOf(store: DemoStore, trip: DemoTrip): ChannelInput<'trip:add'>['details'] {

@@ -3,8 +3,8 @@ import type { FabricPieceId } from '#core/domain/ids';
 import { addDays } from '#core/units/calendar-date';
 import { type Length, lengthFromInches } from '#core/units/length';
 import { DEMO_CONTACTS } from './demo-contacts';
-import { DEMO_FABRICS, type DemoFabric, type DemoPiece } from './demo-fabrics';
-import { DEMO_FLAT_PIECES } from './demo-flat-pieces';
+import { DEMO_FABRICS, type DemoFabric, type DemoFabricPiece } from './demo-fabrics';
+import { DEMO_FLAT_PROJECTS } from './demo-flat-projects';
 import type { DemoCut, DemoProject } from './demo-project';
 import { DEMO_RINGS } from './demo-rings';
 import { type DemoShelf, type DemoStore, found, type Moment } from './demo-store';
@@ -15,9 +15,9 @@ import { paintFabric } from './drawings/fabric';
 export function fillDemo(store: DemoStore): void {
   const { workshop } = store.call('workshop:opening', {});
   store.call('workshop:change', { workshop: { ...workshop, name: 'The Quince Loft' } });
-  for (const details of DEMO_CONTACTS) store.call('contact:keep', { contactId: null, details });
+  for (const details of DEMO_CONTACTS) store.call('contact:save', { contactId: null, details });
   const shelf: DemoShelf = { fabrics: new Map(), pieces: new Map(), projects: new Map() };
-  const projects = [...DEMO_RINGS, ...DEMO_FLAT_PIECES];
+  const projects = [...DEMO_RINGS, ...DEMO_FLAT_PROJECTS];
   const moments = [
     ...DEMO_FABRICS.flatMap((fabric) => fabricMoments(store, shelf, fabric)),
     ...projects.flatMap((project) => projectMoments(store, shelf, project)),
@@ -59,7 +59,7 @@ function fabricDetailsOf(fabric: DemoFabric): ChannelInput<'fabric:create'>['det
   };
 }
 
-function purchase(store: DemoStore, shelf: DemoShelf, fabric: DemoFabric, piece: DemoPiece): Moment {
+function purchase(store: DemoStore, shelf: DemoShelf, fabric: DemoFabric, piece: DemoFabricPiece): Moment {
   return {
     daysAgo: piece.daysAgo,
     happen: () => {

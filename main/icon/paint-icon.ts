@@ -1,13 +1,13 @@
 // Paints the program's icon, a ring with a running stitch on paper: `npx tsx main/icon/paint-icon.ts`.
 import { writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { type Color, colorFromHex, mix, paintPng } from '../demo/drawings/png';
+import { type Color, colorFromHex, mix, paintPng } from '../png/png';
 
 const SIZE = 512;
 const PAPER = colorFromHex('#f6f0e4');
 const INK = colorFromHex('#2a251f');
 const THREAD = colorFromHex('#2a4a80');
-/** Rounds of cloth from the hole outward, by the share of the icon's half width at which each ends. */
+/** Rounds of fabric from the hole outward, by the share of the icon's half width at which each ends. */
 const ROUNDS: readonly (readonly [ends: number, color: Color])[] = [
   [0.2, PAPER],
   [0.36, colorFromHex('#8f3f31')],

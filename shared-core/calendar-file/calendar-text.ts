@@ -1,6 +1,6 @@
 const LONGEST_LINE = 75;
 
-/** RFC 5545, 3.3.11: backslash, semicolon, comma and line breaks of a TEXT value are escaped; other control characters are left out. */
+/** Escapes a TEXT value (RFC 5545, 3.3.11) and drops control characters other than tabs. */
 export function escapedText(text: string): string {
   return text
     .replaceAll('\\', '\\\\')
@@ -10,7 +10,7 @@ export function escapedText(text: string): string {
     .replace(/\p{Cc}/gu, (control) => (control === '\t' ? control : ''));
 }
 
-/** RFC 5545, 3.1: no line is longer than 75 octets of UTF-8; what is longer goes on after CRLF and a space, never within a character. */
+/** Folds a line after at most 75 octets of UTF-8 (RFC 5545, 3.1), never inside a character. */
 export function foldedLine(line: string): string {
   const lines: string[] = [];
   let [part, octets] = ['', 0];
@@ -26,7 +26,6 @@ export function foldedLine(line: string): string {
   return [...lines, part].join('\r\n');
 }
 
-/** Octets of one character in UTF-8. */
 function octetsOf(character: string): number {
   const code = character.codePointAt(0) ?? 0;
   if (code < 0x80) return 1;

@@ -1,15 +1,15 @@
 import type { CalendarDate } from '#core/units/calendar-date';
 
-/** due: to be finished; send-by: the last day on which it can leave for everything to be in time; back: promised back. */
+/** due: the project is due; send-by: the last day to send it out and still finish on time; back: promised back. */
 export type DayKind = 'due' | 'send-by' | 'back';
 
-/** A day of one piece that other programs may want to know of. */
+/** A day of a project that belongs in the maker's calendar. */
 export interface DayToRemember {
   readonly kind: DayKind;
-  /** The identifier of the project, the stage or the trip whose day it is: the same for as long as that is there. */
-  readonly of: string;
+  /** The id of the project, stage or trip this day belongs to. It never changes, so calendars can update the day. */
+  readonly ownerId: string;
   readonly on: CalendarDate;
-  readonly piece: string;
-  /** For whom it is due, or with whom it is away; may be empty. */
+  readonly projectName: string;
+  /** The recipient or the contact; may be empty. */
   readonly who: string;
 }

@@ -4,29 +4,29 @@ import type { DayKind, DayToRemember } from './day-to-remember';
 
 export interface CalendarInput {
   readonly name: string;
-  /** When the file is written, as RFC 5545 spells an instant in UTC: `20270912T081500Z`. */
+  /** When the file is written, as a UTC instant of RFC 5545: `20270912T081500Z`. */
   readonly stamp: string;
   readonly days: readonly DayToRemember[];
 }
 
-/** Nine in the morning of the day before. */
+/** 9 a.m. on the day before. */
 const ALARM = '-PT15H';
 
-const SUMMARIES: Readonly<Record<DayKind, (piece: string) => string>> = {
-  due: (piece) => `${piece} is due`,
-  'send-by': (piece) => `Last day to send out ${piece}`,
-  back: (piece) => `${piece} was promised back`,
+const SUMMARIES: Readonly<Record<DayKind, (projectName: string) => string>> = {
+  due: (projectName) => `${projectName} is due`,
+  'send-by': (projectName) => `Last day to send out ${projectName}`,
+  back: (projectName) => `${projectName} is promised back`,
 };
 
 const DESCRIPTIONS: Readonly<Record<DayKind, (who: string) => string>> = {
   due: (who) => (who === '' ? '' : `For ${who}`),
-  'send-by': () => 'If it leaves later, something will not be done in time.',
+  'send-by': () => 'If you send it later, a project will be late.',
   back: (who) => (who === '' ? '' : `From ${who}`),
 };
 
 /**
- * An iCalendar file (RFC 5545) of whole days, each with an alarm. An identifier stays the same from file to file, so that a
- * calendar that reads a later file moves what it has in place of adding to it.
+ * An iCalendar file (RFC 5545) of whole days, each with an alarm. Every day keeps its UID from file to file, so a calendar
+ * that imports a newer file moves its events instead of adding them again.
  */
 export function writeCalendar({ name, stamp, days }: CalendarInput): string {
   const lines = [
@@ -41,12 +41,15 @@ export function writeCalendar({ name, stamp, days }: CalendarInput): string {
   return lines.map((line) => `${foldedLine(line)}\r\n`).join('');
 }
 
-function eventLines({ kind, of, on, piece, who }: DayToRemember, stamp: string): readonly string[] {
-  const summary = escapedText(SUMMARIES[kind](piece));
+function eventLines(
+  { kind, ownerId, on, projectName, who }: DayToRemember,
+  stamp: string,
+): readonly string[] {
+  const summary = escapedText(SUMMARIES[kind](projectName));
   const description = DESCRIPTIONS[kind](who);
   return [
     'BEGIN:VEVENT',
-    `UID:${of}-${kind}@ringbound.invalid`,
+    `UID:${ownerId}-${kind}@ringbound.invalid`,
     `DTSTAMP:${stamp}`,
     `DTSTART;VALUE=DATE:${digitsOf(on)}`,
     `SUMMARY:${summary}`,

@@ -5,45 +5,48 @@ import type { ContactId } from '#core/domain/ids';
 import type { Measurements } from '#core/domain/measurements';
 import { addDays, type CalendarDate, compareDates } from '#core/units/calendar-date';
 import { roundUpTo } from '#core/units/rounding';
-import { type Journey, type Turnaround, turnaroundOf } from './turnaround';
+import { type TripDays, type Turnaround, turnaroundOf } from './turnaround';
 
 export interface Quilter {
   readonly id: ContactId;
   readonly details: Pick<ContactDetails, 'name' | 'rateMinor' | 'minimumMinor' | 'lines' | 'promisedDays'>;
-  readonly journeys: readonly Journey[];
+  readonly trips: readonly TripDays[];
 }
 
-/** What one quilter would mean for a piece: its price, and the day it comes back if it goes on `sentOn`. */
+/** One quilter's price for a project, and the day it comes back if it is sent on `sentOn`. */
 export interface QuilterOffer {
   readonly id: ContactId;
   readonly name: string;
-  /** Null where the price cannot be worked out for this piece. */
+  /** Null when no price can be worked out for this project. */
   readonly priceMinor: number | null;
   readonly isAtMinimum: boolean;
-  /** Their own rate; without one the workshop's setting stands in. */
+  /** Whether the price uses the quilter's own rate; without one it uses the workshop's setting. */
   readonly isOwnRate: boolean;
   readonly turnaround: Turnaround;
   readonly backOn: CalendarDate;
-  /** The later end of the middle half of their past trips; where too little is known, the same as `backOn`. */
+  /** The upper quartile of their past trips; the same as `backOn` until there are enough trips. */
   readonly lateBackOn: CalendarDate;
-  /** Whether it is back by the day it is wanted; null where no day is wanted. */
+  /** Whether it is back by `wantedOn`; null when no day is asked for. */
   readonly isInTime: boolean | null;
 }
 
-export interface ComparisonAsk {
+export interface ComparisonQuestion {
   readonly measurements: Measurements;
   readonly sentOn: CalendarDate;
   readonly wantedOn: CalendarDate | null;
 }
 
-/** One offer a quilter, in the order they were given. */
-export function compareQuilters(quilters: readonly Quilter[], ask: ComparisonAsk): readonly QuilterOffer[] {
+/** One offer per quilter, in the order given. */
+export function compareQuilters(
+  quilters: readonly Quilter[],
+  ask: ComparisonQuestion,
+): readonly QuilterOffer[] {
   return quilters.map((quilter) => offerOf(quilter, ask));
 }
 
 export type OfferOrder = 'price' | 'day';
 
-/** The cheapest or the earliest first; a price that is not known comes last, and the name decides between equals. */
+/** Cheapest or earliest first. An unknown price comes last; the name decides between equals. */
 export function orderOffers(offers: readonly QuilterOffer[], by: OfferOrder): readonly QuilterOffer[] {
   const price = ({ priceMinor }: QuilterOffer) => priceMinor ?? Number.MAX_SAFE_INTEGER;
   return offers.toSorted((first, second) => {
@@ -54,9 +57,9 @@ export function orderOffers(offers: readonly QuilterOffer[], by: OfferOrder): re
   });
 }
 
-function offerOf({ id, details, journeys }: Quilter, ask: ComparisonAsk): QuilterOffer {
+function offerOf({ id, details, trips }: Quilter, ask: ComparisonQuestion): QuilterOffer {
   const bill = billOf(details, ask.measurements);
-  const turnaround = turnaroundOf(details, journeys, ask.measurements.settings.turnaroundDays);
+  const turnaround = turnaroundOf(details, trips, ask.measurements.settings.turnaroundDays);
   const backOn = addDays(ask.sentOn, turnaround.days);
   const late = turnaround.from === 'learned' && turnaround.learned !== null ? turnaround.learned.high : 0;
   return {

@@ -1,4 +1,4 @@
-/** What past cases teach of a quantity: its median and the middle half of the cases, from their lower to their upper quartile. */
+/** The median of past cases with their lower and upper quartile. */
 export interface Learned {
   readonly count: number;
   readonly median: number;
@@ -6,10 +6,10 @@ export interface Learned {
   readonly high: number;
 }
 
-/** From so many cases on, what was learned stands in place of a default. */
+/** The number of cases needed before a learned value replaces a default. */
 export const ENOUGH_CASES = 3;
 
-/** Null without a case. Quartiles lie between two cases in proportion, so that one case is its own median and spread. */
+/** Null without cases. Quartiles between two cases are interpolated; a single case is its own median and quartiles. */
 export function learnedFrom(cases: readonly number[]): Learned | null {
   if (cases.length === 0) return null;
   const sorted = cases.toSorted((first, second) => first - second);
@@ -21,7 +21,7 @@ export function learnedFrom(cases: readonly number[]): Learned | null {
   };
 }
 
-/** Whether it is learned from enough cases to be used. */
+/** Whether there are enough cases to use the value. */
 export function isWellLearned(learned: Learned | null): learned is Learned {
   return learned !== null && learned.count >= ENOUGH_CASES;
 }

@@ -1,23 +1,23 @@
 import type { WorkDone } from '#core/domain/clock';
 import type { Learned } from './learned';
 
-/** So many blocks, cuts, or so much by hand in a stage, and what the maker's own rate says of it. */
+/** Blocks, cuts or hand sewing in a stage, with the time they take at the maker's own rate. */
 export interface EstimatePart extends WorkDone {
-  /** Null where nothing was counted yet. */
+  /** Null while nothing is counted. */
   readonly learned: Learned | null;
-  /** Whole ones; null as long as the rate is not in use. */
+  /** Whole minutes; null until the rate is in use. */
   readonly minutes: number | null;
 }
 
-/** How long a stage will take, and what that comes from. */
+/** How long a stage will take, and where that figure comes from. */
 export interface StageEstimate {
   readonly minutes: number;
-  /** rates: the maker's own; own: hours she set for this stage herself; plan: those the stage began with. */
+  /** rates: the maker's own rates; own: hours the maker set for this stage; plan: hours from the stage plan. */
   readonly from: 'rates' | 'own' | 'plan';
-  /** What stands with the stage: it holds where the rates do not. */
-  readonly saidMinutes: number;
-  /** Up to five minutes; null where the rates do not tell. */
+  /** The estimate stored with the stage, used when the rates give none. */
+  readonly storedMinutes: number;
+  /** Rounded up to five minutes; null when the rates give no estimate. */
   readonly ratesMinutes: number | null;
-  /** What there is to do, as far as it is known. */
+  /** The work that can be counted. */
   readonly parts: readonly EstimatePart[];
 }

@@ -6,16 +6,16 @@ import { reminderFor, reminderOf } from '#main/reminder';
 import { addProject, openWorkshop, type TestWorkshop, TODAY } from '#test/helpers/workshop';
 
 const today = calendarDate('2027-12-31');
-const day = (piece: string, on: string, kind: DayToRemember['kind'] = 'due'): DayToRemember => ({
+const day = (projectName: string, on: string, kind: DayToRemember['kind'] = 'due'): DayToRemember => ({
   kind,
-  of: piece,
+  ownerId: projectName,
   on: calendarDate(on),
-  piece,
+  projectName,
   who: '',
 });
 
 describe('a reminder on the desktop', () => {
-  it('says what is near, today and tomorrow', () => {
+  it('names what is due or expected today and tomorrow', () => {
     const days = [
       day('Past', '2027-12-30'),
       day('Frost round', '2027-12-31'),
@@ -29,12 +29,12 @@ describe('a reminder on the desktop', () => {
     });
   });
 
-  it('is none where nothing is near', () => {
+  it('is not shown when nothing is near', () => {
     expect(reminderOf([day('Past', '2027-12-30'), day('Far', '2028-01-02')], today)).toBeNull();
   });
 
-  it('counts what there is no room for', () => {
-    const days = ['One', 'Two', 'Three', 'Four', 'Five'].map((piece) => day(piece, '2028-01-01'));
+  it('counts the lines that do not fit', () => {
+    const days = ['One', 'Two', 'Three', 'Four', 'Five'].map((projectName) => day(projectName, '2028-01-01'));
     expect(reminderOf(days, today)).toEqual({
       title: 'Tomorrow in the workshop',
       body: 'Due tomorrow: One\nDue tomorrow: Two\nDue tomorrow: Three\nAnd 2 more',
@@ -42,12 +42,12 @@ describe('a reminder on the desktop', () => {
   });
 });
 
-describe('whether to remind', () => {
+describe('reminders', () => {
   const clientOf = ({ ask }: TestWorkshop): Pick<StoreClient, 'call'> => ({
     call: (name, input) => Promise.resolve(ask(name, input)),
   });
 
-  it('is said in the workshop, and not done unless it is', async () => {
+  it('are shown only when they are turned on for the workshop', async () => {
     const workshop = openWorkshop();
     addProject(workshop, { name: 'Frost round', dueOn: addDays(TODAY, 1) });
     expect(await reminderFor(clientOf(workshop), TODAY)).toBeNull();

@@ -1,17 +1,17 @@
-import { type Color, colorFromHex, lighten, mix, paintPng } from './png';
+import { type Color, colorFromHex, lighten, mix, paintPng } from '#main/png/png';
 
 /** What is printed on a demo fabric. */
 export type Print =
   'plain' | 'dots' | 'stripe' | 'check' | 'leaf' | 'cross' | 'wave' | 'speckle' | 'chevron' | 'ring';
 
-export interface PieceAppearance {
+export interface FabricLook {
   readonly print: Print;
   readonly ground: string;
   readonly figure: string;
 }
 
 /** A square photo of the fabric as it lies on the table: print, weave and a little light from the upper left. */
-export function paintFabric(look: PieceAppearance, pixels = 256): Uint8Array<ArrayBuffer> {
+export function paintFabric(look: FabricLook, pixels = 256): Uint8Array<ArrayBuffer> {
   const fabric = dye(look);
   return paintPng(pixels, pixels, (x, y) => {
     const color = fabricColor(fabric, (x / pixels) * 8, (y / pixels) * 8);
@@ -26,7 +26,7 @@ export interface DyedFabric {
   readonly figure: Color;
 }
 
-export function dye({ print, ground, figure }: PieceAppearance): DyedFabric {
+export function dye({ print, ground, figure }: FabricLook): DyedFabric {
   return { print, ground: colorFromHex(ground), figure: colorFromHex(figure) };
 }
 

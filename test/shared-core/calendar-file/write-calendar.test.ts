@@ -6,13 +6,13 @@ import type { DayToRemember } from '#core/calendar-file/day-to-remember';
 import { writeCalendar } from '#core/calendar-file/write-calendar';
 import { calendarDate } from '#core/units/calendar-date';
 
-// The reader is ical.js, a parser of RFC 5545 that is not ours.
+// The file is read back by ical.js, an independent parser of RFC 5545.
 const STAMP = '20270912T081500Z';
 const day = (part: Partial<DayToRemember> = {}): DayToRemember => ({
   kind: 'due',
-  of: '00000000-0000-4000-8000-000000000001',
+  ownerId: '00000000-0000-4000-8000-000000000001',
   on: calendarDate('2027-12-24'),
-  piece: 'Frost round',
+  projectName: 'Frost round',
   who: 'Aunt Wren',
   ...part,
 });
@@ -24,7 +24,7 @@ const eventsOf = (text: string) =>
     .map((one) => new ICAL.Event(one));
 
 describe('a calendar file', () => {
-  it('is read by another program as whole days with what they are for', () => {
+  it('reads back in another program as whole days with their summary and description', () => {
     const text = write(
       day(),
       day({ kind: 'send-by', on: calendarDate('2027-11-20'), who: '' }),
@@ -34,17 +34,13 @@ describe('a calendar file', () => {
       eventsOf(text).map((event) => [event.startDate.toString(), event.summary, event.description]),
     ).toEqual([
       ['2027-12-24', 'Frost round is due', 'For Aunt Wren'],
-      [
-        '2027-11-20',
-        'Last day to send out Frost round',
-        'If it leaves later, something will not be done in time.',
-      ],
-      ['2027-12-18', 'Frost round was promised back', 'From Tansy Quill'],
+      ['2027-11-20', 'Last day to send out Frost round', 'If you send it later, a project will be late.'],
+      ['2027-12-18', 'Frost round is promised back', 'From Tansy Quill'],
     ]);
     expect(eventsOf(text).every((event) => event.startDate.isDate)).toBe(true);
   });
 
-  it('carries what the standard asks for, and an alarm on the morning before', () => {
+  it('has the fields the standard requires, and an alarm on the morning before', () => {
     const calendar = read(write(day()));
     expect(calendar.getFirstPropertyValue('version')).toBe('2.0');
     expect(calendar.getFirstPropertyValue('prodid')).toBe('-//Ringbound//Workshop notebook//EN');
@@ -56,29 +52,31 @@ describe('a calendar file', () => {
     expect(alarm.getFirstPropertyValue('description')).toBe('Frost round is due');
   });
 
-  it('names a day alike in every file, and no two days of one file alike', () => {
+  it('gives a day the same UID in every file, and every day of a file its own', () => {
     const uids = (text: string) => eventsOf(text).map(({ uid }) => uid);
     const [first] = uids(write(day()));
-    expect(uids(write(day({ on: calendarDate('2028-02-29'), piece: 'Renamed' })))).toEqual([first]);
-    const all = uids(write(day(), day({ kind: 'send-by' }), day({ kind: 'back' }), day({ of: 'another' })));
+    expect(uids(write(day({ on: calendarDate('2028-02-29'), projectName: 'Renamed' })))).toEqual([first]);
+    const all = uids(
+      write(day(), day({ kind: 'send-by' }), day({ kind: 'back' }), day({ ownerId: 'another' })),
+    );
     expect(new Set(all).size).toBe(4);
   });
 
-  it('gives back every name as it was, whatever signs it is written with', () => {
+  it('keeps every name exactly, whatever characters it contains', () => {
     const name = fc
       .string({ unit: 'grapheme', minLength: 1, maxLength: 200 })
       .map((text) => text.replace(/\p{Cc}/gu, ''));
     fc.assert(
-      fc.property(name, (piece) => {
-        expect(eventsOf(write(day({ piece })))[0]!.summary).toBe(`${piece} is due`);
+      fc.property(name, (projectName) => {
+        expect(eventsOf(write(day({ projectName })))[0]!.summary).toBe(`${projectName} is due`);
       }),
     );
     const awkward = 'Rings; rounds, and \\backslashes\\n "quoted": ½ yd\nsecond line';
-    expect(eventsOf(write(day({ piece: awkward })))[0]!.summary).toBe(`${awkward} is due`);
+    expect(eventsOf(write(day({ projectName: awkward })))[0]!.summary).toBe(`${awkward} is due`);
   });
 
   it('has no line over 75 octets, ends every line with CRLF, and never breaks a character', () => {
-    const text = write(day({ piece: '🧵 Nähkästchen für den großen Ring – '.repeat(4) }));
+    const text = write(day({ projectName: '🧵 Nähkästchen für den großen Ring – '.repeat(4) }));
     expect(text.endsWith('END:VCALENDAR\r\n')).toBe(true);
     const lines = text.slice(0, -2).split('\r\n');
     for (const line of lines) {
@@ -89,7 +87,7 @@ describe('a calendar file', () => {
     expect(lines.some((line) => line.startsWith(' '))).toBe(true);
   });
 
-  it('is a calendar all the same where there are no days', () => {
+  it('is a valid calendar without any days', () => {
     expect(eventsOf(write())).toEqual([]);
   });
 });

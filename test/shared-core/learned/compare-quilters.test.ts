@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { nameAlone } from '#core/domain/contact';
-import { contactId } from '#core/domain/ids';
+import { contactIdSchema } from '#core/domain/ids';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { compareQuilters, orderOffers, type Quilter } from '#core/learned/compare-quilters';
 import { addDays, calendarDate } from '#core/units/calendar-date';
@@ -25,9 +25,9 @@ const quilter = (
 ): Quilter => {
   made += 1;
   return {
-    id: contactId.parse(`00000000-0000-4000-8000-00000000000${made}`),
+    id: contactIdSchema.parse(`00000000-0000-4000-8000-00000000000${made}`),
     details: { ...nameAlone(details.name, 'longarm'), ...details },
-    journeys: days.map((count, at) => ({ packageId: `p${at}`, sentOn: SENT, backOn: addDays(SENT, count) })),
+    trips: days.map((count, at) => ({ packageId: `p${at}`, sentOn: SENT, backOn: addDays(SENT, count) })),
   };
 };
 
@@ -41,9 +41,9 @@ const dear = quilter({
 const unknown = quilter({ name: 'Never asked' });
 const [slow, quick, asked] = compareQuilters([cheap, dear, unknown], ask);
 
-describe('quilters compared for one piece', () => {
+describe('comparing quilters for one project', () => {
   // 50 × 60 = 3,000 square inches, billed at the rate of each (common practice: area by rate, with lines beside it).
-  it('are priced by their own rate and lines, or by the setting where they have told none', () => {
+  it('prices each by their own rate and lines, or by the workshop’s rate when they have none', () => {
     expect([slow, quick, asked].map((offer) => [offer?.priceMinor, offer?.isOwnRate])).toEqual([
       [4_500, true],
       [9_500, true],
@@ -51,7 +51,7 @@ describe('quilters compared for one piece', () => {
     ]);
   });
 
-  it('come back after what past trips teach, with the later end of the middle half beside it', () => {
+  it('predicts the return from past trips, with their upper quartile beside it', () => {
     expect(slow).toMatchObject({
       turnaround: { days: 47, from: 'learned' },
       backOn: addDays(SENT, 47),
@@ -62,14 +62,14 @@ describe('quilters compared for one piece', () => {
     expect(asked).toMatchObject({ turnaround: { days: 28, from: 'usual' }, isInTime: true });
   });
 
-  it('stand in the order asked for, and without a day wanted none is late', () => {
+  it('sorts by price or by day, and calls nobody late when no day is asked for', () => {
     const names = (by: 'price' | 'day') => orderOffers([slow!, quick!, asked!], by).map(({ name }) => name);
     expect(names('price')).toEqual(['Slow and cheap', 'Never asked', 'Quick and dear']);
     expect(names('day')).toEqual(['Quick and dear', 'Never asked', 'Slow and cheap']);
     expect(compareQuilters([cheap], { ...ask, wantedOn: null })[0]).toMatchObject({ isInTime: null });
   });
 
-  it('never bill less than the minimum', () => {
+  it('never bills less than the minimum', () => {
     const least = quilter({ name: 'Least', rateMinor: 1, minimumMinor: 8_000 });
     expect(compareQuilters([least], ask)[0]).toMatchObject({ priceMinor: 8_000, isAtMinimum: true });
   });

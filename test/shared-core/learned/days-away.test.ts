@@ -1,18 +1,18 @@
 import '#test/helpers/fixed-seed';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { stageId } from '#core/domain/ids';
-import { daysAway, type Taker } from '#core/learned/days-away';
+import { stageIdSchema } from '#core/domain/ids';
+import { daysAway, type ContactWithTrips } from '#core/learned/days-away';
 import { addDays, calendarDate } from '#core/units/calendar-date';
 
-const STAGE = stageId.parse('00000000-0000-4000-8000-000000000001');
+const STAGE = stageIdSchema.parse('00000000-0000-4000-8000-000000000001');
 const START = calendarDate('2027-02-01');
 const USUAL = 28;
 
-function taker(promisedDays: number | null, ...tookDays: readonly number[]): Taker {
+function contact(promisedDays: number | null, ...tookDays: readonly number[]): ContactWithTrips {
   return {
     details: { name: 'Tansy Quill', promisedDays },
-    journeys: tookDays.map((days, index) => ({
+    trips: tookDays.map((days, index) => ({
       packageId: `package ${String(index)}`,
       sentOn: addDays(START, 40 * index),
       backOn: addDays(START, 40 * index + days),
@@ -21,7 +21,7 @@ function taker(promisedDays: number | null, ...tookDays: readonly number[]): Tak
 }
 
 describe('how long a top is away once it is sent', () => {
-  it('is what is usual in the workshop where nobody is booked', () => {
+  it('is the workshop’s usual days when nobody is booked', () => {
     expect(daysAway(STAGE, undefined, undefined, USUAL)).toMatchObject({
       days: USUAL,
       from: 'usual',
@@ -29,30 +29,30 @@ describe('how long a top is away once it is sent', () => {
     });
   });
 
-  it('is the median of past trips from three on, before that what is promised, without a promise what is usual', () => {
+  it('is the median of past trips from three on, before that the promised days, and the usual days without a promise', () => {
     const booked = { sentOn: null, promisedOn: null };
-    const days = (of: Taker) => {
-      const said = daysAway(STAGE, booked, of, USUAL);
-      return [said.days, said.from, said.withWhom];
+    const days = (who: ContactWithTrips) => {
+      const away = daysAway(STAGE, booked, who, USUAL);
+      return [away.days, away.from, away.withWhom];
     };
-    expect(days(taker(18, 30, 41, 33))).toEqual([33, 'learned', 'Tansy Quill']);
-    expect(days(taker(18, 30, 41))).toEqual([18, 'promised', 'Tansy Quill']);
-    expect(days(taker(null, 30))).toEqual([USUAL, 'usual', 'Tansy Quill']);
+    expect(days(contact(18, 30, 41, 33))).toEqual([33, 'learned', 'Tansy Quill']);
+    expect(days(contact(18, 30, 41))).toEqual([18, 'promised', 'Tansy Quill']);
+    expect(days(contact(null, 30))).toEqual([USUAL, 'usual', 'Tansy Quill']);
   });
 
-  it('is that of the very trip where both its days are written down', () => {
+  it('is taken from the trip itself when both its days are entered', () => {
     const trip = { sentOn: START, promisedOn: addDays(START, 12) };
-    expect(daysAway(STAGE, trip, taker(18, 30, 41, 33), USUAL)).toMatchObject({ days: 12, from: 'trip' });
-    expect(daysAway(STAGE, { ...trip, promisedOn: null }, taker(18), USUAL).from).toBe('promised');
+    expect(daysAway(STAGE, trip, contact(18, 30, 41, 33), USUAL)).toMatchObject({ days: 12, from: 'trip' });
+    expect(daysAway(STAGE, { ...trip, promisedOn: null }, contact(18), USUAL).from).toBe('promised');
     const before = { sentOn: START, promisedOn: addDays(START, -3) };
-    expect(daysAway(STAGE, before, taker(18), USUAL).days).toBe(0);
+    expect(daysAway(STAGE, before, contact(18), USUAL).days).toBe(0);
   });
 
-  it('lies between the shortest and the longest past trip once it is learned, whatever was promised', () => {
+  it('stays between the shortest and the longest past trip once it is learned, whatever was promised', () => {
     const took = fc.array(fc.integer({ min: 0, max: 200 }), { minLength: 3, maxLength: 12 });
     fc.assert(
       fc.property(took, fc.option(fc.nat(400)), fc.nat(400), (all, promised, usual) => {
-        const { days, from } = daysAway(STAGE, undefined, taker(promised, ...all), usual);
+        const { days, from } = daysAway(STAGE, undefined, contact(promised, ...all), usual);
         expect(from).toBe('learned');
         expect(Number.isInteger(days)).toBe(true);
         expect(days).toBeGreaterThanOrEqual(Math.min(...all));

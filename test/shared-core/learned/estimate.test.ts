@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { WorkDone, WorkMeasure } from '#core/domain/clock';
 import type { Measurements } from '#core/domain/measurements';
-import { stageKind } from '#core/domain/stage';
+import { stageKindSchema } from '#core/domain/stage';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { type EstimatedStage, stageEstimate } from '#core/learned/estimate';
 import { type CountedWork, settingsWithOwnRates, ownRates } from '#core/learned/rates';
@@ -45,29 +45,29 @@ const TOP: readonly WorkDone[] = [
   { what: 'cuts', amount: 101 },
 ];
 
-describe('the hours of a stage', () => {
-  it('are what the plan says until the maker’s rate was counted three times', () => {
+describe('the estimate of a stage', () => {
+  it('comes from the stage plan until the maker’s rate has three cases', () => {
     const estimate = stageEstimate(stage('piecing'), grounds(BLOCKS.slice(1), TOP));
-    expect(estimate).toMatchObject({ minutes: 600, from: 'plan', saidMinutes: 600, ratesMinutes: null });
+    expect(estimate).toMatchObject({ minutes: 600, from: 'plan', storedMinutes: 600, ratesMinutes: null });
     expect(estimate.parts).toMatchObject([
       { what: 'blocks', amount: 24, minutes: null, learned: { count: 2 } },
       { what: 'cuts', amount: 101, minutes: null, learned: null },
     ]);
   });
 
-  it('are blocks and cuts at her own rates after that, with the plan’s beside them', () => {
-    // 24 blocks of 12 minutes; 101 cuts of half a minute, 51 whole minutes, are on top of that once they are known.
+  it('counts blocks and cuts at the maker’s own rates after that, and still gives the hours of the plan', () => {
+    // 24 blocks of 12 minutes each. Once the cutting rate is learned, 101 cuts of half a minute add 51 whole minutes.
     const blocks = stageEstimate(stage('piecing'), grounds(BLOCKS, TOP));
-    expect(blocks).toMatchObject({ minutes: 290, from: 'rates', saidMinutes: 600 });
+    expect(blocks).toMatchObject({ minutes: 290, from: 'rates', storedMinutes: 600 });
     const both = stageEstimate(stage('piecing'), grounds([...BLOCKS, ...CUTS], TOP));
-    expect(both).toMatchObject({ minutes: 340, from: 'rates', saidMinutes: 600 });
+    expect(both).toMatchObject({ minutes: 340, from: 'rates', storedMinutes: 600 });
     expect(both.parts.map(({ minutes, learned }) => [minutes, learned?.count])).toEqual([
       [288, 3],
       [51, 3],
     ]);
   });
 
-  it('stay those of the plan where only the cutting is known of a top: it is the smaller part', () => {
+  it('stays with the plan when only the cutting rate is learned, which is the smaller part of a top', () => {
     expect(stageEstimate(stage('piecing'), grounds(CUTS, TOP)).from).toBe('plan');
     const cutting = [{ what: 'cuts', amount: 100 }] as const;
     expect(stageEstimate(stage('piecing'), grounds([...BLOCKS, ...CUTS], cutting)).from).toBe('plan');
@@ -77,27 +77,27 @@ describe('the hours of a stage', () => {
     });
   });
 
-  it('count two answers that count the same once', () => {
+  it('counts the same work once when two answers give it', () => {
     const twice = [...TOP, { what: 'cuts', amount: 61 }] as const;
     expect(stageEstimate(stage('piecing'), grounds([...BLOCKS, ...CUTS], twice)).minutes).toBe(340);
   });
 
-  it('are measured on the piece itself for the hand finish, or taken from its kept answer', () => {
-    // Four sides of 40 in less twice the 3/8 in from the edge to where it is sewn down, at 40 in an hour: 235.5 minutes.
+  it('measures hand finishing on the project, or takes it from the saved answer', () => {
+    // Four sides of 40 in, each less twice the 3/8 in between the edge and the seam, at 40 in per hour: 235.5 minutes (worked out).
     expect(stageEstimate(stage('hand-finish'), grounds(HAND))).toMatchObject({ minutes: 240, from: 'rates' });
-    const kept = [{ what: 'hand', amount: lengthFromInches(100) }] as const;
-    expect(stageEstimate(stage('hand-finish'), grounds(HAND, kept)).minutes).toBe(150);
+    const saved = [{ what: 'hand', amount: lengthFromInches(100) }] as const;
+    expect(stageEstimate(stage('hand-finish'), grounds(HAND, saved)).minutes).toBe(150);
     expect(stageEstimate(stage('hand-finish'), grounds([])).from).toBe('plan');
   });
 
-  it('go by a rate that the piece has of its own', () => {
+  it('uses the project’s own rate when it has one', () => {
     const { rates, work } = grounds(HAND);
     const settings = { ...STARTING_HABITS, handStitchPerHour: lengthFromInches(80) };
     const own = { rates, work, measurements: { ...plain, settings } };
     expect(stageEstimate(stage('hand-finish'), own).minutes).toBe(120);
   });
 
-  it('are the maker’s where she set them herself, and still say what her rates would', () => {
+  it('is the maker’s own number when they set one, and still gives the hours by their rates', () => {
     expect(stageEstimate(stage('piecing', true), grounds(BLOCKS, TOP))).toMatchObject({
       minutes: 600,
       from: 'own',
@@ -105,9 +105,9 @@ describe('the hours of a stage', () => {
     });
   });
 
-  it('never fall when there is more to do, and are whole steps of five minutes by the rates', () => {
+  it('never falls when there is more work, and comes in steps of five minutes by the rates', () => {
     const amount = fc.integer({ min: 1, max: 50_000 });
-    const kind = fc.constantFrom(...stageKind.options);
+    const kind = fc.constantFrom(...stageKindSchema.options);
     fc.assert(
       fc.property(kind, amount, amount, amount, (of, blocks, cuts, more) => {
         const counted = [...BLOCKS, ...CUTS, ...HAND];

@@ -17,7 +17,7 @@ const work = (what: WorkMeasure, minutes: number, amount: number): CountedWork =
 const hand = [work('hand', 60, 40), work('hand', 60, 30), work('hand', 30, 20)];
 
 describe('the maker’s own rates', () => {
-  it('are minutes a block, an inch by hand and a cut, each with its count and spread', () => {
+  it('are minutes per block, per inch by hand and per cut, each with its count and quartiles', () => {
     const rates = ownRates([
       work('blocks', 60, 5),
       work('blocks', 40, 4),
@@ -31,7 +31,7 @@ describe('the maker’s own rates', () => {
     expect(rates.hand).toMatchObject({ count: 3, median: 1.5, high: 1.75 });
   });
 
-  it('stand in place of the setting from three times on: an hour of hand stitching is what the clock says', () => {
+  it('replace the hand-sewing setting from three cases on', () => {
     expect(settingsWithOwnRates(STARTING_HABITS, ownRates(hand.slice(1)))).toBe(STARTING_HABITS);
     expect(settingsWithOwnRates(STARTING_HABITS, ownRates(hand)).handStitchPerHour).toBe(
       lengthFromInches(40),
@@ -42,7 +42,7 @@ describe('the maker’s own rates', () => {
     );
   });
 
-  it('give the minutes for so much work, once they are learned', () => {
+  it('give the minutes for an amount of work, once they are learned', () => {
     const rates = ownRates([work('blocks', 60, 5), work('blocks', 40, 4), work('blocks', 30, 2)]);
     expect(minutesByOwnRate(rates, 'blocks', 24)).toBe(288);
     expect(minutesByOwnRate(rates, 'cuts', 24)).toBeNull();

@@ -2,7 +2,7 @@ import { LATHE } from './demo-contacts';
 import type { DemoProject } from './demo-project';
 
 /** The pieces of the demo workshop without a hole. */
-export const DEMO_FLAT_PIECES: readonly DemoProject[] = [
+export const DEMO_FLAT_PROJECTS: readonly DemoProject[] = [
   {
     name: 'Kettle blue throw',
     purpose: 'commission',
@@ -26,7 +26,7 @@ export const DEMO_FLAT_PIECES: readonly DemoProject[] = [
           promisedInDays: 9,
           askedFor: 'Slow waves along the length, gray thread.',
           priceMinor: null,
-          words: [{ kind: 'arrived', daysAgo: 15 }],
+          events: [{ kind: 'arrived', daysAgo: 15 }],
         },
       },
     ],

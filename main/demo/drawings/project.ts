@@ -1,19 +1,19 @@
-import { type PieceAppearance, fabricColor, type DyedFabric, dye } from './fabric';
-import { type Color, lighten, paintPng } from './png';
+import { type FabricLook, fabricColor, type DyedFabric, dye } from './fabric';
+import { type Color, lighten, paintPng } from '#main/png/png';
 
-export interface PieceLook {
+export interface ProjectLook {
   /** 0 is round; otherwise the number of equal sides. A rectangle is `sides: 4` with its proportion. */
   readonly sides: 0 | 4 | 6 | 8;
   /** Height over width. */
   readonly proportion: number;
   /** Hole across, as a share of the piece's width; 0 for none. */
   readonly hole: number;
-  readonly fabrics: readonly PieceAppearance[];
-  readonly binding: PieceAppearance | null;
+  readonly fabrics: readonly FabricLook[];
+  readonly binding: FabricLook | null;
   readonly isQuilted: boolean;
 }
 
-interface DyedPiece extends Omit<PieceLook, 'fabrics' | 'binding'> {
+interface DyedProject extends Omit<ProjectLook, 'fabrics' | 'binding'> {
   readonly fabrics: readonly DyedFabric[];
   readonly binding: DyedFabric | null;
 }
@@ -21,8 +21,8 @@ interface DyedPiece extends Omit<PieceLook, 'fabrics' | 'binding'> {
 const TABLE: Color = [118, 92, 70];
 
 /** A photo of a piece lying on a wooden table, seen from above: rings of its own fabrics, with quilting lines once it has them. */
-export function paintPiece(look: PieceLook, width = 560, height = 420): Uint8Array<ArrayBuffer> {
-  const dyed: DyedPiece = {
+export function paintProject(look: ProjectLook, width = 560, height = 420): Uint8Array<ArrayBuffer> {
+  const dyed: DyedProject = {
     ...look,
     fabrics: look.fabrics.map(dye),
     binding: look.binding === null ? null : dye(look.binding),
@@ -34,11 +34,11 @@ export function paintPiece(look: PieceLook, width = 560, height = 420): Uint8Arr
     const fromCenter = reach(look.sides, x, y);
     if (fromCenter > 1) return tableColor(px, py, reach(look.sides, x - 0.02, y - 0.03) < 1);
     if (fromCenter < look.hole) return tableColor(px, py, fromCenter > look.hole * 0.86);
-    return pieceColor(dyed, x, y, fromCenter, (px + py) / (width + height));
+    return projectColor(dyed, x, y, fromCenter, (px + py) / (width + height));
   });
 }
 
-function pieceColor(look: DyedPiece, x: number, y: number, fromCenter: number, across: number): Color {
+function projectColor(look: DyedProject, x: number, y: number, fromCenter: number, across: number): Color {
   const isEdge = fromCenter > 0.97 || (look.hole > 0 && fromCenter < look.hole + 0.025);
   const binding = isEdge ? look.binding : null;
   const fabric = binding ?? fabricAt(look, x, y, fromCenter);
@@ -47,7 +47,7 @@ function pieceColor(look: DyedPiece, x: number, y: number, fromCenter: number, a
 }
 
 /** Rings from the center outward, each cut into wedges of two fabrics in turn. */
-function fabricAt(look: DyedPiece, x: number, y: number, fromCenter: number): DyedFabric {
+function fabricAt(look: DyedProject, x: number, y: number, fromCenter: number): DyedFabric {
   const ring = Math.min(4, Math.floor(fromCenter * 5));
   const wedge = Math.floor(((Math.atan2(y, x) / Math.PI + 1) / 2) * 16);
   const fabric = look.fabrics[(ring + (wedge % 2)) % look.fabrics.length];
@@ -61,7 +61,7 @@ function isQuiltingLine(x: number, y: number): boolean {
 }
 
 /** How far out a place lies, 1 being the edge. */
-function reach(sides: PieceLook['sides'], x: number, y: number): number {
+function reach(sides: ProjectLook['sides'], x: number, y: number): number {
   if (sides === 0) return Math.hypot(x, y);
   const turn = (2 * Math.PI) / sides;
   const start = sides === 6 ? turn / 2 : 0;
