@@ -38,11 +38,11 @@ export function tableRefusalWords(refusal: TableRefusal): string {
 }
 
 /** `Line 14, column 3 (Size)`; in a file of data, the place by its names. */
-export function faultPlace({ line, column, at, says }: CellFault): string {
-  if (at !== null) return `${at}, ${columnTitle(says)}`;
+export function faultPlace({ line, column, at, field }: CellFault): string {
+  if (at !== null) return `${at}, ${columnTitle(field)}`;
   return column === 0
-    ? `Line ${String(line)}, ${columnTitle(says)}`
-    : `Line ${String(line)}, column ${String(column)} (${columnTitle(says)})`;
+    ? `Line ${String(line)}, ${columnTitle(field)}`
+    : `Line ${String(line)}, column ${String(column)} (${columnTitle(field)})`;
 }
 
 /** What is wrong with a cell, and what would be taken. */

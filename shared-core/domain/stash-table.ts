@@ -6,7 +6,7 @@ import type { MoneyProblem } from '#core/units/parse-money';
 import type { PieceKind, FabricDetails, PrintRuns } from './stash';
 
 /** What a column of a table can say of a fabric and of one piece of it. */
-export const stashColumn = z.enum([
+export const stashColumnSchema = z.enum([
   'fabric-number',
   'name',
   'print',
@@ -31,14 +31,14 @@ export const stashColumn = z.enum([
   'cost',
   'bought-on',
 ]);
-export type StashColumn = z.infer<typeof stashColumn>;
+export type StashColumn = z.infer<typeof stashColumnSchema>;
 
 /** For each column of the table what it says; null is left out. */
-export const tableMapping = z.array(stashColumn.nullable()).max(200).readonly();
-export type TableMapping = z.infer<typeof tableMapping>;
+export const tableMappingSchema = z.array(stashColumnSchema.nullable()).max(200).readonly();
+export type TableMapping = z.infer<typeof tableMappingSchema>;
 
-export const tableEncoding = z.enum(['utf-8', 'utf-16le', 'utf-16be', 'windows-1252']);
-export type TableEncoding = z.infer<typeof tableEncoding>;
+export const tableEncodingSchema = z.enum(['utf-8', 'utf-16le', 'utf-16be', 'windows-1252']);
+export type TableEncoding = z.infer<typeof tableEncodingSchema>;
 
 /** One line of a table, read: a fabric and, where it has one, a piece of it. */
 export interface StashRow {
@@ -78,7 +78,7 @@ export interface CellFault {
   readonly line: number;
   readonly column: number;
   readonly at: string | null;
-  readonly says: StashColumn;
+  readonly field: StashColumn;
   readonly problem: CellProblem;
 }
 
@@ -104,18 +104,18 @@ const source = z.union([
 ]);
 
 /** A table to be brought in, and how it is to be read. */
-export const tableToRead = z
+export const tableToReadSchema = z
   .object({
     source,
-    encoding: tableEncoding,
+    encoding: tableEncodingSchema,
     /** Without it, it is guessed from the first line. */
     hasTitles: z.boolean().nullable(),
-    mapping: tableMapping.nullable(),
+    mapping: tableMappingSchema.nullable(),
     /** What is in the stash already, or stands twice in the table, is left out, or added all the same. */
     repeats: z.enum(['leave-out', 'add']),
   })
   .readonly();
-export type TableToRead = z.infer<typeof tableToRead>;
+export type TableToRead = z.infer<typeof tableToReadSchema>;
 
 /** A table as it would be brought in. Nothing is, while there is any fault. */
 export interface TableReading {

@@ -1,6 +1,6 @@
 /**
- * The color words a fabric is grouped by: the last word of each color, so that `moss green, off white` stands with the green and
- * with the white. Each once, in small letters; none where nothing is written.
+ * The color words a fabric is grouped by: the last word of each color, so `moss green, off white` is in the groups green and
+ * white. Each word once, in lower case; empty for an empty text.
  */
 export function colorGroups(colorWords: string): readonly string[] {
   const words = colorWords

@@ -1,7 +1,7 @@
-/** A color as its red, green and blue of the screen, 0 to 255. */
+/** A screen color as red, green and blue, 0 to 255. */
 export type ScreenColor = readonly [red: number, green: number, blue: number];
 
-/** The words of fabric colors with what each looks like on a screen: common words, the values our own. */
+/** Color words with a typical screen color for each: common words, our own values. */
 const WORDS: readonly (readonly [string, ScreenColor])[] = [
   ['white', [250, 249, 246]],
   ['cream', [242, 232, 207]],
@@ -38,12 +38,12 @@ const WORDS: readonly (readonly [string, ScreenColor])[] = [
   ['peach', [238, 190, 158]],
 ];
 
-/** Less than a twelfth of the picture is a fleck, not a color of the fabric. */
-const LEAST_SHARE = 1 / 12;
-const WORDS_AT_MOST = 3;
+/** A color that covers less of the picture than this is a fleck, not a color of the fabric. */
+const MINIMUM_SHARE = 1 / 12;
+const MAXIMUM_WORDS = 3;
 
 /**
- * The words for the colors of a picture, the most of it first, at most three; each point goes to the word it looks most like.
+ * At most three words for the colors of a picture, the largest share first. Each point counts for the word nearest to it.
  * Empty for a picture without points.
  */
 export function colorWordsOf(points: readonly ScreenColor[]): readonly string[] {
@@ -53,9 +53,9 @@ export function colorWordsOf(points: readonly ScreenColor[]): readonly string[] 
     counts.set(word, (counts.get(word) ?? 0) + 1);
   }
   return [...counts]
-    .filter(([, count]) => count >= points.length * LEAST_SHARE)
+    .filter(([, count]) => count >= points.length * MINIMUM_SHARE)
     .toSorted(([, first], [, second]) => second - first)
-    .slice(0, WORDS_AT_MOST)
+    .slice(0, MAXIMUM_WORDS)
     .map(([word]) => word);
 }
 
@@ -71,7 +71,7 @@ function nearestWord(point: ScreenColor): string {
 
 type Lab = readonly [number, number, number];
 
-/** Björn Ottosson's OKLab (2020, public domain), in which near means alike to the eye. */
+/** Converts to OKLab (Björn Ottosson, 2020, public domain), where colors at a small distance look alike. */
 function perceived(color: ScreenColor): Lab {
   const [r, g, b] = color.map(linear) as [number, number, number];
   const l = Math.cbrt(0.4122214708 * r + 0.5363325363 * g + 0.0514459929 * b);
@@ -84,7 +84,7 @@ function perceived(color: ScreenColor): Lab {
   ];
 }
 
-/** The sRGB curve of IEC 61966-2-1, back to amounts of light. */
+/** Undoes the sRGB curve of IEC 61966-2-1, giving amounts of light. */
 function linear(value: number): number {
   const share = value / 255;
   return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;

@@ -1,15 +1,15 @@
 /**
- * One step of a fabric's stock, in the order it was booked: fabric that came in at a cost, or fabric that went out.
- * Amounts are areas in (1/320 mm)², costs whole minor units; neither is negative.
+ * One step of a fabric's stock: fabric that came in at a cost, or fabric that went out. Areas are in (1/320 mm)², costs in
+ * whole minor units; neither is negative.
  */
-export type StockStep<Taker> =
+export type StockStep<Use> =
   | { readonly kind: 'in'; readonly area: number; readonly costMinor: number }
-  | { readonly kind: 'out'; readonly area: number; readonly taker: Taker };
+  | { readonly kind: 'out'; readonly area: number; readonly use: Use };
 
-export interface StockCost<Taker> {
+export interface StockCost<Use> {
   /** What each step out cost, in the order of the steps out. */
-  readonly taken: readonly { readonly taker: Taker; readonly costMinor: number }[];
-  /** What is still there, the oldest first, and what it cost. */
+  readonly used: readonly { readonly use: Use; readonly costMinor: number }[];
+  /** The fabric that is left, oldest first, and what it cost. */
   readonly left: readonly { readonly area: number; readonly costMinor: number }[];
 }
 
@@ -19,33 +19,33 @@ interface Layer {
 }
 
 /**
- * Counts what was used at the cost of the fabric that came in first, to the last minor unit: what was taken and what is
- * left always add up to what came in. Fabric taken from nothing is paid for by the fabric that comes next, and costs
- * nothing while none does.
+ * Values used fabric at the cost of the fabric that came in first. The costs of what was used and what is left always add up
+ * to the cost of what came in. Fabric used before any came in is charged to the next that comes, and costs nothing until then.
+ * The steps are in the order of the ledger.
  */
-export function firstInFirstOut<Taker>(steps: readonly StockStep<Taker>[]): StockCost<Taker> {
+export function firstInFirstOut<Use>(steps: readonly StockStep<Use>[]): StockCost<Use> {
   const layers = steps.filter((step) => step.kind === 'in');
   const outs = steps.filter((step) => step.kind === 'out');
-  // Who takes from which layer depends on the order among those that come and among those that go, not between the two.
-  let [at, used] = [0, 0];
-  const taken = outs.map(({ area, taker }) => {
+  // Only the order within the steps in and within the steps out matters, not how the two are mixed.
+  let [at, usedOfLayer] = [0, 0];
+  const used = outs.map(({ area, use }) => {
     let [open, costMinor] = [area, 0];
     for (let layer = layers[at]; layer !== undefined && open > 0; layer = layers[at]) {
-      const part = Math.min(open, layer.area - used);
-      costMinor += costOfFirst(layer, used + part) - costOfFirst(layer, used);
-      [open, used] = [open - part, used + part];
-      if (used >= layer.area) [at, used] = [at + 1, 0];
+      const part = Math.min(open, layer.area - usedOfLayer);
+      costMinor += costOfFirst(layer, usedOfLayer + part) - costOfFirst(layer, usedOfLayer);
+      [open, usedOfLayer] = [open - part, usedOfLayer + part];
+      if (usedOfLayer >= layer.area) [at, usedOfLayer] = [at + 1, 0];
     }
-    return { taker, costMinor };
+    return { use, costMinor };
   });
   const left = layers.slice(at).map((layer, index) => {
-    const gone = index === 0 ? used : 0;
+    const gone = index === 0 ? usedOfLayer : 0;
     return { area: layer.area - gone, costMinor: layer.costMinor - costOfFirst(layer, gone) };
   });
-  return { taken, left };
+  return { used, left };
 }
 
-/** The cost of the first `used` of a layer, to the nearest minor unit: parts taken one after the other add up to the whole. */
+/** The cost of the first `used` of a layer, to the nearest minor unit. Consecutive parts add up to the cost of the whole. */
 function costOfFirst({ area, costMinor }: Layer, used: number): number {
   if (used >= area) return costMinor;
   return Number((2n * BigInt(costMinor) * BigInt(used) + BigInt(area)) / (2n * BigInt(area)));

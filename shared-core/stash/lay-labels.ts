@@ -2,21 +2,21 @@ import type { LabelSheet } from '#core/domain/label-sheet';
 import { PAPERS, type SheetPaper } from '#core/domain/paper';
 import { failure, type Result, success } from '#core/result';
 
-/** Where one label lies: which of all it is, from 0, and its upper left corner on its sheet, 1/320 mm. */
+/** A label on its sheet: its number among all labels, from 0, and its upper left corner in 1/320 mm. */
 export interface LaidLabel {
   readonly index: number;
   readonly x: number;
   readonly y: number;
 }
 
-/** The grid is larger than the paper, by so much; or the first label would lie beyond the last of a sheet. */
+/** The grid is larger than the paper by `over`, or `startAt` is past the last label of a sheet. */
 export type LabelProblem =
   | { readonly code: 'too-wide' | 'too-tall'; readonly over: number }
   | { readonly code: 'starts-beyond'; readonly onASheet: number };
 
 /**
- * Lays labels on as many sheets as they take, row by row from the left. The first sheet begins at label number `startAt`, from 1,
- * where those before it are used up already.
+ * Lays labels on sheets, row by row from the left. The first sheet starts at label number `startAt`, counted from 1, because
+ * the labels before it are already used up.
  */
 export function layLabels(
   sheet: LabelSheet,

@@ -4,11 +4,11 @@ import type { LengthProblem } from '#core/units/length-problem';
 import type { LengthUnit } from '#core/units/length-unit';
 import { parseFabricSize } from '#core/units/parse-fabric-size';
 
-const MOST = 20;
+const MAXIMUM_SIZES = 20;
 
 /**
- * Reads what fabric has to be big enough for: `12 x 18`, `20 of 4 x 4`, or several of these with semicolons between; across by
- * along, at most twenty sizes. The first that cannot be read is the problem.
+ * Reads the patches a piece of fabric must be big enough for: `12 x 18`, `20 of 4 x 4`, or several of these separated by
+ * semicolons. Sizes are across by along, at most twenty of them. Fails with the first size that cannot be read.
  */
 export function parseWanted(
   text: string,
@@ -19,8 +19,8 @@ export function parseWanted(
     .map((part) => part.trim())
     .filter((part) => part !== '');
   const patches: WantedPatch[] = [];
-  for (const part of parts.slice(0, MOST)) {
-    const [, count = '1', size = part] = /^(\d{1,5})\s*(?:of|@)\s*(.+)$/i.exec(part) ?? [];
+  for (const part of parts.slice(0, MAXIMUM_SIZES)) {
+    const [, count = '1', size = part] = /^(\d{1,5})\s*of\s*(.+)$/i.exec(part) ?? [];
     const read = parseFabricSize(size, bareUnit);
     if (!read.ok) return read;
     patches.push({ ...read.value, count: Math.max(1, Number(count)) });

@@ -2,16 +2,16 @@ import type { StashMonth } from '#core/domain/stash-insight';
 import { calendarDateParts, type CalendarDate } from '#core/units/calendar-date';
 import { roundDownTo } from '#core/units/rounding';
 
-/** What a month's bookings add up to; `valueChange` is by how much the value on the shelf rose. */
+/** The sums of a month's bookings; `valueChange` is the change of the stash's value in that month. */
 export interface MonthSums extends Omit<StashMonth, 'valueMinor'> {
   readonly valueChange: number;
 }
 
-const NOTHING = { boughtMinor: 0, boughtArea: 0, usedMinor: 0, usedArea: 0 };
+const NO_BOOKINGS = { boughtMinor: 0, boughtArea: 0, usedMinor: 0, usedArea: 0 };
 
 /**
- * The `count` months up to the one of `today`, the oldest first, each there even where nothing was booked in it. What was
- * booked before them is in the value they begin with; what is booked for a later month is left out.
+ * The `count` months up to the month of `today`, oldest first, including months without bookings. Earlier bookings are part of
+ * the first month's value; bookings for later months are left out.
  */
 export function stashMonths(
   sums: readonly MonthSums[],
@@ -24,15 +24,15 @@ export function stashMonths(
   let valueMinor = sums
     .filter((one) => one.month < monthName(first))
     .reduce((sum, { valueChange }) => sum + valueChange, 0);
-  return Array.from({ length: count }, (_none, index) => {
+  return Array.from({ length: count }, (_month, index) => {
     const name = monthName(first + index);
     const { valueChange = 0, ...booked } = byMonth.get(name) ?? {};
     valueMinor += valueChange;
-    return { ...NOTHING, ...booked, month: name, valueMinor };
+    return { ...NO_BOOKINGS, ...booked, month: name, valueMinor };
   });
 }
 
-/** `2027-02` for the month that many months after January of the year 0. */
+/** The month `months` after January of year 0, as `2027-02`. */
 function monthName(months: number): string {
   const yearsInMonths = roundDownTo(months, 12);
   return [

@@ -88,8 +88,8 @@ function readData(text: string, settings: TableSettings): ReadTable {
 
 function cellsByColumn(cells: readonly string[], mapping: TableMapping): ReadonlyMap<StashColumn, string> {
   const byColumn = new Map<StashColumn, string>();
-  for (const [index, says] of mapping.entries()) {
-    if (says !== null) byColumn.set(says, unguardCell(cells[index] ?? ''));
+  for (const [index, field] of mapping.entries()) {
+    if (field !== null) byColumn.set(field, unguardCell(cells[index] ?? ''));
   }
   return byColumn;
 }
@@ -106,8 +106,8 @@ function rowReader(mapping: TableMapping, settings: TableSettings) {
         return;
       }
       faultCount += read.problems.length;
-      for (const { says, problem } of read.problems.slice(0, FAULTS_TOLD - faults.length)) {
-        faults.push({ line, column: mapping.indexOf(says) + 1, at, says, problem });
+      for (const { field, problem } of read.problems.slice(0, FAULTS_TOLD - faults.length)) {
+        faults.push({ line, column: mapping.indexOf(field) + 1, at, field, problem });
       }
     },
     read: () => ({ rows, faults, faultCount }),

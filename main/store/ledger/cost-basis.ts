@@ -3,9 +3,10 @@ import { firstInFirstOut, type StockCost, type StockStep } from '#core/stash/fir
 import { costAgain } from '#core/stash/replacement';
 import { pricesOf } from './current-price';
 import { allRows, type ReadableStore, type Row, type WritableStore, write } from '../base/handles';
+import { BOOKING_IS_ACTIVE } from './ledger-sql';
 import { groupRows, numberOf, numberOrNullOf } from '../base/rows';
 
-/** What is there of one fabric, in the other ways than by the piece. */
+/** The price of one fabric, and the cost of what is there: first in, first out, and at today's price. */
 export function worthOfFabric(
   store: ReadableStore,
   fabricSeq: number,
@@ -16,13 +17,13 @@ export function worthOfFabric(
   return {
     price,
     worth: {
-      firstInMinor: left.reduce((sum, { costMinor }) => sum + costMinor, 0),
-      againMinor: price === null ? null : costAgain(areaThere, price),
+      fifoMinor: left.reduce((sum, { costMinor }) => sum + costMinor, 0),
+      replacementMinor: price === null ? null : costAgain(areaThere, price),
     },
   };
 }
 
-/** What a project used, in the other ways than by the piece. */
+/** The cost of what a project used: first in, first out, and at today's price. */
 export function costOfProject(store: ReadableStore, projectSeq: number): FabricCost {
   const sql = 'SELECT fabric_seq, area, first_in_minor FROM project_use WHERE project_seq = ?';
   const uses = allRows(store, sql, projectSeq);
@@ -32,17 +33,17 @@ export function costOfProject(store: ReadableStore, projectSeq: number): FabricC
   let [firstInMinor, againMinor] = [0, 0 as number | null];
   for (const use of uses) {
     const seq = numberOf(use, 'fabric_seq');
-    firstInMinor += numberOrNullOf(use, 'first_in_minor') ?? takenBy(stocks.get(seq)).get(projectSeq) ?? 0;
+    firstInMinor += numberOrNullOf(use, 'first_in_minor') ?? usedBy(stocks.get(seq)).get(projectSeq) ?? 0;
     const area = numberOf(use, 'area');
     const price = prices.get(seq);
     if (area === 0) continue;
     againMinor = againMinor === null || price === undefined ? null : againMinor + costAgain(area, price);
   }
-  return { firstInMinor, againMinor };
+  return { fifoMinor: firstInMinor, replacementMinor: againMinor };
 }
 
-/** Keeps what each project took of these fabrics, until the next booking of one forgets that. */
-export function keepFirstIn(store: WritableStore, fabricSeqs: readonly number[]): void {
+/** Stores the first-in, first-out cost of every project that used these fabrics. The next booking on a fabric clears its own. */
+export function storeFifoCost(store: WritableStore, fabricSeqs: readonly number[]): void {
   const users =
     'SELECT fabric_seq, project_seq FROM project_use WHERE fabric_seq IN (SELECT value FROM json_each(?))';
   const uses = allRows(store, users, JSON.stringify(fabricSeqs)).map((row) => ({
@@ -50,28 +51,27 @@ export function keepFirstIn(store: WritableStore, fabricSeqs: readonly number[])
     projectSeq: numberOf(row, 'project_seq'),
   }));
   const stocks = stockOf(store, [...new Set(uses.map(({ fabricSeq }) => fabricSeq))]);
-  const taken = new Map([...stocks].map(([fabricSeq, stock]) => [fabricSeq, takenBy(stock)]));
+  const used = new Map([...stocks].map(([fabricSeq, stock]) => [fabricSeq, usedBy(stock)]));
   for (const { fabricSeq, projectSeq } of uses) {
     const sql = 'UPDATE project_use SET first_in_minor = ? WHERE project_seq = ? AND fabric_seq = ?';
-    write(store, sql, taken.get(fabricSeq)?.get(projectSeq) ?? 0, projectSeq, fabricSeq);
+    write(store, sql, used.get(fabricSeq)?.get(projectSeq) ?? 0, projectSeq, fabricSeq);
   }
 }
 
-type Taker = number | null;
+type ProjectSeq = number | null;
 
-/** By the project's number; what no project took is not in it. */
-function takenBy(stock: StockCost<Taker> | undefined): ReadonlyMap<number, number> {
+/** By the project's `seq`; fabric that no project used is left out. */
+function usedBy(stock: StockCost<ProjectSeq> | undefined): ReadonlyMap<number, number> {
   const minor = new Map<number, number>();
-  for (const { taker, costMinor } of stock?.taken ?? []) {
-    if (taker !== null) minor.set(taker, (minor.get(taker) ?? 0) + costMinor);
+  for (const { use, costMinor } of stock?.used ?? []) {
+    if (use !== null) minor.set(use, (minor.get(use) ?? 0) + costMinor);
   }
   return minor;
 }
 
 /**
- * What was taken back counts as if it had never been, what was booked again as from the first time; a cut counts less the leftovers
- * kept of it. SQLite would walk all that takes
- * nothing back, but for the index named and the plus sign.
+ * Undone bookings are left out; one that was redone counts from its first time. A cut counts less its leftovers. The index named and the
+ * plus sign keep SQLite from scanning every booking that undoes nothing.
  */
 const STEPS = `SELECT booking.fabric_seq, booking.project_seq, entry.kind,
     sum(entry.length_change * fabric_piece.width) AS area, sum(entry.value_change) AS value
@@ -79,19 +79,22 @@ const STEPS = `SELECT booking.fabric_seq, booking.project_seq, entry.kind,
   JOIN fabric_piece ON fabric_piece.seq = entry.piece_seq
   WHERE booking.fabric_seq IN (SELECT value FROM json_each(?)) AND +booking.takes_back IS NULL
     AND entry.length_change <> 0
-    AND NOT EXISTS (SELECT 1 FROM booking AS later WHERE later.takes_back = booking.seq)
+    AND ${BOOKING_IS_ACTIVE}
   GROUP BY booking.seq ORDER BY coalesce(booking.books_again, booking.seq)`;
 
-/** Each fabric's cost counted from its whole ledger. */
-function stockOf(store: ReadableStore, fabricSeqs: readonly number[]): ReadonlyMap<number, StockCost<Taker>> {
+/** The stock of each fabric, worked out from its whole ledger. */
+function stockOf(
+  store: ReadableStore,
+  fabricSeqs: readonly number[],
+): ReadonlyMap<number, StockCost<ProjectSeq>> {
   if (fabricSeqs.length === 0) return new Map();
   const steps = groupRows(allRows(store, STEPS, JSON.stringify(fabricSeqs)), 'fabric_seq');
   return new Map(fabricSeqs.map((seq) => [seq, firstInFirstOut((steps.get(seq) ?? []).map(stepOf))]));
 }
 
-function stepOf(row: Row): StockStep<Taker> {
+function stepOf(row: Row): StockStep<ProjectSeq> {
   const area = numberOf(row, 'area');
-  if (area <= 0) return { kind: 'out', area: 0 - area, taker: numberOrNullOf(row, 'project_seq') };
-  // Fabric that a count found was paid for with the rest: it costs nothing more.
+  if (area <= 0) return { kind: 'out', area: 0 - area, use: numberOrNullOf(row, 'project_seq') };
+  // Fabric found by a count was paid for with the rest, so it costs nothing more.
   return { kind: 'in', area, costMinor: row['kind'] === 'bought' ? numberOf(row, 'value') : 0 };
 }

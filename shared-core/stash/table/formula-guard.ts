@@ -1,12 +1,12 @@
-/** What a spreadsheet takes for the beginning of a formula, also in the wide forms of East Asian text. */
+/** What spreadsheets take for the start of a formula, including the full-width forms of East Asian text. */
 const OPENS_FORMULA = /^'*[=+\-@\t\r\n＝＋－＠]/;
 
-/** A cell that no spreadsheet runs: a mark stands before whatever could open a formula. `unguardCell` takes it off again. */
+/** Puts an apostrophe before text that a spreadsheet would run as a formula. `unguardCell` removes it again. */
 export function guardCell(text: string): string {
   return OPENS_FORMULA.test(text) ? `'${text}` : text;
 }
 
-/** The text that was guarded; any other is given back as it is. */
+/** Removes the apostrophe of `guardCell`; returns any other text unchanged. */
 export function unguardCell(cell: string): string {
   return cell.startsWith("'") && OPENS_FORMULA.test(cell) ? cell.slice(1) : cell;
 }

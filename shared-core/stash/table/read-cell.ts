@@ -9,10 +9,11 @@ import { parseMoney } from '#core/units/parse-money';
 
 type Read<Value> = (text: string) => Result<Value, CellProblem>;
 
-/** Reads the cell that says something, or gives the fallback where it is empty or wrong. */
-export type CellReader = <Value>(says: StashColumn, fallback: Value, read: Read<Value>) => Value;
+/** Reads the cell of a column; gives the fallback if the cell is empty or wrong. */
+export type CellReader = <Value>(column: StashColumn, fallback: Value, read: Read<Value>) => Value;
 
-const CLIP = 40;
+/** The most characters of a cell that a problem quotes. */
+const MAXIMUM_QUOTE = 40;
 
 export function readText(most: number): Read<string> {
   return (text) => {
@@ -27,10 +28,10 @@ export function readLength(bareUnit: LengthUnit, within: (length: Length) => boo
     if (!length.ok) {
       const isNegative = length.error.code === 'negative';
       return failure<CellProblem>(
-        isNegative ? { kind: 'negative', read: clip(text) } : { kind: 'length', problem: length.error },
+        isNegative ? { kind: 'negative', read: quoted(text) } : { kind: 'length', problem: length.error },
       );
     }
-    return within(length.value) ? length : failure<CellProblem>({ kind: 'out-of-range', read: clip(text) });
+    return within(length.value) ? length : failure<CellProblem>({ kind: 'out-of-range', read: quoted(text) });
   };
 }
 
@@ -39,25 +40,27 @@ export function readCost(currency: CurrencyCode, most: number): Read<number> {
     const money = parseMoney(text, currency);
     if (!money.ok) return failure<CellProblem>({ kind: 'money', problem: money.error });
     const { minor } = money.value;
-    if (minor < 0) return failure<CellProblem>({ kind: 'negative', read: clip(text) });
-    return minor <= most ? success(minor) : failure<CellProblem>({ kind: 'out-of-range', read: clip(text) });
+    if (minor < 0) return failure<CellProblem>({ kind: 'negative', read: quoted(text) });
+    return minor <= most
+      ? success(minor)
+      : failure<CellProblem>({ kind: 'out-of-range', read: quoted(text) });
   };
 }
 
-/** ISO 8601 alone: 3/4/27 is two different days to two makers. */
+/** Reads ISO 8601 dates only: 3/4/27 means different days in different countries. */
 export const readDay: Read<CalendarDate> = (text) => {
   const date = calendarDateFromText(text.trim());
-  return date.ok ? date : failure<CellProblem>({ kind: 'date', read: clip(text) });
+  return date.ok ? date : failure<CellProblem>({ kind: 'date', read: quoted(text) });
 };
 
 export const readYesNo: Read<boolean> = (text) => {
   const word = text.trim().toLowerCase();
   if (['yes', 'y', 'true', '1', 'x', 'washed'].includes(word)) return success(true);
   if (['no', 'n', 'false', '0', '-', 'not yet'].includes(word)) return success(false);
-  return failure<CellProblem>({ kind: 'unknown', read: clip(text), expected: ['yes', 'no'] });
+  return failure<CellProblem>({ kind: 'unknown', read: quoted(text), expected: ['yes', 'no'] });
 };
 
-/** One of the choices by its own name, with spaces for dashes too, or by another word for it. */
+/** Reads a choice by its name, with spaces or dashes, or by another word for it. */
 export function readChoice<Choice extends string>(
   choices: readonly Choice[],
   words: Readonly<Record<string, Choice>>,
@@ -68,11 +71,11 @@ export function readChoice<Choice extends string>(
     const found =
       choices.find((one) => one === dashed) ?? (Object.hasOwn(words, word) ? words[word] : undefined);
     return found === undefined
-      ? failure<CellProblem>({ kind: 'unknown', read: clip(text), expected: choices })
+      ? failure<CellProblem>({ kind: 'unknown', read: quoted(text), expected: choices })
       : success(found);
   };
 }
 
-function clip(text: string): string {
-  return text.slice(0, CLIP);
+function quoted(text: string): string {
+  return text.slice(0, MAXIMUM_QUOTE);
 }

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { pieceKindSchema, printDirection, printRuns } from '#core/domain/stash';
+import { pieceKindSchema, printDirectionSchema, printRunsSchema } from '#core/domain/stash';
 import type { StashColumn } from '#core/domain/stash-table';
 import { formatMoneyForEditing } from '#core/units/format-money';
 import { type CurrencyCode, moneyFromMinor } from '#core/units/money';
@@ -16,12 +16,14 @@ const piece = z
     kind: z.enum(pieceKindSchema.options),
     kindName: z.string().max(60).describe('The name of the kind in the list of kinds; empty for none.'),
     width: length.describe('Across, from selvage to selvage.'),
-    length: length.describe('Along the selvage: what is there.'),
+    length: length.describe('Along the selvage: the length in the stash.'),
     unitLength: length
       .nullable()
-      .describe('Of one, for what is told by number, such as strips; null for fabric.'),
-    place: short.describe('Where it lies, if not with the rest of its fabric.'),
-    printRuns: z.enum(printRuns.options).describe('Whether its print runs along it or across it.'),
+      .describe(
+        'The length of one item, for fabric counted in items such as strips; null for fabric measured by length.',
+      ),
+    place: short.describe('Where it is stored, if not with the rest of its fabric.'),
+    printRuns: z.enum(printRunsSchema.options).describe('Whether its print runs along it or across it.'),
     cost: z
       .string()
       .max(80)
@@ -36,7 +38,7 @@ const fabric = z
     print: short,
     colorWords: short,
     fiber: short,
-    direction: z.enum(printDirection.options),
+    direction: z.enum(printDirectionSchema.options),
     width: length.describe('Usable width, between the selvages.'),
     washed: z.boolean(),
     supplier: short,
@@ -47,7 +49,7 @@ const fabric = z
   })
   .strict();
 
-/** The stash as a file of data. Its JSON Schema stands beside this file. */
+/** The stash as a JSON file. `stash-file.schema.json` is its JSON Schema. */
 export const stashFile = z
   .object({
     format: z.literal('ringbound-stash'),
@@ -85,7 +87,7 @@ export function toStashFile(items: readonly StashItem[], currency: CurrencyCode)
   };
 }
 
-/** The lines of a stash file as the cells of a table, so that both are read by the same rules; with each line's place in the file. */
+/** The pieces of a stash file as lines of a table, so both formats are read by the same rules. `at` is the place in the file. */
 export function* stashFileLines(
   file: StashFile,
 ): Generator<{ readonly at: string; readonly cells: ReadonlyMap<StashColumn, string> }> {

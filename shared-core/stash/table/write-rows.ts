@@ -1,5 +1,5 @@
 import type { StashColumn, StashRow } from '#core/domain/stash-table';
-import { stashColumn } from '#core/domain/stash-table';
+import { stashColumnSchema } from '#core/domain/stash-table';
 import { decimalText } from '#core/units/decimal-text';
 import { formatMoneyForEditing } from '#core/units/format-money';
 import { type Length, UNITS_PER_MILLIMETER } from '#core/units/length';
@@ -7,26 +7,26 @@ import { type CurrencyCode, moneyFromMinor } from '#core/units/money';
 import { columnTitle } from './column-titles';
 import { guardCell } from './formula-guard';
 
-/** The columns of an exported table. A size is told by its two sides. */
-export const WRITTEN_COLUMNS: readonly StashColumn[] = stashColumn.options.filter(
+/** The columns of an exported table. Piece width and piece length stand for the size. */
+export const WRITTEN_COLUMNS: readonly StashColumn[] = stashColumnSchema.options.filter(
   (column) => column !== 'size',
 );
 
-/** A fabric of the stash with the pieces that are there of it. */
+/** A fabric of the stash with its pieces. */
 export interface StashItem {
   readonly details: StashRow['details'];
   readonly pieces: readonly NonNullable<StashRow['piece']>[];
 }
 
-/** The whole stash as lines of cells under their titles; read again they give the same stash. No cell opens a formula. */
+/** The whole stash as lines of cells, the titles first. Reading them gives the same stash. No cell is a formula. */
 export function stashLines(
   items: readonly StashItem[],
   currency: CurrencyCode,
 ): readonly (readonly string[])[] {
   let number = 0;
   const lines = items.flatMap(({ details, pieces }, index) => {
-    const some = pieces.length === 0 ? [null] : pieces;
-    return some.map((piece) => {
+    const linesOfFabric = pieces.length === 0 ? [null] : pieces;
+    return linesOfFabric.map((piece) => {
       if (piece !== null) number += 1;
       const cells = cellsOf(details, piece, { currency, fabric: index + 1, piece: number });
       return WRITTEN_COLUMNS.map((column) => guardCell(cells[column]));
@@ -74,7 +74,7 @@ function cellsOf(
   };
 }
 
-/** Millimeters with all their decimals: 1/320 mm is 0.003125, so six are exact. */
+/** Millimeters with six decimals, which is exact: 1/320 mm is 0.003125 mm. */
 export function exactLength(length: Length): string {
   return `${decimalText(length / UNITS_PER_MILLIMETER, 6)} mm`;
 }

@@ -5,7 +5,7 @@ const of = (color: ScreenColor, count: number): readonly ScreenColor[] =>
   Array.from({ length: count }, () => color);
 
 describe('the words for the colors of a photo', () => {
-  it('names the most of it first, at most three, and no fleck', () => {
+  it('name the largest share first, at most three, and no flecks', () => {
     const navy: ScreenColor = [30, 42, 78];
     const cream: ScreenColor = [240, 230, 210];
     const red: ScreenColor = [196, 36, 40];
@@ -15,11 +15,11 @@ describe('the words for the colors of a photo', () => {
     expect(colorWordsOf([navy, cream, green, gold].flatMap((color) => of(color, 25)))).toHaveLength(3);
   });
 
-  it('says nothing of no picture', () => {
+  it('are empty for a picture without points', () => {
     expect(colorWordsOf([])).toEqual([]);
   });
 
-  it('tells black from white and gray without a tint', () => {
+  it('tell black, white and neutral gray apart', () => {
     expect([0, 130, 255].flatMap((light) => colorWordsOf([[light, light, light]]))).toEqual([
       'black',
       'gray',

@@ -5,36 +5,36 @@ import { costAgain } from '#core/stash/replacement';
 
 type Step = StockStep<number>;
 const came = (area: number, costMinor: number): Step => ({ kind: 'in', area, costMinor });
-const went = (area: number, taker = 0): Step => ({ kind: 'out', area, taker });
+const went = (area: number, use = 0): Step => ({ kind: 'out', area, use });
 
-describe('fabric counted first in, first out', () => {
-  test('takes the oldest fabric first, at what that cost', () => {
-    // 10 at 1.00 and 10 at 3.00: 15 taken are 10 of the first and 5 of the second (arithmetic).
-    const { taken, left } = firstInFirstOut([came(10, 1_000), came(10, 3_000), went(15), went(5)]);
-    expect(taken.map(({ costMinor }) => costMinor)).toEqual([2_500, 1_500]);
+describe('the cost of fabric, first in, first out', () => {
+  test('charges the oldest fabric first, at its own cost', () => {
+    // 10 at 1.00 and 10 at 3.00: 15 used are 10 of the first and 5 of the second (arithmetic).
+    const { used, left } = firstInFirstOut([came(10, 1_000), came(10, 3_000), went(15), went(5)]);
+    expect(used.map(({ costMinor }) => costMinor)).toEqual([2_500, 1_500]);
     expect(left).toEqual([]);
   });
 
-  test('shares a cent that does not divide so that nothing is lost', () => {
-    const { taken, left } = firstInFirstOut([came(3, 100), went(1), went(1)]);
-    expect(taken.map(({ costMinor }) => costMinor)).toEqual([33, 34]);
+  test('loses no cent when a cost does not divide evenly', () => {
+    const { used, left } = firstInFirstOut([came(3, 100), went(1), went(1)]);
+    expect(used.map(({ costMinor }) => costMinor)).toEqual([33, 34]);
     expect(left).toEqual([{ area: 1, costMinor: 33 }]);
   });
 
-  test('lets fabric taken before any was bought be paid for by the next that comes', () => {
-    const { taken, left } = firstInFirstOut([went(4, 7), came(10, 1_000)]);
-    expect(taken).toEqual([{ taker: 7, costMinor: 400 }]);
+  test('charges fabric used before any was bought to the next purchase', () => {
+    const { used, left } = firstInFirstOut([went(4, 7), came(10, 1_000)]);
+    expect(used).toEqual([{ use: 7, costMinor: 400 }]);
     expect(left).toEqual([{ area: 6, costMinor: 600 }]);
   });
 
-  test('costs nothing where nothing came in', () => {
-    expect(firstInFirstOut([went(4, 7)])).toEqual({ taken: [{ taker: 7, costMinor: 0 }], left: [] });
+  test('costs nothing when no fabric came in', () => {
+    expect(firstInFirstOut([went(4, 7)])).toEqual({ used: [{ use: 7, costMinor: 0 }], left: [] });
   });
 
-  test('is exact with bolts whose area times price is beyond what a double holds', () => {
+  test('stays exact when area times price is more than a double can hold', () => {
     const bolt = 96_000_000 * 341_376;
-    const { taken, left } = firstInFirstOut([came(bolt, 99_999_999), went(bolt / 3), went(bolt / 3)]);
-    expect(taken.map(({ costMinor }) => costMinor)).toEqual([33_333_333, 33_333_333]);
+    const { used, left } = firstInFirstOut([came(bolt, 99_999_999), went(bolt / 3), went(bolt / 3)]);
+    expect(used.map(({ costMinor }) => costMinor)).toEqual([33_333_333, 33_333_333]);
     expect(left).toEqual([{ area: bolt / 3, costMinor: 33_333_333 }]);
   });
 });
@@ -45,27 +45,27 @@ const step: fc.Arbitrary<Step> = fc.oneof(
     area: fc.integer({ min: 1, max: 40 }),
     costMinor: fc.nat(500),
   }),
-  fc.record({ kind: fc.constant('out' as const), area: fc.integer({ min: 0, max: 40 }), taker: fc.nat(5) }),
+  fc.record({ kind: fc.constant('out' as const), area: fc.integer({ min: 0, max: 40 }), use: fc.nat(5) }),
 );
 const sum = (numbers: readonly number[]): number => numbers.reduce((so, one) => so + one, 0);
 
-describe('whatever comes and goes', () => {
-  test('area and money are conserved to the last unit', () => {
+describe('any sequence of fabric in and out', () => {
+  test('conserves area and money exactly', () => {
     fc.assert(
       fc.property(fc.array(step, { maxLength: 30 }), (steps) => {
-        const { taken, left } = firstInFirstOut(steps);
+        const { used, left } = firstInFirstOut(steps);
         const paid = sum(steps.map((one) => (one.kind === 'in' ? one.costMinor : 0)));
         expect(
-          sum(taken.map(({ costMinor }) => costMinor)) + sum(left.map(({ costMinor }) => costMinor)),
+          sum(used.map(({ costMinor }) => costMinor)) + sum(left.map(({ costMinor }) => costMinor)),
         ).toBe(paid);
         const balance = sum(steps.map((one) => (one.kind === 'in' ? one.area : -one.area)));
         expect(sum(left.map(({ area }) => area))).toBe(Math.max(0, balance));
-        expect(taken.every(({ costMinor }) => costMinor >= 0)).toBe(true);
+        expect(used.every(({ costMinor }) => costMinor >= 0)).toBe(true);
       }),
     );
   });
 
-  test('a queue of single units, each with its own cost, says the same to within a minor unit a purchase', () => {
+  test('agrees with a queue of single units within one minor unit for each purchase', () => {
     fc.assert(
       fc.property(fc.array(step, { maxLength: 20 }), (steps) => {
         const units: number[] = [];
@@ -84,8 +84,8 @@ describe('whatever comes and goes', () => {
           }
         }
         const purchases = steps.filter(({ kind }) => kind === 'in').length;
-        const { taken } = firstInFirstOut(steps);
-        taken.forEach(({ costMinor }, index) =>
+        const { used } = firstInFirstOut(steps);
+        used.forEach(({ costMinor }, index) =>
           expect(Math.abs(costMinor - (cost[index] ?? 0))).toBeLessThanOrEqual(purchases + 1e-6),
         );
       }),
@@ -93,7 +93,7 @@ describe('whatever comes and goes', () => {
   });
 });
 
-test('fabric is priced again by its area, to the nearest minor unit', () => {
+test('replacement cost follows the area, to the nearest minor unit', () => {
   expect(costAgain(3, { minor: 1_000, area: 2 })).toBe(1_500);
   expect(costAgain(1, { minor: 1_000, area: 3 })).toBe(333);
   expect(costAgain(1, { minor: 1_000, area: 0 })).toBe(0);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { labelSheet, type LabelSheet, STARTING_LABEL_SHEET } from '#core/domain/label-sheet';
+import { labelSheetSchema, type LabelSheet, STARTING_LABEL_SHEET } from '#core/domain/label-sheet';
 import { PAPERS } from '#core/domain/paper';
 import { layLabels } from '#core/stash/lay-labels';
 import { lengthFromInches, lengthFromUnits } from '#core/units/length';
@@ -21,7 +21,7 @@ const sheet: fc.Arbitrary<LabelSheet> = fc.record({
 const paper = fc.constantFrom('letter' as const, 'a4' as const);
 
 describe('labels on sheets', () => {
-  it('lays every label once and in order, none on another, all on the paper; or says what is too large', () => {
+  it('lays every label once, in order, without overlap and on the paper, or reports what is too large', () => {
     fc.assert(
       fc.property(sheet, paper, fc.nat(40), fc.integer({ min: 1, max: 32 }), (layout, on, count, start) => {
         const laid = layLabels(layout, on, count, start);
@@ -48,7 +48,7 @@ describe('labels on sheets', () => {
     );
   });
 
-  it('leaves what is used of the first sheet', () => {
+  it('skips the used labels of the first sheet', () => {
     const laid = layLabels(STARTING_LABEL_SHEET, 'letter', 13, 5);
     if (!laid.ok) throw new Error(laid.error.code);
     expect(laid.value.map((labels) => labels.length)).toEqual([11, 2]);
@@ -61,7 +61,7 @@ describe('labels on sheets', () => {
     expect(laid.value[1]?.[0]).toEqual({ index: 11, x: left, y: top });
   });
 
-  it('says by how much a grid is too large, and how many labels a sheet has', () => {
+  it('reports by how much a grid is too large, and how many labels a sheet has', () => {
     const wide = { ...STARTING_LABEL_SHEET, across: 4 };
     expect(layLabels(wide, 'letter', 1, 1)).toEqual({
       ok: false,
@@ -78,8 +78,8 @@ describe('labels on sheets', () => {
     });
   });
 
-  it('starts with a sheet that both papers take and the schema too', () => {
-    expect(labelSheet.safeParse(STARTING_LABEL_SHEET).success).toBe(true);
+  it('has a starting sheet that fits both papers and the schema', () => {
+    expect(labelSheetSchema.safeParse(STARTING_LABEL_SHEET).success).toBe(true);
     expect(layLabels(STARTING_LABEL_SHEET, 'a4', 15, 1).ok).toBe(true);
     expect(layLabels(STARTING_LABEL_SHEET, 'letter', 15, 1).ok).toBe(true);
   });

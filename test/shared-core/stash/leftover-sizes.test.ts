@@ -5,13 +5,13 @@ import { lengthFromInches, lengthFromMillimeters } from '#core/units/length';
 const inch = (side: number, pieces = 1) => ({ side: lengthFromInches(side), pieces, area: 10 * pieces });
 
 describe('leftovers by size', () => {
-  it('belong to the size that begins with their shorter side', () => {
+  it('belong to the size that starts at their shorter side', () => {
     const sizes = leftoverSizes([inch(1), inch(2.5), inch(4.875, 3), inch(40)], 'inch');
     expect(sizes.map(({ pieces }) => pieces)).toEqual([1, 0, 4, 0, 0, 1]);
     expect(sizes[2]).toMatchObject({ from: lengthFromInches(2.5), below: lengthFromInches(5), area: 40 });
   });
 
-  it('are all counted, none of them twice, whatever units are read', () => {
+  it('are each counted once in either unit system', () => {
     const sides = [5, 39.9, 40, 64, 65, 124, 250, 449, 450, 1_000].map((millimeters) => ({
       ...{ side: lengthFromMillimeters(millimeters), pieces: 1, area: 1 },
     }));

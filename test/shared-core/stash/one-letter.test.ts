@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
 import { isWithinOneLetter } from '#core/stash/one-letter';
 
-describe('a word with one slip', () => {
+describe('a word typed with one slip', () => {
   it.each([
     ['kettel', 'kettle', 'two turned round'],
     ['ketle', 'kettle', 'one missing'],
@@ -26,7 +26,7 @@ describe('a word with one slip', () => {
     expect(isWithinOneLetter(typed, word)).toBe(false);
   });
 
-  it('agrees with the distance of Damerau and Levenshtein to some beginning of the word (optimal string alignment, by table)', () => {
+  it('agrees with the Damerau-Levenshtein distance to some beginning of the word (optimal string alignment, by table)', () => {
     const word = fc.string({ unit: fc.constantFrom('a', 'b', 'c'), minLength: 1, maxLength: 7 });
     fc.assert(
       fc.property(word, word, (typed, other) => {

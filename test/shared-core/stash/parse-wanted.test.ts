@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { parseWanted } from '#core/stash/parse-wanted';
 import { lengthFromInches as inches } from '#core/units/length';
 
-describe('what fabric has to be big enough for', () => {
-  it('is one size, so many of a size, or several of these', () => {
+describe('the patches a piece must be big enough for', () => {
+  it('reads one size, a number of patches of one size, or several of these', () => {
     expect(parseWanted('12 x 18', 'in')).toEqual({
       ok: true,
       value: [{ width: inches(12), length: inches(18), count: 1 }],
@@ -17,7 +17,7 @@ describe('what fabric has to be big enough for', () => {
     });
   });
 
-  it('names what cannot be read', () => {
+  it('names the size that cannot be read', () => {
     expect(parseWanted('', 'in')).toMatchObject({ ok: false, error: { code: 'empty' } });
     expect(parseWanted('12 x 18; a bit', 'in')).toMatchObject({ ok: false, error: { read: 'a bit' } });
     expect(parseWanted('18', 'in')).toMatchObject({ ok: false, error: { code: 'width-missing' } });

@@ -13,7 +13,7 @@ const SOME = [
 ] as FabricPieceId[];
 
 describe('the code of a piece', () => {
-  it('says how the id begins, for any id, and is one the contract takes', () => {
+  it('gives the beginning of any id, and is a valid code in the contract', () => {
     fc.assert(
       fc.property(id, (pieceId) => {
         const code = codeOfPiece(pieceId);
@@ -25,7 +25,7 @@ describe('the code of a piece', () => {
     );
   });
 
-  it('is read back however it is typed', () => {
+  it('is read back in any case, with any spaces and hyphens', () => {
     fc.assert(
       fc.property(id, fc.array(fc.nat(3), { minLength: 11, maxLength: 11 }), (pieceId, ways) => {
         const code = codeOfPiece(pieceId);
@@ -41,7 +41,7 @@ describe('the code of a piece', () => {
     );
   });
 
-  it('refuses every slip of one character, every one of them', () => {
+  it('rejects every change of a single character', () => {
     for (const code of SOME.map(codeOfPiece)) {
       for (let place = 0; place < code.length; place += 1) {
         for (const other of ALPHABET) {
@@ -53,7 +53,7 @@ describe('the code of a piece', () => {
     }
   });
 
-  it('refuses any two characters that changed places', () => {
+  it('rejects any two swapped characters', () => {
     fc.assert(
       fc.property(id, (pieceId) => {
         const code = codeOfPiece(pieceId);
@@ -69,14 +69,14 @@ describe('the code of a piece', () => {
     );
   });
 
-  it('is told from what is none', () => {
+  it('is distinguished from text that is not a code', () => {
     const none = ['', 'ABC', '0123456789', 'ABCDEFGHU', 'Kettle blue', 'AB.CDEFGH', '1234567é9'];
     for (const text of none) {
       expect(parsePieceCode(text)).toEqual({ ok: false, error: { code: 'not-a-code' } });
     }
   });
 
-  it('reads in threes', () => {
+  it('is printed in groups of three', () => {
     const pieceId = '7f3a0c5b-91d2-4e6f-8a01-23456789abcd' as FabricPieceId;
     expect(formatPieceCode(codeOfPiece(pieceId))).toBe('FWX-0RP-WH1');
   });

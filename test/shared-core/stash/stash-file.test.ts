@@ -7,7 +7,7 @@ import { stashFile } from '#core/stash/table/stash-file';
 
 const SCHEMA = path.resolve(import.meta.dirname, '../../../shared-core/stash/stash-file.schema.json');
 
-test('the schema beside the code is the one the code reads by', async () => {
+test('the JSON Schema file matches the schema in the code', async () => {
   await expect(`${JSON.stringify(z.toJSONSchema(stashFile), null, 2)}\n`).toMatchFileSnapshot(SCHEMA);
 });
 
@@ -19,7 +19,7 @@ test.each(['=1+2', '+1', '-1', '@a', '\t=1', '\r', '＝1', "'=1", "''@a"])(
   },
 );
 
-test('a column is known by its title, whatever its case, and only the first that says a thing says it', () => {
+test('a column is recognized by its title in any case, and only the first with a meaning gets it', () => {
   expect(guessMapping(['FABRIC NAME', 'Colour', 'colors', 'w.o.f.', 'How much?', 'lot'])).toEqual([
     'name',
     'color-words',

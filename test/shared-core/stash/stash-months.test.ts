@@ -7,7 +7,7 @@ const booked = (month: string, valueChange: number): MonthSums => ({
 });
 
 describe('the months of a stash', () => {
-  it('are all there, over the turn of a year, the quiet ones with nothing booked', () => {
+  it('include months without bookings, across the turn of a year', () => {
     const months = stashMonths([booked('2026-12', 30)], calendarDate('2027-01-15'), 3);
     expect(months).toEqual([
       { month: '2026-11', boughtMinor: 0, boughtArea: 0, usedMinor: 0, usedArea: 0, valueMinor: 0 },
@@ -16,7 +16,7 @@ describe('the months of a stash', () => {
     ]);
   });
 
-  it('begin with the value of all that was booked before, and leave out what is booked for a later month', () => {
+  it('start with the value of all earlier bookings, and leave out later months', () => {
     const sums = [booked('2024-03', 500), booked('2026-01', -200), booked('2027-03', 900)];
     const values = stashMonths(sums, calendarDate('2027-02-28'), 2).map(({ valueMinor }) => valueMinor);
     expect(values).toEqual([300, 300]);

@@ -18,20 +18,20 @@ describe('a file that was looked at', () => {
     const file = path.join(temporaryFolder(), 'stash.csv');
     fs.writeFileSync(file, 'Name,Size\nMoss,1 yd\n');
     const table = offered(workshop, file);
-    expect(workshop.get('table:read', table).lines).toBe(1);
+    expect(workshop.get('table:preview', table).lines).toBe(1);
     fs.writeFileSync(file, 'Name,Size\nFern,1 yd\nHeath,2 yd\n');
-    workshop.get('table:bring-in', table);
+    workshop.get('table:import', table);
     expect(fabrics(workshop).map(({ fabric }) => fabric.name)).toEqual(['Fern', 'Heath']);
   });
 
   test('comes in by the settings of now, though it was looked at by others', () => {
     const workshop = openWorkshop();
     const table = chosenFile(workshop, 'Name,Size\nMoss,10 x 12\n');
-    expect(workshop.get('table:read', table).preview[0]?.piece?.length).toBe(inches(12));
+    expect(workshop.get('table:preview', table).preview[0]?.piece?.length).toBe(inches(12));
     const { workshop: before } = workshop.get('workshop:opening', {});
     const settings = { ...before.settings, unitSystem: 'metric' as const };
     workshop.get('workshop:change', { workshop: { ...before, settings } });
-    workshop.get('table:bring-in', table);
+    workshop.get('table:import', table);
     expect(fabrics(workshop)[0]?.pieces[0]?.there).toBe(lengthFromMillimeters(120));
   });
 });
@@ -39,7 +39,7 @@ describe('a file that was looked at', () => {
 describe('a pasted table', () => {
   test('is shown as it would be brought in, and nothing is until it is told to', () => {
     const workshop = openWorkshop();
-    const reading = workshop.get('table:read', pasted(TABLE));
+    const reading = workshop.get('table:preview', pasted(TABLE));
     expect(reading).toMatchObject({
       mapping: ['name', 'color-words', 'size', 'cost'],
       hasTitles: true,
@@ -53,7 +53,7 @@ describe('a pasted table', () => {
 
   test('comes in as fabrics with pieces that were bought, and goes again with one undo', () => {
     const workshop = openWorkshop();
-    expect(workshop.get('table:bring-in', pasted(TABLE))).toMatchObject({ fabrics: 2, pieces: 2 });
+    expect(workshop.get('table:import', pasted(TABLE))).toMatchObject({ fabrics: 2, pieces: 2 });
     expect(
       fabrics(workshop).map(({ fabric, pieces, valueMinor }) => [fabric.name, pieces.length, valueMinor]),
     ).toEqual([
@@ -71,12 +71,12 @@ describe('a pasted table', () => {
   test('is read by what the maker says its columns are, also without titles', () => {
     const workshop = openWorkshop();
     const text = 'Moss;1 yd;7\nFern;2 yd;8\n';
-    expect(workshop.get('table:read', pasted(text))).toMatchObject({
+    expect(workshop.get('table:preview', pasted(text))).toMatchObject({
       hasTitles: false,
       mapping: [null, null, null],
     });
     const mapped = pasted(text, { mapping: ['name', 'size', null] });
-    expect(workshop.get('table:read', mapped)).toMatchObject({
+    expect(workshop.get('table:preview', mapped)).toMatchObject({
       lines: 2,
       faultCount: 0,
       adds: { fabrics: 2, pieces: 2, costMinor: 0 },
@@ -92,7 +92,7 @@ describe('a pasted table', () => {
       '"Fern, tall",-1 yd,12.345,,carpet,0 in',
       'Fine,1 yd,,,,',
     ].join('\n');
-    const reading = workshop.get('table:read', pasted(text));
+    const reading = workshop.get('table:preview', pasted(text));
     expect(places(reading.faults)).toEqual([
       [2, 2, 'length'],
       [3, 1, 'missing'],
@@ -106,19 +106,19 @@ describe('a pasted table', () => {
     expect(reading.faults[0]?.problem).toMatchObject({
       problem: { code: 'unknown-unit', read: '44 lightyears' },
     });
-    expect(workshop.fail('table:bring-in', pasted(text))).toEqual({ code: 'table-has-faults', count: 8 });
+    expect(workshop.fail('table:import', pasted(text))).toEqual({ code: 'table-has-faults', count: 8 });
     expect(fabrics(workshop)).toEqual([]);
   });
 
   test('counts lines as a text editor does, also after a cell of several lines', () => {
     const workshop = openWorkshop();
     const text = 'Name,Notes,Size\r\nMoss,"two\r\nlines",1 yd\r\n\r\nFern,,a bit\r\n';
-    expect(places(workshop.get('table:read', pasted(text)).faults)).toEqual([[5, 3, 'length']]);
+    expect(places(workshop.get('table:preview', pasted(text)).faults)).toEqual([[5, 3, 'length']]);
   });
 
   test('never runs what a cell says: a guarded formula is the text it was', () => {
     const workshop = openWorkshop();
-    workshop.get('table:bring-in', pasted("Name,Notes\n'=1+2,'@home\n"));
+    workshop.get('table:import', pasted("Name,Notes\n'=1+2,'@home\n"));
     expect(fabrics(workshop)[0]?.fabric).toMatchObject({ name: '=1+2', notes: '@home' });
     for (const line of exported(workshop, 'csv').split('\r\n')) {
       for (const cell of line.split(',')) expect(cell.replace(/^"/, '')).not.toMatch(/^[=+\-@\t]/);
@@ -129,44 +129,44 @@ describe('a pasted table', () => {
 describe('what is here already', () => {
   test('is left out: the same table brought in twice adds nothing the second time', () => {
     const workshop = openWorkshop();
-    workshop.get('table:bring-in', pasted(TABLE));
-    expect(workshop.get('table:read', pasted(TABLE))).toMatchObject({
+    workshop.get('table:import', pasted(TABLE));
+    expect(workshop.get('table:preview', pasted(TABLE))).toMatchObject({
       alreadyHere: 2,
       adds: { fabrics: 0, pieces: 0, costMinor: 0 },
     });
-    workshop.get('table:bring-in', pasted(TABLE));
+    workshop.get('table:import', pasted(TABLE));
     expect(workshop.get('change:undo', {}).says).toBe('Brought in 2 pieces of fabric from a table');
     expect(fabrics(workshop)).toEqual([]);
   });
 
   test('gets another piece where the table has one that is not there', () => {
     const workshop = openWorkshop();
-    workshop.get('table:bring-in', pasted(TABLE));
+    workshop.get('table:import', pasted(TABLE));
     const more = 'Name,Color,Size\nKETTLE blue,deep blue,1 1/4 yd\nKettle Blue,deep blue,3 yd\n';
-    expect(workshop.get('table:read', pasted(more))).toMatchObject({
+    expect(workshop.get('table:preview', pasted(more))).toMatchObject({
       alreadyHere: 1,
       adds: { fabrics: 0, pieces: 1 },
     });
-    workshop.get('table:bring-in', pasted(more));
+    workshop.get('table:import', pasted(more));
     expect(fabrics(workshop)[0]?.pieces.map(({ there }) => there)).toEqual([inches(45), inches(108)]);
   });
 
   test('is told of lines that stand twice, and added all the same where the maker says so', () => {
     const workshop = openWorkshop();
     const twice = 'Name,Size\nMoss,FQ\nFern,FQ\nMoss,FQ\n';
-    expect(workshop.get('table:read', pasted(twice))).toMatchObject({
+    expect(workshop.get('table:preview', pasted(twice))).toMatchObject({
       repeats: [{ line: 4, sameAs: 2 }],
       repeatCount: 1,
       adds: { fabrics: 2, pieces: 2 },
     });
     const all = pasted(twice, { repeats: 'add' });
-    expect(workshop.get('table:bring-in', all)).toMatchObject({ fabrics: 2, pieces: 3 });
+    expect(workshop.get('table:import', all)).toMatchObject({ fabrics: 2, pieces: 3 });
   });
 });
 
 describe('a file', () => {
   const refused = (workshop: TestWorkshop, content: string | Uint8Array) =>
-    workshop.fail('table:read', chosenFile(workshop, content));
+    workshop.fail('table:preview', chosenFile(workshop, content));
 
   test('of 2 GB is refused by its size, without being read', () => {
     const workshop = openWorkshop();
@@ -174,7 +174,7 @@ describe('a file', () => {
     fs.closeSync(fs.openSync(file, 'w'));
     fs.truncateSync(file, 2 ** 31);
     const before = process.memoryUsage().rss;
-    expect(workshop.fail('table:read', offered(workshop, file))).toEqual({
+    expect(workshop.fail('table:preview', offered(workshop, file))).toEqual({
       code: 'table-refused',
       refusal: { why: 'too-large', bytes: 2 ** 31, most: 64 * 2 ** 20 },
     });
@@ -230,7 +230,7 @@ describe('a file', () => {
     const workshop = openWorkshop();
     const western = Buffer.concat([Buffer.from('Name\nCr'), Buffer.of(0xe8), Buffer.from('me\n')]);
     const first = (content: Uint8Array, changes = {}) =>
-      workshop.get('table:read', chosenFile(workshop, content, changes)).preview[0]?.details.name;
+      workshop.get('table:preview', chosenFile(workshop, content, changes)).preview[0]?.details.name;
     expect(first(western, { encoding: 'windows-1252' })).toBe('Crème');
     expect(first(Buffer.from('\ufeffName\nCrème\n', 'utf16le'))).toBe('Crème');
     expect(first(Buffer.from('\ufeffName\nCrème\n', 'utf8'))).toBe('Crème');
@@ -239,18 +239,18 @@ describe('a file', () => {
   test('that is gone, or was never chosen, is said to be gone', () => {
     const workshop = openWorkshop();
     const gone = { code: 'table-refused', refusal: { why: 'gone' } };
-    expect(workshop.fail('table:read', offered(workshop, path.join(temporaryFolder(), 'none')))).toEqual(
+    expect(workshop.fail('table:preview', offered(workshop, path.join(temporaryFolder(), 'none')))).toEqual(
       gone,
     );
     const token = '11111111-1111-4111-8111-111111111111' as never;
-    expect(workshop.fail('table:read', pasted('', { source: { kind: 'file', token } }))).toEqual(gone);
+    expect(workshop.fail('table:preview', pasted('', { source: { kind: 'file', token } }))).toEqual(gone);
   });
 
   test('names a fault in data by its place', () => {
     const workshop = openWorkshop();
     addStock(workshop);
     const data = exported(workshop, 'json').replace('"length": "1828.8 mm"', '"length": "very long"');
-    const reading = workshop.get('table:read', chosenFile(workshop, data));
-    expect(reading.faults).toMatchObject([{ at: 'fabrics[0].pieces[0]', says: 'piece-length' }]);
+    const reading = workshop.get('table:preview', chosenFile(workshop, data));
+    expect(reading.faults).toMatchObject([{ at: 'fabrics[0].pieces[0]', field: 'piece-length' }]);
   });
 });
