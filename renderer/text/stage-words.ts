@@ -1,22 +1,12 @@
 import type { StageGlance } from '#core/contract/projects';
-import { currentStage, type Stage, type StageKind, type StageState } from '#core/domain/stage';
+import { currentStage, type Stage, type StageState } from '#core/domain/stage';
+import { stageKindRecord } from '#core/domain/stage-kinds';
 
-export const STAGE_KIND_WORDS: Readonly<Record<StageKind, string>> = {
-  piecing: 'Piecing',
-  longarm: 'Quilting, sent out',
-  'home-quilting': 'Quilting at home',
-  'outer-binding': 'Outer binding',
-  'center-cut': 'Center cut',
-  'inner-binding': 'Inner binding',
-  'hand-finish': 'Hand finish',
-  other: 'Something else',
-};
-
-/** A state as it stands beside a stage's name. */
+/** A state as it is shown beside a stage's name. */
 export const STAGE_STATE_WORDS: Readonly<Record<StageState, string>> = {
   planned: 'planned',
-  'in-hand': 'in hand',
-  out: 'away',
+  'in-hand': 'in progress',
+  out: 'at the quilter',
   done: 'done',
   skipped: 'skipped',
 };
@@ -28,42 +18,21 @@ export type StageMove =
 
 type MovableStage = Pick<StageGlance, 'kind' | 'state' | 'name' | 'isGateShut'>;
 
-const START: Readonly<Record<StageKind, string>> = {
-  piecing: 'Start piecing',
-  longarm: 'Get it ready to send',
-  'home-quilting': 'Start quilting',
-  'outer-binding': 'Start the outer binding',
-  'center-cut': 'Cut the center',
-  'inner-binding': 'Start the inner binding',
-  'hand-finish': 'Start the hand finish',
-  other: 'Start',
-};
-
-const FINISH: Readonly<Record<StageKind, string>> = {
-  piecing: 'The top is done',
-  longarm: 'Send it out',
-  'home-quilting': 'Quilting is done',
-  'outer-binding': 'The edge is bound',
-  'center-cut': 'The center is cut',
-  'inner-binding': 'The hole is bound',
-  'hand-finish': 'It is finished',
-  other: 'Done',
-};
-
 /** The move that a stage waits for, as a verb on a button; null for one that is over. */
 export function stageMove(stage: MovableStage): StageMove | null {
+  const { start, finish, isSentOut, isIrreversible } = stageKindRecord(stage.kind);
   switch (stage.state) {
     case 'planned':
       return stage.isGateShut
         ? {
             how: 'on-its-page',
-            verb: stage.kind === 'center-cut' ? 'Check before cutting' : 'Check before you start',
+            verb: isIrreversible ? 'Check before cutting' : 'Check before you start',
           }
-        : { how: 'here', verb: named(START, stage), to: 'in-hand' };
+        : { how: 'here', verb: named(start, stage), to: 'in-hand' };
     case 'in-hand':
-      return stage.kind === 'longarm'
-        ? { how: 'on-its-page', verb: FINISH.longarm }
-        : { how: 'here', verb: named(FINISH, stage), to: 'done' };
+      return isSentOut
+        ? { how: 'on-its-page', verb: finish }
+        : { how: 'here', verb: named(finish, stage), to: 'done' };
     case 'out':
       return { how: 'on-its-page', verb: 'It is back' };
     case 'done':
@@ -93,6 +62,7 @@ export function progressWords(stages: readonly Pick<Stage, 'state' | 'name'>[]):
   return `${progressCount(stages)}.${nowWords}${restWords}`;
 }
 
-function named(words: Readonly<Record<StageKind, string>>, stage: MovableStage): string {
-  return stage.kind === 'other' ? `${words.other}: ${stage.name}` : words[stage.kind];
+/** A stage of the maker's own is called by its name. */
+function named(verb: string, { kind, name }: Pick<MovableStage, 'kind' | 'name'>): string {
+  return kind === 'other' ? `${verb}: ${name}` : verb;
 }

@@ -1,17 +1,17 @@
 import { z } from 'zod';
-import { calendarDate } from './dates';
+import { calendarDateSchema } from './dates';
 
 const minutesOfDay = z.int().min(0).max(1440);
 
 /** Days on which nothing is sewn, the first and the last included. */
-export const dayOff = z
-  .object({ from: calendarDate, to: calendarDate, why: z.string().trim().max(120) })
+export const dayOffSchema = z
+  .object({ from: calendarDateSchema, to: calendarDateSchema, why: z.string().trim().max(120) })
   .readonly()
   .refine(({ from, to }) => to >= from, { path: ['to'], message: 'The last day is before the first' });
-export type DayOff = z.infer<typeof dayOff>;
+export type DayOff = z.infer<typeof dayOffSchema>;
 
 /** How long the maker sits at the bench: minutes from Monday to Sunday, and the days she does not. */
-export const benchTime = z
+export const benchTimeSchema = z
   .object({
     weekMinutes: z
       .tuple([
@@ -24,12 +24,12 @@ export const benchTime = z
         minutesOfDay,
       ])
       .readonly(),
-    daysOff: z.array(dayOff).max(200).readonly(),
+    daysOff: z.array(dayOffSchema).max(200).readonly(),
     /** Says on the desktop, once a day, what is due, to be sent or back today or tomorrow. */
     remindsOfDays: z.boolean().default(false),
   })
   .readonly();
-export type BenchTime = z.infer<typeof benchTime>;
+export type BenchTime = z.infer<typeof benchTimeSchema>;
 
 /** Where a new workshop starts, until its maker says otherwise: an hour on weekdays, three at the weekend. */
 export const STARTING_BENCH_TIME: BenchTime = {

@@ -2,26 +2,26 @@ import { z } from 'zod';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { type Minutes, minutesFromWhole } from '#core/units/minutes';
 import { roundNearest } from '#core/units/rounding';
-import { calendarDate } from './dates';
+import { calendarDateSchema } from './dates';
 import type { ProjectId, StageId, WorkId } from './ids';
 
 /** What can be counted of a stretch of work: blocks sewn, length sewn by hand (in 1/320 mm), cuts made. */
-export const workMeasure = z.enum(['blocks', 'hand', 'cuts']);
-export type WorkMeasure = z.infer<typeof workMeasure>;
+export const workMeasureSchema = z.enum(['blocks', 'hand', 'cuts']);
+export type WorkMeasure = z.infer<typeof workMeasureSchema>;
 
-export const workDone = z.object({ what: workMeasure, amount: z.int().min(1).max(1_000_000_000) }).readonly();
-export type WorkDone = z.infer<typeof workDone>;
+export const workDoneSchema = z.object({ what: workMeasureSchema, amount: z.int().min(1).max(1_000_000_000) }).readonly();
+export type WorkDone = z.infer<typeof workDoneSchema>;
 
 /** A stretch of work as the maker tells it; what got done in it is null where she did not count. */
-export const workDetails = z
+export const workDetailsSchema = z
   .object({
-    on: calendarDate,
+    on: calendarDateSchema,
     minutes: z.int().min(1).max(100_000),
-    done: workDone.nullable(),
+    done: workDoneSchema.nullable(),
     note: z.string().trim().max(300),
   })
   .readonly();
-export type WorkDetails = z.infer<typeof workDetails>;
+export type WorkDetails = z.infer<typeof workDetailsSchema>;
 
 export interface Work extends WorkDetails {
   readonly id: WorkId;

@@ -1,27 +1,27 @@
 import { z } from 'zod';
-import { priceLines } from './price-line';
+import { priceLinesSchema } from './price-line';
 
 /** longarm: quilts for hire; other: anybody else a piece is sent to. */
-export const contactKind = z.enum(['longarm', 'other']);
-export type ContactKind = z.infer<typeof contactKind>;
+export const contactKindSchema = z.enum(['longarm', 'other']);
+export type ContactKind = z.infer<typeof contactKindSchema>;
 
-export const contactName = z.string().trim().min(1).max(120);
+export const contactNameSchema = z.string().trim().min(1).max(120);
 
 /** Somebody a piece goes out to. What they have not said is null; rates are in minor units, a rate a square inch. */
-export const contactDetails = z
+export const contactDetailsSchema = z
   .object({
-    name: contactName,
-    kind: contactKind,
+    name: contactNameSchema,
+    kind: contactKindSchema,
     /** How to reach them, in the maker's own words. */
     reach: z.string().trim().max(300),
     rateMinor: z.number().min(0).max(10_000).nullable(),
     minimumMinor: z.number().min(0).max(10_000_000).nullable(),
-    lines: priceLines,
+    lines: priceLinesSchema,
     promisedDays: z.int().min(0).max(730).nullable(),
     notes: z.string().max(5_000),
   })
   .readonly();
-export type ContactDetails = z.infer<typeof contactDetails>;
+export type ContactDetails = z.infer<typeof contactDetailsSchema>;
 
 /** A contact of whom only the name is known. */
 export function nameAlone(name: string, kind: ContactKind): ContactDetails {

@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import type { CalendarDate } from '#core/units/calendar-date';
-import { cuttingSetup } from './cutting-setup';
+import { cuttingSetupSchema } from './cutting-setup';
 import type { FabricPieceId } from './ids';
-import { fabricPieceId } from './ids';
+import { fabricPieceIdSchema } from './ids';
 
 const size = { width: z.int().min(0), height: z.int().min(0) };
 
@@ -42,14 +42,14 @@ const keptSheets = z.object({
 });
 
 /** How one piece is cut: of the stash, or (null) of fabric that has to be bought. `fabric` is the planner's name for its fabric. */
-export const keptPiece = z
+export const keptPieceSchema = z
   .object({
-    pieceId: fabricPieceId.nullable(),
+    pieceId: fabricPieceIdSchema.nullable(),
     fabric: z.string().min(1).max(200),
     tree: z.union([keptTree, keptSheets]),
   })
   .readonly();
-export type KeptPiece = z.infer<typeof keptPiece>;
+export type KeptPiece = z.infer<typeof keptPieceSchema>;
 
 const purchase = z
   .object({
@@ -78,23 +78,23 @@ const unplaced = z
   .readonly();
 
 /** A piece of the stash as it could be cut when the plan was made: what was free of it with what the plan had cut already. */
-export const piecePlannedWith = z
-  .object({ pieceId: fabricPieceId, width: z.int().min(0), length: z.int().min(0) })
+export const piecePlannedWithSchema = z
+  .object({ pieceId: fabricPieceIdSchema, width: z.int().min(0), length: z.int().min(0) })
   .readonly();
-export type PiecePlannedWith = z.infer<typeof piecePlannedWith>;
+export type PiecePlannedWith = z.infer<typeof piecePlannedWithSchema>;
 
 /** A plan to cut by, with all it was asked and the fabric it was made for. */
-export const keptPlan = z
+export const keptPlanSchema = z
   .object({
-    setup: cuttingSetup,
+    setup: cuttingSetupSchema,
     rule: z.enum(['2-stage', 'guillotine']),
-    pieces: z.array(keptPiece).max(500).readonly(),
+    pieces: z.array(keptPieceSchema).max(500).readonly(),
     purchases: z.array(purchase).max(500).readonly(),
     unplaced: z.array(unplaced).max(500).readonly(),
-    plannedWith: z.array(piecePlannedWith).max(5_000).readonly(),
+    plannedWith: z.array(piecePlannedWithSchema).max(5_000).readonly(),
   })
   .readonly();
-export type KeptPlan = z.infer<typeof keptPlan>;
+export type KeptPlan = z.infer<typeof keptPlanSchema>;
 
 /** A cut of a kept plan that was ticked: so many parts of the piece's tree, from the near end, in the order of ticking. */
 export interface TickedStep {

@@ -1,31 +1,31 @@
 import { z } from 'zod';
 import { lengthFromInches, lengthFromUnits } from '#core/units/length';
 import { countField, flagField, lengthField, textField } from './fields';
-import { fabricPieceId, type FabricId, fabricId, projectId, stageId } from './ids';
+import { fabricPieceIdSchema, type FabricId, fabricIdSchema, projectIdSchema, stageIdSchema } from './ids';
 import { pieceWidthSchema } from './stash';
 
 const inches = lengthFromInches;
 
 /** What may matter in a cutting plan. */
-export const cuttingWish = z.enum([
+export const cuttingWishSchema = z.enum([
   'buy-least',
   'least-fabric',
   'fewest-pieces',
   'fewest-cuts',
   'largest-leftover',
 ]);
-export type CuttingWish = z.infer<typeof cuttingWish>;
+export type CuttingWish = z.infer<typeof cuttingWishSchema>;
 
 /** The answer that a line was taken from: its stage and its calculator. */
-export const lineSource = z.object({ stageId, calculator: z.string().min(1).max(80) }).readonly();
-export type LineSource = z.infer<typeof lineSource>;
+export const lineSourceSchema = z.object({ stageId: stageIdSchema, calculator: z.string().min(1).max(80) }).readonly();
+export type LineSource = z.infer<typeof lineSourceSchema>;
 
 /** Patches of one size for one project: as `patchToCut`, with where they come from; null where they were entered by hand. */
-export const cuttingLine = z
+export const cuttingLineSchema = z
   .object({
     id: z.string().min(1).max(160),
-    projectId,
-    source: lineSource.nullable(),
+    projectId: projectIdSchema,
+    source: lineSourceSchema.nullable(),
     fabric: textField({ title: 'Fabric', minimum: 1, maximum: 120 }),
     width: pieceWidthSchema,
     length: lengthField({ title: 'Length' }),
@@ -33,16 +33,16 @@ export const cuttingLine = z
     mayTurn: flagField({ title: 'May be turned' }),
   })
   .readonly();
-export type CuttingLine = z.infer<typeof cuttingLine>;
+export type CuttingLine = z.infer<typeof cuttingLineSchema>;
 
 /** Which fabric of the stash stands for a fabric of a project's list; without one it is planned as new fabric. */
-export const fabricChoice = z
-  .object({ projectId, fabric: z.string().min(1).max(120), fabricId: fabricId.nullable() })
+export const fabricChoiceSchema = z
+  .object({ projectId: projectIdSchema, fabric: z.string().min(1).max(120), fabricId: fabricIdSchema.nullable() })
   .readonly();
-export type FabricChoice = z.infer<typeof fabricChoice>;
+export type FabricChoice = z.infer<typeof fabricChoiceSchema>;
 
 /** The table and the settings at it. */
-export const cuttingTable = z
+export const cuttingTableSchema = z
   .object({
     rulerLength: lengthField({
       title: 'Ruler',
@@ -67,13 +67,13 @@ export const cuttingTable = z
     keepLong: lengthField({ title: 'Smallest leftover kept, long side', minimum: inches(1 / 2) }),
     /** All of them, what matters most first. */
     wishes: z
-      .array(cuttingWish)
-      .length(cuttingWish.options.length)
+      .array(cuttingWishSchema)
+      .length(cuttingWishSchema.options.length)
       .refine((wishes) => new Set(wishes).size === wishes.length)
       .readonly(),
   })
   .readonly();
-export type CuttingTableSettings = z.infer<typeof cuttingTable>;
+export type CuttingTableSettings = z.infer<typeof cuttingTableSchema>;
 
 /** Common practice in inches, but for the leftovers, which are a matter of taste. */
 export const STARTING_TABLE: CuttingTableSettings = {
@@ -84,26 +84,26 @@ export const STARTING_TABLE: CuttingTableSettings = {
   selvage: lengthFromUnits(0),
   keepShort: inches(3),
   keepLong: inches(6),
-  wishes: cuttingWish.options,
+  wishes: cuttingWishSchema.options,
 };
 
 /** Everything that is asked of a cutting plan, for the project it was begun from (the first) and those cut with it. */
-export const cuttingSetup = z
+export const cuttingSetupSchema = z
   .object({
-    projects: z.array(projectId).min(1).max(20).readonly(),
+    projects: z.array(projectIdSchema).min(1).max(20).readonly(),
     /** The answers whose lists were taken, and which state of each. */
     taken: z
-      .array(z.object({ source: lineSource, keptAt: z.int() }).readonly())
+      .array(z.object({ source: lineSourceSchema, keptAt: z.int() }).readonly())
       .max(200)
       .readonly(),
-    lines: z.array(cuttingLine).max(500).readonly(),
-    fabricChoices: z.array(fabricChoice).max(500).readonly(),
+    lines: z.array(cuttingLineSchema).max(500).readonly(),
+    fabricChoices: z.array(fabricChoiceSchema).max(500).readonly(),
     /** Pieces of the stash that are not to be cut. */
-    leftOut: z.array(fabricPieceId).max(2_000).readonly(),
-    table: cuttingTable,
+    leftOut: z.array(fabricPieceIdSchema).max(2_000).readonly(),
+    table: cuttingTableSchema,
   })
   .readonly();
-export type CuttingSetup = z.infer<typeof cuttingSetup>;
+export type CuttingSetup = z.infer<typeof cuttingSetupSchema>;
 
 /** The fabric chosen for a fabric of a project's list; undefined where nothing was said yet. */
 export function fabricOf(

@@ -1,63 +1,63 @@
 import { z } from 'zod';
 
 /** Every record has an identifier of its own brand, so that a stage can never be passed where a project is asked for. */
-export const projectId = z.uuid().brand('ProjectId');
-export type ProjectId = z.infer<typeof projectId>;
+export const projectIdSchema = z.uuid().brand('ProjectId');
+export type ProjectId = z.infer<typeof projectIdSchema>;
 
-export const stageId = z.uuid().brand('StageId');
-export type StageId = z.infer<typeof stageId>;
+export const stageIdSchema = z.uuid().brand('StageId');
+export type StageId = z.infer<typeof stageIdSchema>;
 
-export const checklistItemId = z.uuid().brand('ChecklistItemId');
-export type ChecklistItemId = z.infer<typeof checklistItemId>;
+export const checklistItemIdSchema = z.uuid().brand('ChecklistItemId');
+export type ChecklistItemId = z.infer<typeof checklistItemIdSchema>;
 
-export const stagePlanId = z.uuid().brand('StagePlanId');
-export type StagePlanId = z.infer<typeof stagePlanId>;
+export const stagePlanIdSchema = z.uuid().brand('StagePlanId');
+export type StagePlanId = z.infer<typeof stagePlanIdSchema>;
 
-export const calculationId = z.uuid().brand('CalculationId');
-export type CalculationId = z.infer<typeof calculationId>;
+export const calculationIdSchema = z.uuid().brand('CalculationId');
+export type CalculationId = z.infer<typeof calculationIdSchema>;
 
-export const photoId = z.uuid().brand('PhotoId');
-export type PhotoId = z.infer<typeof photoId>;
+export const photoIdSchema = z.uuid().brand('PhotoId');
+export type PhotoId = z.infer<typeof photoIdSchema>;
 
-export const tripId = z.uuid().brand('TripId');
-export type TripId = z.infer<typeof tripId>;
+export const tripIdSchema = z.uuid().brand('TripId');
+export type TripId = z.infer<typeof tripIdSchema>;
 
-export const fabricId = z.uuid().brand('FabricId');
-export type FabricId = z.infer<typeof fabricId>;
+export const fabricIdSchema = z.uuid().brand('FabricId');
+export type FabricId = z.infer<typeof fabricIdSchema>;
 
-export const fabricPieceId = z.uuid().brand('FabricPieceId');
-export type FabricPieceId = z.infer<typeof fabricPieceId>;
+export const fabricPieceIdSchema = z.uuid().brand('FabricPieceId');
+export type FabricPieceId = z.infer<typeof fabricPieceIdSchema>;
 
-export const ledgerEntryId = z.uuid().brand('LedgerEntryId');
-export type LedgerEntryId = z.infer<typeof ledgerEntryId>;
+export const ledgerEntryIdSchema = z.uuid().brand('LedgerEntryId');
+export type LedgerEntryId = z.infer<typeof ledgerEntryIdSchema>;
 
-export const changeId = z.uuid().brand('ChangeId');
-export type ChangeId = z.infer<typeof changeId>;
+export const changeIdSchema = z.uuid().brand('ChangeId');
+export type ChangeId = z.infer<typeof changeIdSchema>;
 
-export const bookingId = z.uuid().brand('BookingId');
-export type BookingId = z.infer<typeof bookingId>;
+export const bookingIdSchema = z.uuid().brand('BookingId');
+export type BookingId = z.infer<typeof bookingIdSchema>;
 
-export const contactId = z.uuid().brand('ContactId');
-export type ContactId = z.infer<typeof contactId>;
+export const contactIdSchema = z.uuid().brand('ContactId');
+export type ContactId = z.infer<typeof contactIdSchema>;
 
-export const tripEventId = z.uuid().brand('TripEventId');
-export type TripEventId = z.infer<typeof tripEventId>;
+export const tripEventIdSchema = z.uuid().brand('TripEventId');
+export type TripEventId = z.infer<typeof tripEventIdSchema>;
 
 /** Trips that went in one package share it. */
-export const packageId = z.uuid().brand('PackageId');
-export type PackageId = z.infer<typeof packageId>;
+export const packageIdSchema = z.uuid().brand('PackageId');
+export type PackageId = z.infer<typeof packageIdSchema>;
 
-export const workId = z.uuid().brand('WorkId');
-export type WorkId = z.infer<typeof workId>;
+export const workIdSchema = z.uuid().brand('WorkId');
+export type WorkId = z.infer<typeof workIdSchema>;
 
-export const placeId = z.uuid().brand('PlaceId');
-export type PlaceId = z.infer<typeof placeId>;
+export const placeIdSchema = z.uuid().brand('PlaceId');
+export type PlaceId = z.infer<typeof placeIdSchema>;
 
-export const stashKindId = z.uuid().brand('StashKindId');
-export type StashKindId = z.infer<typeof stashKindId>;
+export const stashKindIdSchema = z.uuid().brand('StashKindId');
+export type StashKindId = z.infer<typeof stashKindIdSchema>;
 
-export const stashSearchId = z.uuid().brand('StashSearchId');
-export type StashSearchId = z.infer<typeof stashSearchId>;
+export const stashSearchIdSchema = z.uuid().brand('StashSearchId');
+export type StashSearchId = z.infer<typeof stashSearchIdSchema>;
 
-export const shoppingLineId = z.uuid().brand('ShoppingLineId');
-export type ShoppingLineId = z.infer<typeof shoppingLineId>;
+export const shoppingLineIdSchema = z.uuid().brand('ShoppingLineId');
+export type ShoppingLineId = z.infer<typeof shoppingLineIdSchema>;

@@ -5,7 +5,7 @@ import { countField, lengthField } from './fields';
 const inches = lengthFromInches;
 
 /** How labels lie on a sheet: alike and in a grid, measured from the upper left corner of the paper. */
-export const labelSheet = z
+export const labelSheetSchema = z
   .object({
     across: countField({ title: 'Labels side by side', minimum: 1, maximum: 12 }),
     down: countField({ title: 'Labels below each other', minimum: 1, maximum: 30 }),
@@ -17,7 +17,7 @@ export const labelSheet = z
     top: lengthField({ title: 'Margin at the top', minimum: inches(0), maximum: inches(4) }),
   })
   .readonly();
-export type LabelSheet = z.infer<typeof labelSheet>;
+export type LabelSheet = z.infer<typeof labelSheetSchema>;
 
 /** Plain paper, to be cut apart: fits letter and A4 alike. */
 export const STARTING_LABEL_SHEET: LabelSheet = {

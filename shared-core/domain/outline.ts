@@ -5,7 +5,7 @@ const width = lengthField({ title: 'Width', help: 'Finished, from edge to edge.'
 const length = lengthField({ title: 'Length', help: 'Finished, from edge to edge.' });
 
 /** The finished outer edge of a piece. Sizes are from edge to edge; a regular polygon is measured across its flats. */
-export const outline = z
+export const outlineSchema = z
   .discriminatedUnion('shape', [
     z.object({ shape: z.literal('square'), side: lengthField({ title: 'Side' }) }).readonly(),
     z.object({ shape: z.literal('rectangle'), width, length }).readonly(),
@@ -32,12 +32,12 @@ export const outline = z
   ])
   .meta({ title: 'Shape' });
 
-export type Outline = z.infer<typeof outline>;
+export type Outline = z.infer<typeof outlineSchema>;
 export type OutlineShape = Outline['shape'];
 
 /** A round hole in the finished center; `diameter` is the cut edge, before it is bound. */
-export const hole = z
+export const holeSchema = z
   .object({ diameter: lengthField({ title: 'Hole across' }) })
   .readonly()
   .meta({ title: 'Hole' });
-export type Hole = z.infer<typeof hole>;
+export type Hole = z.infer<typeof holeSchema>;

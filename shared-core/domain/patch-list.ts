@@ -7,7 +7,7 @@ import { pieceWidthSchema } from './stash';
  * it; a patch that may turn can also be cut the other way. Shapes that are cut from a strip (diamonds, hexagons) stand here
  * as the strips they need.
  */
-export const patchToCut = z
+export const patchToCutSchema = z
   .object({
     fabric: textField({ title: 'Fabric', minimum: 1, maximum: 120 }),
     width: pieceWidthSchema,
@@ -16,7 +16,7 @@ export const patchToCut = z
     mayTurn: flagField({ title: 'May be turned', help: 'No print on it has to stand upright.' }),
   })
   .readonly();
-export type PatchToCut = z.infer<typeof patchToCut>;
+export type PatchToCut = z.infer<typeof patchToCutSchema>;
 
-export const patchList = z.array(patchToCut).max(500).readonly();
-export type PatchList = z.infer<typeof patchList>;
+export const patchListSchema = z.array(patchToCutSchema).max(500).readonly();
+export type PatchList = z.infer<typeof patchListSchema>;

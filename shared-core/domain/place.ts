@@ -29,14 +29,14 @@ export function liesIn(path: string, other: string): boolean {
 }
 
 /** A path as it was typed: levels parted by commas, at most 120 characters; empty for no place. */
-export const placePath = z
+export const placePathSchema = z
   .string()
   .trim()
   .max(120)
   .transform((path) => placePathOf(placeNames(path))) as unknown as z.ZodType<string, string>;
 
 /** The name of one place; a comma would make two of it. */
-export const placeName = z
+export const placeNameSchema = z
   .string()
   .trim()
   .min(1)

@@ -1,4 +1,5 @@
-import type { PlannedStage, StageKind, StageState } from './stage';
+import type { PlannedStage, StageState } from './stage';
+import type { StageKind } from './stage-kinds';
 
 /** A stage of a running project, as far as a change of its plan goes. */
 export interface RunningStage {

@@ -4,7 +4,7 @@ import { minorField, percentField, textField } from './fields';
 const name = textField({ title: 'Line', minimum: 1, maximum: 60 });
 
 /** A line beside the quilting: a flat sum, or so much by area, by edge or on top of the quilting in percent. */
-export const priceLine = z.discriminatedUnion('by', [
+export const priceLineSchema = z.discriminatedUnion('by', [
   z
     .object({
       by: z.literal('flat'),
@@ -35,9 +35,9 @@ export const priceLine = z.discriminatedUnion('by', [
     .readonly(),
 ]);
 
-export type PriceLine = z.infer<typeof priceLine>;
+export type PriceLine = z.infer<typeof priceLineSchema>;
 
-export const priceLines = z.array(priceLine).max(20).readonly().meta({
+export const priceLinesSchema = z.array(priceLineSchema).max(20).readonly().meta({
   title: 'Other lines',
   description: 'Thread, batting, basting, rush, freight: flat, by area, by edge or in percent.',
 });

@@ -1,21 +1,21 @@
 import { z } from 'zod';
-import { calendarDate } from './dates';
+import { calendarDateSchema } from './dates';
 import type { ProjectId } from './ids';
-import { hole, outline } from './outline';
+import { holeSchema, outlineSchema } from './outline';
 import { settingChanges } from './workshop';
 
-export const projectPurpose = z.enum(['gift', 'commission', 'own']);
-export type ProjectPurpose = z.infer<typeof projectPurpose>;
+export const projectPurposeSchema = z.enum(['gift', 'commission', 'own']);
+export type ProjectPurpose = z.infer<typeof projectPurposeSchema>;
 
 /** What the maker says of a project: everything but its stages and what the notebook itself records. */
-export const projectDetails = z
+export const projectDetailsSchema = z
   .object({
     name: z.string().trim().min(1).max(120),
-    purpose: projectPurpose,
+    purpose: projectPurposeSchema,
     forWhom: z.string().trim().max(120),
-    dueOn: calendarDate.nullable(),
-    outline,
-    hole: hole.nullable(),
+    dueOn: calendarDateSchema.nullable(),
+    outline: outlineSchema,
+    hole: holeSchema.nullable(),
     hasSlit: z.boolean(),
     settingChanges,
     notes: z.string().max(20_000),
@@ -25,7 +25,7 @@ export const projectDetails = z
     path: ['hasSlit'],
     message: 'A slit runs from the edge to a hole',
   });
-export type ProjectDetails = z.infer<typeof projectDetails>;
+export type ProjectDetails = z.infer<typeof projectDetailsSchema>;
 
 export interface Project extends ProjectDetails {
   readonly id: ProjectId;

@@ -1,16 +1,16 @@
 import { z } from 'zod';
-import { projectId, type ShoppingLineId } from './ids';
+import { projectIdSchema, type ShoppingLineId } from './ids';
 
 /** A line of the shopping list in the maker's own words. `howMuch` is as she would say it in the shop: `2 spools`, `half a yard`. */
-export const ownShoppingLine = z
+export const ownShoppingLineSchema = z
   .object({
     words: z.string().trim().min(1).max(120),
     howMuch: z.string().trim().max(60),
     supplier: z.string().trim().max(120),
-    projectId: projectId.nullable(),
+    projectId: projectIdSchema.nullable(),
   })
   .readonly();
-export type OwnShoppingLine = z.infer<typeof ownShoppingLine>;
+export type OwnShoppingLine = z.infer<typeof ownShoppingLineSchema>;
 
 export interface KeptShoppingLine extends OwnShoppingLine {
   readonly id: ShoppingLineId;

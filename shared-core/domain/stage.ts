@@ -1,71 +1,62 @@
 import { z } from 'zod';
-import { checklistItemId, projectId, stageId } from './ids';
+import { STAGE_KINDS, type StageKind } from './stage-kinds';
+import { checklistItemIdSchema, projectIdSchema, stageIdSchema } from './ids';
 
-/** What is done in a stage; calculators attach to kinds. `other` is anything the maker adds. */
-export const stageKind = z.enum([
-  'piecing',
-  'longarm',
-  'home-quilting',
-  'outer-binding',
-  'center-cut',
-  'inner-binding',
-  'hand-finish',
-  'other',
-]);
-export type StageKind = z.infer<typeof stageKind>;
+/** Calculators name the kinds they belong to. `other` is anything the maker adds. */
+export const stageKindSchema = z.enum(Object.keys(STAGE_KINDS) as [StageKind, ...StageKind[]]);
 
 /**
- * planned: not begun; in-hand: being worked on at the bench; out: away with somebody; done; skipped: this piece does not
- * need it. A stage that waits for something carries the reason in `heldUpBy`, whatever its state.
+ * planned: not started; in-hand: being worked on at the bench; out: at the quilter; done; skipped: this project does not need
+ * it. A stage that waits for something has the reason in `heldUpBy`, whatever its state.
  */
-export const stageState = z.enum(['planned', 'in-hand', 'out', 'done', 'skipped']);
-export type StageState = z.infer<typeof stageState>;
+export const stageStateSchema = z.enum(['planned', 'in-hand', 'out', 'done', 'skipped']);
+export type StageState = z.infer<typeof stageStateSchema>;
 
 /**
- * A line to tick off. A gate line must be ticked before its stage may start; `closedBy` names the kind of stage whose
- * completion ticks it.
+ * A line to tick off. A line of the gate must be ticked before its stage can start; `closedBy` names the kind of stage that
+ * ticks it when it is done.
  */
-export const checklistItem = z
+export const checklistItemSchema = z
   .object({
-    id: checklistItemId,
+    id: checklistItemIdSchema,
     text: z.string().trim().min(1).max(300),
     isGate: z.boolean(),
-    closedBy: stageKind.nullable(),
+    closedBy: stageKindSchema.nullable(),
     isTicked: z.boolean(),
   })
   .readonly();
-export type ChecklistItem = z.infer<typeof checklistItem>;
+export type ChecklistItem = z.infer<typeof checklistItemSchema>;
 
-export const stage = z
+export const stageSchema = z
   .object({
-    id: stageId,
-    projectId,
+    id: stageIdSchema,
+    projectId: projectIdSchema,
     position: z.int().min(0),
-    kind: stageKind,
+    kind: stageKindSchema,
     name: z.string().trim().min(1).max(120),
-    state: stageState,
+    state: stageStateSchema,
     estimateMinutes: z.int().min(0).max(100_000),
-    /** The maker set the estimate herself; else it came with the plan, and her own rates go before it. */
+    /** The maker set the estimate; otherwise it came with the stage plan, and the maker's own rates replace it. */
     isOwnEstimate: z.boolean(),
     heldUpBy: z.string().trim().max(300),
     notes: z.string().max(20_000),
-    /** Why the maker went past the gate with conditions open; empty when she did not. */
+    /** Why the maker started with open lines in the gate; empty when there were none. */
     gatePassedWhy: z.string().trim().max(1_000),
     startedAt: z.int().nullable(),
     finishedAt: z.int().nullable(),
-    checklist: z.array(checklistItem).readonly(),
-    /** May be worked on side by side with the stage before it. */
+    checklist: z.array(checklistItemSchema).readonly(),
+    /** Can be worked on at the same time as the stage before it. */
     isBeside: z.boolean(),
-    /** The calculators that stand on its page, by name; null: those of its kind. */
+    /** The calculators on its page, by name; null: those of its kind. */
     calculators: z.array(z.string()).readonly().nullable(),
   })
   .readonly();
-export type Stage = z.infer<typeof stage>;
+export type Stage = z.infer<typeof stageSchema>;
 
 /** A stage as a stage plan describes it, before it belongs to a project. */
-export const plannedStage = z
+export const plannedStageSchema = z
   .object({
-    kind: stageKind,
+    kind: stageKindSchema,
     name: z.string().trim().min(1).max(120),
     estimateMinutes: z.int().min(0).max(100_000),
     checklist: z
@@ -74,7 +65,7 @@ export const plannedStage = z
           .object({
             text: z.string().trim().min(1).max(300),
             isGate: z.boolean(),
-            closedBy: stageKind.nullable(),
+            closedBy: stageKindSchema.nullable(),
           })
           .readonly(),
       )
@@ -83,14 +74,19 @@ export const plannedStage = z
     calculators: z.array(z.string().max(60)).max(40).readonly().nullable().optional(),
   })
   .readonly();
-export type PlannedStage = z.infer<typeof plannedStage>;
+export type PlannedStage = z.infer<typeof plannedStageSchema>;
 
-/** The stage the project stands at: the first that is neither done nor skipped; null when all are. */
-export function currentStage<S extends Pick<Stage, 'state'>>(stages: readonly S[]): S | null {
-  return stages.find((one) => one.state !== 'done' && one.state !== 'skipped') ?? null;
+/** Whether nothing is left to do in a stage. */
+export function isOver({ state }: Pick<Stage, 'state'>): boolean {
+  return state === 'done' || state === 'skipped';
 }
 
-/** The gate lines of a stage that still forbid its start, given the other stages of the project. */
+/** The first stage that is not over; null when all are. */
+export function currentStage<S extends Pick<Stage, 'state'>>(stages: readonly S[]): S | null {
+  return stages.find((one) => !isOver(one)) ?? null;
+}
+
+/** The lines of a stage's gate that are still open, given the other stages of the project. */
 export function openGateItems(
   gated: Pick<Stage, 'checklist'>,
   stages: readonly Pick<Stage, 'kind' | 'state'>[],

@@ -1,4 +1,4 @@
-import { stagePlanId } from './ids';
+import { stagePlanIdSchema } from './ids';
 import type { z } from 'zod';
 import type { PlannedStage } from './stage';
 import {
@@ -13,7 +13,7 @@ import {
 } from './starting-stages';
 
 export interface StartingPlan {
-  readonly id: z.infer<typeof stagePlanId>;
+  readonly id: z.infer<typeof stagePlanIdSchema>;
   readonly name: string;
   readonly says: string;
   readonly stages: readonly PlannedStage[];
@@ -22,7 +22,7 @@ export interface StartingPlan {
 /** The plans a new notebook has. Their ids never change: projects are begun from them by id. */
 export const STARTING_PLANS: readonly StartingPlan[] = [
   {
-    id: stagePlanId.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a01'),
+    id: stagePlanIdSchema.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a01'),
     name: 'Ring-shaped skirt with a slit',
     says: 'For a tree: quilted, bound outside, then opened from the edge to a hole in the center.',
     stages: [
@@ -35,25 +35,25 @@ export const STARTING_PLANS: readonly StartingPlan[] = [
     ],
   },
   {
-    id: stagePlanId.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a02'),
+    id: stagePlanIdSchema.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a02'),
     name: 'Ring-shaped topper',
     says: 'For a table with a pole through it, or with a candle in the middle: a closed ring.',
     stages: [PIECING, LONGARM, OUTER_BINDING, CENTER_CUT, INNER_BINDING, HAND_FINISH],
   },
   {
-    id: stagePlanId.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a03'),
+    id: stagePlanIdSchema.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a03'),
     name: 'Runner',
     says: 'Long and narrow, quilted at home.',
     stages: [PIECING, HOME_QUILTING, OUTER_BINDING, HAND_FINISH],
   },
   {
-    id: stagePlanId.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a04'),
+    id: stagePlanIdSchema.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a04'),
     name: 'Throw',
     says: 'Large enough to send out for quilting.',
     stages: [{ ...PIECING, estimateMinutes: 900 }, LONGARM, OUTER_BINDING, HAND_FINISH],
   },
   {
-    id: stagePlanId.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a05'),
+    id: stagePlanIdSchema.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a05'),
     name: 'Small mat',
     says: 'Pieced, quilted and bound at home in a few evenings.',
     stages: [

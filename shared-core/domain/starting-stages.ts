@@ -1,4 +1,5 @@
-import type { PlannedStage, StageKind } from './stage';
+import type { PlannedStage } from './stage';
+import type { StageKind } from './stage-kinds';
 
 /** The stages the starting plans are made of; their minutes are common practice, to be put right by the maker's clock. */
 export const PIECING: PlannedStage = {

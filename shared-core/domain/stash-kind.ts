@@ -38,7 +38,7 @@ export function measureOfKind(kind: PieceKind): KindMeasure {
 export const ONE_THING: Length = lengthFromUnits(UNITS_PER_MILLIMETER);
 
 /** One of the maker's kinds with its usual size; `count` is how many come together in a pack. Null where none is usual. */
-export const stashKindDetails = z
+export const stashKindDetailsSchema = z
   .object({
     form: pieceKindSchema,
     name: z.string().trim().min(1).max(60),
@@ -48,7 +48,7 @@ export const stashKindDetails = z
     isHidden: z.boolean(),
   })
   .readonly();
-export type StashKindDetails = z.infer<typeof stashKindDetails>;
+export type StashKindDetails = z.infer<typeof stashKindDetailsSchema>;
 
 export interface StashKind extends StashKindDetails {
   readonly id: StashKindId;

@@ -1,16 +1,16 @@
 import { z } from 'zod';
 import { type Length, lengthFromUnits } from '#core/units/length';
 import { lengthField } from './fields';
-import { placePath } from './place';
+import { placePathSchema } from './place';
 import type { FabricPieceId, FabricId, LedgerEntryId, PhotoId, StashKindId } from './ids';
 
 /** Which way the print runs; a directional print fixes how a patch is cut. */
-export const printDirection = z.enum(['any', 'one-way', 'two-way']);
-export type PrintDirection = z.infer<typeof printDirection>;
+export const printDirectionSchema = z.enum(['any', 'one-way', 'two-way']);
+export type PrintDirection = z.infer<typeof printDirectionSchema>;
 
 /** Whether a piece's print stands along its length or, as in one that was turned, across it. */
-export const printRuns = z.enum(['along', 'across']);
-export type PrintRuns = z.infer<typeof printRuns>;
+export const printRunsSchema = z.enum(['along', 'across']);
+export type PrintRuns = z.infer<typeof printRunsSchema>;
 
 export const pieceKindSchema = z.enum([
   'yardage',
@@ -44,22 +44,22 @@ const shortText = z.string().trim().max(120);
  * What the maker says of a fabric. `swatch` is the color it is drawn in where it has no photo: six hex digits with a hash.
  * `place` is where it lies, every name from the room down: `Sewing room, shelf 2`.
  */
-export const fabricDetails = z
+export const fabricDetailsSchema = z
   .object({
     name: z.string().trim().min(1).max(120),
     print: shortText,
     colorWords: shortText,
     fiber: shortText,
-    direction: printDirection,
+    direction: printDirectionSchema,
     width: pieceWidthSchema,
     isWashed: z.boolean(),
     supplier: shortText,
-    place: placePath,
+    place: placePathSchema,
     swatch: z.string().regex(/^#[0-9a-f]{6}$/),
     notes: z.string().max(5_000),
   })
   .readonly();
-export type FabricDetails = z.infer<typeof fabricDetails>;
+export type FabricDetails = z.infer<typeof fabricDetailsSchema>;
 
 export interface Fabric extends FabricDetails {
   readonly id: FabricId;
@@ -86,13 +86,29 @@ export interface FabricPiece {
   readonly valueMinor: number;
 }
 
+/**
+ * The length of a piece that is free: there and not set aside. More may be set aside than is there; then nothing is free. To a project
+ * its own hold is free too.
+ */
+export function freeOf(
+  { there, held }: { readonly there: number; readonly held: number },
+  ownHold = 0,
+): Length {
+  return lengthFromUnits(Math.max(0, there - held + ownHold));
+}
+
+/** Whether a length of fabric counted in items is a whole number of items; true of fabric that is not counted. */
+export function isWholeCount(length: number, unitLength: number | null): boolean {
+  return unitLength === null || length % unitLength === 0;
+}
+
 /** What fabric costs to buy: `minor` for an area in (1/320 mm)². */
 export interface StashPrice {
   readonly minor: number;
   readonly area: number;
 }
 
-export const entryKind = z.enum([
+export const entryKindSchema = z.enum([
   'bought',
   'set-aside',
   'released',
@@ -102,7 +118,7 @@ export const entryKind = z.enum([
   'counted',
   'taken-back',
 ]);
-export type EntryKind = z.infer<typeof entryKind>;
+export type EntryKind = z.infer<typeof entryKindSchema>;
 
 /**
  * One line of the ledger, never edited. What is there, what is spoken for and what it cost are always sums of these.

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { type CalendarDate, daysBetween } from '#core/units/calendar-date';
-import { contactName } from './contact';
-import { calendarDate } from './dates';
+import { contactNameSchema } from './contact';
+import { calendarDateSchema } from './dates';
 import type { TripEventId } from './ids';
 import type { StageState } from './stage';
 
@@ -12,12 +12,12 @@ const price = z.int().min(0).max(100_000_000).nullable();
  * One journey of a piece out of the house and back, as the maker tells it. `withWhom` is the name of a contact: one that
  * is not known yet becomes one.
  */
-export const tripDetails = z
+export const tripDetailsSchema = z
   .object({
-    withWhom: contactName,
-    sentOn: calendarDate.nullable(),
-    promisedOn: calendarDate.nullable(),
-    backOn: calendarDate.nullable(),
+    withWhom: contactNameSchema,
+    sentOn: calendarDateSchema.nullable(),
+    promisedOn: calendarDateSchema.nullable(),
+    backOn: calendarDateSchema.nullable(),
     trackingNumber: few,
     backing: few,
     batting: few,
@@ -35,7 +35,7 @@ export const tripDetails = z
     path: ['backOn'],
     message: 'Back before it was sent',
   });
-export type TripDetails = z.infer<typeof tripDetails>;
+export type TripDetails = z.infer<typeof tripDetailsSchema>;
 
 /** A trip of which nothing is known yet but with whom. */
 export function tripWith(withWhom: string): TripDetails {
@@ -57,8 +57,8 @@ export function tripWith(withWhom: string): TripDetails {
 }
 
 /** What happens between sending and receiving, which are the trip's own days. `heard` is any other word of it. */
-export const tripEventKind = z.enum(['packed', 'arrived', 'on-the-frame', 'ready', 'sent-back', 'heard']);
-export type TripEventKind = z.infer<typeof tripEventKind>;
+export const tripEventKindSchema = z.enum(['packed', 'arrived', 'on-the-frame', 'ready', 'sent-back', 'heard']);
+export type TripEventKind = z.infer<typeof tripEventKindSchema>;
 
 export interface TripEvent {
   readonly id: TripEventId;
@@ -68,12 +68,12 @@ export interface TripEvent {
 }
 
 /** A line of the list by which the package is packed. */
-export const packingLine = z
+export const packingLineSchema = z
   .object({ text: z.string().trim().min(1).max(200), isPacked: z.boolean() })
   .readonly();
-export type PackingLine = z.infer<typeof packingLine>;
+export type PackingLine = z.infer<typeof packingLineSchema>;
 
-export const packingList = z.array(packingLine).max(40).readonly();
+export const packingListSchema = z.array(packingLineSchema).max(40).readonly();
 
 /** What belongs into a package to a longarm quilter (common practice). */
 export const STARTING_PACKING: readonly PackingLine[] = [

@@ -1,14 +1,14 @@
 import { z } from 'zod';
 import { type CurrencyCode, currencyFromCode } from '#core/units/money';
 import { lengthFromInches } from '#core/units/length';
-import { benchTime } from './bench-time';
+import { benchTimeSchema } from './bench-time';
 import { choiceField, countField, lengthField, minorField, percentField } from './fields';
-import { labelSheet } from './label-sheet';
+import { labelSheetSchema } from './label-sheet';
 
 const inches = lengthFromInches;
 
 /** The settings of the workshop: each can be changed for the workshop, and again for one project. */
-export const settings = z
+export const settingsSchema = z
   .object({
     unitSystem: choiceField(['inch', 'metric'], { title: 'Units' }),
     inchStep: z.union([z.literal(4), z.literal(8), z.literal(16)]).meta({
@@ -99,10 +99,10 @@ export const settings = z
   })
   .readonly();
 
-export type Settings = z.infer<typeof settings>;
+export type Settings = z.infer<typeof settingsSchema>;
 
 /** A project's own departures from the workshop's settings. */
-export const settingChanges = settings.unwrap().partial().readonly();
+export const settingChanges = settingsSchema.unwrap().partial().readonly();
 export type SettingChanges = z.infer<typeof settingChanges>;
 
 /** Where a new workshop starts: common practice, in inches. */
@@ -128,26 +128,26 @@ export const STARTING_HABITS: Settings = {
   silentDays: 21,
 };
 
-export const currencyCode = z
+export const currencyCodeSchema = z
   .string()
   .regex(/^[A-Z]{3}$/)
   .transform(currencyFromCode) as unknown as z.ZodType<CurrencyCode, string>;
 
-export const theme = z.enum(['system', 'light', 'dark']);
-export type Theme = z.infer<typeof theme>;
+export const themeSchema = z.enum(['system', 'light', 'dark']);
+export type Theme = z.infer<typeof themeSchema>;
 
 /** What is true of the whole workshop. The currency is one for all money in it. */
-export const workshop = z
+export const workshopSchema = z
   .object({
     name: z.string().trim().max(120),
-    currency: currencyCode,
-    theme,
-    settings,
-    benchTime,
-    labelSheet,
+    currency: currencyCodeSchema,
+    theme: themeSchema,
+    settings: settingsSchema,
+    benchTime: benchTimeSchema,
+    labelSheet: labelSheetSchema,
   })
   .readonly();
-export type Workshop = z.infer<typeof workshop>;
+export type Workshop = z.infer<typeof workshopSchema>;
 
 /** The workshop's settings with the project's own changes laid over them; a change that is absent leaves the setting as it is. */
 export function settingsOfProject(workshopSettings: Settings, changes: SettingChanges): Settings {

@@ -1,6 +1,7 @@
 import type { BenchTime } from '#core/domain/bench-time';
 import type { ProjectId, StageId } from '#core/domain/ids';
-import type { Stage } from '#core/domain/stage';
+import { isOver, type Stage } from '#core/domain/stage';
+import { stageKindRecord } from '#core/domain/stage-kinds';
 import type { TripDetails } from '#core/domain/trip';
 import { type SettingChanges, type Settings, settingsOfProject } from '#core/domain/workshop';
 import { addDays, type CalendarDate, daysBetween } from '#core/units/calendar-date';
@@ -63,7 +64,7 @@ function projectLoad(
       return [{ kind: 'wait', id: stage.id, days: Math.max(0, daysBetween(today, backOn)) }];
     }
     const work: LoadStep = { kind: 'work', id: stage.id, minutes: stage.estimateMinutes };
-    if (stage.kind !== 'longarm') return [work];
+    if (!stageKindRecord(stage.kind).isSentOut) return [work];
     return [work, { kind: 'wait', id: stage.id, days: stage.daysAway ?? turnaroundDays }];
   };
   const groups = groupsSideBySide(stages);
@@ -83,16 +84,12 @@ function projectLoad(
 function groupsSideBySide(stages: readonly PlannedStage[]): readonly (readonly PlannedStage[])[] {
   const groups: PlannedStage[][] = [];
   stages.forEach((stage, place) => {
-    if (!isLeft(stage)) return;
+    if (isOver(stage)) return;
     const before = stages[place - 1];
-    if (stage.isBeside === true && before !== undefined && isLeft(before)) groups.at(-1)?.push(stage);
+    if (stage.isBeside === true && before !== undefined && !isOver(before)) groups.at(-1)?.push(stage);
     else groups.push([stage]);
   });
   return groups;
-}
-
-function isLeft({ state }: Pick<Stage, 'state'>): boolean {
-  return state !== 'done' && state !== 'skipped';
 }
 
 function expectedBack(trip: PlannedTrip | undefined, days: number, today: CalendarDate): CalendarDate {

@@ -11,12 +11,12 @@ import {
   title,
 } from '#test/helpers/notebook-steps';
 
-const PIECE = 'Hearth round';
+const PROJECT = 'Hearth round';
 const FABRIC = 'Rust stripe';
-/** Said beside an answer that was kept, on a day such as 3 Oct, and still holds. */
-const KEPT = /^Kept \S+ \S+$/;
-/** Said where 65 in was kept as the strip of a hole of 6 1/2 in. */
-const OUT_OF_DATE = /^Out of date: kept .* as 65 in, and the piece has changed since$/;
+/** Shown beside a saved answer that is up to date; the day reads like “Oct 3”. */
+const SAVED = /^Saved \S+ \S+$/;
+/** Shown after the hole changed: the strip saved for a hole of 6 1/2 in was 65 in. */
+const OUT_OF_DATE = /^Out of date: saved .* as 65 in, and the project has changed since$/;
 const STAGES = [
   'Piece the top',
   'Quilting, sent out',
@@ -26,11 +26,11 @@ const STAGES = [
   'Finish by hand',
 ] as const;
 
-test('a ring-shaped piece goes from an empty notebook through all its stages and is found again after a restart', async () => {
+test('a ring-shaped project goes from an empty notebook through all its stages and is there after a restart', async () => {
   await withTemporaryFolder(async (workshop) => {
     const first = await launchProgram({ workshop });
     await beginNotebook(first.page);
-    await writeDownPiece(first.page);
+    await writeDownProject(first.page);
     await test.step('fabric', () => buyFabric(first.page));
     await test.step('piecing', () => piecing(first.page));
     await test.step('longarm', () => longarm(first.page));
@@ -42,7 +42,7 @@ test('a ring-shaped piece goes from an empty notebook through all its stages and
     await first.close();
 
     const second = await launchProgram({ workshop });
-    await test.step('everything is there again', () => findEverything(second.page));
+    await test.step('everything is still there', () => findEverything(second.page));
     await second.close();
   });
 });
@@ -56,8 +56,8 @@ async function beginNotebook(page: Page): Promise<void> {
   await expect(title(page, 'A new piece')).toBeFocused();
 }
 
-async function writeDownPiece(page: Page): Promise<void> {
-  await page.getByRole('textbox', { name: 'Name' }).fill(PIECE);
+async function writeDownProject(page: Page): Promise<void> {
+  await page.getByRole('textbox', { name: 'Name' }).fill(PROJECT);
   await page.getByRole('radio', { name: 'Gift' }).check();
   await page.getByRole('textbox', { name: 'For whom' }).fill('Aunt Wren');
   await page.getByLabel('Due').fill(dayFromNow(60));
@@ -68,7 +68,7 @@ async function writeDownPiece(page: Page): Promise<void> {
   await page.getByRole('checkbox', { name: /A slit runs/ }).check();
   await page.getByRole('radio', { name: /^Ring-shaped skirt with a slit/ }).check();
   await page.getByRole('button', { name: 'Begin this piece' }).click();
-  await expect(title(page, PIECE)).toBeFocused();
+  await expect(title(page, PROJECT)).toBeFocused();
   const leaf = page.getByRole('region', { name: 'What it is' });
   await expect(leaf.getByText('Round, 48 1/2 in across, 6 1/2 in hole, slit.')).toBeVisible();
   await expect(page.getByText('Gift for Aunt Wren')).toBeVisible();
@@ -76,7 +76,7 @@ async function writeDownPiece(page: Page): Promise<void> {
   for (const stage of STAGES) await expect(stageRow(page, stage)).toContainText('planned');
 }
 
-/** Two yards of a new fabric, as a purchase with its price. */
+/** Adds a new fabric with a purchase of two yards and its price. */
 async function buyFabric(page: Page): Promise<void> {
   await goTo(page, 'Stash');
   await mainAction(page, 'Add a fabric').click();
@@ -86,38 +86,38 @@ async function buyFabric(page: Page): Promise<void> {
   await dialog.getByRole('textbox', { name: 'What it cost' }).fill('24');
   await dialog.getByRole('button', { name: 'Add the fabric' }).click();
   await expect(title(page, FABRIC)).toBeFocused();
-  await openPiece(page, PIECE);
+  await openPiece(page, PROJECT);
 }
 
-/** The one large figure of the calculator that is open. */
+/** The large figure of the open calculator. */
 const answer = (page: Page) =>
   page.getByRole('region', { name: 'Numbers', exact: true }).getByRole('strong').first();
 
 const onward = (page: Page, stage: string) => page.getByRole('link', { name: `On to “${stage}”` });
 
-async function keepAnswer(page: Page): Promise<void> {
-  await page.getByRole('button', { name: 'Keep this answer' }).click();
-  await expect(page.getByText(KEPT)).toBeVisible();
+async function saveAnswer(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Save this answer' }).click();
+  await expect(page.getByText(SAVED)).toBeVisible();
 }
 
-async function bookCut(page: Page, length: string): Promise<void> {
-  await page.getByRole('region', { name: 'Fabric' }).getByRole('button', { name: 'Book a cut' }).click();
-  const dialog = page.getByRole('dialog', { name: 'Book a cut' });
+async function recordCut(page: Page, length: string): Promise<void> {
+  await page.getByRole('region', { name: 'Fabric' }).getByRole('button', { name: 'Record a cut' }).click();
+  const dialog = page.getByRole('dialog', { name: 'Record a cut' });
   await dialog.getByRole('radio', { name: new RegExp(FABRIC) }).check();
   await dialog.getByRole('textbox', { name: 'Cut across the whole width' }).fill(length);
-  await dialog.getByRole('button', { name: 'Book the cut' }).click();
+  await dialog.getByRole('button', { name: 'Record cut' }).click();
   await expect(dialog).toBeHidden();
 }
 
-/** The lines of a gate are ticked one by one; only then does its button start the stage. */
+/** Ticks the lines of “Before you start” one by one; only then does the button start the stage. */
 async function passGate(page: Page, opens: string, lines: readonly string[]): Promise<void> {
   await mainAction(page, opens).click();
   const dialog = page.getByRole('dialog');
   for (const line of lines) {
-    await expect(dialog.getByRole('button', { name: 'Start all the same' })).toBeDisabled();
+    await expect(dialog.getByRole('button', { name: 'Start anyway' })).toBeDisabled();
     await dialog.getByRole('checkbox', { name: line }).check();
   }
-  await dialog.getByRole('button', { name: 'All is checked: start' }).click();
+  await dialog.getByRole('button', { name: 'Start', exact: true }).click();
   await expect(dialog).toBeHidden();
 }
 
@@ -129,8 +129,8 @@ async function piecing(page: Page): Promise<void> {
   await page.getByRole('textbox', { name: 'How many' }).fill('24');
   // A half-square triangle that finishes at 3 in is cut from a square of 3 7/8 in (common practice: finished + 7/8 in).
   await expect(answer(page)).toHaveText('3 7/8 in');
-  await keepAnswer(page);
-  await bookCut(page, '18');
+  await saveAnswer(page);
+  await recordCut(page, '18');
   const fabric = page.getByRole('region', { name: 'Fabric' });
   await expect(fabric.getByRole('listitem')).toContainText(FABRIC);
   await expect(fabric.getByRole('listitem')).toContainText('$6.00');
@@ -142,9 +142,9 @@ async function longarm(page: Page): Promise<void> {
   await passGate(page, 'Check before you start', ['Top measured, backing and batting larger on every side']);
   await mainAction(page, 'Send it out').click();
   const sending = page.getByRole('dialog', { name: 'Send it out' });
-  await sending.getByLabel('With whom').fill('Copper Needle Longarm');
+  await sending.getByLabel('Who’s quilting it').fill('Copper Needle Longarm');
   await sending.getByLabel('Promised back on').fill(dayFromNow(21));
-  await sending.getByRole('button', { name: 'Send it out' }).click();
+  await sending.getByRole('button', { name: 'Send', exact: true }).click();
   await expect(sending).toBeHidden();
   await expect(page.getByText(/away · With Copper Needle Longarm, back .*in 21 days/)).toBeVisible();
   await goTo(page, 'Bench');
@@ -153,24 +153,24 @@ async function longarm(page: Page): Promise<void> {
   await mainAction(page, 'It is back').click();
   const back = page.getByRole('dialog', { name: 'It is back' });
   await back.getByRole('textbox', { name: 'Price paid' }).fill('85');
-  await back.getByRole('button', { name: 'It is back' }).click();
+  await back.getByRole('button', { name: 'Save' }).click();
   await expect(back).toBeHidden();
-  await expect(page.getByRole('region', { name: 'Trips out' })).toContainText('$85.00');
+  await expect(page.getByRole('region', { name: 'Trips to the quilter' })).toContainText('$85.00');
   await onward(page, 'Bind the outside').click();
 }
 
 async function outerBinding(page: Page): Promise<void> {
   await passGate(page, 'Check before you start', ['Quilting finished and ends secured']);
-  await keepAnswer(page);
+  await saveAnswer(page);
   await mainAction(page, 'The edge is bound').click();
   await onward(page, 'Cut the center').click();
 }
 
 async function centerCut(page: Page): Promise<void> {
   await mainAction(page, 'Check before cutting').click();
-  const dialog = page.getByRole('dialog', { name: 'Before the center is cut' });
+  const dialog = page.getByRole('dialog', { name: 'Before you start “Cut the center”' });
   await expect(dialog.getByRole('checkbox', { name: 'Outside is bound' })).toHaveCount(0);
-  await dialog.getByRole('button', { name: 'Not yet' }).click();
+  await dialog.getByRole('button', { name: 'Cancel' }).click();
   await passGate(page, 'Check before cutting', [
     'Center measured twice, on two different days or by two ways',
     'Diameter tried on a practice piece',
@@ -184,10 +184,10 @@ async function centerCut(page: Page): Promise<void> {
 
 async function innerBinding(page: Page): Promise<void> {
   await mainAction(page, 'Start the inner binding').click();
-  await keepAnswer(page);
-  await bookCut(page, '9 1/2 in');
+  await saveAnswer(page);
+  await recordCut(page, '9 1/2 in');
   const cut = page.getByRole('region', { name: 'Fabric' }).getByRole('listitem');
-  await page.getByRole('button', { name: `Take back the cut of ${FABRIC}` }).click();
+  await page.getByRole('button', { name: `Undo the cut of ${FABRIC}` }).click();
   await expect(cut).toHaveCount(0);
   await page.getByRole('contentinfo').getByRole('button', { name: 'Undo' }).click();
   await expect(cut).toContainText('9 1/2 in cut');
@@ -199,8 +199,8 @@ async function handFinish(page: Page): Promise<void> {
   await mainAction(page, 'Start the hand finish').click();
   await page.getByRole('checkbox', { name: 'Label sewn on' }).check();
   await mainAction(page, 'It is finished').click();
-  await page.getByRole('link', { name: 'See the whole piece' }).click();
-  await expect(title(page, PIECE)).toBeFocused();
+  await page.getByRole('link', { name: 'See the whole project' }).click();
+  await expect(title(page, PROJECT)).toBeFocused();
   for (const stage of STAGES) await expect(stageRow(page, stage)).toContainText('done');
 }
 
@@ -208,14 +208,14 @@ async function holeGrows(page: Page): Promise<void> {
   await page.getByRole('link', { name: 'Change it' }).click();
   await page.getByRole('textbox', { name: 'Hole across' }).fill('7');
   await page.getByRole('button', { name: 'Keep the changes' }).click();
-  await expect(title(page, PIECE)).toBeFocused();
+  await expect(title(page, PROJECT)).toBeFocused();
   await stageRow(page, 'Bind hole and slit').getByRole('link').click();
   await expect(page.getByText(OUT_OF_DATE)).toBeVisible();
 }
 
 async function findEverything(page: Page): Promise<void> {
   await expect(page.getByText('1 finished', { exact: true })).toBeVisible();
-  await openPiece(page, PIECE);
+  await openPiece(page, PROJECT);
   for (const stage of STAGES) await expect(stageRow(page, stage)).toContainText('done');
   const leaf = page.getByRole('region', { name: 'What it is' });
   await expect(leaf.getByText('Round, 48 1/2 in across, 7 in hole, slit.')).toBeVisible();
@@ -228,20 +228,20 @@ async function findEverything(page: Page): Promise<void> {
   }
   await expect(leaf.getByRole('listitem').filter({ hasText: 'Quilting, sent out: sent out' })).toHaveCount(1);
 
-  await openStage(page, PIECE, 'Piece the top');
+  await openStage(page, PROJECT, 'Piece the top');
   await expect(answer(page)).toHaveText('3 7/8 in');
-  await expect(page.getByText(KEPT)).toBeVisible();
+  await expect(page.getByText(SAVED)).toBeVisible();
   await expect(page.getByRole('region', { name: 'Fabric' }).getByRole('listitem')).toContainText('18 in cut');
-  await openStage(page, PIECE, 'Quilting, sent out');
-  await expect(page.getByRole('region', { name: 'Trips out' })).toContainText('Copper Needle Longarm');
-  await openStage(page, PIECE, 'Bind the outside');
+  await openStage(page, PROJECT, 'Quilting, sent out');
+  await expect(page.getByRole('region', { name: 'Trips to the quilter' })).toContainText('Copper Needle Longarm');
+  await openStage(page, PROJECT, 'Bind the outside');
   await expect(answer(page)).toHaveText('22 × 22 in');
-  await expect(page.getByRole('button', { name: 'Keep the new answer' })).toBeVisible();
-  await openStage(page, PIECE, 'Cut the center');
+  await expect(page.getByRole('button', { name: 'Save the new answer' })).toBeVisible();
+  await openStage(page, PROJECT, 'Cut the center');
   await expect(page.getByRole('checkbox', { name: 'Seam line stay-stitched' })).toBeChecked();
-  await openStage(page, PIECE, 'Bind hole and slit');
+  await openStage(page, PROJECT, 'Bind hole and slit');
   await expect(page.getByText(OUT_OF_DATE)).toBeVisible();
-  await openStage(page, PIECE, 'Finish by hand');
+  await openStage(page, PROJECT, 'Finish by hand');
   await expect(page.getByRole('checkbox', { name: 'Label sewn on' })).toBeChecked();
 
   await goTo(page, 'Stash');

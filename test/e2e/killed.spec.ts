@@ -33,7 +33,7 @@ test('what was acknowledged is there again after the program was killed', async 
 
     const third = await launchProgram({ workshop });
     await openPiece(third.page, 'Harvest round');
-    await expect(stageRow(third.page, name)).toContainText('in hand');
+    await expect(stageRow(third.page, name)).toContainText('in progress');
     await openStage(third.page, 'Harvest round', name);
     await expect(third.page.getByRole('textbox', { name: 'Notes' })).toHaveValue(notes);
     await third.close();

@@ -79,7 +79,7 @@ test('the stages of a piece are walked and put in order by keys alone', async ()
   await expect(stages.nth(1)).toBeFocused();
   await page.keyboard.press('Alt+ArrowUp');
   await expect(stages.nth(1)).toHaveText(second ?? '');
-  await expect(page.getByRole('img', { name: /Now: .*, in hand\./ })).toBeVisible();
+  await expect(page.getByRole('img', { name: /Now: .*, in progress\./ })).toBeVisible();
   await close();
 });
 
@@ -101,8 +101,8 @@ test('booking a cut from an empty stash leads to the first fabric', async () => 
   const { page, close } = await launchProgram();
   await writeDownRing(page, 'Harvest round');
   await openStage(page, 'Harvest round', 'Piece the top');
-  await page.getByRole('button', { name: 'Book a cut' }).click();
-  await page.getByRole('dialog').getByRole('link', { name: 'Add a fabric' }).click();
+  await page.getByRole('button', { name: 'Record a cut' }).click();
+  await page.getByRole('dialog').getByRole('link', { name: 'Add fabric' }).click();
   await expect(page.getByRole('dialog', { name: 'A new fabric' })).toBeVisible();
   await close();
 });

@@ -1,3 +1,5 @@
+import { stageKindSchema } from '#core/domain/stage';
+import { stageKindRecord } from '#core/domain/stage-kinds';
 import type { Problem } from '#core/contract/problem';
 import type { CutStep } from '#core/cutting/tree/cut-steps';
 import type { KeptPlan } from '#core/domain/cutting-plan';
@@ -63,13 +65,16 @@ function lengthsOf(step: CutStep, width: number, areas: readonly number[]): read
   return [others.reduce((left, length) => left - length, step.length), ...others];
 }
 
+const KINDS_THAT_CUT = stageKindSchema.options.filter((kind) => stageKindRecord(kind).cutsPatches);
+
 /** The stage whose answer the patches were taken from, or the first at which the project is pieced. */
 function stageOf(store: ReadableStore, projectId: string, line: CuttingLine | null): StageRef | null {
   const source = line?.source ?? null;
   const named = source === null ? undefined : findStage(store, source.stageId);
   if (named?.ok === true && named.value.projectId === projectId) return named.value;
-  const sql = `SELECT id FROM stage WHERE project_id = ? AND kind = 'piecing' ORDER BY position LIMIT 1`;
-  const row = oneRow(store, sql, projectId);
+  const sql = `SELECT id FROM stage
+    WHERE project_id = ? AND kind IN (SELECT value FROM json_each(?)) ORDER BY position LIMIT 1`;
+  const row = oneRow(store, sql, projectId, JSON.stringify(KINDS_THAT_CUT));
   const piecing = row === undefined ? undefined : findStage(store, textOf(row, 'id'));
   return piecing?.ok === true ? piecing.value : null;
 }

@@ -1,14 +1,15 @@
 import type { ContactId, StageId } from '#core/domain/ids';
+import { stageKindRecord } from '#core/domain/stage-kinds';
 import { type Settings, settingsOfProject } from '#core/domain/workshop';
-import { type DaysAway, daysAway, type Taker } from '#core/learned/days-away';
+import { type DaysAway, daysAway, type ContactWithTrips } from '#core/learned/days-away';
 import { allRows, type ReadableStore } from '../base/handles';
-import type { Open } from '../projects/open-projects';
+import type { OpenProject } from '../projects/open-projects';
 import { dateOrNullOf, groupRows, idOf, numberOrNullOf, textOf } from '../base/rows';
 
 /** Of every stage that goes out or is out, in all these pieces: how long it is away. */
 export function daysAwayOf(
   store: ReadableStore,
-  open: readonly Open[],
+  open: readonly OpenProject[],
   settings: Settings,
 ): readonly DaysAway[] {
   const takers = readTakers(store);
@@ -16,7 +17,7 @@ export function daysAwayOf(
     const { turnaroundDays } = settingsOfProject(settings, project.settingChanges);
     const tripOf = (id: StageId) => trips.findLast((trip) => trip.stageId === id && trip.backOn === null);
     return stages
-      .filter(({ kind, state }) => state === 'out' || (kind === 'longarm' && isAhead(state)))
+      .filter(({ kind, state }) => state === 'out' || (stageKindRecord(kind).isSentOut && isAhead(state)))
       .map(({ id }) => {
         const trip = tripOf(id);
         return daysAway(id, trip, trip && takers.get(trip.contactId), turnaroundDays);
@@ -29,7 +30,7 @@ function isAhead(state: string): boolean {
 }
 
 /** Everybody a piece can go to, with the days of all trips to them. */
-function readTakers(store: ReadableStore): ReadonlyMap<ContactId, Taker> {
+function readTakers(store: ReadableStore): ReadonlyMap<ContactId, ContactWithTrips> {
   const journeys = groupRows(
     allRows(
       store,

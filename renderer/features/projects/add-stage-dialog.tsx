@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { ProjectId } from '#core/domain/ids';
-import { type Stage, stageKind, type StageKind } from '#core/domain/stage';
+import { type Stage, stageKindSchema } from '#core/domain/stage';
+import { type StageKind, stageKindRecord } from '#core/domain/stage-kinds';
 import { useWrite } from '#renderer/bridge/query';
-import { STAGE_KIND_WORDS } from '#renderer/text/stage-words';
 import { Button } from '#renderer/ui/page/button';
 import { Select } from '#renderer/ui/fields/choice';
 import { Dialog } from '#renderer/ui/page/dialog';
@@ -23,7 +23,7 @@ export function AddStageDialog({ projectId, stages, onClose }: AddStageDialogPro
   const [ownName, setOwnName] = useState<string | null>(null);
   const [position, setPosition] = useState(stages.length);
   const adding = useWrite('stage:add');
-  const name = ownName ?? (kind === 'other' ? '' : STAGE_KIND_WORDS[kind]);
+  const name = ownName ?? (kind === 'other' ? '' : stageKindRecord(kind).words);
   const add = async () => {
     const answer = await adding.write({ projectId, position, kind, name: name.trim() });
     if (answer.ok) onClose();
@@ -50,7 +50,7 @@ export function AddStageDialog({ projectId, stages, onClose }: AddStageDialogPro
           label="What is done in it"
           help="The kind decides which numbers the stage offers."
           value={kind}
-          options={stageKind.options.map((value) => ({ value, words: STAGE_KIND_WORDS[value] }))}
+          options={stageKindSchema.options.map((value) => ({ value, words: stageKindRecord(value).words }))}
           onChange={setKind}
         />
         <TextField

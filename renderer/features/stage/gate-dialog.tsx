@@ -1,61 +1,35 @@
 import { useState } from 'react';
+import { CAUTIONS } from '#core/domain/cautions';
 import type { ChecklistItem, Stage } from '#core/domain/stage';
 import { useWrite } from '#renderer/bridge/query';
-import { Button } from '#renderer/ui/page/button';
-import { Dialog } from '#renderer/ui/page/dialog';
-import { Form } from '#renderer/ui/fields/form';
+import { DialogForm, useDialogSave } from '#renderer/ui/page/dialog-form';
 import { Notice } from '#renderer/ui/page/notice';
-import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { TextField } from '#renderer/ui/fields/text-field';
 import { TickBox } from './tick-box';
 import styles from './stage.module.css';
 
 interface GateDialogProps {
   readonly stage: Stage;
-  /** The gate's lines that are still open. */
+  /** The lines that must be ticked before the stage starts and are still open. */
   readonly open: readonly ChecklistItem[];
   readonly onClose: () => void;
 }
 
-/** A gate that is not closed yet: tick what is true, and once all is, start; or say in writing why to go past it. */
+/** Asks for the checks a stage waits for: once all are ticked it starts. The maker may start anyway if they give a reason. */
 export function GateDialog({ stage, open, onClose }: GateDialogProps) {
   const [asked] = useState(() => new Set(open.map(({ id }) => id)));
   const [why, setWhy] = useState('');
-  const moving = useWrite('stage:move');
-  const isFree = open.length === 0;
-  const start = async () => {
-    if (!isFree && why.trim() === '') return;
-    const answer = await moving.write({
+  const saving = useDialogSave(useWrite('stage:move'), onClose);
+  const isAllChecked = open.length === 0;
+  const start = () =>
+    saving.save({
       stageId: stage.id,
       to: 'in-hand',
-      ...(isFree ? {} : { passGateWhy: why }),
+      ...(isAllChecked ? {} : { passGateWhy: why }),
     });
-    if (answer.ok) onClose();
-  };
-  return (
-    <Dialog
-      title={stage.kind === 'center-cut' ? 'Before the center is cut' : `Before “${stage.name}” starts`}
-      onClose={onClose}
-      foot={
-        <>
-          <Button onClick={onClose}>Not yet</Button>
-          <Button
-            look="main"
-            type="submit"
-            form="gate"
-            disabled={moving.isWriting || (!isFree && why.trim() === '')}
-          >
-            {isFree ? 'All is checked: start' : 'Start all the same'}
-          </Button>
-        </>
-      }
-    >
-      {stage.kind === 'center-cut' && (
-        <Notice kind="caution">
-          A cut in a finished piece cannot be undone. Sharp blade, closed whenever it is put down; cut away
-          from yourself, and nothing but this piece under the line.
-        </Notice>
-      )}
+  const checks = (
+    <>
+      {stage.kind === 'center-cut' && <CenterCutNotices />}
       <ul className={styles['lines']}>
         {stage.checklist
           .filter(({ id }) => asked.has(id))
@@ -65,20 +39,43 @@ export function GateDialog({ stage, open, onClose }: GateDialogProps) {
             </li>
           ))}
       </ul>
-      <Form id="gate" onSubmit={() => void start()}>
-        {!isFree && (
-          <TextField
-            label="Or go past this gate, because"
-            help="Your reason is kept in the history of the piece."
-            value={why}
-            onChange={setWhy}
-            maximum={1_000}
-            isLong
-            isOptional
-          />
-        )}
-      </Form>
-      <ProblemNotice problem={moving.problem} />
-    </Dialog>
+    </>
+  );
+  return (
+    <DialogForm
+      title={stage.kind === 'center-cut' ? 'Before the center is cut' : `Before “${stage.name}” starts`}
+      saving={saving}
+      verb={isAllChecked ? 'Start' : 'Start anyway'}
+      canSave={isAllChecked || why.trim() !== ''}
+      onSave={start}
+      onClose={onClose}
+      before={checks}
+    >
+      {!isAllChecked && (
+        <TextField
+          label="Start anyway because…"
+          help="Saved in the project’s log."
+          value={why}
+          onChange={setWhy}
+          maximum={1_000}
+          isLong
+          isOptional
+        />
+      )}
+    </DialogForm>
+  );
+}
+
+function CenterCutNotices() {
+  return (
+    <>
+      <Notice kind="warning" title="This can’t be undone">
+        A hole cut in a finished quilt stays cut. Make sure only this quilt lies under the line.
+      </Notice>
+      <Notice kind="caution">
+        <p>{CAUTIONS.rotaryBlade}</p>
+        <p>{CAUTIONS.scissors}</p>
+      </Notice>
+    </>
   );
 }

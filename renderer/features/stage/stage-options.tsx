@@ -1,13 +1,13 @@
-import type { Stage } from '#core/domain/stage';
+import { isOver, type Stage } from '#core/domain/stage';
+import { stageKindRecord } from '#core/domain/stage-kinds';
 import { useWrite } from '#renderer/bridge/query';
 import { Button } from '#renderer/ui/page/button';
 import { PrintSheetButton } from '#renderer/ui/page/print-sheet-button';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 
-/** What else can be done with a stage as a whole: leave it out, or put it back to where it has not begun. */
+/** The quieter actions of a stage: skip it, set it back to planned, print the template of the hole. */
 export function StageOptions({ stage }: { readonly stage: Stage }) {
   const moving = useWrite('stage:move');
-  const isOver = stage.state === 'done' || stage.state === 'skipped';
   return (
     <>
       {stage.state !== 'planned' && (
@@ -17,10 +17,10 @@ export function StageOptions({ stage }: { readonly stage: Stage }) {
           disabled={moving.isWriting}
           onClick={() => void moving.write({ stageId: stage.id, to: 'planned' })}
         >
-          {stage.state === 'skipped' ? 'It is needed after all' : 'Not begun after all'}
+          {stage.state === 'skipped' ? 'Don’t skip this stage' : 'Set back to not started'}
         </Button>
       )}
-      {!isOver && (
+      {!isOver(stage) && (
         <Button
           look="quiet"
           isSmall
@@ -30,13 +30,13 @@ export function StageOptions({ stage }: { readonly stage: Stage }) {
           Skip this stage
         </Button>
       )}
-      {(stage.kind === 'center-cut' || stage.kind === 'inner-binding') && <TemplateButtons stage={stage} />}
+      {stageKindRecord(stage.kind).usesHoleTemplate && <TemplateButtons stage={stage} />}
       <ProblemNotice problem={moving.problem} />
     </>
   );
 }
 
-/** The hole at true size on paper, whole or as the quarter for a piece folded twice. */
+/** Prints the hole at true size, in full or as a quarter for fabric folded twice. */
 function TemplateButtons({ stage }: { readonly stage: Stage }) {
   const printing = useWrite('shell:print-sheet');
   const quarter = useWrite('shell:print-sheet');
@@ -53,7 +53,7 @@ function TemplateButtons({ stage }: { readonly stage: Stage }) {
         name="Template of the hole, a quarter"
         look="quiet"
       >
-        Print a quarter of it
+        Print a quarter template
       </PrintSheetButton>
     </>
   );

@@ -1,11 +1,12 @@
 import type { ProjectId, StageId } from '#core/domain/ids';
 import { measurementsOfProject } from '#core/domain/measurements';
 import type { Stage } from '#core/domain/stage';
+import { stageKindRecord } from '#core/domain/stage-kinds';
 import { useRead } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
 import { STAGE_STATE_WORDS } from '#renderer/text/stage-words';
-import { awayWords, standingLines, standingOf } from '#renderer/text/standing';
+import { awayWords, statusLines, projectStatus } from '#renderer/text/project-status';
 import { useDisplay } from '#renderer/ui/base/display';
 import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { Page } from '#renderer/ui/page/page';
@@ -18,9 +19,9 @@ import { Quilters } from './trips/quilters';
 import { StageAction } from './stage-action';
 import { StageClock } from './clock/stage-clock';
 import { StageFabric } from './fabric/stage-fabric';
-import { StageJournal } from './stage-journal';
+import { StageNotes } from './stage-notes';
 import { StageOptions } from './stage-options';
-import { bookedTrip } from './trips/trip-details';
+import { reservedTrip } from './trips/trip-details';
 import { Trips } from './trips/trips';
 import styles from './stage.module.css';
 
@@ -29,7 +30,7 @@ interface StagePageProps {
   readonly stageId: StageId;
 }
 
-/** One stage of a project: the numbers it needs, what to check, the fabric it takes, and the one action that moves it on. */
+/** One stage of a project: its numbers, checklist, fabric, time and notes, and the action that moves it on. */
 export function StagePage({ projectId, stageId }: StagePageProps) {
   const { value: spread, problem } = useRead('project:open', { projectId });
   const { settings } = useWorkshop();
@@ -37,7 +38,7 @@ export function StagePage({ projectId, stageId }: StagePageProps) {
   const back = { to: `/projects/${projectId}`, words: spread?.project.name ?? 'Back to the project' };
   const stage = spread?.stages.find((one) => one.id === stageId);
   if (spread === undefined || stage === undefined) {
-    const gone = spread === undefined ? problem : ({ code: 'not-found', what: 'stage' } as const);
+    const gone = spread === undefined ? problem : ({ code: 'not-found', kind: 'stage' } as const);
     return (
       <Page title="Stage" back={back}>
         <ProblemNotice problem={gone} />
@@ -46,8 +47,8 @@ export function StagePage({ projectId, stageId }: StagePageProps) {
   }
   const on = today();
   const measurements = measurementsOfProject(spread.project, settings);
-  const standing = standingOf(spread, on);
-  const lines = standing.now?.id === stage.id ? standingLines(spread, standing, on, locale) : [];
+  const standing = projectStatus(spread, on);
+  const lines = standing.now?.id === stage.id ? statusLines(spread, standing, on, locale) : [];
   return (
     <SettingsDisplay settings={measurements.settings}>
       <Page
@@ -64,7 +65,7 @@ export function StagePage({ projectId, stageId }: StagePageProps) {
           <div className={styles['side']}>
             <div className={styles['drawing']}>
               <ProjectDrawing
-                piece={spread.project}
+                project={spread.project}
                 stages={spread.stages}
                 swatches={spread.swatches}
                 size={210}
@@ -74,7 +75,7 @@ export function StagePage({ projectId, stageId }: StagePageProps) {
             {isToBeSent(stage) && (
               <Quilters
                 stage={stage}
-                booked={bookedTrip(stage, spread.trips)}
+                reserved={reservedTrip(stage, spread.trips)}
                 measurements={measurements}
                 dueOn={spread.project.dueOn}
               />
@@ -87,7 +88,7 @@ export function StagePage({ projectId, stageId }: StagePageProps) {
             <StageClock stage={stage} />
             <Checklist stage={stage} stages={spread.stages} />
             <StageFabric stage={stage} />
-            <StageJournal stage={stage} />
+            <StageNotes stage={stage} />
             <Photos
               stage={stage}
               photos={spread.photos.filter((photo) => photo.stageId === stageId && photo.tripId === null)}
@@ -99,7 +100,7 @@ export function StagePage({ projectId, stageId }: StagePageProps) {
   );
 }
 
-/** A stage that goes to a longarm quilter and has not left yet. */
+/** Whether the stage goes to a longarm quilter and has not been sent yet. */
 function isToBeSent({ kind, state }: Stage): boolean {
-  return kind === 'longarm' && (state === 'planned' || state === 'in-hand');
+  return stageKindRecord(kind).isSentOut && (state === 'planned' || state === 'in-hand');
 }

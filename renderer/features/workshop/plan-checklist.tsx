@@ -1,5 +1,5 @@
-import { type PlannedStage, type StageKind, stageKind } from '#core/domain/stage';
-import { STAGE_KIND_WORDS } from '#renderer/text/stage-words';
+import { type PlannedStage, stageKindSchema } from '#core/domain/stage';
+import { type StageKind, stageKindRecord } from '#core/domain/stage-kinds';
 import { Button } from '#renderer/ui/page/button';
 import { Select } from '#renderer/ui/fields/choice';
 import { TextField } from '#renderer/ui/fields/text-field';
@@ -16,9 +16,9 @@ interface PlanChecklistProps {
 const WEIGHTS: readonly { readonly value: Weight; readonly words: string }[] = [
   { value: 'plain', words: 'On the way' },
   { value: 'gate', words: 'Before it starts' },
-  ...stageKind.options
+  ...stageKindSchema.options
     .filter((kind) => kind !== 'other')
-    .map((kind) => ({ value: kind, words: `Before it starts; ticked by “${STAGE_KIND_WORDS[kind]}”` })),
+    .map((kind) => ({ value: kind, words: `Before it starts; ticked by “${stageKindRecord(kind).words}”` })),
 ];
 
 /** The lines to check in a stage, and which of them keep it from starting. */

@@ -1,6 +1,6 @@
-import { type PlannedStage, stageKind } from '#core/domain/stage';
+import { stageKindRecord } from '#core/domain/stage-kinds';
+import { type PlannedStage, stageKindSchema } from '#core/domain/stage';
 import { minutesFromWhole } from '#core/units/minutes';
-import { STAGE_KIND_WORDS } from '#renderer/text/stage-words';
 import { Button } from '#renderer/ui/page/button';
 import { CalculatorChoice } from '#renderer/ui/answers/calculator-choice';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
@@ -36,7 +36,7 @@ export function PlanStage({ stage, place, isLast, onChange, onMove, onRemove }: 
         <Select
           label="What is done in it"
           value={stage.kind}
-          options={stageKind.options.map((value) => ({ value, words: STAGE_KIND_WORDS[value] }))}
+          options={stageKindSchema.options.map((value) => ({ value, words: stageKindRecord(value).words }))}
           onChange={(kind) => onChange({ kind })}
         />
         <MinutesField

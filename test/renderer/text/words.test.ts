@@ -5,7 +5,7 @@ import { calendarDate } from '#core/units/calendar-date';
 import { lengthFromInches } from '#core/units/length';
 import { dateWords, farWords, lateWords, today } from '#renderer/text/dates';
 import { lengthProblemWords } from '#renderer/text/field-problems';
-import { pieceWords } from '#renderer/text/piece-words';
+import { outlineWords } from '#renderer/text/project-words';
 import { problemWords } from '#renderer/text/problems';
 import { progressCount, progressWords, stageMove } from '#renderer/text/stage-words';
 
@@ -45,7 +45,7 @@ describe('a piece in words', () => {
   it('names its shape, its size with the unit once, its hole and its slit', () => {
     const hole = { diameter: lengthFromInches(6.5) };
     expect(
-      pieceWords(
+      outlineWords(
         {
           outline: { shape: 'rectangle', width: lengthFromInches(14), length: lengthFromInches(42) },
           hole: null,
@@ -55,10 +55,10 @@ describe('a piece in words', () => {
       ),
     ).toBe('Rectangle, 14 × 42 in');
     expect(
-      pieceWords({ outline: { shape: 'circle', diameter: lengthFromInches(60) }, hole, hasSlit: true }, inch),
+      outlineWords({ outline: { shape: 'circle', diameter: lengthFromInches(60) }, hole, hasSlit: true }, inch),
     ).toBe('Round, 60 in across, 6½ in hole, slit');
     expect(
-      pieceWords(
+      outlineWords(
         { outline: { shape: 'square', side: lengthFromInches(40) }, hole: null, hasSlit: false },
         inch,
       ),
@@ -76,7 +76,7 @@ describe('progress in words', () => {
   });
   it('says what is now and what comes then', () => {
     expect(progressWords(named('done', 'out', 'planned', 'skipped', 'planned'))).toBe(
-      '1 of 4 stages done. Now: Stage 2, away. Then: Stage 3, Stage 5.',
+      '1 of 4 stages done. Now: Stage 2, at the quilter. Then: Stage 3, Stage 5.',
     );
   });
 });
@@ -121,10 +121,10 @@ describe('the verb that moves a stage on', () => {
 describe('problems in words', () => {
   const problems: readonly Problem[] = [
     { code: 'invalid-input', fields: [{ path: ['name'], read: '', expected: 'a name' }] },
-    { code: 'not-found', what: 'project' },
+    { code: 'not-found', kind: 'project' },
     { code: 'gate-closed', open: ['Outside is bound'] },
     { code: 'short-of-fabric', free: 8128, there: 16256, asked: 81280 },
-    { code: 'already-taken-back' },
+    { code: 'already-undone' },
     { code: 'in-use', what: 'fabric' },
     { code: 'nothing-to-undo' },
     { code: 'changed-since', what: 'stage' },

@@ -14,14 +14,14 @@ interface EstimateWordsProps {
   readonly estimate: StageEstimate;
 }
 
-/** Where a stage's hours come from: how much there is to do, at which rate, and what stands beside them. */
+/** Where a stage’s estimate comes from: how much there is to do, at which rate, and what the other source would give. */
 export function EstimateWords({ stage, estimate }: EstimateWordsProps) {
-  const reckoning = useWrite('stage:reckon');
+  const reckoning = useWrite('stage:set-estimate-source');
   const { from, parts, ratesMinutes } = estimate;
   if (parts.length === 0) return null;
   const isByRates = from === 'rates';
   return (
-    <div className={styles['part']} role="group" aria-label="Where the hours come from">
+    <div className={styles['part']} role="group" aria-label="Where the estimate comes from">
       <p className={styles['quiet']}>{sourceWords(estimate)}</p>
       <ul className={styles['lines']}>
         {parts.map((part) => (
@@ -35,7 +35,7 @@ export function EstimateWords({ stage, estimate }: EstimateWordsProps) {
             disabled={reckoning.isWriting}
             onClick={() => void reckoning.write({ stageId: stage.id, by: isByRates ? 'own' : 'rates' })}
           >
-            {isByRates ? `Go by ${said(estimate)} instead` : 'Go by your own rates'}
+            {isByRates ? `Use ${withoutRates(estimate)} instead` : 'Use your own rates'}
           </Button>
         </div>
       )}
@@ -44,26 +44,26 @@ export function EstimateWords({ stage, estimate }: EstimateWordsProps) {
   );
 }
 
-function said({ saidMinutes }: StageEstimate): string {
-  return formatMinutes(minutesFromWhole(saidMinutes));
+function withoutRates({ storedMinutes }: StageEstimate): string {
+  return formatMinutes(minutesFromWhole(storedMinutes));
 }
 
 function sourceWords(estimate: StageEstimate): string {
   const byRates =
     estimate.ratesMinutes === null
       ? ''
-      : `; by your own rates it would be ${formatMinutes(minutesFromWhole(estimate.ratesMinutes))}`;
+      : `; your own rates would give ${formatMinutes(minutesFromWhole(estimate.ratesMinutes))}`;
   switch (estimate.from) {
     case 'rates': {
       const joins = estimate.parts.some(({ what }) => what === 'blocks')
-        ? '; joining the blocks comes on top'
+        ? '; joining the blocks is not included'
         : '';
-      return `By your own rates${joins}. Without them: ${said(estimate)}.`;
+      return `From your own rates${joins}. Without them: ${withoutRates(estimate)}.`;
     }
     case 'own':
-      return `The hours you set${byRates}.`;
+      return `The estimate you set${byRates}.`;
     case 'plan':
-      return 'As the plan has it: your own rates cannot tell yet.';
+      return 'From the stage plan, until enough time is logged to use your own rates.';
   }
 }
 
@@ -71,8 +71,8 @@ function PartLine({ part }: { readonly part: EstimatePart }) {
   const { length } = useDisplay();
   const { learned, minutes } = part;
   const time = minutes === null ? '' : `: ${formatMinutes(minutesFromWhole(minutes))}`;
-  const use = minutes === null ? `; used from ${String(ENOUGH_CASES)} times on` : '';
-  const rate = learned === null ? 'not counted yet' : rateWords(part.what, learned, length);
+  const use = minutes === null ? `; used after ${String(ENOUGH_CASES)} entries` : '';
+  const rate = learned === null ? 'nothing logged yet' : rateWords(part.what, learned, length);
   return (
     <li>
       {doneWords(part, length)}

@@ -1,3 +1,4 @@
+import { stageKindRecord } from '#core/domain/stage-kinds';
 import { useState } from 'react';
 import type { WorkMeasure } from '#core/domain/clock';
 import type { Stage } from '#core/domain/stage';
@@ -10,16 +11,16 @@ import { rateWords } from '#renderer/text/work-words';
 import { Button } from '#renderer/ui/page/button';
 import { useDisplay } from '#renderer/ui/base/display';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
-import { DoneFields, USUAL_MEASURE } from '#renderer/ui/workshop/work-fields';
+import { WorkDoneFields } from '#renderer/shared/work-done-fields';
 import styles from '../stage.module.css';
 
-/** What the maker's own rate says of a stage: so many blocks, so long by hand, so many cuts, and the guess put right by it. */
+/** Works out an estimate from the maker’s own rate and an amount of blocks, hand sewing or cuts they enter. */
 export function OwnEstimate({ stage }: { readonly stage: Stage }) {
   const { value: counted } = useRead('work:counted', {});
   const { length } = useDisplay();
   const changing = useWrite('stage:change');
   const [asked, setAsked] = useState<{ readonly what: WorkMeasure | null; readonly amount: number | null }>({
-    what: USUAL_MEASURE[stage.kind] ?? null,
+    what: stageKindRecord(stage.kind).usuallyCounted,
     amount: null,
   });
   if (counted === undefined || counted.length === 0) return null;
@@ -33,20 +34,20 @@ export function OwnEstimate({ stage }: { readonly stage: Stage }) {
   };
   return (
     <details className={styles['fold']}>
-      <summary>By your own rate</summary>
+      <summary>Estimate from your own rate</summary>
       <div className={styles['part']}>
-        <DoneFields {...asked} onChange={(what, next) => setAsked({ what, amount: next })} />
+        <WorkDoneFields {...asked} onChange={(what, next) => setAsked({ what, amount: next })} />
         {asked.what !== null && (
           <p className={styles['quiet']}>
-            {learned === null ? 'Not counted yet' : rateWords(asked.what, learned, length)}
-            {minutes === null && `; used from ${String(ENOUGH_CASES)} times on`}
+            {learned === null ? 'Nothing logged yet' : rateWords(asked.what, learned, length)}
+            {minutes === null && `; used after ${String(ENOUGH_CASES)} entries`}
           </p>
         )}
         {minutes !== null && minutes > 0 && (
           <div className={styles['row']}>
             <strong>{formatMinutes(minutesFromWhole(minutes))}</strong>
             <Button isSmall disabled={changing.isWriting} onClick={() => use(minutes)}>
-              Use it as the guess
+              Use this estimate
             </Button>
           </div>
         )}

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { Work } from '#core/domain/clock';
-import type { Stage } from '#core/domain/stage';
+import { isOver, type Stage } from '#core/domain/stage';
 import { formatMinutes, minutesFromWhole } from '#core/units/minutes';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { dateWords, today } from '#renderer/text/dates';
@@ -15,7 +15,7 @@ import styles from '../stage.module.css';
 
 type Asking = 'nothing' | 'new' | Work;
 
-/** The time that went into a stage: its clock, what was written down, and what the maker's own rate says it takes. */
+/** The time of a stage: its clock, the time logged, and the estimate with its source. */
 export function StageClock({ stage }: { readonly stage: Stage }) {
   const { value: work } = useRead('work:of-stage', { stageId: stage.id });
   const { value: running } = useRead('clock:state', {});
@@ -25,27 +25,27 @@ export function StageClock({ stage }: { readonly stage: Stage }) {
   if (work === undefined || running === undefined || estimates === undefined) return null;
   const estimate = estimates[stage.id];
   const total = work.reduce((sum, { minutes }) => sum + minutes, 0);
-  const isOver = stage.state === 'done' || stage.state === 'skipped' || stage.state === 'out';
+  const canStart = !isOver(stage) && stage.state !== 'out';
   return (
     <section className={styles['part']} aria-label="Time">
       <div className={styles['partHead']}>
         <h3>Time</h3>
         <span className={styles['row']}>
           {running?.stageId === stage.id ? (
-            <span className={styles['quiet']}>The clock runs</span>
+            <span className={styles['quiet']}>The clock is running</span>
           ) : (
-            !isOver && (
+            canStart && (
               <Button
                 isSmall
                 disabled={starting.isWriting}
                 onClick={() => void starting.write({ stageId: stage.id })}
               >
-                Start the clock here
+                Start the clock
               </Button>
             )
           )}
           <Button look="quiet" isSmall onClick={() => setAsking('new')}>
-            Write down time
+            Add time
           </Button>
         </span>
       </div>
@@ -71,7 +71,7 @@ export function StageClock({ stage }: { readonly stage: Stage }) {
 
 function WorkLine({ work, onChange }: { readonly work: Work; readonly onChange: () => void }) {
   const { locale, length } = useDisplay();
-  const removing = useWrite('work:remove');
+  const removing = useWrite('work:delete');
   const day = dateWords(work.on, locale, today());
   return (
     <li className={styles['line']}>
@@ -84,7 +84,7 @@ function WorkLine({ work, onChange }: { readonly work: Work; readonly onChange: 
         <Button
           look="quiet"
           isSmall
-          aria-label={`Change the ${formatMinutes(work.minutes)} of ${day}`}
+          aria-label={`Change the ${formatMinutes(work.minutes)} on ${day}`}
           onClick={onChange}
         >
           Change
@@ -92,10 +92,10 @@ function WorkLine({ work, onChange }: { readonly work: Work; readonly onChange: 
         <Button
           look="quiet"
           isSmall
-          aria-label={`Strike the ${formatMinutes(work.minutes)} of ${day}`}
+          aria-label={`Delete the ${formatMinutes(work.minutes)} on ${day}`}
           onClick={() => void removing.write({ workId: work.id })}
         >
-          Strike
+          Delete
         </Button>
       </span>
     </li>
@@ -103,8 +103,7 @@ function WorkLine({ work, onChange }: { readonly work: Work; readonly onChange: 
 }
 
 function totalWords(total: number, estimate: number): string {
-  const about = estimate === 0 ? '' : ` of about ${formatMinutes(minutesFromWhole(estimate))}`;
-  return total === 0
-    ? `Nothing clocked yet${about === '' ? '' : `,${about.slice(3)} to do`}`
-    : `${formatMinutes(total)}${about}`;
+  const about = estimate === 0 ? null : `about ${formatMinutes(minutesFromWhole(estimate))}`;
+  if (total === 0) return about === null ? 'No time logged yet' : `No time logged yet, ${about} to do`;
+  return about === null ? formatMinutes(total) : `${formatMinutes(total)} of ${about}`;
 }

@@ -1,3 +1,4 @@
+import { stageKindRecord } from '#core/domain/stage-kinds';
 import { useState } from 'react';
 import type { Work } from '#core/domain/clock';
 import type { Stage } from '#core/domain/stage';
@@ -5,65 +6,57 @@ import type { CalendarDate } from '#core/units/calendar-date';
 import { type Minutes, minutesFromWhole } from '#core/units/minutes';
 import { useWrite } from '#renderer/bridge/query';
 import { today } from '#renderer/text/dates';
-import { Button } from '#renderer/ui/page/button';
 import { DateField } from '#renderer/ui/fields/date-field';
-import { Dialog } from '#renderer/ui/page/dialog';
-import { Form } from '#renderer/ui/fields/form';
+import { DialogForm } from '#renderer/ui/page/dialog-form';
 import { MinutesField } from '#renderer/ui/fields/minutes-field';
-import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { TextField } from '#renderer/ui/fields/text-field';
-import { DoneFields, doneOf, USUAL_MEASURE } from '#renderer/ui/workshop/work-fields';
+import { WorkDoneFields, workDone } from '#renderer/shared/work-done-fields';
 import styles from '../stage.module.css';
 
 interface WorkDialogProps {
   readonly stage: Stage;
-  /** Null for time that is written down anew. */
+  /** Null to add time; otherwise the entry to change. */
   readonly work: Work | null;
   readonly onClose: () => void;
 }
 
-/** Time worked without the clock, or a stretch put right afterwards. */
+/** Logs time worked without the clock, or changes an entry. */
 export function WorkDialog({ stage, work, onClose }: WorkDialogProps) {
   const [on, setOn] = useState<CalendarDate | null>(work?.on ?? today());
   const [minutes, setMinutes] = useState<Minutes | null>(
     work === null ? null : minutesFromWhole(work.minutes),
   );
   const [done, setDone] = useState({
-    what: work === null ? (USUAL_MEASURE[stage.kind] ?? null) : (work.done?.what ?? null),
+    what: work === null ? stageKindRecord(stage.kind).usuallyCounted : (work.done?.what ?? null),
     amount: work?.done?.amount ?? null,
   });
   const [note, setNote] = useState(work?.note ?? '');
   const adding = useWrite('work:add');
   const changing = useWrite('work:change');
-  const keep = async () => {
+  const save = async () => {
     if (on === null || minutes === null || minutes === 0) return;
-    const details = { on, minutes, done: doneOf(done.what, done.amount), note };
-    const kept =
+    const details = { on, minutes, done: workDone(done.what, done.amount), note };
+    const saved =
       work === null
         ? await adding.write({ stageId: stage.id, details })
         : await changing.write({ workId: work.id, details });
-    if (kept.ok) onClose();
+    if (saved.ok) onClose();
   };
   return (
-    <Dialog
-      title={work === null ? 'Write down time' : 'Put the time right'}
+    <DialogForm
+      title={work === null ? 'Add time' : 'Change this time'}
+      saving={{
+        isSaving: adding.isWriting || changing.isWriting,
+        problem: adding.problem ?? changing.problem,
+      }}
+      onSave={() => void save()}
       onClose={onClose}
-      foot={
-        <>
-          <Button onClick={onClose}>Leave it</Button>
-          <Button look="main" type="submit" form="work" disabled={adding.isWriting || changing.isWriting}>
-            Keep the time
-          </Button>
-        </>
-      }
+      className={styles['part']}
     >
-      <Form id="work" className={styles['part']} onSubmit={() => void keep()}>
-        <MinutesField label="Time worked" value={minutes} onCommit={setMinutes} autoFocus />
-        <DateField label="On" value={on} onChange={setOn} />
-        <DoneFields {...done} onChange={(what, amount) => setDone({ what, amount })} />
-        <TextField label="Note" value={note} maximum={300} onChange={setNote} isOptional />
-      </Form>
-      <ProblemNotice problem={adding.problem ?? changing.problem} />
-    </Dialog>
+      <MinutesField label="Time worked" value={minutes} onCommit={setMinutes} autoFocus />
+      <DateField label="Date" value={on} onChange={setOn} />
+      <WorkDoneFields {...done} onChange={(what, amount) => setDone({ what, amount })} />
+      <TextField label="Note" value={note} maximum={300} onChange={setNote} isOptional />
+    </DialogForm>
   );
 }

@@ -1,3 +1,4 @@
+import { stageKindRecord } from '#core/domain/stage-kinds';
 import { useState } from 'react';
 import type { Booking } from '#core/contract/stash';
 import type { Stage } from '#core/domain/stage';
@@ -15,12 +16,12 @@ import { Typeset } from '#renderer/ui/answers/typeset';
 import { CutDialog } from './cut-dialog';
 import styles from '../stage.module.css';
 
-/** The fabric this stage has taken out of the stash: each cut can be taken back, and the next one is booked from here. */
+/** The fabric this stage has cut from the stash. A cut can be recorded here, and undone. */
 export function StageFabric({ stage }: { readonly stage: Stage }) {
   const [isCutting, setIsCutting] = useState(false);
   const { value: fabric, problem } = useRead('ledger:of-project', { projectId: stage.projectId });
   const bookings = (fabric?.bookings ?? []).filter(
-    ({ stageId, isTakenBack, entries }) =>
+    ({ stageId, isUndone: isTakenBack, entries }) =>
       stageId === stage.id && !isTakenBack && entries.some((entry) => entry.kind === 'cut'),
   );
   return (
@@ -28,7 +29,7 @@ export function StageFabric({ stage }: { readonly stage: Stage }) {
       <div className={styles['partHead']}>
         <h3>Fabric</h3>
         <div className={styles['row']}>
-          {stage.kind === 'piecing' && (
+          {stageKindRecord(stage.kind).cutsPatches && (
             <ButtonLink isSmall to={`/cutting?project=${stage.projectId}`}>
               Plan the cutting
             </ButtonLink>
@@ -37,7 +38,7 @@ export function StageFabric({ stage }: { readonly stage: Stage }) {
             Which fabric fits
           </ButtonLink>
           <Button isSmall onClick={() => setIsCutting(true)}>
-            Book a cut
+            Record a cut
           </Button>
         </div>
       </div>
@@ -55,7 +56,7 @@ export function StageFabric({ stage }: { readonly stage: Stage }) {
 
 function BookingLine({ booking }: { readonly booking: Booking }) {
   const display = useDisplay();
-  const takingBack = useWrite('ledger:take-back');
+  const undoing = useWrite('ledger:undo');
   return (
     <li className={styles['part']}>
       <div className={styles['line']}>
@@ -68,14 +69,14 @@ function BookingLine({ booking }: { readonly booking: Booking }) {
         <Button
           look="quiet"
           isSmall
-          disabled={takingBack.isWriting}
-          aria-label={`Take back the cut of ${booking.fabricName}`}
-          onClick={() => void takingBack.write({ bookingId: booking.id, on: today() })}
+          disabled={undoing.isWriting}
+          aria-label={`Undo the cut of ${booking.fabricName}`}
+          onClick={() => void undoing.write({ bookingId: booking.id, on: today() })}
         >
-          Take back
+          Undo
         </Button>
       </div>
-      <ProblemNotice problem={takingBack.problem} />
+      <ProblemNotice problem={undoing.problem} />
     </li>
   );
 }

@@ -1,9 +1,11 @@
+import { stageKindRecord } from '#core/domain/stage-kinds';
 import { useState } from 'react';
 import type { StagePhoto, Trip } from '#core/contract/projects';
 import type { Stage } from '#core/domain/stage';
 import type { TripDetails } from '#core/domain/trip';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
+import { useDialogSave } from '#renderer/ui/page/dialog-form';
 import { TripCard } from './trip-card';
 import { tripDetailsOf } from './trip-details';
 import { TripForm } from './trip-form';
@@ -15,14 +17,14 @@ interface TripsProps {
   readonly photos: readonly StagePhoto[];
 }
 
-/** The journeys of a stage out of the house: with whom, from when to when, what went along, what was heard and what it cost. */
+/** The trips of a stage: to whom, from when to when, what was sent along, the updates and the price. */
 export function Trips({ stage, trips, photos }: TripsProps) {
   const [changed, setChanged] = useState<Trip | null>(null);
-  if (stage.kind !== 'longarm' && trips.length === 0) return null;
+  if (!stageKindRecord(stage.kind).isSentOut && trips.length === 0) return null;
   return (
-    <section className={styles['part']} aria-label="Trips out">
-      <h3>Trips out</h3>
-      {trips.length === 0 && <p className={styles['quiet']}>It has not left the house yet.</p>}
+    <section className={styles['part']} aria-label="Trips to the quilter">
+      <h3>Trips to the quilter</h3>
+      {trips.length === 0 && <p className={styles['quiet']}>It hasn’t been sent yet.</p>}
       <ul className={styles['lines']}>
         {trips.map((trip) => (
           <TripCard
@@ -43,23 +45,17 @@ function ChangeTrip({ trip, onClose }: { readonly trip: Trip; readonly onClose: 
   const { settings } = useWorkshop();
   const contacts = useRead('contact:list', {}).value ?? [];
   const [details, setDetails] = useState<TripDetails>(() => tripDetailsOf(trip));
-  const changing = useWrite('trip:change');
-  const change = async () => {
-    const answer = await changing.write({ tripId: trip.id, details });
-    if (answer.ok) onClose();
-  };
+  const saving = useDialogSave(useWrite('trip:change'), onClose);
   return (
     <TripForm
-      title="This trip"
-      verb="Keep it so"
+      title="Change this trip"
       trip={details}
       contacts={contacts}
       usualDays={settings.turnaroundDays}
       withBack
-      isBusy={changing.isWriting}
-      problem={changing.problem}
+      saving={saving}
       onChange={setDetails}
-      onDone={() => void change()}
+      onSave={() => saving.save({ tripId: trip.id, details })}
       onClose={onClose}
     />
   );

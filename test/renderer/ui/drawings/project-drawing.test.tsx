@@ -17,23 +17,23 @@ const stages = (...states: readonly StageState[]) =>
   states.map((state, index) => ({ id: String(index), name: `Stage ${String(index + 1)}`, state }));
 
 const markOf = (state: StageState) => {
-  const { container } = render(<ProjectDrawing piece={ring} stages={stages(state, 'planned')} size={300} />);
-  const bare = render(<ProjectDrawing piece={ring} stages={stages('skipped', 'planned')} size={300} />);
+  const { container } = render(<ProjectDrawing project={ring} stages={stages(state, 'planned')} size={300} />);
+  const bare = render(<ProjectDrawing project={ring} stages={stages('skipped', 'planned')} size={300} />);
   return container.innerHTML === bare.container.innerHTML ? 'bare' : container.innerHTML;
 };
 
 describe('the drawing of a piece', () => {
   it('says in words what it shows', () => {
     render(
-      <ProjectDrawing piece={ring} stages={stages('done', 'in-hand', 'planned', 'skipped')} size={200} />,
+      <ProjectDrawing project={ring} stages={stages('done', 'in-hand', 'planned', 'skipped')} size={200} />,
     );
     expect(screen.getByRole('img')).toHaveAccessibleName(
-      'Octagon, 54 in across the flats, 6½ in hole, slit. 1 of 3 stages done. Now: Stage 2, in hand. Then: Stage 3.',
+      'Octagon, 54 in across the flats, 6½ in hole, slit. 1 of 3 stages done. Now: Stage 2, in progress. Then: Stage 3.',
     );
   });
 
   it('is silent where its words stand beside it', () => {
-    render(<ProjectDrawing piece={ring} size={200} isSilent />);
+    render(<ProjectDrawing project={ring} size={200} isSilent />);
     expect(screen.queryByRole('img')).toBeNull();
   });
 
@@ -45,14 +45,14 @@ describe('the drawing of a piece', () => {
 
   it('writes at the gap when a piece that is away comes back', () => {
     render(
-      <ProjectDrawing piece={ring} stages={stages('done', 'out', 'planned')} size={300} awayWords="12 Sep" />,
+      <ProjectDrawing project={ring} stages={stages('done', 'out', 'planned')} size={300} awayWords="12 Sep" />,
     );
     expect(screen.getByText('12 Sep', { ignore: '[aria-hidden]' })).toBeInTheDocument();
   });
 
   it('is drawn in its fabrics, the most used outermost', () => {
     const { container } = render(
-      <ProjectDrawing piece={ring} swatches={['#112233', '#445566']} size={200} />,
+      <ProjectDrawing project={ring} swatches={['#112233', '#445566']} size={200} />,
     );
     const fills = [...container.querySelectorAll('path[fill]')].map((path) => path.getAttribute('fill'));
     expect(fills).toEqual(['#112233', '#445566']);
@@ -61,7 +61,7 @@ describe('the drawing of a piece', () => {
   it('writes its sizes as dimensions', () => {
     render(
       <ProjectDrawing
-        piece={{
+        project={{
           outline: { shape: 'rectangle', width: lengthFromInches(14), length: lengthFromInches(42.5) },
           hole: null,
           hasSlit: false,
