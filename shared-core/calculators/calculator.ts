@@ -1,8 +1,11 @@
 import type { z } from 'zod';
 import type { WorkDone } from '#core/domain/clock';
 import type { Measurements } from '#core/domain/measurements';
-import type { StageKind } from '#core/domain/stage';
+import type { Need } from '#core/domain/need';
+import type { PatchList } from '#core/domain/patch-list';
+import type { StageKind } from '#core/domain/stage-kinds';
 import type { Result } from '#core/result';
+import type { Length } from '#core/units/length';
 import type { Diagram } from './diagram';
 import type { Explanation, Figure, Note, Sentence, Table } from './explanation';
 
@@ -26,8 +29,18 @@ export interface Calculator<Input extends object = object, Details extends objec
   fromProject(measurements: Measurements): Input;
   /** Pure. A valid input that has no answer (a strip too wide for the ring) is an error as data, never an exception. */
   calculate(input: Input): Result<Calculation<Details>, Refusal>;
-  /** What there is to do by an answer, in the measures of the clock; a calculator without it says nothing of that. */
+  /** How much there is to do by an answer, as the clock counts it. */
   workIn?(details: Details): readonly WorkDone[];
+  /** What has to be bought or on hand for an answer. `usualWidth` is for fabric whose width the answer does not name. */
+  needs?(input: Input, details: Details, usualWidth: Length): readonly Need[];
+  /** What an answer hands to a cutting plan; may be empty. */
+  cuts?(input: Input, details: Details): PatchList;
+  /** Binding and backing are often cut later, and from other fabric: a cutting plan takes them only when asked. */
+  readonly isCutLater?: boolean;
+  /** Calculators whose answers are part of this one's. Where a stage has both, only this one asks for fabric. */
+  readonly includes?: readonly string[];
+  /** Calculators with the same word are ways to one thing. Of a stage's answers only the last saved asks for fabric. */
+  readonly wayTo?: 'binding';
 }
 
 export interface Calculation<Details extends object = object> {

@@ -1,5 +1,4 @@
-import { calculatorByName } from '#core/calculators/registry';
-import { readInput } from '#core/calculators/read-input';
+import { workOfSavedAnswer } from '#core/calculators/saved-answer';
 import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import type { WorkDone } from '#core/domain/clock';
@@ -12,6 +11,7 @@ import { type Result, success } from '#core/result';
 import { settingsInUse } from '../workshop/settings-in-use';
 import { allRows, type ReadableStore } from '../base/handles';
 import { findProject } from '../base/lookups';
+import { memo } from '../base/memo';
 import { openProject } from './project-glances';
 import { groupRows, jsonOf, textOf } from '../base/rows';
 import type { ListedStage } from './stage-rows';
@@ -74,25 +74,11 @@ function workByStage(
   );
 }
 
-/** The same question has the same answer: it is worked out once, since all days are planned anew after every change. */
-const known = new Map<string, readonly WorkDone[]>();
-const MOST_KNOWN = 2_000;
+/** The same input has the same answer, and every change plans all days again: each answer is worked out once. */
+const rememberedWork = memo<readonly WorkDone[]>(2_000);
 
-function workOfInput(name: string, inputJson: string): readonly WorkDone[] {
-  const key = `${name} ${inputJson}`;
-  const before = known.get(key);
-  if (before !== undefined) return before;
-  const work = worked(name, jsonOf({ input: inputJson }, 'input'));
-  if (known.size >= MOST_KNOWN) known.clear();
-  known.set(key, work);
-  return work;
-}
-
-/** None where the calculator is not known any more, or no longer reads what it was asked. */
-function worked(name: string, asked: unknown): readonly WorkDone[] {
-  const calculator = calculatorByName(name);
-  if (calculator?.workIn === undefined) return [];
-  const input = readInput(calculator.input, asked, 'in');
-  const answer = input.ok ? calculator.calculate(input.value) : input;
-  return answer.ok ? calculator.workIn(answer.value.details) : [];
+function workOfInput(calculator: string, inputJson: string): readonly WorkDone[] {
+  return rememberedWork(`${calculator} ${inputJson}`, () =>
+    workOfSavedAnswer({ calculator, input: jsonOf({ input: inputJson }, 'input') }),
+  );
 }

@@ -4,9 +4,10 @@ import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { Figure, Note, Table } from '../explanation';
 import { areaQuantity, countQuantity, givenLength, sizeQuantity, wordsQuantity } from '../quantities';
 import { backingDiagram } from './backing-diagram';
+import { backingCuts, backingNeeds } from './backing-fabric';
 import { backingSize, backingSteps, fabricToBuy } from './backing-steps';
 import { type BackingInput, backingInput, backingInputFromProject } from './input';
-import { type BackingDetails, leftoverArea, MOST_PANELS, type PanelWay, panelWays } from './panels';
+import { type BackingDetails, leftoverArea, MOST_PANELS, type PanelWay, panelWays, wayOf } from './panels';
 
 /** Fabric for the back: every way of panels, from ordinary and from wide fabric, with what each takes. */
 export const backing: Calculator<BackingInput, BackingDetails> = {
@@ -18,6 +19,9 @@ export const backing: Calculator<BackingInput, BackingDetails> = {
   input: backingInput,
   fromProject: backingInputFromProject,
   calculate: calculateBacking,
+  needs: backingNeeds,
+  cuts: backingCuts,
+  isCutLater: true,
 };
 
 function calculateBacking(input: BackingInput): Result<Calculation<BackingDetails>, Refusal> {
@@ -29,9 +33,7 @@ function calculateBacking(input: BackingInput): Result<Calculation<BackingDetail
     ways: panelWays(size, { width: input.fabricWidth, seam, cutStep }, printRuns),
     wideWays: panelWays(size, { width: input.wideWidth, seam, cutStep }, printRuns),
   };
-  const chosen = chooseWay(details.ways, input);
-  const wide = chooseWay(details.wideWays, input);
-  const best = chosen ?? wide;
+  const { own: chosen, wide, best } = wayOf(details, input);
   if (best === undefined) return failure(refuseNarrowFabric(input));
   return success({
     figures: backingFigures(input, chosen, wide, best),
@@ -54,11 +56,6 @@ function refuseNarrowFabric({ fabricWidth, seam }: BackingInput): Refusal {
       most: countQuantity(MOST_PANELS, ['panel', 'panels']),
     },
   };
-}
-
-/** The shortest way whose last panel is whole, or any where the maker will join it from strips. */
-function chooseWay(ways: readonly PanelWay[], { mayJoinLast }: BackingInput): PanelWay | undefined {
-  return ways.find(({ last }) => mayJoinLast || last === 'whole');
 }
 
 function backingFigures(

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { choiceField, flagField, lengthField, percentField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
-import { outline } from '#core/domain/outline';
+import { outlineSchema } from '#core/domain/outline';
 import { lengthFromInches } from '#core/units/length';
 import {
   cutStepField,
@@ -16,7 +16,7 @@ const inches = lengthFromInches;
 
 export const backingInput = z
   .object({
-    outline,
+    outline: outlineSchema,
     overhang: lengthField({
       title: 'Overhang',
       help: 'Beyond the top on every side, for the frame and for what the quilting draws in.',

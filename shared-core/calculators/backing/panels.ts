@@ -145,3 +145,16 @@ export interface BackingDetails {
   readonly ways: readonly PanelWay[];
   readonly wideWays: readonly PanelWay[];
 }
+
+/**
+ * The ways to make this backing: the shortest of the project's own fabric and of wide backing, and the better of the two, which
+ * is the own fabric where it goes at all. A way whose last panel is joined from strips counts only where the maker agrees to it.
+ */
+export function wayOf(
+  { ways, wideWays }: BackingDetails,
+  { mayJoinLast }: Pick<BackingInput, 'mayJoinLast'>,
+): Readonly<Record<'own' | 'wide' | 'best', PanelWay | undefined>> {
+  const shortest = (some: readonly PanelWay[]) => some.find(({ last }) => mayJoinLast || last === 'whole');
+  const [own, wide] = [shortest(ways), shortest(wideWays)];
+  return { own, wide, best: own ?? wide };
+}

@@ -1,9 +1,11 @@
+import type { Need } from '#core/domain/need';
 import { failure, type Result, success } from '#core/result';
 import { lengthFromExact } from '#core/units/length';
 import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { Figure, Note, Quantity, Table } from '../explanation';
 import { outlineBounds } from '../outline/outline-measures';
 import { areaQuantity, countQuantity, givenLength, sizeQuantity, wordsQuantity } from '../quantities';
+import { fabricNeed } from '../needs';
 import { battingDiagram } from './batting-diagram';
 import { battingSteps, offTheRoll, sideOf } from './batting-steps';
 import { type BattingDetails, fittingPackages, MOST_WIDTHS, rollCuts } from './choose-batting';
@@ -19,6 +21,7 @@ export const batting: Calculator<BattingInput, BattingDetails> = {
   input: battingInput,
   fromProject: battingInputFromProject,
   calculate: calculateBatting,
+  needs: battingNeeds,
 };
 
 function calculateBatting(input: BattingInput): Result<Calculation<BattingDetails>, Refusal> {
@@ -39,6 +42,24 @@ function calculateBatting(input: BattingInput): Result<Calculation<BattingDetail
     diagram: battingDiagram(input, details),
     details,
   });
+}
+
+/** The smallest package that covers, else widths off the best roll. A sheet that covers is enough in any package. */
+function battingNeeds(
+  { safetyExtraPercent }: BattingInput,
+  { width, length, packages, rolls }: BattingDetails,
+): readonly Need[] {
+  const [[smallest], [roll]] = [packages, rolls];
+  if (smallest !== undefined) {
+    const sheet = { width, length, count: 1, mayTurn: true };
+    const need = fabricNeed('Batting', [sheet], { fabricWidth: smallest.width });
+    const { name, width: across, length: along } = smallest;
+    return [{ ...need, kind: 'batting-package', package: { name, width: across, length: along } }];
+  }
+  if (roll === undefined) return [];
+  const widths = { width: roll.width, length: roll.each, count: roll.widths, mayTurn: false };
+  const need = fabricNeed('Batting', [widths], { fabricWidth: roll.width, extraPercent: safetyExtraPercent });
+  return [{ ...need, kind: 'batting' }];
 }
 
 function refuseSmallBatting(

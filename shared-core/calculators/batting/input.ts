@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { lengthField, percentField, textField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
-import { outline } from '#core/domain/outline';
+import { outlineSchema } from '#core/domain/outline';
 import { lengthFromInches } from '#core/units/length';
 import { cutStepField, cutStepOfSettings, yardageStepField, yardageStepOfSettings } from '../shared-fields';
 
@@ -25,7 +25,7 @@ const battingRoll = z
 
 export const battingInput = z
   .object({
-    outline,
+    outline: outlineSchema,
     overhang: lengthField({
       title: 'Overhang',
       help: 'Beyond the top on every side.',

@@ -3,6 +3,7 @@ import { lengthFromExact } from '#core/units/length';
 import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { Figure, Note, Quantity, Table } from '../explanation';
 import { countQuantity, givenLength, lengthQuantity } from '../quantities';
+import { fabricNeed } from '../needs';
 import { HANDLE_BIAS_TIP, ROTARY_CAUTION } from './bench-notes';
 import {
   type BiasStripsDetails,
@@ -12,6 +13,7 @@ import {
 } from './bias-strips-input';
 import { biasFabricLength, layBiasStrips, squaredStripsLength } from './bias-strips-layout';
 import { biasStripsDiagram, biasStripsSteps } from './bias-strips-steps';
+import { bindingCuts } from './binding-cuts';
 import { LONGEST_BIAS_FABRIC, LONGEST_BINDING } from './binding-fields';
 
 export const biasStrips: Calculator<BiasStripsInput, BiasStripsDetails> = {
@@ -23,6 +25,14 @@ export const biasStrips: Calculator<BiasStripsInput, BiasStripsDetails> = {
   input: biasStripsInput,
   fromProject: biasStripsFromProject,
   calculate,
+  needs: ({ pieceWidth: width }, { leastFabricLength: length }) =>
+    length === null
+      ? []
+      : [fabricNeed('Bias binding', [{ width, length, count: 1, mayTurn: false }], { fabricWidth: width })],
+  cuts: ({ pieceWidth, pieceLength }, { isEnough, leastFabricLength }) =>
+    leastFabricLength === null ? [] : bindingCuts(pieceWidth, isEnough ? pieceLength : leastFabricLength),
+  isCutLater: true,
+  wayTo: 'binding',
 };
 
 function calculate(asked: BiasStripsInput): Result<Calculation<BiasStripsDetails>, Refusal> {
@@ -36,7 +46,7 @@ function calculate(asked: BiasStripsInput): Result<Calculation<BiasStripsDetails
   if (layout.strips.length === 0) {
     return failure({
       code: 'fabric-too-small',
-      field: ['fabricLength'],
+      field: ['pieceLength'],
       says: 'No strip {strip} wide and at least {shortest} long fits this fabric on the bias.',
       values: { strip: givenLength(asked.stripWidth), shortest: givenLength(asked.shortestStrip) },
     });
@@ -66,7 +76,7 @@ function calculate(asked: BiasStripsInput): Result<Calculation<BiasStripsDetails
 
 const MORE_THAN_ANY_BINDING: Refusal = {
   code: 'too-much-strip',
-  field: ['fabricLength'],
+  field: ['pieceLength'],
   says: 'That is more strip than any piece takes: {longest} and over. Ask for a shorter piece of fabric.',
   values: { longest: givenLength(LONGEST_BINDING) },
 };

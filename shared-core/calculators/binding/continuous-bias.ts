@@ -3,7 +3,9 @@ import { lengthFromExact } from '#core/units/length';
 import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { Figure, Note } from '../explanation';
 import { countQuantity, givenLength, lengthQuantity, percentQuantity, sizeQuantity } from '../quantities';
+import { fabricNeed, squarePatch } from '../needs';
 import { HANDLE_BIAS_TIP, IRON_CAUTION, ROTARY_CAUTION } from './bench-notes';
+import { bindingCuts } from './binding-cuts';
 import { continuousBiasDiagram } from './continuous-bias-diagram';
 import {
   type ContinuousBiasDetails,
@@ -30,6 +32,12 @@ export const continuousBias: Calculator<ContinuousBiasInput, ContinuousBiasDetai
   input: continuousBiasInput,
   fromProject: continuousBiasFromProject,
   calculate,
+  needs: ({ fabricWidth }, { side, squares }) => [
+    fabricNeed('Bias binding', [squarePatch(side, squares)], { fabricWidth }),
+  ],
+  cuts: (_, { side, squares }) => bindingCuts(side, side, squares),
+  isCutLater: true,
+  wayTo: 'binding',
 };
 
 function calculate(asked: ContinuousBiasInput): Result<Calculation<ContinuousBiasDetails>, Refusal> {

@@ -8,7 +8,7 @@ import {
   percentField,
 } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
-import { hole, outline } from '#core/domain/outline';
+import { holeSchema, outlineSchema } from '#core/domain/outline';
 import { lengthFromInches, lengthFromUnits } from '#core/units/length';
 import {
   cutStepField,
@@ -31,8 +31,8 @@ import {
 
 export const outerBindingInput = z
   .object({
-    outline,
-    hole: hole.nullable(),
+    outline: outlineSchema,
+    hole: holeSchema.nullable(),
     hasSlit: flagField({ title: 'Slit from the edge to the hole' }),
     slitBoundWith: choiceField(['outside', 'hole'], {
       title: 'The slit is bound with',

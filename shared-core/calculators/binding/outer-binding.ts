@@ -16,6 +16,7 @@ import {
 import { HANDLE_BIAS_TIP, IRON_CAUTION, ROTARY_CAUTION } from './bench-notes';
 import { cornerExtra, stitchStopBefore } from './corner-miters';
 import { outerBindingDiagram } from './outer-binding-diagram';
+import { outerBindingCuts, outerBindingNeeds, squaresForBias } from './outer-binding-fabric';
 import { type OuterBindingInput, outerBindingFromProject, outerBindingInput } from './outer-binding-input';
 import { type OuterBindingDetails, planOuterBinding } from './outer-binding-plan';
 import { outerBindingSteps } from './outer-binding-steps';
@@ -42,6 +43,10 @@ export const outerBinding: Calculator<OuterBindingInput, OuterBindingDetails> = 
       details,
     });
   },
+  needs: outerBindingNeeds,
+  cuts: outerBindingCuts,
+  isCutLater: true,
+  wayTo: 'binding',
 };
 
 function figuresOf(asked: OuterBindingInput, details: OuterBindingDetails): readonly Figure[] {
@@ -54,7 +59,7 @@ function figuresOf(asked: OuterBindingInput, details: OuterBindingDetails): read
     details.frontWidth > 0
       ? [{ label: frontLabel, quantity: lengthQuantity(details.frontWidth, { direction: 'down' }) }]
       : [];
-  const continuous = details.ways.find(({ way }) => way === 'continuous-bias');
+  const continuous = squaresForBias(details);
   if (details.isBiasNeeded) {
     return [
       ...(continuous === undefined
@@ -67,14 +72,7 @@ function figuresOf(asked: OuterBindingInput, details: OuterBindingDetails): read
   }
   return [
     { label: 'Strips', quantity: countQuantity(details.strips, ['strip', 'strips'], 'up') },
-    {
-      label: 'Fabric to buy',
-      quantity: lengthQuantity(details.fabric * (1 + asked.safetyExtra / 100), {
-        direction: 'up',
-        step: asked.yardageStep,
-        use: 'yardage',
-      }),
-    },
+    { label: 'Fabric to buy', quantity: givenLength(details.fabricToBuy, 'yardage') },
     {
       label: 'Fabric the strips take',
       quantity: lengthQuantity(details.fabric, { direction: 'up', step: asked.cutStep }),

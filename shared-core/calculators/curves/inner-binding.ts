@@ -1,7 +1,9 @@
 import { success } from '#core/result';
+import { bindingCuts } from '../binding/binding-cuts';
 import type { Calculator } from '../calculator';
 import type { Figure } from '../explanation';
-import { givenLength, lengthQuantity, percentQuantity, wordsQuantity } from '../quantities';
+import { fabricNeed, squarePatch } from '../needs';
+import { givenLength, lengthDown, lengthUp, percentQuantity, wordsQuantity } from '../quantities';
 import { limitsFromInputs } from './curve-fields';
 import { type InnerBindingInput, innerBindingFromProject, innerBindingInput } from './inner-binding-input';
 import { innerBindingNotes } from './inner-binding-notes';
@@ -37,21 +39,30 @@ export const innerBinding: Calculator<InnerBindingInput, InnerBindingDetails> = 
       details,
     });
   },
+  needs: (_, { squareForOneStrip }, usualWidth) => [
+    fabricNeed('Inner binding', [squarePatch(squareForOneStrip)], { fabricWidth: usualWidth }),
+  ],
+  cuts: ({ grain, stripWidth }, { squareForOneStrip, stripToCut }) =>
+    grain === 'bias'
+      ? bindingCuts(squareForOneStrip, squareForOneStrip)
+      : bindingCuts(stripToCut, stripWidth),
+  isCutLater: true,
+  wayTo: 'binding',
 };
 
 function figuresOf(asked: InnerBindingInput, details: InnerBindingDetails): readonly Figure[] {
   return [
     {
       label: 'Strip to cut',
-      quantity: lengthQuantity(details.stripLength, { direction: 'up', step: asked.cutStep }),
+      quantity: lengthUp(details.stripLength, asked.cutStep),
     },
     { label: 'Strip width', quantity: givenLength(asked.stripWidth) },
     { label: 'Verdict', quantity: wordsQuantity(details.verdict) },
     { label: 'It has to give by', quantity: percentQuantity(100 * greatestStrain(details.strains)) },
-    { label: 'Seam line', quantity: lengthQuantity(details.seamLine, { direction: 'up' }) },
+    { label: 'Seam line', quantity: lengthUp(details.seamLine) },
     {
       label: 'Widest strip for this ring',
-      quantity: lengthQuantity(details.widestStrip, { direction: 'down', step: asked.cutStep }),
+      quantity: lengthDown(details.widestStrip, asked.cutStep),
     },
     {
       label: 'Square that gives it in one piece',

@@ -3,6 +3,7 @@ import { lengthFromInches } from '#core/units/length';
 import { roundNearest } from '#core/units/rounding';
 import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { Note, Table } from '../explanation';
+import { threadNeed } from '../needs';
 import { countQuantity, givenLength, lengthQuantity, moneyQuantity, wordsQuantity } from '../quantities';
 import { handDiagram } from './hand-diagram';
 import { lengthSteps, minutesFor, PART_NAMES, workSteps } from './hand-steps';
@@ -30,6 +31,8 @@ export const handFinish: Calculator<HandFinishInput, HandFinishDetails> = {
   fromProject: handFinishInputFromProject,
   calculate: calculateHandFinish,
   workIn: ({ length }) => [{ what: 'hand', amount: roundNearest(length, 1) }],
+  needs: ({ threadLength }, { threads }) =>
+    threads === 0 ? [] : [threadNeed('Thread for hand sewing', threads * threadLength)],
 };
 
 function calculateHandFinish(input: HandFinishInput): Result<Calculation<HandFinishDetails>, Refusal> {

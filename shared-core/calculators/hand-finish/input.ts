@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { flagField, lengthField, minorField, numberField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
-import { hole, outline } from '#core/domain/outline';
+import { holeSchema, outlineSchema } from '#core/domain/outline';
 import { lengthFromInches, lengthFromUnits } from '#core/units/length';
 import { seamField } from '../shared-fields';
 
@@ -9,8 +9,8 @@ const inches = lengthFromInches;
 
 export const handFinishInput = z
   .object({
-    outline,
-    hole: hole.nullable().meta({ title: 'Hole' }),
+    outline: outlineSchema,
+    hole: holeSchema.nullable().meta({ title: 'Hole' }),
     hasSlit: flagField({ title: 'A slit runs from the edge to the hole' }),
     seam: seamField('With which the binding was sewn on.'),
     backCover: lengthField({

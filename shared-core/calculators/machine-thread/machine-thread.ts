@@ -2,6 +2,7 @@ import { failure, type Result, success } from '#core/result';
 import { MAX_LENGTH_UNITS } from '#core/units/length';
 import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { Note, Quantity, Table } from '../explanation';
+import { threadNeed } from '../needs';
 import { countQuantity, lengthQuantity, numberQuantity, wordsQuantity } from '../quantities';
 import { type MachineThreadInput, machineThreadInput, machineThreadInputFromProject } from './input';
 import { threadSteps, threadUse, type ThreadUse } from './thread-use';
@@ -23,6 +24,7 @@ export const machineThread: Calculator<MachineThreadInput, MachineThreadDetails>
   input: machineThreadInput,
   fromProject: machineThreadInputFromProject,
   calculate: calculateMachineThread,
+  needs: (_, { byFactor }) => [threadNeed('Thread', byFactor.total)],
 };
 
 function calculateMachineThread(

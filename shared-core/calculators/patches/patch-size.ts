@@ -4,7 +4,15 @@ import { type Result, success } from '#core/result';
 import type { Length } from '#core/units/length';
 import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { Figure, Quantity, Table } from '../explanation';
-import { countQuantity, givenLength, lengthQuantity, sizeQuantity, wordsQuantity } from '../quantities';
+import { needsOfPatchList } from '../needs';
+import {
+  countQuantity,
+  givenLength,
+  lengthQuantity,
+  sizeQuantity,
+  wordsQuantity,
+  yardageUp,
+} from '../quantities';
 import { lengthPerFabric, type FabricLength } from './fabric-needed';
 import { piecesFromFabric, type SizedPatch } from './cut-sizes';
 import { piecesPerStrip } from './fill-strips';
@@ -53,6 +61,8 @@ export const patchSize: Calculator<PatchSizeInput, PatchSizeDetails> = {
   fromProject: patchSizeFromProject,
   calculate: calculatePatchSize,
   workIn: ({ cuts }) => [{ what: 'cuts', amount: cuts }],
+  needs: (input, { patchList }) => needsOfPatchList(patchList, input),
+  cuts: (_, { patchList }) => patchList,
 };
 
 function calculatePatchSize(input: PatchSizeInput): Result<Calculation<PatchSizeDetails>, Refusal> {
@@ -96,7 +106,7 @@ function figuresOf(work: PatchSizeWork, fabricLengths: readonly FabricLength[]):
   const cut = work.sized.filter(isFromFabric).slice(0, 5).map(cutFigure);
   const finished = finishedFigure(work);
   const bought = fabricLengths.map(({ fabric, length: exact }): Figure => {
-    const quantity = lengthQuantity(exact, { step: input.yardageStep, direction: 'up', use: 'yardage' });
+    const quantity = yardageUp(exact, input.yardageStep);
     return { label: `Fabric, ${fabric.toLowerCase()}`, quantity };
   });
   const cuts: Figure = {

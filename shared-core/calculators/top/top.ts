@@ -2,8 +2,16 @@ import type { PatchList } from '#core/domain/patch-list';
 import { type Result, success } from '#core/result';
 import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { Figure, Quantity, Table } from '../explanation';
+import { needsOfPatchList } from '../needs';
 import { lengthPerFabric, type FabricLength } from '../patches/fabric-needed';
-import { countQuantity, givenLength, lengthQuantity, sizeQuantity, wordsQuantity } from '../quantities';
+import {
+  countQuantity,
+  givenLength,
+  lengthNearest,
+  lengthQuantity,
+  sizeQuantity,
+  wordsQuantity,
+} from '../quantities';
 import { topDiagram } from './top-diagram';
 import { topFromProject, topInput, type TopInput } from './top-input';
 import { topNotes } from './top-notes';
@@ -41,6 +49,9 @@ export const top: Calculator<TopInput, TopDetails> = {
     ...(blocks > 0 ? [{ what: 'blocks', amount: blocks } as const] : []),
     { what: 'cuts', amount: cuts },
   ],
+  needs: (input, { patchList }) => needsOfPatchList(patchList, input),
+  cuts: (_, { patchList }) => patchList,
+  includes: ['patch-size'],
 };
 
 function calculateTop(input: TopInput): Result<Calculation<TopDetails>, Refusal> {
@@ -85,15 +96,12 @@ function figuresOf({ assembly, input, needed, seams, seamLength }: TopWork): rea
     ...bought,
     { label: 'To cut', quantity: countQuantity(patches, ['piece', 'pieces']) },
     { label: 'Seams', quantity: countQuantity(seams, ['seam', 'seams']) },
-    { label: 'Length of all seams', quantity: lengthQuantity(seamLength, { direction: 'nearest' }) },
+    { label: 'Length of all seams', quantity: lengthNearest(seamLength) },
   ];
 }
 
 function sizeOf(width: number, length: number): Quantity {
-  return sizeQuantity(
-    lengthQuantity(width, { direction: 'nearest' }),
-    lengthQuantity(length, { direction: 'nearest' }),
-  );
+  return sizeQuantity(lengthNearest(width), lengthNearest(length));
 }
 
 function sizeTable({ assembly, input }: TopWork): Table {

@@ -1,5 +1,6 @@
 import type { FabricPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
-import type { FabricNeed, NeedAmount } from './fabric-need';
+import type { NeedAmount } from '#core/domain/need';
+import type { FabricNeed } from './fabric-need';
 import { cutFrom, isNothing, type PatchesLie, sizeOfNeed } from './fill-rows';
 
 /** A piece of the stash that a need may be met from. Lengths in 1/320 mm. */

@@ -1,6 +1,6 @@
+import type { NeedAmount, NeededPatch } from '#core/domain/need';
 import type { PrintDirection, PrintRuns } from '#core/domain/stash';
 import { roundDownTo, roundUpTo } from '#core/units/rounding';
-import type { NeedAmount, NeededPatch } from './fabric-need';
 
 /** What is still needed after some of it was cut, and the length that took. */
 export interface Filled {

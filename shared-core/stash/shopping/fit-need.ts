@@ -1,5 +1,5 @@
 import type { FabricPieceId } from '#core/domain/ids';
-import type { NeedAmount } from './fabric-need';
+import type { NeedAmount } from '#core/domain/need';
 import { cutFrom, isNothing, type PatchesLie, sizeOfNeed } from './fill-rows';
 
 /** A piece that might serve: what of it is free to the project, and what of that it holds already. Lengths in 1/320 mm. */

@@ -1,6 +1,6 @@
 import type { KeptPlan } from '#core/domain/cutting-plan';
 import { fabricKeyOf, type LineSource } from '#core/domain/cutting-setup';
-import { type FabricId, fabricId, type ProjectId } from '#core/domain/ids';
+import { type FabricId, fabricIdSchema, type ProjectId } from '#core/domain/ids';
 import { lengthFromUnits } from '#core/units/length';
 import type { FabricNeed } from './fabric-need';
 
@@ -59,6 +59,6 @@ export function fabricInPlan({ setup }: KeptPlan, projectId: ProjectId, name: st
 }
 
 function chosenFabric(key: string): FabricId | null {
-  const id = fabricId.safeParse(key);
+  const id = fabricIdSchema.safeParse(key);
   return id.success ? id.data : null;
 }

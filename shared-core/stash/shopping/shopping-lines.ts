@@ -1,6 +1,7 @@
 import type { FabricId, ProjectId } from '#core/domain/ids';
+import type { NeedAmount } from '#core/domain/need';
 import { type Length, lengthFromExact, lengthFromUnits } from '#core/units/length';
-import { type FabricNeed, type NeedAmount, needKey } from './fabric-need';
+import { type FabricNeed, needKey } from './fabric-need';
 import type { CoveredNeed } from './cover-needs';
 import { isNothing, lengthFor, patchesLie } from './fill-rows';
 import type { FabricToBuy, LineShare, ShoppingLine } from './shopping-list';

@@ -1,14 +1,13 @@
 import { isOutOfDate } from '#core/calculators/complete-input';
 import { calculatorByName } from '#core/calculators/registry';
+import { answersThatCount, cutsOfSavedAnswer } from '#core/calculators/saved-answer';
 import type { KeptCalculation } from '#core/contract/calculations';
 import type { ProjectSpread } from '#core/contract/projects';
 import type { CuttingLine, LineSource } from '#core/domain/cutting-setup';
 import type { ProjectId } from '#core/domain/ids';
 import { measurementsOfProject } from '#core/domain/measurements';
 import type { PatchList } from '#core/domain/patch-list';
-import type { Stage, StageKind } from '#core/domain/stage';
 import type { Settings } from '#core/domain/workshop';
-import { cutsOfAnswer, isCutLater } from './answer-lists';
 
 /** A kept answer that says what to cut. */
 export interface PatchSource extends LineSource {
@@ -21,14 +20,6 @@ export interface PatchSource extends LineSource {
   readonly isOld: boolean;
 }
 
-const CUTTING_STAGES: readonly StageKind[] = [
-  'piecing',
-  'longarm',
-  'home-quilting',
-  'outer-binding',
-  'inner-binding',
-];
-
 /** The kept answers of a project's stages that say what to cut; `kept` holds those of each stage, in the same order. */
 export function sourcesOf(
   { project, stages }: Pick<ProjectSpread, 'project' | 'stages'>,
@@ -38,9 +29,9 @@ export function sourcesOf(
   const measurements = measurementsOfProject(project, settings);
   return stages.flatMap((stage, place) =>
     (kept[place] ?? []).flatMap((one) => {
-      const patches = cutsOfAnswer(one);
+      const patches = cutsOfSavedAnswer(one);
       const calculator = calculatorByName(one.calculator);
-      if (patches === null || calculator === undefined) return [];
+      if (patches.length === 0 || calculator === undefined) return [];
       return [
         {
           stageId: stage.id,
@@ -57,22 +48,13 @@ export function sourcesOf(
   );
 }
 
-/** The stages whose answers may say what to cut. */
-export function cuttingStages<S extends Pick<Stage, 'kind'>>(stages: readonly S[]): readonly S[] {
-  return stages.filter(({ kind }) => CUTTING_STAGES.includes(kind));
-}
-
-/**
- * What is taken without asking: of each stage the whole top where it was kept, which holds its blocks' patches already. What
- * is for a binding or a back waits until the maker takes it.
- */
+/** What a plan takes without asking: the answers of each stage that count, but not what is cut later. */
 export function startingSources(sources: readonly PatchSource[]): readonly PatchSource[] {
-  return sources.filter(
-    (source) =>
-      source.calculator === 'top' ||
-      (!isCutLater(source.calculator) &&
-        !sources.some((other) => other.stageId === source.stageId && other.calculator === 'top')),
-  );
+  return sources.filter((source) => {
+    const ofStage = sources.filter(({ stageId }) => stageId === source.stageId);
+    const isLater = calculatorByName(source.calculator)?.isCutLater ?? false;
+    return !isLater && answersThatCount(ofStage).includes(source);
+  });
 }
 
 /** The lines of a kept answer's list, as they are taken into a cutting plan. */

@@ -4,8 +4,8 @@ import type { CuttingLine } from '#core/domain/cutting-setup';
 import type { FabricPieceId, FabricId, ProjectId } from '#core/domain/ids';
 import { useReadEach } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
-import type { FabricOnShelf } from './job-of-setup';
-import { cuttingStages, isSameSource, type PatchSource, sourcesOf } from '../desk/patch-sources';
+import type { FabricInStash } from './job-of-setup';
+import { isSameSource, type PatchSource, sourcesOf } from '../desk/patch-sources';
 
 export interface WorkAtHand {
   readonly spreads: readonly ProjectSpread[];
@@ -22,7 +22,7 @@ export function useWorkAtHand(projects: readonly ProjectId[]): WorkAtHand | unde
   const opened = useReadEach('project:open', asked);
   const used = useReadEach('ledger:of-project', asked);
   const spreads = (opened ?? []).filter((spread) => spread !== null);
-  const stages = spreads.flatMap((spread) => cuttingStages(spread.stages));
+  const stages = spreads.flatMap((spread) => spread.stages);
   const kept = useReadEach(
     'calculation:list',
     stages.map(({ id }) => ({ stageId: id })),
@@ -55,9 +55,9 @@ export function purposeOf({ spreads, sources }: WorkAtHand, line: CuttingLine): 
 }
 
 /** The fabrics of the stash with their pieces; undefined until all are read. One that is gone is left out. */
-export function useFabricOnShelf(
+export function useFabricsInStash(
   fabrics: readonly FabricId[],
-): ReadonlyMap<FabricId, FabricOnShelf> | undefined {
+): ReadonlyMap<FabricId, FabricInStash> | undefined {
   const opened = useReadEach(
     'fabric:open',
     fabrics.map((fabricId) => ({ fabricId })),

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { FabricPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
-import type { FabricNeed, NeedAmount } from '#core/stash/shopping/fabric-need';
+import type { NeedAmount } from '#core/domain/need';
+import type { FabricNeed } from '#core/stash/shopping/fabric-need';
 import { coverNeeds, type PieceOnShelf } from '#core/stash/shopping/cover-needs';
 import { cutFrom, lengthFor, type PatchesLie, patchesLie, sizeOfNeed } from '#core/stash/shopping/fill-rows';
 import { holdsOfLine, shoppingLines } from '#core/stash/shopping/shopping-lines';

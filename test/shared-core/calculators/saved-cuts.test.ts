@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { answerCalculator } from '#core/calculators/complete-input';
 import { calculatorByName } from '#core/calculators/registry';
+import { cutsOfSavedAnswer } from '#core/calculators/saved-answer';
 import type { BackingDetails } from '#core/calculators/backing/panels';
 import type { Outline } from '#core/domain/outline';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { lengthFromInches as inches } from '#core/units/length';
-import { cutsOfAnswer } from '#renderer/features/cutting/desk/answer-lists';
 
 const ROUND: Outline = { shape: 'circle', diameter: inches(50) };
 const OBLONG: Outline = { shape: 'rectangle', width: inches(40), length: inches(60) };
@@ -17,7 +17,8 @@ function cuts(name: string, outline: Outline, own: Readonly<Record<string, unkno
   const worked = answerCalculator(calculator, piece, own);
   if (!worked.ok) throw new Error('No answer');
   const { input, calculation } = worked.value;
-  const list = cutsOfAnswer({ calculator: name, input, answer: JSON.parse(JSON.stringify(calculation)) });
+  const stored: unknown = JSON.parse(JSON.stringify(input));
+  const list = cutsOfSavedAnswer({ calculator: name, input: stored });
   return { list, details: calculation.details as Record<string, unknown> };
 }
 
@@ -25,7 +26,7 @@ describe('what has to be cut by a kept answer', () => {
   it('are the patches of a top', () => {
     const { list, details } = cuts('top', ROUND);
     expect(list).toEqual(details['patchList']);
-    expect(list?.length).toBeGreaterThan(0);
+    expect(list.length).toBeGreaterThan(0);
   });
 
   it('are strips as wide as the fabric for a binding on the straight grain', () => {
@@ -43,8 +44,8 @@ describe('what has to be cut by a kept answer', () => {
     const { list, details } = cuts('outer-binding', { shape: 'circle', diameter: inches(14) });
     expect(details['isBiasNeeded']).toBe(true);
     expect(list).toMatchObject([{ fabric: 'Binding', count: 1 }]);
-    expect(list?.[0]?.width).toBe(list?.[0]?.length);
-    expect(list?.[0]?.width).toBeGreaterThan(inches(8));
+    expect(list[0]?.width).toBe(list[0]?.length);
+    expect(list[0]?.width).toBeGreaterThan(inches(8));
   });
 
   it('is a square for a bias strip round the hole, and the strip itself on the straight grain', () => {
@@ -92,17 +93,14 @@ describe('what has to be cut by a kept answer', () => {
       { width: inches(42), length: inches(88), count: 2, mayTurn: false },
       { count: 7, mayTurn: false },
     ]);
-    const [, strips] = along.list ?? [];
+    const [, strips] = along.list;
     expect(strips!.width).toBeLessThan(strips!.length);
     expect(strips!.count * strips!.length).toBeGreaterThan(inches(88));
   });
 
-  it('is nothing where an answer does not say, or says what cannot be', () => {
-    const nothing = { calculator: 'patch-size', input: {}, answer: { details: { patchList: [] } } };
-    expect(cutsOfAnswer(nothing)).toBeNull();
-    expect(cutsOfAnswer({ ...nothing, answer: '12 squares' })).toBeNull();
-    expect(cutsOfAnswer({ ...nothing, calculator: 'backing' })).toBeNull();
-    const none = { details: { side: 0, squares: 2 } };
-    expect(cutsOfAnswer({ calculator: 'continuous-bias', input: {}, answer: none })).toBeNull();
+  it('is nothing where the calculator cuts nothing, or its input no longer reads', () => {
+    expect(cuts('washing', ROUND).list).toEqual([]);
+    expect(cutsOfSavedAnswer({ calculator: 'backing', input: { outline: 'round' } })).toEqual([]);
+    expect(cutsOfSavedAnswer({ calculator: 'no-such', input: {} })).toEqual([]);
   });
 });
