@@ -4,7 +4,7 @@ import { type ContactDetails, nameAlone } from '#core/domain/contact';
 export const TALLOWMERE = 'Pell Tallowmere, longarm';
 export const LATHE = 'Corvin Lathe, longarm';
 
-/** Whom the demo's maker sends things to. Everybody is invented; money in cents. */
+/** The contacts of the demo workshop. Everybody is invented; money is in cents. */
 export const DEMO_CONTACTS: readonly ContactDetails[] = [
   {
     ...nameAlone(TALLOWMERE, 'longarm'),
@@ -13,10 +13,10 @@ export const DEMO_CONTACTS: readonly ContactDetails[] = [
     minimumMinor: 7_500,
     lines: [
       { by: 'flat', name: 'Thread', amount: 600 },
-      { by: 'flat', name: 'Freight', amount: 900 },
+      { by: 'flat', name: 'Shipping', amount: 900 },
     ],
     promisedDays: 30,
-    notes: 'Knows rings. Needs the top marked on the backing too.',
+    notes: 'Knows ring-shaped tops. Needs the top edge marked on the backing too.',
   },
   {
     ...nameAlone(LATHE, 'longarm'),

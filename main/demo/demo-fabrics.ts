@@ -1,7 +1,7 @@
 import type { PieceKind, PrintDirection } from '#core/domain/stash';
 import type { FabricLook } from './drawings/fabric';
 
-/** A fabric of the demo workshop. Everything here is invented; lengths are in inches, costs in cents. */
+/** A fabric of the demo workshop. All names are invented; lengths are in inches, costs in cents. */
 export interface DemoFabric {
   readonly name: string;
   readonly printWords: string;
@@ -94,7 +94,7 @@ export const DEMO_FABRICS: readonly DemoFabric[] = [
     yards(1.5, 1_800, 96),
     fatQuarter(96),
   ]),
-  fabric('Lamplight', ['wave', '#e6c87c', '#f4e3b3'], 'yellow, cream', [yards(2, 2_300, 96)]),
+  fabric('Butter dish', ['wave', '#e6c87c', '#f4e3b3'], 'yellow, cream', [yards(2, 2_300, 96)]),
   fabric('Oat straw', ['stripe', '#e9dec6', '#cdbb94'], 'cream, straw', [yards(6, 6_000, 140)], {
     direction: 'two-way',
   }),
@@ -105,16 +105,19 @@ export const DEMO_FABRICS: readonly DemoFabric[] = [
   fabric('Harbor rope', ['chevron', '#d8cdb8', '#7a8c99'], 'sand, gray blue', [yards(3, 3_600, 84)], {
     direction: 'two-way',
   }),
-  fabric('Night garden', ['leaf', '#27334d', '#5d7a6b'], 'navy, green', [yards(4, 4_900, 80)], {
+  fabric('Midnight hedge', ['leaf', '#27334d', '#5d7a6b'], 'navy, green', [yards(4, 4_900, 80)], {
     direction: 'one-way',
   }),
-  fabric('Foxglove', ['ring', '#a85a7c', '#d9a3b8'], 'pink, plum', [yards(1.75, 2_100, 78), fatQuarter(78)]),
+  fabric('Beet saucer', ['ring', '#a85a7c', '#d9a3b8'], 'pink, plum', [
+    yards(1.75, 2_100, 78),
+    fatQuarter(78),
+  ]),
   fabric('Milk jug', ['plain', '#f3eee2', '#f3eee2'], 'white, off white', [yards(8, 7_200, 150)], SHELF_TWO),
   fabric('Slate roof', ['stripe', '#59606b', '#737c88'], 'gray', [yards(2, 2_200, 71)], {
     ...SHELF_TWO,
     direction: 'two-way',
   }),
-  fabric('Juniper', ['plain', '#33524a', '#33524a'], 'dark green', [yards(3.5, 3_800, 70)], SHELF_TWO),
+  fabric('Bottle crate', ['plain', '#33524a', '#33524a'], 'dark green', [yards(3.5, 3_800, 70)], SHELF_TWO),
   fabric(
     'Crab apple',
     ['dots', '#9c2f37', '#e2b7a6'],
@@ -122,7 +125,13 @@ export const DEMO_FABRICS: readonly DemoFabric[] = [
     [yards(2.5, 2_900, 66), leftover(42, 5.5, 12)],
     SHELF_TWO,
   ),
-  fabric('First frost', ['cross', '#c8d6dc', '#f1f5f5'], 'ice blue, white', [yards(3, 3_300, 64)], SHELF_TWO),
+  fabric(
+    'Icehouse door',
+    ['cross', '#c8d6dc', '#f1f5f5'],
+    'ice blue, white',
+    [yards(3, 3_300, 64)],
+    SHELF_TWO,
+  ),
   fabric(
     'Toffee tin',
     ['check', '#7c5738', '#9a7450'],
@@ -143,7 +152,7 @@ export const DEMO_FABRICS: readonly DemoFabric[] = [
   fabric('Coal scuttle', ['speckle', '#26262a', '#6a6a72'], 'black', [yards(1.5, 1_725, 52)], {
     supplier: WAGON,
   }),
-  fabric('Rhubarb', ['stripe', '#b25a5a', '#7f9a63'], 'red, green', [yards(1.25, 1_440, 50)], {
+  fabric('Jam label', ['stripe', '#b25a5a', '#7f9a63'], 'red, green', [yards(1.25, 1_440, 50)], {
     supplier: WAGON,
     direction: 'two-way',
   }),
@@ -155,7 +164,7 @@ export const DEMO_FABRICS: readonly DemoFabric[] = [
     { supplier: WAGON },
   ),
   fabric('Plum stone', ['plain', '#5b3450', '#5b3450'], 'plum', [yards(2.5, 2_750, 44)], { supplier: WAGON }),
-  fabric('Tide pool', ['ring', '#3f7a7d', '#9fc5b8'], 'teal', [yards(1.75, 2_100, 41)], {
+  fabric('Pump handle', ['ring', '#3f7a7d', '#9fc5b8'], 'teal', [yards(1.75, 2_100, 41)], {
     supplier: WAGON,
     isWashed: false,
   }),

@@ -1,7 +1,7 @@
 import { LATHE } from './demo-contacts';
 import type { DemoProject } from './demo-project';
 
-/** The pieces of the demo workshop without a hole. */
+/** The demo projects without a hole. */
 export const DEMO_FLAT_PROJECTS: readonly DemoProject[] = [
   {
     name: 'Kettle blue throw',
@@ -68,12 +68,12 @@ export const DEMO_FLAT_PROJECTS: readonly DemoProject[] = [
     ],
     cuts: [
       { fabric: 'Washing day', kind: 'piecing', length: 18, daysAgo: 40 },
-      { fabric: 'First frost', kind: 'piecing', length: 20, daysAgo: 40 },
+      { fabric: 'Icehouse door', kind: 'piecing', length: 20, daysAgo: 40 },
       { fabric: 'Slate roof', kind: 'outer-binding', length: 10, daysAgo: 4 },
     ],
   },
   {
-    name: 'Night garden throw, the big one for the north bedroom',
+    name: 'Midnight hedge throw, the big one for the north bedroom',
     purpose: 'own',
     forWhom: '',
     dueInDays: 58,
@@ -82,13 +82,13 @@ export const DEMO_FLAT_PROJECTS: readonly DemoProject[] = [
     hole: null,
     hasSlit: false,
     plan: 'throw',
-    notes: 'Leaves point up on all four sides, so borders are cut along and across.',
+    notes: 'Leaves point up on all four sides, so two borders are cut lengthwise and two crosswise.',
     stages: [
       {
         kind: 'piecing',
         state: 'in-hand',
         daysAgo: 14,
-        heldUpBy: 'border fabric: half a yard short of Night garden',
+        heldUpBy: 'Border fabric: half a yard short of Midnight hedge',
         notes: 'Blocks 1 to 22 of 36 sewn.',
         work: [
           { daysAgo: 13, minutes: 100, blocks: 7 },
@@ -98,10 +98,10 @@ export const DEMO_FLAT_PROJECTS: readonly DemoProject[] = [
         ticked: 1,
       },
     ],
-    cuts: [{ fabric: 'Night garden', kind: 'piecing', length: 54, daysAgo: 14 }],
+    cuts: [{ fabric: 'Midnight hedge', kind: 'piecing', length: 54, daysAgo: 14 }],
     held: [
-      { fabric: 'Night garden', length: 72 },
-      { fabric: 'Tide pool', length: 40 },
+      { fabric: 'Midnight hedge', length: 72 },
+      { fabric: 'Pump handle', length: 40 },
     ],
   },
   {
@@ -114,7 +114,7 @@ export const DEMO_FLAT_PROJECTS: readonly DemoProject[] = [
     hole: null,
     hasSlit: false,
     plan: 'mat',
-    notes: 'Two of them, alike.',
+    notes: 'Two matching mats.',
     stages: [],
     cuts: [],
     held: [{ fabric: 'Curtain of 1974', length: 12 }],

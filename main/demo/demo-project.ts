@@ -3,7 +3,7 @@ import type { StageState } from '#core/domain/stage';
 import type { StageKind } from '#core/domain/stage-kinds';
 import type { TripEventKind } from '#core/domain/trip';
 
-/** A project of the demo workshop. Everything here is invented; lengths in inches, money in cents, days counted from today. */
+/** A project of the demo workshop. Lengths are in inches, money is in cents, and days are counted from today. */
 export interface DemoProject {
   readonly name: string;
   readonly purpose: ProjectPurpose;
@@ -15,9 +15,9 @@ export interface DemoProject {
   readonly hasSlit: boolean;
   readonly plan: 'skirt' | 'topper' | 'runner' | 'throw' | 'mat';
   readonly notes: string;
-  /** An outer binding strip decided on only today, which puts what was worked out before out of date. */
+  /** An outer binding strip changed today, so that the saved answer is out of date. */
   readonly latestStrip?: number;
-  /** Her own width of the inner binding's strip, for a hole too tight for the usual one. */
+  /** The project's own inner binding strip, for a hole too tight for the usual width. */
   readonly innerStrip?: number;
   readonly isArchived?: boolean;
   readonly stages: readonly DemoStage[];
@@ -31,7 +31,7 @@ export type DemoShape =
   | { readonly shape: 'circle'; readonly diameter: number }
   | { readonly shape: 'hexagon' | 'octagon'; readonly acrossFlats: number };
 
-/** What has happened in a stage so far; stages not named are still planned. */
+/** What has happened in a stage so far. Stages not listed are still planned. */
 export interface DemoStage {
   readonly kind: StageKind;
   readonly state: StageState;
@@ -59,7 +59,7 @@ export interface DemoTrip {
   readonly events?: readonly DemoTripEvent[];
 }
 
-/** A stretch of work by the clock; of hand stitching the amount is in inches. */
+/** An entry of the time log. */
 export interface DemoWork {
   readonly daysAgo: number;
   readonly minutes: number;
@@ -67,7 +67,7 @@ export interface DemoWork {
   readonly inchesByHand?: number;
 }
 
-/** Something that was heard of a trip. */
+/** An update about a trip. */
 export interface DemoTripEvent {
   readonly kind: TripEventKind;
   readonly daysAgo: number;

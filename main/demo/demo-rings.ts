@@ -1,7 +1,7 @@
 import { LATHE, TALLOWMERE } from './demo-contacts';
 import type { DemoProject } from './demo-project';
 
-/** The ring-shaped pieces of the demo workshop. */
+/** The ring-shaped demo projects. */
 export const DEMO_RINGS: readonly DemoProject[] = [
   {
     name: 'Lantern round',
@@ -13,13 +13,13 @@ export const DEMO_RINGS: readonly DemoProject[] = [
     hole: 6,
     hasSlit: true,
     plan: 'skirt',
-    notes: 'She wants it to lie flat on stone, so no thick batting. Ties at the slit, not buttons.',
+    notes: 'Has to lie flat on a stone floor, so no thick batting. Ties at the slit, not buttons.',
     stages: [
       {
         kind: 'piecing',
         state: 'done',
         daysAgo: 41,
-        notes: 'Wedges trimmed to 9½ after the first ring came out a thread small.',
+        notes: 'Wedges trimmed to 9½ in after the first ring came out a little small.',
         photo: 'lantern',
         ticked: 9,
       },
@@ -46,8 +46,8 @@ export const DEMO_RINGS: readonly DemoProject[] = [
       },
     ],
     cuts: [
-      { fabric: 'Juniper', kind: 'piecing', length: 38, daysAgo: 58 },
-      { fabric: 'Lamplight', kind: 'piecing', length: 30, daysAgo: 58 },
+      { fabric: 'Bottle crate', kind: 'piecing', length: 38, daysAgo: 58 },
+      { fabric: 'Butter dish', kind: 'piecing', length: 30, daysAgo: 58 },
       {
         fabric: 'Chimney brick',
         kind: 'piecing',
@@ -69,7 +69,7 @@ export const DEMO_RINGS: readonly DemoProject[] = [
     hole: 2.5,
     hasSlit: false,
     plan: 'topper',
-    notes: 'The parasol pole is 1½ in across.',
+    notes: 'The umbrella pole is 1½ in across.',
     latestStrip: 2.25,
     stages: [
       { kind: 'piecing', state: 'done', daysAgo: 52, photo: 'harbor', ticked: 9 },
@@ -82,7 +82,7 @@ export const DEMO_RINGS: readonly DemoProject[] = [
           sentDaysAgo: 48,
           promisedInDays: -18,
           backDaysAgo: 9,
-          askedFor: 'Rope twists round and round.',
+          askedFor: 'Rope twists all the way around.',
           priceMinor: 7_600,
         },
       },
@@ -103,7 +103,7 @@ export const DEMO_RINGS: readonly DemoProject[] = [
     ],
   },
   {
-    name: 'Foxglove hexagon',
+    name: 'Beet saucer hexagon',
     purpose: 'own',
     forWhom: '',
     dueInDays: null,
@@ -128,10 +128,10 @@ export const DEMO_RINGS: readonly DemoProject[] = [
           priceMinor: 6_000,
         },
       },
-      { kind: 'outer-binding', state: 'done', daysAgo: 8, photo: 'foxglove', ticked: 9 },
+      { kind: 'outer-binding', state: 'done', daysAgo: 8, photo: 'saucer', ticked: 9 },
     ],
     cuts: [
-      { fabric: 'Foxglove', kind: 'piecing', length: 34, daysAgo: 76 },
+      { fabric: 'Beet saucer', kind: 'piecing', length: 34, daysAgo: 76 },
       { fabric: 'Plum stone', kind: 'piecing', length: 24, daysAgo: 43 },
       { fabric: 'Backing gray', kind: 'longarm', length: 46, daysAgo: 59 },
       {
@@ -153,7 +153,7 @@ export const DEMO_RINGS: readonly DemoProject[] = [
     hole: 4,
     hasSlit: false,
     plan: 'topper',
-    notes: 'Keep well clear of the flame: the candle stands in a tall glass, and she knows.',
+    notes: 'Keep well clear of the flame: the candle goes in a tall glass and is never left burning alone.',
     innerStrip: 1.125,
     stages: [
       { kind: 'piecing', state: 'done', daysAgo: 33, ticked: 9 },
@@ -181,7 +181,7 @@ export const DEMO_RINGS: readonly DemoProject[] = [
     ],
     cuts: [
       { fabric: 'Candle end', kind: 'piecing', length: 14, daysAgo: 36 },
-      { fabric: 'Lamplight', kind: 'piecing', length: 12, daysAgo: 36 },
+      { fabric: 'Butter dish', kind: 'piecing', length: 12, daysAgo: 36 },
       { fabric: 'Toffee tin', kind: 'outer-binding', length: 10, daysAgo: 8 },
       { fabric: 'Candle end', kind: 'inner-binding', length: 12, daysAgo: 1 },
     ],
@@ -197,7 +197,7 @@ export const DEMO_RINGS: readonly DemoProject[] = [
     hasSlit: true,
     plan: 'skirt',
     isArchived: true,
-    notes: 'The first one. The hole is a finger off center and nobody has noticed.',
+    notes: 'My first one. The hole is a finger’s width off center, and nobody has noticed.',
     stages: [
       { kind: 'piecing', state: 'done', daysAgo: 380 },
       {

@@ -10,12 +10,12 @@ import { lengthFromInches } from '#core/units/length';
 import { DEMO_PHOTOS } from './demo-photos';
 import type { DemoProject, DemoShape, DemoStage, DemoTrip, DemoWork } from './demo-project';
 import { paintProject } from './drawings/project';
-import { type DemoShelf, type DemoStore, found, type Moment } from './demo-store';
+import { type DemoShelf, type DemoStore, madeBefore, type Moment } from './demo-store';
 
-/** How long before its end a stage was begun, where the demo says nothing of it. */
+/** Days a finished stage took, when the demo does not say. */
 const USUAL_DAYS_IN_HAND = 4;
 
-/** The answers the demo's maker keeps with a stage of each kind. */
+/** The answers saved with each kind of stage. */
 const SAVED_ANSWERS: Readonly<Record<StageKind, readonly string[]>> = {
   piecing: ['patch-size'],
   longarm: ['backing', 'longarm-price'],
@@ -27,9 +27,9 @@ const SAVED_ANSWERS: Readonly<Record<StageKind, readonly string[]>> = {
   other: [],
 };
 
-/** Everything that happened to one project but its fabric. */
+/** Everything that happened to one project, apart from its fabric. */
 export function projectMoments(store: DemoStore, shelf: DemoShelf, project: DemoProject): readonly Moment[] {
-  const enter: Moment = {
+  const create: Moment = {
     daysAgo: project.begunDaysAgo,
     happen: () => {
       const plan = store
@@ -43,25 +43,25 @@ export function projectMoments(store: DemoStore, shelf: DemoShelf, project: Demo
       shelf.projects.set(project.name, projectId);
     },
   };
-  const secondThoughts: Moment = {
+  const changeStrip: Moment = {
     daysAgo: 0,
     happen: () => {
       const settingChanges = { bindingStripWidth: lengthFromInches(project.latestStrip ?? 0) };
       const details = { ...detailsOf(store, project), settingChanges };
-      store.call('project:change', { projectId: found(shelf.projects, project.name), details });
+      store.call('project:change', { projectId: madeBefore(shelf.projects, project.name), details });
     },
   };
   const archive: Moment = {
     daysAgo: 300,
     happen: () => {
-      store.call('project:archive', { projectId: found(shelf.projects, project.name), archived: true });
+      store.call('project:archive', { projectId: madeBefore(shelf.projects, project.name), archived: true });
     },
   };
   const stages = project.stages.flatMap((stage) => stageMoments(store, shelf, project, stage));
   return [
-    enter,
+    create,
     ...stages,
-    ...(project.latestStrip === undefined ? [] : [secondThoughts]),
+    ...(project.latestStrip === undefined ? [] : [changeStrip]),
     ...(project.isArchived === true ? [archive] : []),
   ];
 }
@@ -70,9 +70,9 @@ function stageMoments(
   store: DemoStore,
   shelf: DemoShelf,
   project: DemoProject,
-  told: DemoStage,
+  demoStage: DemoStage,
 ): readonly Moment[] {
-  const stage = (): Stage => stageOf(store, shelf, project, told.kind);
+  const stage = (): Stage => stageOf(store, shelf, project, demoStage.kind);
   const move = (daysAgo: number, to: StageState): Moment => ({
     daysAgo,
     happen: () => {
@@ -80,43 +80,43 @@ function stageMoments(
     },
   });
   const prepare: Moment = {
-    daysAgo: begunDaysAgo(told),
+    daysAgo: begunDaysAgo(demoStage),
     happen: () => {
-      prepareStage(store, stage(), told);
+      prepareStage(store, stage(), demoStage);
     },
   };
-  const begun = move(begunDaysAgo(told), told.trip === undefined ? 'in-hand' : 'out');
-  const ended = told.state === 'done' ? [move(told.daysAgo, 'done')] : [];
+  const begun = move(begunDaysAgo(demoStage), demoStage.trip === undefined ? 'in-hand' : 'out');
+  const ended = demoStage.state === 'done' ? [move(demoStage.daysAgo, 'done')] : [];
   return [prepare, begun, ...ended];
 }
 
-function begunDaysAgo(told: DemoStage): number {
-  if (told.trip !== undefined) return told.trip.sentDaysAgo;
-  return told.state === 'done' ? told.daysAgo + USUAL_DAYS_IN_HAND : told.daysAgo;
+function begunDaysAgo(demoStage: DemoStage): number {
+  if (demoStage.trip !== undefined) return demoStage.trip.sentDaysAgo;
+  return demoStage.state === 'done' ? demoStage.daysAgo + USUAL_DAYS_IN_HAND : demoStage.daysAgo;
 }
 
-function prepareStage(store: DemoStore, stage: Stage, told: DemoStage): void {
-  const ticked = told.ticked ?? (told.state === 'in-hand' ? 0 : stage.checklist.length);
+function prepareStage(store: DemoStore, stage: Stage, demoStage: DemoStage): void {
+  const ticked = demoStage.ticked ?? (demoStage.state === 'in-hand' ? 0 : stage.checklist.length);
   for (const item of stage.checklist.slice(0, ticked)) {
     store.call('checklist:tick', { checklistItemId: item.id, ticked: true });
   }
-  if (told.notes !== undefined || told.heldUpBy !== undefined) {
+  if (demoStage.notes !== undefined || demoStage.heldUpBy !== undefined) {
     const { id: stageId, name, estimateMinutes } = stage;
     store.call('stage:change', {
       stageId,
       name,
       estimateMinutes,
-      heldUpBy: told.heldUpBy ?? '',
-      notes: told.notes ?? '',
+      heldUpBy: demoStage.heldUpBy ?? '',
+      notes: demoStage.notes ?? '',
     });
   }
-  for (const calculator of SAVED_ANSWERS[told.kind]) {
+  for (const calculator of SAVED_ANSWERS[demoStage.kind]) {
     store.call('calculation:save', { stageId: stage.id, calculator, ownInput: {} });
   }
-  if (told.trip !== undefined) addTrip(store, stage.id, told.trip);
-  for (const work of told.work ?? [])
+  if (demoStage.trip !== undefined) addTrip(store, stage.id, demoStage.trip);
+  for (const work of demoStage.work ?? [])
     store.call('work:add', { stageId: stage.id, details: workOf(store, work) });
-  if (told.photo !== undefined) addPhoto(store, stage.id, told.photo);
+  if (demoStage.photo !== undefined) addPhoto(store, stage.id, demoStage.photo);
 }
 
 function addTrip(store: DemoStore, stageId: StageId, trip: DemoTrip): void {
@@ -172,7 +172,7 @@ function tripOf(store: DemoStore, trip: DemoTrip): ChannelInput<'trip:add'>['det
 }
 
 function stageOf(store: DemoStore, shelf: DemoShelf, project: DemoProject, kind: StageKind): Stage {
-  const { stages } = store.call('project:open', { projectId: found(shelf.projects, project.name) });
+  const { stages } = store.call('project:open', { projectId: madeBefore(shelf.projects, project.name) });
   const stage = stages.find((one) => one.kind === kind);
   if (stage === undefined) throw new Error(`${project.name} has no stage of kind ${kind}`);
   return stage;

@@ -7,11 +7,11 @@ import { DEMO_FABRICS, type DemoFabric, type DemoFabricPiece } from './demo-fabr
 import { DEMO_FLAT_PROJECTS } from './demo-flat-projects';
 import type { DemoCut, DemoProject } from './demo-project';
 import { DEMO_RINGS } from './demo-rings';
-import { type DemoShelf, type DemoStore, found, type Moment } from './demo-store';
+import { type DemoShelf, type DemoStore, madeBefore, type Moment } from './demo-store';
 import { projectMoments } from './demo-story';
 import { paintFabric } from './drawings/fabric';
 
-/** Tells the demo's story to an empty store, in the order in which it happened. */
+/** Fills an empty store with the demo workshop, in the order in which things happened. */
 export function fillDemo(store: DemoStore): void {
   const { workshop } = store.call('workshop:opening', {});
   store.call('workshop:change', { workshop: { ...workshop, name: 'The Quince Loft' } });
@@ -32,7 +32,7 @@ export function fillDemo(store: DemoStore): void {
 
 function fabricMoments(store: DemoStore, shelf: DemoShelf, fabric: DemoFabric): readonly Moment[] {
   const first = Math.max(...fabric.pieces.map((piece) => piece.daysAgo));
-  const enter: Moment = {
+  const create: Moment = {
     daysAgo: first,
     happen: () => {
       const { fabricId } = store.call('fabric:create', { details: fabricDetailsOf(fabric) });
@@ -40,7 +40,7 @@ function fabricMoments(store: DemoStore, shelf: DemoShelf, fabric: DemoFabric): 
       shelf.fabrics.set(fabric.name, fabricId);
     },
   };
-  return [enter, ...fabric.pieces.map((piece) => purchase(store, shelf, fabric, piece))];
+  return [create, ...fabric.pieces.map((piece) => purchase(store, shelf, fabric, piece))];
 }
 
 function fabricDetailsOf(fabric: DemoFabric): ChannelInput<'fabric:create'>['details'] {
@@ -64,7 +64,7 @@ function purchase(store: DemoStore, shelf: DemoShelf, fabric: DemoFabric, piece:
     daysAgo: piece.daysAgo,
     happen: () => {
       const { pieceId } = store.call('ledger:buy', {
-        fabricId: found(shelf.fabrics, fabric.name),
+        fabricId: madeBefore(shelf.fabrics, fabric.name),
         kind: piece.kind,
         size: { width: lengthFromInches(piece.width), length: lengthFromInches(piece.length) },
         costMinor: piece.costMinor,
@@ -83,7 +83,7 @@ function ledgerMoments(store: DemoStore, shelf: DemoShelf, project: DemoProject)
     happen: () => {
       store.call('ledger:set-aside', {
         pieceId: pieceFor(shelf, fabric, length).id,
-        projectId: found(shelf.projects, project.name),
+        projectId: madeBefore(shelf.projects, project.name),
         length: lengthFromInches(length),
         on: addDays(store.today, -1),
         note: '',
@@ -97,7 +97,7 @@ function cutMoment(store: DemoStore, shelf: DemoShelf, project: DemoProject, cut
   return {
     daysAgo: cut.daysAgo,
     happen: () => {
-      const projectId = found(shelf.projects, project.name);
+      const projectId = madeBefore(shelf.projects, project.name);
       const piece = pieceFor(shelf, cut.fabric, cut.length);
       const { stages } = store.call('project:open', { projectId });
       store.call('ledger:cut', {

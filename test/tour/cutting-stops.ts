@@ -5,7 +5,7 @@ import { askStore } from '#test/helpers/ask-store';
 import { closeDialog, listProjects, openAt, projectNamed, type Stop } from './stops';
 
 /** The piece whose cutting the tour plans, and a fabric of the demo that its dark patches are cut from. */
-const PIECE = 'Night garden throw';
+const PIECE = 'Midnight hedge throw';
 const FABRIC = 'Kettle blue';
 
 /** Cutting plans in every state: nothing asked, planned, what is asked changed, at the table, cut in part. */
@@ -86,7 +86,7 @@ function dialog(name: string, button: string | RegExp): Stop {
 
 async function openCutting(page: Page, piece: string): Promise<void> {
   const { id } = projectNamed(await listProjects(page), piece);
-  await openAt(`/cutting?project=${id}`, /Plan the cutting|Cut by the plan/)(page);
+  await openAt(`/projects/${id}/cutting`, /Plan the cutting|Cut by the plan/)(page);
 }
 
 /** The page of a plan that is being made, with the whole top's patches, whether one is kept already or not. */
@@ -96,7 +96,7 @@ async function planAnew(page: Page): Promise<void> {
   if (stageId === undefined) throw new Error(`${PIECE} is not pieced`);
   const kept = await askStore(page, 'calculation:list', { stageId });
   if (!kept.some(({ calculator }) => calculator === 'top')) {
-    await askStore(page, 'calculation:keep', { stageId, calculator: 'top', ownInput: {} });
+    await askStore(page, 'calculation:save', { stageId, calculator: 'top', ownInput: {} });
     // What was read before is not read again by itself when the store is asked from outside the page.
     await page.reload();
     await page.locator('h1').waitFor();

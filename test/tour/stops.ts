@@ -47,18 +47,18 @@ export async function pageStops(page: Page): Promise<readonly Stop[]> {
     { name: 'project-new', go: openAt('/projects/new', /./) },
     spread('project-away', 'Lantern round'),
     spread('project-in-hand', 'Candle-table round'),
-    spread('project-long-name', 'Night garden throw'),
+    spread('project-long-name', 'Midnight hedge throw'),
     { name: 'project-edit', go: openAt(`/projects/${projectNamed(projects, 'Lantern round').id}/edit`, /./) },
-    stage('stage-piecing', 'Night garden throw', 'piecing'),
+    stage('stage-piecing', 'Midnight hedge throw', 'piecing'),
     stage('stage-longarm', 'Lantern round', 'longarm'),
     stage('stage-outer-binding', 'Harbor table ring', 'outer-binding'),
-    stage('stage-center-cut', 'Foxglove hexagon', 'center-cut'),
+    stage('stage-center-cut', 'Beet saucer hexagon', 'center-cut'),
     stage('stage-inner-binding', 'Candle-table round', 'inner-binding'),
     stage('stage-hand-finish', 'Sill runner', 'hand-finish'),
-    { name: 'board', go: openAt('/board', /Board/) },
-    { name: 'out', go: openAt('/out', /Out/) },
+    { name: 'line-up', go: openAt('/line-up', /Line-up/) },
+    { name: 'out', go: openAt('/sent-out', /Out/) },
     { name: 'out-contact', go: openContact('Corvin Lathe') },
-    stage('stage-longarm-to-send', 'Night garden throw', 'longarm'),
+    stage('stage-longarm-to-send', 'Midnight hedge throw', 'longarm'),
     { name: 'days', go: openAt('/days', /Days/) },
     { name: 'stash', go: openAt('/stash', /Stash/) },
     { name: 'stash-fabric', go: openFabric('Kettle blue') },
@@ -81,7 +81,7 @@ export const dialogStops: readonly Stop[] = [
   {
     name: 'dialog-gate',
     go: async (page) => {
-      await openStage(page, 'Foxglove hexagon', 'center-cut');
+      await openStage(page, 'Beet saucer hexagon', 'center-cut');
       await page.getByRole('button', { name: 'Check before cutting' }).click();
       await page.getByRole('dialog').waitFor();
     },
@@ -99,15 +99,15 @@ export const dialogStops: readonly Stop[] = [
   {
     name: 'dialog-send',
     go: async (page) => {
-      await openStage(page, 'Night garden throw', 'longarm');
+      await openStage(page, 'Midnight hedge throw', 'longarm');
       await page.getByRole('button', { name: 'Check before you start' }).click();
       const gate = page.getByRole('dialog');
       if ((await gate.getByRole('checkbox').count()) > 0) await gate.getByRole('checkbox').first().check();
-      await gate.getByRole('button', { name: 'All is checked: start' }).click();
+      await gate.getByRole('button', { name: 'Start', exact: true }).click();
       await page.getByRole('button', { name: 'Send it out' }).click();
       await page
         .getByRole('dialog', { name: 'Send it out' })
-        .getByLabel('With whom')
+        .getByLabel('Who’s quilting it')
         .fill('Corvin Lathe, longarm');
     },
     leave: async (page) => {
@@ -119,7 +119,7 @@ export const dialogStops: readonly Stop[] = [
   {
     name: 'dialog-contact',
     go: async (page) => {
-      await openAt('/out', /Out/)(page);
+      await openAt('/sent-out', /Out/)(page);
       await page.getByRole('button', { name: 'Add a contact' }).click();
       await page.getByRole('dialog').waitFor();
     },
@@ -177,7 +177,7 @@ export const dialogStops: readonly Stop[] = [
     name: 'dialog-cut',
     go: async (page) => {
       await openStage(page, 'Candle-table round', 'inner-binding');
-      await page.getByRole('button', { name: 'Book a cut' }).click();
+      await page.getByRole('button', { name: 'Record a cut' }).click();
       await page.getByRole('dialog').getByRole('radio').first().check();
     },
     leave: closeDialog,
@@ -198,7 +198,7 @@ export async function closeDialog(page: Page): Promise<void> {
 
 function openContact(name: string) {
   return async (page: Page) => {
-    await openAt('/out', /Out/)(page);
+    await openAt('/sent-out', /Out/)(page);
     await page
       .getByRole('region', { name: 'Contacts' })
       .getByRole('link', { name: new RegExp(escaped(name)) })

@@ -10,7 +10,7 @@ export interface FabricLook {
   readonly figure: string;
 }
 
-/** A square photo of the fabric as it lies on the table: print, weave and a little light from the upper left. */
+/** A square photo of the fabric on a table: its print, its weave, and light from the upper left. */
 export function paintFabric(look: FabricLook, pixels = 256): Uint8Array<ArrayBuffer> {
   const fabric = dye(look);
   return paintPng(pixels, pixels, (x, y) => {
@@ -19,7 +19,7 @@ export function paintFabric(look: FabricLook, pixels = 256): Uint8Array<ArrayBuf
   });
 }
 
-/** A look with its colors read, ready to be asked for many places. */
+/** A fabric look with its colors parsed, for use at many points. */
 export interface DyedFabric {
   readonly print: Print;
   readonly ground: Color;
@@ -30,12 +30,12 @@ export function dye({ print, ground, figure }: FabricLook): DyedFabric {
   return { print, ground: colorFromHex(ground), figure: colorFromHex(figure) };
 }
 
-/** The color of a fabric at a place given in inches of fabric. */
+/** The color of a fabric at a point given in inches. */
 export function fabricColor({ print, ground, figure }: DyedFabric, x: number, y: number): Color {
   return lighten(mix(ground, figure, printShare(print, x, y)), weave(x, y));
 }
 
-/** How much of the figure's color stands at a place: 0 is ground, 1 is figure, soft at the edge. */
+/** How much of the figure's color shows at a point: 0 is ground, 1 is figure, soft at the edge. */
 function printShare(print: Print, x: number, y: number): number {
   switch (print) {
     case 'plain':
@@ -74,7 +74,7 @@ function printShare(print: Print, x: number, y: number): number {
   }
 }
 
-/** Threads over and under, about forty to the inch, as a factor of lightness near one. */
+/** The weave, about 40 threads to the inch, as a factor of lightness near 1. */
 function weave(x: number, y: number): number {
   const over = (Math.floor(x * 40) + Math.floor(y * 40)) % 2 === 0 ? 0.02 : -0.02;
   return 1 + over + 0.03 * (scatter(Math.floor(x * 40), Math.floor(y * 7)) - 0.5);
@@ -88,7 +88,7 @@ function soft(distance: number): number {
   return Math.max(0, Math.min(1, distance / 0.04 + 0.5));
 }
 
-/** A number from 0 to 1 that is always the same for the same place. */
+/** A pseudo-random number from 0 to 1 that depends only on the point. */
 function scatter(x: number, y: number): number {
   const mixed = Math.imul((x * 374_761_393 + y * 668_265_263) ^ 0x9e3779b9, 0x85ebca6b);
   return ((mixed ^ (mixed >>> 13)) >>> 0) / 4_294_967_295;

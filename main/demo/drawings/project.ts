@@ -6,7 +6,7 @@ export interface ProjectLook {
   readonly sides: 0 | 4 | 6 | 8;
   /** Height over width. */
   readonly proportion: number;
-  /** Hole across, as a share of the piece's width; 0 for none. */
+  /** The hole's diameter as a share of the project's width; 0 for none. */
   readonly hole: number;
   readonly fabrics: readonly FabricLook[];
   readonly binding: FabricLook | null;
@@ -20,7 +20,7 @@ interface DyedProject extends Omit<ProjectLook, 'fabrics' | 'binding'> {
 
 const TABLE: Color = [118, 92, 70];
 
-/** A photo of a piece lying on a wooden table, seen from above: rings of its own fabrics, with quilting lines once it has them. */
+/** A photo of a project on a wooden table, seen from above: rings of its own fabrics, with quilting lines when it is quilted. */
 export function paintProject(look: ProjectLook, width = 560, height = 420): Uint8Array<ArrayBuffer> {
   const dyed: DyedProject = {
     ...look,
@@ -46,12 +46,12 @@ function projectColor(look: DyedProject, x: number, y: number, fromCenter: numbe
   return lighten(fabricColor(fabric, x * 16, y * 16 * look.proportion), quilting * (1.05 - 0.14 * across));
 }
 
-/** Rings from the center outward, each cut into wedges of two fabrics in turn. */
+/** Rings from the center outward, each made of wedges of two alternating fabrics. */
 function fabricAt(look: DyedProject, x: number, y: number, fromCenter: number): DyedFabric {
   const ring = Math.min(4, Math.floor(fromCenter * 5));
   const wedge = Math.floor(((Math.atan2(y, x) / Math.PI + 1) / 2) * 16);
   const fabric = look.fabrics[(ring + (wedge % 2)) % look.fabrics.length];
-  if (fabric === undefined) throw new Error('A piece is drawn in at least one fabric');
+  if (fabric === undefined) throw new Error('A project is drawn in at least one fabric');
   return fabric;
 }
 
@@ -60,7 +60,7 @@ function isQuiltingLine(x: number, y: number): boolean {
   return Math.abs(rings - Math.round(rings)) < 0.05;
 }
 
-/** How far out a place lies, 1 being the edge. */
+/** How far out a point is; the edge is 1. */
 function reach(sides: ProjectLook['sides'], x: number, y: number): number {
   if (sides === 0) return Math.hypot(x, y);
   const turn = (2 * Math.PI) / sides;

@@ -1,12 +1,12 @@
 import { type MessagePort, parentPort, workerData } from 'node:worker_threads';
-import { openDemo } from '#main/demo/open-demo';
+import { openDemo } from './open-demo';
 import { answerCall } from './answer-call';
 import type { StoreContext } from './store-context';
-import { answerInnerCall, isInnerName } from './main-process-calls';
+import { answerMainProcessCall, isMainProcessCall } from './main-process-calls';
 import type { ReadableStore } from '../base/handles';
 import { openContext } from './open-context';
 import { foldLog } from '../opening/open-store';
-import { bringDigestUpToDate } from '../stash/stash-digest';
+import { updateDigest } from '../stash/stash-digest';
 import type { CallMessage, StartOptions, WorkerMessage } from './protocol';
 
 /** Without a call for so long, what would otherwise keep a call waiting is done ahead. */
@@ -16,12 +16,12 @@ const REST_MS = 300;
 function serve(port: MessagePort, context: StoreContext): void {
   let rest: NodeJS.Timeout | undefined;
   port.on('message', ({ id, name, input }: CallMessage) => {
-    const answer = isInnerName(name)
-      ? answerInnerCall(context, name, input)
+    const answer = isMainProcessCall(name)
+      ? answerMainProcessCall(context, name, input)
       : answerCall(context, name, input);
     port.postMessage({ kind: 'answer', id, answer } satisfies WorkerMessage);
     clearTimeout(rest);
-    if (name === 'inner:close') port.close();
+    if (name === 'main:close') port.close();
     else rest = setTimeout(() => doAhead(context.store), REST_MS).unref();
   });
 }
@@ -30,7 +30,7 @@ function serve(port: MessagePort, context: StoreContext): void {
 function doAhead(store: ReadableStore): void {
   if (!store.database.open) return;
   foldLog(store);
-  bringDigestUpToDate(store);
+  updateDigest(store);
 }
 
 if (parentPort !== null) {

@@ -2,13 +2,13 @@ import path from 'node:path';
 import { expect, test } from 'vitest';
 import type { ChannelInput, ChannelOutput, StoreChannelName } from '#core/contract/channels';
 import { currentStage } from '#core/domain/stage';
-import { openDemo } from '#main/demo/open-demo';
+import { openDemo } from '#main/store/thread/open-demo';
 import { answerCall } from '#main/store/thread/answer-call';
 import { closeStore } from '#main/store/opening/open-store';
 import { systemClockAndIds } from '#main/store/base/clock-and-ids';
 import { temporaryFolder } from '#test/helpers/workshop';
 
-test('the demo workshop is laid out whole, with pieces in many stages and two away, one of them overdue', () => {
+test('the demo workshop has projects in many stages and two at the quilter, one of them overdue', () => {
   const opened = openDemo({
     file: path.join(temporaryFolder(), 'workshop.sqlite'),
     programVersion: '0.0.0',

@@ -2,19 +2,19 @@ import type { ChannelOutput, StoreChannelName } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import { failure, type Result } from '#core/result';
 import { addDays } from '#core/units/calendar-date';
-import { answerCall } from '../store/thread/answer-call';
-import type { StoreContext } from '../store/thread/store-context';
-import { forgetChanges } from '../store/history/changes';
-import { writeTransaction } from '../store/base/handles';
-import { openContext } from '../store/thread/open-context';
-import { closeStore } from '../store/opening/open-store';
-import type { StartOptions } from '../store/thread/protocol';
-import { systemClockAndIds } from '../store/base/clock-and-ids';
-import { fillDemo } from './fill-demo';
+import { answerCall } from './answer-call';
+import type { StoreContext } from './store-context';
+import { forgetChanges } from '../history/changes';
+import { writeTransaction } from '../base/handles';
+import { openContext } from './open-context';
+import { closeStore } from '../opening/open-store';
+import type { StartOptions } from './protocol';
+import { systemClockAndIds } from '../base/clock-and-ids';
+import { fillDemo } from '#main/demo/fill-demo';
 
 const DAY_MS = 86_400_000;
 
-/** Opens a new file as the demo workshop and tells it its story, each part of it on its own day before today. */
+/** Opens a new file as the demo workshop and fills it, each change dated on its own day before today. */
 export function openDemo(options: StartOptions): Result<StoreContext, Problem> {
   let daysAgo = 0;
   const system = systemClockAndIds();
@@ -47,6 +47,6 @@ function answerOrThrow<Name extends StoreChannelName>(
   input: unknown,
 ): ChannelOutput<Name> {
   const answer = answerCall(context, name, input);
-  if (!answer.ok) throw new Error(`The demo could not be laid out: ${name} ${JSON.stringify(answer.error)}`);
+  if (!answer.ok) throw new Error(`The demo could not be filled: ${name} ${JSON.stringify(answer.error)}`);
   return answer.value as ChannelOutput<Name>;
 }
