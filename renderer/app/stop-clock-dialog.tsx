@@ -15,7 +15,7 @@ import { Form } from '#renderer/ui/fields/form';
 import { MinutesField } from '#renderer/ui/fields/minutes-field';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { TextField } from '#renderer/ui/fields/text-field';
-import { DoneFields, doneOf } from '#renderer/ui/workshop/work-fields';
+import { WorkDoneFields, workDone } from '../shared/work-done-fields';
 import styles from './clock.module.css';
 
 interface StopClockDialogProps {
@@ -35,10 +35,10 @@ export function StopClockDialog({ running, forgotten, onClose }: StopClockDialog
   const [amount, setAmount] = useState<number | null>(null);
   const [note, setNote] = useState('');
   const stopping = useWrite('clock:stop');
-  const dropping = useWrite('work:remove');
+  const dropping = useWrite('work:delete');
   const stop = async () => {
     if (minutes === null || minutes === 0) return;
-    const stopped = await stopping.write({ minutes, done: doneOf(what, amount), note });
+    const stopped = await stopping.write({ minutes, done: workDone(what, amount), note });
     if (stopped.ok) onClose();
   };
   const drop = async () => {
@@ -69,7 +69,7 @@ export function StopClockDialog({ running, forgotten, onClose }: StopClockDialog
       )}
       <Form id="stop-clock" className={styles['form']} onSubmit={() => void stop()}>
         <MinutesField label="Time worked" value={minutes} onCommit={setMinutes} autoFocus />
-        <DoneFields
+        <WorkDoneFields
           what={what}
           amount={amount}
           onChange={(nextWhat, nextAmount) => {

@@ -1,9 +1,10 @@
+import { type MenuItem, menuItemSchema } from '#core/contract/menu';
 import type { ChannelAnswer, ChannelInput, ChannelName } from '#core/contract/channels';
 
 /** What the preload exposes, and all of it. */
 interface Ringbound {
   readonly call: (name: string, input: unknown) => Promise<unknown>;
-  readonly onMenu: (listener: (item: string) => void) => () => void;
+  readonly onMenu: (listener: (item: unknown) => void) => () => void;
 }
 
 declare global {
@@ -25,7 +26,10 @@ export async function call<Name extends ChannelName>(
   }
 }
 
-/** Hears the items chosen in the window's menu; answers with a function that stops listening. */
-export function onMenu(listener: (item: string) => void): () => void {
-  return window.ringbound.onMenu(listener);
+/** Calls `listener` for each item chosen in the window's menu; returns a function that stops listening. */
+export function onMenu(listener: (item: MenuItem) => void): () => void {
+  return window.ringbound.onMenu((sent) => {
+    const item = menuItemSchema.safeParse(sent);
+    if (item.success) listener(item.data);
+  });
 }

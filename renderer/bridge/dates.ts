@@ -1,4 +1,4 @@
-import type { DayMoves, Mending, PlannedDates } from '#core/contract/dates';
+import type { DayMoves, DateFixes, PlannedDates } from '#core/contract/dates';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { type Reading, useRead } from './query';
 
@@ -11,6 +11,6 @@ export function usePlannedDates(on: CalendarDate, moves: DayMoves = NO_MOVES): R
 }
 
 /** What would bring everything in time; asked only where something is late. */
-export function useMending(on: CalendarDate, moves: DayMoves, isLate: boolean): Mending | undefined {
-  return useRead('dates:mend', { on, moves }, { keepsPrevious: true, isOn: isLate }).value;
+export function useMending(on: CalendarDate, moves: DayMoves, isLate: boolean): DateFixes | undefined {
+  return useRead('dates:suggest-fixes', { on, moves }, { keepsPrevious: true, isOn: isLate }).value;
 }

@@ -1,6 +1,6 @@
-import type { CodedPiece } from '#core/contract/stash';
+import type { PieceWithCode } from '#core/contract/stash';
 import type { FabricPieceId, FabricId, PlaceId } from '#core/domain/ids';
-import { liesIn } from '#core/domain/place';
+import { isInPlace } from '#core/domain/place';
 import type { StashFilter } from '#core/domain/stash-filter';
 import { useRead, useReadEach } from './query';
 
@@ -15,7 +15,7 @@ export const LABELS_AT_ONCE = 500;
 
 export interface LabelPieces {
   /** Fabric by fabric; what is used up needs no label. */
-  readonly pieces: readonly CodedPiece[];
+  readonly pieces: readonly PieceWithCode[];
   /** There are others, which are left out. */
   readonly isMore: boolean;
 }
@@ -33,7 +33,7 @@ export function useLabelPieces(of: LabelsOf): LabelPieces | undefined {
   const pieces = glances.flatMap(({ fabric, pieces: all }) =>
     all
       .filter(({ id, there }) => there > 0 && (!('pieceId' in of) || of.pieceId === id))
-      .filter(({ place }) => path === undefined || liesIn(place === '' ? fabric.place : place, path))
+      .filter(({ place }) => path === undefined || isInPlace(place === '' ? fabric.place : place, path))
       .map((piece) => ({ piece, fabric })),
   );
   const isMore = pieces.length > LABELS_AT_ONCE || (list?.total ?? 0) > LABELS_AT_ONCE;

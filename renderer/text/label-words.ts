@@ -1,4 +1,4 @@
-import type { CodedPiece } from '#core/contract/stash';
+import type { PieceWithCode } from '#core/contract/stash';
 import type { LabelProblem } from '#core/stash/lay-labels';
 import { formatLength } from '#core/units/format-length';
 import { lengthFromUnits } from '#core/units/length';
@@ -7,13 +7,13 @@ import { choiceWords } from './choice-words';
 import { sizeWords } from './cut-words';
 
 /** What a label says under the name: the size the piece had when it was printed, or what it is where it is told by number. */
-export function labelSize({ piece }: CodedPiece, display: LengthDisplay): string {
+export function labelSize({ piece }: PieceWithCode, display: LengthDisplay): string {
   return piece.unitLength === null
     ? sizeWords({ width: piece.width, length: piece.there }, display)
     : choiceWords(piece.kind);
 }
 
-export function labelPlace({ piece, fabric }: CodedPiece): string {
+export function labelPlace({ piece, fabric }: PieceWithCode): string {
   return piece.place === '' ? fabric.place : piece.place;
 }
 

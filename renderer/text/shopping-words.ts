@@ -1,4 +1,4 @@
-import type { KeptShoppingLine } from '#core/domain/shopping';
+import type { SavedShoppingLine } from '#core/domain/shopping';
 import type { FabricNeed } from '#core/stash/shopping/fabric-need';
 import type { LineShare, ShoppingLine } from '#core/stash/shopping/shopping-list';
 import { bySupplier, type ShopLines } from '#core/stash/shopping/shopping-lines';
@@ -8,12 +8,12 @@ import type { LengthDisplay } from '#core/units/unit-system';
 /** A line of the list as a page or a sheet shows it: worked out from the projects, or the maker's own. */
 export type ShopEntry =
   | { readonly kind: 'needed'; readonly key: string; readonly line: ShoppingLine }
-  | { readonly kind: 'own'; readonly key: string; readonly line: KeptShoppingLine };
+  | { readonly kind: 'own'; readonly key: string; readonly line: SavedShoppingLine };
 
 /** The whole list shop by shop, those lines last of which no shop is known. */
 export function entriesByShop(
   lines: readonly ShoppingLine[],
-  own: readonly KeptShoppingLine[],
+  own: readonly SavedShoppingLine[],
 ): readonly ShopLines<ShopEntry>[] {
   const entries: readonly ShopEntry[] = [
     ...lines.map((line) => ({ kind: 'needed', key: line.key, line }) as const),

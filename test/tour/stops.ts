@@ -56,6 +56,7 @@ export async function pageStops(page: Page): Promise<readonly Stop[]> {
     stage('stage-inner-binding', 'Candle-table round', 'inner-binding'),
     stage('stage-hand-finish', 'Sill runner', 'hand-finish'),
     { name: 'line-up', go: openAt('/line-up', /Line-up/) },
+    { name: 'line-up-narrow', isNarrow: true, go: openAt('/line-up', /Line-up/) },
     { name: 'out', go: openAt('/sent-out', /Out/) },
     { name: 'out-contact', go: openContact('Corvin Lathe') },
     stage('stage-longarm-to-send', 'Midnight hedge throw', 'longarm'),

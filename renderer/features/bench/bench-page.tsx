@@ -7,10 +7,10 @@ import { classes } from '#renderer/ui/base/classes';
 import { EmptyState } from '#renderer/ui/page/empty-state';
 import { Page } from '#renderer/ui/page/page';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
-import { AskAfter } from './ask-after';
+import { CheckIn } from './check-in';
 import { BenchVerdict } from './bench-verdict';
-import { PieceAction } from './piece-action';
-import { FirstPiece, PieceCard } from './piece-card';
+import { ProjectAction } from './project-action';
+import { FirstProject, ProjectCard } from './project-card';
 import { benchOf, benchSummary, GROUP_WORDS } from './view-model';
 import styles from './bench.module.css';
 
@@ -34,17 +34,17 @@ export function BenchPage() {
     <Page
       title="Bench"
       under={benchSummary(counts)}
-      action={<PieceAction piece={first} look="main" />}
+      action={<ProjectAction piece={first} look="main" />}
       aside={
         <>
-          <ButtonLink to="/board">Board</ButtonLink>
+          <ButtonLink to="/line-up">Line-up</ButtonLink>
           <ButtonLink to="/projects/new">Begin a piece</ButtonLink>
         </>
       }
     >
       {dates !== undefined && <BenchVerdict dates={dates} glances={glances} on={on} />}
-      <FirstPiece piece={first} plan={dates?.plan} workshopSettings={settings} on={on} />
-      <AskAfter glances={glances} silentDays={settings.silentDays} on={on} />
+      <FirstProject piece={first} plan={dates?.plan} workshopSettings={settings} on={on} />
+      <CheckIn glances={glances} silentDays={settings.silentDays} on={on} />
       <div className={styles['groups']}>
         {groups.map(({ situation, pieces }) => (
           <section
@@ -59,7 +59,7 @@ export function BenchPage() {
             </h2>
             <ul className={styles['cards']}>
               {pieces.map((piece) => (
-                <PieceCard
+                <ProjectCard
                   key={piece.glance.project.id}
                   piece={piece}
                   plan={dates?.plan}

@@ -2,9 +2,9 @@ import type { PlannedDates } from '#core/contract/dates';
 import type { ProjectGlance } from '#core/contract/projects';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { NO_MOVES, useMending } from '#renderer/bridge/dates';
-import { mendingWords, wholeWords } from '#renderer/text/plan-words';
+import { dateFixWords, scheduleWords } from '#renderer/text/schedule-words';
 import { useDisplay } from '#renderer/ui/base/display';
-import { PlanVerdict } from '#renderer/ui/answers/plan-verdict';
+import { ScheduleVerdict } from '#renderer/ui/answers/schedule-verdict';
 
 interface BenchVerdictProps {
   readonly dates: PlannedDates;
@@ -19,10 +19,10 @@ export function BenchVerdict({ dates, glances, on }: BenchVerdictProps) {
   const mending = useMending(on, NO_MOVES, isLate);
   const nameOf = (id: string) => glances.find(({ project }) => project.id === id)?.project.name ?? '';
   return (
-    <PlanVerdict
-      says={wholeWords(dates, nameOf)}
+    <ScheduleVerdict
+      says={scheduleWords(dates, nameOf)}
       isLate={isLate}
-      mending={mending === undefined ? [] : mendingWords(mending, nameOf, { locale, on })}
+      mending={mending === undefined ? [] : dateFixWords(mending, nameOf, { locale, on })}
     />
   );
 }

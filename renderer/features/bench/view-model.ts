@@ -1,30 +1,30 @@
 import type { ProjectGlance } from '#core/contract/projects';
 import type { CalendarDate } from '#core/units/calendar-date';
-import { pressingDay, type Situation, type Standing, standingOf } from '#renderer/text/standing';
+import { pressingDay, type ProjectSituation, type ProjectStatus, projectStatus } from '#renderer/text/project-status';
 
-export interface BenchPiece {
+export interface BenchProject {
   readonly glance: ProjectGlance;
-  readonly standing: Standing;
+  readonly standing: ProjectStatus;
 }
 
 export interface BenchGroup {
-  readonly situation: Situation;
-  readonly pieces: readonly BenchPiece[];
+  readonly situation: ProjectSituation;
+  readonly pieces: readonly BenchProject[];
 }
 
 export interface Bench {
   /** The piece to turn to now; null for an empty bench. It is not repeated in its group. */
-  readonly first: BenchPiece | null;
+  readonly first: BenchProject | null;
   readonly groups: readonly BenchGroup[];
-  readonly counts: Readonly<Record<Situation, number>>;
+  readonly counts: Readonly<Record<ProjectSituation, number>>;
 }
 
 /** The order in which a maker has to know of them: what is late, what is under the needle, what could be, and what waits. */
-const ORDER: readonly Situation[] = ['late', 'in-hand', 'next', 'held', 'away', 'finished'];
+const ORDER: readonly ProjectSituation[] = ['late', 'in-hand', 'next', 'held', 'away', 'finished'];
 
 /** Sorts the open pieces into what is late, in hand, next, held up, away and finished; in each the most pressing day first. */
 export function benchOf(glances: readonly ProjectGlance[], on: CalendarDate): Bench {
-  const pieces = glances.map((glance) => ({ glance, standing: standingOf(glance, on) }));
+  const pieces = glances.map((glance) => ({ glance, standing: projectStatus(glance, on) }));
   const sorted = ORDER.map((situation) => ({
     situation,
     pieces: pieces.filter((piece) => piece.standing.situation === situation).toSorted(byPressingDay),
@@ -33,7 +33,7 @@ export function benchOf(glances: readonly ProjectGlance[], on: CalendarDate): Be
   const groups = sorted
     .map((group) => ({ ...group, pieces: group.pieces.filter((piece) => piece !== first) }))
     .filter((group) => group.pieces.length > 0);
-  const count = (situation: Situation) =>
+  const count = (situation: ProjectSituation) =>
     sorted.find((group) => group.situation === situation)?.pieces.length ?? 0;
   return {
     first,
@@ -57,7 +57,7 @@ export function benchSummary(counts: Bench['counts']): string {
   return words.join(', ');
 }
 
-export const GROUP_WORDS: Readonly<Record<Situation, string>> = {
+export const GROUP_WORDS: Readonly<Record<ProjectSituation, string>> = {
   late: 'Late',
   'in-hand': 'In hand',
   next: 'Ready to begin',
@@ -66,7 +66,7 @@ export const GROUP_WORDS: Readonly<Record<Situation, string>> = {
   finished: 'Finished',
 };
 
-const SUMMARY_WORDS: Readonly<Record<Situation, string>> = {
+const SUMMARY_WORDS: Readonly<Record<ProjectSituation, string>> = {
   late: 'late',
   'in-hand': 'in hand',
   next: 'ready to begin',
@@ -75,7 +75,7 @@ const SUMMARY_WORDS: Readonly<Record<Situation, string>> = {
   finished: 'finished',
 };
 
-function byPressingDay(first: BenchPiece, second: BenchPiece): number {
+function byPressingDay(first: BenchProject, second: BenchProject): number {
   return (
     pressingDay(first.glance, first.standing).localeCompare(pressingDay(second.glance, second.standing)) ||
     first.glance.project.name.localeCompare(second.glance.project.name)

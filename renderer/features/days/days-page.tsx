@@ -4,17 +4,17 @@ import { NO_MOVES, useMending, usePlannedDates } from '#renderer/bridge/dates';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { useOpening } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
-import { mendingWords, wholeWords } from '#renderer/text/plan-words';
+import { dateFixWords, scheduleWords } from '#renderer/text/schedule-words';
 import { Button } from '#renderer/ui/page/button';
 import { Choice } from '#renderer/ui/fields/choice';
 import { useDisplay } from '#renderer/ui/base/display';
 import { EmptyState } from '#renderer/ui/page/empty-state';
 import { Page } from '#renderer/ui/page/page';
-import { PlanVerdict } from '#renderer/ui/answers/plan-verdict';
+import { ScheduleVerdict } from '#renderer/ui/answers/schedule-verdict';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { DaysTable } from './days-table';
 import { OtherCalendars } from './other-calendars';
-import { Supposed } from './supposed';
+import { MovedDays } from './moved-days';
 import { TimeLine } from './time-line';
 import { rowsOf, scaleOf } from './view-model';
 
@@ -59,10 +59,10 @@ export function DaysPage() {
     if (answer.ok) setMoves(NO_MOVES);
   };
   const verdict = (
-    <PlanVerdict
-      says={`${isMoved ? 'As supposed: ' : ''}${wholeWords(supposed, nameOf)}`}
+    <ScheduleVerdict
+      says={`${isMoved ? 'As supposed: ' : ''}${scheduleWords(supposed, nameOf)}`}
       isLate={isLate}
-      mending={mending === undefined ? [] : mendingWords(mending, nameOf, { locale, on })}
+      mending={mending === undefined ? [] : dateFixWords(mending, nameOf, { locale, on })}
     />
   );
   return (
@@ -91,7 +91,7 @@ export function DaysPage() {
         onMove={setMoves}
       />
       {isMoved && (
-        <Supposed rows={rows} kept={kept} supposed={supposed} on={on} onPutBack={() => setMoves(NO_MOVES)} />
+        <MovedDays rows={rows} kept={kept} supposed={supposed} on={on} onPutBack={() => setMoves(NO_MOVES)} />
       )}
       <DaysTable rows={rows} weeks={supposed.weeks} on={on} />
       <OtherCalendars on={on} />

@@ -5,11 +5,11 @@ import { dateWords, daysWords, weekdayWords } from '#renderer/text/dates';
 import { daysAwayWords } from '#renderer/text/trip-words';
 import { useDisplay } from '#renderer/ui/base/display';
 import { weekWords } from './scale-head';
-import type { PieceRow } from './view-model';
+import type { ProjectRow } from './view-model';
 import styles from './words.module.css';
 
 interface DaysTableProps {
-  readonly rows: readonly PieceRow[];
+  readonly rows: readonly ProjectRow[];
   readonly weeks: PlannedDates['weeks'];
   readonly on: CalendarDate;
 }

@@ -3,13 +3,13 @@ import type { DayMoves, PlannedDates } from '#core/contract/dates';
 import type { DayOff } from '#core/domain/bench-time';
 import { type CalendarDate, daysBetween } from '#core/units/calendar-date';
 import { VirtualList } from '#renderer/ui/page/virtual-list';
-import { PieceLine } from './piece-line';
+import { ProjectLine } from './project-line';
 import { ScaleHead } from './scale-head';
-import { type PieceRow, type Scale, withDue, withPromise } from './view-model';
+import { type ProjectRow, type Scale, withDue, withPromise } from './view-model';
 import styles from './days.module.css';
 
 interface TimeLineProps {
-  readonly rows: readonly PieceRow[];
+  readonly rows: readonly ProjectRow[];
   readonly weeks: PlannedDates['weeks'];
   readonly scale: Scale;
   readonly daysOff: readonly DayOff[];
@@ -55,7 +55,7 @@ export function TimeLine({ rows, weeks, scale, daysOff, dayWidth, on, moves, onM
           <Ground scale={scale} daysOff={daysOff} on={on} />
           <VirtualList label="Pieces" items={rows} keyOf={({ id }) => id} estimate={ROW_HEIGHT}>
             {(row) => (
-              <PieceLine
+              <ProjectLine
                 row={row}
                 scale={scale}
                 dayWidth={dayWidth}

@@ -32,7 +32,7 @@ export interface Mark {
   readonly keptOn: CalendarDate;
 }
 
-export interface PieceRow {
+export interface ProjectRow {
   readonly id: ProjectId;
   readonly name: string;
   readonly bars: readonly Bar[];
@@ -46,7 +46,7 @@ const WEEKS_AFTER = 2;
 const LONGEST_SCALE = 3 * 52 * 7;
 
 /** From the Monday of this week, or of the week of the oldest day still open, to two weeks past the last one. */
-export function scaleOf(rows: readonly PieceRow[], weeks: PlannedDates['weeks'], on: CalendarDate): Scale {
+export function scaleOf(rows: readonly ProjectRow[], weeks: PlannedDates['weeks'], on: CalendarDate): Scale {
   const marks = rows.flatMap(({ due, back }) => [due, back].filter((mark) => mark !== null));
   // The kept days count, not the moved ones: the scale must not begin elsewhere while a day is dragged.
   const past = marks.map(({ keptOn }) => keptOn).filter((day) => day < on && daysBetween(day, on) < 28);
@@ -67,19 +67,19 @@ export function rowsOf(
   glances: readonly ProjectGlance[],
   { plan, away }: PlannedDates,
   moves: DayMoves,
-): readonly PieceRow[] {
+): readonly ProjectRow[] {
   const awayOf = new Map(away.map((one) => [one.stageId, one]));
   const datesById = new Map(plan.projects.map((dates) => [dates.id, dates]));
   return glances
-    .flatMap((glance): PieceRow[] => {
+    .flatMap((glance): ProjectRow[] => {
       const dates = datesById.get(glance.project.id);
       return dates === undefined ? [] : [rowOf(glance, dates, moves, awayOf)];
     })
     .toSorted(byDay);
 }
 
-function byDay(one: PieceRow, other: PieceRow): number {
-  const day = ({ due, dates }: PieceRow) => due?.keptOn ?? `after ${dates.finishOn ?? '9999'}`;
+function byDay(one: ProjectRow, other: ProjectRow): number {
+  const day = ({ due, dates }: ProjectRow) => due?.keptOn ?? `after ${dates.finishOn ?? '9999'}`;
   return day(one).localeCompare(day(other)) || one.name.localeCompare(other.name);
 }
 
@@ -90,7 +90,7 @@ function rowOf(
   dates: ProjectDates,
   moves: DayMoves,
   awayOf: AwayOf,
-): PieceRow {
+): ProjectRow {
   const dueOn = moves.dues.find(({ projectId }) => projectId === project.id)?.dueOn ?? project.dueOn;
   const trip = trips.findLast(
     ({ stageId, backOn }) =>

@@ -1,5 +1,5 @@
 import { calculators, calculatorsForStage } from '#core/calculators/registry';
-import type { StageKind } from '#core/domain/stage';
+import type { StageKind } from '#core/domain/stage-kinds';
 import { Checkbox } from '../fields/checkbox';
 import styles from './calculator-choice.module.css';
 

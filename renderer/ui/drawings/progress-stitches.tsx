@@ -1,4 +1,5 @@
-import type { Stage } from '#core/domain/stage';
+import { Fragment } from 'react';
+import { currentStage, type Stage } from '#core/domain/stage';
 import { type EdgePoint, middleOf, runUpTo, splitEdge } from './outline-points';
 import { HaloText } from './halo-text';
 import styles from './project-drawing.module.css';
@@ -11,85 +12,84 @@ interface ProgressStitchesProps {
   readonly stages: readonly StitchedStage[];
   /** The width of the thread in pixels; everything else follows from it. */
   readonly thread: number;
-  /** Written at the gap of a stage that is away, such as its promised day. */
+  /** Written at the gap of a stage that is at the quilter, such as the day it was promised back. */
   readonly awayWords: string | null;
 }
 
 /**
- * A piece's progress, sewn round its edge, one arc for each stage: done is one solid thread; the stage in hand is a running
- * stitch that ends in the needle; a stage away is a gap between two knots; planned is a dotted line of chalk; skipped is bare.
+ * A project's progress, sewn around its edge, one arc for each stage: solid thread for done; a running stitch that ends in the
+ * needle for in progress; a gap between two knots for out at the quilter; a dotted line of chalk for planned; bare for skipped.
  */
 export function ProgressStitches({ edge, stages, thread, awayWords }: ProgressStitchesProps) {
   if (stages.length === 0) return null;
   const arcs = splitEdge(edge, stages.length, stages.length === 1 ? 0 : thread * 2.2);
-  const next = stages.findIndex((stage) => stage.state !== 'done' && stage.state !== 'skipped');
-  return stages.map((stage, index) => (
-    <Arc
-      key={stage.id}
-      arc={arcs[index] ?? []}
-      state={stage.state}
-      isNext={index === next}
-      thread={thread}
-      awayWords={awayWords}
-    />
-  ));
+  const now = currentStage(stages);
+  return stages.map((stage, index) => {
+    const run = arcs[index] ?? [];
+    return (
+      <Fragment key={stage.id}>
+        <StageStitches run={run} state={stage.state} thread={thread} awayWords={awayWords} />
+        {stage === now && <NeedleAt run={run} state={stage.state} thread={thread} />}
+      </Fragment>
+    );
+  });
 }
 
-interface ArcProps {
-  readonly arc: readonly EdgePoint[];
+interface StageStitchesProps {
+  readonly run: readonly EdgePoint[];
   readonly state: Stage['state'];
-  readonly isNext: boolean;
   readonly thread: number;
   readonly awayWords: string | null;
 }
 
-function Arc({ arc, state, isNext, thread, awayWords }: ArcProps) {
-  const middle = middleOf(arc);
+/** The stitches of one stage along a run of points, without the needle. */
+export function StageStitches({ run, state, thread, awayWords }: StageStitchesProps) {
   switch (state) {
     case 'skipped':
       return null;
     case 'done':
-      return <path d={runPath(arc)} className={styles['done']} strokeWidth={thread} />;
+      return <path d={runPath(run)} className={styles['done']} strokeWidth={thread} />;
     case 'in-hand':
       return (
         <>
-          <Chalk arc={arc} thread={thread} />
+          <Chalk run={run} thread={thread} />
           <path
-            d={runPath(runUpTo(arc, 0.5))}
+            d={runPath(runUpTo(run, 0.5))}
             className={styles['now']}
             strokeWidth={thread}
             strokeDasharray={`${String(thread * 2.4)} ${String(thread * 1.3)}`}
           />
-          <Needle at={middle} thread={thread} />
         </>
       );
     case 'out':
       return (
         <>
-          {[arc[0], arc.at(-1)].map(
+          {[run[0], run.at(-1)].map(
             (end, index) =>
               end && <circle key={index} cx={end.x} cy={end.y} r={thread * 1.1} className={styles['knot']} />,
           )}
-          {awayWords !== null && <HaloText at={middle} text={awayWords} />}
+          {awayWords !== null && <HaloText at={middleOf(run)} text={awayWords} />}
         </>
       );
     case 'planned':
-      return (
-        <>
-          <Chalk arc={arc} thread={thread} />
-          {isNext && (
-            <Needle at={{ ...(arc[0] ?? middle), turn: middleOf(runUpTo(arc, 0.04)).turn }} thread={thread} />
-          )}
-        </>
-      );
+      return <Chalk run={run} thread={thread} />;
   }
 }
 
-function Chalk({ arc, thread }: { readonly arc: readonly EdgePoint[]; readonly thread: number }) {
+/** The needle at the current stage: halfway along one in progress, at the start of a planned one. One at the quilter has none. */
+function NeedleAt({ run, state, thread }: Omit<StageStitchesProps, 'awayWords'>) {
+  const middle = middleOf(run);
+  if (state === 'in-hand') return <NeedleDrawing at={middle} thread={thread} />;
+  if (state !== 'planned') return null;
+  const { turn } = middleOf(runUpTo(run, 0.04));
+  return <NeedleDrawing at={{ ...(run[0] ?? middle), turn }} thread={thread} />;
+}
+
+function Chalk({ run, thread }: { readonly run: readonly EdgePoint[]; readonly thread: number }) {
   const width = thread * 0.6;
   return (
     <path
-      d={runPath(arc)}
+      d={runPath(run)}
       className={styles['planned']}
       strokeWidth={width}
       strokeDasharray={`0.1 ${String(width * 2.6)}`}
@@ -97,8 +97,8 @@ function Chalk({ arc, thread }: { readonly arc: readonly EdgePoint[]; readonly t
   );
 }
 
-/** A needle lying along the line, its point ahead and the thread in its eye. */
-function Needle({
+/** A needle along the line, its point ahead and the thread in its eye. */
+export function NeedleDrawing({
   at,
   thread,
 }: {

@@ -2,7 +2,7 @@ import type { Hole, Outline } from '#core/domain/outline';
 import type { Stage } from '#core/domain/stage';
 import { formatLength } from '#core/units/format-length';
 import { lengthFromExact } from '#core/units/length';
-import { pieceWords } from '#renderer/text/piece-words';
+import { outlineWords } from '#renderer/text/project-words';
 import { progressWords } from '#renderer/text/stage-words';
 import { DimensionLine } from './dimension-line';
 import { useDisplay } from '../base/display';
@@ -10,33 +10,33 @@ import { type DrawnOutline, type EdgePoint, outlinePoints } from './outline-poin
 import { ProgressStitches, runPath, type StitchedStage } from './progress-stitches';
 import styles from './project-drawing.module.css';
 
-export interface DrawnPiece {
+export interface DrawnProject {
   readonly outline: Outline;
   readonly hole: Hole | null;
   readonly hasSlit: boolean;
 }
 
 interface ProjectDrawingProps {
-  readonly piece: DrawnPiece;
-  /** Colors of its fabrics, most used first; without any the piece is drawn in plain fabric. */
+  readonly project: DrawnProject;
+  /** Colors of its fabrics, most used first. Without any, the project is drawn in plain fabric. */
   readonly swatches?: readonly string[];
   readonly stages?: readonly (StitchedStage & Pick<Stage, 'name'>)[];
   /** The longest side of the drawing in CSS pixels. */
   readonly size: number;
-  /** Written at the gap of a stage that is away; left out where the drawing is small. */
+  /** Written at the gap of a stage that is at the quilter; left out where the drawing is small. */
   readonly awayWords?: string | null;
   readonly hasDimensions?: boolean;
-  /** Where the piece is named and described right beside, the drawing is silent. */
+  /** Hides the drawing from a screen reader, where the project is named and described beside it. */
   readonly isSilent?: boolean;
 }
 
 const ROUNDS = 5;
 const DIMENSION_ROOM = 44;
 
-/** A piece drawn as itself: its outline to scale in rounds of its fabrics, its hole and slit, its progress sewn round the edge. */
+/** A project drawn as itself: its outline to scale in rounds of its fabrics, its hole and slit, its progress sewn around the edge. */
 export function ProjectDrawing(props: ProjectDrawingProps) {
   const {
-    piece,
+    project,
     swatches = [],
     stages = [],
     size,
@@ -45,13 +45,13 @@ export function ProjectDrawing(props: ProjectDrawingProps) {
     isSilent = false,
   } = props;
   const display = useDisplay().length;
-  const drawn = outlinePoints(piece.outline);
+  const drawn = outlinePoints(project.outline);
   const thread = Math.max(2.2, size / 75);
   const clear = stages.length === 0 ? thread : thread * 5;
   const room = hasDimensions ? DIMENSION_ROOM : 0;
   const scale = (size - 2 * clear - room) / Math.max(drawn.width, drawn.height);
   const [width, height] = [drawn.width * scale + 2 * clear + room, drawn.height * scale + 2 * clear + room];
-  const words = `${pieceWords(piece, display)}.${stages.length === 0 ? '' : ` ${progressWords(stages)}`}`;
+  const words = `${outlineWords(project, display)}.${stages.length === 0 ? '' : ` ${progressWords(stages)}`}`;
   return (
     <svg
       className={styles['drawing']}
@@ -60,15 +60,15 @@ export function ProjectDrawing(props: ProjectDrawingProps) {
       viewBox={`${String(-(drawn.width * scale) / 2 - clear - room)} ${String(-(drawn.height * scale) / 2 - clear)} ${String(width)} ${String(height)}`}
       {...(isSilent ? { 'aria-hidden': true } : { role: 'img', 'aria-label': words })}
     >
-      <Rounds drawn={drawn} scale={scale} swatches={swatches} hole={piece.hole} />
-      <Opening piece={piece} drawn={drawn} scale={scale} thread={thread} />
+      <Rounds drawn={drawn} scale={scale} swatches={swatches} hole={project.hole} />
+      <Opening project={project} drawn={drawn} scale={scale} thread={thread} />
       <ProgressStitches
         edge={grown(drawn, scale, thread * 2.4)}
         stages={stages}
         thread={thread}
         awayWords={size < 200 ? null : awayWords}
       />
-      {hasDimensions && <PieceDimensions piece={piece} drawn={drawn} scale={scale} clear={clear} />}
+      {hasDimensions && <ProjectDimensions project={project} drawn={drawn} scale={scale} clear={clear} />}
     </svg>
   );
 }
@@ -78,7 +78,7 @@ interface BodyProps {
   readonly scale: number;
 }
 
-/** One round of the outline for each fabric, the most used outermost, down to the hole or the middle. */
+/** One round of the outline for each fabric, the most used one outermost, down to the hole or the middle. */
 function Rounds({
   drawn,
   scale,
@@ -108,18 +108,18 @@ function Rounds({
 }
 
 function Opening({
-  piece,
+  project,
   drawn,
   scale,
   thread,
-}: BodyProps & { readonly piece: DrawnPiece; readonly thread: number }) {
-  if (piece.hole === null) return null;
-  const radius = (piece.hole.diameter * scale) / 2;
+}: BodyProps & { readonly project: DrawnProject; readonly thread: number }) {
+  if (project.hole === null) return null;
+  const radius = (project.hole.diameter * scale) / 2;
   const bottom = (drawn.height * scale) / 2;
   const half = Math.max(1, thread * 0.5);
   return (
     <>
-      {piece.hasSlit && (
+      {project.hasSlit && (
         <path
           className={styles['slit']}
           d={`M ${String(-half)} ${String(radius * 0.9)} L ${String(-half)} ${String(bottom + 1)} L ${String(half)} ${String(bottom + 1)} L ${String(half)} ${String(radius * 0.9)} Z`}
@@ -130,17 +130,17 @@ function Opening({
   );
 }
 
-function PieceDimensions({
-  piece,
+function ProjectDimensions({
+  project,
   drawn,
   scale,
   clear,
-}: BodyProps & { readonly piece: DrawnPiece; readonly clear: number }) {
+}: BodyProps & { readonly project: DrawnProject; readonly clear: number }) {
   const display = useDisplay().length;
   const [x, y] = [(drawn.width * scale) / 2, (drawn.height * scale) / 2];
   const text = (units: number) => formatLength(lengthFromExact(units, 'nearest'), display);
-  const radius = ((piece.hole?.diameter ?? 0) * scale) / 2;
-  const isRound = piece.outline.shape === 'circle' || piece.outline.shape === 'square';
+  const radius = ((project.hole?.diameter ?? 0) * scale) / 2;
+  const isRound = project.outline.shape === 'circle' || project.outline.shape === 'square';
   return (
     <>
       <DimensionLine from={{ x: -x, y }} to={{ x, y }} offset={-(clear + 20)} text={text(drawn.width)} />
@@ -152,19 +152,19 @@ function PieceDimensions({
           text={text(drawn.height)}
         />
       )}
-      {piece.hole !== null && radius > 24 && (
+      {project.hole !== null && radius > 24 && (
         <DimensionLine
           from={{ x: -radius, y: 0 }}
           to={{ x: radius, y: 0 }}
           offset={0}
-          text={text(piece.hole.diameter)}
+          text={text(project.hole.diameter)}
         />
       )}
     </>
   );
 }
 
-/** The outline moved outward by `by` pixels, near enough for a line of stitches. */
+/** The outline moved outward by about `by` pixels: exact enough for a line of stitches. */
 function grown(drawn: DrawnOutline, scale: number, by: number): readonly EdgePoint[] {
   const [halfWidth, halfHeight] = [(drawn.width * scale) / 2, (drawn.height * scale) / 2];
   const [growX, growY] = [(halfWidth + by) / halfWidth, (halfHeight + by) / halfHeight];

@@ -6,7 +6,7 @@ import { z } from 'zod';
 import { answerCalculator } from '#core/calculators/complete-input';
 import { patchSize } from '#core/calculators/patches/patch-size';
 import { calculators } from '#core/calculators/registry';
-import { calendarDate } from '#core/domain/dates';
+import { calendarDateSchema } from '#core/domain/dates';
 import {
   choiceField,
   countField,
@@ -18,8 +18,8 @@ import {
   textField,
 } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
-import { outline } from '#core/domain/outline';
-import { settingChanges, settings, STARTING_HABITS } from '#core/domain/workshop';
+import { outlineSchema } from '#core/domain/outline';
+import { settingChanges, settingsSchema, STARTING_HABITS } from '#core/domain/workshop';
 import { lengthFromInches } from '#core/units/length';
 import { describeSchema } from '#renderer/ui/schema-form/describe-schema';
 import { type PathProblem, startingVariant } from '#renderer/ui/schema-form/schema-values';
@@ -34,7 +34,7 @@ const every = z.object({
   grain: choiceField(['straight', 'on-the-bias'], { title: 'Grain' }),
   washed: flagField({ title: 'Washed' }),
   label: textField({ title: 'Label' }),
-  on: calendarDate,
+  on: calendarDateSchema,
   hole: z
     .object({ diameter: lengthField({ title: 'Hole across' }) })
     .nullable()
@@ -44,7 +44,7 @@ const every = z.object({
     .min(1)
     .max(3)
     .meta({ title: 'Blocks' }),
-  outline,
+  outline: outlineSchema,
 });
 
 const start = {
@@ -226,7 +226,7 @@ describe('a form drawn from a schema', () => {
 
 describe('the description of a schema', () => {
   it('is found for every calculator and for the settings, with words for each field', () => {
-    for (const schema of [settings, ...calculators.map((calculator) => calculator.input)]) {
+    for (const schema of [settingsSchema, ...calculators.map((calculator) => calculator.input)]) {
       const described = describeSchema(schema);
       expect(described.form).toBe('group');
       const fields = described.form === 'group' ? described.fields : [];

@@ -7,10 +7,10 @@ import { useWrite } from '#renderer/bridge/query';
 import { askAfterWords, lastWordWords } from '#renderer/text/trip-words';
 import { Button } from '#renderer/ui/page/button';
 import { useDisplay } from '#renderer/ui/base/display';
-import { TellTripDialog } from '#renderer/ui/workshop/tell-trip-dialog';
+import { TripUpdateDialog } from '#renderer/shared/trip-update-dialog';
 import styles from './bench.module.css';
 
-interface AskAfterProps {
+interface CheckInProps {
   readonly glances: readonly ProjectGlance[];
   readonly silentDays: number;
   readonly on: CalendarDate;
@@ -23,11 +23,11 @@ interface Asked {
 }
 
 /** Pieces that are overdue or of which nothing was heard for long, one line a package: whom to ask, and where to write the answer. */
-export function AskAfter({ glances, silentDays, on }: AskAfterProps) {
+export function CheckIn({ glances, silentDays, on }: CheckInProps) {
   const [told, setTold] = useState<Asked | null>(null);
-  const telling = useWrite('trip:tell');
+  const telling = useWrite('trip:add-event');
   const { locale } = useDisplay();
-  const asked = packagesToAskAfter(glances, silentDays, on);
+  const asked = packagesToCheckOn(glances, silentDays, on);
   if (asked.length === 0) return null;
   return (
     <section className={styles['group']} aria-labelledby="ask-after">
@@ -39,7 +39,7 @@ export function AskAfter({ glances, silentDays, on }: AskAfterProps) {
           <li key={one.trip.packageId} className={styles['ask']}>
             <div className={styles['cardWords']}>
               <p>
-                <Link to={`/out/${one.trip.contactId}`}>{one.trip.withWhom}</Link> has {one.pieces.join(', ')}
+                <Link to={`/sent-out/${one.trip.contactId}`}>{one.trip.withWhom}</Link> has {one.pieces.join(', ')}
               </p>
               <p className={styles['alert']}>{sentence(askAfterWords(one.reason))}</p>
               <p className={styles['line']}>Last: {lastWordWords(one.trip, locale, on)}</p>
@@ -51,7 +51,7 @@ export function AskAfter({ glances, silentDays, on }: AskAfterProps) {
         ))}
       </ul>
       {told !== null && (
-        <TellTripDialog
+        <TripUpdateDialog
           trip={told.trip}
           startsWith="heard"
           others={told.pieces.length - 1}
@@ -64,7 +64,7 @@ export function AskAfter({ glances, silentDays, on }: AskAfterProps) {
 }
 
 /** One entry a package, the one that waits longest first. */
-export function packagesToAskAfter(
+export function packagesToCheckOn(
   glances: readonly ProjectGlance[],
   silentDays: number,
   on: CalendarDate,

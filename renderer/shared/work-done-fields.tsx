@@ -1,11 +1,11 @@
 import type { WorkDone, WorkMeasure } from '#core/domain/clock';
 import { lengthFromUnits } from '#core/units/length';
 import { MEASURE_WORDS } from '#renderer/text/work-words';
-import { Choice } from '../fields/choice';
-import { LengthField } from '../fields/length-field';
-import { NumberField } from '../fields/number-field';
+import { Choice } from '../ui/fields/choice';
+import { LengthField } from '../ui/fields/length-field';
+import { NumberField } from '../ui/fields/number-field';
 
-interface DoneFieldsProps {
+interface WorkDoneFieldsProps {
   readonly what: WorkMeasure | null;
   readonly amount: number | null;
   readonly onChange: (what: WorkMeasure | null, amount: number | null) => void;
@@ -21,7 +21,7 @@ const CHOICES: readonly { readonly value: Chosen; readonly words: string }[] = [
 ];
 
 /** What got done in a stretch of work: from it the maker's own rates are learned. */
-export function DoneFields({ what, amount, onChange }: DoneFieldsProps) {
+export function WorkDoneFields({ what, amount, onChange }: WorkDoneFieldsProps) {
   return (
     <>
       <Choice
@@ -55,13 +55,6 @@ export function DoneFields({ what, amount, onChange }: DoneFieldsProps) {
 }
 
 /** What was counted, or null where nothing was, or not how much. */
-export function doneOf(what: WorkMeasure | null, amount: number | null): WorkDone | null {
+export function workDone(what: WorkMeasure | null, amount: number | null): WorkDone | null {
   return what === null || amount === null ? null : { what, amount };
 }
-
-/** What is most likely counted in a stage of this kind. */
-export const USUAL_MEASURE: Readonly<Record<string, WorkMeasure>> = {
-  piecing: 'blocks',
-  'hand-finish': 'hand',
-  'inner-binding': 'hand',
-};

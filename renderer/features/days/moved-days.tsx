@@ -4,11 +4,11 @@ import { daysWords, weekdayWords } from '#renderer/text/dates';
 import { Button } from '#renderer/ui/page/button';
 import { classes } from '#renderer/ui/base/classes';
 import { useDisplay } from '#renderer/ui/base/display';
-import { type Effect, effectsOf, type PieceRow } from './view-model';
+import { type Effect, effectsOf, type ProjectRow } from './view-model';
 import styles from './words.module.css';
 
 interface SupposedProps {
-  readonly rows: readonly PieceRow[];
+  readonly rows: readonly ProjectRow[];
   readonly kept: PlannedDates;
   readonly supposed: PlannedDates;
   readonly on: CalendarDate;
@@ -18,7 +18,7 @@ interface SupposedProps {
 const MOST_SHOWN = 5;
 
 /** What is supposed and what it changes for every piece, at the foot of the window while it is only supposed. */
-export function Supposed({ rows, kept, supposed, on, onPutBack }: SupposedProps) {
+export function MovedDays({ rows, kept, supposed, on, onPutBack }: SupposedProps) {
   const { locale } = useDisplay();
   const day = (date: CalendarDate | null) => (date === null ? 'never' : weekdayWords(date, locale, on));
   const moved = rows.flatMap(({ name, due, back }) => [

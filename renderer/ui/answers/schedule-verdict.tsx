@@ -1,6 +1,6 @@
 import { classes } from '../base/classes';
 import { Typeset } from './typeset';
-import styles from './plan-verdict.module.css';
+import styles from './schedule-verdict.module.css';
 
 interface PlanVerdictProps {
   /** The one line: whether everything will be done in time. Empty for none. */
@@ -11,7 +11,7 @@ interface PlanVerdictProps {
 }
 
 /** Whether everything will be done in time, and what would mend it; spoken when it changes. */
-export function PlanVerdict({ says, isLate, mending }: PlanVerdictProps) {
+export function ScheduleVerdict({ says, isLate, mending }: PlanVerdictProps) {
   return (
     <section className={styles['verdict']} aria-live="polite" aria-label="In time or not">
       {says !== '' && (

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { calendarDate } from '#core/units/calendar-date';
-import { packagesToAskAfter } from '#renderer/features/bench/ask-after';
+import { packagesToCheckOn } from '#renderer/features/bench/check-in';
 import { glance, trip } from '#test/helpers/glances';
 
 const ON = calendarDate('2027-09-12');
@@ -24,7 +24,7 @@ it('only pieces that are out are asked after, one entry a package with all its p
       packageId: `00000000-0000-4000-9000-00000000000${end}` as never,
     })),
   });
-  const asked = packagesToAskAfter(
+  const asked = packagesToCheckOn(
     [late, apart(later, '1'), together, apart(home, '2'), apart(onTime, '3')],
     21,
     ON,

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import type { Mending } from '#core/contract/dates';
-import { stageId } from '#core/domain/ids';
+import type { DateFixes } from '#core/contract/dates';
+import { stageIdSchema } from '#core/domain/ids';
 import type { StageState } from '#core/domain/stage';
 import { planDates } from '#core/planner/plan-dates';
 import { weekLoads } from '#core/planner/week-loads';
 import type { LoadStep, ProjectLoad } from '#core/planner/workshop-load';
 import { calendarDate } from '#core/units/calendar-date';
-import { mendingWords, planLines, wholeWords } from '#renderer/text/plan-words';
+import { dateFixWords, scheduleLines, scheduleWords } from '#renderer/text/schedule-words';
 
 // 2027-09-13 is a Monday; an hour a day.
 const on = calendarDate('2027-09-13');
@@ -31,9 +31,9 @@ function planned(...projects: readonly ProjectLoad[]) {
 }
 
 function linesOf(project: ProjectLoad, state: StageState = 'planned'): readonly string[] {
-  const id = stageId.parse('00000000-0000-4000-8000-000000000001');
+  const id = stageIdSchema.parse('00000000-0000-4000-8000-000000000001');
   const { projects } = planned(project).plan;
-  return planLines(projects[0]!, [{ id, state }], saying).map(
+  return scheduleLines(projects[0]!, [{ id, state }], saying).map(
     ({ text, isAlert }) => `${isAlert ? '! ' : ''}${text}`,
   );
 }
@@ -90,30 +90,30 @@ const nameOf = (id: string) => id.toUpperCase();
 
 describe('the whole workshop in one line', () => {
   it('is not there where no piece has a day', () => {
-    expect(wholeWords(planned(piece('one', null, work(60))), nameOf)).toBe('');
-    expect(wholeWords(planned(), nameOf)).toBe('');
+    expect(scheduleWords(planned(piece('one', null, work(60))), nameOf)).toBe('');
+    expect(scheduleWords(planned(), nameOf)).toBe('');
   });
 
   it('says that everything will be done in time', () => {
-    expect(wholeWords(planned(piece('one', '2027-09-20', work(60))), nameOf)).toBe(
+    expect(scheduleWords(planned(piece('one', '2027-09-20', work(60))), nameOf)).toBe(
       'Everything will be done in time.',
     );
   });
 
   it('names the one that will not, or counts them', () => {
     const [one, two] = [piece('one', '2027-09-14', work(180)), piece('two', '2027-09-15', work(180))];
-    expect(wholeWords(planned(one), nameOf)).toBe(
+    expect(scheduleWords(planned(one), nameOf)).toBe(
       'Not everything will be done in time: “ONE” will be 1 day late.',
     );
-    expect(wholeWords(planned(one, two), nameOf)).toBe(
+    expect(scheduleWords(planned(one, two), nameOf)).toBe(
       'Not everything will be done in time: 2 pieces will be late, the latest by 3 days.',
     );
   });
 });
 
 describe('what would mend it', () => {
-  const words = (part: Partial<Mending>) =>
-    mendingWords({ extraWeekMinutes: null, beyondHours: [], moved: [], ...part }, nameOf, saying);
+  const words = (part: Partial<DateFixes>) =>
+    dateFixWords({ extraWeekMinutes: null, beyondHours: [], moved: [], ...part }, nameOf, saying);
   const moved = (id: string) => ({ id, dueOn: calendarDate('2027-09-21') });
 
   it('is more hours, or another day for one', () => {

@@ -1,16 +1,16 @@
 import { useWrite } from '#renderer/bridge/query';
 import { Button, type ButtonLook } from '#renderer/ui/page/button';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
-import { StageMoveButton } from '#renderer/ui/workshop/stage-move-button';
-import type { BenchPiece } from './view-model';
+import { StageMoveButton } from '#renderer/shared/stage-move-button';
+import type { BenchProject } from './view-model';
 
-interface PieceActionProps {
-  readonly piece: BenchPiece;
+interface ProjectActionProps {
+  readonly piece: BenchProject;
   readonly look: ButtonLook;
 }
 
 /** What moves a piece on; a finished one is put away. */
-export function PieceAction({ piece, look }: PieceActionProps) {
+export function ProjectAction({ piece, look }: ProjectActionProps) {
   const { project } = piece.glance;
   const { now } = piece.standing;
   const moving = useWrite('stage:move');

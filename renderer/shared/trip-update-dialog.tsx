@@ -2,27 +2,27 @@ import { useState } from 'react';
 import type { ChannelInput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import type { Trip } from '#core/contract/projects';
-import { tripEventKind, type TripEventKind } from '#core/domain/trip';
+import { tripEventKindSchema, type TripEventKind } from '#core/domain/trip';
 import { today } from '#renderer/text/dates';
 import { TRIP_EVENT_WORDS } from '#renderer/text/trip-words';
-import { Button } from '../page/button';
-import { Checkbox } from '../fields/checkbox';
-import { Choice } from '../fields/choice';
-import { DateField } from '../fields/date-field';
-import { Dialog } from '../page/dialog';
-import { Form } from '../fields/form';
-import { ProblemNotice } from '../page/problem-notice';
-import { TextField } from '../fields/text-field';
-import styles from './tell-trip-dialog.module.css';
+import { Button } from '../ui/page/button';
+import { Checkbox } from '../ui/fields/checkbox';
+import { Choice } from '../ui/fields/choice';
+import { DateField } from '../ui/fields/date-field';
+import { Dialog } from '../ui/page/dialog';
+import { Form } from '../ui/fields/form';
+import { ProblemNotice } from '../ui/page/problem-notice';
+import { TextField } from '../ui/fields/text-field';
+import styles from './trip-update-dialog.module.css';
 
-interface TellTripDialogProps {
+interface TripUpdateDialogProps {
   readonly trip: Trip;
   /** What is most likely to be written down: another may be chosen. */
   readonly startsWith: TripEventKind;
   /** How many other pieces in the package are still away. */
   readonly others: number;
   readonly telling: {
-    readonly write: (input: ChannelInput<'trip:tell'>) => Promise<{ readonly ok: boolean }>;
+    readonly write: (input: ChannelInput<'trip:add-event'>) => Promise<{ readonly ok: boolean }>;
     readonly isWriting: boolean;
     readonly problem: Problem | null;
   };
@@ -30,7 +30,7 @@ interface TellTripDialogProps {
 }
 
 /** Writes down what was heard of a piece that is away: what, on which day, and in which words. */
-export function TellTripDialog({ trip, startsWith, others, telling, onClose }: TellTripDialogProps) {
+export function TripUpdateDialog({ trip, startsWith, others, telling, onClose }: TripUpdateDialogProps) {
   const [kind, setKind] = useState(startsWith);
   const [on, setOn] = useState<ReturnType<typeof today> | null>(today);
   const [note, setNote] = useState('');
@@ -57,7 +57,7 @@ export function TellTripDialog({ trip, startsWith, others, telling, onClose }: T
         <Choice
           label="What"
           value={kind}
-          options={tripEventKind.options.map((value) => ({ value, words: TRIP_EVENT_WORDS[value] }))}
+          options={tripEventKindSchema.options.map((value) => ({ value, words: TRIP_EVENT_WORDS[value] }))}
           onChange={setKind}
         />
         <DateField label="On" value={on} onChange={setOn} />

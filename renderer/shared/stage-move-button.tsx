@@ -2,7 +2,7 @@ import type { StageGlance } from '#core/contract/projects';
 import type { ProjectId, StageId } from '#core/domain/ids';
 import type { StageState } from '#core/domain/stage';
 import { stageMove } from '#renderer/text/stage-words';
-import { Button, ButtonLink, type ButtonLook } from '../page/button';
+import { Button, ButtonLink, type ButtonLook } from '../ui/page/button';
 
 interface StageMoveButtonProps {
   readonly projectId: ProjectId;

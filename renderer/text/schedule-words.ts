@@ -1,11 +1,11 @@
-import type { Mending, PlannedDates } from '#core/contract/dates';
+import type { DateFixes, PlannedDates } from '#core/contract/dates';
 import type { Stage } from '#core/domain/stage';
 import type { ProjectDates, StepDates } from '#core/planner/schedule';
 import { type CalendarDate, daysBetween } from '#core/units/calendar-date';
 import { formatMinutes } from '#core/units/minutes';
 import { daysWords, weekdayWords } from './dates';
 import { andList } from './field-problems';
-import type { StandingLine } from './standing';
+import type { StatusLine } from './project-status';
 
 /** Where and when words are said. */
 interface Saying {
@@ -14,14 +14,14 @@ interface Saying {
 }
 
 /** What the plan says of one piece: by when its next step must be begun or sent, when it will be done, and how that fits its day. */
-export function planLines(
+export function scheduleLines(
   dates: ProjectDates,
   stages: readonly Pick<Stage, 'id' | 'state'>[],
   { locale, on }: Saying,
-): readonly StandingLine[] {
+): readonly StatusLine[] {
   const isLate = (dates.lateDays ?? 0) > 0;
   const day = (date: CalendarDate) => weekdayWords(date, locale, on);
-  const lines: StandingLine[] = [];
+  const lines: StatusLine[] = [];
   const byWhen = isLate ? null : nextDeadline(dates.steps, stages);
   if (byWhen !== null) {
     const isNow = byWhen.by <= on;
@@ -61,7 +61,7 @@ function nextDeadline(
 }
 
 /** One line for the whole workshop: whether everything will be done in time. Empty where no piece has a day. */
-export function wholeWords({ plan }: Pick<PlannedDates, 'plan'>, nameOf: (id: string) => string): string {
+export function scheduleWords({ plan }: Pick<PlannedDates, 'plan'>, nameOf: (id: string) => string): string {
   const dated = plan.projects.filter(({ lateDays }) => lateDays !== null);
   const late = dated.filter(({ lateDays }) => (lateDays ?? 0) > 0);
   if (dated.length === 0) return '';
@@ -83,8 +83,8 @@ function fewNames(names: readonly string[]): string {
 }
 
 /** What would mend it, one sentence each; nothing where nothing would. */
-export function mendingWords(
-  { extraWeekMinutes, beyondHours, moved }: Mending,
+export function dateFixWords(
+  { extraWeekMinutes, beyondHours, moved }: DateFixes,
   nameOf: (id: string) => string,
   { locale, on }: Saying,
 ): readonly string[] {

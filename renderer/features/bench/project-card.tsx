@@ -2,21 +2,21 @@ import { Link } from 'react-router';
 import { settingsOfProject, type Settings } from '#core/domain/workshop';
 import type { PlannedDates } from '#core/contract/dates';
 import type { CalendarDate } from '#core/units/calendar-date';
-import { pieceWords } from '#renderer/text/piece-words';
-import { planLines } from '#renderer/text/plan-words';
-import { awayWords, nowWords, standingLines } from '#renderer/text/standing';
+import { outlineWords } from '#renderer/text/project-words';
+import { scheduleLines } from '#renderer/text/schedule-words';
+import { awayWords, nowWords, statusLines } from '#renderer/text/project-status';
 import { progressCount } from '#renderer/text/stage-words';
 import { classes } from '#renderer/ui/base/classes';
 import { useDisplay } from '#renderer/ui/base/display';
 import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { ProjectDrawing } from '#renderer/ui/drawings/project-drawing';
 import { Typeset } from '#renderer/ui/answers/typeset';
-import { PieceAction } from './piece-action';
-import type { BenchPiece } from './view-model';
+import { ProjectAction } from './project-action';
+import type { BenchProject } from './view-model';
 import styles from './bench.module.css';
 
-interface PieceProps {
-  readonly piece: BenchPiece;
+interface ProjectProps {
+  readonly piece: BenchProject;
   /** Undefined until it is worked out. */
   readonly plan: PlannedDates['plan'] | undefined;
   readonly workshopSettings: Settings;
@@ -24,14 +24,14 @@ interface PieceProps {
 }
 
 /** The piece to turn to now, large. Its action is the main action of the page. */
-export function FirstPiece({ piece, plan, workshopSettings, on }: PieceProps) {
+export function FirstProject({ piece, plan, workshopSettings, on }: ProjectProps) {
   const { project, stages, swatches } = piece.glance;
   const { locale } = useDisplay();
   return (
     <SettingsDisplay settings={settingsOfProject(workshopSettings, project.settingChanges)}>
       <section className={styles['first']} aria-label="Now">
         <ProjectDrawing
-          piece={project}
+          project={project}
           stages={stages}
           swatches={swatches}
           size={280}
@@ -43,7 +43,7 @@ export function FirstPiece({ piece, plan, workshopSettings, on }: PieceProps) {
             <Link to={`/projects/${project.id}`}>{project.name}</Link>
           </h2>
           <Lines piece={piece} plan={plan} on={on} />
-          <PieceFacts piece={piece} />
+          <ProjectFacts piece={piece} />
         </div>
       </section>
     </SettingsDisplay>
@@ -51,7 +51,7 @@ export function FirstPiece({ piece, plan, workshopSettings, on }: PieceProps) {
 }
 
 /** One piece of a group: seen, named, where it stands, and what moves it on. */
-export function PieceCard({ piece, plan, workshopSettings, on }: PieceProps) {
+export function ProjectCard({ piece, plan, workshopSettings, on }: ProjectProps) {
   const { project, stages, swatches } = piece.glance;
   const { locale } = useDisplay();
   return (
@@ -59,7 +59,7 @@ export function PieceCard({ piece, plan, workshopSettings, on }: PieceProps) {
       <li className={styles['card']}>
         <span className={styles['cardDrawing']}>
           <ProjectDrawing
-            piece={project}
+            project={project}
             stages={stages}
             swatches={swatches}
             size={132}
@@ -73,7 +73,7 @@ export function PieceCard({ piece, plan, workshopSettings, on }: PieceProps) {
           <p>{nowWords(piece.standing, stages)}</p>
           <Lines piece={piece} plan={plan} on={on} />
           <div className={styles['cardAction']}>
-            <PieceAction piece={piece} look="plain" />
+            <ProjectAction piece={piece} look="plain" />
           </div>
         </div>
       </li>
@@ -81,13 +81,13 @@ export function PieceCard({ piece, plan, workshopSettings, on }: PieceProps) {
   );
 }
 
-function Lines({ piece, plan, on }: Omit<PieceProps, 'workshopSettings'>) {
+function Lines({ piece, plan, on }: Omit<ProjectProps, 'workshopSettings'>) {
   const { locale } = useDisplay();
   const { project, stages } = piece.glance;
   const dates = plan?.projects.find(({ id }) => id === project.id);
   const lines = [
-    ...standingLines(piece.glance, piece.standing, on, locale),
-    ...(dates === undefined ? [] : planLines(dates, stages, { locale, on })),
+    ...statusLines(piece.glance, piece.standing, on, locale),
+    ...(dates === undefined ? [] : scheduleLines(dates, stages, { locale, on })),
   ];
   return lines.map((line) => (
     <p key={line.text} className={classes(styles['line'], line.isAlert && styles['alert'])}>
@@ -96,13 +96,13 @@ function Lines({ piece, plan, on }: Omit<PieceProps, 'workshopSettings'>) {
   ));
 }
 
-function PieceFacts({ piece }: { readonly piece: BenchPiece }) {
+function ProjectFacts({ piece }: { readonly piece: BenchProject }) {
   const display = useDisplay().length;
   const { project, stages } = piece.glance;
   const forWhom = project.forWhom === '' ? '' : `For ${project.forWhom}. `;
   return (
     <p className={styles['line']}>
-      <Typeset text={`${forWhom}${pieceWords(project, display)}. ${progressCount(stages)}.`} />
+      <Typeset text={`${forWhom}${outlineWords(project, display)}. ${progressCount(stages)}.`} />
     </p>
   );
 }

@@ -38,16 +38,16 @@ export function sizeWords(outline: Outline, display: LengthDisplay): string {
   }
 }
 
-/** What a piece is, in one line: `Round, 60 in across, 6 in hole, slit`. */
-export function pieceWords(
-  piece: { readonly outline: Outline; readonly hole: Hole | null; readonly hasSlit: boolean },
+/** What a project is, in one line: `Round, 60 in across, 6 in hole, slit`. */
+export function outlineWords(
+  project: { readonly outline: Outline; readonly hole: Hole | null; readonly hasSlit: boolean },
   display: LengthDisplay,
 ): string {
-  const shape = SHAPE_WORDS[piece.outline.shape];
-  const size = sizeWords(piece.outline, display);
-  const first = piece.outline.shape === 'square' ? capital(size) : `${shape}, ${size}`;
-  const hole = piece.hole === null ? '' : `, ${formatLength(piece.hole.diameter, display)} hole`;
-  return `${first}${hole}${piece.hasSlit ? ', slit' : ''}`;
+  const shape = SHAPE_WORDS[project.outline.shape];
+  const size = sizeWords(project.outline, display);
+  const first = project.outline.shape === 'square' ? capital(size) : `${shape}, ${size}`;
+  const hole = project.hole === null ? '' : `, ${formatLength(project.hole.diameter, display)} hole`;
+  return `${first}${hole}${project.hasSlit ? ', slit' : ''}`;
 }
 
 /** The unit once where both sides share it: `14 × 42 in`. */

@@ -5,11 +5,11 @@ import { daysAwayWords } from '#renderer/text/trip-words';
 import { classes } from '#renderer/ui/base/classes';
 import { useDisplay } from '#renderer/ui/base/display';
 import { DayMark } from './day-mark';
-import type { Bar, Mark, PieceRow, Scale } from './view-model';
+import type { Bar, Mark, ProjectRow, Scale } from './view-model';
 import styles from './days.module.css';
 
-interface PieceLineProps {
-  readonly row: PieceRow;
+interface ProjectLineProps {
+  readonly row: ProjectRow;
   readonly scale: Scale;
   readonly dayWidth: number;
   readonly on: CalendarDate;
@@ -18,7 +18,7 @@ interface PieceLineProps {
 }
 
 /** One piece: its name and end at the left, its stages as bars, and the days that can be moved. */
-export function PieceLine({ row, scale, dayWidth, on, onMoveDue, onMoveBack }: PieceLineProps) {
+export function ProjectLine({ row, scale, dayWidth, on, onMoveDue, onMoveBack }: ProjectLineProps) {
   const { locale } = useDisplay();
   const { id, name, bars, due, back, dates } = row;
   const isLate = (dates.lateDays ?? 0) > 0;
@@ -61,7 +61,7 @@ export function PieceLine({ row, scale, dayWidth, on, onMoveDue, onMoveBack }: P
   );
 }
 
-function endWords({ dates }: PieceRow, locale: string, on: CalendarDate): string {
+function endWords({ dates }: ProjectRow, locale: string, on: CalendarDate): string {
   if (dates.finishOn === null) return 'no hours for it';
   const late = dates.lateDays ?? 0;
   const done = `done ${weekdayWords(dates.finishOn, locale, on)}`;

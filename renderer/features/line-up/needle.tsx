@@ -1,0 +1,98 @@
+import { type KeyboardEvent, type PointerEvent, useRef, useState } from 'react';
+import { classes } from '#renderer/ui/base/classes';
+import { NeedleDrawing } from '#renderer/ui/drawings/progress-stitches';
+import { type LineMeasure, needlePosition, type Stop, stopAt } from './stage-line';
+import styles from './line-up.module.css';
+
+interface NeedleProps {
+  readonly label: string;
+  /** Where it is, in words. */
+  readonly valueWords: string;
+  readonly stops: readonly Stop[];
+  readonly stop: number;
+  readonly measure: LineMeasure;
+  readonly isBusy: boolean;
+  /** The stop under the needle while it is dragged; null when it is let go. */
+  readonly onAim: (stop: number | null) => void;
+  readonly onMove: (stop: number) => void;
+}
+
+interface Drag {
+  readonly pointerId: number;
+  /** From the pointer to the middle of the needle. */
+  readonly offset: number;
+  readonly position: number;
+}
+
+const KEY_STEPS: Readonly<Record<string, -1 | 1>> = {
+  ArrowLeft: -1,
+  ArrowDown: -1,
+  ArrowRight: 1,
+  ArrowUp: 1,
+};
+
+/** The needle at a project's stage. Dragging it, or an arrow key, moves the project; Escape puts a dragged needle back. */
+export function Needle(props: NeedleProps) {
+  const { label, valueWords, stops, stop, measure, isBusy, onAim, onMove } = props;
+  const [drag, setDrag] = useState<Drag | null>(null);
+  const element = useRef<HTMLDivElement>(null);
+  const lineX = (event: PointerEvent) =>
+    event.clientX - (element.current?.parentElement?.getBoundingClientRect().left ?? 0);
+  const letGo = () => {
+    setDrag(null);
+    onAim(null);
+  };
+  const grip = (event: PointerEvent<HTMLDivElement>) => {
+    if (event.button !== 0 || isBusy) return;
+    event.currentTarget.setPointerCapture(event.pointerId);
+    const position = needlePosition(measure, stops, stop);
+    setDrag({ pointerId: event.pointerId, offset: position - lineX(event), position });
+  };
+  const slide = (event: PointerEvent<HTMLDivElement>) => {
+    if (drag === null) return;
+    const end = needlePosition(measure, stops, stops.length - 1);
+    const position = Math.min(end, Math.max(0, lineX(event) + drag.offset));
+    setDrag({ ...drag, position });
+    onAim(stopAt(measure, lineX(event)));
+  };
+  const drop = (event: PointerEvent<HTMLDivElement>) => {
+    if (drag === null) return;
+    const isMoved = drag.position !== needlePosition(measure, stops, stop);
+    const target = stopAt(measure, lineX(event));
+    letGo();
+    if (isMoved && target !== stop) onMove(target);
+  };
+  const press = (event: KeyboardEvent) => {
+    const step = KEY_STEPS[event.key];
+    if (event.key === 'Escape' && drag !== null) letGo();
+    else if (step !== undefined && drag === null) onMove(stop + step);
+    else return;
+    event.preventDefault();
+  };
+  return (
+    <div
+      ref={element}
+      role="slider"
+      tabIndex={0}
+      aria-label={label}
+      aria-orientation="horizontal"
+      aria-valuemin={1}
+      aria-valuemax={stops.length}
+      aria-valuenow={stop + 1}
+      aria-valuetext={valueWords}
+      aria-disabled={isBusy}
+      title={valueWords}
+      className={classes(styles['needle'], drag !== null && styles['dragged'])}
+      style={{ left: drag?.position ?? needlePosition(measure, stops, stop) }}
+      onPointerDown={grip}
+      onPointerMove={slide}
+      onPointerUp={drop}
+      onPointerCancel={letGo}
+      onKeyDown={press}
+    >
+      <svg width={48} height={20} viewBox="-24 -10 48 20" aria-hidden>
+        <NeedleDrawing at={{ x: 0, y: 0, turn: 0 }} thread={4} />
+      </svg>
+    </div>
+  );
+}
