@@ -1,34 +1,6 @@
 import { app, BrowserWindow, Menu, type MenuItemConstructorOptions } from 'electron';
-
-/** An item that the page carries out; keys marked `isPageKey` are heard by the page itself, which knows where the caret is. */
-interface PageItem {
-  readonly label: string;
-  readonly item: string;
-  readonly key?: string;
-  readonly isPageKey?: boolean;
-}
-
-const NOTEBOOK: readonly PageItem[] = [
-  { label: 'New project', item: 'new-project', key: 'CmdOrCtrl+N' },
-  { label: 'New fabric', item: 'new-fabric', key: 'CmdOrCtrl+Shift+N' },
-];
-
-const CHANGES: readonly PageItem[] = [
-  { label: 'Undo', item: 'undo', key: 'CmdOrCtrl+Z', isPageKey: true },
-  { label: 'Redo', item: 'redo', key: 'CmdOrCtrl+Shift+Z', isPageKey: true },
-];
-
-const PLACES: readonly PageItem[] = [
-  { label: 'Bench', item: 'go-bench', key: 'CmdOrCtrl+1' },
-  { label: 'Projects', item: 'go-projects', key: 'CmdOrCtrl+2' },
-  { label: 'Days', item: 'go-days', key: 'CmdOrCtrl+3' },
-  { label: 'Out', item: 'go-out', key: 'CmdOrCtrl+4' },
-  { label: 'Stash', item: 'go-stash', key: 'CmdOrCtrl+5' },
-  { label: 'Shopping', item: 'go-shopping', key: 'CmdOrCtrl+6' },
-  { label: 'Workshop', item: 'go-workshop', key: 'CmdOrCtrl+7' },
-];
-
-const HELP: readonly PageItem[] = [{ label: 'Keys', item: 'show-keys', key: 'F1' }];
+import { MENU, type MenuEntry } from '#core/contract/menu';
+import { MENU_CHANNEL } from '#core/contract/wires';
 
 export function setMenu(): void {
   const ownMenu: MenuItemConstructorOptions[] = process.platform === 'darwin' ? [{ role: 'appMenu' }] : [];
@@ -41,9 +13,9 @@ export function setMenu(): void {
   Menu.setApplicationMenu(
     Menu.buildFromTemplate([
       ...ownMenu,
-      { label: 'Notebook', submenu: [...NOTEBOOK.map(toItem), { type: 'separator' }, { role: 'quit' }] },
-      { label: 'Edit', submenu: [...CHANGES.map(toItem), { type: 'separator' }, ...clipboard] },
-      { label: 'Go', submenu: PLACES.map(toItem) },
+      { label: 'Notebook', submenu: [...MENU.notebook.map(toItem), { type: 'separator' }, { role: 'quit' }] },
+      { label: 'Edit', submenu: [...MENU.edit.map(toItem), { type: 'separator' }, ...clipboard] },
+      { label: 'Go', submenu: MENU.go.map(toItem) },
       {
         label: 'View',
         submenu: [
@@ -54,18 +26,18 @@ export function setMenu(): void {
           ...(app.isPackaged ? [] : [{ role: 'toggleDevTools' } as const]),
         ],
       },
-      { label: 'Help', submenu: HELP.map(toItem) },
+      { label: 'Help', submenu: MENU.help.map(toItem) },
     ]),
   );
 }
 
-function toItem({ label, item, key, isPageKey = false }: PageItem): MenuItemConstructorOptions {
+function toItem({ label, item, key, isPageKey = false }: MenuEntry): MenuItemConstructorOptions {
   return {
     label,
-    ...(key === undefined ? {} : { accelerator: key }),
+    accelerator: key,
     registerAccelerator: !isPageKey,
     click: (_menuItem, window) => {
-      if (window instanceof BrowserWindow) window.webContents.send('ringbound:menu', item);
+      if (window instanceof BrowserWindow) window.webContents.send(MENU_CHANNEL, item);
     },
   };
 }

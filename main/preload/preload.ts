@@ -1,18 +1,19 @@
 import { contextBridge, ipcRenderer } from 'electron';
+import { CALL_CHANNEL, MENU_CHANNEL } from '#core/contract/wires';
 
 /**
  * The whole of what the page can reach: one call, whose name and input the main side checks against the contract, and word of
  * a menu item chosen. `onMenu` answers with a function that stops listening.
  */
 const bridge = {
-  call: (name: string, input: unknown): Promise<unknown> => ipcRenderer.invoke('ringbound:call', name, input),
-  onMenu: (listener: (item: string) => void): (() => void) => {
+  call: (name: string, input: unknown): Promise<unknown> => ipcRenderer.invoke(CALL_CHANNEL, name, input),
+  onMenu: (listener: (item: unknown) => void): (() => void) => {
     const hear = (_event: unknown, item: unknown): void => {
-      if (typeof item === 'string') listener(item);
+      listener(item);
     };
-    ipcRenderer.on('ringbound:menu', hear);
+    ipcRenderer.on(MENU_CHANNEL, hear);
     return () => {
-      ipcRenderer.off('ringbound:menu', hear);
+      ipcRenderer.off(MENU_CHANNEL, hear);
     };
   },
 };

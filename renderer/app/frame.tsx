@@ -1,33 +1,24 @@
 import { Suspense, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { NavLink, Outlet, useLocation } from 'react-router';
+import { PLACES } from '#core/contract/screens';
 import { useFindByCode } from '#renderer/features/stash/search/find-by-code';
 import { Button } from '#renderer/ui/page/button';
 import { PageFrameContext } from '#renderer/ui/page/page';
-import { ChangesDialog } from './changes-dialog';
+import { HistoryDialog } from './history-dialog';
 import { Clock } from './clock';
 import { DemoBand } from './demo-band';
-import { KeysDialog } from './keys-dialog';
+import { ShortcutsDialog } from './shortcuts-dialog';
 import { useLastChange } from './last-change';
 import { useFieldLeftOnClose } from './leave-field';
 import { useScannedCode } from './scanned-code';
 import { useWindowKeys } from './window-keys';
 import styles from './frame.module.css';
 
-const PLACES: readonly { readonly to: string; readonly words: string }[] = [
-  { to: '/', words: 'Bench' },
-  { to: '/projects', words: 'Projects' },
-  { to: '/days', words: 'Days' },
-  { to: '/out', words: 'Out' },
-  { to: '/stash', words: 'Stash' },
-  { to: '/shopping', words: 'Shopping' },
-  { to: '/workshop', words: 'Workshop' },
-];
-
 /** The notebook round every page: its spine on the left, its hem below with the last change and the page's main action. */
 export function Frame() {
   const [actionPlace, setActionPlace] = useState<HTMLElement | null>(null);
   const [areChangesShown, setAreChangesShown] = useState(false);
-  const [areKeysShown, setAreKeysShown] = useState(false);
+  const [areShortcutsShown, setAreShortcutsShown] = useState(false);
   const visit = useVisit();
   const frame = useMemo(() => ({ actionPlace, visit }), [actionPlace, visit]);
   const scroller = useKeptScroll();
@@ -35,7 +26,7 @@ export function Frame() {
   useFieldLeftOnClose();
   const byCode = useFindByCode();
   useScannedCode((code) => void byCode.find(code));
-  useWindowKeys({ undo: lastChange.undo, redo: lastChange.redo, showKeys: () => setAreKeysShown(true) });
+  useWindowKeys({ undo: lastChange.undo, redo: lastChange.redo, showShortcuts: () => setAreShortcutsShown(true) });
   return (
     <PageFrameContext value={frame}>
       <div className={styles['frame']}>
@@ -46,9 +37,9 @@ export function Frame() {
           <span className={styles['name']}>Ringbound</span>
           <nav aria-label="Notebook">
             <ul className={styles['places']}>
-              {PLACES.map(({ to, words }) => (
-                <li key={to}>
-                  <NavLink to={to} end={to === '/'} className={styles['place'] ?? ''}>
+              {PLACES.map(({ path, words }) => (
+                <li key={path}>
+                  <NavLink to={path} end={path === '/'} className={styles['place'] ?? ''}>
                     {words}
                   </NavLink>
                 </li>
@@ -60,8 +51,8 @@ export function Frame() {
             <Button look="quiet" isSmall onClick={() => setAreChangesShown(true)}>
               What was done
             </Button>
-            <Button look="quiet" isSmall onClick={() => setAreKeysShown(true)}>
-              Keys
+            <Button look="quiet" isSmall onClick={() => setAreShortcutsShown(true)}>
+              Keyboard shortcuts
             </Button>
           </div>
         </header>
@@ -79,8 +70,8 @@ export function Frame() {
         </div>
       </div>
       {byCode.dialog}
-      {areChangesShown && <ChangesDialog onClose={() => setAreChangesShown(false)} />}
-      {areKeysShown && <KeysDialog onClose={() => setAreKeysShown(false)} />}
+      {areChangesShown && <HistoryDialog onClose={() => setAreChangesShown(false)} />}
+      {areShortcutsShown && <ShortcutsDialog onClose={() => setAreShortcutsShown(false)} />}
     </PageFrameContext>
   );
 }

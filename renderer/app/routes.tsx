@@ -1,167 +1,89 @@
-import { lazy, type ReactNode, Suspense } from 'react';
-import { createHashRouter, type RouteObject, useParams, useSearchParams } from 'react-router';
-import {
-  type ContactId,
-  contactId,
-  type FabricId,
-  fabricId,
-  type ProjectId,
-  projectId,
-  type StageId,
-  stageId,
-} from '#core/domain/ids';
+import { type ComponentType, createElement, lazy, Suspense } from 'react';
+import { createHashRouter, type RouteObject, useParams } from 'react-router';
+import { type Screen, SCREENS } from '#core/contract/screens';
+import { contactIdSchema, fabricIdSchema, projectIdSchema, stageIdSchema } from '#core/domain/ids';
 import { FaultPage, NotFoundPage } from './fault-page';
 import { Frame } from './frame';
 import { HomeRoute } from './home-route';
 
-const ProjectsPage = lazy(async () => ({
-  default: (await import('#renderer/features/projects/projects-page')).ProjectsPage,
-}));
-const NewProjectPage = lazy(async () => ({
-  default: (await import('#renderer/features/projects/new-project-page')).NewProjectPage,
-}));
-const EditProjectPage = lazy(async () => ({
-  default: (await import('#renderer/features/projects/edit-project-page')).EditProjectPage,
-}));
-const SpreadPage = lazy(async () => ({
-  default: (await import('#renderer/features/projects/spread-page')).SpreadPage,
-}));
-const StagePage = lazy(async () => ({
-  default: (await import('#renderer/features/stage/stage-page')).StagePage,
-}));
-const BoardPage = lazy(async () => ({
-  default: (await import('#renderer/features/board/board-page')).BoardPage,
-}));
-const AwayPage = lazy(async () => ({
-  default: (await import('#renderer/features/away/away-page')).AwayPage,
-}));
-const ContactPage = lazy(async () => ({
-  default: (await import('#renderer/features/away/contact-page')).ContactPage,
-}));
-const DaysPage = lazy(async () => ({
-  default: (await import('#renderer/features/days/days-page')).DaysPage,
-}));
-const StashPage = lazy(async () => ({
-  default: (await import('#renderer/features/stash/stash-page')).StashPage,
-}));
-const BringInPage = lazy(async () => ({
-  default: (await import('#renderer/features/stash/table/bring-in-page')).BringInPage,
-}));
-const TakeOutPage = lazy(async () => ({
-  default: (await import('#renderer/features/stash/table/take-out-page')).TakeOutPage,
-}));
-const PlacesPage = lazy(async () => ({
-  default: (await import('#renderer/features/stash/places/places-page')).PlacesPage,
-}));
-const KindsPage = lazy(async () => ({
-  default: (await import('#renderer/features/stash/kinds/kinds-page')).KindsPage,
-}));
-const InsightPage = lazy(async () => ({
-  default: (await import('#renderer/features/stash/insight/insight-page')).InsightPage,
-}));
-const ShoppingPage = lazy(async () => ({
-  default: (await import('#renderer/features/stash/shopping/shopping-page')).ShoppingPage,
-}));
-const FabricPage = lazy(async () => ({
-  default: (await import('#renderer/features/stash/fabric/fabric-page')).FabricPage,
-}));
-const CuttingPage = lazy(async () => ({
-  default: (await import('#renderer/features/cutting/cutting-page')).CuttingPage,
-}));
-const WorkshopPage = lazy(async () => ({
-  default: (await import('#renderer/features/workshop/workshop-page')).WorkshopPage,
-}));
-const SheetPage = lazy(async () => ({
-  default: (await import('#renderer/features/sheets/sheet-page')).SheetPage,
-}));
+/** The ids an address can hold, by their name in it. */
+const IDS = {
+  projectId: projectIdSchema,
+  stageId: stageIdSchema,
+  contactId: contactIdSchema,
+  fabricId: fabricIdSchema,
+} as const;
 
-const pages: readonly RouteObject[] = [
-  { index: true, element: <HomeRoute /> },
-  { path: 'projects', element: <ProjectsPage /> },
-  { path: 'projects/new', element: <NewProjectPage /> },
-  {
-    path: 'projects/:projectId',
-    element: <OfProject>{(id) => <SpreadPage key={id} projectId={id} />}</OfProject>,
-  },
-  {
-    path: 'projects/:projectId/edit',
-    element: <OfProject>{(id) => <EditProjectPage key={id} projectId={id} />}</OfProject>,
-  },
-  {
-    path: 'projects/:projectId/stages/:stageId',
-    element: (
-      <OfStage>{(project, stage) => <StagePage key={stage} projectId={project} stageId={stage} />}</OfStage>
-    ),
-  },
-  {
-    path: 'cutting',
-    element: <OfSearchedProject>{(id) => <CuttingPage key={id} projectId={id} />}</OfSearchedProject>,
-  },
-  { path: 'board', element: <BoardPage /> },
-  { path: 'out', element: <AwayPage /> },
-  {
-    path: 'out/:contactId',
-    element: <OfContact>{(id) => <ContactPage key={id} contactId={id} />}</OfContact>,
-  },
-  { path: 'days', element: <DaysPage /> },
-  { path: 'stash', element: <StashPage /> },
-  { path: 'stash/bring-in', element: <BringInPage /> },
-  { path: 'stash/take-out', element: <TakeOutPage /> },
-  { path: 'stash/places', element: <PlacesPage /> },
-  { path: 'stash/kinds', element: <KindsPage /> },
-  { path: 'stash/insight', element: <InsightPage /> },
-  { path: 'stash/:fabricId', element: <OfFabric>{(id) => <FabricPage key={id} fabricId={id} />}</OfFabric> },
-  { path: 'shopping', element: <ShoppingPage /> },
-  { path: 'workshop', element: <WorkshopPage /> },
-  { path: '*', element: <NotFoundPage /> },
-];
+type Ids = Readonly<Partial<Record<keyof typeof IDS, string>>>;
 
-/** The places of the notebook. Sheets are drawn without the frame, for paper. */
+/** Every file of a feature that is a page, loaded when it is first opened. */
+const pageFiles = import.meta.glob<Readonly<Record<string, ComponentType<Ids>>>>('../features/**/*-page.tsx');
+
+/** The component of a page, by its file below `features`. Throws for a page that is not there. */
+export async function loadPage(page: string): Promise<ComponentType<Ids>> {
+  const file = await pageFiles[`../features/${page}.tsx`]?.();
+  const component = file?.[componentName(page)];
+  if (component === undefined) throw new Error(`There is no page ${page}`);
+  return component;
+}
+
+/** The addresses of the notebook. Sheets are drawn without the frame, for paper. */
 export function makeRouter() {
   return createHashRouter([
     {
       path: '/',
       element: <Frame />,
       errorElement: <FaultPage />,
-      children: [{ errorElement: <FaultPage />, children: [...pages] }],
+      children: [
+        {
+          errorElement: <FaultPage />,
+          children: [...SCREENS.map(routeOf), { path: '*', element: <NotFoundPage /> }],
+        },
+      ],
     },
     {
       path: '/sheets/*',
       errorElement: <FaultPage />,
-      element: (
-        <Suspense fallback={null}>
-          <SheetPage />
-        </Suspense>
-      ),
+      element: <Suspense fallback={null}>{createElement(lazyPage('sheets/sheet-page'))}</Suspense>,
     },
   ]);
 }
 
-/** An address that names no project is a page that does not exist. */
-function OfProject({ children }: { readonly children: (id: ProjectId) => ReactNode }) {
-  const id = projectId.safeParse(useParams()['projectId']);
-  return id.success ? children(id.data) : <NotFoundPage />;
+function routeOf(screen: Screen): RouteObject {
+  if (screen.path === '') return { index: true, element: <HomeRoute /> };
+  return { path: screen.path, element: <ScreenPage path={screen.path} page={lazyPage(screen.page)} /> };
 }
 
-/** A page of one project that may be about others too: `?project=ID` names the one it was opened from. */
-function OfSearchedProject({ children }: { readonly children: (id: ProjectId) => ReactNode }) {
-  const [search] = useSearchParams();
-  const id = projectId.safeParse(search.get('project'));
-  return id.success ? children(id.data) : <NotFoundPage />;
+interface ScreenPageProps {
+  readonly path: string;
+  readonly page: ComponentType<Ids>;
 }
 
-function OfStage({ children }: { readonly children: (project: ProjectId, stage: StageId) => ReactNode }) {
-  const params = useParams();
-  const [project, stage] = [projectId.safeParse(params['projectId']), stageId.safeParse(params['stageId'])];
-  return project.success && stage.success ? children(project.data, stage.data) : <NotFoundPage />;
+/** Hands a page the ids of its address. An address whose id cannot be one is a page that does not exist. */
+function ScreenPage({ path, page }: ScreenPageProps) {
+  const ids = readIds(path, useParams());
+  if (ids === null) return <NotFoundPage />;
+  // A page of another project starts afresh.
+  return createElement(page, { key: Object.values(ids).join(' '), ...ids });
 }
 
-function OfFabric({ children }: { readonly children: (id: FabricId) => ReactNode }) {
-  const id = fabricId.safeParse(useParams()['fabricId']);
-  return id.success ? children(id.data) : <NotFoundPage />;
+function readIds(path: string, params: Readonly<Partial<Record<string, string>>>): Ids | null {
+  const ids: Partial<Record<keyof typeof IDS, string>> = {};
+  for (const name of Object.keys(IDS) as (keyof typeof IDS)[]) {
+    if (!path.includes(`:${name}`)) continue;
+    const read = IDS[name].safeParse(params[name]);
+    if (!read.success) return null;
+    ids[name] = read.data;
+  }
+  return ids;
 }
 
-function OfContact({ children }: { readonly children: (id: ContactId) => ReactNode }) {
-  const id = contactId.safeParse(useParams()['contactId']);
-  return id.success ? children(id.data) : <NotFoundPage />;
+function lazyPage(page: string): ComponentType<Ids> {
+  return lazy(async () => ({ default: await loadPage(page) }));
+}
+
+/** `stash/places/places-page` to `PlacesPage`. */
+function componentName(page: string): string {
+  const words = page.slice(page.lastIndexOf('/') + 1).split('-');
+  return words.map((word) => word.charAt(0).toUpperCase() + word.slice(1)).join('');
 }

@@ -1,12 +1,13 @@
 import { useEffect, useLayoutEffect, useRef } from 'react';
 import { useNavigate } from 'react-router';
+import type { MenuItem } from '#core/contract/menu';
 import { onMenu } from '#renderer/bridge/call';
 import { isTextField } from './text-field';
 
 export interface WindowCommands {
   readonly undo: () => void;
   readonly redo: () => void;
-  readonly showKeys: () => void;
+  readonly showShortcuts: () => void;
 }
 
 /** Hears the menu, and the keys that hold everywhere. In a text field undo and redo stay the field's own. */
@@ -17,11 +18,10 @@ export function useWindowKeys(commands: WindowCommands): void {
     latest.current = commands;
   });
   useEffect(() => {
-    const carryOut = (item: string): void => {
-      const place = PLACES[item];
-      if (place !== undefined) void navigate(place);
-      else if (item === 'undo' || item === 'redo') undoOrRedo(item, latest.current);
-      else if (item === 'show-keys') latest.current.showKeys();
+    const carryOut = (item: MenuItem): void => {
+      if ('open' in item) void navigate(item.open);
+      else if (item.command === 'show-shortcuts') latest.current.showShortcuts();
+      else undoOrRedo(item.command, latest.current);
     };
     const hearKey = (event: KeyboardEvent): void => {
       const isCommand = event.ctrlKey || event.metaKey;
@@ -39,18 +39,6 @@ export function useWindowKeys(commands: WindowCommands): void {
     };
   }, [navigate]);
 }
-
-const PLACES: Readonly<Record<string, string>> = {
-  'go-bench': '/',
-  'go-projects': '/projects',
-  'go-days': '/days',
-  'go-out': '/out',
-  'go-stash': '/stash',
-  'go-shopping': '/shopping',
-  'go-workshop': '/workshop',
-  'new-project': '/projects/new',
-  'new-fabric': '/stash?new',
-};
 
 function undoKey(event: KeyboardEvent): 'undo' | 'redo' | null {
   if (!(event.ctrlKey || event.metaKey) || event.altKey) return null;

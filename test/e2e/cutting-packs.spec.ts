@@ -21,7 +21,7 @@ test('a pack told by number is picked, planned, drawn, ticked off and put back',
   };
   await page.evaluate((hash) => {
     window.location.hash = hash;
-  }, `#/cutting?project=${projectId}`);
+  }, `#/projects/${projectId}/cutting`);
   await expect(title(page, 'Plan the cutting')).toBeVisible();
   const what = page.getByRole('region', { name: 'What to cut' });
   await what.getByRole('button', { name: 'Choose the fabric for Dark' }).click();

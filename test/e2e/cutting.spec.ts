@@ -13,7 +13,7 @@ import { axeFaults } from './axe-faults';
 async function openPlan(page: Page, projectId: string, heading = 'Plan the cutting'): Promise<void> {
   await page.evaluate((hash) => {
     window.location.hash = hash;
-  }, `#/cutting?project=${projectId}`);
+  }, `#/projects/${projectId}/cutting`);
   await expect(title(page, heading)).toBeVisible();
 }
 

@@ -5,8 +5,8 @@ import { settingsOfProject } from '#core/domain/workshop';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
-import { PURPOSE_WORDS } from '#renderer/text/piece-words';
-import { standingLines, standingOf } from '#renderer/text/standing';
+import { PURPOSE_WORDS } from '#renderer/text/project-words';
+import { statusLines, projectStatus } from '#renderer/text/project-status';
 import { Button, ButtonLink } from '#renderer/ui/page/button';
 import { classes } from '#renderer/ui/base/classes';
 import { useDisplay } from '#renderer/ui/base/display';
@@ -14,8 +14,8 @@ import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { Page } from '#renderer/ui/page/page';
 import { PrintSheetButton } from '#renderer/ui/page/print-sheet-button';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
-import { StageMoveButton } from '#renderer/ui/workshop/stage-move-button';
-import { PieceLeaf } from './piece-leaf';
+import { StageMoveButton } from '#renderer/shared/stage-move-button';
+import { ProjectLeaf } from './project-leaf';
 import { StageRail } from './stage-rail';
 import styles from './spread.module.css';
 
@@ -43,7 +43,7 @@ export function SpreadPage({ projectId }: { readonly projectId: ProjectId }) {
 function Spread({ spread }: { readonly spread: ProjectSpread }) {
   const { project, stages } = spread;
   const on = today();
-  const standing = standingOf(spread, on);
+  const standing = projectStatus(spread, on);
   const moving = useWrite('stage:move');
   const archiving = useWrite('project:archive');
   const archive = (archived: boolean) => void archiving.write({ projectId: project.id, archived });
@@ -66,12 +66,12 @@ function Spread({ spread }: { readonly spread: ProjectSpread }) {
       title={project.name}
       under={<Under spread={spread} />}
       back={{ to: '/projects', words: 'Projects' }}
-      aside={<PieceActions spread={spread} />}
+      aside={<ProjectActions spread={spread} />}
       action={mainAction}
     >
       <ProblemNotice problem={moving.problem ?? archiving.problem} />
       <div className={styles['spread']}>
-        <PieceLeaf spread={spread} />
+        <ProjectLeaf spread={spread} />
         <StageRail project={project} stages={stages} now={standing.now} />
       </div>
     </Page>
@@ -82,7 +82,7 @@ function Under({ spread }: { readonly spread: ProjectSpread }) {
   const { project } = spread;
   const { locale } = useDisplay();
   const on = today();
-  const lines = project.isArchived ? [] : standingLines(spread, standingOf(spread, on), on, locale);
+  const lines = project.isArchived ? [] : statusLines(spread, projectStatus(spread, on), on, locale);
   const forWhom = project.forWhom === '' ? '' : ` for ${project.forWhom}`;
   return (
     <>
@@ -100,7 +100,7 @@ function Under({ spread }: { readonly spread: ProjectSpread }) {
 }
 
 /** What can be done with the piece as a whole. All of it can be undone, so nothing is asked twice. */
-function PieceActions({ spread }: { readonly spread: ProjectSpread }) {
+function ProjectActions({ spread }: { readonly spread: ProjectSpread }) {
   const { project } = spread;
   const navigate = useNavigate();
   const duplicating = useWrite('project:duplicate');
@@ -121,7 +121,7 @@ function PieceActions({ spread }: { readonly spread: ProjectSpread }) {
         Change it
       </ButtonLink>
       {!project.isArchived && (
-        <ButtonLink isSmall to={`/cutting?project=${project.id}`}>
+        <ButtonLink isSmall to={`/projects/${project.id}/cutting`}>
           Plan the cutting
         </ButtonLink>
       )}

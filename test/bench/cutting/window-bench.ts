@@ -28,7 +28,7 @@ export async function runWindowBench(): Promise<void> {
       const projectId = await keepJob(page, patches);
       await page.evaluate((hash) => {
         window.location.hash = hash;
-      }, `#/cutting?project=${projectId}`);
+      }, `#/projects/${projectId}/cutting`);
       const change = page.getByRole('button', { name: 'Change the plan' });
       await change.waitFor();
       const idle = await gapsDuring(page, () => page.waitForTimeout(2_000));
@@ -119,6 +119,6 @@ async function keepJob(page: Page, patches: number): Promise<ProjectId> {
     setup: { projects: [projectId], taken: [], lines, fabricChoices: [], leftOut: [], table: STARTING_TABLE },
     ...{ rule: '2-stage', pieces: [], purchases: [], unplaced: [], plannedWith: [] },
   };
-  await askStore(page, 'cutting:keep', { projectId, plan });
+  await askStore(page, 'cutting:save', { projectId, plan });
   return projectId;
 }

@@ -13,7 +13,7 @@ interface LeftoverRowsProps {
   readonly onChange: (leftovers: readonly KeptLeftover[]) => void;
 }
 
-/** The leftovers of a cut that are worth keeping; each becomes a piece of its own in the stash. */
+/** The leftovers of a cut to keep; each becomes a piece of fabric in the stash. */
 export function LeftoverRows({ leftovers, onChange }: LeftoverRowsProps) {
   const change = (at: number, part: Partial<KeptLeftover>) =>
     onChange(leftovers.map((one, index) => (index === at ? { ...one, ...part } : one)));
@@ -22,23 +22,23 @@ export function LeftoverRows({ leftovers, onChange }: LeftoverRowsProps) {
       {leftovers.map((leftover, index) => (
         <div key={index} className={styles['row']}>
           <LengthField
-            label="Leftover, width"
+            label="Leftover width"
             value={leftover.width}
             onCommit={(width) => change(index, { width })}
           />
           <LengthField
-            label="Leftover, length"
+            label="Leftover length"
             value={leftover.length}
             onCommit={(length) => change(index, { length })}
           />
           <Button look="quiet" onClick={() => onChange(leftovers.filter((_one, at) => at !== index))}>
-            Not kept
+            Delete
           </Button>
         </div>
       ))}
       <div>
         <Button isSmall onClick={() => onChange([...leftovers, { width: null, length: null }])}>
-          Keep a leftover of this cut
+          Add a leftover to keep
         </Button>
       </div>
     </div>

@@ -30,7 +30,7 @@ export function StageFabric({ stage }: { readonly stage: Stage }) {
         <h3>Fabric</h3>
         <div className={styles['row']}>
           {stageKindRecord(stage.kind).cutsPatches && (
-            <ButtonLink isSmall to={`/cutting?project=${stage.projectId}`}>
+            <ButtonLink isSmall to={`/projects/${stage.projectId}/cutting`}>
               Plan the cutting
             </ButtonLink>
           )}

@@ -7,6 +7,7 @@ import { useRead, useWrite } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
+import { useDialogSave } from '#renderer/ui/page/dialog-form';
 import { othersInPackage } from './package';
 import { tripDetailsOf } from './trip-details';
 import { TripForm } from './trip-form';
@@ -18,7 +19,7 @@ interface BackDialogProps {
   readonly onClose: () => void;
 }
 
-/** A piece that has come back: on what day, for what price, and with which others. Without a trip on record only the stage moves on. */
+/** Receives a project: the day, the price, and which others came back with it. Without a recorded trip only the stage moves on. */
 export function BackDialog({ stage, trips, onClose }: BackDialogProps) {
   const trip = trips.findLast((one) => one.stageId === stage.id && one.backOn === null) ?? null;
   const { settings } = useWorkshop();
@@ -30,25 +31,21 @@ export function BackDialog({ stage, trips, onClose }: BackDialogProps) {
       ? { ...tripWith(''), backOn: today() }
       : { ...tripDetailsOf(trip), backOn: today(), priceMinor: trip.priceMinor ?? trip.priceAskedMinor },
   );
-  const receiving = useWrite('trip:receive');
-  const receive = async () => {
+  const saving = useDialogSave(useWrite('trip:receive'), onClose);
+  const receive = () => {
     const alsoTripIds = others.map(({ id }) => id).filter((id) => !stayed.includes(id));
-    const tripId = trip?.id ?? null;
-    const received = await receiving.write({ stageId: stage.id, tripId, details, alsoTripIds });
-    if (received.ok) onClose();
+    saving.save({ stageId: stage.id, tripId: trip?.id ?? null, details, alsoTripIds });
   };
   return (
     <TripForm
       title="It is back"
-      verb="It is back"
       trip={details}
       contacts={contacts}
       usualDays={settings.turnaroundDays}
       withBack
-      isBusy={receiving.isWriting}
-      problem={receiving.problem}
+      saving={saving}
       onChange={setDetails}
-      onDone={() => void receive()}
+      onSave={receive}
       onClose={onClose}
     >
       {others.length > 0 && (

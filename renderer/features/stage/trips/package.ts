@@ -1,7 +1,7 @@
 import type { Contact, ContactTrip } from '#core/contract/contacts';
 import type { Trip } from '#core/contract/projects';
 
-/** The other pieces that went in the same package and are still away. */
+/** The trips of other projects in the same package that are still away. */
 export function othersInPackage(contacts: readonly Contact[], trip: Trip): readonly ContactTrip[] {
   return contacts
     .flatMap(({ trips }) => trips)

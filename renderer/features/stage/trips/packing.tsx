@@ -10,7 +10,7 @@ interface PackingProps {
   readonly onChange: (lines: readonly PackingLine[]) => void;
 }
 
-/** The list by which a package is packed: tick what is in it, add what is missing, strike what is not needed. */
+/** The packing list of a package: tick what is packed, add a line, delete a line. */
 export function Packing({ lines, onChange }: PackingProps) {
   const [next, setNext] = useState('');
   const add = () => {
@@ -35,10 +35,10 @@ export function Packing({ lines, onChange }: PackingProps) {
               <Button
                 look="quiet"
                 isSmall
-                aria-label={`Strike ${line.text}`}
+                aria-label={`Delete ${line.text}`}
                 onClick={() => onChange(lines.filter((_one, at) => at !== index))}
               >
-                Strike
+                Delete
               </Button>
             </span>
           </li>
@@ -47,7 +47,7 @@ export function Packing({ lines, onChange }: PackingProps) {
       <div
         className={styles['addLine']}
         onKeyDown={(event) => {
-          // Enter belongs to this line here, not to the form around it.
+          // Enter adds this line; it must not submit the form around it.
           if (event.key !== 'Enter') return;
           event.preventDefault();
           add();

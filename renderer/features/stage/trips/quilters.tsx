@@ -1,6 +1,5 @@
 import { useId, useState } from 'react';
 import { Link } from 'react-router';
-import type { Contact } from '#core/contract/contacts';
 import type { Trip } from '#core/contract/projects';
 import type { Measurements } from '#core/domain/measurements';
 import type { Stage } from '#core/domain/stage';
@@ -28,19 +27,19 @@ import styles from './quilters.module.css';
 
 interface QuiltersProps {
   readonly stage: Stage;
-  /** With whom it is agreed already. */
-  readonly booked: Trip | null;
+  /** The trip already reserved for this stage. */
+  readonly reserved: Trip | null;
   readonly measurements: Measurements;
   readonly dueOn: CalendarDate | null;
 }
 
 const ORDERS: readonly { readonly value: OfferOrder; readonly words: string }[] = [
   { value: 'day', words: 'Earliest back' },
-  { value: 'price', words: 'Least price' },
+  { value: 'price', words: 'Lowest price' },
 ];
 
-/** Who could quilt this piece: for how much, and when it would be back, judged by their own past trips. */
-export function Quilters({ stage, booked, measurements, dueOn }: QuiltersProps) {
+/** Compares the longarm quilters for this project: the price, and the day it should be back, from their past trips. */
+export function Quilters({ stage, reserved, measurements, dueOn }: QuiltersProps) {
   const titleId = useId();
   const contacts = useRead('contact:list', {}).value;
   const [sentOn, setSentOn] = useState<CalendarDate | null>(null);
@@ -48,7 +47,7 @@ export function Quilters({ stage, booked, measurements, dueOn }: QuiltersProps) 
   const [order, setOrder] = useState<OfferOrder>('day');
   const quilters = contacts?.filter(({ details }) => details.kind === 'longarm');
   if (quilters === undefined) return null;
-  const offers = compareQuilters(quilters.map(quilterOf), {
+  const offers = compareQuilters(quilters, {
     measurements,
     sentOn: sentOn ?? today(),
     wantedOn,
@@ -58,32 +57,31 @@ export function Quilters({ stage, booked, measurements, dueOn }: QuiltersProps) 
       <h3 id={titleId}>Who could quilt it</h3>
       {offers.length === 0 ? (
         <p className={styles['quiet']}>
-          No longarm quilter is known yet. <Link to="/out">Add one</Link> with rates and turn-around, and they
-          are compared here for this piece.
+          You haven’t added a longarm quilter yet. <Link to="/sent-out">Add one</Link> with rates and
+          turnaround, and they are compared here for this project.
         </p>
       ) : (
         <>
-          <Offers offers={orderOffers(offers, order)} stage={stage} booked={booked} />
+          <Offers offers={orderOffers(offers, order)} stage={stage} reserved={reserved} />
           <div className={styles['asked']}>
             <DateField label="If sent on" value={sentOn ?? today()} onChange={setSentOn} />
-            <DateField label="Wanted back by" value={wantedOn} onChange={setWantedOn} isOptional />
-            <Choice label="First" value={order} options={ORDERS} onChange={setOrder} />
+            <DateField label="Needed back by" value={wantedOn} onChange={setWantedOn} isOptional />
+            <Choice label="Show first" value={order} options={ORDERS} onChange={setOrder} />
           </div>
+          <p className={styles['quiet']}>
+            Prices here are estimates. What you agree on with your quilter counts.
+          </p>
         </>
       )}
     </section>
   );
 }
 
-function quilterOf({ id, details, trips }: Contact) {
-  return { id, details, journeys: trips };
-}
-
-interface OffersProps extends Pick<QuiltersProps, 'stage' | 'booked'> {
+interface OffersProps extends Pick<QuiltersProps, 'stage' | 'reserved'> {
   readonly offers: readonly QuilterOffer[];
 }
 
-function Offers({ offers, stage, booked }: OffersProps) {
+function Offers({ offers, stage, reserved }: OffersProps) {
   const { currency, locale } = useDisplay();
   const on = today();
   return (
@@ -91,11 +89,11 @@ function Offers({ offers, stage, booked }: OffersProps) {
       {offers.map((offer) => (
         <li key={offer.id} className={styles['offer']}>
           <div className={styles['who']}>
-            <Link to={`/out/${offer.id}`} className={styles['name']}>
+            <Link to={`/sent-out/${offer.id}`} className={styles['name']}>
               {offer.name}
             </Link>
             <span className={styles['quiet']}>{turnaroundWords(offer.turnaround)}</span>
-            <Booking offer={offer} stage={stage} booked={booked} />
+            <ReserveButton offer={offer} stage={stage} reserved={reserved} />
           </div>
           <div className={styles['figure']}>
             <span className={styles['large']}>
@@ -117,28 +115,31 @@ function Offers({ offers, stage, booked }: OffersProps) {
   );
 }
 
-interface BookingProps extends Pick<QuiltersProps, 'stage' | 'booked'> {
+interface ReserveButtonProps extends Pick<QuiltersProps, 'stage' | 'reserved'> {
   readonly offer: QuilterOffer;
 }
 
-/** Agrees on a trip ahead with one of them, so that the days are planned by their turn-around; sending it comes later. */
-function Booking({ offer, stage, booked }: BookingProps) {
+/** Reserves a quilter before sending, so that the schedule uses their turnaround. */
+function ReserveButton({ offer, stage, reserved }: ReserveButtonProps) {
   const adding = useWrite('trip:add');
   const changing = useWrite('trip:change');
-  if (booked?.contactId === offer.id) return <strong>Booked</strong>;
-  const book = () =>
-    booked === null
+  if (reserved?.contactId === offer.id) return <strong>Reserved</strong>;
+  const reserve = () =>
+    reserved === null
       ? adding.write({ stageId: stage.id, details: tripWith(offer.name) })
-      : changing.write({ tripId: booked.id, details: { ...tripDetailsOf(booked), withWhom: offer.name } });
+      : changing.write({
+          tripId: reserved.id,
+          details: { ...tripDetailsOf(reserved), withWhom: offer.name },
+        });
   return (
     <div>
       <Button
         isSmall
-        aria-label={`Book ${offer.name}`}
+        aria-label={`Reserve ${offer.name}`}
         disabled={adding.isWriting || changing.isWriting}
-        onClick={() => void book()}
+        onClick={() => void reserve()}
       >
-        {booked === null ? 'Book' : 'Book instead'}
+        {reserved === null ? 'Reserve' : 'Reserve instead'}
       </Button>
       <ProblemNotice problem={adding.problem ?? changing.problem} />
     </div>
@@ -146,12 +147,12 @@ function Booking({ offer, stage, booked }: BookingProps) {
 }
 
 function rateWords({ isOwnRate, isAtMinimum }: QuilterOffer): string {
-  if (!isOwnRate) return 'by the workshop’s usual rate';
-  return isAtMinimum ? 'their minimum' : 'by their rate';
+  if (!isOwnRate) return 'at your usual rate';
+  return isAtMinimum ? 'their minimum' : 'at their rate';
 }
 
 function dayWords({ backOn, lateBackOn, isInTime }: QuilterOffer, locale: string, on: CalendarDate): string {
   const late = lateBackOn === backOn ? '' : `, or as late as ${dateWords(lateBackOn, locale, on)}`;
   if (isInTime === null) return `expected back${late}`;
-  return isInTime ? `in time${late}` : `too late${late}`;
+  return isInTime ? `on time${late}` : `too late${late}`;
 }

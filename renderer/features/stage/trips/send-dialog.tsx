@@ -8,8 +8,9 @@ import { useRead, useWrite } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
+import { useDialogSave } from '#renderer/ui/page/dialog-form';
 import { Packing } from './packing';
-import { bookedTrip, promisedBack, tripDetailsOf } from './trip-details';
+import { reservedTrip, promisedBack, tripDetailsOf } from './trip-details';
 import { TripForm } from './trip-form';
 import styles from '../stage.module.css';
 
@@ -19,37 +20,32 @@ interface SendDialogProps {
   readonly onClose: () => void;
 }
 
-/** Sends a piece out: to whom, until when, with what, and which other tops go in the same package. */
+/** Sends a project out: to which quilter, until when, with what, and which other projects go in the same package. */
 export function SendDialog({ stage, spread, onClose }: SendDialogProps) {
   const { settings } = useWorkshop();
   const { turnaroundDays } = settingsOfProject(settings, spread.project.settingChanges);
   const contacts = useRead('contact:list', {}).value ?? [];
   const others = useRead('project:list', { archived: false }).value?.items ?? [];
-  const booked = bookedTrip(stage, spread.trips);
+  const reserved = reservedTrip(stage, spread.trips);
   const [trip, setTrip] = useState<TripDetails>(() => {
-    const begun = booked === null ? tripWith('') : tripDetailsOf(booked);
-    const sent = { ...begun, sentOn: today() };
-    return { ...sent, promisedOn: begun.promisedOn ?? promisedBack(sent, contacts, turnaroundDays) };
+    const details = reserved === null ? tripWith('') : tripDetailsOf(reserved);
+    const sent = { ...details, sentOn: today() };
+    return { ...sent, promisedOn: details.promisedOn ?? promisedBack(sent, contacts, turnaroundDays) };
   });
   const [packing, setPacking] = useState<readonly PackingLine[]>(STARTING_PACKING);
   const [along, setAlong] = useState<readonly StageId[]>([]);
-  const sending = useWrite('trip:send');
-  const send = async () => {
-    const sent = await sending.write({ stageId: stage.id, details: trip, packing, alsoStageIds: along });
-    if (sent.ok) onClose();
-  };
+  const saving = useDialogSave(useWrite('trip:send'), onClose);
   return (
     <TripForm
       title="Send it out"
-      verb="Send it out"
+      verb="Send"
       trip={trip}
       contacts={contacts}
       usualDays={turnaroundDays}
       withBack={false}
-      isBusy={sending.isWriting}
-      problem={sending.problem}
+      saving={saving}
       onChange={setTrip}
-      onDone={() => void send()}
+      onSave={() => saving.save({ stageId: stage.id, details: trip, packing, alsoStageIds: along })}
       onClose={onClose}
     >
       <div className={styles['part']}>
@@ -65,7 +61,7 @@ interface ReadyTop {
   readonly name: string;
 }
 
-/** Other pieces that stand at a stage of the same kind and may leave the house. */
+/** Other projects whose current stage is of the same kind and ready to be sent. */
 function readyTops(glances: readonly ProjectGlance[], sent: Stage): readonly ReadyTop[] {
   return glances.flatMap(({ project, stages }) => {
     const now = currentStage(stages);

@@ -11,12 +11,12 @@ import { Button } from '#renderer/ui/page/button';
 import { type Display, useDisplay } from '#renderer/ui/base/display';
 import { FactList } from '#renderer/ui/page/fact-list';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
-import { useTold } from '#renderer/ui/base/told';
-import { TellTripDialog } from '#renderer/ui/workshop/tell-trip-dialog';
+import { useOptimisticValue } from '#renderer/ui/base/optimistic-value';
+import { TripUpdateDialog } from '#renderer/shared/trip-update-dialog';
 import { Packing } from './packing';
 import { othersInPackage } from './package';
 import { TripPhotos } from './trip-photos';
-import { TripWords } from './trip-events';
+import { TripUpdates } from './trip-updates';
 import styles from '../stage.module.css';
 
 interface TripCardProps {
@@ -26,18 +26,18 @@ interface TripCardProps {
   readonly onChange: () => void;
 }
 
-/** One journey whole: its days, what went along, what was asked for, what was heard, and its pictures. */
+/** One trip: its days, what was sent along, the instructions, the updates and the photos. */
 export function TripCard({ stage, trip, photos, onChange }: TripCardProps) {
   const display = useDisplay();
-  const [isTelling, setIsTelling] = useState(false);
+  const [isAddingUpdate, setIsAddingUpdate] = useState(false);
   const contacts = useRead('contact:list', {}).value ?? [];
-  const removing = useWrite('trip:remove');
-  const telling = useWrite('trip:tell');
+  const removing = useWrite('trip:delete');
+  const telling = useWrite('trip:add-event');
   const others = othersInPackage(contacts, trip);
   return (
     <li className={styles['part']}>
       <div className={styles['partHead']}>
-        <Link to={`/out/${trip.contactId}`} className={styles['strong']}>
+        <Link to={`/sent-out/${trip.contactId}`} className={styles['strong']}>
           {trip.withWhom}
         </Link>
         <span className={styles['row']}>
@@ -45,7 +45,7 @@ export function TripCard({ stage, trip, photos, onChange }: TripCardProps) {
             Change
           </Button>
           <Button look="quiet" isSmall onClick={() => void removing.write({ tripId: trip.id })}>
-            Remove
+            Delete
           </Button>
         </span>
       </div>
@@ -56,43 +56,43 @@ export function TripCard({ stage, trip, photos, onChange }: TripCardProps) {
         </p>
       )}
       <TripFacts trip={trip} />
-      <TripWords trip={trip} />
+      <TripUpdates trip={trip} />
       {trip.backOn === null && !isBookedAhead(trip, stage.state) && (
         <div>
-          <Button isSmall onClick={() => setIsTelling(true)}>
-            Write down what is heard
+          <Button isSmall onClick={() => setIsAddingUpdate(true)}>
+            Add an update
           </Button>
         </div>
       )}
       {trip.packing.length > 0 && <TripPacking trip={trip} />}
       <TripPhotos trip={trip} photos={photos} />
       <ProblemNotice problem={removing.problem} />
-      {isTelling && (
-        <TellTripDialog
+      {isAddingUpdate && (
+        <TripUpdateDialog
           trip={trip}
-          startsWith={nextWord(trip)}
+          startsWith={nextUpdate(trip)}
           others={others.length}
           telling={telling}
-          onClose={() => setIsTelling(false)}
+          onClose={() => setIsAddingUpdate(false)}
         />
       )}
     </li>
   );
 }
 
-/** The packing list of a trip, kept line by line as it is ticked. */
+/** The packing list of a trip; every tick is saved at once. */
 function TripPacking({ trip }: { readonly trip: Trip }) {
   const packing = useWrite('trip:pack');
-  const [lines, tell, forget] = useTold(trip.packing);
-  const keep = async (next: Trip['packing']) => {
+  const [lines, tell, forget] = useOptimisticValue(trip.packing);
+  const save = async (next: Trip['packing']) => {
     tell(next);
-    const kept = await packing.write({ tripId: trip.id, packing: next });
-    if (!kept.ok) forget();
+    const saved = await packing.write({ tripId: trip.id, packing: next });
+    if (!saved.ok) forget();
   };
   return (
     <details className={styles['fold']}>
       <summary>{packedWords(lines)}</summary>
-      <Packing lines={lines} onChange={(next) => void keep(next)} />
+      <Packing lines={lines} onChange={(next) => void save(next)} />
       <ProblemNotice problem={packing.problem} />
     </details>
   );
@@ -107,10 +107,10 @@ function TripFacts({ trip }: { readonly trip: Trip }) {
     ['Batting', trip.batting],
     ['Pattern', trip.patternName],
     ['Thread', trip.thread],
-    ['Asked for', trip.askedFor],
+    ['Instructions', trip.askedFor],
     ['Also sent along', trip.sentAlong],
     ['Tracking number', trip.trackingNumber],
-    ['Price asked', money(trip.priceAskedMinor)],
+    ['Price quoted', money(trip.priceAskedMinor)],
     ['Price paid', money(trip.priceMinor)],
   ];
   return <FactList facts={facts} look="lines" />;
@@ -118,11 +118,11 @@ function TripFacts({ trip }: { readonly trip: Trip }) {
 
 /** `Sent 3 Oct, promised 10 Nov: 5 days late`. */
 function tripDays(trip: Trip, stage: Stage, { locale }: Display): string {
-  if (isBookedAhead(trip, stage.state)) return 'Booked, not sent yet';
+  if (isBookedAhead(trip, stage.state)) return 'Reserved, not sent yet';
   const on = today();
   const sent = trip.sentOn === null ? 'Sent' : `Sent ${dateWords(trip.sentOn, locale, on)}`;
   if (trip.backOn !== null) return `${sent}, back ${dateWords(trip.backOn, locale, on)}`;
-  if (trip.promisedOn === null) return `${sent}, no day promised`;
+  if (trip.promisedOn === null) return `${sent}, no date promised`;
   const late = lateWords(trip.promisedOn, on);
   return `${sent}, promised ${dateWords(trip.promisedOn, locale, on)}${late === '' ? '' : `: ${late} late`}`;
 }
@@ -134,8 +134,8 @@ function packedWords(packing: Trip['packing']): string {
 
 const USUAL_ORDER: readonly TripEventKind[] = ['arrived', 'on-the-frame', 'ready', 'sent-back'];
 
-/** What is most likely heard next, in the order in which things usually happen. */
-function nextWord(trip: Trip): TripEventKind {
+/** The kind of update that usually comes next. */
+function nextUpdate(trip: Trip): TripEventKind {
   const latest = trip.events.map(({ kind }) => USUAL_ORDER.indexOf(kind));
   return USUAL_ORDER[Math.max(-1, ...latest) + 1] ?? 'heard';
 }

@@ -1,26 +1,26 @@
 import type { Contact } from '#core/contract/contacts';
 import type { Trip } from '#core/contract/projects';
 import type { Stage } from '#core/domain/stage';
-import { isBookedAhead, type TripDetails, tripDetails } from '#core/domain/trip';
+import { isBookedAhead, type TripDetails, tripDetailsSchema } from '#core/domain/trip';
 import { addDays, type CalendarDate } from '#core/units/calendar-date';
 
-/** What the maker said of a trip, without what the notebook knows of it. */
+/** The details of a trip that the maker enters, without what the notebook adds. */
 export function tripDetailsOf(trip: Trip): TripDetails {
-  return tripDetails.parse(trip);
+  return tripDetailsSchema.parse(trip);
 }
 
-/** The trip that is agreed for this stage and has not begun; null for none. */
-export function bookedTrip({ id, state }: Stage, trips: readonly Trip[]): Trip | null {
+/** The trip reserved for this stage and not sent yet; null for none. */
+export function reservedTrip({ id, state }: Stage, trips: readonly Trip[]): Trip | null {
   return trips.findLast((trip) => trip.stageId === id && isBookedAhead(trip, state)) ?? null;
 }
 
-/** The contact a name stands for, whatever its capitals; undefined for somebody new. */
+/** The contact of this name, ignoring upper and lower case; undefined for a new name. */
 export function contactNamed(contacts: readonly Contact[], name: string): Contact | undefined {
   const wanted = name.trim().toLowerCase();
   return contacts.find(({ details }) => details.name.toLowerCase() === wanted);
 }
 
-/** The day for which whoever takes it promises it, or the workshop's usual one; null until it is sent. */
+/** The day the quilter promises it back, or the day by the workshop’s usual turnaround; null until it is sent. */
 export function promisedBack(
   { withWhom, sentOn }: Pick<TripDetails, 'withWhom' | 'sentOn'>,
   contacts: readonly Contact[],
@@ -31,19 +31,19 @@ export function promisedBack(
 }
 
 /**
- * The trip with another name in it. As long as the promised day is the one the notebook put there, it follows the days that
- * the new one promises, or the workshop's usual turn-around.
+ * The trip with another quilter. While the promised day is the one the notebook filled in, it follows the new quilter’s days, or
+ * the workshop’s usual turnaround.
  */
-export function tripTo(
+export function withQuilter(
   trip: TripDetails,
   withWhom: string,
   contacts: readonly Contact[],
   usualDays: number,
 ): TripDetails {
   const { sentOn, promisedOn } = trip;
-  const isOurs = promisedOn === promisedBack(trip, contacts, usualDays);
+  const isFilledIn = promisedOn === promisedBack(trip, contacts, usualDays);
   const moved = { ...trip, withWhom };
-  return isOurs && sentOn !== null
+  return isFilledIn && sentOn !== null
     ? { ...moved, promisedOn: promisedBack(moved, contacts, usualDays) }
     : moved;
 }

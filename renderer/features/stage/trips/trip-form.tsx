@@ -1,150 +1,138 @@
 import type { Contact } from '#core/contract/contacts';
-import type { Problem } from '#core/contract/problem';
 import type { TripDetails } from '#core/domain/trip';
 import { turnaroundOf } from '#core/learned/turnaround';
 import { addDays } from '#core/units/calendar-date';
 import { dateWords, today } from '#renderer/text/dates';
 import { turnaroundWords } from '#renderer/text/trip-words';
-import { Button } from '#renderer/ui/page/button';
 import { DateField } from '#renderer/ui/fields/date-field';
-import { Dialog } from '#renderer/ui/page/dialog';
+import { DialogForm, type SaveProgress } from '#renderer/ui/page/dialog-form';
 import { useDisplay } from '#renderer/ui/base/display';
-import { Form } from '#renderer/ui/fields/form';
 import { MoneyField } from '#renderer/ui/fields/money-field';
-import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { TextField } from '#renderer/ui/fields/text-field';
-import { contactNamed, tripTo } from './trip-details';
+import { contactNamed, withQuilter } from './trip-details';
 import styles from '../stage.module.css';
 
 interface TripFormProps {
   readonly title: string;
-  readonly verb: string;
+  readonly verb?: string;
   readonly trip: TripDetails;
   readonly contacts: readonly Contact[];
-  /** How many days a trip usually takes in this workshop. */
+  /** How many days a trip usually takes, from the workshop’s settings. */
   readonly usualDays: number;
   readonly withBack: boolean;
-  readonly isBusy: boolean;
-  readonly problem: Problem | null;
+  readonly saving: SaveProgress;
   readonly onChange: (trip: TripDetails) => void;
-  readonly onDone: () => void;
+  readonly onSave: () => void;
   readonly onClose: () => void;
-  /** What else is asked, between the trip and its buttons. */
+  /** More fields, between those of the trip and the buttons. */
   readonly children?: React.ReactNode;
 }
 
-/** Everything said of one journey out of the house. */
+/** All the fields of one trip. */
 export function TripForm(props: TripFormProps) {
-  const { title, verb, trip, withBack, isBusy, problem, onChange, onDone, onClose, children } = props;
+  const { title, verb, trip, withBack, saving, onChange, onSave, onClose, children } = props;
   const set = (part: Partial<TripDetails>) => onChange({ ...trip, ...part });
   const isBackEarly = trip.backOn !== null && trip.sentOn !== null && trip.backOn < trip.sentOn;
-  const canDo = trip.withWhom.trim() !== '' && !isBackEarly;
   return (
-    <Dialog
+    <DialogForm
       title={title}
-      isWide
+      {...(verb === undefined ? {} : { verb })}
+      saving={saving}
+      canSave={trip.withWhom.trim() !== '' && !isBackEarly}
+      onSave={onSave}
       onClose={onClose}
-      foot={
-        <>
-          <Button onClick={onClose}>Not yet</Button>
-          <Button look="main" type="submit" form="trip" disabled={isBusy || !canDo}>
-            {verb}
-          </Button>
-        </>
-      }
+      isWide
+      className={styles['form']}
     >
-      <Form id="trip" className={styles['form']} onSubmit={() => canDo && onDone()}>
-        <WithWhom {...props} />
-        <DateField label="Sent on" value={trip.sentOn} onChange={(sentOn) => set({ sentOn })} isOptional />
+      <QuilterField {...props} />
+      <DateField label="Sent on" value={trip.sentOn} onChange={(sentOn) => set({ sentOn })} isOptional />
+      <DateField
+        label="Promised back on"
+        value={trip.promisedOn}
+        onChange={(promisedOn) => set({ promisedOn })}
+        isOptional
+      />
+      {withBack && (
         <DateField
-          label="Promised back on"
-          value={trip.promisedOn}
-          onChange={(promisedOn) => set({ promisedOn })}
+          label="Back on"
+          value={trip.backOn}
+          onChange={(backOn) => set({ backOn })}
+          problem={isBackEarly ? 'This is before it was sent.' : null}
           isOptional
         />
-        {withBack && (
-          <DateField
-            label="Back on"
-            value={trip.backOn}
-            onChange={(backOn) => set({ backOn })}
-            problem={isBackEarly ? 'This is before it was sent.' : null}
-            isOptional
-          />
-        )}
+      )}
+      <MoneyField
+        label="Price quoted"
+        value={trip.priceAskedMinor}
+        onCommit={(priceAskedMinor) => set({ priceAskedMinor })}
+        isOptional
+      />
+      {withBack && (
         <MoneyField
-          label="Price asked"
-          value={trip.priceAskedMinor}
-          onCommit={(priceAskedMinor) => set({ priceAskedMinor })}
+          label="Price paid"
+          value={trip.priceMinor}
+          onCommit={(priceMinor) => set({ priceMinor })}
           isOptional
         />
-        {withBack && (
-          <MoneyField
-            label="Price paid"
-            value={trip.priceMinor}
-            onCommit={(priceMinor) => set({ priceMinor })}
-            isOptional
-          />
-        )}
-        <TextField
-          label="Tracking number"
-          value={trip.trackingNumber}
-          maximum={120}
-          onChange={(trackingNumber) => set({ trackingNumber })}
-          isOptional
-        />
-        <WhatGoes trip={trip} set={set} />
-        {children !== undefined && <div className={styles['whole']}>{children}</div>}
-      </Form>
-      <ProblemNotice problem={problem} />
-    </Dialog>
+      )}
+      <TextField
+        label="Tracking number"
+        value={trip.trackingNumber}
+        maximum={120}
+        onChange={(trackingNumber) => set({ trackingNumber })}
+        isOptional
+      />
+      <SentAlongFields trip={trip} set={set} />
+      {children !== undefined && <div className={styles['whole']}>{children}</div>}
+    </DialogForm>
   );
 }
 
-/** The name, and below it what is known of whoever bears it. */
-function WithWhom({ trip, contacts, usualDays, withBack, onChange }: TripFormProps) {
+/** The quilter’s name, with their turnaround and the expected day as help. */
+function QuilterField({ trip, contacts, usualDays, withBack, onChange }: TripFormProps) {
   const { locale } = useDisplay();
   const contact = contactNamed(contacts, trip.withWhom);
   const on = today();
   const help = (): string | undefined => {
     if (trip.withWhom.trim() === '') return undefined;
-    if (contact === undefined) return 'Somebody new: kept with your contacts.';
+    if (contact === undefined) return 'A new name: it is saved with your contacts.';
     const turnaround = turnaroundOf(contact.details, contact.trips, usualDays);
     const expected = addDays(trip.sentOn ?? on, turnaround.days);
-    const expect = withBack ? '' : ` Reckon with ${dateWords(expected, locale, on)}.`;
-    return `Turn-around: ${turnaroundWords(turnaround)}.${expect}`;
+    const expect = withBack ? '' : ` Expect it back around ${dateWords(expected, locale, on)}.`;
+    return `Turnaround: ${turnaroundWords(turnaround)}.${expect}`;
   };
   return (
     <div className={styles['whole']}>
       <TextField
-        label="With whom"
+        label="Who’s quilting it"
         value={trip.withWhom}
         maximum={120}
         help={help()}
         suggestions={contacts.map(({ details }) => details.name)}
-        onChange={(withWhom) => onChange(tripTo(trip, withWhom, contacts, usualDays))}
+        onChange={(withWhom) => onChange(withQuilter(trip, withWhom, contacts, usualDays))}
         autoFocus
       />
     </div>
   );
 }
 
-interface WhatGoesProps {
+interface SentAlongFieldsProps {
   readonly trip: TripDetails;
   readonly set: (part: Partial<TripDetails>) => void;
 }
 
-const FEW_FIELDS = [
+const SHORT_FIELDS = [
   { key: 'backing', label: 'Backing' },
   { key: 'batting', label: 'Batting' },
   { key: 'patternName', label: 'Pattern' },
   { key: 'thread', label: 'Thread' },
 ] as const;
 
-/** What goes along with the top, and what is asked for. */
-function WhatGoes({ trip, set }: WhatGoesProps) {
+/** What is sent along with the top, and the instructions for the quilter. */
+function SentAlongFields({ trip, set }: SentAlongFieldsProps) {
   return (
     <>
-      {FEW_FIELDS.map(({ key, label }) => (
+      {SHORT_FIELDS.map(({ key, label }) => (
         <TextField
           key={key}
           label={label}
@@ -156,8 +144,8 @@ function WhatGoes({ trip, set }: WhatGoesProps) {
       ))}
       <div className={styles['whole']}>
         <TextField
-          label="Asked for"
-          help="Density, what to keep clear of, which edge is the top."
+          label="Instructions"
+          help="Density, areas to keep clear, which edge is the top."
           value={trip.askedFor}
           maximum={1_000}
           onChange={(askedFor) => set({ askedFor })}

@@ -8,11 +8,11 @@ import { PhotoDialog, PhotoThumbnail } from '../photos';
 import styles from '../stage.module.css';
 
 const MOMENT_WORDS: Readonly<Record<PhotoMoment, string>> = {
-  before: 'Before it left',
+  before: 'Before it was sent',
   after: 'After it came back',
 };
 
-/** How the piece looked before it left the house and after it came back, side by side. */
+/** Photos of the project before it was sent and after it came back, side by side. */
 export function TripPhotos({
   trip,
   photos,
@@ -60,7 +60,7 @@ function AddTripPhoto({ trip, moment }: { readonly trip: Trip; readonly moment: 
         aria-label={words}
         onClick={() => picker.current?.click()}
       >
-        {adding.isWriting ? 'Keeping it…' : 'Add a photo'}
+        {adding.isWriting ? 'Saving…' : 'Add a photo'}
       </Button>
       <input
         ref={picker}

@@ -7,15 +7,15 @@ import { useDisplay } from '#renderer/ui/base/display';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import styles from '../stage.module.css';
 
-/** What was heard of a trip, by its days. */
-export function TripWords({ trip }: { readonly trip: Trip }) {
+/** The updates of a trip, in order of their days. */
+export function TripUpdates({ trip }: { readonly trip: Trip }) {
   const { locale } = useDisplay();
-  const untelling = useWrite('trip:untell');
+  const deleting = useWrite('trip:delete-event');
   const on = today();
   if (trip.events.length === 0) return null;
   return (
     <>
-      <ol className={styles['days']} aria-label={`Heard from ${trip.withWhom}`}>
+      <ol className={styles['days']} aria-label={`Updates from ${trip.withWhom}`}>
         {trip.events.map((event) => (
           <li key={event.id} className={styles['line']}>
             <span>
@@ -27,16 +27,16 @@ export function TripWords({ trip }: { readonly trip: Trip }) {
               <Button
                 look="quiet"
                 isSmall
-                aria-label={`Strike “${TRIP_EVENT_WORDS[event.kind]}” of ${dateWords(event.on, locale, on)}`}
-                onClick={() => void untelling.write({ tripEventId: event.id })}
+                aria-label={`Delete “${TRIP_EVENT_WORDS[event.kind]}” on ${dateWords(event.on, locale, on)}`}
+                onClick={() => void deleting.write({ tripEventId: event.id })}
               >
-                Strike
+                Delete
               </Button>
             </span>
           </li>
         ))}
       </ol>
-      <ProblemNotice problem={untelling.problem} />
+      <ProblemNotice problem={deleting.problem} />
     </>
   );
 }

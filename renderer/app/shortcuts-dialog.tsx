@@ -1,36 +1,33 @@
+import { MENU } from '#core/contract/menu';
 import { Button } from '#renderer/ui/page/button';
 import { Dialog } from '#renderer/ui/page/dialog';
 import styles from './frame.module.css';
 
 const COMMAND = navigator.userAgent.includes('Mac') ? '⌘' : 'Ctrl';
 
-const KEYS: readonly (readonly [string, string])[] = [
-  [`${COMMAND} Enter`, 'Do the main action of the page'],
-  [`${COMMAND} Z`, 'Undo the last change'],
-  [`${COMMAND} Shift Z`, 'Redo it'],
-  [`${COMMAND} 1`, 'Bench'],
-  [`${COMMAND} 2`, 'Projects'],
-  [`${COMMAND} 3`, 'Days'],
-  [`${COMMAND} 4`, 'Out'],
-  [`${COMMAND} 5`, 'Stash'],
-  [`${COMMAND} 6`, 'Shopping'],
-  [`${COMMAND} 7`, 'Workshop'],
-  [`${COMMAND} N`, 'Begin a piece'],
-  [`${COMMAND} Shift N`, 'New fabric'],
+/** Keys that are not in the menu, and what they do. */
+const MORE: readonly (readonly [string, string])[] = [
   ['Alt ↑ and Alt ↓', 'Move a stage earlier or later'],
-  ['Alt ← and Alt →', 'On the board: move a piece a stage back or on'],
+  ['← and →', 'On the line-up: slide the needle to the stage before or after'],
   ['← and →, Page ↑ and Page ↓', 'On Days: move a chosen flag by a day or a week'],
   ['Alt 1 to Alt 9', 'In the stash: open a saved search'],
   ['A scanned label', 'Open that piece of fabric, ready to use'],
-  ['Esc', 'Close a question; put a field back as it was'],
-  ['F1', 'This list'],
+  ['Esc', 'Close a dialog; put a field back as it was'],
 ];
 
-/** The keys of the notebook. */
-export function KeysDialog({ onClose }: { readonly onClose: () => void }) {
+const SHORTCUTS: readonly (readonly [string, string])[] = [
+  [`${COMMAND} Enter`, 'Do the main action of the page'],
+  ...Object.values(MENU)
+    .flat()
+    .map(({ key, label }) => [key.replace('CmdOrCtrl', COMMAND).replaceAll('+', ' '), label] as const),
+  ...MORE,
+];
+
+/** Every keyboard shortcut: those of the menu, then those of single pages. */
+export function ShortcutsDialog({ onClose }: { readonly onClose: () => void }) {
   return (
     <Dialog
-      title="Keys"
+      title="Keyboard shortcuts"
       onClose={onClose}
       foot={
         <Button look="main" onClick={onClose}>
@@ -39,8 +36,8 @@ export function KeysDialog({ onClose }: { readonly onClose: () => void }) {
       }
     >
       <dl className={styles['keys']}>
-        {KEYS.map(([key, does]) => (
-          <div key={key}>
+        {SHORTCUTS.map(([key, does]) => (
+          <div key={key + does}>
             <dt>
               <kbd>{key}</kbd>
             </dt>
