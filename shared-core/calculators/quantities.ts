@@ -5,13 +5,13 @@ import type { LengthQuantity, Quantity } from './explanation';
 type OfKind<Kind extends Quantity['kind']> = Extract<Quantity, { kind: Kind }>;
 
 interface LengthRounding {
-  /** In 1/320 mm; one unit unless said otherwise. */
+  /** In 1/320 mm; the default is one unit. */
   readonly step?: number;
   readonly direction: RoundingDirection;
   readonly use?: 'size' | 'yardage';
 }
 
-/** A computed length with its rounded value beside it. Throws RangeError unless finite and within 1 km. */
+/** A computed length together with its rounded value. Throws RangeError unless finite and within 1 km. */
 export function lengthQuantity(
   exact: number,
   { step = 1, direction, use = 'size' }: LengthRounding,
@@ -25,7 +25,27 @@ export function lengthQuantity(
   };
 }
 
-/** A length that was put in or is whole already: nothing is rounded. */
+/** Rounded up, to a whole multiple of `step` units where one is given: for what must not be too small. */
+export function lengthUp(exact: number, step = 1): LengthQuantity {
+  return lengthQuantity(exact, { direction: 'up', step });
+}
+
+/** Rounded down: for what must not be too large. */
+export function lengthDown(exact: number, step = 1): LengthQuantity {
+  return lengthQuantity(exact, { direction: 'down', step });
+}
+
+/** Rounded to the nearest: for what is only shown, and where neither direction is safer. */
+export function lengthNearest(exact: number, step = 1): LengthQuantity {
+  return lengthQuantity(exact, { direction: 'nearest', step });
+}
+
+/** Fabric to buy, rounded up to a whole multiple of `step` units. */
+export function yardageUp(exact: number, step = 1): LengthQuantity {
+  return lengthQuantity(exact, { direction: 'up', use: 'yardage', step });
+}
+
+/** A length that was entered or is whole already, so nothing is rounded. */
 export function givenLength(length: Length, use: 'size' | 'yardage' = 'size'): LengthQuantity {
   return { kind: 'length', exact: length, rounded: length, rounding: 'none', use };
 }
@@ -35,7 +55,7 @@ export function sizeQuantity(width: LengthQuantity, length: LengthQuantity): OfK
   return { kind: 'size', width, length };
 }
 
-/** Whole things, rounded in the named direction; `of` names one and several. */
+/** Whole things, rounded in the given direction; `of` holds the singular and the plural. */
 export function countQuantity(
   exact: number,
   of: readonly [string, string],
@@ -49,17 +69,17 @@ export function areaQuantity(exact: number): OfKind<'area'> {
   return { kind: 'area', exact };
 }
 
-/** 5 is five in a hundred. */
+/** 5 means 5%. */
 export function percentQuantity(exact: number): OfKind<'percent'> {
   return { kind: 'percent', exact };
 }
 
-/** An amount in minor units, rounded once, half away from zero unless said otherwise. */
+/** An amount in minor units, rounded once; by default to the nearest, halves away from zero. */
 export function moneyQuantity(exact: number, direction: RoundingDirection = 'nearest'): OfKind<'money'> {
   return { kind: 'money', exact, rounded: roundTo(exact, 1, direction) };
 }
 
-/** Working time, up to the next whole minute unless said otherwise. */
+/** Working time; by default rounded up to the next whole minute. */
 export function minutesQuantity(exact: number, direction: RoundingDirection = 'up'): OfKind<'minutes'> {
   return { kind: 'minutes', exact, rounded: roundTo(exact, 1, direction) };
 }

@@ -1,14 +1,14 @@
 import { z } from 'zod';
 import { countField, flagField, lengthField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
-import { lengthFromInches, lengthFromMillimeters, lengthFromUnits } from '#core/units/length';
+import { LENGTH_ZERO, lengthFromInches, lengthFromMillimeters } from '#core/units/length';
 import { roundDownTo } from '#core/units/rounding';
 import { outlineBounds } from '../outline/outline-measures';
 import { seamField } from '../shared-fields';
 
 /** As small as a sheet of paper is thick, as large as a seam: what a maker may be off by. */
 function offField(title: string, help: string) {
-  return lengthField({ title, help, minimum: lengthFromUnits(0), maximum: lengthFromInches(1 / 4) });
+  return lengthField({ title, help, minimum: LENGTH_ZERO, maximum: lengthFromInches(1 / 4) });
 }
 
 export const accuracyInput = z

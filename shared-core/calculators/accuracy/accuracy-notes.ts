@@ -1,5 +1,5 @@
 import type { Note } from '../explanation';
-import { givenLength, lengthQuantity } from '../quantities';
+import { givenLength, lengthUp } from '../quantities';
 import type { AccuracyDetails } from './accuracy-work';
 import type { AccuracyInput } from './accuracy-input';
 
@@ -9,7 +9,7 @@ export function accuracyNotes(
 ): readonly Note[] {
   const { tolerance } = input;
   const allowed = givenLength(tolerance);
-  const over = (exact: number) => lengthQuantity(exact, { direction: 'up' });
+  const over = (exact: number) => lengthUp(exact);
   const notes: readonly (Note | false)[] = [
     block.likely > tolerance && {
       kind: 'warning',

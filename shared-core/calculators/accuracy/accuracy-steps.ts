@@ -1,5 +1,6 @@
 import type { Explanation, Rule, Step, Term } from '../explanation';
-import { countQuantity, givenLength, lengthQuantity } from '../quantities';
+import { countQuantity, lengthDown, lengthUp } from '../quantities';
+import { givenTerm } from '../working/terms';
 import type { AccuracyDetails } from './accuracy-work';
 import type { AccuracyInput } from './accuracy-input';
 import type { Spread } from './spread';
@@ -26,8 +27,8 @@ export function accuracySteps(input: AccuracyInput, details: AccuracyDetails): E
     {
       label: 'Two rows apart, as a rule within',
       formula: 'R√2',
-      terms: [{ symbol: 'R', means: 'one row, as a rule within', quantity: up(details.row.likely) }],
-      result: up(details.rowsApart.likely),
+      terms: [{ symbol: 'R', means: 'one row, as a rule within', quantity: lengthUp(details.row.likely) }],
+      result: lengthUp(details.rowsApart.likely),
       rule: LIKELY,
     },
     ...allowedSteps(input, details),
@@ -42,16 +43,16 @@ function spreadSteps(
 ): Explanation {
   const terms: readonly Term[] = [
     { symbol: 'n', means: 'pieces side by side', quantity: countQuantity(pieces, ['piece', 'pieces']) },
-    { symbol: 'c', means: 'how far a cut is off', quantity: givenLength(input.cutOff) },
-    { symbol: 'e', means: 'how far a seam is off', quantity: givenLength(input.seamOff) },
+    givenTerm('c', 'how far a cut is off', input.cutOff),
+    givenTerm('e', 'how far a seam is off', input.seamOff),
   ];
   return [
-    { label: `${label}, at worst`, formula: 'n·c + (n − 1)·2e', terms, result: up(worst), rule: WORST },
+    { label: `${label}, at worst`, formula: 'n·c + (n − 1)·2e', terms, result: lengthUp(worst), rule: WORST },
     {
       label: `${label}, as a rule within`,
       formula: '√(n·c² + (n − 1)·(2e)²)',
       terms,
-      result: up(likely),
+      result: lengthUp(likely),
       rule: LIKELY,
     },
   ];
@@ -59,17 +60,17 @@ function spreadSteps(
 
 function allowedSteps(input: AccuracyInput, details: AccuracyDetails): Explanation {
   const terms: readonly Term[] = [
-    { symbol: 'T', means: 'how far a block may be off', quantity: givenLength(input.tolerance) },
+    givenTerm('T', 'how far a block may be off', input.tolerance),
     {
       symbol: 'n',
       means: 'patches across',
       quantity: countQuantity(input.patchesAcross, ['patch', 'patches']),
     },
-    { symbol: 'c', means: 'how far a cut is off', quantity: givenLength(input.cutOff) },
+    givenTerm('c', 'how far a cut is off', input.cutOff),
   ];
   const step = (label: string, formula: string, exact: number | null, rule: Rule): readonly Step[] => {
     if (exact === null) return [];
-    return [{ label, formula, terms, result: lengthQuantity(exact, { direction: 'down' }), rule }];
+    return [{ label, formula, terms, result: lengthDown(exact), rule }];
   };
   const { seamOffForLikely, seamOffForWorst } = details;
   return [
@@ -86,8 +87,4 @@ function allowedSteps(input: AccuracyInput, details: AccuracyDetails): Explanati
       WORST,
     ),
   ];
-}
-
-function up(exact: number) {
-  return lengthQuantity(exact, { direction: 'up' });
 }

@@ -1,7 +1,7 @@
 import { type Result, success } from '#core/result';
 import type { Calculation, Calculator, Refusal } from '../calculator';
-import type { Figure, LengthQuantity, Table } from '../explanation';
-import { lengthQuantity, wordsQuantity } from '../quantities';
+import type { Figure, Table } from '../explanation';
+import { lengthDown, lengthNearest, lengthUp, wordsQuantity } from '../quantities';
 import { accuracyDiagram } from './accuracy-diagram';
 import { accuracyFromProject, accuracyInput, type AccuracyInput } from './accuracy-input';
 import { accuracyNotes } from './accuracy-notes';
@@ -35,15 +35,17 @@ function figuresOf(details: AccuracyDetails): readonly Figure[] {
   const { block, row, column, rowsApart } = details;
   const seam = details.seamOffForLikely;
   const allowed: readonly Figure[] =
-    seam === null ? [] : [{ label: 'Seams within this keep a block right, as a rule', quantity: down(seam) }];
+    seam === null
+      ? []
+      : [{ label: 'Seams within this keep a block right, as a rule', quantity: lengthDown(seam) }];
   return [
-    { label: 'A block, as a rule within', quantity: up(block.likely) },
-    { label: 'A block, at worst', quantity: up(block.worst) },
-    { label: 'A row, as a rule within', quantity: up(row.likely) },
-    { label: 'A row, at worst', quantity: up(row.worst) },
-    { label: 'The top from end to end, as a rule within', quantity: up(column.likely) },
-    { label: 'The top from end to end, at worst', quantity: up(column.worst) },
-    { label: 'Two rows apart, as a rule within', quantity: up(rowsApart.likely) },
+    { label: 'A block, as a rule within', quantity: lengthUp(block.likely) },
+    { label: 'A block, at worst', quantity: lengthUp(block.worst) },
+    { label: 'A row, as a rule within', quantity: lengthUp(row.likely) },
+    { label: 'A row, at worst', quantity: lengthUp(row.worst) },
+    { label: 'The top from end to end, as a rule within', quantity: lengthUp(column.likely) },
+    { label: 'The top from end to end, at worst', quantity: lengthUp(column.worst) },
+    { label: 'Two rows apart, as a rule within', quantity: lengthUp(rowsApart.likely) },
     ...allowed,
   ];
 }
@@ -54,19 +56,10 @@ function checkTable({ checks }: AccuracyDetails): Table {
     columns: ['After', 'Should measure', 'As a rule within', 'Not under', 'Not over'],
     rows: checks.map(({ label, size, likely, worst }) => [
       wordsQuantity(label),
-      lengthQuantity(size, { direction: 'nearest' }),
-      up(likely),
-      down(size - worst),
-      up(size + worst),
+      lengthNearest(size),
+      lengthUp(likely),
+      lengthDown(size - worst),
+      lengthUp(size + worst),
     ]),
   };
-}
-
-/** An error is never made to look smaller than it is. */
-function up(exact: number): LengthQuantity {
-  return lengthQuantity(exact, { direction: 'up' });
-}
-
-function down(exact: number): LengthQuantity {
-  return lengthQuantity(exact, { direction: 'down' });
 }

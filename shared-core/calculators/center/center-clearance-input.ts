@@ -2,10 +2,11 @@ import { z } from 'zod';
 import { choiceField, countField, lengthField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import {
+  LENGTH_ZERO,
   lengthFromExact,
   lengthFromInches,
   lengthFromMillimeters,
-  lengthFromUnits,
+  lengthTimes,
 } from '#core/units/length';
 import { coverField } from '../binding/binding-fields';
 import { holeOfProject } from '../curves/inner-binding-input';
@@ -29,19 +30,19 @@ export const centerClearanceInput = z
     offsetAcross: lengthField({
       title: 'Hole lies to the right of the patch’s middle by',
       help: 'Less than nothing is to the left.',
-      minimum: lengthFromUnits(-1 * farthest),
+      minimum: lengthTimes(farthest, -1),
       maximum: farthest,
     }),
     offsetDown: lengthField({
       title: 'and below it by',
       help: 'Less than nothing is above.',
-      minimum: lengthFromUnits(-1 * farthest),
+      minimum: lengthTimes(farthest, -1),
       maximum: farthest,
     }),
     accuracy: lengthField({
       title: 'How exactly you place it',
       help: 'The center may be off by this much, in any direction.',
-      minimum: lengthFromUnits(0),
+      minimum: LENGTH_ZERO,
       maximum: lengthFromInches(2),
     }),
     cutStep: cutStepField(),
@@ -60,8 +61,8 @@ export function centerClearanceFromProject(measurements: Measurements): CenterCl
     patchShape: 'square',
     patchAcross: lengthFromExact(Math.min(lengthFromInches(24), width, length), 'down'),
     patchSides: 6,
-    offsetAcross: lengthFromUnits(0),
-    offsetDown: lengthFromUnits(0),
+    offsetAcross: LENGTH_ZERO,
+    offsetDown: LENGTH_ZERO,
     accuracy: lengthFromInches(1 / 8),
     cutStep: cutStepOfSettings(settings),
   };

@@ -1,5 +1,6 @@
 import type { Explanation, Rule, Step } from '../explanation';
-import { givenLength, lengthQuantity } from '../quantities';
+import { lengthDown, lengthUp } from '../quantities';
+import { givenTerm } from '../working/terms';
 import type { CenterClearanceDetails, CenterClearanceInput } from './center-clearance-input';
 import type { CenterPatch } from './center-patch';
 
@@ -21,15 +22,15 @@ export function centerClearanceSteps(
   details: CenterClearanceDetails,
 ): Explanation {
   const derived: Rule = { kind: 'derived', says: 'The nearest seam decides.' };
-  const toEdge = lengthQuantity(details.centerToEdge, { direction: 'down' });
+  const toEdge = lengthDown(details.centerToEdge);
   const stitched: Step = {
     label: 'Radius of the seam line',
     formula: 'q = d ÷ 2 + s',
     terms: [
-      { symbol: 'd', means: 'hole across', quantity: givenLength(asked.holeDiameter) },
-      { symbol: 's', means: 'seam allowance', quantity: givenLength(asked.seamAllowance) },
+      givenTerm('d', 'hole across', asked.holeDiameter),
+      givenTerm('s', 'seam allowance', asked.seamAllowance),
     ],
-    result: lengthQuantity(details.seamRadius, { direction: 'up' }),
+    result: lengthUp(details.seamRadius),
     rule: { kind: 'derived', says: 'The binding is stitched a seam outside the cut edge.' },
   };
   return [
@@ -37,9 +38,9 @@ export function centerClearanceSteps(
       label: 'From the hole’s center to the nearest seam',
       formula: edgeFormula(asked),
       terms: [
-        { symbol: 'A', means: 'center patch across', quantity: givenLength(asked.patchAcross) },
-        { symbol: 'x', means: 'to the right of its middle', quantity: givenLength(asked.offsetAcross) },
-        { symbol: 'y', means: 'below its middle', quantity: givenLength(asked.offsetDown) },
+        givenTerm('A', 'center patch across', asked.patchAcross),
+        givenTerm('x', 'to the right of its middle', asked.offsetAcross),
+        givenTerm('y', 'below its middle', asked.offsetDown),
       ],
       result: toEdge,
       rule: derived,
@@ -52,7 +53,7 @@ export function centerClearanceSteps(
         { symbol: 'D', means: 'to the nearest seam', quantity: toEdge },
         { symbol: 'q', means: 'radius of the seam line', quantity: stitched.result },
       ],
-      result: lengthQuantity(details.clearanceAtSeam, { direction: 'down' }),
+      result: lengthDown(details.clearanceAtSeam),
       rule: derived,
     },
     {
@@ -60,9 +61,9 @@ export function centerClearanceSteps(
       formula: '2(D − s)',
       terms: [
         { symbol: 'D', means: 'to the nearest seam', quantity: toEdge },
-        { symbol: 's', means: 'seam allowance', quantity: givenLength(asked.seamAllowance) },
+        givenTerm('s', 'seam allowance', asked.seamAllowance),
       ],
-      result: lengthQuantity(details.largestHole, { direction: 'down' }),
+      result: lengthDown(details.largestHole),
       rule: { kind: 'derived', says: 'Its seam line just touches the nearest seam.' },
     },
   ];

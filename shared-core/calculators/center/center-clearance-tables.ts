@@ -1,12 +1,12 @@
 import type { Quantity, Table } from '../explanation';
-import { degreesQuantity, lengthQuantity, wordsQuantity } from '../quantities';
+import { degreesQuantity, lengthDown, lengthNearest, wordsQuantity } from '../quantities';
 import type { CenterClearanceDetails } from './center-clearance-input';
 
 export function clearanceTable(details: CenterClearanceDetails): Table {
   const row = (words: string, radius: number, left: number): readonly Quantity[] => [
     wordsQuantity(words),
-    lengthQuantity(radius, { direction: 'nearest' }),
-    lengthQuantity(left, { direction: 'down' }),
+    lengthNearest(radius),
+    lengthDown(left),
   ];
   const { cutRadius, seamRadius, clearanceAtCut, clearanceAtSeam, clearanceAtBack } = details;
   return {
@@ -30,9 +30,9 @@ export function quarterTable({ cutRadius }: CenterClearanceDetails): Table {
       const angle = (degrees * Math.PI) / 180;
       return [
         degreesQuantity(degrees),
-        lengthQuantity(cutRadius * Math.cos(angle), { direction: 'nearest' }),
-        lengthQuantity(cutRadius * Math.sin(angle), { direction: 'nearest' }),
-        lengthQuantity(cutRadius, { direction: 'nearest' }),
+        lengthNearest(cutRadius * Math.cos(angle)),
+        lengthNearest(cutRadius * Math.sin(angle)),
+        lengthNearest(cutRadius),
       ];
     }),
   };

@@ -1,7 +1,14 @@
 import { success } from '#core/result';
 import type { Calculator } from '../calculator';
 import type { Figure, Note } from '../explanation';
-import { countQuantity, givenLength, lengthQuantity, wordsQuantity } from '../quantities';
+import {
+  countQuantity,
+  givenLength,
+  lengthDown,
+  lengthQuantity,
+  lengthUp,
+  wordsQuantity,
+} from '../quantities';
 import { centerClearanceDiagram } from './center-clearance-diagram';
 import {
   type CenterClearanceDetails,
@@ -69,9 +76,7 @@ function figuresOf(details: CenterClearanceDetails): readonly Figure[] {
       label: 'Seams it crosses',
       quantity: countQuantity(details.seamsCrossed, ['seam', 'seams']),
     },
-    ...(largestHole > 0
-      ? [{ label: 'Largest hole here', quantity: lengthQuantity(largestHole, { direction: 'down' }) }]
-      : []),
+    ...(largestHole > 0 ? [{ label: 'Largest hole here', quantity: lengthDown(largestHole) }] : []),
   ];
 }
 
@@ -82,7 +87,7 @@ function clearanceNotes(asked: CenterClearanceInput, details: CenterClearanceDet
       {
         kind: 'warning',
         says: 'The stitching runs over a seam of the patch: it leaves the patch by {out}. A smaller hole or another center keeps it clear.',
-        values: { out: lengthQuantity(-clearanceAtSeam, { direction: 'up' }) },
+        values: { out: lengthUp(-clearanceAtSeam) },
       },
     ];
   }
@@ -92,7 +97,7 @@ function clearanceNotes(asked: CenterClearanceInput, details: CenterClearanceDet
         kind: 'warning',
         says: 'Only {left} is left: a center that is off by {off} puts the stitching on a seam.',
         values: {
-          left: lengthQuantity(clearanceAtSeam, { direction: 'down' }),
+          left: lengthDown(clearanceAtSeam),
           off: givenLength(asked.accuracy),
         },
       },

@@ -5,14 +5,14 @@ import {
   type Length,
   lengthFromExact,
   lengthFromInches,
-  lengthFromUnits,
+  lengthFromMeters,
   UNITS_PER_METER,
 } from '#core/units/length';
 import { outlineBounds } from '../outline/outline-measures';
 
 const side = (title: string) => lengthField({ title, minimum: lengthFromInches(1) });
 const diagonal = (title: string) =>
-  lengthField({ title, minimum: lengthFromInches(1), maximum: lengthFromUnits(15 * UNITS_PER_METER) });
+  lengthField({ title, minimum: lengthFromInches(1), maximum: lengthFromMeters(15) });
 
 export const centerFindInput = z
   .object({

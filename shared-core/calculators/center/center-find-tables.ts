@@ -1,11 +1,8 @@
 import { type Point, pointDistance } from '#core/geometry/point';
 import type { Explanation, Quantity, Table } from '../explanation';
-import { degreesQuantity, givenLength, lengthQuantity, wordsQuantity } from '../quantities';
+import { degreesQuantity, givenLength, lengthNearest, lengthUp, wordsQuantity } from '../quantities';
 import type { CenterFindInput } from './center-find-input';
 import type { CenterFindDetails } from './center-find-plan';
-
-const nearest = (exact: number) => lengthQuantity(exact, { direction: 'nearest' });
-const up = (exact: number) => lengthQuantity(exact, { direction: 'up' });
 
 /** How to mark the center from every side and corner. */
 export function markTable({ fromSides, fromCorners }: CenterFindDetails): Table {
@@ -18,16 +15,16 @@ export function markTable({ fromSides, fromCorners }: CenterFindDetails): Table 
   return {
     title: 'Where to mark it',
     columns: ['From the', 'Distance'],
-    rows: rows.map(([name, distance]): readonly Quantity[] => [wordsQuantity(name), nearest(distance)]),
+    rows: rows.map(([name, distance]): readonly Quantity[] => [wordsQuantity(name), lengthNearest(distance)]),
   };
 }
 
 export function centersTable({ best, diagonalsCross, motif }: CenterFindDetails): Table {
   const row = (name: string, point: Point): readonly Quantity[] => [
     wordsQuantity(name),
-    nearest(point.x - best.x),
-    nearest(point.y - best.y),
-    nearest(pointDistance(point, best)),
+    lengthNearest(point.x - best.x),
+    lengthNearest(point.y - best.y),
+    lengthNearest(pointDistance(point, best)),
   ];
   return {
     title: 'Centers found in different ways, against the crossing of the midlines',
@@ -48,7 +45,7 @@ export function squareTable({ cornerReports }: CenterFindDetails): Table {
       wordsQuantity(name),
       degreesQuantity(degrees),
       degreesQuantity(degrees - 90),
-      up(outBy),
+      lengthUp(outBy),
     ]),
   };
 }
@@ -65,8 +62,8 @@ export function misfitTable(asked: CenterFindInput, { residuals }: CenterFindDet
       return [
         wordsQuantity(words),
         givenLength(asked[name]),
-        nearest(asked[name] + changed),
-        nearest(changed),
+        lengthNearest(asked[name] + changed),
+        lengthNearest(changed),
       ];
     }),
   };
@@ -85,7 +82,7 @@ export function centerFindSteps(asked: CenterFindInput, details: CenterFindDetai
       label: 'Fit the six lengths',
       formula: 'Σ (fitted − ℓ)² as small as can be',
       terms: lengths,
-      result: up(details.misfit),
+      result: lengthUp(details.misfit),
       rule: {
         kind: 'derived',
         says: 'Five lengths fix a four-sided shape; the sixth shows by how much you mismeasured. The greatest change is the misfit.',
@@ -95,10 +92,10 @@ export function centerFindSteps(asked: CenterFindInput, details: CenterFindDetai
       label: 'Best center',
       formula: '(A + B + C + D) ÷ 4',
       terms: [
-        { symbol: 'x', means: 'from the left side', quantity: nearest(fromLeft) },
-        { symbol: 'y', means: 'from the top side', quantity: nearest(fromTop) },
+        { symbol: 'x', means: 'from the left side', quantity: lengthNearest(fromLeft) },
+        { symbol: 'y', means: 'from the top side', quantity: lengthNearest(fromTop) },
       ],
-      result: nearest(pointDistance(details.best, details.corners[0])),
+      result: lengthNearest(pointDistance(details.best, details.corners[0])),
       rule: {
         kind: 'derived',
         says: 'The lines between the middles of opposite sides cross at the average of the corners, the point nearest to all four. Given here from the top left corner.',
@@ -108,14 +105,14 @@ export function centerFindSteps(asked: CenterFindInput, details: CenterFindDetai
       label: 'Crossing of the diagonals, from the best center',
       formula: '|X − M|',
       terms: [],
-      result: nearest(pointDistance(details.best, details.diagonalsCross)),
+      result: lengthNearest(pointDistance(details.best, details.diagonalsCross)),
       rule: { kind: 'derived', says: 'In a true rectangle both are one point.' },
     },
     {
       label: 'Out of square',
       formula: 'shorter side · |cos α|, at the worst corner',
       terms: [],
-      result: up(details.outOfSquare),
+      result: lengthUp(details.outOfSquare),
       rule: {
         kind: 'derived',
         says: 'How far a corner’s shorter side ends from where a right angle would put it.',

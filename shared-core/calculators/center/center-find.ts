@@ -3,7 +3,7 @@ import { type Point, pointMidway, pointMove } from '#core/geometry/point';
 import type { Calculator } from '../calculator';
 import type { Diagram, DiagramPart, Tone } from '../diagram';
 import type { Figure, Note } from '../explanation';
-import { lengthQuantity } from '../quantities';
+import { lengthNearest, lengthUp } from '../quantities';
 import { type CenterFindInput, centerFindFromProject, centerFindInput } from './center-find-input';
 import { type CenterFindDetails, planCenterFind } from './center-find-plan';
 import { centerFindSteps, centersTable, markTable, misfitTable, squareTable } from './center-find-tables';
@@ -32,17 +32,14 @@ export const centerFind: Calculator<CenterFindInput, CenterFindDetails> = {
   },
 };
 
-const nearest = (exact: number) => lengthQuantity(exact, { direction: 'nearest' });
-const up = (exact: number) => lengthQuantity(exact, { direction: 'up' });
-
 function figuresOf(details: CenterFindDetails): readonly Figure[] {
   const [fromTop = 0, , , fromLeft = 0] = details.fromSides;
   return [
-    { label: 'Center from the left side', quantity: nearest(fromLeft) },
-    { label: 'Center from the top side', quantity: nearest(fromTop) },
-    { label: 'The ways to find it lie apart by', quantity: up(details.apart) },
-    { label: 'Your six lengths disagree by', quantity: up(details.misfit) },
-    { label: 'Out of square by', quantity: up(details.outOfSquare) },
+    { label: 'Center from the left side', quantity: lengthNearest(fromLeft) },
+    { label: 'Center from the top side', quantity: lengthNearest(fromTop) },
+    { label: 'The ways to find it lie apart by', quantity: lengthUp(details.apart) },
+    { label: 'Your six lengths disagree by', quantity: lengthUp(details.misfit) },
+    { label: 'Out of square by', quantity: lengthUp(details.outOfSquare) },
     ...moveFigures(details.move),
   ];
 }
@@ -52,9 +49,9 @@ function moveFigures(move: Point | null): readonly Figure[] {
   return [
     {
       label: `From the motif’s middle, move ${move.x < 0 ? 'left' : 'right'}`,
-      quantity: nearest(Math.abs(move.x)),
+      quantity: lengthNearest(Math.abs(move.x)),
     },
-    { label: `and ${move.y < 0 ? 'up' : 'down'}`, quantity: nearest(Math.abs(move.y)) },
+    { label: `and ${move.y < 0 ? 'up' : 'down'}`, quantity: lengthNearest(Math.abs(move.y)) },
   ];
 }
 
@@ -63,12 +60,12 @@ function notesOf(asked: CenterFindInput, details: CenterFindDetails): readonly N
   const again: Note = {
     kind: 'warning',
     says: 'The lengths disagree by {misfit}, more than you measure: one of them is wrong. Measure all six again before you cut.',
-    values: { misfit: up(misfit) },
+    values: { misfit: lengthUp(misfit) },
   };
   const far: Note = {
     kind: 'warning',
     says: 'The ways to find the center lie {apart} apart. Decide which center the eye will follow, and mark only that one.',
-    values: { apart: up(apart) },
+    values: { apart: lengthUp(apart) },
   };
   const motif: Note = {
     kind: 'tip',

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { choiceField, lengthField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
-import { type Length, lengthFromInches, lengthFromMillimeters, lengthFromUnits } from '#core/units/length';
+import { type Length, LENGTH_ZERO, lengthFromInches, lengthFromMillimeters } from '#core/units/length';
 import { holeOfProject } from '../curves/inner-binding-input';
 import { seamField } from '../shared-fields';
 
@@ -18,7 +18,7 @@ export const holeSizeInput = z
     ease: lengthField({
       title: 'Ease',
       help: 'Added to a measured diameter so that the piece goes on and lies flat; half of it on each side.',
-      minimum: lengthFromUnits(0),
+      minimum: LENGTH_ZERO,
       maximum: lengthFromInches(24),
     }),
     rulerStep: lengthField({

@@ -1,6 +1,7 @@
 import { lengthFromExact } from '#core/units/length';
 import type { Explanation, Quantity, Table } from '../explanation';
-import { givenLength, lengthQuantity } from '../quantities';
+import { givenLength, lengthDown, lengthNearest, lengthQuantity, lengthUp } from '../quantities';
+import { givenTerm } from '../working/terms';
 import { type HoleSizeDetails, type HoleSizeInput, isMeasured, rulerRounding } from './hole-size-input';
 
 /** The ruler sizes on both sides of the exact one, and what each leaves beside the thing that goes through. */
@@ -14,17 +15,17 @@ export function rulerTable(asked: HoleSizeInput, { exactDiameter }: HoleSizeDeta
     rows: sizes
       .filter((size) => size > 0)
       .map((size): readonly Quantity[] => [
-        lengthQuantity(size, { direction: 'nearest' }),
-        lengthQuantity(size / 2, { direction: 'nearest' }),
-        lengthQuantity(isMeasured(asked) ? (size - through) / 2 : size - through, { direction: 'down' }),
-        lengthQuantity(Math.PI * size, { direction: 'up' }),
+        lengthNearest(size),
+        lengthNearest(size / 2),
+        lengthDown(isMeasured(asked) ? (size - through) / 2 : size - through),
+        lengthUp(Math.PI * size),
       ]),
   };
 }
 
 /** From what was measured to the hole and the seam line of its binding. */
 export function holeSizeSteps(asked: HoleSizeInput, details: HoleSizeDetails): Explanation {
-  const ease = { symbol: 'e', means: 'ease', quantity: givenLength(asked.ease) };
+  const ease = givenTerm('e', 'ease', asked.ease);
   const measured = {
     symbol: asked.from === 'around' ? 'C' : 'd',
     means: asked.from === 'around' ? 'measured around' : 'across',
@@ -47,10 +48,10 @@ export function holeSizeSteps(asked: HoleSizeInput, details: HoleSizeDetails): E
       label: 'Seam line of its binding',
       formula: 'π(D + 2s)',
       terms: [
-        { symbol: 'D', means: 'hole across', quantity: givenLength(details.diameter) },
-        { symbol: 's', means: 'seam allowance', quantity: givenLength(asked.seamAllowance) },
+        givenTerm('D', 'hole across', details.diameter),
+        givenTerm('s', 'seam allowance', asked.seamAllowance),
       ],
-      result: lengthQuantity(details.seamLine, { direction: 'up' }),
+      result: lengthUp(details.seamLine),
       rule: { kind: 'derived', says: 'The binding is stitched a seam outside the cut edge.' },
     },
   ];

@@ -3,7 +3,7 @@ import { lengthFromExact } from '#core/units/length';
 import type { Calculator } from '../calculator';
 import type { Diagram } from '../diagram';
 import type { Note } from '../explanation';
-import { lengthQuantity } from '../quantities';
+import { lengthNearest, lengthQuantity, lengthUp } from '../quantities';
 import { CENTER_CUT_NOTES } from './center-notes';
 import {
   type HoleSizeDetails,
@@ -33,15 +33,15 @@ export const holeSize: Calculator<HoleSizeInput, HoleSizeDetails> = {
         },
         {
           label: 'Set a turning ruler to',
-          quantity: lengthQuantity(details.diameter / 2, { direction: 'nearest' }),
+          quantity: lengthNearest(details.diameter / 2),
         },
         {
           label: 'Edge of the hole',
-          quantity: lengthQuantity(Math.PI * details.diameter, { direction: 'up' }),
+          quantity: lengthUp(Math.PI * details.diameter),
         },
         {
           label: 'Seam line of its binding',
-          quantity: lengthQuantity(details.seamLine, { direction: 'up' }),
+          quantity: lengthUp(details.seamLine),
         },
       ],
       tables: [rulerTable(asked, details)],
@@ -69,7 +69,7 @@ function notesOf(asked: HoleSizeInput, details: HoleSizeDetails): readonly Note[
             kind: 'tip',
             says: 'The ruler’s next size is {more} more than you asked for.',
             values: {
-              more: lengthQuantity(details.diameter - details.exactDiameter, { direction: 'nearest' }),
+              more: lengthNearest(details.diameter - details.exactDiameter),
             },
           },
         ]

@@ -1,7 +1,8 @@
 import { foldReach } from '../binding/strip-width';
 import type { Diagram } from '../diagram';
 import type { Explanation, Quantity, Step, Table } from '../explanation';
-import { degreesQuantity, givenLength, lengthQuantity, percentQuantity, wordsQuantity } from '../quantities';
+import { degreesQuantity, givenLength, lengthUp, percentQuantity, wordsQuantity } from '../quantities';
+import { givenTerm } from '../working/terms';
 import { limitsFromInputs } from './curve-fields';
 import { type CurveStrainDetails, type CurveStrainInput, curveOf } from './curve-strain-input';
 import { curveStrains, greatestStrain, strainVerdict } from './strain';
@@ -17,7 +18,7 @@ export function foldsTable(asked: CurveStrainInput): Table {
       const strain = greatestStrain(curveStrains(curveOf(asked, fold)));
       return [
         wordsQuantity(fold),
-        lengthQuantity(foldReach(fold, asked.stripWidth, asked.seamAllowance), { direction: 'up' }),
+        lengthUp(foldReach(fold, asked.stripWidth, asked.seamAllowance)),
         percentQuantity(100 * strain),
         wordsQuantity(strainVerdict(strain, limits, asked.grain)),
       ];
@@ -33,12 +34,12 @@ export function curveStrainSteps(asked: CurveStrainInput, details: CurveStrainDe
     means: 'radius of the cut edge',
     quantity: givenLength(asked.radius),
   };
-  const seam = { symbol: 's', means: 'seam allowance', quantity: givenLength(asked.seamAllowance) };
+  const seam = givenTerm('s', 'seam allowance', asked.seamAllowance);
   const along: Step = {
     label: 'Seam line along the arc',
     formula: isInside ? 'α · (r + s)' : 'α · (R − s)',
     terms: [radius, seam, { symbol: 'α', means: 'the arc', quantity: degreesQuantity(asked.arc) }],
-    result: lengthQuantity(details.seamLine, { direction: 'up' }),
+    result: lengthUp(details.seamLine),
     rule: {
       kind: 'derived',
       says: 'Only the length goes by the arc; how far the strip has to give is the same all along it.',

@@ -2,7 +2,7 @@ import { failure, type Result, success } from '#core/result';
 import { foldReach } from '../binding/strip-width';
 import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { Figure, Note } from '../explanation';
-import { givenLength, lengthQuantity, percentQuantity, wordsQuantity } from '../quantities';
+import { givenLength, lengthDown, lengthUp, percentQuantity, wordsQuantity } from '../quantities';
 import { limitsFromInputs } from './curve-fields';
 import {
   type CurveStrainDetails,
@@ -96,14 +96,14 @@ function figuresOf(asked: CurveStrainInput, details: CurveStrainDetails): readon
   return [
     { label: 'Verdict', quantity: wordsQuantity(details.verdict) },
     { label: 'It has to give by', quantity: percentQuantity(100 * greatestStrain(details.strains)) },
-    { label: 'Seam line', quantity: lengthQuantity(details.seamLine, { direction: 'up' }) },
+    { label: 'Seam line', quantity: lengthUp(details.seamLine) },
     {
       label: 'Widest strip for this curve',
-      quantity: lengthQuantity(details.widestStrip, { direction: 'down', step }),
+      quantity: lengthDown(details.widestStrip, step),
     },
     {
       label: 'Smallest radius for this strip',
-      quantity: lengthQuantity(details.smallestRadius, { direction: 'up', step }),
+      quantity: lengthUp(details.smallestRadius, step),
     },
   ];
 }
@@ -129,7 +129,7 @@ function notesOf(asked: CurveStrainInput, details: CurveStrainDetails): readonly
     {
       kind: 'warning',
       says: 'This strip cannot lie flat round this curve; {widest} is the widest that goes.',
-      values: { widest: lengthQuantity(details.widestStrip, { direction: 'down', step: asked.cutStep }) },
+      values: { widest: lengthDown(details.widestStrip, asked.cutStep) },
     },
     limit,
   ];

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { choiceField, flagField, lengthField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import { outlineSlit } from '../outline/outline-measures';
-import { type Length, lengthFromExact, lengthFromInches, lengthFromUnits } from '#core/units/length';
+import { type Length, LENGTH_ZERO, lengthFromExact, lengthFromInches } from '#core/units/length';
 import {
   coverField,
   foldField,
@@ -14,8 +14,6 @@ import {
 import { cutStepField, cutStepOfSettings, seamField } from '../shared-fields';
 import { grainField, limitFields, STARTING_LIMITS } from './curve-fields';
 
-const nothing = lengthFromUnits(0);
-
 export const innerBindingInput = z
   .object({
     holeDiameter: lengthField({ title: 'Hole across', help: 'The cut edge, before it is bound.' }),
@@ -26,7 +24,11 @@ export const innerBindingInput = z
     quiltThickness: thicknessField(),
     backCover: coverField(),
     hasSlit: flagField({ title: 'A slit runs from the edge to the hole' }),
-    slitLength: lengthField({ title: 'Slit', help: 'From the outer edge to the hole.', minimum: nothing }),
+    slitLength: lengthField({
+      title: 'Slit',
+      help: 'From the outer edge to the hole.',
+      minimum: LENGTH_ZERO,
+    }),
     bindLegs: flagField({
       title: 'The slit is bound with the hole',
       help: 'One strip goes down one side, round the hole and up the other.',
@@ -38,19 +40,19 @@ export const innerBindingInput = z
     startFold: lengthField({
       title: 'Fold at the start',
       isSeldom: true,
-      minimum: nothing,
+      minimum: LENGTH_ZERO,
       maximum: lengthFromInches(4),
     }),
     overlap: lengthField({
       title: 'Ends overlap by',
       isSeldom: true,
-      minimum: nothing,
+      minimum: LENGTH_ZERO,
       maximum: lengthFromInches(6),
     }),
     tuck: lengthField({
       title: 'Tucked into the fold',
       isSeldom: true,
-      minimum: nothing,
+      minimum: LENGTH_ZERO,
       maximum: lengthFromInches(4),
     }),
     diagonalRoom: lengthField({

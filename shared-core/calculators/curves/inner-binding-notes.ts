@@ -1,6 +1,6 @@
 import { HANDLE_BIAS_TIP, IRON_CAUTION, ROTARY_CAUTION } from '../binding/bench-notes';
 import type { Note } from '../explanation';
-import { givenLength, lengthQuantity, percentQuantity } from '../quantities';
+import { givenLength, lengthDown, lengthUp, percentQuantity } from '../quantities';
 import { lengthFromInches } from '#core/units/length';
 import type { InnerBindingInput } from './inner-binding-input';
 import type { InnerBindingDetails } from './inner-binding-plan';
@@ -35,8 +35,8 @@ function fitNotes(asked: InnerBindingInput, details: InnerBindingDetails): reado
     values: {
       strain,
       verdict: { kind: 'words', text: details.verdict },
-      widest: lengthQuantity(details.widestStrip, { direction: 'down', step: asked.cutStep }),
-      across: lengthQuantity(2 * details.smallestRadius, { direction: 'up', step: asked.cutStep }),
+      widest: lengthDown(details.widestStrip, asked.cutStep),
+      across: lengthUp(2 * details.smallestRadius, asked.cutStep),
     },
   };
   return [tooTight, narrowerNote(details)];
@@ -53,7 +53,7 @@ function narrowerNote({ widestFront }: InnerBindingDetails): Note {
   return {
     kind: 'tip',
     says: 'A narrower binding goes: sew a seam of {front} at most and cut the strip to wrap that. A single fold lies as far out as a double one but is one layer less to bend.',
-    values: { front: lengthQuantity(widestFront, { direction: 'down' }) },
+    values: { front: lengthDown(widestFront) },
   };
 }
 
@@ -65,8 +65,8 @@ function coverNotes(asked: InnerBindingInput, details: InnerBindingDetails): rea
       says: 'With a seam of {seam} this strip stops {short} before the stitching on the back. It wants a strip of {strip}, or a narrower seam.',
       values: {
         seam: givenLength(asked.seamAllowance),
-        short: lengthQuantity(-details.cover, { direction: 'up' }),
-        strip: lengthQuantity(details.stripForSeam, { direction: 'up', step: asked.cutStep }),
+        short: lengthUp(-details.cover),
+        strip: lengthUp(details.stripForSeam, asked.cutStep),
       },
     },
   ];

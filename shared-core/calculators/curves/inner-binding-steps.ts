@@ -1,12 +1,9 @@
-import type { Explanation, Rule, Step, Term } from '../explanation';
-import { degreesQuantity, givenLength, lengthQuantity } from '../quantities';
+import type { Explanation, Step, Term } from '../explanation';
+import { degreesQuantity, lengthNearest, lengthUp } from '../quantities';
+import { commonPractice, derived, givenTerm } from '../working/terms';
 import type { InnerBindingInput } from './inner-binding-input';
 import { curveOf, type InnerBindingDetails } from './inner-binding-plan';
 import { strainSteps } from './strain-steps';
-
-const derived = (says: string): Rule => ({ kind: 'derived', says });
-const practice = (says: string): Rule => ({ kind: 'common practice', says });
-const up = { direction: 'up' } as const;
 
 export function innerBindingSteps(asked: InnerBindingInput, details: InnerBindingDetails): Explanation {
   return [
@@ -18,24 +15,21 @@ export function innerBindingSteps(asked: InnerBindingInput, details: InnerBindin
       label: 'Square that gives it in one piece',
       formula: 'a = (L + w) ÷ √2, rounded up',
       terms: [
-        { symbol: 'L', means: 'strip to cut', quantity: lengthQuantity(details.stripLength, up) },
-        { symbol: 'w', means: 'strip width', quantity: givenLength(asked.stripWidth) },
+        { symbol: 'L', means: 'strip to cut', quantity: lengthUp(details.stripLength) },
+        givenTerm('w', 'strip width', asked.stripWidth),
       ],
-      result: lengthQuantity((details.stripLength + asked.stripWidth) / Math.SQRT2, {
-        direction: 'up',
-        step: asked.squareStep,
-      }),
+      result: lengthUp((details.stripLength + asked.stripWidth) / Math.SQRT2, asked.squareStep),
       rule: derived('A strip with square ends along the diagonal of a square is a√2 − w long.'),
     },
     {
       label: 'Strip that just wraps the edge',
       formula: asked.fold === 'double' ? 'w = 6s + 2t + 2c' : 'w = 4s + t + c',
       terms: [
-        { symbol: 's', means: 'seam', quantity: givenLength(asked.seamAllowance) },
-        { symbol: 't', means: 'thickness', quantity: givenLength(asked.quiltThickness) },
-        { symbol: 'c', means: 'cover on the back', quantity: givenLength(asked.backCover) },
+        givenTerm('s', 'seam', asked.seamAllowance),
+        givenTerm('t', 'thickness', asked.quiltThickness),
+        givenTerm('c', 'cover on the back', asked.backCover),
       ],
-      result: lengthQuantity(details.stripForSeam, { direction: 'up', step: asked.cutStep }),
+      result: lengthUp(details.stripForSeam, asked.cutStep),
       rule: derived('Inside the seam, up the front, over the edge, down the back and past the seam.'),
     },
     ...strainSteps(curveOf(asked), details.strains),
@@ -46,10 +40,10 @@ function ringStep(asked: InnerBindingInput, details: InnerBindingDetails): Step 
   const radius: Term = {
     symbol: 'r',
     means: 'radius of the cut edge',
-    quantity: lengthQuantity(details.cutRadius, { direction: 'nearest' }),
+    quantity: lengthNearest(details.cutRadius),
   };
-  const seam: Term = { symbol: 's', means: 'seam allowance', quantity: givenLength(asked.seamAllowance) };
-  const result = lengthQuantity(details.seamLine, up);
+  const seam: Term = givenTerm('s', 'seam allowance', asked.seamAllowance);
+  const result = lengthUp(details.seamLine);
   if (!asked.hasSlit) {
     return {
       label: 'Seam line',
@@ -80,35 +74,31 @@ function legsStep(asked: InnerBindingInput, details: InnerBindingDetails): Step 
     label: 'Both legs of the slit',
     formula: '2(d + s)',
     terms: [
-      { symbol: 'd', means: 'slit from edge to hole', quantity: givenLength(asked.slitLength) },
-      {
-        symbol: 's',
-        means: 'for the miter on the ring’s side of each corner',
-        quantity: givenLength(asked.seamAllowance),
-      },
+      givenTerm('d', 'slit from edge to hole', asked.slitLength),
+      givenTerm('s', 'for the miter on the ring’s side of each corner', asked.seamAllowance),
     ],
-    result: lengthQuantity(details.legs, up),
+    result: lengthUp(details.legs),
     rule: derived('The strip runs along the raw edge to each corner, is folded there and goes on.'),
   };
 }
 
 function jointStep(asked: InnerBindingInput, details: InnerBindingDetails): Step {
-  const fold: Term = { symbol: 'f', means: 'fold at the start', quantity: givenLength(asked.startFold) };
-  const result = lengthQuantity(details.joint, up);
+  const fold: Term = givenTerm('f', 'fold at the start', asked.startFold);
+  const result = lengthUp(details.joint);
   if (asked.hasSlit) {
     return {
       label: 'Ends',
       formula: '2f',
       terms: [fold],
       result,
-      rule: practice('Both ends are folded under at the outer edge, or under the outer binding.'),
+      rule: commonPractice('Both ends are folded under at the outer edge, or under the outer binding.'),
     };
   }
   if (asked.joint === 'diagonal') {
     return {
       label: 'Joint',
       formula: 'w',
-      terms: [{ symbol: 'w', means: 'strip width', quantity: givenLength(asked.stripWidth) }],
+      terms: [givenTerm('w', 'strip width', asked.stripWidth)],
       result,
       rule: derived('A diagonal joint takes a strip width of length.'),
     };
@@ -118,27 +108,27 @@ function jointStep(asked: InnerBindingInput, details: InnerBindingDetails): Step
     formula: 'f + o + k',
     terms: [
       fold,
-      { symbol: 'o', means: 'overlap', quantity: givenLength(asked.overlap) },
-      { symbol: 'k', means: 'tucked into the fold', quantity: givenLength(asked.tuck) },
+      givenTerm('o', 'overlap', asked.overlap),
+      givenTerm('k', 'tucked into the fold', asked.tuck),
     ],
     result,
-    rule: practice(
+    rule: commonPractice(
       'The start is folded under by 1/2 in, the end overlaps by 1/2 in and slips into the fold.',
     ),
   };
 }
 
 function stripStep(asked: InnerBindingInput, details: InnerBindingDetails): Step {
-  const legs: Term = { symbol: 'G', means: 'legs of the slit', quantity: lengthQuantity(details.legs, up) };
+  const legs: Term = { symbol: 'G', means: 'legs of the slit', quantity: lengthUp(details.legs) };
   return {
     label: 'Strip to cut',
     formula: details.legs > 0 ? 'L = C + G + J' : 'L = C + J',
     terms: [
-      { symbol: 'C', means: 'seam line', quantity: lengthQuantity(details.seamLine, up) },
+      { symbol: 'C', means: 'seam line', quantity: lengthUp(details.seamLine) },
       ...(details.legs > 0 ? [legs] : []),
-      { symbol: 'J', means: asked.hasSlit ? 'ends' : 'joint', quantity: lengthQuantity(details.joint, up) },
+      { symbol: 'J', means: asked.hasSlit ? 'ends' : 'joint', quantity: lengthUp(details.joint) },
     ],
-    result: lengthQuantity(details.stripLength, { direction: 'up', step: asked.cutStep }),
+    result: lengthUp(details.stripLength, asked.cutStep),
     rule: derived(
       'Cut to the stitching line, not to the raw edge: cut to the raw edge it would have to stretch.',
     ),

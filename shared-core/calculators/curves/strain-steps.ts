@@ -1,5 +1,5 @@
-import type { Quantity, Rule, Step, Table, Term } from '../explanation';
-import { lengthQuantity, percentQuantity, wordsQuantity } from '../quantities';
+import type { Quantity, Step, Table, Term } from '../explanation';
+import { lengthDown, lengthUp, percentQuantity, wordsQuantity } from '../quantities';
 import type { Length } from '#core/units/length';
 import {
   type BoundCurve,
@@ -13,8 +13,7 @@ import {
   widestStrip,
 } from './strain';
 import { foldReach, stripWidthFor } from '../binding/strip-width';
-
-const derived = (says: string): Rule => ({ kind: 'derived', says });
+import { derived } from '../working/terms';
 
 /** The three strains of a strip on a curve, each with its formula; `cover` is what the fold passes the seam by on the back. */
 export function strainSteps(curve: BoundCurve, strains: CurveStrains): readonly Step[] {
@@ -22,7 +21,7 @@ export function strainSteps(curve: BoundCurve, strains: CurveStrains): readonly 
   const base: Term = {
     symbol: 'q',
     means: isInside ? 'radius of the stitching, r + s' : 'radius of the stitching, R − s',
-    quantity: lengthQuantity(seamRadius(curve), { direction: 'down' }),
+    quantity: lengthDown(seamRadius(curve)),
   };
   const reach = foldReach(curve.fold, curve.strip, curve.seam);
   const isDouble = curve.fold === 'double';
@@ -34,7 +33,7 @@ export function strainSteps(curve: BoundCurve, strains: CurveStrains): readonly 
         {
           symbol: isDouble ? 'w ÷ 2 − s' : 'w − 2s',
           means: 'from the seam to the fold',
-          quantity: lengthQuantity(reach, { direction: 'up' }),
+          quantity: lengthUp(reach),
         },
         base,
       ],
@@ -48,10 +47,7 @@ export function strainSteps(curve: BoundCurve, strains: CurveStrains): readonly 
     {
       label: 'The fabric at the edge, once turned',
       formula: 's ÷ q',
-      terms: [
-        { symbol: 's', means: 'seam allowance', quantity: lengthQuantity(curve.seam, { direction: 'up' }) },
-        base,
-      ],
+      terms: [{ symbol: 's', means: 'seam allowance', quantity: lengthUp(curve.seam) }, base],
       result: percentQuantity(100 * strains.edge),
       rule: derived(
         isInside
@@ -66,7 +62,7 @@ export function strainSteps(curve: BoundCurve, strains: CurveStrains): readonly 
         {
           symbol: 'c',
           means: 'past the seam on the back',
-          quantity: lengthQuantity(curve.cover, { direction: 'up' }),
+          quantity: lengthUp(curve.cover),
         },
         base,
       ],
@@ -122,11 +118,11 @@ export function whatFitsTable({ curve, thickness, limits, grain, cutStep }: What
     const none = wordsQuantity('none');
     return [
       wordsQuantity(`${words}, up to ${percent} %`),
-      lengthQuantity(widestStrip(curve, most), { direction: 'down', step: cutStep }),
-      lengthQuantity(smallestRadius(curve, most), { direction: 'up', step: cutStep }),
-      seam > 0 ? lengthQuantity(seam, { direction: 'down' }) : none,
-      seam > 0 ? lengthQuantity(stripWidthFor('double', wrapping), { direction: 'down' }) : none,
-      seam > 0 ? lengthQuantity(stripWidthFor('single', wrapping), { direction: 'down' }) : none,
+      lengthDown(widestStrip(curve, most), cutStep),
+      lengthUp(smallestRadius(curve, most), cutStep),
+      seam > 0 ? lengthDown(seam) : none,
+      seam > 0 ? lengthDown(stripWidthFor('double', wrapping)) : none,
+      seam > 0 ? lengthDown(stripWidthFor('single', wrapping)) : none,
     ];
   });
   return {

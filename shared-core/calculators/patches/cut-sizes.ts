@@ -1,7 +1,7 @@
 import type { Length } from '#core/units/length';
 import { roundDownTo, roundUpTo } from '#core/units/rounding';
 import type { LengthQuantity } from '../explanation';
-import { lengthQuantity } from '../quantities';
+import { lengthUp } from '../quantities';
 import type { CutEdge } from './cut-edge';
 import { type AlongStrip, piecesPerStrip } from './fill-strips';
 import type { CutPatch } from './patch-unit';
@@ -23,7 +23,7 @@ export interface SizedPatch {
 /** Up to the step, from the setting of the trade where it is wanted and known, and never under the exact size. */
 export function cutLength(edge: CutEdge, { rounding, cutStep }: CutChoice): LengthQuantity {
   const setting = rounding === 'customary' ? (edge.customary?.exact ?? 0) : 0;
-  const { rounded } = lengthQuantity(Math.max(setting, edge.exact), { step: cutStep, direction: 'up' });
+  const { rounded } = lengthUp(Math.max(setting, edge.exact), cutStep);
   return { kind: 'length', exact: edge.exact, rounded, rounding: 'up', use: 'size' };
 }
 

@@ -1,6 +1,13 @@
 import type { PatchToCut } from '#core/domain/patch-list';
 import { failure, type Result, success } from '#core/result';
-import { type Length, lengthFromExact, lengthFromUnits, MAX_LENGTH_UNITS } from '#core/units/length';
+import {
+  type Length,
+  lengthAdd,
+  LENGTH_ZERO,
+  lengthFromExact,
+  lengthTimes,
+  MAX_LENGTH_UNITS,
+} from '#core/units/length';
 import { type AlongStrip, piecesPerStrip, stripsToCut, stripsToJoin } from './fill-strips';
 
 /** Patches of one size to be cut from one fabric, at the sizes set on the ruler. */
@@ -55,11 +62,16 @@ export function fabricNeeded(
     const needed = stripsOf(group, usableWidth, seam);
     if (needed === null) return failure({ code: 'wider-than-fabric', demand: longestOf(group) });
     const { fabric, stripWidth } = group[0];
-    const length = needed * stripWidth;
-    total += length;
+    total += needed * stripWidth;
     if (total > MOST_FABRIC) return failure({ code: 'too-much-fabric', demand: longestOf(group) });
-    const isJoined = mustJoin(group[0], usableWidth);
-    strips.push({ fabric, width: stripWidth, strips: needed, length: lengthFromUnits(length), isJoined });
+    const length = lengthTimes(stripWidth, needed);
+    strips.push({
+      fabric,
+      width: stripWidth,
+      strips: needed,
+      length,
+      isJoined: mustJoin(group[0], usableWidth),
+    });
     patches.push(...patchesOf(group, needed, usableWidth));
   }
   return success({ strips, patches: mergeEqual(patches) });
@@ -72,9 +84,11 @@ export interface FabricLength {
 
 /** Length of fabric of each fabric, over the whole usable width; fabrics in the order they first came. */
 export function lengthPerFabric(strips: readonly StripsToCut[]): readonly FabricLength[] {
-  const sums = new Map<string, number>();
-  for (const { fabric, length } of strips) sums.set(fabric, (sums.get(fabric) ?? 0) + length);
-  return [...sums].map(([fabric, length]) => ({ fabric, length: lengthFromUnits(length) }));
+  const sums = new Map<string, Length>();
+  for (const { fabric, length } of strips) {
+    sums.set(fabric, lengthAdd(sums.get(fabric) ?? LENGTH_ZERO, length));
+  }
+  return [...sums].map(([fabric, length]) => ({ fabric, length }));
 }
 
 /**

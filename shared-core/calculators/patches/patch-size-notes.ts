@@ -1,7 +1,7 @@
 import { polygonArea } from '#core/geometry/polygon';
 import { lengthFromInches } from '#core/units/length';
 import type { Note } from '../explanation';
-import { givenLength, lengthQuantity } from '../quantities';
+import { givenLength, lengthNearest } from '../quantities';
 import type { PatchSizeWork } from './patch-size-work';
 import { patchUnits, planUnit } from './patch-units';
 import { PIECING_CAUTIONS } from './piecing-cautions';
@@ -39,8 +39,7 @@ function trimNote({ input, plan, sized }: PatchSizeWork): readonly Note[] {
   const isRectangle = Math.abs(polygonArea(plan.outline) - plan.width * plan.length) < 1;
   const isLarger = sized.some(({ across }) => across.rounded - across.exact > 1);
   if (!isLarger || !isRectangle) return [];
-  const unfinished = (size: number) =>
-    lengthQuantity(size + 2 * input.seamAllowance, { direction: 'nearest' });
+  const unfinished = (size: number) => lengthNearest(size + 2 * input.seamAllowance);
   return [
     {
       kind: 'tip',

@@ -1,5 +1,14 @@
 import type { Explanation, Rule, Step, Term } from '../explanation';
-import { countQuantity, degreesQuantity, givenLength, lengthQuantity } from '../quantities';
+import {
+  countQuantity,
+  degreesQuantity,
+  givenLength,
+  lengthDown,
+  lengthNearest,
+  lengthQuantity,
+  yardageUp,
+} from '../quantities';
+import { givenTerm } from '../working/terms';
 import { lengthPerFabric } from './fabric-needed';
 import type { CutEdge } from './cut-edge';
 import type { SizedPatch } from './cut-sizes';
@@ -41,12 +50,12 @@ function reverseStep({ fromCut, input }: PatchSizeWork): Explanation {
         {
           symbol: 'C',
           means: `cut size of ${cutMeans}`,
-          quantity: lengthQuantity(fromCut.cut, { direction: 'nearest' }),
+          quantity: lengthNearest(fromCut.cut),
         },
         seamTerm(input),
         ...(fromCut.terms ?? []).map(termOf),
       ],
-      result: lengthQuantity(fromCut.finished, { direction: 'down' }),
+      result: lengthDown(fromCut.finished),
       rule: { kind: 'derived', says: 'The cut shape with the seam taken off on every side.' },
     },
   ];
@@ -92,7 +101,7 @@ function perStripStep({ input }: PatchSizeWork, { patch, strip }: SizedPatch): S
     label: `${patch.name} from one strip`,
     formula: 'n = 1 + ⌊(U − a)/p⌋',
     terms: [
-      { symbol: 'U', means: 'usable width of the fabric', quantity: givenLength(input.fabricWidth) },
+      givenTerm('U', 'usable width of the fabric', input.fabricWidth),
       {
         symbol: 'a',
         means: 'what the first takes of the strip',
@@ -115,7 +124,7 @@ function stripSteps({ needed }: PatchSizeWork): Explanation {
     formula: 'fabric = k × b',
     terms: [
       { symbol: 'k', means: 'strips', quantity: countQuantity(strips, ['strip', 'strips']) },
-      { symbol: 'b', means: 'what a strip is cut at', quantity: givenLength(width) },
+      givenTerm('b', 'what a strip is cut at', width),
     ],
     result: givenLength(length),
     rule,
@@ -127,10 +136,10 @@ function fabricSteps({ input, needed }: PatchSizeWork): Explanation {
     label: `Fabric to have of ${fabric.toLowerCase()}`,
     formula: 'Σ, rounded up to whole y',
     terms: [
-      { symbol: 'Σ', means: 'all strips of it', quantity: givenLength(length) },
-      { symbol: 'y', means: 'what fabric is sold by', quantity: givenLength(input.yardageStep) },
+      givenTerm('Σ', 'all strips of it', length),
+      givenTerm('y', 'what fabric is sold by', input.yardageStep),
     ],
-    result: lengthQuantity(length, { step: input.yardageStep, direction: 'up', use: 'yardage' }),
+    result: yardageUp(length, input.yardageStep),
     rule: {
       kind: 'common practice',
       says: 'Bought by the eighth of a yard or by 5 cm; nothing is added for slips.',
@@ -139,10 +148,10 @@ function fabricSteps({ input, needed }: PatchSizeWork): Explanation {
 }
 
 function termOf({ symbol, means, exact, isAngle }: CutEdge['terms'][number]): Term {
-  const quantity = isAngle ? degreesQuantity(exact) : lengthQuantity(exact, { direction: 'nearest' });
+  const quantity = isAngle ? degreesQuantity(exact) : lengthNearest(exact);
   return { symbol, means, quantity };
 }
 
 function seamTerm({ seamAllowance }: PatchSizeWork['input']): Term {
-  return { symbol: 's', means: 'seam allowance', quantity: givenLength(seamAllowance) };
+  return givenTerm('s', 'seam allowance', seamAllowance);
 }

@@ -2,7 +2,7 @@ import { failure, type Result, success } from '#core/result';
 import type { Length } from '#core/units/length';
 import { roundUpTo } from '#core/units/rounding';
 import type { Refusal } from '../calculator';
-import { givenLength, lengthQuantity } from '../quantities';
+import { givenLength, lengthUp } from '../quantities';
 import { fabricNeeded, type FabricNeeded, type ShortFabric, type PatchDemand } from './fabric-needed';
 import { type SizedPatch, sizedPatch } from './cut-sizes';
 import type { PatchSizeInput } from './patch-size-input';
@@ -106,7 +106,7 @@ export function fabricRefusal({ code, demand }: ShortFabric, fabricWidth: Length
       values: {},
     };
   }
-  const length = lengthQuantity(roundUpTo(demand.along.first, 1), { direction: 'up' });
+  const length = lengthUp(roundUpTo(demand.along.first, 1));
   return {
     code,
     field: ['fabricWidth'],

@@ -6,7 +6,7 @@ import type { Note } from '../explanation';
 import { polygonOf, rectangleAt } from '../patches/cut-shapes';
 import { rectanglePatch } from '../patches/rectangle-patch';
 import { miteredStrip } from '../patches/units/mitered-border';
-import { countQuantity, lengthQuantity } from '../quantities';
+import { countQuantity, lengthNearest } from '../quantities';
 import {
   type Assembly,
   findBlock,
@@ -195,8 +195,8 @@ function sideMisfit(
       says: `${says} A border of half the difference, or a longer block, makes them meet.`,
       values: {
         count: countQuantity(count, ['', '']),
-        off: lengthQuantity(Math.abs(over), { direction: 'nearest' }),
-        side: lengthQuantity(side, { direction: 'nearest' }),
+        off: lengthNearest(Math.abs(over)),
+        side: lengthNearest(side),
       },
     },
   ];
@@ -208,7 +208,7 @@ function cornerMisfit(label: string, corner: BlockKind, depth: number): readonly
     {
       kind: 'warning',
       says: `${label}: ${corner.name} in the corners has to be {depth} square, as deep as the round.`,
-      values: { depth: lengthQuantity(depth, { direction: 'nearest' }) },
+      values: { depth: lengthNearest(depth) },
     },
   ];
 }

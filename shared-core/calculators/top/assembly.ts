@@ -1,9 +1,9 @@
-import { lengthFromUnits, UNITS_PER_METER } from '#core/units/length';
+import { lengthFromMeters } from '#core/units/length';
 import type { Polygon } from '#core/geometry/polygon';
 import type { Refusal } from '../calculator';
 import type { Note, Term } from '../explanation';
 import type { CutPatch } from '../patches/patch-unit';
-import { givenLength, lengthQuantity } from '../quantities';
+import { givenLength, lengthNearest } from '../quantities';
 import type { BlockKind } from './top-input';
 
 /** A block where it lies in the top, x to the right and y down, in 1/320 mm; rounds grow past (0, 0) to the left and up. */
@@ -60,7 +60,7 @@ export function unknownBlock(name: string, field: Refusal['field']): Refusal {
 }
 
 /** Fifty meters: no floor holds a larger top. */
-export const WIDEST_TOP = lengthFromUnits(50 * UNITS_PER_METER);
+export const WIDEST_TOP = lengthFromMeters(50);
 
 export function tooLarge(): Refusal {
   return {
@@ -82,5 +82,5 @@ export function tooManyBlocks(): Refusal {
 
 /** A finished length in a formula. */
 export function lengthTerm(symbol: string, means: string, exact: number): Term {
-  return { symbol, means, quantity: lengthQuantity(exact, { direction: 'nearest' }) };
+  return { symbol, means, quantity: lengthNearest(exact) };
 }

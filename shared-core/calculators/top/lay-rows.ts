@@ -1,7 +1,7 @@
 import { failure, type Result, success } from '#core/result';
 import type { Refusal } from '../calculator';
 import type { Note } from '../explanation';
-import { countQuantity, lengthQuantity } from '../quantities';
+import { countQuantity, lengthNearest } from '../quantities';
 import { rectangleAt } from '../patches/cut-shapes';
 import { rectanglePatch } from '../patches/rectangle-patch';
 import {
@@ -188,5 +188,5 @@ function rowNumber(row: Row) {
 }
 
 function misfitLength(exact: number) {
-  return lengthQuantity(exact, { direction: 'nearest' });
+  return lengthNearest(exact);
 }

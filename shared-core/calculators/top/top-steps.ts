@@ -1,6 +1,7 @@
 import type { Explanation } from '../explanation';
 import { lengthPerFabric } from '../patches/fabric-needed';
-import { countQuantity, givenLength, lengthQuantity, percentQuantity } from '../quantities';
+import { countQuantity, lengthNearest, percentQuantity, yardageUp } from '../quantities';
+import { givenTerm } from '../working/terms';
 import { lengthTerm } from './assembly';
 import type { TopWork } from './top-work';
 
@@ -10,7 +11,7 @@ export function topSteps(work: TopWork): Explanation {
     label: `${label}, finished width`,
     formula,
     terms,
-    result: lengthQuantity(width, { direction: 'nearest' }),
+    result: lengthNearest(width),
     rule: { kind: 'derived', says: 'Finished sizes add up; seams are added once, at the end.' } as const,
   }));
   const unfinished = {
@@ -18,9 +19,9 @@ export function topSteps(work: TopWork): Explanation {
     formula: 'W + 2s',
     terms: [
       lengthTerm('W', 'finished width', assembly.width),
-      { symbol: 's', means: 'seam allowance', quantity: givenLength(input.seamAllowance) },
+      givenTerm('s', 'seam allowance', input.seamAllowance),
     ],
-    result: lengthQuantity(assembly.width + 2 * input.seamAllowance, { direction: 'nearest' }),
+    result: lengthNearest(assembly.width + 2 * input.seamAllowance),
     rule: { kind: 'derived', says: 'One seam allowance on each side is still there.' } as const,
   };
   return [...sizes, unfinished, ...seamSteps(work), ...fabricSteps(work)];
@@ -42,7 +43,7 @@ function seamSteps({ seams, seamLength, halfPatchEdges, topEdge }: TopWork): Exp
         lengthTerm('h', 'half the edges of all patches', halfPatchEdges),
         lengthTerm('P', 'edge of the top', topEdge),
       ],
-      result: lengthQuantity(seamLength, { direction: 'nearest' }),
+      result: lengthNearest(seamLength),
       rule: {
         kind: 'derived',
         says: 'Each seam lies between two edges; only the outer edge has none. True where all parts meet.',
@@ -56,14 +57,10 @@ function fabricSteps({ input, needed }: TopWork): Explanation {
     label: `Fabric of ${fabric}`,
     formula: 'Σ(k × b)·(1 + e)',
     terms: [
-      { symbol: 'Σ(k × b)', means: 'strips times their width', quantity: givenLength(length) },
+      givenTerm('Σ(k × b)', 'strips times their width', length),
       { symbol: 'e', means: 'safety extra', quantity: percentQuantity(input.safetyExtraPercent) },
     ],
-    result: lengthQuantity(length * (1 + input.safetyExtraPercent / 100), {
-      step: input.yardageStep,
-      direction: 'up',
-      use: 'yardage',
-    }),
+    result: yardageUp(length * (1 + input.safetyExtraPercent / 100), input.yardageStep),
     rule: {
       kind: 'derived',
       says: 'Strips across the usable width, filled with the longest patches that still fit.',

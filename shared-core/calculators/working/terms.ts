@@ -1,0 +1,24 @@
+import type { Length } from '#core/units/length';
+import type { Quantity, Rule, Term } from '../explanation';
+import { givenLength } from '../quantities';
+
+/** Short makers for the parts of a step of the working, shared by all calculators. */
+
+/** A rule that follows from geometry or arithmetic. */
+export function derived(says: string): Rule {
+  return { kind: 'derived', says };
+}
+
+/** A rule that makers follow by custom. */
+export function commonPractice(says: string): Rule {
+  return { kind: 'common practice', says };
+}
+
+export function term(symbol: string, means: string, quantity: Quantity): Term {
+  return { symbol, means, quantity };
+}
+
+/** A length from the input, shown as it was entered. */
+export function givenTerm(symbol: string, means: string, length: Length): Term {
+  return term(symbol, means, givenLength(length));
+}
