@@ -57,7 +57,7 @@ export function answerCalculator(
 }
 
 /** What is stored of a kept answer and decides whether it still holds. */
-export interface KeptAnswer {
+export interface SavedAnswer {
   readonly version: number;
   readonly input: unknown;
   readonly ownInput: unknown;
@@ -68,7 +68,7 @@ export interface KeptAnswer {
  * project now gives another answer. A change of the project and back again leaves it up to date, and so does a change that the
  * answer does not hang on, such as the hole's size where the slit is not counted; a drawing of the whole piece says nothing new.
  */
-export function isOutOfDate(kept: KeptAnswer, calculator: Calculator, measurements: Measurements): boolean {
+export function isOutOfDate(kept: SavedAnswer, calculator: Calculator, measurements: Measurements): boolean {
   if (kept.version !== calculator.version) return true;
   const now = completeInput(calculator, measurements, kept.ownInput);
   if (!now.ok) return true;
@@ -83,7 +83,7 @@ function isSameAnswer(calculator: Calculator, input: object, keptInput: unknown)
 }
 
 /** Deep equality of plain data; the order of fields does not matter. */
-function isSameData(one: unknown, other: unknown): boolean {
+export function isSameData(one: unknown, other: unknown): boolean {
   if (Object.is(one, other)) return true;
   if (typeof one !== 'object' || typeof other !== 'object' || one === null || other === null) return false;
   if (Array.isArray(one) !== Array.isArray(other)) return false;

@@ -42,10 +42,10 @@ test('a clock is started from anywhere, runs on through a restart, is stopped wi
       await openStage(page, 'Alder throw', 'Quilting, sent out');
       const time = page.getByRole('region', { name: 'Time' });
       await expect(time).toContainText('1 h 20 min, 40 cuts');
-      await time.getByRole('button', { name: 'Write down time' }).click();
-      const dialog = page.getByRole('dialog', { name: 'Write down time' });
+      await time.getByRole('button', { name: 'Add time' }).click();
+      const dialog = page.getByRole('dialog', { name: 'Add time' });
       await dialog.getByRole('textbox', { name: 'Time worked' }).fill('25');
-      await dialog.getByRole('button', { name: 'Keep the time' }).click();
+      await dialog.getByRole('button', { name: 'Save' }).click();
       await expect(dialog).toBeHidden();
       await expect(time).toContainText('1 h 45 min of about');
     });
@@ -82,29 +82,29 @@ test('blocks counted three times make the hours of a stage whose top is kept, an
   const time = page.getByRole('region', { name: 'Time' });
   await test.step('the top is kept, and says how many blocks there are', async () => {
     await page.getByRole('button', { name: /^The whole top/ }).click();
-    await page.getByRole('button', { name: 'Keep this answer' }).click();
-    await expect(time).toContainText('not counted yet');
-    await expect(time).toContainText('As the plan has it: your own rates cannot tell yet.');
+    await page.getByRole('button', { name: 'Save this answer' }).click();
+    await expect(time).toContainText('nothing logged yet');
+    await expect(time).toContainText('From the stage plan, until enough time is logged to use your own rates.');
   });
   for (const blocks of ['10', '12', '8']) {
-    await time.getByRole('button', { name: 'Write down time' }).click();
-    const dialog = page.getByRole('dialog', { name: 'Write down time' });
+    await time.getByRole('button', { name: 'Add time' }).click();
+    const dialog = page.getByRole('dialog', { name: 'Add time' });
     await dialog.getByRole('textbox', { name: 'Time worked' }).fill('1 h');
     await dialog.getByRole('radio', { name: 'Blocks sewn' }).check();
     await dialog.getByRole('textbox', { name: 'How many blocks' }).fill(blocks);
-    await dialog.getByRole('button', { name: 'Keep the time' }).click();
+    await dialog.getByRole('button', { name: 'Save' }).click();
     await expect(dialog).toBeHidden();
   }
   await test.step('from the third count on the rate makes the hours', async () => {
     await expect(time).toContainText(
-      'By your own rates; joining the blocks comes on top. Without them: 15 h.',
+      'From your own rates; joining the blocks is not included. Without them: 15 h.',
     );
     await expect(time).toContainText('counted 3 times');
     expect(await axeFaults(page)).toEqual([]);
   });
   await test.step('the hours of the plan are put back, and stay', async () => {
-    await time.getByRole('button', { name: 'Go by 15 h instead' }).click();
-    await expect(time).toContainText('The hours you set; by your own rates it would be');
+    await time.getByRole('button', { name: 'Use 15 h instead' }).click();
+    await expect(time).toContainText('The estimate you set; your own rates would give');
   });
   await close();
 });

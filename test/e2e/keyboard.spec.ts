@@ -43,14 +43,14 @@ test('a notebook is begun, a piece written down, a cut booked and a stage finish
     await expect(page.getByRole('button', { name: 'The top is done' })).toBeVisible();
     await press(page, page.getByRole('main').getByRole('link', { name: 'Piece the top' }));
     await expect(title(page, 'Piece the top')).toBeFocused();
-    await press(page, page.getByRole('button', { name: 'Keep this answer' }));
-    await expect(page.getByText(/^Kept \S+ \S+$/)).toBeVisible();
+    await press(page, page.getByRole('button', { name: 'Save this answer' }));
+    await expect(page.getByText(/^Saved \S+ \S+$/)).toBeVisible();
   });
   await test.step('book a cut', async () => {
     const fabric = page.getByRole('region', { name: 'Fabric' });
-    const bookCut = fabric.getByRole('button', { name: 'Book a cut' });
+    const bookCut = fabric.getByRole('button', { name: 'Record a cut' });
     await press(page, bookCut);
-    const dialog = page.getByRole('dialog', { name: 'Book a cut' });
+    const dialog = page.getByRole('dialog', { name: 'Record a cut' });
     await expect(dialog.getByRole('textbox', { name: 'Find the fabric' })).toBeFocused();
     await page.keyboard.type('rust');
     await press(page, dialog.getByRole('radio', { name: /Rust stripe/ }), 'Space');

@@ -10,7 +10,7 @@ import { axeFaults } from './axe-faults';
 const QUILTER = 'Copper Needle Longarm';
 const STAGE = 'Quilting, sent out';
 
-test('a piece of which nothing was heard comes up on the bench, and does no more once something was', async () => {
+test('a project without news shows up on the bench until an update is added', async () => {
   const { page, close } = await launchProgram();
   const [top] = await writeDownTops(page, ['Alder throw']);
   const details = {
@@ -21,13 +21,13 @@ test('a piece of which nothing was heard comes up on the bench, and does no more
   await askStore(page, 'trip:send', { stageId: top!.stageId, details });
   await page.reload();
   const ask = page.getByRole('region', { name: 'Ask after' });
-  await test.step('thirty days without a word, where 21 are asked after', async () => {
+  await test.step('after thirty days without news, where the setting is 21', async () => {
     await goTo(page, 'Bench');
     await expect(ask).toContainText('No word for 30 days');
     await expect(ask).toContainText(QUILTER);
     expect(await axeFaults(page)).toEqual([]);
   });
-  await test.step('what is heard is written down from the bench', async () => {
+  await test.step('an update is added from the bench', async () => {
     await ask.getByRole('button', { name: /Write down/ }).click();
     const dialog = page.getByRole('dialog', { name: `What is heard from ${QUILTER}` });
     await dialog.getByRole('radio', { name: 'On the frame' }).check();
@@ -38,7 +38,7 @@ test('a piece of which nothing was heard comes up on the bench, and does no more
   await close();
 });
 
-/** A small picture with a dot on it, as a camera would give it, drawn by the window itself. */
+/** A script that draws a small picture of one color in the window, in place of a photo. */
 const picture = (color: string) => `(async () => {
   const canvas = document.createElement('canvas');
   [canvas.width, canvas.height] = [120, 90];
@@ -48,14 +48,14 @@ const picture = (color: string) => `(async () => {
   return canvas.toDataURL('image/png').split(',')[1];
 })()`;
 
-test('a piece is photographed before it leaves and after it is back, and the pictures stay with the trip', async () => {
+test('photos of a project before it is sent and after it is back stay with the trip', async () => {
   const { page, close } = await launchProgram();
   const [top] = await writeDownTops(page, ['Alder throw']);
   const details = { ...tripWith(QUILTER), sentOn: calendarDate(dayFromNow(-5)) };
   await askStore(page, 'trip:send', { stageId: top!.stageId, details });
   await page.reload();
   await openStage(page, 'Alder throw', STAGE);
-  const trips = page.getByRole('region', { name: 'Trips out' });
+  const trips = page.getByRole('region', { name: 'Trips to the quilter' });
   const photograph = async (moment: string, color: string) => {
     const bytes = await page.evaluate<string>(picture(color));
     await page.getByLabel(`Photo ${moment.toLowerCase()}, files`).setInputFiles({
@@ -65,14 +65,14 @@ test('a piece is photographed before it leaves and after it is back, and the pic
     });
     await expect(trips.getByRole('group', { name: moment }).getByRole('img')).toHaveCount(1);
   };
-  await photograph('Before it left', 'teal');
+  await photograph('Before it was sent', 'teal');
   await mainAction(page, 'It is back').click();
   const dialog = page.getByRole('dialog', { name: 'It is back' });
-  await dialog.getByRole('button', { name: 'It is back' }).click();
+  await dialog.getByRole('button', { name: 'Save' }).click();
   await expect(dialog).toBeHidden();
   await photograph('After it came back', 'maroon');
   await page.reload();
-  for (const moment of ['Before it left', 'After it came back']) {
+  for (const moment of ['Before it was sent', 'After it came back']) {
     await expect(trips.getByRole('group', { name: moment }).getByRole('img')).toHaveCount(1);
   }
   const { photos } = await askStore(page, 'project:open', { projectId: top!.projectId });

@@ -22,54 +22,54 @@ async function addQuilter(page: Page): Promise<void> {
   await expect(page.getByText('18 days promised; no trip has ended yet')).toBeVisible();
 }
 
-test('a quilter is kept and compared, two tops go in one package, one comes back, and what is overdue comes up on the bench', async () => {
+test('a quilter is saved and compared, two tops go in one package, one comes back, and the overdue one shows up on the bench', async () => {
   const { page, close } = await launchProgram();
   await writeDownTops(page, ['Alder throw', 'Birch throw']);
   await test.step('a contact with rates', () => addQuilter(page));
 
-  await test.step('compared for the piece', async () => {
+  await test.step('compared for the project', async () => {
     await openStage(page, 'Alder throw', STAGE);
     const offers = page.getByRole('region', { name: 'Who could quilt it' }).getByRole('listitem');
     // 50 × 60 in at 0.025 a square inch is 75.00 (common practice: area by rate).
     await expect(offers).toContainText(QUILTER);
     await expect(offers).toContainText('$75.00');
-    await expect(offers).toContainText('by their rate');
+    await expect(offers).toContainText('at their rate');
     expect(await axeFaults(page)).toEqual([]);
   });
 
-  await test.step('booked ahead, and the days are planned by what the quilter says', async () => {
-    await page.getByRole('button', { name: `Book ${QUILTER}` }).click();
-    const trips = page.getByRole('region', { name: 'Trips out' });
-    await expect(trips).toContainText('Booked, not sent yet');
+  await test.step('reserved before sending, and the schedule uses the quilter’s days', async () => {
+    await page.getByRole('button', { name: `Reserve ${QUILTER}` }).click();
+    const trips = page.getByRole('region', { name: 'Trips to the quilter' });
+    await expect(trips).toContainText('Reserved, not sent yet');
     await goTo(page, 'Days');
     await page.getByText('The same as a table').click();
     const row = page.getByRole('table', { name: 'Pieces' }).getByRole('row', { name: /Alder throw/ });
     await expect(row).toContainText(`18 days, as ${QUILTER} promises`);
     await goTo(page, 'Out');
-    await expect(page.getByText('Booked, not sent yet')).toBeVisible();
+    await expect(page.getByText('Reserved, not sent yet')).toBeVisible();
     await openStage(page, 'Alder throw', STAGE);
   });
 
   await test.step('two tops in one package', async () => {
     await mainAction(page, 'Send it out').click();
     const dialog = page.getByRole('dialog', { name: 'Send it out' });
-    await expect(dialog.getByLabel('With whom')).toHaveValue(QUILTER);
-    await expect(dialog.getByText(/Turn-around: 18 days promised/)).toBeVisible();
+    await expect(dialog.getByLabel('Who’s quilting it')).toHaveValue(QUILTER);
+    await expect(dialog.getByText(/Turnaround: 18 days promised/)).toBeVisible();
     await expect(dialog.getByLabel('Promised back on')).toHaveValue(dayFromNow(18));
     await dialog.getByRole('textbox', { name: 'Backing' }).fill('58 x 68, oatmeal');
     await dialog.getByRole('textbox', { name: 'Pattern' }).fill('Slow waves');
     await dialog.getByRole('checkbox', { name: /^Top, pressed/ }).check();
     await dialog.getByRole('checkbox', { name: 'Birch throw' }).check();
     expect(await axeFaults(page)).toEqual([]);
-    await dialog.getByRole('button', { name: 'Send it out' }).click();
+    await dialog.getByRole('button', { name: 'Send', exact: true }).click();
     await expect(dialog).toBeHidden();
-    const trips = page.getByRole('region', { name: 'Trips out' });
+    const trips = page.getByRole('region', { name: 'Trips to the quilter' });
     await expect(trips).toContainText('In one package with Birch throw');
     await expect(trips).toContainText('Slow waves');
     await expect(trips).toContainText('Packing list: 1 of 6 packed');
   });
 
-  await test.step('what is heard is written down for both', async () => {
+  await test.step('an update is added for both', async () => {
     await goTo(page, 'Out');
     await expect(page.getByText('2 pieces away with 1 contact')).toBeVisible();
     await page.getByRole('button', { name: 'Write down what is heard' }).click();
@@ -87,13 +87,13 @@ test('a quilter is kept and compared, two tops go in one package, one comes back
     const dialog = page.getByRole('dialog', { name: 'It is back' });
     await dialog.getByRole('textbox', { name: 'Price paid' }).fill('75');
     await dialog.getByRole('checkbox', { name: 'Alder throw' }).uncheck();
-    await dialog.getByRole('button', { name: 'It is back' }).click();
+    await dialog.getByRole('button', { name: 'Save' }).click();
     await expect(dialog).toBeHidden();
     await goTo(page, 'Out');
     await expect(page.getByText('1 piece away with 1 contact')).toBeVisible();
   });
 
-  await test.step('the overdue one comes up on the bench', async () => {
+  await test.step('the overdue one shows up on the bench', async () => {
     const { items } = await askStore(page, 'project:list', { archived: false });
     const { trips } = items.find(({ project }) => project.name === 'Alder throw')!;
     const { id: tripId, ...details } = trips[0]!;

@@ -13,7 +13,7 @@ interface ChecklistProps {
   readonly stages: readonly Stage[];
 }
 
-/** What to check in a stage; the lines of its gate stand first and say that nothing starts before them. */
+/** What to check in a stage. The lines that must be ticked before it starts come first, under their own heading. */
 export function Checklist({ stage, stages }: ChecklistProps) {
   const open = new Set(openGateItems(stage, stages).map(({ id }) => id));
   const gate = stage.checklist.filter((item) => item.isGate);
@@ -22,7 +22,7 @@ export function Checklist({ stage, stages }: ChecklistProps) {
     <section className={styles['part']} aria-label="Checklist">
       {gate.length > 0 && (
         <>
-          <h3>Before it starts</h3>
+          <h3>Before you start</h3>
           <ul className={styles['lines']}>
             {gate.map((item) => (
               <Line key={item.id} item={item} isClosed={!open.has(item.id)} />
@@ -30,7 +30,7 @@ export function Checklist({ stage, stages }: ChecklistProps) {
           </ul>
         </>
       )}
-      <h3>{gate.length > 0 ? 'On the way' : 'Checklist'}</h3>
+      <h3>{gate.length > 0 ? 'Along the way' : 'Checklist'}</h3>
       {others.length > 0 && (
         <ul className={styles['lines']}>
           {others.map((item) => (
@@ -44,7 +44,7 @@ export function Checklist({ stage, stages }: ChecklistProps) {
 }
 
 function Line({ item, isClosed }: { readonly item: ChecklistItem; readonly isClosed: boolean }) {
-  const removing = useWrite('checklist:remove');
+  const removing = useWrite('checklist:delete');
   return (
     <li className={styles['line']}>
       <TickBox item={item} isClosed={isClosed} />
@@ -52,10 +52,10 @@ function Line({ item, isClosed }: { readonly item: ChecklistItem; readonly isClo
         <Button
           look="quiet"
           isSmall
-          aria-label={`Remove “${item.text}”`}
+          aria-label={`Delete “${item.text}”`}
           onClick={() => void removing.write({ checklistItemId: item.id })}
         >
-          Remove
+          Delete
         </Button>
       </span>
     </li>

@@ -16,7 +16,7 @@ interface PhotosProps {
   readonly photos: readonly StagePhoto[];
 }
 
-/** The pictures kept with a stage; one is added from a file, or pasted or dropped anywhere in this part of the page. */
+/** The photos of a stage. One is added from a file, or by pasting or dropping it anywhere in this section. */
 export function Photos({ stage, photos }: PhotosProps) {
   const [opened, setOpened] = useState<StagePhoto | null>(null);
   const [caption, setCaption] = useState('');
@@ -59,14 +59,14 @@ export function Photos({ stage, photos }: PhotosProps) {
       )}
       <div className={styles['addLine']}>
         <TextField
-          label="Words for the next photo"
+          label="Caption for the next photo"
           value={caption}
           onChange={setCaption}
           maximum={300}
           isOptional
         />
         <Button disabled={adding.isWriting} onClick={() => picker.current?.click()}>
-          {adding.isWriting ? 'Keeping it…' : 'Add a photo'}
+          {adding.isWriting ? 'Saving…' : 'Add a photo'}
         </Button>
       </div>
       <input
@@ -84,7 +84,7 @@ export function Photos({ stage, photos }: PhotosProps) {
   );
 }
 
-/** A picture, small; pressing it shows it whole. */
+/** A small photo; pressing it shows it in full. */
 export function PhotoThumbnail({
   photo,
   onOpen,
@@ -92,8 +92,8 @@ export function PhotoThumbnail({
   readonly photo: StagePhoto;
   readonly onOpen: () => void;
 }) {
-  // The caption below names the button; said by the picture too, it would be read out twice.
-  const words = photo.caption === '' ? 'Photo without words' : '';
+  // The caption below already names the button; a screen reader would read an alternative text as well.
+  const words = photo.caption === '' ? 'Photo without a caption' : '';
   return (
     <button type="button" className={styles['photo']} onClick={onOpen}>
       <img src={photoAddress(photo.id, 'thumbnail')} alt={words} />
@@ -102,7 +102,7 @@ export function PhotoThumbnail({
   );
 }
 
-/** A picture whole, with the day it was kept. */
+/** A photo in full, with the day it was added. */
 export function PhotoDialog({
   photo,
   onClose,
@@ -111,7 +111,7 @@ export function PhotoDialog({
   readonly onClose: () => void;
 }) {
   const { locale } = useDisplay();
-  const removing = useWrite('photo:remove');
+  const removing = useWrite('photo:delete');
   const remove = async () => {
     const answer = await removing.write({ photoId: photo.id });
     if (answer.ok) onClose();
@@ -119,13 +119,13 @@ export function PhotoDialog({
   const day = dateWords(dayOfInstant(photo.addedAt), locale, today());
   return (
     <Dialog
-      title={photo.caption === '' ? `Photo of ${day}` : photo.caption}
+      title={photo.caption === '' ? `Photo from ${day}` : photo.caption}
       isWide
       onClose={onClose}
       foot={
         <>
           <Button disabled={removing.isWriting} onClick={() => void remove()}>
-            Remove
+            Delete
           </Button>
           <Button look="main" onClick={onClose}>
             Close
@@ -134,7 +134,7 @@ export function PhotoDialog({
       }
     >
       <img className={styles['photoFull']} src={photoAddress(photo.id, 'full')} alt={photo.caption} />
-      <p className={styles['quiet']}>Kept {day}</p>
+      <p className={styles['quiet']}>Added {day}</p>
       <ProblemNotice problem={removing.problem} />
     </Dialog>
   );

@@ -14,9 +14,9 @@ interface StageActionProps {
   readonly spread: ProjectSpread;
 }
 
-/** The one action of a stage's page: what moves it on, asking first for what that takes. */
+/** The main action of a stage’s page: it moves the stage on, and opens a dialog first when that needs an answer. */
 export function StageAction({ stage, spread }: StageActionProps) {
-  // What was asked in one state is not asked in the next, which may be read before the dialog has closed.
+  // The dialog belongs to the state it was opened in: the next state may arrive before the dialog has closed.
   const [askedIn, setAskedIn] = useState<StageState | null>(null);
   const moving = useWrite('stage:move');
   const move = stageMove(stage);
@@ -28,7 +28,7 @@ export function StageAction({ stage, spread }: StageActionProps) {
       <>
         <ProblemNotice problem={moving.problem} />
         <Button disabled={moving.isWriting} onClick={() => moveTo('in-hand')}>
-          Take it up again
+          Reopen this stage
         </Button>
         <OnwardLink stage={stage} stages={spread.stages} />
       </>
@@ -53,13 +53,13 @@ export function StageAction({ stage, spread }: StageActionProps) {
   );
 }
 
-/** From a stage that is over, straight to the one the piece now stands at; from the last one, to the whole piece. */
+/** Leads from a finished stage to the current one; from the last stage, to the project. */
 function OnwardLink({ stage, stages }: { readonly stage: Stage; readonly stages: readonly Stage[] }) {
   const next = currentStage(stages);
-  const piece = `/projects/${stage.projectId}`;
+  const project = `/projects/${stage.projectId}`;
   return (
-    <ButtonLink look="main" to={next === null ? piece : `${piece}/stages/${next.id}`}>
-      {next === null ? 'See the whole piece' : `On to “${next.name}”`}
+    <ButtonLink look="main" to={next === null ? project : `${project}/stages/${next.id}`}>
+      {next === null ? 'See the whole project' : `On to “${next.name}”`}
     </ButtonLink>
   );
 }

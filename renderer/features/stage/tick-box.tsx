@@ -6,13 +6,13 @@ import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 
 interface TickBoxProps {
   readonly item: ChecklistItem;
-  /** Ticked, or closed by the stage that closes it. */
+  /** Ticked, or settled by the stage that settles it. */
   readonly isClosed: boolean;
 }
 
 /**
- * A line of a checklist with its box. The tick shows at once and stays until what is read says the same, whatever else
- * is being read again meanwhile; it goes again should the store not keep it.
+ * A checklist line with its box. The tick shows at once and stays until the store’s data says the same, whatever else is being
+ * read meanwhile; it is removed if the store refuses it.
  */
 export function TickBox({ item, isClosed }: TickBoxProps) {
   const [pressed, setPressed] = useState<boolean | null>(null);
@@ -30,7 +30,7 @@ export function TickBox({ item, isClosed }: TickBoxProps) {
         label={item.text}
         isChecked={pressed ?? isClosed}
         isDisabled={isClosedByStage}
-        help={isClosedByStage ? 'Ticked by its own stage' : undefined}
+        help={isClosedByStage ? 'Checked off by its own stage' : undefined}
         onChange={(ticked) => void tick(ticked)}
       />
       <ProblemNotice problem={ticking.problem} />

@@ -14,7 +14,7 @@ interface CalculatorHeadProps {
   readonly onToggle: () => void;
 }
 
-/** A calculator's question with the answer kept for it, if one was; pressing it opens the calculator. */
+/** A calculator’s question and the answer saved for it, if any; pressing it opens the calculator. */
 export function CalculatorHead({
   calculator,
   kept,
@@ -24,7 +24,7 @@ export function CalculatorHead({
   onToggle,
 }: CalculatorHeadProps) {
   const isOld = kept !== null && isOutOfDate(kept, calculator, measurements);
-  const figure = kept === null ? undefined : keptAnswer(kept)?.figures[0];
+  const figure = kept === null ? undefined : savedAnswer(kept)?.figures[0];
   return (
     <h2 className={styles['head']}>
       <button
@@ -51,8 +51,8 @@ export function CalculatorHead({
   );
 }
 
-/** The answer as it was kept; null where what was kept no longer looks like one. */
-export function keptAnswer(kept: KeptCalculation): Calculation | null {
+/** The saved answer; null when the stored data is not in the form of one. */
+export function savedAnswer(kept: KeptCalculation): Calculation | null {
   const answer = kept.answer;
   const isCalculation =
     typeof answer === 'object' && answer !== null && 'figures' in answer && Array.isArray(answer.figures);

@@ -1,6 +1,6 @@
 import { useId, useState } from 'react';
 import type { Calculator } from '#core/calculators/calculator';
-import { answerCalculator, isOutOfDate } from '#core/calculators/complete-input';
+import { answerCalculator, isOutOfDate, isSameData } from '#core/calculators/complete-input';
 import { formatQuantity, formatSentence } from '#core/calculators/format-quantity';
 import type { KeptCalculation } from '#core/contract/calculations';
 import type { Measurements } from '#core/domain/measurements';
@@ -16,7 +16,7 @@ import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { SchemaForm } from '#renderer/ui/schema-form/schema-form';
 import { asObject, type PathProblem } from '#renderer/ui/schema-form/schema-values';
 import { quantityStyle, Typeset } from '#renderer/ui/answers/typeset';
-import { keptAnswer } from './calculator-head';
+import { savedAnswer } from './calculator-head';
 import { ownPart } from './own-input';
 import styles from './numbers.module.css';
 
@@ -30,20 +30,20 @@ interface CalculatorPanelProps {
 type Answered = ReturnType<typeof answerCalculator>;
 
 /**
- * An opened calculator. It answers as its numbers are changed; what the maker has not set herself follows the project. Keeping
- * an answer stores it with the stage.
+ * An open calculator. It answers again with every change of its numbers; a number the maker has not set follows the project. A
+ * saved answer is stored with the stage.
  */
 export function CalculatorPanel({ stage, calculator, kept, measurements }: CalculatorPanelProps) {
   const [own, setOwn] = useState(() => asObject(kept?.ownInput));
   const display = useDisplay();
-  const keeping = useWrite('calculation:keep');
+  const saving = useWrite('calculation:save');
   const fieldsId = useId();
   const fromProject = asObject(calculator.fromProject(measurements));
   const value = { ...fromProject, ...own };
   const answered = answerCalculator(calculator, measurements, own);
-  const isKept = kept !== null && JSON.stringify(own) === JSON.stringify(kept.ownInput);
+  const isSaved = kept !== null && isSameData(own, kept.ownInput);
   const isOld = kept !== null && isOutOfDate(kept, calculator, measurements);
-  const keep = () => void keeping.write({ stageId: stage.id, calculator: calculator.name, ownInput: own });
+  const save = () => void saving.write({ stageId: stage.id, calculator: calculator.name, ownInput: own });
   return (
     <div className={styles['panel']}>
       {answered.ok ? (
@@ -54,22 +54,22 @@ export function CalculatorPanel({ stage, calculator, kept, measurements }: Calcu
       <div className={styles['keep']}>
         <Button
           look="plain"
-          disabled={!answered.ok || (isKept && !isOld) || keeping.isWriting}
-          onClick={keep}
+          disabled={!answered.ok || (isSaved && !isOld) || saving.isWriting}
+          onClick={save}
         >
-          {kept === null ? 'Keep this answer' : 'Keep the new answer'}
+          {kept === null ? 'Save this answer' : 'Save the new answer'}
         </Button>
         <span className={styles['question']}>
-          <Typeset text={keptWords(kept, isKept, isOld, display)} />
+          <Typeset text={savedWords(kept, isSaved, isOld, display)} />
         </span>
       </div>
-      <ProblemNotice problem={keeping.problem} />
+      <ProblemNotice problem={saving.problem} />
       <section aria-labelledby={fieldsId} className={styles['fields']}>
         <div className={styles['fieldsHead']}>
           <h3 id={fieldsId}>From these numbers</h3>
           {Object.keys(own).length > 0 && (
             <Button look="quiet" isSmall onClick={() => setOwn({})}>
-              Back to the project’s own
+              Use the project’s numbers
             </Button>
           )}
         </div>
@@ -96,9 +96,9 @@ function Refused({ answered }: { readonly answered: Extract<Answered, { ok: fals
   const says =
     answered.error.code === 'refused'
       ? formatSentence(answered.error.refusal, quantityStyle(display))
-      : 'One of the numbers below cannot be used yet.';
+      : 'One of the numbers below can’t be used yet.';
   return (
-    <Notice kind="warning" title="No answer">
+    <Notice kind="warning" title="Can’t work this out yet">
       {says}
     </Notice>
   );
@@ -113,12 +113,17 @@ function problemsOf(answered: Answered, display: Display): readonly PathProblem[
   return answered.error.fields.map(({ path, expected }) => ({ path, words: `Expected ${expected}.` }));
 }
 
-function keptWords(kept: KeptCalculation | null, isKept: boolean, isOld: boolean, display: Display): string {
-  if (kept === null) return 'Not kept yet';
+function savedWords(
+  kept: KeptCalculation | null,
+  isSaved: boolean,
+  isOld: boolean,
+  display: Display,
+): string {
+  if (kept === null) return 'Not saved yet';
   const day = dateWords(dayOfInstant(kept.keptAt), display.locale, today());
-  const figure = keptAnswer(kept)?.figures[0];
+  const figure = savedAnswer(kept)?.figures[0];
   const what =
     figure === undefined ? 'another answer' : formatQuantity(figure.quantity, quantityStyle(display));
-  if (isOld) return `Out of date: kept ${day} as ${what}, and the piece has changed since`;
-  return isKept ? `Kept ${day}` : `Kept ${day} as ${what}, from other numbers`;
+  if (isOld) return `Out of date: saved ${day} as ${what}, and the project has changed since`;
+  return isSaved ? `Saved ${day}` : `Saved ${day} as ${what}, from other numbers`;
 }

@@ -12,7 +12,7 @@ interface NumbersProps {
   readonly measurements: Measurements;
 }
 
-/** The calculators of a stage: each a question with its answer, one opened at a time. */
+/** The calculators of a stage: each is a question with its answer, and one is open at a time. */
 export function Numbers({ stage, measurements }: NumbersProps) {
   const calculators = calculatorsForStage(stage);
   const { value: kept } = useRead('calculation:list', { stageId: stage.id });

@@ -26,10 +26,14 @@ interface CutDialogProps {
 
 /** Records a cut: which piece of fabric, how much across its whole width, and which leftovers are kept. */
 export function CutDialog({ stage, held, onClose }: CutDialogProps) {
-  const [chosen, setChosen] = useState<PieceToCut | null>(null);
+  const [search, setSearch] = useState('');
+  const [pieceId, setPieceId] = useState<FabricPieceId | null>(null);
   const [length, setLength] = useState<Length | null>(null);
   const [leftovers, setLeftovers] = useState<readonly KeptLeftover[]>([]);
   const [cutsAnyway, setCutsAnyway] = useState(false);
+  const { value: found } = useRead('fabric:list', { search, limit: 200 }, { keepsPrevious: true });
+  const pieces = found === undefined ? null : piecesToCut(found.items, held);
+  const chosen = pieces?.find(({ piece }) => piece.id === pieceId) ?? null;
   const saving = useDialogSave(useWrite('ledger:cut'), onClose);
   const isHeldByOthers =
     saving.problem?.code === 'short-of-fabric' && saving.problem.asked <= saving.problem.there;
@@ -56,7 +60,15 @@ export function CutDialog({ stage, held, onClose }: CutDialogProps) {
       onClose={onClose}
       isWide
       className={styles['form']}
-      before={<FindPiece held={held} chosen={chosen?.piece.id ?? null} onChoose={setChosen} />}
+      before={
+        <FindPiece
+          search={search}
+          onSearch={setSearch}
+          pieces={pieces}
+          chosen={pieceId}
+          onChoose={setPieceId}
+        />
+      }
       after={<Notice kind="caution">{CAUTIONS.rotaryBlade}</Notice>}
     >
       <LengthField
@@ -87,31 +99,27 @@ export function CutDialog({ stage, held, onClose }: CutDialogProps) {
 }
 
 interface FindPieceProps {
-  readonly held: ProjectFabric['held'];
+  readonly search: string;
+  readonly onSearch: (search: string) => void;
+  /** Null until the stash is read. */
+  readonly pieces: readonly PieceToCut[] | null;
   readonly chosen: FabricPieceId | null;
-  readonly onChoose: (piece: PieceToCut) => void;
+  readonly onChoose: (piece: FabricPieceId) => void;
 }
 
 /** A search of the stash, and the pieces found to choose from. */
-function FindPiece({ held, chosen, onChoose }: FindPieceProps) {
-  const [search, setSearch] = useState('');
-  const { value: found } = useRead('fabric:list', { search, limit: 200 }, { keepsPrevious: true });
+function FindPiece({ search, onSearch, pieces, chosen, onChoose }: FindPieceProps) {
   return (
     <>
       <TextField
         label="Find the fabric"
         help="Any words: name, color, print, place."
         value={search}
-        onChange={setSearch}
+        onChange={onSearch}
         autoFocus
       />
-      {found !== undefined && (
-        <PiecePicker
-          pieces={piecesToCut(found.items, held)}
-          isSearch={search.trim() !== ''}
-          chosen={chosen}
-          onChoose={onChoose}
-        />
+      {pieces !== null && (
+        <PiecePicker pieces={pieces} isSearch={search.trim() !== ''} chosen={chosen} onChoose={onChoose} />
       )}
     </>
   );

@@ -9,7 +9,7 @@ interface PiecePickerProps {
   readonly pieces: readonly PieceToCut[];
   readonly isSearch: boolean;
   readonly chosen: FabricPieceId | null;
-  readonly onChoose: (piece: PieceToCut) => void;
+  readonly onChoose: (piece: FabricPieceId) => void;
 }
 
 /** The pieces of fabric to choose from, each with its size and its free length; arrow keys move between them. */
@@ -28,33 +28,30 @@ export function PiecePicker({ pieces, isSearch, chosen, onChoose }: PiecePickerP
   return (
     <fieldset className={styles['picker']}>
       <legend className={styles['quiet']}>Which piece of fabric</legend>
-      {pieces.map((option) => {
-        const { fabric, piece, free, isHeld } = option;
-        return (
-          <label key={piece.id} className={styles['option']}>
-            <input
-              type="radio"
-              name="piece"
-              checked={piece.id === chosen}
-              onChange={() => onChoose(option)}
-            />
-            <span className={styles['swatch']} style={{ background: fabric.swatch }} />
-            <span className={styles['name']}>
-              {fabric.name}
-              <span className={styles['quiet']}>
-                {choiceWords(piece.kind)}, {fabric.place === '' ? 'no place noted' : fabric.place}
-              </span>
+      {pieces.map(({ fabric, piece, free, isHeld }) => (
+        <label key={piece.id} className={styles['option']}>
+          <input
+            type="radio"
+            name="piece"
+            checked={piece.id === chosen}
+            onChange={() => onChoose(piece.id)}
+          />
+          <span className={styles['swatch']} style={{ background: fabric.swatch }} />
+          <span className={styles['name']}>
+            {fabric.name}
+            <span className={styles['quiet']}>
+              {choiceWords(piece.kind)}, {fabric.place === '' ? 'no place noted' : fabric.place}
             </span>
-            <span className={styles['size']}>
-              <LengthText length={piece.width} /> × <LengthText length={piece.there} rounding="down" />
-              <span className={styles['quiet']}>
-                {isHeld ? 'set aside for this project, ' : ''}
-                <LengthText length={free} rounding="down" /> free
-              </span>
+          </span>
+          <span className={styles['size']}>
+            <LengthText length={piece.width} /> × <LengthText length={piece.there} rounding="down" />
+            <span className={styles['quiet']}>
+              {isHeld ? 'set aside for this project, ' : ''}
+              <LengthText length={free} rounding="down" /> free
             </span>
-          </label>
-        );
-      })}
+          </span>
+        </label>
+      ))}
     </fieldset>
   );
 }

@@ -7,7 +7,7 @@ import { StageAction } from '#renderer/features/stage/stage-action';
 import { renderPage, workshopBehindWindow } from '#test/helpers/page-on-store';
 import { addProject } from '#test/helpers/workshop';
 
-/** The action of a project's quilting that is sent out, as its stage's page shows it beside something else that is read. */
+/** The action of the longarm stage, on a page that also reads something else. */
 function LongarmAction({ projectId }: { readonly projectId: ProjectId }) {
   useRead('contact:list', {});
   const spread = useRead('project:open', { projectId }).value;
@@ -15,7 +15,7 @@ function LongarmAction({ projectId }: { readonly projectId: ProjectId }) {
   return spread !== undefined && stage !== undefined && <StageAction stage={stage} spread={spread} />;
 }
 
-/** From now on the contacts are answered only once they are released: something is always read last. */
+/** Holds back the contacts until they are released, so that they are always read last. */
 function holdContacts(): () => void {
   const bridge = window.ringbound;
   let release: () => void = () => undefined;
@@ -28,7 +28,7 @@ function holdContacts(): () => void {
   return () => release();
 }
 
-it('asks before a stage starts what its gate asks, and nothing of the state that comes then', async () => {
+it('asks for the open checks before a stage starts, and opens no dialog of the next state', async () => {
   const workshop = workshopBehindWindow();
   const { projectId, stages } = addProject(workshop);
   const longarm = stages.find(({ kind }) => kind === 'longarm');
@@ -38,10 +38,10 @@ it('asks before a stage starts what its gate asks, and nothing of the state that
   renderPage(<LongarmAction projectId={projectId} />);
   await userEvent.click(await screen.findByRole('button', { name: 'Check before you start' }));
   await userEvent.click(screen.getByRole('checkbox'));
-  const start = await screen.findByRole('button', { name: 'All is checked: start' });
+  const start = await screen.findByRole('button', { name: 'Start' });
   const release = holdContacts();
   await userEvent.click(start);
-  // Begun, while the change is still on its way through the page.
+  // The stage has started, while the page is still reading the change.
   expect(await screen.findByRole('button', { name: 'Send it out' })).toBeVisible();
   expect(screen.queryByRole('dialog')).toBeNull();
   release();

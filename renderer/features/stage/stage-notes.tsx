@@ -7,12 +7,12 @@ import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { TextField } from '#renderer/ui/fields/text-field';
 import styles from './stage.module.css';
 
-/** What the maker writes of a stage: what holds it up, how long it takes, notes. Each is kept as it is left. */
-export function StageJournal({ stage }: { readonly stage: Stage }) {
+/** What the maker writes about a stage: what holds it up, their estimate, notes. Each field is saved when it loses the focus. */
+export function StageNotes({ stage }: { readonly stage: Stage }) {
   const [notes, setNotes] = useState(stage.notes);
   const [heldUpBy, setHeldUpBy] = useState(stage.heldUpBy);
   const changing = useWrite('stage:change');
-  const keep = (part: Partial<Pick<Stage, 'notes' | 'heldUpBy' | 'estimateMinutes'>>) => {
+  const save = (part: Partial<Pick<Stage, 'notes' | 'heldUpBy' | 'estimateMinutes'>>) => {
     const next = {
       notes: stage.notes,
       heldUpBy: stage.heldUpBy,
@@ -22,27 +22,27 @@ export function StageJournal({ stage }: { readonly stage: Stage }) {
     void changing.write({ stageId: stage.id, name: stage.name, ...next });
   };
   return (
-    <section className={styles['part']} aria-label="Journal of this stage">
-      <h3>Journal</h3>
+    <section className={styles['part']} aria-label="Notes and estimate">
+      <h3>Notes and estimate</h3>
       <TextField
         label="Held up by"
-        help="As long as something stands here, the bench says that the piece waits."
+        help="While this is filled in, your bench shows the project as waiting."
         value={heldUpBy}
         onChange={setHeldUpBy}
-        onBlur={() => heldUpBy.trim() !== stage.heldUpBy && keep({ heldUpBy })}
+        onBlur={() => heldUpBy.trim() !== stage.heldUpBy && save({ heldUpBy })}
         maximum={300}
         isOptional
       />
       <MinutesField
-        label="Your hours for it, as a guess"
+        label="Your estimate"
         value={minutesFromWhole(stage.estimateMinutes)}
-        onCommit={(minutes) => minutes !== null && keep({ estimateMinutes: minutes })}
+        onCommit={(minutes) => minutes !== null && save({ estimateMinutes: minutes })}
       />
       <TextField
         label="Notes"
         value={notes}
         onChange={setNotes}
-        onBlur={() => notes !== stage.notes && keep({ notes })}
+        onBlur={() => notes !== stage.notes && save({ notes })}
         maximum={20_000}
         isLong
         isOptional
