@@ -10,13 +10,13 @@ interface AmountFieldProps {
   readonly help?: string;
   readonly value: Length | null;
   readonly autoFocus?: boolean;
-  /** In 1/320 mm of the piece. */
+  /** In 1/320 mm, for counted fabric too. */
   readonly minimum?: number | undefined;
   readonly maximum?: number | undefined;
   readonly onCommit: (length: Length | null) => void;
 }
 
-/** How much of a piece: a length off the roll, or a number of what is told by number, of which a half can be used. */
+/** An amount of a piece of fabric: a length, or a number of items, which may be a fraction such as half a spool. */
 export function AmountField({ piece, ...field }: AmountFieldProps) {
   const { unitLength } = piece;
   if (unitLength === null) return <LengthField {...field} />;

@@ -6,10 +6,11 @@ import { type Option, Select } from '#renderer/ui/fields/choice';
 import { DateField } from '#renderer/ui/fields/date-field';
 import { MoneyField } from '#renderer/ui/fields/money-field';
 import { NumberField } from '#renderer/ui/fields/number-field';
+import { CribCaution } from './crib-caution';
 import { FabricSizeField } from './fabric-size-field';
+import layout from '#renderer/ui/page/layout.module.css';
 import { KIND_WORDS } from './fabric-words';
 import { kindOfSize, type PieceDraft, withKind } from './fabric-draft';
-import styles from './stash.module.css';
 
 interface BoughtFieldsProps {
   readonly piece: PieceDraft;
@@ -19,13 +20,13 @@ interface BoughtFieldsProps {
   readonly onChange: (piece: PieceDraft) => void;
 }
 
-/** A piece of fabric, or a pack or number of things, that came into the house: what kind, how much, what it cost and when. */
+/** The fields of a purchase: kind, size or number, cost and date. */
 export function BoughtFields(props: BoughtFieldsProps) {
   const { piece, fabricWidth, isSizeOptional = false, autoFocus = false, onChange } = props;
   const change = (part: Partial<PieceDraft>) => onChange({ ...piece, ...part });
   const measure = measureOfKind(piece.kind);
   return (
-    <div className={styles['fields']}>
+    <div className={layout['fields']}>
       <KindField piece={piece} onChange={onChange} />
       {measure !== 'count' && (
         <FabricSizeField
@@ -61,7 +62,7 @@ export function BoughtFields(props: BoughtFieldsProps) {
   );
 }
 
-/** The maker's own list of kinds; one she has put away is offered only while it is the chosen one. */
+/** Chooses one of the maker's kinds. A hidden kind is offered only if it is the chosen one. */
 function KindField({ piece, onChange }: Pick<BoughtFieldsProps, 'piece' | 'onChange'>) {
   const kinds = useRead('kind:list', {}).value ?? [];
   const chosen =
@@ -71,19 +72,24 @@ function KindField({ piece, onChange }: Pick<BoughtFieldsProps, 'piece' | 'onCha
     .map(({ id, name }) => ({ value: id, words: name }));
   if (chosen === null) options.unshift({ value: '', words: KIND_WORDS[piece.kind].name });
   return (
-    <Select
-      label="What it is"
-      value={chosen?.id ?? ''}
-      options={options}
-      onChange={(id) => {
-        const kind = kinds.find((one) => one.id === id);
-        if (kind !== undefined) onChange(withKind(piece, kind, chosen));
-      }}
-    />
+    <>
+      <Select
+        label="Kind"
+        value={chosen?.id ?? ''}
+        options={options}
+        onChange={(id) => {
+          const kind = kinds.find((one) => one.id === id);
+          if (kind !== undefined) onChange(withKind(piece, kind, chosen));
+        }}
+      />
+      <div className={layout['whole']}>
+        <CribCaution kindName={chosen?.name ?? ''} />
+      </div>
+    </>
   );
 }
 
-/** A size may speak for a kind: `FQ` was typed, so it is a fat quarter. */
+/** A size may imply a kind: `FQ` is a fat quarter. */
 function sized(piece: PieceDraft, size: NonNullable<PieceDraft['size']>): Partial<PieceDraft> {
   const kind = kindOfSize(piece.kind, size);
   return kind === piece.kind ? { size } : { size, kind, kindId: null };

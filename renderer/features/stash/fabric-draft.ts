@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import type { ChannelInput } from '#core/contract/channels';
-import { calendarDate } from '#core/domain/dates';
+import { calendarDateSchema } from '#core/domain/dates';
 import { lengthField } from '#core/domain/fields';
-import { type FabricId, stashKindId } from '#core/domain/ids';
+import { type FabricId, stashKindIdSchema } from '#core/domain/ids';
 import {
   pieceKindSchema,
   type PieceKind,
@@ -10,7 +10,7 @@ import {
   type Fabric,
   type FabricDetails,
   NO_COLOR,
-  printDirection,
+  printDirectionSchema,
 } from '#core/domain/stash';
 import { measureOfKind, ONE_THING, type StashKind } from '#core/domain/stash-kind';
 import type { CalendarDate } from '#core/units/calendar-date';
@@ -24,7 +24,7 @@ const fabricDraft = z.object({
   print: z.string(),
   colorWords: z.string(),
   fiber: z.string(),
-  direction: printDirection,
+  direction: printDirectionSchema,
   width,
   isWashed: z.boolean(),
   supplier: z.string(),
@@ -33,15 +33,15 @@ const fabricDraft = z.object({
   notes: z.string(),
 });
 
-/** A piece of fabric as it is bought; without a size nothing is booked. */
+/** A purchase in the form. Without a size or number nothing is booked. */
 const pieceDraft = z.object({
   kind: pieceKindSchema,
-  kindId: stashKindId.nullable(),
-  /** Of one of them, where the kind is told by number; things that are only counted have none. */
+  kindId: stashKindIdSchema.nullable(),
+  /** The size of one item for packs; things that are only counted have none. */
   size: z.object({ width, length: pieceLengthSchema }).nullable(),
   count: z.int().nullable(),
   costMinor: z.int().nullable(),
-  on: calendarDate.nullable(),
+  on: calendarDateSchema.nullable(),
   place: z.string(),
   note: z.string(),
 });
@@ -54,11 +54,20 @@ export function isNewFabricDraft(stored: unknown): stored is NewFabricDraft {
   return newFabricDraft.safeParse(stored).success;
 }
 
-/** A fabric of the workshop's usual width, bought today. */
+/** A fabric of the workshop's usual width, bought on `on`. */
 export function emptyDraft(usualWidth: Length, on: CalendarDate): NewFabricDraft {
   const fabric: FabricDetails = {
-    ...{ name: '', print: '', colorWords: '', fiber: 'cotton', direction: 'any', width: usualWidth },
-    ...{ isWashed: false, supplier: '', place: '', swatch: NO_COLOR, notes: '' },
+    name: '',
+    print: '',
+    colorWords: '',
+    fiber: 'cotton',
+    direction: 'any',
+    width: usualWidth,
+    isWashed: false,
+    supplier: '',
+    place: '',
+    swatch: NO_COLOR,
+    notes: '',
   };
   return { fabric, piece: emptyPiece(on) };
 }
@@ -67,7 +76,7 @@ export function emptyPiece(on: CalendarDate): PieceDraft {
   return { kind: 'yardage', kindId: null, size: null, count: null, costMinor: null, on, place: '', note: '' };
 }
 
-/** The words of a fabric that exists, to be changed. */
+/** The details of a saved fabric, to be changed. */
 export function detailsOf(fabric: Fabric): FabricDetails {
   const { name, print, colorWords, fiber, direction, width: across } = fabric;
   const { isWashed, supplier, place, swatch, notes } = fabric;
@@ -86,7 +95,7 @@ export function detailsOf(fabric: Fabric): FabricDetails {
   };
 }
 
-/** The fabric with a change to it; fabric measured off its old width is as wide as the new one. */
+/** The draft with changed fabric details. A piece as wide as the fabric follows a change of its width. */
 export function withFabric(draft: NewFabricDraft, fabric: FabricDetails): NewFabricDraft {
   const { size } = draft.piece;
   const isFullWidth = size !== null && size.width === draft.fabric.width;
@@ -98,14 +107,14 @@ export function withFabric(draft: NewFabricDraft, fabric: FabricDetails): NewFab
 
 const FAT_WIDTH = lengthFromInches(22);
 
-/** The kind a size speaks for, where none but the usual has been chosen: `FQ` was typed, so it is a fat quarter. */
+/** The kind a size implies, if no other kind was chosen: `FQ` is a fat quarter. */
 export function kindOfSize(chosen: PieceKind, size: FabricSize): PieceKind {
   if (chosen !== 'yardage' || size.width !== FAT_WIDTH) return chosen;
   if (size.length === lengthFromInches(18)) return 'fat-quarter';
   return size.length === lengthFromInches(9) ? 'fat-eighth' : chosen;
 }
 
-/** The piece as one of the maker's kinds; a size or number that the kind before brought along gives way to its own. */
+/** The piece with another kind. A size or number that came from the kind before is replaced by that of the new kind. */
 export function withKind(piece: PieceDraft, kind: StashKind, before: StashKind | null): PieceDraft {
   const size = usualSize(kind);
   const isUntouched = piece.size === null || sameSize(piece.size, before && usualSize(before));
@@ -127,7 +136,7 @@ function sameSize(one: FabricSize, other: FabricSize | null): boolean {
   return other !== null && one.width === other.width && one.length === other.length;
 }
 
-/** What the ledger is told of a piece; null while its size or number is missing. */
+/** The booking for a purchase; null while its size or number is missing. */
 export function purchaseOf(
   piece: PieceDraft,
   fabricId: FabricId,
@@ -137,15 +146,15 @@ export function purchaseOf(
   return bought === null ? null : { fabricId, ...bought };
 }
 
-/** The same of a piece whose fabric may not be written down yet. */
+/** The same for a piece whose fabric may not be saved yet. */
 export function boughtPiece(piece: PieceDraft, today: CalendarDate) {
-  const measured = measuredOf(piece);
+  const measured = measuredSize(piece);
   if (measured === null) return null;
   const { kind, kindId, costMinor, on, place, note } = piece;
   return { kind, kindId, ...measured, costMinor: costMinor ?? 0, on: on ?? today, place, note };
 }
 
-function measuredOf({ kind, size, count }: PieceDraft) {
+function measuredSize({ kind, size, count }: PieceDraft) {
   const times = (one: Length) => lengthFromUnits(one * (count ?? 1));
   switch (measureOfKind(kind)) {
     case 'length':

@@ -9,11 +9,11 @@ import { TypedField, type TypedFieldProps } from '#renderer/ui/fields/typed-fiel
 import { lengthThere } from './fabric-words';
 
 interface FabricSizeFieldProps extends Omit<TypedFieldProps<FabricSize>, 'help'> {
-  /** How wide the fabric is: a length alone is measured off that. */
+  /** The width of a size that is typed as a length only. */
   readonly fabricWidth: Length;
 }
 
-/** A piece of fabric as people say it: `18 x 22`, `1 1/4 yd`, `FQ`. What was read stands below, so that across and along are no guess. */
+/** Reads a size as people write it: `18 x 22`, `1 1/4 yd`, `FQ`. The help below shows which side was read as which. */
 export function FabricSizeField({ fabricWidth, ...rest }: FabricSizeFieldProps) {
   const display = useDisplay().length;
   const bare = display.system === 'inch' ? 'in' : 'cm';
@@ -26,21 +26,21 @@ export function FabricSizeField({ fabricWidth, ...rest }: FabricSizeFieldProps) 
       pieceLengthSchema.safeParse(size.value.length).success;
     return fits
       ? size
-      : failure('A piece of fabric is more than nothing, at most 10 m across and 300 m long.');
+      : failure('Enter a size above zero, at most 10 m (about 11 yd) across and 300 m (about 328 yd) long.');
   };
-  const such = display.system === 'inch' ? '1 1/4 yd, 18 x 22 or FQ' : '1.25 m, 45 x 55 or FQ';
+  const example = display.system === 'inch' ? '1 1/4 yd, 18 x 22 or FQ' : '1.25 m, 45 x 55 or FQ';
   const { value } = rest;
   const help =
     value === null
-      ? `Such as ${such}: across by along, or the length alone.`
-      : `${text(value.width)} across, ${text(value.length)} along (${lengthThere(value.length, display)}).`;
+      ? `For example ${example}. Write the side across the fabric first, or only the length.`
+      : `${text(value.width)} across, ${text(value.length)} along the selvage (${lengthThere(value.length, display)}).`;
   return (
     <TypedField
       {...rest}
       help={help}
       read={read}
       format={({ width, length }) => `${text(width)} x ${text(length)}`}
-      emptyProblem={`Write the size here, such as ${such}.`}
+      emptyProblem={`Enter a size, such as ${example}.`}
     />
   );
 }

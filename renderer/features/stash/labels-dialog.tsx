@@ -1,5 +1,6 @@
 import { useState } from 'react';
-import { type LabelSheet, labelSheet as labelSheetSchema } from '#core/domain/label-sheet';
+import { type LabelSheet, labelSheetSchema as labelSheetSchema } from '#core/domain/label-sheet';
+import type { Workshop } from '#core/domain/workshop';
 import { PAPERS, type SheetPaper } from '#core/domain/paper';
 import { type LaidLabel, layLabels } from '#core/stash/lay-labels';
 import { LABELS_AT_ONCE, type LabelsOf, useLabelPieces } from '#renderer/bridge/label-pieces';
@@ -23,24 +24,19 @@ interface LabelsDialogProps {
   readonly onClose: () => void;
 }
 
-/** Labels for pieces of fabric: how they lie on the sheet, which the workshop keeps, and where on it they begin this time. */
+/** Prints labels for pieces of fabric. The layout of the sheet is saved; where on the sheet they start is asked each time. */
 export function LabelsDialog({ of, onClose }: LabelsDialogProps) {
   const found = useLabelPieces(of);
   const workshop = useOpening()?.workshop;
   const { length } = useDisplay();
   const [startAt, setStartAt] = useState(1);
   const [hasLines, setHasLines] = useState(true);
-  const changing = useWrite('workshop:change');
   const printing = useWrite('shell:print-sheet');
   if (found === undefined || workshop === undefined) return null;
   const count = found.pieces.length;
   const { labelSheet } = workshop;
   const paper = paperOf(length);
   const laid = layLabels(labelSheet, paper, count, startAt);
-  const keep = (value: Readonly<Record<string, unknown>>) => {
-    const checked = labelSheetSchema.safeParse(value);
-    if (checked.success) void changing.write({ workshop: { ...workshop, labelSheet: checked.data } });
-  };
   return (
     <Dialog
       title="Labels"
@@ -56,7 +52,7 @@ export function LabelsDialog({ of, onClose }: LabelsDialogProps) {
               printing={printing}
               sheet={`labels/${sheetOf(of)}`}
               asked={{
-                ...askedOf(of),
+                ...sheetParameters(of),
                 ...(startAt === 1 ? {} : { start: String(startAt) }),
                 ...(hasLines ? { lines: '1' } : {}),
               }}
@@ -76,16 +72,16 @@ export function LabelsDialog({ of, onClose }: LabelsDialogProps) {
       </p>
       {found.isMore && (
         <Notice kind="tip">
-          There are more pieces than these: at most {LABELS_AT_ONCE} labels are made at once, of as many
-          fabrics. Narrow the search down to print the others.
+          There are more pieces: at most {LABELS_AT_ONCE} labels are printed at once. Narrow the search to
+          print the others.
         </Notice>
       )}
-      <div className={styles['spread']}>
+      <div className={styles['columns']}>
         <SheetDrawing sheet={labelSheet} paper={paper} labels={laid.ok ? (laid.value[0] ?? []) : []} />
-        <div className={styles['fields']}>
+        <div className={styles['settings']}>
           <NumberField
-            label="Begin at label number"
-            help="Counted row by row, on a sheet that is used in part."
+            label="Start at label number"
+            help="For a sheet that is partly used; count row by row."
             value={startAt}
             minimum={1}
             maximum={labelSheet.across * labelSheet.down}
@@ -93,14 +89,28 @@ export function LabelsDialog({ of, onClose }: LabelsDialogProps) {
             onCommit={(number) => setStartAt(number ?? 1)}
           />
           <Checkbox label="Lines to cut along" isChecked={hasLines} onChange={setHasLines} />
-          <details>
-            <summary>How the labels lie on the sheet</summary>
-            <SchemaForm schema={labelSheetSchema} value={labelSheet} onChange={keep} />
-          </details>
-          <ProblemNotice problem={changing.problem} />
+          <SheetLayout workshop={workshop} />
         </div>
       </div>
     </Dialog>
+  );
+}
+
+/** The layout of the label sheet, saved with the workshop as it is changed. */
+function SheetLayout({ workshop }: { readonly workshop: Workshop }) {
+  const changing = useWrite('workshop:change');
+  const save = (value: Readonly<Record<string, unknown>>) => {
+    const checked = labelSheetSchema.safeParse(value);
+    if (checked.success) void changing.write({ workshop: { ...workshop, labelSheet: checked.data } });
+  };
+  return (
+    <>
+      <details>
+        <summary>Layout of the sheet</summary>
+        <SchemaForm schema={labelSheetSchema} value={workshop.labelSheet} onChange={save} />
+      </details>
+      <ProblemNotice problem={changing.problem} />
+    </>
   );
 }
 
@@ -110,7 +120,7 @@ interface SheetDrawingProps {
   readonly labels: readonly LaidLabel[];
 }
 
-/** The first sheet to scale: the labels that are printed, and those that stay empty. */
+/** The first sheet to scale, with the labels that are printed and those that stay empty. */
 function SheetDrawing({ sheet, paper, labels }: SheetDrawingProps) {
   const { width, height } = PAPERS[paper];
   const all = layLabels(sheet, paper, sheet.across * sheet.down, 1);
@@ -138,7 +148,7 @@ function SheetDrawing({ sheet, paper, labels }: SheetDrawingProps) {
 }
 
 function countWords(count: number, sheets: number): string {
-  if (count === 0) return 'There is no piece to label.';
+  if (count === 0) return 'There are no pieces to label.';
   const labels = count === 1 ? '1 label' : `${String(count)} labels`;
   return `${labels} on ${sheets === 1 ? '1 sheet' : `${String(sheets)} sheets`}`;
 }
@@ -154,7 +164,7 @@ function sheetOf(of: LabelsOf): string {
   }
 }
 
-function askedOf(of: LabelsOf): Readonly<Record<string, string>> {
+function sheetParameters(of: LabelsOf): Readonly<Record<string, string>> {
   switch (of.of) {
     case 'fabric':
       return of.pieceId === undefined ? {} : { piece: of.pieceId };

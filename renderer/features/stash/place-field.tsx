@@ -9,7 +9,7 @@ interface PlaceFieldProps {
   readonly onChange: (path: string) => void;
 }
 
-/** A place by its names from the room down; those there are already are offered as it is typed. */
+/** A place by its names from the room down. Existing places are suggested while typing. */
 export function PlaceField({ value, onChange, ...rest }: PlaceFieldProps) {
   const { value: places } = useRead('place:list', {});
   return (

@@ -1,7 +1,7 @@
 import { type Length, lengthFromUnits, UNITS_PER_METER, UNITS_PER_YARD } from '#core/units/length';
 import type { LengthDisplay } from '#core/units/unit-system';
 
-/** What a shop prices fabric by: a yard or a meter. */
+/** The length a shop prices fabric by: a yard or a meter. */
 export function shopUnit({ system }: LengthDisplay): { readonly length: Length; readonly word: string } {
   return system === 'inch'
     ? { length: lengthFromUnits(UNITS_PER_YARD), word: 'yard' }

@@ -1,147 +1,140 @@
-import { useLayoutEffect, useRef, useState } from 'react';
+import { useRef, useState } from 'react';
 import { useNavigate } from 'react-router';
-import { type FabricDetails, NO_COLOR } from '#core/domain/stash';
+import type { FabricDetails } from '#core/domain/stash';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { BoughtFields } from '#renderer/features/stash/bought-fields';
-import { emptyDraft, isNewFabricDraft, withFabric } from '#renderer/features/stash/fabric-draft';
-import styles from '#renderer/features/stash/stash.module.css';
+import {
+  emptyDraft,
+  isNewFabricDraft,
+  type NewFabricDraft,
+  withFabric,
+} from '#renderer/features/stash/fabric-draft';
 import { today } from '#renderer/text/dates';
-import { Button } from '#renderer/ui/page/button';
-import { Dialog } from '#renderer/ui/page/dialog';
 import { useDraft } from '#renderer/ui/base/draft';
-import { Form } from '#renderer/ui/fields/form';
-import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { Button } from '#renderer/ui/page/button';
+import { DialogForm } from '#renderer/ui/page/dialog-form';
+import layout from '#renderer/ui/page/layout.module.css';
+import styles from './fabric-form.module.css';
 import { LooksFields, MoreFields } from './fabric-fields';
-import { useKeepFabric } from './keep-fabric';
+import { useNewFabricPhoto } from './new-fabric-photo';
 import { NewPhoto } from './new-photo';
 import { PhotoCatcher } from './photo-catcher';
-import { photoColor } from './photo-color';
+import { useSaveFabric } from './save-fabric';
 
-/** A fabric with its first piece, in one go. What has been entered stays while the dialog is closed. */
+const FORM = 'new-fabric';
+
+/** Adds a fabric together with its first piece. What was typed is kept while the dialog is closed. */
 export function AddFabricDialog({ onClose }: { readonly onClose: () => void }) {
   const { settings } = useWorkshop();
   const start = emptyDraft(settings.fabricWidth, today());
   const [draft, setDraft, forgetDraft] = useDraft('new-fabric', start, isNewFabricDraft);
-  const [photo, setPhoto] = useState<File | null>(null);
-  const [isPicture, setIsPicture] = useState(true);
-  const [round, setRound] = useState(0);
-  const hasMore = useRef(false);
-  const keeping = useKeepFabric();
+  const [formNumber, setFormNumber] = useState(0);
+  const addsAnother = useRef(false);
+  const photo = useNewFabricPhoto(draft, setDraft);
+  const saving = useSaveFabric();
   const navigate = useNavigate();
-  // A color the maker chose herself, or wrote, is never changed by a photo.
-  const before = useRef({ swatch: NO_COLOR, words: '' });
-  const latest = useRef(draft);
-  useLayoutEffect(() => {
-    latest.current = draft;
-  });
-
-  const empty = () => {
+  const clear = () => {
     setDraft(start);
     forgetDraft();
-    setPhoto(null);
-    before.current = { swatch: NO_COLOR, words: '' };
-    setRound(round + 1);
+    photo.clear();
+    setFormNumber(formNumber + 1);
   };
-  const changeFabric = (fabric: FabricDetails) => setDraft(withFabric(draft, fabric));
-  const choosePhoto = (file: File | null) => {
-    setIsPicture(true);
-    setPhoto(file);
-    if (file === null) return;
-    void photoColor(file).then((seen) => {
-      if (seen === null) return;
-      const { fabric, piece } = latest.current;
-      const isOwnColor = fabric.swatch !== before.current.swatch;
-      const isOwnWords = fabric.colorWords !== before.current.words;
-      before.current = seen;
-      setDraft({
-        fabric: {
-          ...fabric,
-          swatch: isOwnColor ? fabric.swatch : seen.swatch,
-          colorWords: isOwnWords ? fabric.colorWords : seen.words,
-        },
-        piece,
-      });
-    });
-  };
-  const add = async () => {
-    if (photo !== null && !isPicture) return;
-    const fabricId = await keeping.keep(draft, photo);
+  const save = async (isLast: boolean) => {
+    if (photo.isRefused) return;
+    const fabricId = await saving.save(draft, photo.photo);
     if (fabricId === null) return;
-    empty();
-    if (!hasMore.current) void navigate(`/stash/${fabricId}`);
+    clear();
+    if (isLast) void navigate(`/stash/${fabricId}`);
   };
   const close = () => {
-    const half = keeping.halfKept();
-    if (half === null) {
+    const savedId = saving.partiallySavedId();
+    if (savedId === null) {
       onClose();
       return;
     }
     forgetDraft();
-    void navigate(`/stash/${half}`);
+    void navigate(`/stash/${savedId}`);
   };
   return (
-    <Dialog
-      title="A new fabric"
+    <DialogForm
+      title="Add fabric"
       isWide
+      id={FORM}
+      saving={saving}
+      onSave={() => void save(!addsAnother.current)}
       onClose={close}
-      foot={
-        <>
-          <Button look="quiet" onClick={empty}>
-            Empty the form
-          </Button>
-          <Button onClick={close}>Not yet</Button>
-          <Button
-            form="new-fabric"
-            disabled={keeping.isKeeping}
-            onClick={(event) => {
-              hasMore.current = true;
-              event.currentTarget.form?.requestSubmit();
-            }}
-          >
-            Add it and begin the next
-          </Button>
-          <Button
-            look="main"
-            type="submit"
-            form="new-fabric"
-            disabled={keeping.isKeeping}
-            onClick={() => {
-              hasMore.current = false;
-            }}
-          >
-            Add the fabric
-          </Button>
-        </>
+      buttons={
+        <OtherButtons
+          isSaving={saving.isSaving}
+          onClear={clear}
+          onAddAnother={(form) => {
+            addsAnother.current = true;
+            form?.requestSubmit();
+            addsAnother.current = false;
+          }}
+        />
       }
     >
-      <PhotoCatcher className={styles['stack']} onCatch={choosePhoto}>
-        <Form key={round} id="new-fabric" className={styles['parts']} onSubmit={() => void add()}>
-          <div className={styles['looks']}>
-            <LooksFields details={draft.fabric} onChange={changeFabric} />
-            <NewPhoto
-              photo={photo}
-              swatch={draft.fabric.swatch}
-              onChoose={choosePhoto}
-              onTried={setIsPicture}
-              isRefused={photo !== null && !isPicture}
-            />
-          </div>
-          <section className={styles['stack']}>
-            <h3>Its first piece</h3>
-            <BoughtFields
-              piece={draft.piece}
-              fabricWidth={draft.fabric.width}
-              isSizeOptional
-              onChange={(piece) => setDraft({ ...draft, piece })}
-            />
-          </section>
-          <section className={styles['stack']}>
-            <h3>More about it</h3>
-            <MoreFields details={draft.fabric} onChange={changeFabric} />
-          </section>
-        </Form>
+      <PhotoCatcher key={formNumber} className={layout['sections']} onCatch={photo.choose}>
+        <Fields draft={draft} onChange={setDraft} photo={photo} />
       </PhotoCatcher>
-      <ProblemNotice problem={keeping.problem} />
-    </Dialog>
+    </DialogForm>
+  );
+}
+
+interface OtherButtonsProps {
+  readonly isSaving: boolean;
+  readonly onClear: () => void;
+  readonly onAddAnother: (form: HTMLFormElement | null) => void;
+}
+
+function OtherButtons({ isSaving, onClear, onAddAnother }: OtherButtonsProps) {
+  return (
+    <>
+      <Button look="quiet" onClick={onClear}>
+        Clear the form
+      </Button>
+      {/* Not a submit button: Enter presses the first of those, and means Save. */}
+      <Button form={FORM} disabled={isSaving} onClick={(event) => onAddAnother(event.currentTarget.form)}>
+        Save and add another
+      </Button>
+    </>
+  );
+}
+
+interface FieldsProps {
+  readonly draft: NewFabricDraft;
+  readonly onChange: (draft: NewFabricDraft) => void;
+  readonly photo: ReturnType<typeof useNewFabricPhoto>;
+}
+
+function Fields({ draft, onChange, photo }: FieldsProps) {
+  const changeFabric = (fabric: FabricDetails) => onChange(withFabric(draft, fabric));
+  return (
+    <>
+      <div className={styles['looks']}>
+        <LooksFields details={draft.fabric} onChange={changeFabric} />
+        <NewPhoto
+          photo={photo.photo}
+          swatch={draft.fabric.swatch}
+          onChoose={photo.choose}
+          onTried={photo.setIsPicture}
+          isRefused={photo.isRefused}
+        />
+      </div>
+      <section className={layout['stack']}>
+        <h3>First piece of fabric</h3>
+        <BoughtFields
+          piece={draft.piece}
+          fabricWidth={draft.fabric.width}
+          isSizeOptional
+          onChange={(piece) => onChange({ ...draft, piece })}
+        />
+      </section>
+      <section className={layout['stack']}>
+        <h3>More details</h3>
+        <MoreFields details={draft.fabric} onChange={changeFabric} />
+      </section>
+    </>
   );
 }

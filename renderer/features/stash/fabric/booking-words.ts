@@ -5,16 +5,16 @@ import type { LengthDisplay } from '#core/units/unit-system';
 import { amountBooked, pieceInWords, pieceSize } from '#renderer/features/stash/fabric-words';
 import { andList } from '#renderer/text/field-problems';
 
-/** What a booking did, as words round the name of the project it was for. */
+/** What a booking did, in words that go around the name of its project. */
 export interface BookingWords {
   readonly before: string;
-  /** Said after the project and its stage; empty where there is nothing more to say. */
+  /** Follows the project and its stage; may be empty. */
   readonly after: string;
-  /** A booking that takes back another. */
-  readonly isTakingBack: boolean;
+  /** The booking reverses another one. */
+  readonly isUndo: boolean;
 }
 
-interface Step {
+interface EntryStep {
   readonly kind: EntryKind;
   readonly pieceKind: PieceKind;
   readonly width: Length;
@@ -24,34 +24,38 @@ interface Step {
   readonly costChange: number;
 }
 
-/** `Cut 10 in for` … `kept 1 leftover, 12 × 10 in`. What was taken back is told by what it had been. */
+/** `Cut 10 in for` … `kept 1 leftover, 12 × 10 in`. An undo is described by the booking it reverses. */
 export function bookingWords(
   booking: Booking,
   ledger: readonly Booking[],
   display: LengthDisplay,
 ): BookingWords {
-  const isTakingBack = booking.entries.some(({ kind }) => kind === 'taken-back');
-  const steps = isTakingBack ? originalSteps(booking, ledger) : booking.entries.map(stepOf);
+  const isUndo = booking.entries.some(({ kind }) => kind === 'taken-back');
+  const steps = isUndo ? originalSteps(booking, ledger) : booking.entries.map(stepOf);
   const { before, after } = stepWords(steps, booking.projectName !== null, display);
-  return { before: isTakingBack ? `Took back: ${lowered(before)}` : before, after, isTakingBack };
+  return { before: isUndo ? `Undone: ${lowered(before)}` : before, after, isUndo };
 }
 
-function originalSteps(booking: Booking, ledger: readonly Booking[]): readonly Step[] {
+function originalSteps(booking: Booking, ledger: readonly Booking[]): readonly EntryStep[] {
   const reversed = new Set(booking.entries.map(({ reverses }) => reverses));
   return ledger.flatMap(({ entries }) => entries.filter(({ id }) => reversed.has(id)).map(stepOf));
 }
 
-function stepOf(entry: Booking['entries'][number]): Step {
+function stepOf(entry: Booking['entries'][number]): EntryStep {
   const { kind, pieceKind, lengthChange, heldChange, costChange, pieceWidth, unitLength } = entry;
   return {
-    ...{ kind, pieceKind, lengthChange, heldChange, costChange },
+    kind,
+    pieceKind,
+    lengthChange,
+    heldChange,
+    costChange,
     width: lengthFromUnits(pieceWidth),
     unitLength: unitLength === null ? null : lengthFromUnits(unitLength),
   };
 }
 
 function stepWords(
-  steps: readonly Step[],
+  steps: readonly EntryStep[],
   hasProject: boolean,
   display: LengthDisplay,
 ): Pick<BookingWords, 'before' | 'after'> {
@@ -66,7 +70,7 @@ function stepWords(
     case 'bought': {
       const piece = { kind: pieceKind, width, unitLength, length: lengthFromUnits(lengthChange) };
       const words = pieceInWords(piece, display);
-      const verb = costChange > 0 ? 'Bought' : 'Came in:';
+      const verb = costChange > 0 ? 'Bought' : 'Added';
       return { before: `${verb} ${words}`, after: '' };
     }
     case 'set-aside':
@@ -79,7 +83,7 @@ function stepWords(
         after: keptWords(steps, display),
       };
     case 'discarded':
-      return { before: `Threw away ${text(lengthChange)}`, after: '' };
+      return { before: `Threw out ${text(lengthChange)}`, after: '' };
     case 'counted':
       return { before: countedWords(lengthChange, text), after: '' };
     case 'leftover':
@@ -88,7 +92,7 @@ function stepWords(
   }
 }
 
-function keptWords(steps: readonly Step[], display: LengthDisplay): string {
+function keptWords(steps: readonly EntryStep[], display: LengthDisplay): string {
   const kept = steps.filter(({ kind }) => kind === 'leftover');
   if (kept.length === 0) return '';
   const sizes = kept.map(({ width, lengthChange }) =>
@@ -98,8 +102,8 @@ function keptWords(steps: readonly Step[], display: LengthDisplay): string {
 }
 
 function countedWords(change: number, text: (units: number) => string): string {
-  if (change === 0) return 'Counted: as written';
-  return `Counted: ${text(change)} ${change > 0 ? 'more' : 'less'} than written`;
+  if (change === 0) return 'Counted: as recorded';
+  return `Counted: ${text(change)} ${change > 0 ? 'more' : 'less'} than recorded`;
 }
 
 function lowered(text: string): string {

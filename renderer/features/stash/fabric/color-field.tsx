@@ -1,14 +1,14 @@
-import styles from '#renderer/features/stash/stash.module.css';
+import styles from './fabric-form.module.css';
 import { Field } from '#renderer/ui/fields/field';
 
 interface ColorFieldProps {
   readonly label: string;
-  /** Six hex digits with a hash. */
+  /** `#` and six hex digits. */
   readonly value: string;
   readonly onChange: (value: string) => void;
 }
 
-/** A color, through the system's own color control. */
+/** A color, chosen with the system's color picker. */
 export function ColorField({ value, onChange, ...frame }: ColorFieldProps) {
   return (
     <Field {...frame}>

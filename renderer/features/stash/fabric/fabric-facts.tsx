@@ -1,60 +1,59 @@
-import type { Fabric, PrintDirection } from '#core/domain/stash';
+import type { Fabric } from '#core/domain/stash';
 import { useWrite } from '#renderer/bridge/query';
 import { FabricSample } from '#renderer/features/stash/fabric-sample';
-import shared from '#renderer/features/stash/stash.module.css';
+import { DIRECTION_WORDS } from '#renderer/features/stash/direction-words';
 import { Button } from '#renderer/ui/page/button';
 import { FactList } from '#renderer/ui/page/fact-list';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import layout from '#renderer/ui/page/layout.module.css';
 import { LengthText } from '#renderer/ui/answers/typeset';
 import { PhotoButton, PhotoCatcher } from './photo-catcher';
-import styles from './fabric.module.css';
 
-const DIRECTION_WORDS: Readonly<Record<PrintDirection, string>> = {
-  any: 'no direction',
-  'one-way': 'one way up',
-  'two-way': 'up and down alike',
-};
-
-/** What a fabric is: as it looks, and what was said of it. */
+/** The photo or color of a fabric, and its details. */
 export function FabricFacts({ fabric }: { readonly fabric: Fabric }) {
-  const showing = useWrite('fabric:set-photo');
-  const show = async (photo: File | null) => {
+  const savingPhoto = useWrite('fabric:set-photo');
+  const savePhoto = async (photo: File | null) => {
     const bytes = photo === null ? null : new Uint8Array(await photo.arrayBuffer());
-    await showing.write({ fabricId: fabric.id, bytes });
+    await savingPhoto.write({ fabricId: fabric.id, bytes });
   };
   const facts: readonly (readonly [string, React.ReactNode])[] = [
     ['Usable width', <LengthText key="width" length={fabric.width} />],
-    ['Print runs', DIRECTION_WORDS[fabric.direction]],
+    ['Print', DIRECTION_WORDS[fabric.direction].toLowerCase()],
     ['Fiber', fabric.fiber],
     ['Washed', fabric.isWashed ? 'yes' : 'not yet'],
-    ['Lies', fabric.place],
-    ['From', fabric.supplier],
+    ['Stored in', fabric.place],
+    ['Shop', fabric.supplier],
   ];
   return (
-    <section className={styles['leaf']} aria-label="What it is">
-      <PhotoCatcher className={shared['stack']} onCatch={(file) => void show(file)}>
-        <FabricSample fabric={fabric} isLarge />
-        <div className={shared['row']}>
+    <section className={layout['leaf']} aria-label="What it is">
+      <PhotoCatcher className={layout['stack']} onCatch={(file) => void savePhoto(file)}>
+        <FabricSample fabric={fabric} size="large" />
+        <div className={layout['row']}>
           <PhotoButton
-            words={photoVerb(fabric.photoId !== null, showing.isWriting)}
-            isDisabled={showing.isWriting}
-            onChoose={(file) => void show(file)}
+            words={photoVerb(fabric.photoId !== null, savingPhoto.isWriting)}
+            isDisabled={savingPhoto.isWriting}
+            onChoose={(file) => void savePhoto(file)}
           />
           {fabric.photoId !== null && (
-            <Button look="quiet" isSmall disabled={showing.isWriting} onClick={() => void show(null)}>
-              Remove the photo
+            <Button
+              look="quiet"
+              isSmall
+              disabled={savingPhoto.isWriting}
+              onClick={() => void savePhoto(null)}
+            >
+              Delete the photo
             </Button>
           )}
         </div>
-        <ProblemNotice problem={showing.problem} />
+        <ProblemNotice problem={savingPhoto.problem} />
       </PhotoCatcher>
       <FactList facts={facts} />
-      {fabric.notes !== '' && <p className={styles['notes']}>{fabric.notes}</p>}
+      {fabric.notes !== '' && <p className={layout['notes']}>{fabric.notes}</p>}
     </section>
   );
 }
 
-function photoVerb(hasPhoto: boolean, isKeeping: boolean): string {
-  if (isKeeping) return 'Keeping it…';
+function photoVerb(hasPhoto: boolean, isSaving: boolean): string {
+  if (isSaving) return 'Saving…';
   return hasPhoto ? 'Replace the photo' : 'Add a photo';
 }

@@ -1,20 +1,18 @@
-import type { FabricDetails, PrintDirection } from '#core/domain/stash';
+import { type FabricDetails, printDirectionSchema } from '#core/domain/stash';
 import { lengthFromInches, lengthFromUnits, UNITS_PER_METER } from '#core/units/length';
 import { PlaceField } from '#renderer/features/stash/place-field';
-import styles from '#renderer/features/stash/stash.module.css';
+import { DIRECTION_WORDS } from '#renderer/features/stash/direction-words';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
 import { Choice } from '#renderer/ui/fields/choice';
 import { LengthField } from '#renderer/ui/fields/length-field';
 import { TextField } from '#renderer/ui/fields/text-field';
+import layout from '#renderer/ui/page/layout.module.css';
 import { ColorField } from './color-field';
+import styles from './fabric-form.module.css';
 
-const DIRECTIONS: readonly { readonly value: PrintDirection; readonly words: string }[] = [
-  { value: 'any', words: 'No direction' },
-  { value: 'one-way', words: 'One way up' },
-  { value: 'two-way', words: 'Up and down alike' },
-];
+const DIRECTIONS = printDirectionSchema.options.map((value) => ({ value, words: DIRECTION_WORDS[value] }));
 
-/** Ten meters, as the store takes it. */
+/** Ten meters, the limit of the contract. */
 const WIDEST_FABRIC = lengthFromUnits(10 * UNITS_PER_METER);
 
 const FIBERS = ['cotton', 'linen', 'wool', 'cotton and linen', 'bamboo', 'polyester'];
@@ -24,12 +22,12 @@ interface FabricFieldsProps {
   readonly onChange: (details: FabricDetails) => void;
 }
 
-/** By what a fabric is known: its name and its looks. */
+/** The fields for the name and the looks of a fabric. */
 export function LooksFields({ details, onChange }: FabricFieldsProps) {
   const text = textProps({ details, onChange });
   return (
-    <div className={styles['fields']}>
-      <div className={styles['whole']}>
+    <div className={layout['fields']}>
+      <div className={layout['whole']}>
         <TextField
           label="Name"
           value={details.name}
@@ -46,9 +44,9 @@ export function LooksFields({ details, onChange }: FabricFieldsProps) {
         value={details.swatch}
         onChange={(swatch) => onChange({ ...details, swatch })}
       />
-      <div className={styles['whole']}>
+      <div className={layout['whole']}>
         <Choice
-          label="Which way the print runs"
+          label="Print direction"
           value={details.direction}
           options={DIRECTIONS}
           onChange={(direction) => onChange({ ...details, direction })}
@@ -58,11 +56,11 @@ export function LooksFields({ details, onChange }: FabricFieldsProps) {
   );
 }
 
-/** What else is worth knowing of a fabric. */
+/** The fields for all other details of a fabric. */
 export function MoreFields({ details, onChange }: FabricFieldsProps) {
   const text = textProps({ details, onChange });
   return (
-    <div className={styles['fields']}>
+    <div className={layout['fields']}>
       <LengthField
         label="Usable width"
         help="Between the selvages."
@@ -74,18 +72,18 @@ export function MoreFields({ details, onChange }: FabricFieldsProps) {
       <TextField label="Fiber" suggestions={FIBERS} {...text('fiber')} />
       <div className={styles['tickBeside']}>
         <Checkbox
-          label="It has been washed"
+          label="Washed"
           isChecked={details.isWashed}
           onChange={(isWashed) => onChange({ ...details, isWashed })}
         />
       </div>
       <PlaceField
-        label="Where it lies"
+        label="Stored in"
         value={details.place}
         onChange={(place) => onChange({ ...details, place })}
       />
-      <TextField label="From whom" {...text('supplier')} />
-      <div className={styles['whole']}>
+      <TextField label="Shop" {...text('supplier')} />
+      <div className={layout['whole']}>
         <TextField
           label="Notes"
           isOptional
@@ -99,7 +97,7 @@ export function MoreFields({ details, onChange }: FabricFieldsProps) {
   );
 }
 
-/** What the short texts of a fabric share. */
+/** The properties that the short text fields share. */
 function textProps({ details, onChange }: FabricFieldsProps) {
   return (name: 'print' | 'colorWords' | 'fiber' | 'supplier') => ({
     value: details[name],

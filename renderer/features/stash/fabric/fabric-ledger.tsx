@@ -1,25 +1,24 @@
 import { useId, useState } from 'react';
 import type { Booking, FabricPage } from '#core/contract/stash';
-import shared from '#renderer/features/stash/stash.module.css';
+import layout from '#renderer/ui/page/layout.module.css';
 import { Button } from '#renderer/ui/page/button';
 import { LedgerLine } from './ledger-line';
-import styles from './fabric.module.css';
 
-const AT_FIRST = 30;
+const SHOWN_AT_FIRST = 30;
 
-/** Every step of a fabric, the newest first. */
+/** The ledger of a fabric, newest booking first. */
 export function FabricLedger({ opened }: { readonly opened: FabricPage }) {
   const { ledger } = opened;
   const [isWhole, setIsWhole] = useState(false);
   const titleId = useId();
   if (ledger.length === 0) return null;
-  const shown: readonly Booking[] = isWhole ? ledger : ledger.slice(0, AT_FIRST);
+  const shown: readonly Booking[] = isWhole ? ledger : ledger.slice(0, SHOWN_AT_FIRST);
   return (
-    <section className={shared['stack']} aria-labelledby={titleId}>
-      <h2 id={titleId} className={styles['heading']}>
+    <section className={layout['stack']} aria-labelledby={titleId}>
+      <h2 id={titleId} className={layout['heading']}>
         Ledger
       </h2>
-      <ul className={styles['ledger']}>
+      <ul className={layout['lines']}>
         {shown.map((booking) => (
           <LedgerLine key={booking.id} booking={booking} ledger={ledger} />
         ))}
@@ -27,7 +26,7 @@ export function FabricLedger({ opened }: { readonly opened: FabricPage }) {
       {shown.length < ledger.length && (
         <div>
           <Button isSmall onClick={() => setIsWhole(true)}>
-            {`Show the ${String(ledger.length - shown.length)} before`}
+            {`Show ${String(ledger.length - shown.length)} older`}
           </Button>
         </div>
       )}

@@ -5,6 +5,8 @@ import type { FabricId } from '#core/domain/ids';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { LabelsDialog } from '#renderer/features/stash/labels-dialog';
 import { Button } from '#renderer/ui/page/button';
+import { classes } from '#renderer/ui/base/classes';
+import layout from '#renderer/ui/page/layout.module.css';
 import { Notice } from '#renderer/ui/page/notice';
 import { Page } from '#renderer/ui/page/page';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
@@ -19,7 +21,7 @@ interface FabricPageProps {
   readonly fabricId: FabricId;
 }
 
-/** One fabric: left what it is, right its pieces and every step of its ledger. */
+/** One fabric: its details on the left, its pieces and ledger on the right. */
 export function FabricPage({ fabricId }: FabricPageProps) {
   const { value: opened, problem } = useRead('fabric:open', { fabricId });
   const back = useBack();
@@ -31,11 +33,11 @@ export function FabricPage({ fabricId }: FabricPageProps) {
   );
 }
 
-type Asked = 'buy' | 'change' | 'labels' | null;
+type OpenDialog = 'buy' | 'change' | 'labels' | null;
 
 function OpenFabric({ opened }: { readonly opened: OpenedFabric }) {
   const { fabric, ledger } = opened;
-  const [asked, setAsked] = useState<Asked>(null);
+  const [dialog, setDialog] = useState<OpenDialog>(null);
   const deleting = useWrite('fabric:delete');
   const navigate = useNavigate();
   const back = useBack();
@@ -43,22 +45,22 @@ function OpenFabric({ opened }: { readonly opened: OpenedFabric }) {
     const answer = await deleting.write({ fabricId: fabric.id });
     if (answer.ok) void navigate(back.to);
   };
-  const close = () => setAsked(null);
-  const isInUse = deleting.problem?.code === 'in-use' && ledger.some((booking) => !booking.isTakenBack);
+  const close = () => setDialog(null);
+  const isInUse = deleting.problem?.code === 'in-use' && ledger.some((booking) => !booking.isUndone);
   return (
     <Page
       title={fabric.name}
       under={[fabric.colorWords, fabric.print].filter((words) => words !== '').join(' · ')}
       back={back}
       action={
-        <Button look="main" onClick={() => setAsked('buy')}>
-          {ledger.length === 0 ? 'Add a piece' : 'Bought more'}
+        <Button look="main" onClick={() => setDialog('buy')}>
+          {ledger.length === 0 ? 'Add a piece' : 'Add another piece'}
         </Button>
       }
       aside={
         <>
-          {opened.areaThere > 0 && <Button onClick={() => setAsked('labels')}>Labels</Button>}
-          <Button onClick={() => setAsked('change')}>Change</Button>
+          {opened.areaThere > 0 && <Button onClick={() => setDialog('labels')}>Labels</Button>}
+          <Button onClick={() => setDialog('change')}>Change</Button>
           <Button disabled={deleting.isWriting} onClick={() => void remove()}>
             Delete
           </Button>
@@ -67,29 +69,29 @@ function OpenFabric({ opened }: { readonly opened: OpenedFabric }) {
     >
       {isInUse ? (
         <div role="alert">
-          <Notice kind="warning" title="Not done">
-            “{fabric.name}” stays as long as anything in its ledger stands. Take everything back first; a
-            fabric that is used up can simply stay.
+          <Notice kind="warning" title="Not deleted">
+            “{fabric.name}” still has ledger entries, so it can’t be deleted. Undo them first, or just leave a
+            used-up fabric where it is.
           </Notice>
         </div>
       ) : (
         <ProblemNotice problem={deleting.problem} />
       )}
-      <div className={styles['spread']}>
+      <div className={classes(layout['spread'], styles['columns'])}>
         <FabricFacts fabric={fabric} />
-        <div className={styles['leaf']}>
+        <div className={layout['leaf']}>
           <FabricPieces opened={opened} />
           <FabricLedger opened={opened} />
         </div>
       </div>
-      {asked === 'buy' && <BuyDialog fabric={fabric} onClose={close} />}
-      {asked === 'labels' && <LabelsDialog of={{ of: 'fabric', fabricId: fabric.id }} onClose={close} />}
-      {asked === 'change' && <ChangeFabricDialog fabric={fabric} onClose={close} />}
+      {dialog === 'buy' && <BuyDialog fabric={fabric} onClose={close} />}
+      {dialog === 'labels' && <LabelsDialog of={{ of: 'fabric', fabricId: fabric.id }} onClose={close} />}
+      {dialog === 'change' && <ChangeFabricDialog fabric={fabric} onClose={close} />}
     </Page>
   );
 }
 
-/** Back to the list as it was searched. */
+/** The way back to the list with its search. */
 function useBack() {
   const params = new URLSearchParams(useLocation().search);
   for (const own of ['piece', 'use']) params.delete(own);

@@ -9,31 +9,31 @@ import { moneyFromMinor } from '#core/units/money';
 import { useWrite } from '#renderer/bridge/query';
 import { freeWords, stockWords, thereOf } from '#renderer/features/stash/fabric-words';
 import { LabelsDialog } from '#renderer/features/stash/labels-dialog';
-import shared from '#renderer/features/stash/stash.module.css';
+import layout from '#renderer/ui/page/layout.module.css';
 import { useDisplay } from '#renderer/ui/base/display';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import { FabricWorth } from './fabric-worth';
 import { holdsOf } from './holds';
-import { PieceCard } from './piece-card';
-import { LieDialog } from './lie-dialog';
-import type { PieceAsked } from './piece-asked';
+import { FabricPieceCard } from './fabric-piece-card';
+import { MoveFabricDialog } from './move-fabric-dialog';
+import type { PieceAction } from './piece-action';
 import { PieceStepDialog } from './piece-step-dialog';
 import { UseDialog } from './use-dialog';
 import styles from './fabric.module.css';
 
-/** The pieces of a fabric, all drawn to one scale, with what can be done with each. */
+/** The pieces of a fabric, all drawn to one scale, with the actions for each. */
 export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
   const { fabric, pieces, valueMinor, ledger } = opened;
   const { length, currency, locale } = useDisplay();
-  const [asked, setAsked] = useState<PieceAsked | null>(null);
+  const [chosen, setChosen] = useState<PieceAction | null>(null);
   const found = useFoundPiece(pieces);
   const shown =
-    asked ??
-    (found.isUsed && found.piece !== undefined ? { kind: 'use' as const, piece: found.piece } : null);
+    chosen ??
+    (found.opensUse && found.piece !== undefined ? { kind: 'use' as const, piece: found.piece } : null);
   const close = () => {
-    setAsked(null);
-    found.leaveUse();
+    setChosen(null);
+    found.clearUse();
   };
   const turning = useWrite('piece:set-print');
   const there = stockWords(thereOf(pieces), length);
@@ -44,7 +44,7 @@ export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
   const longest = Math.max(1, ...lengths.map((piece) => piece.there));
   const widest = Math.max(1, ...lengths.map((piece) => piece.width));
   return (
-    <section className={shared['stack']} aria-label="Its pieces">
+    <section className={layout['stack']} aria-label="Pieces of this fabric">
       <p className={styles['hero']}>
         <Typeset text={there === '' ? 'Used up' : there} />
       </p>
@@ -55,12 +55,12 @@ export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
       )}
       <FabricWorth opened={opened} />
       {there === '' && ledger.length === 0 && (
-        <p className={shared['quiet']}>No piece of it has been written down yet.</p>
+        <p className={layout['quiet']}>No pieces of this fabric yet.</p>
       )}
       <ProblemNotice problem={turning.problem} />
-      <ul className={styles['pieces']}>
+      <ul className={layout['lines']}>
         {pieces.map((piece) => (
-          <PieceCard
+          <FabricPieceCard
             key={piece.id}
             piece={piece}
             swatch={fabric.swatch}
@@ -68,46 +68,46 @@ export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
             largest={{ longest, widest }}
             isDirectional={fabric.direction !== 'any' && measureOfKind(piece.kind) !== 'count'}
             isMarked={piece === found.piece}
-            onAsk={setAsked}
+            onAction={setChosen}
             onTurnPrint={(runs) => void turning.write({ pieceId: piece.id, runs })}
           />
         ))}
       </ul>
-      {shown !== null && <AskedDialog asked={shown} opened={opened} onClose={close} />}
+      {shown !== null && <ActionDialog action={shown} opened={opened} onClose={close} />}
     </section>
   );
 }
 
-interface AskedDialogProps {
-  readonly asked: PieceAsked;
+interface ActionDialogProps {
+  readonly action: PieceAction;
   readonly opened: FabricPage;
   readonly onClose: () => void;
 }
 
-function AskedDialog({ asked, opened, onClose }: AskedDialogProps) {
-  switch (asked.kind) {
+function ActionDialog({ action, opened, onClose }: ActionDialogProps) {
+  switch (action.kind) {
     case 'use':
-      return <UseDialog opened={opened} piece={asked.piece} onClose={onClose} />;
-    case 'lie':
-      return <LieDialog piece={asked.piece} onClose={onClose} />;
+      return <UseDialog opened={opened} piece={action.piece} onClose={onClose} />;
+    case 'move':
+      return <MoveFabricDialog piece={action.piece} onClose={onClose} />;
     case 'label': {
-      const { fabricId, id: pieceId } = asked.piece;
+      const { fabricId, id: pieceId } = action.piece;
       return <LabelsDialog of={{ of: 'fabric', fabricId, pieceId }} onClose={onClose} />;
     }
     case 'set-aside':
     case 'release':
     case 'discard':
     case 'count':
-      return <PieceStepDialog step={asked} onClose={onClose} />;
+      return <PieceStepDialog step={action} onClose={onClose} />;
     default:
-      return assertNever(asked);
+      return assertNever(action);
   }
 }
 
-/** The piece that was found by its code, as the address says: `?piece=ID`, with `&use` when it is taken up. */
+/** The piece in the page's address, found by its code: `?piece=ID`, with `&use` to open the dialog for using it. */
 function useFoundPiece(pieces: readonly FabricPiece[]) {
   const [params, setParams] = useSearchParams();
-  const leaveUse = () => {
+  const clearUse = () => {
     if (!params.has('use')) return;
     setParams(
       (before) => {
@@ -117,5 +117,9 @@ function useFoundPiece(pieces: readonly FabricPiece[]) {
       { replace: true },
     );
   };
-  return { piece: pieces.find(({ id }) => id === params.get('piece')), isUsed: params.has('use'), leaveUse };
+  return {
+    piece: pieces.find(({ id }) => id === params.get('piece')),
+    opensUse: params.has('use'),
+    clearUse,
+  };
 }

@@ -1,14 +1,14 @@
 import type { Booking } from '#core/contract/stash';
 import type { FabricPieceId, ProjectId } from '#core/domain/ids';
 
-/** Fabric of one piece that a project has spoken for, 1/320 mm. */
+/** Fabric of one piece that is set aside for a project, 1/320 mm. */
 export interface Hold {
   readonly projectId: ProjectId;
   readonly projectName: string;
   readonly held: number;
 }
 
-/** Who holds how much of a piece: the sum of the ledger, projects in the order they first came to it, none that holds nothing. */
+/** How much of a piece is set aside for each project: sums of the ledger, in the order the projects first appear in it. */
 export function holdsOf(ledger: readonly Booking[], pieceId: FabricPieceId): readonly Hold[] {
   const holds = new Map<ProjectId, Hold>();
   for (const { projectId, projectName, entries } of ledger.toReversed()) {

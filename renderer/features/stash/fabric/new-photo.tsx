@@ -1,39 +1,40 @@
 import { useLayoutEffect, useRef } from 'react';
-import styles from '#renderer/features/stash/stash.module.css';
+import layout from '#renderer/ui/page/layout.module.css';
 import { problemWords } from '#renderer/text/problems';
 import { Button } from '#renderer/ui/page/button';
 import { useDisplay } from '#renderer/ui/base/display';
 import { FieldProblemLine } from '#renderer/ui/fields/field';
+import styles from './fabric-form.module.css';
 import { PhotoButton } from './photo-catcher';
 
 interface NewPhotoProps {
   readonly photo: File | null;
   readonly swatch: string;
   readonly onChoose: (photo: File | null) => void;
-  /** Said once the window has tried to draw it: whether it is a picture at all. */
+  /** Called once the window has tried to show the file: whether it is a picture. */
   readonly onTried: (isPicture: boolean) => void;
   readonly isRefused: boolean;
 }
 
-/** The photo a new fabric will have, shown before it is kept; until then its color. */
+/** The photo of a new fabric before it is saved, or its color if there is none. */
 export function NewPhoto({ photo, swatch, onChoose, onTried, isRefused }: NewPhotoProps) {
   const display = useDisplay().length;
   return (
     <div className={styles['newPhoto']}>
       {photo === null || isRefused ? (
-        <span className={styles['sample']} style={{ background: swatch }} />
+        <span className={styles['photo']} style={{ background: swatch }} />
       ) : (
-        <PhotoOnTrial photo={photo} onTried={onTried} />
+        <TriedPhoto photo={photo} onTried={onTried} />
       )}
-      <div className={styles['row']}>
-        <PhotoButton words={photo === null ? 'Choose a photo' : 'Another photo'} onChoose={onChoose} />
+      <div className={layout['row']}>
+        <PhotoButton words={photo === null ? 'Choose a photo' : 'Choose another photo'} onChoose={onChoose} />
         {photo !== null && (
           <Button look="quiet" isSmall onClick={() => onChoose(null)}>
-            Without a photo
+            No photo
           </Button>
         )}
       </div>
-      <p className={styles['quiet']}>Or drop one here, or paste it.</p>
+      <p className={layout['quiet']}>Or drag one here, or paste it.</p>
       <FieldProblemLine
         id="new-photo-problem"
         problem={isRefused ? problemWords({ code: 'not-a-photo' }, display) : null}
@@ -42,7 +43,7 @@ export function NewPhoto({ photo, swatch, onChoose, onTried, isRefused }: NewPho
   );
 }
 
-function PhotoOnTrial({ photo, onTried }: Pick<NewPhotoProps, 'onTried'> & { readonly photo: File }) {
+function TriedPhoto({ photo, onTried }: Pick<NewPhotoProps, 'onTried'> & { readonly photo: File }) {
   const image = useRef<HTMLImageElement>(null);
   useLayoutEffect(() => {
     const address = URL.createObjectURL(photo);
@@ -52,8 +53,8 @@ function PhotoOnTrial({ photo, onTried }: Pick<NewPhotoProps, 'onTried'> & { rea
   return (
     <img
       ref={image}
-      className={styles['sample']}
-      alt="The photo to be kept"
+      className={styles['photo']}
+      alt="The photo of the new fabric"
       onLoad={() => onTried(true)}
       onError={() => onTried(false)}
     />

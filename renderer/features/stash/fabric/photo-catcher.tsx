@@ -7,7 +7,7 @@ interface PhotoCatcherProps {
   readonly children: ReactNode;
 }
 
-/** A part of the page that takes one picture dropped on it or pasted into it. */
+/** A part of the page that takes a picture when one is dropped on it or pasted into it. */
 export function PhotoCatcher({ className, onCatch, children }: PhotoCatcherProps) {
   return (
     <div
@@ -36,7 +36,7 @@ interface PhotoButtonProps {
   readonly onChoose: (file: File) => void;
 }
 
-/** Asks for a picture among the files. */
+/** Opens the system's file dialog to choose a picture. */
 export function PhotoButton({ words, isDisabled = false, onChoose }: PhotoButtonProps) {
   const picker = useRef<HTMLInputElement>(null);
   return (

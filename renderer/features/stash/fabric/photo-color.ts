@@ -1,14 +1,15 @@
 import { colorWordsOf, type ScreenColor } from '#core/stash/color-words';
 
+/** Photos are read at this many points a side. */
 const SIDE = 16;
 
-/** What a photo says of a fabric's color: on the whole, as six hex digits with a hash, and in words. */
+/** The color of a photo: the average as `#` and six hex digits, and the main colors in words. */
 export interface PhotoColor {
   readonly swatch: string;
   readonly words: string;
 }
 
-/** Null for a file that is no picture. */
+/** Finds the color of a photo; null for a file that is not a picture. */
 export async function photoColor(photo: Blob): Promise<PhotoColor | null> {
   const canvas = document.createElement('canvas');
   canvas.width = SIDE;

@@ -3,22 +3,22 @@ import type { RunningClock } from '#core/domain/clock';
 import type { FabricPieceId, ProjectId } from '#core/domain/ids';
 import { holdsOf } from './holds';
 
-interface Known {
-  /** The projects it may be for, in their order. */
+interface ProposalFacts {
+  /** The open projects, the first due first. */
   readonly open: readonly ProjectId[];
   readonly running: Pick<RunningClock, 'projectId'> | null;
-  /** Of the fabric, the newest first. */
+  /** The ledger of the fabric, newest booking first. */
   readonly ledger: readonly Booking[];
   readonly pieceId: FabricPieceId;
 }
 
 /**
- * For which project a piece is taken up, as far as can be told: the one whose clock runs, else the one this fabric was last cut
- * for, else one that has set some of the piece aside, or of another piece of the fabric; else the first that is due.
+ * The open project a piece is most likely used for: the one with the running clock, else the one this fabric was last cut for,
+ * else one that has some of this piece set aside, else some of another piece of the fabric, else the first due.
  */
-export function proposedProject({ open, running, ledger, pieceId }: Known): ProjectId | null {
+export function proposedProject({ open, running, ledger, pieceId }: ProposalFacts): ProjectId | null {
   const lastCut = ledger.find(
-    ({ projectId, entries, isTakenBack }) =>
+    ({ projectId, entries, isUndone: isTakenBack }) =>
       !isTakenBack &&
       projectId !== null &&
       open.includes(projectId) &&

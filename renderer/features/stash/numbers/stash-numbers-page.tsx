@@ -14,20 +14,20 @@ import { Page } from '#renderer/ui/page/page';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { FigureList, HeroFigure } from '#renderer/ui/answers/quantity';
 import { daysBetween } from '#core/units/calendar-date';
-import { BoughtAgainstUsed, LeftoversBySize, ValueByMonth } from './numbers-charts';
+import { BoughtAndUsed, LeftoversBySize, ValueByMonth } from './numbers-charts';
 import styles from './numbers.module.css';
 
-/** The stash as a whole: what it is worth, what comes and goes, what lies too long, what each piece cost, and what is left over. */
+/** The whole stash in numbers: its value, what was bought and used, what was kept longest, what each project cost, and leftovers. */
 export function StashNumbersPage() {
-  const { value: insight, problem } = useRead('stash:numbers', {});
+  const { value: numbers, problem } = useRead('stash:numbers', {});
   return (
     <Page
-      title="Insight"
-      under="The stash as a whole, as the bookings add up. What was taken back counts as if it had never been."
+      title="Stash in numbers"
+      under="Your whole stash at a glance. Entries you undid aren’t counted."
       back={{ to: '/stash', words: 'Stash' }}
     >
       <ProblemNotice problem={problem} />
-      {insight !== undefined && (isNothingBooked(insight) ? <NothingYet /> : <Numbers insight={insight} />)}
+      {numbers !== undefined && (isNothingBooked(numbers) ? <NothingYet /> : <Numbers numbers={numbers} />)}
     </Page>
   );
 }
@@ -39,43 +39,48 @@ function isNothingBooked({ months, longest, projectCount, leftovers }: StashNumb
 
 function NothingYet() {
   return (
-    <EmptyState title="Nothing to tell yet" action={<ButtonLink to="/stash">To the stash</ButtonLink>}>
+    <EmptyState title="No numbers yet" action={<ButtonLink to="/stash">Go to your stash</ButtonLink>}>
       <p>
-        As soon as fabric is bought, cut or set aside, this page shows what lies on the shelf in money, what
-        was bought against what was used, and what has lain longest.
+        Once you buy, cut or set aside fabric, this page shows what your stash is worth, what you bought and
+        used, and what you have had longest.
       </p>
     </EmptyState>
   );
 }
 
-function Numbers({ insight }: { readonly insight: StashNumbers }) {
+function Numbers({ numbers }: { readonly numbers: StashNumbers }) {
   return (
     <>
       <div className={styles['worth']}>
         <HeroFigure
-          figure={{ label: 'On the shelf, as paid', quantity: moneyQuantity(insight.valueMinor) }}
+          figure={{ label: 'Value of your stash, as paid', quantity: moneyQuantity(numbers.valueMinor) }}
         />
-        <FigureList figures={[{ label: 'Fabric on the shelf', quantity: areaQuantity(insight.areaThere) }]} />
+        <FigureList
+          figures={[{ label: 'Fabric in your stash', quantity: areaQuantity(numbers.areaThere) }]}
+        />
       </div>
       <div className={styles['figures']}>
-        <BoughtAgainstUsed months={insight.months} />
-        <ValueByMonth months={insight.months} />
-        <HeldLongest insight={insight} />
-        <CostByProject insight={insight} />
-        <LeftoversBySize sides={insight.leftovers} />
+        <BoughtAndUsed months={numbers.months} />
+        <ValueByMonth months={numbers.months} />
+        <HeldLongest numbers={numbers} />
+        <CostByProject numbers={numbers} />
+        <LeftoversBySize sides={numbers.leftovers} />
+        <p className={styles['more']}>
+          All amounts come from what you entered. Tax rules are local, and nothing here is advice on them.
+        </p>
       </div>
     </>
   );
 }
 
-function HeldLongest({ insight: { longest } }: { readonly insight: StashNumbers }) {
+function HeldLongest({ numbers: { longest } }: { readonly numbers: StashNumbers }) {
   const words = useWords();
   const now = today();
   if (longest.length === 0) return null;
   return (
     <BarTable
-      title="What has lain longest"
-      columns={['Fabric', 'Last bought or cut', 'There', 'Paid for it']}
+      title="Fabric you’ve had longest"
+      columns={['Fabric', 'Last bought or cut', 'Amount', 'Paid for it']}
       rows={longest.map(({ fabricId, name, since, areaThere, valueMinor }) => ({
         key: fabricId,
         name: <Link to={`/stash/${fabricId}`}>{name}</Link>,
@@ -86,13 +91,13 @@ function HeldLongest({ insight: { longest } }: { readonly insight: StashNumbers 
   );
 }
 
-function CostByProject({ insight: { projects, projectCount } }: { readonly insight: StashNumbers }) {
+function CostByProject({ numbers: { projects, projectCount } }: { readonly numbers: StashNumbers }) {
   const words = useWords();
   if (projects.length === 0) return null;
   return (
     <BarTable
-      title="What each piece cost in fabric"
-      columns={['Piece', 'Used', 'Paid for it']}
+      title="What each project cost in fabric"
+      columns={['Project', 'Used', 'Paid for it']}
       rows={projects.map(({ projectId, name, area, costMinor }) => ({
         key: projectId,
         name: <Link to={`/projects/${projectId}`}>{name}</Link>,
@@ -102,7 +107,7 @@ function CostByProject({ insight: { projects, projectCount } }: { readonly insig
     >
       {projectCount > projects.length && (
         <p className={styles['more']}>
-          The {projects.length} costliest of {projectCount}; each piece’s own page tells what it cost.
+          The {projects.length} most expensive of {projectCount}. Each project’s own page shows its cost.
         </p>
       )}
     </BarTable>

@@ -2,101 +2,90 @@ import { useState } from 'react';
 import { assertNever } from '#core/assert-never';
 import type { PlaceGlance } from '#core/contract/places';
 import type { Problem } from '#core/contract/problem';
-import { liesIn, placePathOf } from '#core/domain/place';
+import { isInPlace, placePathOf } from '#core/domain/place';
 import { useWrite } from '#renderer/bridge/query';
-import styles from '#renderer/features/stash/stash.module.css';
-import { Button } from '#renderer/ui/page/button';
 import { Select } from '#renderer/ui/fields/choice';
-import { Dialog } from '#renderer/ui/page/dialog';
-import { Form } from '#renderer/ui/fields/form';
-import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { TextField } from '#renderer/ui/fields/text-field';
+import { DialogForm, useDialogSave } from '#renderer/ui/page/dialog-form';
+import layout from '#renderer/ui/page/layout.module.css';
 
-/** What is to be done with a place. */
-export type PlaceAsked =
+/** An action on the tree of places. */
+export type PlaceAction =
   | { readonly kind: 'add'; readonly inside: PlaceGlance | null }
   | { readonly kind: 'rename' | 'move'; readonly place: PlaceGlance };
 
 interface PlaceDialogProps {
-  readonly asked: PlaceAsked;
+  readonly action: PlaceAction;
   readonly places: readonly PlaceGlance[];
   readonly onClose: () => void;
 }
 
-/** Asks for the name of a place, or where it goes. */
-export function PlaceDialog({ asked, places, onClose }: PlaceDialogProps) {
-  const [name, setName] = useState(asked.kind === 'rename' ? asked.place.name : '');
-  const [parentId, setParentId] = useState(asked.kind === 'move' ? asked.place.parentId : null);
-  const keeping = useKeepPlace(asked);
-  const words = dialogWords(asked);
-  const keep = async () => {
-    const answer = await keeping.write(name.trim(), parentId);
-    if (answer.ok) onClose();
-  };
+/** Asks for the name of a place, or for the place it moves into. */
+export function PlaceDialog({ action, places, onClose }: PlaceDialogProps) {
+  const [name, setName] = useState(action.kind === 'rename' ? action.place.name : '');
+  const [parentId, setParentId] = useState(action.kind === 'move' ? action.place.parentId : null);
+  const saving = useDialogSave(useSavePlace(action), onClose);
+  const nameProblem = nameProblemWords(name, saving.problem);
+  const isNamed = action.kind !== 'move';
+  const words = dialogWords(action);
   return (
-    <Dialog
+    <DialogForm
       title={words.title}
+      saving={isNamed && nameProblem !== null ? { ...saving, problem: null } : saving}
+      verb={words.verb}
+      onSave={() => saving.save({ name: name.trim(), parentId })}
       onClose={onClose}
-      foot={
-        <>
-          <Button onClick={onClose}>Not yet</Button>
-          <Button look="main" type="submit" form="place" disabled={keeping.isWriting}>
-            {words.verb}
-          </Button>
-        </>
-      }
+      className={layout['stack']}
     >
-      <Form id="place" className={styles['stack']} onSubmit={() => void keep()}>
-        {asked.kind === 'move' ? (
-          <Select
-            label="Goes into"
-            value={parentId ?? ''}
-            options={[
-              { value: '', words: 'Nothing: it is a room of its own' },
-              ...places
-                .filter((one) => !liesIn(one.path, asked.place.path))
-                .map(({ id, path }) => ({ value: id, words: path })),
-            ]}
-            onChange={(id) => setParentId(id === '' ? null : id)}
-          />
-        ) : (
-          <TextField
-            label="Name"
-            value={name}
-            maximum={60}
-            autoFocus
-            emptyProblem="Give the place a name, such as Shelf 2."
-            problem={
-              name.includes(',') ? 'A comma would make two places of it.' : problemWords(keeping.problem)
-            }
-            onChange={setName}
-          />
-        )}
-      </Form>
-      {(asked.kind === 'move' || problemWords(keeping.problem) === null) && (
-        <ProblemNotice problem={keeping.problem} />
+      {action.kind === 'move' ? (
+        <Select
+          label="Move it into"
+          value={parentId ?? ''}
+          options={[
+            { value: '', words: 'No other place: it is a room' },
+            ...places
+              .filter((one) => !isInPlace(one.path, action.place.path))
+              .map(({ id, path }) => ({ value: id, words: path })),
+          ]}
+          onChange={(id) => setParentId(id === '' ? null : id)}
+        />
+      ) : (
+        <TextField
+          label="Name"
+          value={name}
+          maximum={60}
+          autoFocus
+          emptyProblem="Give the place a name, such as Shelf 2."
+          problem={nameProblem}
+          onChange={setName}
+        />
       )}
-    </Dialog>
+    </DialogForm>
   );
 }
 
-function useKeepPlace(asked: PlaceAsked) {
+interface PlaceInput {
+  readonly name: string;
+  readonly parentId: PlaceGlance['parentId'];
+}
+
+function useSavePlace(action: PlaceAction) {
   const adding = useWrite('place:add');
   const renaming = useWrite('place:rename');
   const moving = useWrite('place:move');
   const all = [adding, renaming, moving];
-  const write = (name: string, parentId: PlaceGlance['parentId']) => {
-    switch (asked.kind) {
+  const write = ({ name, parentId }: PlaceInput) => {
+    switch (action.kind) {
       case 'add':
         return adding.write({
-          path: placePathOf(asked.inside === null ? [name] : [asked.inside.path, name]),
+          path: placePathOf(action.inside === null ? [name] : [action.inside.path, name]),
         });
       case 'rename':
-        return renaming.write({ placeId: asked.place.id, name });
+        return renaming.write({ placeId: action.place.id, name });
       case 'move':
-        return moving.write({ placeId: asked.place.id, parentId });
+        return moving.write({ placeId: action.place.id, parentId });
       default:
-        return assertNever(asked);
+        return assertNever(action);
     }
   };
   return {
@@ -106,25 +95,26 @@ function useKeepPlace(asked: PlaceAsked) {
   };
 }
 
-/** The one expected problem: the name is taken. */
-function problemWords(problem: Problem | null): string | null {
-  return problem?.code === 'invalid-input'
-    ? 'There is a place of that name here already. Give it another.'
+/** Problems of the name, shown at its field. */
+function nameProblemWords(name: string, problem: Problem | null): string | null {
+  if (name.includes(',')) return 'Leave out the comma: it would make two places.';
+  return problem?.code === 'name-taken'
+    ? 'A place with this name already exists here. Choose another name.'
     : null;
 }
 
-function dialogWords(asked: PlaceAsked): { readonly title: string; readonly verb: string } {
-  switch (asked.kind) {
+function dialogWords(action: PlaceAction): { readonly title: string; readonly verb: string } {
+  switch (action.kind) {
     case 'add':
       return {
-        title: asked.inside === null ? 'A new room' : `A new place in ${asked.inside.path}`,
-        verb: 'Add it',
+        title: action.inside === null ? 'Add a room' : `Add a place in ${action.inside.path}`,
+        verb: 'Save',
       };
     case 'rename':
-      return { title: `Rename ${asked.place.name}`, verb: 'Rename it' };
+      return { title: `Rename ${action.place.name}`, verb: 'Save' };
     case 'move':
-      return { title: `Move ${asked.place.name}`, verb: 'Move it' };
+      return { title: `Move ${action.place.name}`, verb: 'Move' };
     default:
-      return assertNever(asked);
+      return assertNever(action);
   }
 }

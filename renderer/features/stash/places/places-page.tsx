@@ -5,25 +5,27 @@ import { placeNames } from '#core/domain/place';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { LabelsDialog } from '#renderer/features/stash/labels-dialog';
 import { Button } from '#renderer/ui/page/button';
+import { classes } from '#renderer/ui/base/classes';
 import { EmptyState } from '#renderer/ui/page/empty-state';
+import layout from '#renderer/ui/page/layout.module.css';
 import { Page } from '#renderer/ui/page/page';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
-import { type PlaceAsked, PlaceDialog } from './place-dialog';
+import { type PlaceAction, PlaceDialog } from './place-dialog';
 import styles from './places.module.css';
 
-/** Where things lie: rooms, the shelves in them, the bins on those. */
+/** Where things are stored: rooms, their shelves, and the bins on those. */
 export function PlacesPage() {
   const { value: places, problem } = useRead('place:list', {});
-  const [asked, setAsked] = useState<PlaceAsked | null>(null);
-  const [labeled, setLabeled] = useState<PlaceGlance | null>(null);
+  const [action, setAction] = useState<PlaceAction | null>(null);
+  const [placeToLabel, setPlaceToLabel] = useState<PlaceGlance | null>(null);
   const deleting = useWrite('place:delete');
   return (
     <Page
       title="Places"
-      under="Rooms, the shelves in them and the bins on those. A deleted place leaves what lay in it to the one it was in."
+      under="Rooms, their shelves and bins. When you delete a place, its fabric moves up to the room or shelf around it."
       back={{ to: '/stash', words: 'Stash' }}
       action={
-        <Button look="main" onClick={() => setAsked({ kind: 'add', inside: null })}>
+        <Button look="main" onClick={() => setAction({ kind: 'add', inside: null })}>
           Add a room
         </Button>
       }
@@ -31,39 +33,41 @@ export function PlacesPage() {
       <ProblemNotice problem={problem ?? deleting.problem} />
       {places?.length === 0 && (
         <EmptyState title="No places yet">
-          <p>Begin with the room where the fabric is kept, then add its shelves and bins.</p>
+          <p>Start with the room where you keep your fabric, then add its shelves and bins.</p>
         </EmptyState>
       )}
-      <ul className={styles['places']} aria-label="Places">
+      <ul className={classes(layout['lines'], styles['places'])} aria-label="Places">
         {places?.map((place) => (
           <PlaceLine
             key={place.id}
             place={place}
-            onAsk={setAsked}
-            onLabel={() => setLabeled(place)}
+            onAction={setAction}
+            onLabel={() => setPlaceToLabel(place)}
             onDelete={() => void deleting.write({ placeId: place.id })}
           />
         ))}
       </ul>
-      {asked !== null && <PlaceDialog asked={asked} places={places ?? []} onClose={() => setAsked(null)} />}
-      {labeled !== null && (
-        <LabelsDialog of={{ of: 'place', placeId: labeled.id }} onClose={() => setLabeled(null)} />
+      {action !== null && (
+        <PlaceDialog action={action} places={places ?? []} onClose={() => setAction(null)} />
+      )}
+      {placeToLabel !== null && (
+        <LabelsDialog of={{ of: 'place', placeId: placeToLabel.id }} onClose={() => setPlaceToLabel(null)} />
       )}
     </Page>
   );
 }
 
-/** What a place inside one of this depth is called, from the house down. */
+/** What a place inside another is called, by the depth of the outer one: in a room a shelf, on a shelf a bin. */
 const INSIDE_WORDS = ['shelf', 'bin'] as const;
 
 interface PlaceLineProps {
   readonly place: PlaceGlance;
-  readonly onAsk: (asked: PlaceAsked) => void;
+  readonly onAction: (action: PlaceAction) => void;
   readonly onLabel: () => void;
   readonly onDelete: () => void;
 }
 
-function PlaceLine({ place, onAsk, onLabel, onDelete }: PlaceLineProps) {
+function PlaceLine({ place, onAction, onLabel, onDelete }: PlaceLineProps) {
   const depth = placeNames(place.path).length - 1;
   const inside = INSIDE_WORDS[depth] ?? 'place';
   return (
@@ -71,7 +75,7 @@ function PlaceLine({ place, onAsk, onLabel, onDelete }: PlaceLineProps) {
       <span className={styles['words']}>
         <span className={depth === 0 ? styles['room'] : undefined}>{place.name}</span>
         {place.fabrics > 0 && (
-          <Link to={`/stash?place=${place.id}`} className={styles['count']}>
+          <Link to={`/stash?place=${place.id}`} className={layout['quiet']}>
             {place.fabrics === 1 ? '1 fabric' : `${String(place.fabrics)} fabrics`}
           </Link>
         )}
@@ -81,7 +85,7 @@ function PlaceLine({ place, onAsk, onLabel, onDelete }: PlaceLineProps) {
           look="quiet"
           isSmall
           aria-label={`Add a ${inside} in ${place.path}`}
-          onClick={() => onAsk({ kind: 'add', inside: place })}
+          onClick={() => onAction({ kind: 'add', inside: place })}
         >
           Add a {inside}
         </Button>
@@ -89,7 +93,7 @@ function PlaceLine({ place, onAsk, onLabel, onDelete }: PlaceLineProps) {
           look="quiet"
           isSmall
           aria-label={`Rename ${place.path}`}
-          onClick={() => onAsk({ kind: 'rename', place })}
+          onClick={() => onAction({ kind: 'rename', place })}
         >
           Rename
         </Button>
@@ -97,7 +101,7 @@ function PlaceLine({ place, onAsk, onLabel, onDelete }: PlaceLineProps) {
           look="quiet"
           isSmall
           aria-label={`Move ${place.path}`}
-          onClick={() => onAsk({ kind: 'move', place })}
+          onClick={() => onAction({ kind: 'move', place })}
         >
           Move
         </Button>

@@ -7,41 +7,42 @@ import { moneyFromMinor } from '#core/units/money';
 import { useRead } from '#renderer/bridge/query';
 import { FabricSample } from '#renderer/features/stash/fabric-sample';
 import { freeWords, overbookedWords, stockWords, thereOf } from '#renderer/features/stash/fabric-words';
-import styles from '#renderer/features/stash/stash.module.css';
 import { useDisplay } from '#renderer/ui/base/display';
 import { Typeset } from '#renderer/ui/answers/typeset';
+import layout from '#renderer/ui/page/layout.module.css';
+import styles from './search.module.css';
 
-/** How many fabrics are fetched at once, as the list is scrolled to them. */
+/** How many fabrics are fetched at once while the list is scrolled. */
 export const LINES_AT_ONCE = 100;
 
 interface FabricAtProps {
   readonly query: StashSearch;
-  /** The group it is listed in, where there are groups. */
+  /** The group it is listed in; null without groups. */
   readonly group: StashGroup | null;
-  /** Its place in what was found, or in its group, from 0. */
+  /** Its position in the result or in its group, from 0. */
   readonly index: number;
 }
 
-/** The fabric at a place of what was found; those around it are fetched together with it. */
+/** The fabric at a position of the result. The fabrics around it are fetched with it. */
 export function useFabricAt({ query, group, index }: FabricAtProps): FabricGlance | undefined {
   const offset = index - (index % LINES_AT_ONCE);
-  const asked = { ...listed(query, group), offset, limit: LINES_AT_ONCE };
-  const lines = useRead('fabric:list', asked, { keepsPrevious: true });
+  const input = { ...listInput(query, group), offset, limit: LINES_AT_ONCE };
+  const lines = useRead('fabric:list', input, { keepsPrevious: true });
   return lines.value?.items[index - offset];
 }
 
-/** A search as the list is asked: how it is shown is the page's own affair. */
-export function listed({ search, filter, order }: StashSearch, group: StashGroup | null) {
+/** The part of a search that the store answers; how it is shown concerns only the page. */
+export function listInput({ search, filter, order }: StashSearch, group: StashGroup | null) {
   return { search, filter, order, ...(group === null ? {} : { inGroup: group }) };
 }
 
-/** One line of the list. Kept as it is while the list is scrolled past it, or every frame would draw all lines anew. */
+/** One line of the list. Memoized, or every frame of scrolling would redraw all lines. */
 export const FabricLine = memo(function FabricLine(props: FabricAtProps) {
   const glance = useFabricAt(props);
   return glance === undefined ? <div className={styles['line']} /> : <FabricRow glance={glance} />;
 });
 
-/** One picture of the shelf: the fabric as it looks, its name, and what there is of it. Kept as a line is. */
+/** One card of the picture view: the fabric, its name and its stock. Memoized like a line. */
 export const FabricCard = memo(function FabricCard(props: FabricAtProps) {
   const glance = useFabricAt(props);
   const { length } = useDisplay();
@@ -51,11 +52,11 @@ export const FabricCard = memo(function FabricCard(props: FabricAtProps) {
   const there = stockWords(thereOf(pieces), length);
   return (
     <div className={styles['card']}>
-      <FabricSample fabric={fabric} />
-      <Link to={`/stash/${fabric.id}${back}`} className={styles['name']}>
+      <FabricSample fabric={fabric} size="square" />
+      <Link to={`/stash/${fabric.id}${back}`} className={layout['name']}>
         {fabric.name}
       </Link>
-      <p className={styles['quiet']}>
+      <p className={layout['quiet']}>
         <Typeset text={there === '' ? 'Used up' : there} />
       </p>
     </div>
@@ -65,7 +66,7 @@ export const FabricCard = memo(function FabricCard(props: FabricAtProps) {
 function FabricRow({ glance }: { readonly glance: FabricGlance }) {
   const { fabric, pieces, valueMinor } = glance;
   const { length, currency, locale } = useDisplay();
-  const said = [fabric.colorWords, fabric.print, fabric.place].filter((words) => words !== '');
+  const details = [fabric.colorWords, fabric.print, fabric.place].filter((words) => words !== '');
   const back = useBackSearch();
   const there = stockWords(thereOf(pieces), length);
   const free = freeWords(pieces, length);
@@ -74,11 +75,11 @@ function FabricRow({ glance }: { readonly glance: FabricGlance }) {
     <div className={styles['line']}>
       <FabricSample fabric={fabric} />
       <div className={styles['lineWords']}>
-        <Link to={`/stash/${fabric.id}${back}`} className={styles['name']}>
+        <Link to={`/stash/${fabric.id}${back}`} className={layout['name']}>
           {fabric.name}
         </Link>
-        <p className={styles['quiet']}>
-          <Typeset text={said.join(' · ')} />
+        <p className={layout['quiet']}>
+          <Typeset text={details.join(' · ')} />
         </p>
       </div>
       <div className={styles['lineWords']}>
@@ -86,12 +87,12 @@ function FabricRow({ glance }: { readonly glance: FabricGlance }) {
           <Typeset text={there === '' ? 'Used up' : there} />
         </p>
         {there !== '' && free !== null && (
-          <p className={styles['quiet']}>
+          <p className={layout['quiet']}>
             <Typeset text={free} />
           </p>
         )}
         {over !== undefined && (
-          <p className={styles['over']}>
+          <p className={layout['alert']}>
             <Typeset text={over} />
           </p>
         )}
@@ -103,7 +104,7 @@ function FabricRow({ glance }: { readonly glance: FabricGlance }) {
   );
 }
 
-/** The query of the list, carried along so that the way back leads to the list as it was. */
+/** The query of the list, kept in the link so that the way back leads to the same list. */
 function useBackSearch(): string {
   const params = new URLSearchParams(useSearchParams()[0]);
   params.delete('new');

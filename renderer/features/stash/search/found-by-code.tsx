@@ -4,28 +4,28 @@ import { EmptyState } from '#renderer/ui/page/empty-state';
 import { CodedPieces } from './find-by-code';
 
 interface FoundByCodeProps {
-  /** Null where what was typed looks like a code, but its check does not come out. */
+  /** Null if the text looks like a code but its check character is wrong. */
   readonly code: PieceCode | null;
-  /** Fabrics were found by the same word: a code that is none goes without saying then. */
-  readonly isWord: boolean;
+  /** The same text finds fabrics too; then a code without a piece is not mentioned. */
+  readonly findsFabrics: boolean;
 }
 
-/** The piece whose code was typed into the search. */
-export function FoundByCode({ code, isWord }: FoundByCodeProps) {
-  if (code !== null) return <Coded code={code} isWord={isWord} />;
-  if (isWord) return null;
+/** The piece whose code was typed into the search field. */
+export function FoundByCode({ code, findsFabrics }: FoundByCodeProps) {
+  if (code !== null) return <Coded code={code} findsFabrics={findsFabrics} />;
+  if (findsFabrics) return null;
   return (
-    <EmptyState title="Nothing by that word">
+    <EmptyState title="No fabric found">
       <p>
-        If it is a code, one of its characters is not as on the label: read it again. A scanner has to be set
-        to the letters of this keyboard.
+        If this is a code, one of its characters differs from the label: check it again. A scanner must use
+        the same keyboard layout as this computer.
       </p>
     </EmptyState>
   );
 }
 
-function Coded({ code, isWord }: { readonly code: PieceCode; readonly isWord: boolean }) {
+function Coded({ code, findsFabrics }: { readonly code: PieceCode; readonly findsFabrics: boolean }) {
   const found = useRead('piece:find', { code }).value;
-  if (found === undefined || (isWord && found.length === 0)) return null;
+  if (found === undefined || (findsFabrics && found.length === 0)) return null;
   return <CodedPieces code={code} found={found} />;
 }

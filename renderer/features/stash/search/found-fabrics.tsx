@@ -2,12 +2,12 @@ import { useState } from 'react';
 import type { FabricGroup } from '#core/contract/stash';
 import type { StashGroup, StashSearch } from '#core/domain/stash-filter';
 import { useRead } from '#renderer/bridge/query';
-import styles from '#renderer/features/stash/stash.module.css';
 import { Button } from '#renderer/ui/page/button';
 import { useWidth } from '#renderer/ui/base/use-width';
 import { VirtualList } from '#renderer/ui/page/virtual-list';
 import { FabricCard, FabricLine } from './fabric-row';
 import { GroupHeading } from './group-heading';
+import styles from './search.module.css';
 
 const LINE_HEIGHT = 88;
 const CARD_WIDTH = 184;
@@ -18,8 +18,8 @@ interface FoundFabricsProps {
   readonly total: number;
 }
 
-/** A row of what is shown: the heading of a group, or fabrics beside each other from a place in their group on. */
-type Slot =
+/** A row of the list: the heading of a group, or fabrics `from` to `to` of their group side by side. */
+type ListRow =
   | { readonly kind: 'heading'; readonly found: FabricGroup }
   | {
       readonly kind: 'fabrics';
@@ -28,7 +28,7 @@ type Slot =
       readonly to: number;
     };
 
-/** What was found, in groups or all in one: a line each, or as many pictures side by side as the window is wide. Only what is in sight is drawn. */
+/** The fabrics found, with or without groups, as lines or as pictures. Only the visible rows are drawn. */
 export function FoundFabrics({ query, total }: FoundFabricsProps) {
   const { grouping, view } = query;
   const [frame, width] = useWidth<HTMLDivElement>(4 * CARD_WIDTH);
@@ -40,12 +40,12 @@ export function FoundFabrics({ query, total }: FoundFabricsProps) {
     { keepsPrevious: true, isOn: grouping !== null },
   );
   const found = groups.value ?? [];
-  const slots =
+  const rows =
     grouping === null
-      ? rows(null, total, across)
-      : found.flatMap((one): readonly Slot[] => [
+      ? fabricRows(null, total, across)
+      : found.flatMap((one): readonly ListRow[] => [
           { kind: 'heading', found: one },
-          ...(folds.isFolded(one.key) ? [] : rows({ by: grouping, key: one.key }, one.fabrics, across)),
+          ...(folds.isFolded(one.key) ? [] : fabricRows({ by: grouping, key: one.key }, one.fabrics, across)),
         ]);
   const listName = view === 'shelf' ? 'Fabrics as pictures' : 'Fabrics';
   return (
@@ -53,7 +53,7 @@ export function FoundFabrics({ query, total }: FoundFabricsProps) {
       {grouping !== null && found.length > 1 && (
         <div className={styles['folds']}>
           <Button look="quiet" isSmall onClick={() => folds.foldAll(found.map(({ key }) => key))}>
-            Fold all groups
+            Close all groups
           </Button>
           <Button look="quiet" isSmall onClick={() => folds.foldAll([])}>
             Open all groups
@@ -62,23 +62,23 @@ export function FoundFabrics({ query, total }: FoundFabricsProps) {
       )}
       <VirtualList
         label={listName}
-        items={slots}
-        keyOf={(slot) => keyOf(slot, across)}
+        items={rows}
+        keyOf={(row) => keyOf(row, across)}
         estimate={view === 'shelf' ? CARD_HEIGHT : LINE_HEIGHT}
       >
-        {(slot) => {
-          if (slot.kind === 'heading' && grouping !== null) {
-            const { key } = slot.found;
+        {(row) => {
+          if (row.kind === 'heading' && grouping !== null) {
+            const { key } = row.found;
             return (
               <GroupHeading
                 by={grouping}
-                group={slot.found}
+                group={row.found}
                 isFolded={folds.isFolded(key)}
-                onFold={() => folds.turn(key)}
+                onFold={() => folds.toggle(key)}
               />
             );
           }
-          return slot.kind === 'fabrics' && <Fabrics slot={slot} query={query} across={across} />;
+          return row.kind === 'fabrics' && <Fabrics row={row} query={query} across={across} />;
         }}
       </VirtualList>
     </div>
@@ -86,12 +86,12 @@ export function FoundFabrics({ query, total }: FoundFabricsProps) {
 }
 
 interface FabricsProps {
-  readonly slot: Extract<Slot, { kind: 'fabrics' }>;
+  readonly row: Extract<ListRow, { kind: 'fabrics' }>;
   readonly query: StashSearch;
   readonly across: number;
 }
 
-function Fabrics({ slot: { group, from, to }, query, across }: FabricsProps) {
+function Fabrics({ row: { group, from, to }, query, across }: FabricsProps) {
   if (query.view === 'list') return <FabricLine query={query} group={group} index={from} />;
   return (
     <div
@@ -105,7 +105,7 @@ function Fabrics({ slot: { group, from, to }, query, across }: FabricsProps) {
   );
 }
 
-function rows(group: StashGroup | null, count: number, across: number): readonly Slot[] {
+function fabricRows(group: StashGroup | null, count: number, across: number): readonly ListRow[] {
   return Array.from({ length: Math.ceil(count / across) }, (_row, index) => ({
     kind: 'fabrics',
     group,
@@ -114,13 +114,13 @@ function rows(group: StashGroup | null, count: number, across: number): readonly
   }));
 }
 
-function keyOf(slot: Slot, across: number): string {
-  return slot.kind === 'heading'
-    ? `heading ${slot.found.key}`
-    : `${String(across)} ${slot.group?.key ?? ''} ${String(slot.from)}`;
+function keyOf(row: ListRow, across: number): string {
+  return row.kind === 'heading'
+    ? `heading ${row.found.key}`
+    : `${String(across)} ${row.group?.key ?? ''} ${String(row.from)}`;
 }
 
-/** Which groups are folded; with another grouping none is. */
+/** Which groups are closed; a change of grouping opens all. */
 function useFolds(grouping: string) {
   const [folds, setFolds] = useState<{ readonly grouping: string; readonly keys: readonly string[] }>({
     grouping,
@@ -131,7 +131,7 @@ function useFolds(grouping: string) {
   return {
     isFolded,
     foldAll: (all: readonly string[]) => setFolds({ grouping, keys: all }),
-    turn: (key: string) =>
+    toggle: (key: string) =>
       setFolds({ grouping, keys: isFolded(key) ? keys.filter((one) => one !== key) : [...keys, key] }),
   };
 }

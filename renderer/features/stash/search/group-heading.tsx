@@ -2,8 +2,8 @@ import type { FabricGroup } from '#core/contract/stash';
 import { pieceKindSchema } from '#core/domain/stash';
 import type { StashGrouping } from '#core/domain/stash-filter';
 import { KIND_WORDS } from '#renderer/features/stash/fabric-words';
-import styles from '#renderer/features/stash/stash.module.css';
 import { useDisplay } from '#renderer/ui/base/display';
+import styles from './search.module.css';
 
 interface GroupHeadingProps {
   readonly by: StashGrouping;
@@ -12,7 +12,7 @@ interface GroupHeadingProps {
   readonly onFold: () => void;
 }
 
-/** The name of a group and how many fabrics are in it; pressed, it folds them away or shows them again. */
+/** The name of a group and its number of fabrics. Pressing it closes or opens the group. */
 export function GroupHeading({ by, group, isFolded, onFold }: GroupHeadingProps) {
   const { locale } = useDisplay();
   const count = new Intl.NumberFormat(locale).format(group.fabrics);
@@ -31,15 +31,15 @@ export function GroupHeading({ by, group, isFolded, onFold }: GroupHeadingProps)
   );
 }
 
-const NONE: Readonly<Record<StashGrouping, string>> = {
+const NO_GROUP: Readonly<Record<StashGrouping, string>> = {
   place: 'No place',
   kind: 'Used up',
-  color: 'No color written',
-  supplier: 'No shop written',
+  color: 'No color',
+  supplier: 'No shop',
 };
 
 function groupName(by: StashGrouping, { key, name }: FabricGroup): string {
-  if (key === '') return NONE[by];
+  if (key === '') return NO_GROUP[by];
   if (by === 'kind') {
     const kind = pieceKindSchema.options.find((one) => one === key);
     return kind === undefined ? name : KIND_WORDS[kind].name;

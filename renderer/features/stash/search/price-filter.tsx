@@ -4,9 +4,9 @@ import { Select } from '#renderer/ui/fields/choice';
 import { useDisplay } from '#renderer/ui/base/display';
 import { MoneyField } from '#renderer/ui/fields/money-field';
 
-const COUNTED = [
+const PRICES = [
   { value: 'again', words: 'To buy it again' },
-  { value: 'paid', words: 'As it was paid' },
+  { value: 'paid', words: 'As paid' },
 ] as const;
 
 interface PriceFilterProps {
@@ -14,12 +14,12 @@ interface PriceFilterProps {
   readonly onChange: (price: WantedPrice | undefined) => void;
 }
 
-/** From what to what a yard or a meter costs, and counted in which way. */
+/** The lowest and highest price of a yard or meter, and whether that is today's price or the price paid. */
 export function PriceFilter({ value, onChange }: PriceFilterProps) {
   const unit = shopUnit(useDisplay().length);
-  const whole = value ?? { counted: 'again', length: unit.length };
+  const filter = value ?? { counted: 'again', length: unit.length };
   const set = (end: 'atLeast' | 'atMost', minor: number | null) => {
-    const { [end]: _before, ...others } = whole;
+    const { [end]: _before, ...others } = filter;
     const next: WantedPrice = minor === null ? others : { ...others, [end]: minor };
     onChange(next.atLeast === undefined && next.atMost === undefined ? undefined : next);
   };
@@ -39,9 +39,9 @@ export function PriceFilter({ value, onChange }: PriceFilterProps) {
       />
       {value !== undefined && (
         <Select
-          label="Price counted"
+          label="Which price"
           value={value.counted}
-          options={COUNTED}
+          options={PRICES}
           onChange={(counted) => onChange({ ...value, counted })}
         />
       )}

@@ -1,28 +1,28 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'react';
 import type { SavedSearch, StashSearch } from '#core/domain/stash-filter';
 import { useRead, useWrite } from '#renderer/bridge/query';
-import styles from '#renderer/features/stash/stash.module.css';
 import { Button } from '#renderer/ui/page/button';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { SearchNameDialog } from './search-name-dialog';
+import styles from './search.module.css';
 import { isSameQuery } from './stash-query';
 
 interface SavedSearchesProps {
   readonly query: StashSearch;
-  /** Whether what is shown is worth a name of its own. */
-  readonly isAsked: boolean;
+  /** Whether the query is more than the whole stash, so that saving it makes sense. */
+  readonly canSave: boolean;
   readonly onOpen: (query: StashSearch) => void;
 }
 
-/** The searches the maker kept by name: each opened by a press, the first nine by Alt and their number too. */
-export function SavedSearches({ query, isAsked, onOpen }: SavedSearchesProps) {
+/** The saved searches. Alt and a number opens one of the first nine. */
+export function SavedSearches({ query, canSave, onOpen }: SavedSearchesProps) {
   const { value: searches = [], problem } = useRead('search:list', {});
   const deleting = useWrite('search:delete');
-  const [asked, setAsked] = useState<SavedSearch | 'new' | null>(null);
+  const [named, setNamed] = useState<SavedSearch | 'new' | null>(null);
   const [isChanging, setIsChanging] = useState(false);
   useNumberKeys(searches, onOpen);
-  const isKept = searches.some((one) => isSameQuery(one.asked, query));
-  if (searches.length === 0 && !isAsked) return null;
+  const isSaved = searches.some((one) => isSameQuery(one.asked, query));
+  if (searches.length === 0 && !canSave) return null;
   return (
     <section className={styles['saved']} aria-label="Saved searches">
       {searches.length > 0 && (
@@ -42,7 +42,7 @@ export function SavedSearches({ query, isAsked, onOpen }: SavedSearchesProps) {
                     look="quiet"
                     isSmall
                     aria-label={`Rename ${search.name}`}
-                    onClick={() => setAsked(search)}
+                    onClick={() => setNamed(search)}
                   >
                     Rename
                   </Button>
@@ -60,8 +60,8 @@ export function SavedSearches({ query, isAsked, onOpen }: SavedSearchesProps) {
           ))}
         </ul>
       )}
-      {isAsked && !isKept && (
-        <Button look="quiet" isSmall onClick={() => setAsked('new')}>
+      {canSave && !isSaved && (
+        <Button look="quiet" isSmall onClick={() => setNamed('new')}>
           Save this search
         </Button>
       )}
@@ -71,11 +71,11 @@ export function SavedSearches({ query, isAsked, onOpen }: SavedSearchesProps) {
         </Button>
       )}
       <ProblemNotice problem={problem ?? deleting.problem} />
-      {asked !== null && (
+      {named !== null && (
         <SearchNameDialog
-          search={asked === 'new' ? null : asked}
+          search={named === 'new' ? null : named}
           query={query}
-          onClose={() => setAsked(null)}
+          onClose={() => setNamed(null)}
         />
       )}
     </section>
@@ -88,14 +88,14 @@ function useNumberKeys(searches: readonly SavedSearch[], onOpen: (query: StashSe
     latest.current = { searches, onOpen };
   });
   useEffect(() => {
-    const hear = (event: KeyboardEvent): void => {
+    const onKeyDown = (event: KeyboardEvent): void => {
       if (!event.altKey || event.ctrlKey || event.metaKey || !/^Digit[1-9]$/.test(event.code)) return;
       const search = latest.current.searches[Number(event.code.slice(-1)) - 1];
       if (search === undefined || document.querySelector('dialog[open]') !== null) return;
       event.preventDefault();
       latest.current.onOpen(search.asked);
     };
-    window.addEventListener('keydown', hear);
-    return () => window.removeEventListener('keydown', hear);
+    window.addEventListener('keydown', onKeyDown);
+    return () => window.removeEventListener('keydown', onKeyDown);
   }, []);
 }

@@ -1,14 +1,20 @@
-import { pieceKindSchema, type PieceKind, type PrintDirection } from '#core/domain/stash';
+import {
+  pieceKindSchema,
+  type PieceKind,
+  type PrintDirection,
+  printDirectionSchema,
+} from '#core/domain/stash';
 import type { StashGrouping, StashOrder, StashSearch } from '#core/domain/stash-filter';
 import { useRead } from '#renderer/bridge/query';
 import { KIND_WORDS } from '#renderer/features/stash/fabric-words';
-import styles from '#renderer/features/stash/stash.module.css';
+import { DIRECTION_WORDS } from '#renderer/features/stash/direction-words';
 import { Button } from '#renderer/ui/page/button';
 import { type Option, Select } from '#renderer/ui/fields/choice';
 import { DateField } from '#renderer/ui/fields/date-field';
 import { LengthField } from '#renderer/ui/fields/length-field';
 import { TextField } from '#renderer/ui/fields/text-field';
 import { PriceFilter } from './price-filter';
+import styles from './search.module.css';
 import { isFiltered, withFilter } from './stash-query';
 import { WantedField } from './wanted-field';
 
@@ -19,20 +25,18 @@ const KINDS: readonly Option<PieceKind | ''>[] = [
 
 const DIRECTIONS: readonly Option<PrintDirection | ''>[] = [
   { value: '', words: 'Any print' },
-  { value: 'any', words: 'No direction' },
-  { value: 'one-way', words: 'One way up' },
-  { value: 'two-way', words: 'Up and down alike' },
+  ...printDirectionSchema.options.map((value) => ({ value, words: DIRECTION_WORDS[value] })),
 ];
 
 const ORDERS: readonly Option<StashOrder>[] = [
   { value: 'name', words: 'By name' },
   { value: 'newest', words: 'Newest first' },
-  { value: 'oldest', words: 'Longest here first' },
+  { value: 'oldest', words: 'Oldest first' },
   { value: 'most-free', words: 'Most free first' },
 ];
 
 const GROUPINGS: readonly Option<StashGrouping | ''>[] = [
-  { value: '', words: 'All in one' },
+  { value: '', words: 'No groups' },
   { value: 'place', words: 'By place' },
   { value: 'kind', words: 'By kind' },
   { value: 'color', words: 'By color' },
@@ -44,7 +48,7 @@ interface StashFiltersProps {
   readonly onChange: (query: StashSearch) => void;
 }
 
-/** What a fabric must have to be listed, and in which order. */
+/** The filters, order and grouping of the list. */
 export function StashFilters({ query, onChange }: StashFiltersProps) {
   const { filter, order } = query;
   const places = useRead('place:list', {}).value ?? [];
@@ -63,13 +67,13 @@ export function StashFilters({ query, onChange }: StashFiltersProps) {
         onChange={(kind) => set('kind', kind === '' ? undefined : kind)}
       />
       <Select
-        label="Lies in"
+        label="Stored in"
         value={filter.placeId ?? ''}
         options={placeOptions}
         onChange={(id) => set('placeId', places.find((place) => place.id === id)?.id)}
       />
       <Select
-        label="Print runs"
+        label="Print direction"
         value={filter.direction ?? ''}
         options={DIRECTIONS}
         onChange={(direction) => set('direction', direction === '' ? undefined : direction)}
@@ -89,7 +93,7 @@ export function StashFilters({ query, onChange }: StashFiltersProps) {
         onCommit={(length) => set('freeAtLeast', length ?? undefined)}
       />
       <LengthField
-        label="Free in all"
+        label="Free in total"
         isOptional
         value={filter.freeInAll ?? null}
         minimum={1}
@@ -103,20 +107,20 @@ export function StashFilters({ query, onChange }: StashFiltersProps) {
         onChange={(date) => set('boughtFrom', date ?? undefined)}
       />
       <DateField
-        label="Bought until"
+        label="Bought up to"
         isOptional
         value={filter.boughtUntil ?? null}
         onChange={(date) => set('boughtUntil', date ?? undefined)}
       />
       <PriceFilter value={filter.price} onChange={(price) => set('price', price)} />
       <Select
-        label="In order"
+        label="Order"
         value={order}
         options={ORDERS}
         onChange={(chosen) => onChange({ ...query, order: chosen })}
       />
       <Select
-        label="In groups"
+        label="Groups"
         value={query.grouping ?? ''}
         options={GROUPINGS}
         onChange={(by) => onChange({ ...query, grouping: by === '' ? null : by })}
@@ -124,7 +128,7 @@ export function StashFilters({ query, onChange }: StashFiltersProps) {
       {isFiltered(filter) && (
         <div className={styles['clear']}>
           <Button look="quiet" onClick={() => onChange({ ...query, filter: {} })}>
-            Show every fabric
+            Clear filters
           </Button>
         </div>
       )}

@@ -1,19 +1,19 @@
 import {
   filterOfText,
   type StashFilter,
-  stashFilter,
-  stashGrouping,
-  stashOrder,
+  stashFilterSchema,
+  stashGroupingSchema,
+  stashOrderSchema,
   type StashSearch,
-  stashSearch,
+  stashSearchSchema,
 } from '#core/domain/stash-filter';
 
-/** The search as a page's address keeps it; what cannot be read there does not count. */
+/** The search in a page's address; parts that cannot be read are ignored. */
 export function queryOfParams(params: URLSearchParams): StashSearch {
   const filter = filterOfText(params.get('filter'));
-  const place = stashFilter.safeParse({ placeId: params.get('place') ?? undefined });
-  const order = stashOrder.safeParse(params.get('order'));
-  const grouping = stashGrouping.safeParse(params.get('by'));
+  const place = stashFilterSchema.safeParse({ placeId: params.get('place') ?? undefined });
+  const order = stashOrderSchema.safeParse(params.get('order'));
+  const grouping = stashGroupingSchema.safeParse(params.get('by'));
   return {
     search: params.get('search') ?? '',
     filter: place.success ? { ...place.data, ...filter } : filter,
@@ -23,7 +23,7 @@ export function queryOfParams(params: URLSearchParams): StashSearch {
   };
 }
 
-/** The parts of an address that say the search; null where a part is as it is unless said. */
+/** The search as parameters of an address; null for a part that has its default. */
 export function paramsOfQuery({
   search,
   filter,
@@ -45,13 +45,13 @@ export function isFiltered(filter: StashFilter): boolean {
   return Object.values(filter).some((value) => value !== undefined);
 }
 
-/** Whether both show the same, however they were put together. */
+/** Whether both searches show the same, whatever the order of their parts. */
 export function isSameQuery(first: StashSearch, second: StashSearch): boolean {
-  const said = (query: StashSearch) => JSON.stringify(stashSearch.parse(query));
-  return said(first) === said(second);
+  const textOf = (query: StashSearch) => JSON.stringify(stashSearchSchema.parse(query));
+  return textOf(first) === textOf(second);
 }
 
-/** The filter with one part changed; undefined takes the part out. */
+/** The filter with one part changed; undefined removes the part. */
 export function withFilter<Part extends keyof StashFilter>(
   filter: StashFilter,
   part: Part,

@@ -11,7 +11,7 @@ interface WantedFieldProps {
   readonly onCommit: (patches: readonly WantedPatch[] | null) => void;
 }
 
-/** What a single piece must be big enough for: one size, or a list of patches. */
+/** The patches that a single piece must be big enough for: one size or several. */
 export function WantedField({ value, onCommit }: WantedFieldProps) {
   const display = useDisplay().length;
   const bare = display.system === 'inch' ? 'in' : 'cm';
@@ -27,7 +27,7 @@ export function WantedField({ value, onCommit }: WantedFieldProps) {
         return patches.ok ? patches : failure(lengthProblemWords(patches.error));
       }}
       format={(patches) => patches.map((patch) => patchText(patch, display)).join('; ')}
-      emptyProblem="Write a size here, such as 12 x 18."
+      emptyProblem="Enter a size, such as 12 x 18."
     />
   );
 }

@@ -1,10 +1,11 @@
 import { Link } from 'react-router';
-import type { KeptShoppingLine } from '#core/domain/shopping';
+import type { SavedShoppingLine } from '#core/domain/shopping';
 import type { FabricNeed } from '#core/stash/shopping/fabric-need';
 import type { LineShare, ShoppingLine } from '#core/stash/shopping/shopping-list';
 import { amountToBuy, nameToBuy, shareWords, sizeToBuy, whichFits } from '#renderer/text/shopping-words';
 import { Button } from '#renderer/ui/page/button';
 import { useDisplay } from '#renderer/ui/base/display';
+import layout from '#renderer/ui/page/layout.module.css';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import styles from './shopping.module.css';
 
@@ -15,7 +16,7 @@ interface NeededLineProps {
   readonly onLeaveOut: (need: FabricNeed) => void;
 }
 
-/** One thing to buy for the open pieces: how much, of what, and what each piece wants of it. */
+/** One thing to buy for open projects: how much, of which fabric, and what each project needs of it. */
 export function NeededLine({ line, onBuy, onChoose, onLeaveOut }: NeededLineProps) {
   const { length } = useDisplay();
   const { fabric, shares } = line;
@@ -26,17 +27,19 @@ export function NeededLine({ line, onBuy, onChoose, onLeaveOut }: NeededLineProp
         <Typeset text={amountToBuy(line, length)} />
       </p>
       <div className={styles['words']}>
-        <p className={styles['name']}>
+        <p className={layout['name']}>
           {fabric === null ? (
             name
           ) : (
             <>
               <span className={styles['swatch']} style={{ backgroundColor: fabric.swatch }} />
-              <Link to={`/stash/${fabric.id}`}>{name}</Link>
+              <Link to={`/stash/${fabric.id}`} className={styles['fabricLink']}>
+                {name}
+              </Link>
             </>
           )}
         </p>
-        <p className={styles['quiet']}>
+        <p className={layout['quiet']}>
           <Typeset text={sizeToBuy(line, length)} />
         </p>
         <ul className={styles['shares']}>
@@ -67,7 +70,7 @@ interface ShareProps extends Pick<NeededLineProps, 'onChoose' | 'onLeaveOut'> {
 function Share({ share, isOneOfSeveral, onChoose, onLeaveOut }: ShareProps) {
   const { length } = useDisplay();
   const { need } = share;
-  const of = `${need.name} for ${need.projectName}`;
+  const described = `${need.name} for ${need.projectName}`;
   const to =
     need.stageId === null
       ? `/projects/${need.projectId}`
@@ -78,10 +81,15 @@ function Share({ share, isOneOfSeveral, onChoose, onLeaveOut }: ShareProps) {
         <Link to={to}>{need.projectName}</Link>
         <Typeset text={`: ${shareWords(share, isOneOfSeveral, length)}`} />
       </span>
-      <Button look="quiet" isSmall aria-label={`${whichFits(need)}: ${of}`} onClick={() => onChoose(need)}>
+      <Button
+        look="quiet"
+        isSmall
+        aria-label={`${whichFits(need)}: ${described}`}
+        onClick={() => onChoose(need)}
+      >
         {whichFits(need)}
       </Button>
-      <Button look="quiet" isSmall aria-label={`Leave out: ${of}`} onClick={() => onLeaveOut(need)}>
+      <Button look="quiet" isSmall aria-label={`Leave out: ${described}`} onClick={() => onLeaveOut(need)}>
         Leave out
       </Button>
     </>
@@ -89,20 +97,20 @@ function Share({ share, isOneOfSeveral, onChoose, onLeaveOut }: ShareProps) {
 }
 
 interface OwnLineProps {
-  readonly line: KeptShoppingLine;
+  readonly line: SavedShoppingLine;
   readonly onBuy: () => void;
   readonly onChange: () => void;
-  readonly onRemove: () => void;
+  readonly onDelete: () => void;
 }
 
-/** A line the maker wrote herself. */
-export function OwnLine({ line, onBuy, onChange, onRemove }: OwnLineProps) {
+/** A line the maker added. */
+export function OwnLine({ line, onBuy, onChange, onDelete }: OwnLineProps) {
   const { words, howMuch, projectId, projectName } = line;
   return (
     <li className={styles['line']}>
       <p className={styles['amount']}>{howMuch}</p>
       <div className={styles['words']}>
-        <p className={styles['name']}>{words}</p>
+        <p className={layout['name']}>{words}</p>
         <div className={styles['shares']}>
           {projectId !== null && projectName !== null && (
             <Link to={`/projects/${projectId}`}>{projectName}</Link>
@@ -110,8 +118,8 @@ export function OwnLine({ line, onBuy, onChange, onRemove }: OwnLineProps) {
           <Button look="quiet" isSmall aria-label={`Change ${words}`} onClick={onChange}>
             Change
           </Button>
-          <Button look="quiet" isSmall aria-label={`Take ${words} off the list`} onClick={onRemove}>
-            Take it off
+          <Button look="quiet" isSmall aria-label={`Delete ${words}`} onClick={onDelete}>
+            Delete
           </Button>
         </div>
       </div>

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Link, useSearchParams } from 'react-router';
 import type { ShoppingList } from '#core/contract/shopping';
-import type { KeptShoppingLine } from '#core/domain/shopping';
+import type { SavedShoppingLine } from '#core/domain/shopping';
 import type { FabricNeed } from '#core/stash/shopping/fabric-need';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { entriesByShop, type ShopEntry, shopWords } from '#renderer/text/shopping-words';
@@ -9,6 +9,7 @@ import { Button } from '#renderer/ui/page/button';
 import { EmptyState } from '#renderer/ui/page/empty-state';
 import { Page } from '#renderer/ui/page/page';
 import { PrintSheetButton } from '#renderer/ui/page/print-sheet-button';
+import layout from '#renderer/ui/page/layout.module.css';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { ChooseFabricDialog } from './choose-fabric-dialog';
 import { OwnLineDialog } from './own-line-dialog';
@@ -16,30 +17,30 @@ import { ShopBuyDialog } from './shop-buy-dialog';
 import { NeededLine, OwnLine } from './shopping-line';
 import styles from './shopping.module.css';
 
-type Asked =
+type OpenDialog =
   | { readonly kind: 'buy'; readonly entry: ShopEntry }
-  | { readonly kind: 'own'; readonly line: KeptShoppingLine | null }
+  | { readonly kind: 'own'; readonly line: SavedShoppingLine | null }
   | { readonly kind: 'fabric'; readonly need: FabricNeed };
 
-/** What has to be bought for all open pieces, shop by shop, and what the maker wrote down herself; with `?project=ID` for one. */
+/** What to buy for all open projects, shop by shop, and the maker's own lines; with `?project=ID` for one project. */
 export function ShoppingPage() {
   const { value: list, problem } = useRead('shopping:list', {});
-  const [asked, setAsked] = useState<Asked | null>(null);
+  const [dialog, setDialog] = useState<OpenDialog | null>(null);
   const printing = useWrite('shell:print-sheet');
   const choosing = useWrite('shopping:choose');
-  const removing = useWrite('shopping:remove');
+  const deleting = useWrite('shopping:delete-line');
   const only = useSearchParams()[0].get('project');
   const shops = list === undefined ? [] : entriesByShop(...linesFor(list, only));
   const leaveOut = ({ projectId, source, name }: FabricNeed) =>
     void choosing.write({ projectId, source, name, choice: { kind: 'leave-out' } });
-  const close = () => setAsked(null);
+  const close = () => setDialog(null);
   return (
     <Page
       title="Shopping"
-      under="What the open pieces need and the stash does not hold, in lengths that shops cut."
+      under="What your open projects need and your stash doesn’t have, in lengths that shops cut."
       action={
-        <Button look="main" onClick={() => setAsked({ kind: 'own', line: null })}>
-          Add a line
+        <Button look="main" onClick={() => setDialog({ kind: 'own', line: null })}>
+          Add an item
         </Button>
       }
       aside={
@@ -50,40 +51,40 @@ export function ShoppingPage() {
         )
       }
     >
-      <ProblemNotice problem={problem ?? choosing.problem ?? removing.problem} />
+      <ProblemNotice problem={problem ?? choosing.problem ?? deleting.problem} />
       {only !== null && (
         <p>
-          Only what one piece needs is shown. <Link to="/shopping">The whole list</Link>
+          Showing one project only. <Link to="/shopping">Show the whole list</Link>
         </p>
       )}
       {list !== undefined && shops.length === 0 && (
         <EmptyState title="Nothing to buy">
           <p>
-            Keep an answer on a stage, such as its backing or its binding, or a cutting plan, and what the
-            stash does not hold for it stands here. A line of your own can be added too.
+            Save a backing, binding or cutting plan for a project, and anything your stash is short of shows
+            up here. You can add your own items too.
           </p>
         </EmptyState>
       )}
       {shops.map(({ supplier, lines }) => (
         <section key={supplier} className={styles['shop']} aria-label={shopWords(supplier)}>
           <h2>{shopWords(supplier)}</h2>
-          <ul className={styles['lines']}>
+          <ul className={layout['lines']}>
             {lines.map((entry) =>
               entry.kind === 'needed' ? (
                 <NeededLine
                   key={entry.key}
                   line={entry.line}
-                  onBuy={() => setAsked({ kind: 'buy', entry })}
-                  onChoose={(need) => setAsked({ kind: 'fabric', need })}
+                  onBuy={() => setDialog({ kind: 'buy', entry })}
+                  onChoose={(need) => setDialog({ kind: 'fabric', need })}
                   onLeaveOut={leaveOut}
                 />
               ) : (
                 <OwnLine
                   key={entry.key}
                   line={entry.line}
-                  onBuy={() => setAsked({ kind: 'buy', entry })}
-                  onChange={() => setAsked({ kind: 'own', line: entry.line })}
-                  onRemove={() => void removing.write({ lineId: entry.line.id })}
+                  onBuy={() => setDialog({ kind: 'buy', entry })}
+                  onChange={() => setDialog({ kind: 'own', line: entry.line })}
+                  onDelete={() => void deleting.write({ lineId: entry.line.id })}
                 />
               ),
             )}
@@ -93,19 +94,19 @@ export function ShoppingPage() {
       {list !== undefined && list.leftOut.length > 0 && (
         <LeftOut
           needs={list.leftOut}
-          onPutBack={({ projectId, source, name }) =>
+          onRestore={({ projectId, source, name }) =>
             void choosing.write({ projectId, source, name, choice: null })
           }
         />
       )}
-      {asked?.kind === 'buy' && <ShopBuyDialog entry={asked.entry} onClose={close} />}
-      {asked?.kind === 'own' && <OwnLineDialog line={asked.line} onClose={close} />}
-      {asked?.kind === 'fabric' && <ChooseFabricDialog need={asked.need} onClose={close} />}
+      {dialog?.kind === 'buy' && <ShopBuyDialog entry={dialog.entry} onClose={close} />}
+      {dialog?.kind === 'own' && <OwnLineDialog line={dialog.line} onClose={close} />}
+      {dialog?.kind === 'fabric' && <ChooseFabricDialog need={dialog.need} onClose={close} />}
     </Page>
   );
 }
 
-/** The lines that one piece has a share in; all of them where none is named. */
+/** The lines that one project has a share in; all lines without a project. */
 function linesFor(
   { lines, own }: ShoppingList,
   projectId: string | null,
@@ -119,26 +120,26 @@ function linesFor(
 
 interface LeftOutProps {
   readonly needs: readonly FabricNeed[];
-  readonly onPutBack: (need: FabricNeed) => void;
+  readonly onRestore: (need: FabricNeed) => void;
 }
 
-function LeftOut({ needs, onPutBack }: LeftOutProps) {
+function LeftOut({ needs, onRestore }: LeftOutProps) {
   return (
     <details className={styles['leftOut']}>
-      <summary>Left off the list ({needs.length})</summary>
-      <ul className={styles['lines']}>
+      <summary>Left out ({needs.length})</summary>
+      <ul className={layout['lines']}>
         {needs.map((need) => (
           <li key={`${need.projectId} ${need.source} ${need.name}`} className={styles['left']}>
             <span>
-              {need.name} <span className={styles['quiet']}>for {need.projectName}</span>
+              {need.name} <span className={layout['quiet']}>for {need.projectName}</span>
             </span>
             <Button
               look="quiet"
               isSmall
-              aria-label={`Put ${need.name} for ${need.projectName} back on the list`}
-              onClick={() => onPutBack(need)}
+              aria-label={`Restore ${need.name} for ${need.projectName}`}
+              onClick={() => onRestore(need)}
             >
-              Put it back
+              Restore
             </Button>
           </li>
         ))}

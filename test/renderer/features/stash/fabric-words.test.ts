@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { PieceKind, FabricPiece } from '#core/domain/stash';
-import { fabricPieceId, fabricId } from '#core/domain/ids';
+import { fabricPieceIdSchema, fabricIdSchema } from '#core/domain/ids';
 import { lengthFromInches, lengthFromMillimeters } from '#core/units/length';
 import type { LengthDisplay } from '#core/units/unit-system';
 import {
-  freeLength,
   freeWords,
   lengthBooked,
   lengthFree,
@@ -21,10 +20,13 @@ const inches = lengthFromInches;
 const id = '00000000-0000-4000-8000-000000000001';
 
 const piece = (kind: PieceKind, there: number, held = 0, width = 42): FabricPiece => ({
-  id: fabricPieceId.parse(id),
-  fabricId: fabricId.parse(id),
+  id: fabricPieceIdSchema.parse(id),
+  fabricId: fabricIdSchema.parse(id),
   kind,
-  ...{ kindId: null, unitLength: null, place: '', printRuns: 'along' as const },
+  kindId: null,
+  unitLength: null,
+  place: '',
+  printRuns: 'along' as const,
   width: inches(width),
   there: inches(there),
   held: inches(held),
@@ -32,8 +34,8 @@ const piece = (kind: PieceKind, there: number, held = 0, width = 42): FabricPiec
 });
 const words = (...pieces: readonly FabricPiece[]) => stockWords(thereOf(pieces), inch);
 
-describe('what is there of a fabric, in words', () => {
-  it('measures what comes off the roll as one length and counts the rest', () => {
+describe('the stock of a fabric in words', () => {
+  it('adds up what is measured by length and counts the rest', () => {
     const pieces = [
       piece('yardage', 63),
       piece('leftover', 12),
@@ -45,7 +47,7 @@ describe('what is there of a fabric, in words', () => {
     expect(words(piece('wide-backing', 90))).toBe('2½ yd of wide backing');
   });
 
-  it('leaves out what is used up, and says nothing where nothing is there', () => {
+  it('leaves out pieces that are used up, and is empty without any', () => {
     expect(words(piece('yardage', 36), piece('leftover', 0))).toBe('1 yd');
     expect(words()).toBe('');
   });
@@ -55,38 +57,34 @@ describe('what is there of a fabric, in words', () => {
     expect(words(piece('yardage', 13.7))).toBe('13⅝ in');
   });
 
-  it('says what is free only where something is set aside', () => {
+  it('mentions free fabric only if some is set aside', () => {
     expect(freeWords([piece('yardage', 72)], inch)).toBeNull();
     expect(freeWords([piece('yardage', 72, 27), piece('leftover', 10, 10)], inch)).toBe('1¼ yd free');
     expect(freeWords([piece('yardage', 72, 72)], inch)).toBe('all of it set aside');
-    expect(freeWords([piece('leftover', 20, 5)], inch)).toBe('a part set aside');
-  });
-
-  it('counts as free never less than nothing, though a count found less than is set aside', () => {
-    expect(freeLength(piece('yardage', 10, 12))).toBe(0);
+    expect(freeWords([piece('leftover', 20, 5)], inch)).toBe('partly set aside');
   });
 });
 
 describe('a length of fabric in words', () => {
-  it('is told in yards or meters from half of one up, rounded down', () => {
+  it('is in yards or meters from half of one up, rounded down', () => {
     expect(lengthThere(inches(18), inch)).toBe('½ yd');
     expect(lengthThere(inches(17), inch)).toBe('17 in');
     expect(lengthThere(lengthFromMillimeters(1_290), metric)).toBe('1.25 m');
   });
 
-  it('is told as exactly as it was booked', () => {
+  it('is as exact as it was booked', () => {
     expect(lengthBooked(inches(72), inch)).toBe('2 yd');
     expect(lengthBooked(inches(37.5), inch)).toBe('37½ in');
     expect(lengthBooked(inches(9), inch)).toBe('9 in');
     expect(lengthBooked(lengthFromMillimeters(610), metric)).toBe('61 cm');
   });
 
-  it('is told of what is free as a shop measures it, but exactly where it is short', () => {
+  it('is rounded to shop lengths if it is free and long, and exact if it is short', () => {
     expect(lengthFree(inches(515), inch)).toBe('14¼ yd');
     expect(lengthFree(inches(28), inch)).toBe('28 in');
   });
 
-  it('names a piece by what its kind goes by', () => {
+  it('names a piece by the measure of its kind', () => {
     const size = { width: inches(22), length: inches(18) };
     expect(pieceInWords({ kind: 'fat-quarter', unitLength: null, ...size }, inch)).toBe(
       'a fat quarter, 22 × 18 in',

@@ -20,30 +20,30 @@ const field = (name: RegExp) => screen.getByRole('textbox', { name });
 const press = async (name: RegExp) => userEvent.click(await button(name));
 
 describe('the page of a fabric', () => {
-  it('shows what is there, what it is worth, and where it lies', async () => {
+  it('shows its stock, its value and where it is stored', async () => {
     openPage();
     expect(await screen.findByRole('heading', { level: 1, name: 'Rust leaves' })).toBeVisible();
     expect(screen.getByText(/all of it free · worth \$20\.00/)).toBeVisible();
-    expect(screen.getByRole('img', { name: 'Off the roll, 42 × 72 in, to scale' })).toBeVisible();
+    expect(screen.getByRole('img', { name: 'By the yard, 42 × 72 in, to scale' })).toBeVisible();
     expect(screen.getByText('Shelf 2')).toBeVisible();
   });
 
-  it('takes up the piece its address names: how much for whom is booked, what others hold only knowingly', async () => {
+  it('opens the piece in its address for use, and asks before using what other projects have set aside', async () => {
     const workshop = workshopBehindWindow();
     const { projectId } = addProject(workshop, { name: 'Porch ring' });
     const { projectId: other } = addProject(workshop, { name: 'Winter ring' });
     const { fabricId, pieceId } = addStock(workshop);
     workshop.get('ledger:set-aside', { pieceId, projectId: other, length: inches(60), on: TODAY, note: '' });
     renderPage(<FabricPage fabricId={fabricId} />, `/stash/${fabricId}?piece=${pieceId}&use`);
-    const forWhom = await screen.findByRole('combobox', { name: 'For which piece' });
-    expect(forWhom).toHaveValue(other);
+    const forProject = await screen.findByRole('combobox', { name: 'For which project' });
+    expect(forProject).toHaveValue(other);
     expect(field(/^How much/)).toHaveValue('60 in');
-    await userEvent.selectOptions(forWhom, projectId);
+    await userEvent.selectOptions(forProject, projectId);
     expect(field(/^How much/)).toHaveValue('');
     await userEvent.type(field(/^How much/), '20{Enter}');
     expect(await screen.findByText(/not enough of this/)).toBeVisible();
-    await userEvent.click(screen.getByRole('checkbox', { name: /^Use it all the same/ }));
-    await press(/^Book the use/);
+    await userEvent.click(screen.getByRole('checkbox', { name: /^Use it anyway/ }));
+    await press(/^Record the use/);
     await waitFor(() => expect(screen.queryByRole('dialog')).toBeNull());
     expect(screen.getByTestId('address')).toHaveTextContent(`/stash/${fabricId}?piece=${pieceId}`);
     const { pieces, ledger } = workshop.get('fabric:open', { fabricId });
@@ -53,23 +53,23 @@ describe('the page of a fabric', () => {
     expect(screen.getByRole('link', { name: 'Stash' })).toHaveAttribute('href', '/stash');
   });
 
-  it('writes down another piece as people say it', async () => {
+  it('adds another piece with a size as people write it', async () => {
     const { workshop, fabricId } = openPage();
-    await press(/^Bought more/);
+    await press(/^Add another piece/);
     await userEvent.type(field(/^Size/), 'FQ');
     await userEvent.type(field(/^What it cost/), '3.75');
-    await press(/^Write it down/);
+    await press(/^Save/);
     await waitFor(() => expect(screen.queryByRole('dialog')).toBeNull());
     const { pieces } = workshop.get('fabric:open', { fabricId });
     const size = { kind: 'fat-quarter', width: inches(22), there: inches(18), valueMinor: 375 };
     expect(pieces[1]).toMatchObject(size);
   });
 
-  it('keeps a size it cannot read as typed, and books nothing', async () => {
+  it('leaves a size it cannot read as typed, and books nothing', async () => {
     const { workshop, fabricId } = openPage();
-    await press(/^Bought more/);
+    await press(/^Add another piece/);
     await userEvent.type(field(/^Size/), 'about a yard');
-    await press(/^Write it down/);
+    await press(/^Save/);
     expect(field(/^Size/)).toHaveValue('about a yard');
     expect(field(/^Size/)).toHaveAccessibleDescription(/“about a yard” could not be read/);
     expect(workshop.get('fabric:open', { fabricId }).pieces).toHaveLength(1);
@@ -78,7 +78,7 @@ describe('the page of a fabric', () => {
   it('sets some aside for a project, and releases it again', async () => {
     const { workshop, fabricId, projectId } = openPage();
     await press(/^Set aside/);
-    await screen.findByRole('combobox', { name: 'For which piece' });
+    await screen.findByRole('combobox', { name: 'For which project' });
     await userEvent.clear(field(/^How much/));
     await userEvent.type(field(/^How much/), '3 yd');
     await press(/^Set it aside/);
@@ -95,28 +95,28 @@ describe('the page of a fabric', () => {
     expect(workshop.get('fabric:open', { fabricId }).ledger).toHaveLength(3);
   });
 
-  it('sets more aside than there is only when told so, and shows by how much', async () => {
+  it('sets more aside than there is only after confirming, and shows by how much', async () => {
     openPage({ heldInches: 60 });
     await press(/^Set aside/);
-    await screen.findByRole('combobox', { name: 'For which piece' });
+    await screen.findByRole('combobox', { name: 'For which project' });
     await userEvent.clear(field(/^How much/));
     await userEvent.type(field(/^How much/), '20');
     await press(/^Set it aside/);
-    await userEvent.click(await screen.findByRole('checkbox', { name: /all the same/ }));
+    await userEvent.click(await screen.findByRole('checkbox', { name: /^Set it aside anyway/ }));
     await press(/^Set it aside/);
-    expect(await screen.findByText('8 in more spoken for than there is')).toBeVisible();
+    expect(await screen.findByText('8 in more set aside than there is')).toBeVisible();
   });
 
-  it('tells what it is worth in three ways, the last at a price that is written down', async () => {
+  it('shows its worth in three ways, the last one at a price the maker sets', async () => {
     openPage();
     const worth = async (name: string) =>
       (await screen.findByText(name)).nextElementSibling?.textContent ?? '';
-    expect(await worth('First in, first out')).toBe('$20.00');
+    expect(await worth('Oldest fabric first')).toBe('$20.00');
     expect(await worth('Price now')).toBe('$10.00 a yard, as last paid');
-    await press(/^Write down a price/);
+    await press(/^Set a price/);
     await userEvent.clear(field(/^Price of a yard/));
     await userEvent.type(field(/^Price of a yard/), '12.50');
-    await press(/^Keep the price/);
+    await press(/^Save/);
     await waitFor(async () => expect(await worth('Price now')).toBe('$12.50 a yard'));
     expect(await worth('To buy it again')).toBe('$25.00');
     expect(await worth('As paid')).toBe('$20.00');
@@ -125,44 +125,44 @@ describe('the page of a fabric', () => {
   it('corrects a piece to what was counted, down to nothing', async () => {
     const { workshop, fabricId } = openPage();
     await press(/^Count/);
-    await userEvent.clear(field(/^Length that is there/));
-    await userEvent.type(field(/^Length that is there/), '0');
-    await press(/^Correct it/);
+    await userEvent.clear(field(/^Length you have/));
+    await userEvent.type(field(/^Length you have/), '0');
+    await press(/^Save/);
     expect(await screen.findByText('Used up')).toBeVisible();
     expect(workshop.get('fabric:open', { fabricId }).pieces).toEqual([]);
   });
 
-  it('takes a booking back once, and says why where it cannot', async () => {
+  it('undoes a booking once, and says why it cannot', async () => {
     const { workshop, fabricId } = openPage({ heldInches: 36 });
-    await press(/^Take back: Bought 2 yd/);
+    await press(/^Undo: Bought 2 yd/);
     expect(await screen.findByText(/In the way is the fabric of this booking/)).toBeVisible();
-    await press(/^Take back: Set 1 yd aside for Autumn ring/);
-    expect(await screen.findByText('taken back')).toBeVisible();
-    expect(screen.queryByRole('button', { name: /^Take back: Set/ })).toBeNull();
+    await press(/^Undo: Set 1 yd aside for Autumn ring/);
+    expect(await screen.findByText('undone')).toBeVisible();
+    expect(screen.queryByRole('button', { name: /^Undo: Set/ })).toBeNull();
     expect(workshop.get('fabric:open', { fabricId }).pieces).toMatchObject([{ held: 0 }]);
   });
 
-  it('lets a fabric be deleted only once nothing of its ledger stands', async () => {
+  it('can be deleted only once all its bookings are undone', async () => {
     openPage();
     await press(/^Delete$/);
-    expect(await screen.findByText(/stays as long as anything in its ledger stands/)).toBeVisible();
-    await press(/^Take back: Bought/);
-    await screen.findByText('taken back');
+    expect(await screen.findByText(/still has ledger entries/)).toBeVisible();
+    await press(/^Undo: Bought/);
+    await screen.findByText('undone');
     await press(/^Delete$/);
     await waitFor(() => expect(screen.getByTestId('address')).toHaveTextContent(/^\/stash$/));
   });
 
-  it('changes what was said of it', async () => {
+  it('changes its details', async () => {
     const { workshop, fabricId } = openPage();
     await press(/^Change$/);
     const dialog = within(screen.getByRole('dialog'));
     await userEvent.clear(dialog.getByRole('textbox', { name: 'Name' }));
-    await userEvent.click(dialog.getByRole('button', { name: 'Keep the changes' }));
+    await userEvent.click(dialog.getByRole('button', { name: 'Save' }));
     expect(dialog.getByRole('textbox', { name: 'Name' })).toHaveAccessibleDescription(
       /Give the fabric a name/,
     );
     await userEvent.type(dialog.getByRole('textbox', { name: 'Name' }), 'Rust oak');
-    await press(/^Keep the changes/);
+    await press(/^Save/);
     expect(await screen.findByRole('heading', { level: 1, name: 'Rust oak' })).toBeVisible();
     expect(workshop.get('fabric:open', { fabricId }).fabric.name).toBe('Rust oak');
   });

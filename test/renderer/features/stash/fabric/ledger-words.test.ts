@@ -7,7 +7,7 @@ import { addStock, addProject, inches, openWorkshop, TODAY } from '#test/helpers
 const display: LengthDisplay = { system: 'inch', inchStep: 8 };
 const on = { on: TODAY, note: '' };
 
-/** A real ledger: two yards bought, of which one project holds a part and is cut from. */
+/** A real ledger: two yards bought, some set aside for a project and cut. */
 function workedWith() {
   const workshop = openWorkshop();
   const { fabricId, pieceId } = addStock(workshop);
@@ -21,7 +21,7 @@ function workedWith() {
 }
 
 describe('the ledger of a fabric in words', () => {
-  it('tells each kind of booking, the newest first', () => {
+  it('describes each kind of booking, the newest first', () => {
     const { workshop, fabricId, pieceId, projectId, stageId, read } = workedWith();
     workshop.get('ledger:set-aside', { pieceId, projectId, length: inches(36), ...on });
     workshop.get('ledger:release', { pieceId, projectId, length: inches(4.5), ...on });
@@ -33,9 +33,9 @@ describe('the ledger of a fabric in words', () => {
     const gift = { fabricId, kind: 'fat-quarter', costMinor: 0, ...on } as const;
     workshop.get('ledger:buy', { ...gift, size: { width: inches(22), length: inches(18) } });
     expect(read().words.map(({ before, after }) => `${before}|${after}`)).toEqual([
-      'Came in: a fat quarter, 22 × 18 in|',
-      'Threw away 3 in|',
-      'Counted: 1 in less than written|',
+      'Added a fat quarter, 22 × 18 in|',
+      'Threw out 3 in|',
+      'Counted: 1 in less than recorded|',
       'Cut 10 in for|kept 1 leftover, 12 × 10 in',
       'Released 4½ in from|',
       'Set 1 yd aside for|',
@@ -43,22 +43,22 @@ describe('the ledger of a fabric in words', () => {
     ]);
   });
 
-  it('tells a taking back by what was taken back, though nothing is left of the piece', () => {
+  it('describes an undo by what it undoes, even if nothing is left of the piece', () => {
     const { workshop, fabricId, read } = workedWith();
     const size = { width: inches(22), length: inches(18) };
     workshop.get('ledger:buy', { fabricId, kind: 'fat-quarter', size, costMinor: 400, ...on });
     const bookingId = read().ledger[0]!.id;
-    workshop.get('ledger:take-back', { bookingId, on: TODAY });
+    workshop.get('ledger:undo', { bookingId, on: TODAY });
     expect(read().words[0]).toEqual({
-      before: 'Took back: bought a fat quarter, 22 × 18 in',
+      before: 'Undone: bought a fat quarter, 22 × 18 in',
       after: '',
-      isTakingBack: true,
+      isUndo: true,
     });
   });
 });
 
 describe('what is set aside of a piece', () => {
-  it('is the sum of the ledger, project by project, as the store has it', () => {
+  it('is the sum of the ledger for each project, as in the store', () => {
     const { workshop, pieceId, projectId, read } = workedWith();
     const second = addProject(workshop, { name: 'Winter ring' }).projectId;
     workshop.get('ledger:set-aside', { pieceId, projectId, length: inches(20), ...on });

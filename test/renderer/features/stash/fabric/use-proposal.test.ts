@@ -17,14 +17,14 @@ function threeProjects() {
   return { workshop, booked, propose, first, second, third };
 }
 
-describe('for whom a piece is taken up', () => {
-  it('is the first that is due where nothing is known, and nobody where no project is open', () => {
+describe('the proposed project for a piece of fabric', () => {
+  it('is the first due without other hints, and none without an open project', () => {
     const { propose, first } = threeProjects();
     expect(propose()).toBe(first);
     expect(propose({ open: [] })).toBeNull();
   });
 
-  it('is who set it aside, before that who cut it last, before all the one whose clock runs', () => {
+  it('is the one with the running clock, then the last one cut for, then one with fabric set aside', () => {
     const { workshop, booked, propose, first, second, third } = threeProjects();
     workshop.get('ledger:set-aside', { ...booked, projectId: third, length: inches(9) });
     expect(propose()).toBe(third);
@@ -33,11 +33,11 @@ describe('for whom a piece is taken up', () => {
     expect(propose()).toBe(second);
     expect(propose({ running: first })).toBe(first);
     expect(propose({ open: [first, third] })).toBe(third);
-    workshop.get('ledger:take-back', { bookingId, on: TODAY });
+    workshop.get('ledger:undo', { bookingId, on: TODAY });
     expect(propose()).toBe(third);
   });
 
-  it('is never one that is not open', () => {
+  it('is never a project that is not open', () => {
     const { propose, second, third } = threeProjects();
     expect(propose({ running: third, open: [second] })).toBe(second);
   });

@@ -11,31 +11,31 @@ const press = (name: string | RegExp) => userEvent.click(screen.getByRole('butto
 beforeEach(() => window.sessionStorage.clear());
 
 describe('the page of kinds', () => {
-  it('adds a kind with its usual size, and puts one away', async () => {
+  it('adds a kind with its usual size, and hides one', async () => {
     const workshop = workshopBehindWindow();
     renderPage(<KindsPage />);
     expect(await screen.findByText('Batting, queen package')).toBeVisible();
     const strips = screen.getByRole('button', { name: 'Change Strips, 2½ in' }).closest('li');
-    expect(strips).toHaveTextContent('42 × 2 1/2 in, 40 together');
+    expect(strips).toHaveTextContent('42 × 2 1/2 in, pack of 40');
     await press('Add a kind');
     await userEvent.type(screen.getByRole('textbox', { name: 'Name' }), 'Squares, 8 in');
-    await userEvent.type(screen.getByRole('textbox', { name: /^Usually across/ }), '8');
-    await userEvent.type(screen.getByRole('textbox', { name: /^Usually along/ }), '8');
-    await userEvent.type(screen.getByRole('textbox', { name: /^How many together/ }), '30');
-    await press('Keep it');
-    expect(await screen.findByText('8 × 8 in, 30 together')).toBeVisible();
-    await press('Put away Panel');
-    expect(await screen.findByText('put away')).toBeVisible();
+    await userEvent.type(screen.getByRole('textbox', { name: /^Usual size across/ }), '8');
+    await userEvent.type(screen.getByRole('textbox', { name: /^Usual size along/ }), '8');
+    await userEvent.type(screen.getByRole('textbox', { name: /^How many in a pack/ }), '30');
+    await press('Save');
+    expect(await screen.findByText('8 × 8 in, pack of 30')).toBeVisible();
+    await press('Hide Panel');
+    expect(await screen.findByText('hidden')).toBeVisible();
     expect(workshop.get('kind:list', {}).find(({ name }) => name === 'Panel')?.isHidden).toBe(true);
   });
 });
 
 describe('a new piece of one of the kinds', () => {
-  it('has its usual size and number filled in, and is kept as so many of that size', async () => {
+  it('starts with the usual size and number, and is saved as that many items of the size', async () => {
     const workshop = workshopBehindWindow();
     renderPage(<StashPage />, '/stash?new');
     await userEvent.type(await screen.findByRole('textbox', { name: 'Name' }), 'Autumn strips');
-    const kind = await screen.findByRole('combobox', { name: 'What it is' });
+    const kind = await screen.findByRole('combobox', { name: 'Kind' });
     await waitFor(() => expect(within(kind).getByRole('option', { name: 'Strips, 2½ in' })).toBeVisible());
     await userEvent.selectOptions(kind, 'Strips, 2½ in');
     expect(screen.getByRole('textbox', { name: /^Size of one/ })).toHaveValue('42 in x 2 1/2 in');
@@ -43,7 +43,7 @@ describe('a new piece of one of the kinds', () => {
     expect(many).toHaveValue('40');
     await userEvent.clear(many);
     await userEvent.type(many, '38');
-    await press('Add the fabric');
+    await press('Save');
     await waitFor(() => expect(workshop.get('fabric:list', { search: '' }).total).toBe(1));
     await waitFor(() =>
       expect(workshop.get('fabric:list', { search: '' }).items[0]?.pieces).toMatchObject([

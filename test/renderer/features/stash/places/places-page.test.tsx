@@ -8,7 +8,7 @@ import { addStock } from '#test/helpers/workshop';
 const press = (name: string | RegExp) => userEvent.click(screen.getByRole('button', { name }));
 
 describe('the page of places', () => {
-  it('begins a tree with a room, and adds a shelf in it and a bin on that', async () => {
+  it('starts with a room, and adds a shelf in it and a bin on the shelf', async () => {
     const workshop = workshopBehindWindow();
     renderPage(<PlacesPage />);
     expect(await screen.findByRole('heading', { name: 'No places yet' })).toBeVisible();
@@ -26,18 +26,18 @@ describe('the page of places', () => {
     ]);
   });
 
-  it('makes labels for what lies in a place and in those inside it, piece by piece', async () => {
+  it('makes a label for each piece stored in a place or inside it', async () => {
     const workshop = workshopBehindWindow();
     const [, inside, elsewhere] = [addStock(workshop), addStock(workshop), addStock(workshop)];
-    workshop.get('piece:lie', { pieceId: inside.pieceId, path: 'Shelf 2, bin' });
-    workshop.get('piece:lie', { pieceId: elsewhere.pieceId, path: 'Shelf 20' });
+    workshop.get('piece:store-in', { pieceId: inside.pieceId, path: 'Shelf 2, bin' });
+    workshop.get('piece:store-in', { pieceId: elsewhere.pieceId, path: 'Shelf 20' });
     renderPage(<PlacesPage />);
     await userEvent.click(await screen.findByRole('button', { name: 'Labels for Shelf 2' }));
     expect(await screen.findByText('2 labels on 1 sheet')).toBeVisible();
     await press('Close');
     await press('Labels for Shelf 20');
     expect(await screen.findByText('1 label on 1 sheet')).toBeVisible();
-    await userEvent.click(screen.getByText('How the labels lie on the sheet'));
+    await userEvent.click(screen.getByText('Layout of the sheet'));
     const across = screen.getByRole('textbox', { name: 'Labels side by side' });
     await userEvent.clear(across);
     await userEvent.type(across, '4{Enter}');
@@ -46,7 +46,7 @@ describe('the page of places', () => {
     expect(workshop.get('workshop:opening', {}).workshop.labelSheet.across).toBe(4);
   });
 
-  it('says at the field when a name is taken, and moves, renames and deletes', async () => {
+  it('reports a taken name at its field, and moves, renames and deletes', async () => {
     const workshop = workshopBehindWindow();
     addStock(workshop);
     for (const path of ['Loft', 'Hall']) workshop.get('place:add', { path });
@@ -58,10 +58,10 @@ describe('the page of places', () => {
     await waitFor(() =>
       expect(screen.getByRole('textbox', { name: 'Name' })).toHaveAccessibleDescription(/already/),
     );
-    await press('Not yet');
+    await press('Cancel');
     await press('Move Shelf 2');
-    await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Goes into' }), 'Loft');
-    await press('Move it');
+    await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Move it into' }), 'Loft');
+    await press('Move');
     await waitFor(() => expect(screen.getByRole('button', { name: 'Move Loft, Shelf 2' })).toBeVisible());
     await press('Delete Loft');
     await waitFor(() => expect(workshop.get('place:list', {}).map(({ path }) => path)).toEqual(['Hall']));

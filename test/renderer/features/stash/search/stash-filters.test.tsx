@@ -17,42 +17,42 @@ const address = () => screen.getByTestId('address').textContent;
 beforeEach(() => window.sessionStorage.clear());
 
 /** Two fabrics: two yards for 20.00, and one for 30.00. */
-async function narrowedDown(): Promise<void> {
+async function openFilters(): Promise<void> {
   const workshop = workshopBehindWindow();
   addStock(workshop);
   addStock(workshop, { yards: 1, costMinor: 3000 });
   renderPage(<StashPage />, '/stash');
   expect(await screen.findByText('2 fabrics')).toBeVisible();
-  await userEvent.click(screen.getByRole('button', { name: 'Narrow it down' }));
+  await userEvent.click(screen.getByRole('button', { name: 'Filters' }));
 }
 
 describe('the filters of the stash', () => {
-  it('narrow it down by what a yard costs, from and to, and by how that is counted', async () => {
-    await narrowedDown();
+  it('filter by the price of a yard, today or as paid', async () => {
+    await openFilters();
     await fill(/^A yard costs at most/, '12');
     expect(await screen.findByText('1 fabric found')).toBeVisible();
     await fill(/^A yard costs at least/, '11');
     expect(await screen.findByText('0 fabrics found')).toBeVisible();
     await fill(/^A yard costs at most/, '40');
     expect(await screen.findByText('1 fabric found')).toBeVisible();
-    await choose('Price counted', 'As it was paid');
+    await choose('Which price', 'As paid');
     expect(await screen.findByText('1 fabric found')).toBeVisible();
-    await userEvent.click(screen.getByRole('button', { name: 'Show every fabric' }));
+    await userEvent.click(screen.getByRole('button', { name: 'Clear filters' }));
     expect(await screen.findByText('2 fabrics')).toBeVisible();
   });
 
-  it('keep what is big enough for patches that are typed, and say what cannot be read', async () => {
-    await narrowedDown();
+  it('find what is big enough for typed patches, and report what cannot be read', async () => {
+    await openFilters();
     await fill(/^Big enough for/, '2 of 40 x 30 in');
     expect(await screen.findByText('1 fabric found')).toBeVisible();
     await fill(/^Big enough for/, 'two of something');
     expect(await screen.findByText(/two of something/)).toBeVisible();
   });
 
-  it('stand in the address, so that the way back leads to the list as it was', async () => {
-    await narrowedDown();
-    await choose('In order', 'Most free first');
-    await choose('In groups', 'By kind');
+  it('are in the address, so that the way back leads to the same list', async () => {
+    await openFilters();
+    await choose('Order', 'Most free first');
+    await choose('Groups', 'By kind');
     await fill(/^Free in one piece/, '40 in');
     expect(await screen.findByText('1 fabric found')).toBeVisible();
     expect(address()).toMatch(/by=kind/);

@@ -2,28 +2,30 @@ import type { FabricPiece } from '#core/domain/stash';
 import { measureOfKind } from '#core/domain/stash-kind';
 import styles from './fabric.module.css';
 
-/** The room for the longest and the widest piece of a fabric, in CSS pixels. */
-const ROOM = { length: 260, width: 120 };
-const LEAST = 5;
+/** The space for the longest and the widest piece of a fabric, in CSS pixels. */
+const SPACE = { length: 260, width: 120 };
+/** A piece is drawn at least this long and wide, in CSS pixels. */
+const MINIMUM = 5;
 
-interface PieceDrawingProps {
+interface FabricPieceDrawingProps {
   readonly piece: FabricPiece;
   readonly swatch: string;
   readonly largest: { readonly longest: number; readonly widest: number };
   readonly words: string;
 }
 
-const CUTS_DRAWN = 120;
+/** Packs of more items than this are drawn without lines between the items. */
+const MAXIMUM_CUTS = 120;
 
 /**
- * A piece laid down with its selvages above and below, to the scale of all pieces of its fabric. What is set aside is the
- * chalked end of it.
+ * A piece of fabric with its selvages at the top and bottom, to the scale of all pieces of its fabric. What is set aside is the
+ * end behind the chalk line.
  */
-export function PieceDrawing({ piece, swatch, largest, words }: PieceDrawingProps) {
+export function FabricPieceDrawing({ piece, swatch, largest, words }: FabricPieceDrawingProps) {
   if (measureOfKind(piece.kind) === 'count') return <span className={styles['pieceDrawing']} />;
-  const scale = Math.min(ROOM.length / largest.longest, ROOM.width / largest.widest);
-  const long = Math.max(LEAST, piece.there * scale);
-  const wide = Math.max(LEAST, piece.width * scale);
+  const scale = Math.min(SPACE.length / largest.longest, SPACE.width / largest.widest);
+  const long = Math.max(MINIMUM, piece.there * scale);
+  const wide = Math.max(MINIMUM, piece.width * scale);
   const held = Math.min(long, piece.held * scale);
   return (
     <span className={styles['pieceDrawing']}>
@@ -47,9 +49,9 @@ export function PieceDrawing({ piece, swatch, largest, words }: PieceDrawingProp
   );
 }
 
-/** Where one of a pack ends and the next begins. */
+/** The lines between the items of a pack. */
 function cutsBetween({ unitLength, there }: FabricPiece, scale: number, wide: number): string {
-  if (unitLength === null || there / unitLength > CUTS_DRAWN) return '';
+  if (unitLength === null || there / unitLength > MAXIMUM_CUTS) return '';
   let cuts = '';
   for (let at: number = unitLength; at < there; at += unitLength) {
     cuts += `M${String(at * scale)} 0V${String(wide)}`;

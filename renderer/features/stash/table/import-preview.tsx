@@ -2,37 +2,37 @@ import type { TableReading } from '#core/domain/stash-table';
 import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
 import { KIND_WORDS, pieceSize } from '#renderer/features/stash/fabric-words';
-import shared from '#renderer/features/stash/stash.module.css';
+import layout from '#renderer/ui/page/layout.module.css';
 import { cellProblemWords, faultPlace } from '#renderer/text/table-words';
 import { useDisplay } from '#renderer/ui/base/display';
 import { Typeset } from '#renderer/ui/answers/typeset';
-import styles from './bring-in.module.css';
+import styles from './import.module.css';
 
-/** What would be added, what is in the way of it, and the first lines as they were read. */
-export function BringInPreview({ reading }: { readonly reading: TableReading }) {
+/** What the import would add, the cells that cannot be read, and the first rows as they were read. */
+export function ImportPreview({ reading }: { readonly reading: TableReading }) {
   const { currency, locale } = useDisplay();
   const { adds, faultCount, faults, alreadyHere, repeats, repeatCount } = reading;
   const cost = formatMoney(moneyFromMinor(adds.costMinor, currency), locale);
-  const would = `${counted(adds.pieces, 'piece')}, ${counted(adds.fabrics, 'new fabric')}, ${cost} of value`;
+  const summary = `${counted(adds.pieces, 'piece')} of fabric, ${counted(adds.fabrics, 'new fabric')}, worth ${cost}`;
   return (
-    <section className={shared['stack']} aria-label="What would be added">
-      <h2 className={styles['heading']}>What would be added</h2>
-      <p className={styles['would']} role="status">
+    <section className={layout['stack']} aria-label="What will be added">
+      <h2 className={layout['heading']}>What will be added</h2>
+      <p className={styles['summary']} role="status">
         {faultCount > 0
-          ? `Nothing yet: ${counted(faultCount, 'cell')} cannot be read`
-          : `${would}, from ${counted(reading.lines, 'line')}`}
+          ? `Nothing yet: ${counted(faultCount, 'cell')} can’t be read`
+          : `${summary}, from ${counted(reading.lines, 'row')}`}
       </p>
-      {alreadyHere > 0 && <p>{`${counted(alreadyHere, 'line')} of it here already.`}</p>}
+      {alreadyHere > 0 && <p>{`${counted(alreadyHere, 'row')} already in your stash.`}</p>}
       {repeatCount > 0 && (
         <p>
-          {`${counted(repeatCount, 'line')} standing twice: ${repeats
+          {`${counted(repeatCount, 'repeated row')}: ${repeats
             .slice(0, 5)
-            .map(({ line, sameAs }) => `${String(line)} as ${String(sameAs)}`)
+            .map(({ line, sameAs }) => `row ${String(line)} matches row ${String(sameAs)}`)
             .join(', ')}${repeatCount > 5 ? ' and more' : ''}.`}
         </p>
       )}
       {faultCount > 0 && (
-        <ul className={styles['faults']} aria-label="Cells that cannot be read">
+        <ul className={styles['faults']} aria-label="Cells that can’t be read">
           {faults.map((fault, index) => (
             <li key={index}>
               <strong>{faultPlace(fault)}</strong>
@@ -44,17 +44,17 @@ export function BringInPreview({ reading }: { readonly reading: TableReading }) 
           {faultCount > faults.length && <li>{`and ${String(faultCount - faults.length)} more`}</li>}
         </ul>
       )}
-      {reading.preview.length > 0 && <FirstLines reading={reading} />}
+      {reading.preview.length > 0 && <FirstRows reading={reading} />}
     </section>
   );
 }
 
-function FirstLines({ reading }: { readonly reading: TableReading }) {
+function FirstRows({ reading }: { readonly reading: TableReading }) {
   const { length, currency, locale } = useDisplay();
   return (
     <div className={styles['scroller']}>
       <table className={styles['table']}>
-        <caption>The first of them as they were read</caption>
+        <caption>The first rows as they were read</caption>
         <thead>
           <tr>
             {['Name', 'Color words', 'Kind', 'Size', 'Cost', 'Bought on'].map((title) => (
@@ -69,7 +69,7 @@ function FirstLines({ reading }: { readonly reading: TableReading }) {
             <tr key={index}>
               <th scope="row">{details.name}</th>
               <td>{details.colorWords}</td>
-              <td>{piece === null ? 'no piece' : KIND_WORDS[piece.kind].name}</td>
+              <td>{piece === null ? 'none' : KIND_WORDS[piece.kind].name}</td>
               <td>{piece !== null && <Typeset text={pieceSize(piece, length)} />}</td>
               <td>{piece !== null && formatMoney(moneyFromMinor(piece.costMinor, currency), locale)}</td>
               <td>{piece?.on}</td>

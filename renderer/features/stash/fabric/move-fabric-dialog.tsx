@@ -1,0 +1,35 @@
+import { useState } from 'react';
+import type { FabricPiece } from '#core/domain/stash';
+import { useWrite } from '#renderer/bridge/query';
+import { PlaceField } from '#renderer/features/stash/place-field';
+import { DialogForm, useDialogSave } from '#renderer/ui/page/dialog-form';
+import layout from '#renderer/ui/page/layout.module.css';
+
+interface MoveFabricDialogProps {
+  readonly piece: FabricPiece;
+  readonly onClose: () => void;
+}
+
+/** Asks for the place of one piece of fabric, apart from the rest of its fabric. */
+export function MoveFabricDialog({ piece, onClose }: MoveFabricDialogProps) {
+  const [path, setPath] = useState(piece.place);
+  const saving = useDialogSave(useWrite('piece:store-in'), onClose);
+  return (
+    <DialogForm
+      title="Move this piece of fabric"
+      saving={saving}
+      verb="Move it here"
+      onSave={() => saving.save({ pieceId: piece.id, path })}
+      onClose={onClose}
+      className={layout['stack']}
+    >
+      <PlaceField
+        label="Stored in"
+        help="Room, then shelf, then bin, separated by commas. Leave blank to keep it with the rest of this fabric."
+        value={path}
+        autoFocus
+        onChange={setPath}
+      />
+    </DialogForm>
+  );
+}

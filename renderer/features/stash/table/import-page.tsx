@@ -1,0 +1,60 @@
+import { useNavigate } from 'react-router';
+import { useWrite } from '#renderer/bridge/query';
+import { Choice } from '#renderer/ui/fields/choice';
+import { Button } from '#renderer/ui/page/button';
+import { Page } from '#renderer/ui/page/page';
+import { ImportColumns } from './import-columns';
+import { ImportPreview } from './import-preview';
+import { ImportSource } from './import-source';
+import styles from './import.module.css';
+import { useTableToImport } from './use-table-to-import';
+
+/** Imports a table of fabrics: paste it or choose a file, check what the columns mean, look at the result, add it to the stash. */
+export function ImportPage() {
+  const input = useTableToImport();
+  const { table, reading, isGiven } = input;
+  const importing = useWrite('table:import');
+  const navigate = useNavigate();
+  const addToStash = async () => {
+    const answer = await importing.write({ table });
+    if (answer.ok) void navigate('/stash');
+  };
+  const canImport =
+    input.isUpToDate && reading?.faultCount === 0 && reading.adds.fabrics + reading.adds.pieces > 0;
+  const hasRepeats = reading !== undefined && reading.repeatCount + reading.alreadyHere > 0;
+  return (
+    <Page
+      title="Import a spreadsheet"
+      back={{ to: '/stash', words: 'Stash' }}
+      action={
+        <Button look="main" disabled={!canImport || importing.isWriting} onClick={() => void addToStash()}>
+          Add to stash
+        </Button>
+      }
+    >
+      <ImportSource input={input} problem={importing.problem ?? input.problem} />
+      {isGiven && reading !== undefined && (
+        <>
+          <ImportColumns
+            reading={reading}
+            onMap={input.mapColumn}
+            onTitles={(hasTitles) => input.change({ hasTitles, mapping: null })}
+          />
+          <ImportPreview reading={reading} />
+          {(hasRepeats || table.repeats === 'add') && (
+            <Choice
+              label="Rows already in your stash or listed twice"
+              value={table.repeats}
+              options={[
+                { value: 'leave-out', words: 'Leave out' },
+                { value: 'add', words: 'Add anyway' },
+              ]}
+              onChange={(repeats) => input.change({ repeats })}
+            />
+          )}
+        </>
+      )}
+      <div className={styles['end']} />
+    </Page>
+  );
+}
