@@ -1,10 +1,10 @@
-import type { StageKind } from '#core/domain/stage';
+import type { StageKind } from '#core/domain/stage-kinds';
 import { accuracy } from './accuracy/accuracy';
 import { backing } from './backing/backing';
 import { batting } from './batting/batting';
-import { biasStrips } from './binding/bias-strips';
-import { continuousBias } from './binding/continuous-bias';
-import { outerBinding } from './binding/outer-binding';
+import { biasStrips } from './binding/bias-strips/bias-strips';
+import { continuousBias } from './binding/continuous-bias/continuous-bias';
+import { outerBinding } from './binding/outer-binding/outer-binding';
 import type { Calculator } from './calculator';
 import { fabricWidth } from './fabric-width/fabric-width';
 import { handFinish } from './hand-finish/hand-finish';

@@ -1,4 +1,4 @@
-import { seamOnBack } from '#core/calculators/hand-finish/seam-on-back';
+import { handSewnParts } from '#core/calculators/hand-finish/work';
 import { handFinishInputFromProject } from '#core/calculators/hand-finish/input';
 import type { WorkDone } from '#core/domain/clock';
 import type { Measurements } from '#core/domain/measurements';
@@ -54,7 +54,7 @@ function partsOf(kind: StageKind, { work, measurements, rates }: EstimateGrounds
 }
 
 function handWork(measurements: Measurements): readonly WorkDone[] {
-  const seams = seamOnBack(handFinishInputFromProject(measurements)) ?? [];
+  const seams = handSewnParts(handFinishInputFromProject(measurements)) ?? [];
   const amount = roundNearest(
     seams.reduce((sum, { length }) => sum + length, 0),
     1,

@@ -3,11 +3,11 @@ import { lengthSubtract } from '#core/units/length';
 import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { Figure, Note, Table } from '../explanation';
 import { areaQuantity, countQuantity, givenLength, sizeQuantity, wordsQuantity } from '../quantities';
-import { backingDiagram } from './backing-diagram';
-import { backingCuts, backingNeeds } from './backing-fabric';
-import { backingSize, backingSteps, fabricToBuy } from './backing-steps';
+import { backingDiagram } from './diagram';
+import { backingCuts, backingNeeds } from './fabric';
+import { backingSize, backingSteps, fabricToBuy } from './steps';
 import { type BackingInput, backingInput, backingInputFromProject } from './input';
-import { type BackingDetails, leftoverArea, MOST_PANELS, type PanelWay, panelWays, wayOf } from './panels';
+import { type BackingDetails, leftoverArea, MOST_PANELS, type PanelWay, panelWays, chosenWays } from './work';
 
 /** Fabric for the back: every way of panels, from ordinary and from wide fabric, with what each takes. */
 export const backing: Calculator<BackingInput, BackingDetails> = {
@@ -33,7 +33,7 @@ function calculateBacking(input: BackingInput): Result<Calculation<BackingDetail
     ways: panelWays(size, { width: input.fabricWidth, seam, cutStep }, printRuns),
     wideWays: panelWays(size, { width: input.wideWidth, seam, cutStep }, printRuns),
   };
-  const { own: chosen, wide, best } = wayOf(details, input);
+  const { own: chosen, wide, best } = chosenWays(details, input);
   if (best === undefined) return failure(refuseNarrowFabric(input));
   return success({
     figures: backingFigures(input, chosen, wide, best),

@@ -6,9 +6,9 @@ import type { Figure, Note, Quantity, Table } from '../explanation';
 import { outlineBounds } from '../outline/outline-measures';
 import { areaQuantity, countQuantity, givenLength, sizeQuantity, wordsQuantity } from '../quantities';
 import { fabricNeed } from '../needs';
-import { battingDiagram } from './batting-diagram';
-import { battingSteps, offTheRoll, sideOf } from './batting-steps';
-import { type BattingDetails, fittingPackages, MOST_WIDTHS, rollCuts } from './choose-batting';
+import { battingDiagram } from './diagram';
+import { battingSteps, offTheRoll, sideOf } from './steps';
+import { type BattingDetails, fittingPackages, MOST_WIDTHS, rollCuts } from './work';
 import { type BattingInput, battingInput, battingInputFromProject } from './input';
 
 /** The smallest package that covers the top with its overhang, and the length off every roll. */

@@ -5,13 +5,13 @@ import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { Note, Table } from '../explanation';
 import { threadNeed } from '../needs';
 import { countQuantity, givenLength, lengthQuantity, moneyQuantity, wordsQuantity } from '../quantities';
-import { handDiagram } from './hand-diagram';
-import { lengthSteps, minutesFor, PART_NAMES, workSteps } from './hand-steps';
+import { handDiagram } from './diagram';
+import { lengthSteps, minutesFor, PART_NAMES, workSteps } from './steps';
 import { type HandFinishInput, handFinishInput, handFinishInputFromProject } from './input';
-import { type BackSeamPart, seamOnBack } from './seam-on-back';
+import { type HandSewnPart, handSewnParts } from './work';
 
 export interface HandFinishDetails {
-  readonly parts: readonly BackSeamPart[];
+  readonly parts: readonly HandSewnPart[];
   /** In 1/320 mm, the sum of the parts. */
   readonly length: number;
   readonly minutes: number;
@@ -36,7 +36,7 @@ export const handFinish: Calculator<HandFinishInput, HandFinishDetails> = {
 };
 
 function calculateHandFinish(input: HandFinishInput): Result<Calculation<HandFinishDetails>, Refusal> {
-  const parts = seamOnBack(input);
+  const parts = handSewnParts(input);
   if (parts === null) return failure(refuseNoRoom(input));
   const sewn = input.threadLength - input.threadTail;
   if (sewn <= 0) return failure(refuseShortThread(input));
@@ -82,7 +82,7 @@ function refuseShortThread({ threadLength, threadTail }: HandFinishInput): Refus
   };
 }
 
-function partsTable(parts: readonly BackSeamPart[], input: HandFinishInput): Table {
+function partsTable(parts: readonly HandSewnPart[], input: HandFinishInput): Table {
   return {
     title: 'Where it is sewn',
     columns: ['Part', 'Length', 'Time'],
@@ -94,7 +94,7 @@ function partsTable(parts: readonly BackSeamPart[], input: HandFinishInput): Tab
   };
 }
 
-function handNotes(parts: readonly BackSeamPart[]): readonly Note[] {
+function handNotes(parts: readonly HandSewnPart[]): readonly Note[] {
   const needles: Note = {
     kind: 'caution',
     says: 'Count needles, pins and clips before you begin and when you end; keep them from children and pets, and never in the mouth. A lost needle in a gift hurts somebody.',

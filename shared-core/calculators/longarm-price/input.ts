@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import { lengthField, minorField, numberField, percentField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
-import { outline } from '#core/domain/outline';
-import { priceLines } from '#core/domain/price-line';
+import { outlineSchema } from '#core/domain/outline';
+import { priceLinesSchema } from '#core/domain/price-line';
 import { lengthFromInches } from '#core/units/length';
 
 const inches = lengthFromInches;
@@ -10,7 +10,7 @@ const most = 10_000_000;
 
 export const longarmPriceInput = z
   .object({
-    outline,
+    outline: outlineSchema,
     measureUpTo: lengthField({
       title: 'Sides are measured up to',
       help: 'Each side of the bounding rectangle is billed up to a whole multiple of this.',
@@ -30,7 +30,7 @@ export const longarmPriceInput = z
       minimum: 0,
       maximum: most,
     }),
-    lines: priceLines,
+    lines: priceLinesSchema,
     overhang: lengthField({
       title: 'Overhang',
       help: 'Of backing and batting on every side.',

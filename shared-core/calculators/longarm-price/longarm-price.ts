@@ -7,8 +7,8 @@ import { outlineArea } from '../outline/outline-inset';
 import { outlineBounds } from '../outline/outline-measures';
 import { moneyQuantity, percentQuantity, wordsQuantity } from '../quantities';
 import { type LongarmPriceInput, longarmPriceInput, longarmPriceInputFromProject } from './input';
-import { type Bill, type LongarmPriceDetails, makeBill } from './price-lines';
-import { grams, longarmSteps } from './longarm-steps';
+import { type Bill, type LongarmPriceDetails, makeBill } from './work';
+import { grams, longarmSteps } from './steps';
 
 /** What the longarm quilter will charge, line by line, and what the package weighs. */
 export const longarmPrice: Calculator<LongarmPriceInput, LongarmPriceDetails> = {

@@ -5,7 +5,7 @@ import type { Note, Quantity, Table } from '../explanation';
 import { threadNeed } from '../needs';
 import { countQuantity, lengthQuantity, numberQuantity, wordsQuantity } from '../quantities';
 import { type MachineThreadInput, machineThreadInput, machineThreadInputFromProject } from './input';
-import { threadSteps, threadUse, type ThreadUse } from './thread-use';
+import { threadSteps, threadUse, type ThreadUse } from './work';
 
 /** In 1/320 mm, as doubles before rounding. */
 export interface MachineThreadDetails {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { backing } from '#core/calculators/backing/backing';
-import { outerBinding } from '#core/calculators/binding/outer-binding';
+import { outerBinding } from '#core/calculators/binding/outer-binding/outer-binding';
 import { answerCalculator, bareUnitOf, completeInput, isOutOfDate } from '#core/calculators/complete-input';
 import { calculators } from '#core/calculators/registry';
 import type { Measurements } from '#core/domain/measurements';

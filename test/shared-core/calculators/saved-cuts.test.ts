@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { answerCalculator } from '#core/calculators/complete-input';
 import { calculatorByName } from '#core/calculators/registry';
 import { cutsOfSavedAnswer } from '#core/calculators/saved-answer';
-import type { BackingDetails } from '#core/calculators/backing/panels';
+import type { BackingDetails } from '#core/calculators/backing/work';
 import type { Outline } from '#core/domain/outline';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { lengthFromInches as inches } from '#core/units/length';

@@ -3,7 +3,7 @@ import polygonClipping from 'polygon-clipping';
 import { describe, expect, it } from 'vitest';
 import { backing } from '#core/calculators/backing/backing';
 import type { BackingInput } from '#core/calculators/backing/input';
-import { leftoverArea, MOST_PANELS, type PanelWay } from '#core/calculators/backing/panels';
+import { leftoverArea, MOST_PANELS, type PanelWay } from '#core/calculators/backing/work';
 import type { DiagramPoint } from '#core/calculators/diagram';
 import {
   type Length,

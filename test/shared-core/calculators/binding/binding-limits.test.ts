@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { biasStrips } from '#core/calculators/binding/bias-strips';
-import { continuousBias } from '#core/calculators/binding/continuous-bias';
-import { cornerExtra, stitchStopBefore } from '#core/calculators/binding/corner-miters';
-import { outerBinding } from '#core/calculators/binding/outer-binding';
+import { biasStrips } from '#core/calculators/binding/bias-strips/bias-strips';
+import { continuousBias } from '#core/calculators/binding/continuous-bias/continuous-bias';
+import { cornerExtra, stitchStopBefore } from '#core/calculators/binding/outer-binding/corner-miters';
+import { outerBinding } from '#core/calculators/binding/outer-binding/outer-binding';
 import { smallestStep } from '#core/calculators/binding/smallest-step';
 import { stripsNeeded } from '#core/calculators/binding/strip-joins';
 import type { Calculator } from '#core/calculators/calculator';

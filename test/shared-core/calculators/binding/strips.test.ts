@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cornerExtra, stitchStopBefore } from '#core/calculators/binding/corner-miters';
+import { cornerExtra, stitchStopBefore } from '#core/calculators/binding/outer-binding/corner-miters';
 import { smallestStep } from '#core/calculators/binding/smallest-step';
 import { joinCost, joinedLength, stripsNeeded } from '#core/calculators/binding/strip-joins';
 import { coverOf, foldReach, frontWidthOf, stripWidthFor } from '#core/calculators/binding/strip-width';

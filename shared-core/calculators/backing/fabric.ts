@@ -1,0 +1,40 @@
+import type { Need, NeededPatch } from '#core/domain/need';
+import type { PatchList } from '#core/domain/patch-list';
+import { fabricNeed } from '../needs';
+import type { BackingInput } from './input';
+import { type BackingDetails, type PanelWay, chosenWays } from './work';
+
+const BACKING = 'Backing';
+
+/** Whole widths, each as long as its part of the way; strips for the last panel come from one length. */
+export function backingNeeds(input: BackingInput, details: BackingDetails): readonly Need[] {
+  const { own, best } = chosenWays(details, input);
+  if (best === undefined) return [];
+  const panel = { width: best.fabric.width, length: best.panelLength, mayTurn: false };
+  const last: NeededPatch = {
+    ...panel,
+    length: best.fabricLength - (best.panels - 1) * best.panelLength,
+    count: 1,
+  };
+  const patches: readonly NeededPatch[] =
+    best.last === 'whole' ? [{ ...panel, count: best.panels }] : [{ ...panel, count: best.panels - 1 }, last];
+  const width = { fabricWidth: best.fabric.width, extraPercent: input.safetyExtraPercent };
+  return [{ ...fabricNeed(BACKING, patches, width), kind: own === undefined ? 'wide-backing' : 'backing' }];
+}
+
+/** Panels as wide as their fabric, and the narrower last one or the strips it is joined from. */
+export function backingCuts(input: BackingInput, details: BackingDetails): PatchList {
+  const { best } = chosenWays(details, input);
+  return best === undefined ? [] : panelsOf(best, input.printRuns === 'any-way');
+}
+
+function panelsOf(way: PanelWay, mayTurn: boolean): PatchList {
+  const panel = { fabric: BACKING, width: way.fabric.width, length: way.panelLength, mayTurn };
+  const [width, length] =
+    way.last === 'across' ? [way.lastPieceLength, way.lastWidth] : [way.lastWidth, way.lastPieceLength];
+  const isSameSize = width === panel.width && length === panel.length;
+  return [
+    { ...panel, count: isSameSize ? way.panels : way.panels - 1 },
+    { fabric: BACKING, width, length, count: isSameSize ? 0 : way.lastPieces, mayTurn },
+  ].filter(({ count }) => count > 0);
+}

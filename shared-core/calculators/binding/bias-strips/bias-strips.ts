@@ -1,0 +1,136 @@
+import { failure, type Result, success } from '#core/result';
+import { lengthFromExact } from '#core/units/length';
+import type { Calculation, Calculator, Refusal } from '#core/calculators/calculator';
+import type { Figure, Note, Quantity, Table } from '#core/calculators/explanation';
+import { countQuantity, givenLength, lengthQuantity } from '#core/calculators/quantities';
+import { fabricNeed } from '#core/calculators/needs';
+import { HANDLE_BIAS_TIP, ROTARY_CAUTION } from '../bench-notes';
+import {
+  type BiasStripsDetails,
+  type BiasStripsInput,
+  biasStripsInputFromProject,
+  biasStripsInput,
+} from './input';
+import { biasFabricLength, layBiasStrips, squaredStripsLength } from './work';
+import { biasStripsDiagram, biasStripsSteps } from './steps';
+import { bindingCuts } from '../binding-cuts';
+import { LONGEST_BIAS_FABRIC, LONGEST_BINDING } from '../binding-fields';
+
+export const biasStrips: Calculator<BiasStripsInput, BiasStripsDetails> = {
+  name: 'bias-strips',
+  version: 1,
+  title: 'Bias strips from a piece of fabric',
+  question: 'How much bias strip comes from this piece, cut as single strips?',
+  stageKinds: ['outer-binding', 'inner-binding'],
+  input: biasStripsInput,
+  fromProject: biasStripsInputFromProject,
+  calculate,
+  needs: ({ pieceWidth: width }, { leastFabricLength: length }) =>
+    length === null
+      ? []
+      : [fabricNeed('Bias binding', [{ width, length, count: 1, mayTurn: false }], { fabricWidth: width })],
+  cuts: ({ pieceWidth, pieceLength }, { isEnough, leastFabricLength }) =>
+    leastFabricLength === null ? [] : bindingCuts(pieceWidth, isEnough ? pieceLength : leastFabricLength),
+  isCutLater: true,
+  wayTo: 'binding',
+};
+
+function calculate(input: BiasStripsInput): Result<Calculation<BiasStripsDetails>, Refusal> {
+  const fabric = {
+    width: input.pieceWidth,
+    strip: input.stripWidth,
+    seam: input.seamAllowance,
+    shortest: input.shortestStrip,
+  };
+  const layout = layBiasStrips({ ...fabric, length: input.pieceLength });
+  if (layout.strips.length === 0) {
+    return failure({
+      code: 'fabric-too-small',
+      field: ['pieceLength'],
+      says: 'No strip {strip} wide and at least {shortest} long fits this fabric on the bias.',
+      values: { strip: givenLength(input.stripWidth), shortest: givenLength(input.shortestStrip) },
+    });
+  }
+  const gives = squaredStripsLength(layout, input.stripWidth);
+  if (gives > LONGEST_BINDING) return failure(MORE_THAN_ANY_BINDING);
+  const least = biasFabricLength(fabric, {
+    needed: input.needed,
+    step: input.lengthStep,
+    longest: LONGEST_BIAS_FABRIC,
+  });
+  const details: BiasStripsDetails = {
+    ...layout,
+    gives,
+    isEnough: gives >= input.needed,
+    leastFabricLength: least === null ? null : lengthFromExact(least, 'up'),
+  };
+  return success({
+    figures: figuresOf(input, details),
+    tables: [stripsTable(details)],
+    explanation: biasStripsSteps(input, details),
+    notes: notesOf(details),
+    diagram: biasStripsDiagram(input, details),
+    details,
+  });
+}
+
+const MORE_THAN_ANY_BINDING: Refusal = {
+  code: 'too-much-strip',
+  field: ['pieceLength'],
+  says: 'That is more strip than any piece takes: {longest} and over. Ask for a shorter piece of fabric.',
+  values: { longest: givenLength(LONGEST_BINDING) },
+};
+
+function figuresOf(input: BiasStripsInput, details: BiasStripsDetails): readonly Figure[] {
+  const { gives, isEnough, leastFabricLength } = details;
+  return [
+    { label: 'It gives', quantity: lengthQuantity(gives, { direction: 'down' }) },
+    { label: 'Strips', quantity: countQuantity(details.strips.length, ['strip', 'strips']) },
+    {
+      label: isEnough ? 'More than needed' : 'Short of what is needed by',
+      quantity: lengthQuantity(Math.abs(gives - input.needed), { direction: isEnough ? 'down' : 'up' }),
+    },
+    ...(leastFabricLength === null
+      ? []
+      : [{ label: 'Least length of this width that does', quantity: givenLength(leastFabricLength) }]),
+  ];
+}
+
+/** Strips of the same length on one line, the longest first. */
+function stripsTable({ strips }: BiasStripsDetails): Table {
+  const counts = new Map<number, number>();
+  for (const { middle } of strips) {
+    const whole = lengthFromExact(middle, 'down');
+    counts.set(whole, (counts.get(whole) ?? 0) + 1);
+  }
+  const rows = [...counts].sort(([one], [other]) => other - one);
+  return {
+    title: 'Strips',
+    columns: ['Strips', 'Long, along the middle'],
+    rows: rows.map(([length, count]): readonly Quantity[] => [
+      countQuantity(count, ['strip', 'strips']),
+      lengthQuantity(length, { direction: 'down' }),
+    ]),
+  };
+}
+
+function notesOf(details: BiasStripsDetails): readonly Note[] {
+  return [
+    {
+      kind: 'tip',
+      says: 'Make the first cut at 45° from a corner and cut strips on both sides of it. Keep all strips right side up and the same way round, so that their ends match.',
+      values: {},
+    },
+    ...(details.strips.length > 8
+      ? [
+          {
+            kind: 'tip',
+            says: 'That is {joins} to sew; cut as one continuous strip it would be two.',
+            values: { joins: countQuantity(details.strips.length - 1, ['join', 'joins']) },
+          } as const,
+        ]
+      : []),
+    HANDLE_BIAS_TIP,
+    ROTARY_CAUTION,
+  ];
+}

@@ -1,0 +1,59 @@
+import { growPolygon } from '#core/geometry/offset-polygon';
+import { pointMove } from '#core/geometry/point';
+import type { Diagram, DiagramPart } from '#core/calculators/diagram';
+import { outlineBounds, outlinePoints } from '#core/calculators/outline/outline-measures';
+import { outlinePart } from '#core/calculators/outline/outline-part';
+import type { OuterBindingInput } from './input';
+
+/** The piece with its hole and slit, the line of stitching, and its size. */
+export function outerBindingDiagram(input: OuterBindingInput): Diagram {
+  const { outline, hole, hasSlit } = input;
+  const { width, length } = outlineBounds(outline);
+  const center = { x: width / 2, y: length / 2 };
+  const radius = hole === null ? 0 : hole.diameter / 2;
+  const holePart: DiagramPart = { part: 'circle', center, radius, tone: 'plan' };
+  const slitPart: DiagramPart = {
+    part: 'line',
+    from: width < length ? { x: center.x + radius, y: center.y } : { x: center.x, y: center.y + radius },
+    to: width < length ? { x: width, y: center.y } : { x: center.x, y: length },
+    tone: input.slitBoundWith === 'outside' ? 'cut' : 'plan',
+  };
+  return {
+    title: 'The edge to bind, with its stitching',
+    width,
+    height: length,
+    parts: [
+      outlinePart(outline, center, 'fabric'),
+      ...stitchingParts(input),
+      ...(hole === null ? [] : [holePart]),
+      ...(hole !== null && hasSlit ? [slitPart] : []),
+      {
+        part: 'dimension',
+        from: { x: 0, y: length },
+        to: { x: width, y: length },
+        offset: -width / 12,
+        length: width,
+      },
+      {
+        part: 'dimension',
+        from: { x: width, y: length },
+        to: { x: width, y: 0 },
+        offset: -width / 12,
+        length,
+      },
+    ],
+  };
+}
+
+/** One seam inside the edge; left out for a list of sides, which is a sketch, and where the piece is too small to show it. */
+function stitchingParts({ outline, seamAllowance: seam }: OuterBindingInput): readonly DiagramPart[] {
+  const { width, length } = outlineBounds(outline);
+  const center = { x: width / 2, y: length / 2 };
+  if (outline.shape === 'sides' || Math.min(width, length) < 6 * seam) return [];
+  if (outline.shape === 'circle') return [{ part: 'circle', center, radius: width / 2 - seam, tone: 'seam' }];
+  if (outline.shape === 'ellipse') {
+    return [{ part: 'ellipse', center, radiusX: width / 2 - seam, radiusY: length / 2 - seam, tone: 'seam' }];
+  }
+  const points = growPolygon(outlinePoints(outline), -1 * seam).map((point) => pointMove(point, center));
+  return [{ part: 'polygon', points, tone: 'seam' }];
+}

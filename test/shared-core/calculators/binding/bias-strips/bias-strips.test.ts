@@ -1,0 +1,76 @@
+import { describe, expect, it } from 'vitest';
+import { biasStrips } from '#core/calculators/binding/bias-strips/bias-strips';
+import type { BiasStripsInput } from '#core/calculators/binding/bias-strips/input';
+import { STARTING_HABITS } from '#core/domain/workshop';
+import { lengthFromInches as inches } from '#core/units/length';
+
+const starting = (change: Partial<BiasStripsInput> = {}): BiasStripsInput => ({
+  ...biasStrips.fromProject({
+    outline: { shape: 'square', side: inches(38.5) },
+    hole: null,
+    hasSlit: false,
+    settings: STARTING_HABITS,
+  }),
+  ...change,
+});
+const answer = (change: Partial<BiasStripsInput> = {}) => {
+  const result = biasStrips.calculate(starting(change));
+  if (!result.ok) throw new Error(result.error.code);
+  return result.value;
+};
+
+describe('bias strips from a piece of fabric', () => {
+  it('start from half a yard of the workshop’s fabric and what the piece needs', () => {
+    expect(starting()).toMatchObject({
+      pieceWidth: inches(42),
+      pieceLength: inches(18),
+      needed: inches(154 + 12),
+    });
+  });
+
+  it('say whether they are enough, and by how much', () => {
+    const enough = answer();
+    expect(enough.details.isEnough).toBe(true);
+    expect(enough.figures[2]).toMatchObject({ label: 'More than needed' });
+    const short = answer({ needed: inches(400) });
+    expect(short.details.isEnough).toBe(false);
+    expect(short.figures[2]).toMatchObject({ label: 'Short of what is needed by' });
+  });
+
+  it('name the least fabric that does, which does', () => {
+    const { leastFabricLength } = answer({ needed: inches(400) }).details;
+    expect(answer({ needed: inches(400), pieceLength: leastFabricLength! }).details.isEnough).toBe(true);
+    const shorter = inches(leastFabricLength! / inches(1) - 1 / 2);
+    expect(answer({ needed: inches(400), pieceLength: shorter }).details.isEnough).toBe(false);
+  });
+
+  it('list every strip once, the longest first', () => {
+    const { details, tables } = answer();
+    const rows = tables[0]!.rows.map(([count, length]) => [
+      count?.kind === 'count' ? count.rounded : 0,
+      length?.kind === 'length' ? length.exact : 0,
+    ]);
+    expect(rows.reduce((sum, [count = 0]) => sum + count, 0)).toBe(details.strips.length);
+    expect(rows.map(([, length]) => length)).toEqual(
+      rows.map(([, length = 0]) => length).sort((a, b) => b - a),
+    );
+  });
+
+  it('draw one strip for each on the fabric', () => {
+    const { details, diagram } = answer();
+    const drawn = diagram!.parts.filter((part) => part.part === 'polygon' && part.tone !== 'leftover');
+    expect(drawn).toHaveLength(details.strips.length);
+  });
+
+  it('are refused where none fits, and where there would be more than any piece takes', () => {
+    expect(biasStrips.calculate(starting({ pieceWidth: inches(3), pieceLength: inches(3) }))).toMatchObject({
+      ok: false,
+      error: { code: 'fabric-too-small', field: ['fabricLength'] },
+    });
+    const vast = { pieceWidth: inches(390), pieceLength: inches(390), stripWidth: inches(1 / 2) };
+    expect(biasStrips.calculate(starting(vast))).toMatchObject({
+      ok: false,
+      error: { code: 'too-much-strip' },
+    });
+  });
+});

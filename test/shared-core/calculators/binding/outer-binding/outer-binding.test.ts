@@ -1,0 +1,219 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { cornerExtra, stitchStopBefore } from '#core/calculators/binding/outer-binding/corner-miters';
+import { outerBinding } from '#core/calculators/binding/outer-binding/outer-binding';
+import type { OuterBindingInput } from '#core/calculators/binding/outer-binding/input';
+import { formatSentence } from '#core/calculators/format-quantity';
+import type { Outline } from '#core/domain/outline';
+import { STARTING_HABITS } from '#core/domain/workshop';
+import { lengthFromInches as inches, lengthFromMillimeters, UNITS_PER_INCH } from '#core/units/length';
+import { currencyFromCode } from '#core/units/money';
+import { perimeterMovedIn } from '../clipped';
+
+const throwSize: Outline = { shape: 'rectangle', width: inches(60), length: inches(72) };
+const starting = (outline: Outline, change: Partial<OuterBindingInput> = {}): OuterBindingInput => ({
+  ...outerBinding.fromProject({ outline, hole: null, hasSlit: false, settings: STARTING_HABITS }),
+  ...change,
+});
+const answer = (outline: Outline, change: Partial<OuterBindingInput> = {}) => {
+  const result = outerBinding.calculate(starting(outline, change));
+  if (!result.ok) throw new Error(result.error.code);
+  return result.value;
+};
+const style = {
+  display: { system: 'inch', inchStep: 8 },
+  currency: currencyFromCode('USD'),
+  locale: 'en-US',
+} as const;
+
+describe('straight strips', () => {
+  it('round 264 in are 8 with diagonal joins from 40 in fabric, where plain division says 7 (trade checks 1, derived)', () => {
+    // A loop loses one join more than a row of strips: the overlap stands for it.
+    const { details } = answer(throwSize, { fabricWidth: inches(40), overlap: inches(2.5) });
+    expect(details.edge).toBe(inches(264));
+    expect(details.strips).toBe(8);
+    expect(details.fabric).toBe(inches(20));
+  });
+
+  it('never give less than is needed, and one fewer would', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 4, max: 130 }),
+        fc.integer({ min: 4, max: 130 }),
+        fc.constantFrom('diagonal', 'straight'),
+        (width, length, join) => {
+          const outline: Outline = { shape: 'rectangle', width: inches(width), length: inches(length) };
+          const { details } = answer(outline, { join });
+          const cost = join === 'diagonal' ? inches(2.5) : inches(1 / 2);
+          expect(details.given).toBeGreaterThanOrEqual(details.needed);
+          expect(details.given).toBe(details.strips * inches(42) - (details.strips - 1) * cost);
+          if (details.strips > 1) expect(details.given - inches(42) + cost).toBeLessThan(details.needed);
+        },
+      ),
+    );
+  });
+
+  it('need fabric rounded up to what it is sold by, with the safety extra on it', () => {
+    const { details } = answer(throwSize);
+    expect(details.fabricToBuy % starting(throwSize).yardageStep).toBe(0);
+    expect(details.fabricToBuy).toBeGreaterThanOrEqual(details.fabric * 1.05);
+    expect(details.fabricToBuy - details.fabric * 1.05).toBeLessThan(starting(throwSize).yardageStep);
+  });
+});
+
+describe('the edge', () => {
+  it('of a 50 in skirt with a slit and a 5 in hole is 157.08 + 2 · 22.5 (derived; common practice counts 157 and 50)', () => {
+    const skirt: Outline = { shape: 'circle', diameter: inches(50) };
+    const change = { hole: { diameter: inches(5) }, hasSlit: true, slitBoundWith: 'outside' } as const;
+    expect(answer(skirt, change).details.edge / UNITS_PER_INCH).toBeCloseTo(202.08, 2);
+    expect(answer(skirt, { ...change, slitBoundWith: 'hole' }).details.edge / UNITS_PER_INCH).toBeCloseTo(
+      157.08,
+      2,
+    );
+  });
+
+  it('with inner corners grows by what the stitching line is longer there (offset by a polygon library)', () => {
+    const corners = [
+      [0, 0],
+      [40, 0],
+      [40, 20],
+      [20, 20],
+      [20, 40],
+      [0, 40],
+    ].map(([x = 0, y = 0]) => ({
+      x: inches(x),
+      y: inches(y),
+    }));
+    const seam = inches(1 / 4);
+    const stitched = perimeterMovedIn(corners, seam);
+    const edge = inches(160);
+    expect(edge + cornerExtra(270, seam) - 5 * 2 * stitchStopBefore(90, seam)).toBeCloseTo(stitched, 0);
+    const sides = [40, 20, 20, 20, 20, 40].map(inches);
+    const lShape: Outline = { shape: 'sides', sides, width: inches(40), length: inches(40) };
+    const { details } = answer(lShape, { innerCorners: 1 });
+    expect(details.needed).toBeCloseTo(edge + inches(1 / 2) + inches(12), 6);
+  });
+
+  it('tells where to stop at each corner', () => {
+    const corners = (outline: Outline) =>
+      answer(outline).tables.find(({ title }) => title === 'Corners')?.rows[0];
+    expect(corners(throwSize)?.[2]).toMatchObject({ rounded: inches(1 / 4) });
+    const hexagon = corners({ shape: 'hexagon', acrossFlats: inches(30) });
+    expect(hexagon?.[0]).toMatchObject({ rounded: 6 });
+    expect(hexagon?.[2]).toMatchObject({ exact: expect.closeTo(inches(1 / 4) / Math.sqrt(3), 6) as number });
+    expect(corners({ shape: 'circle', diameter: inches(30) })).toBeUndefined();
+  });
+});
+
+describe('the bend of a round piece', () => {
+  const circle = (across: number): Outline => ({ shape: 'circle', diameter: inches(across) });
+
+  it('needs bias where straight grain would have to give more than 2 % (limit: common practice)', () => {
+    expect(answer(circle(50)).details.isBiasNeeded).toBe(true);
+    // Half the strip less the seam is 1 in; 1 in in (R - 1/4) is 2 % at R = 50 1/4.
+    expect(answer(circle(100.4)).details.isBiasNeeded).toBe(true);
+    expect(answer(circle(100.6)).details.isBiasNeeded).toBe(false);
+    expect(answer(throwSize).details.bend).toBeNull();
+  });
+
+  it('says so in words and puts the square first', () => {
+    const { figures, notes } = answer(circle(50));
+    expect(figures[0]?.label).toBe('Square for continuous bias');
+    const said = notes.map((note) => formatSentence(note, style)).join(' ');
+    expect(said).toContain('Straight grain does not go round this edge: the strip has to give by 4% ');
+  });
+
+  it('is judged at the ends of an ellipse', () => {
+    const { bend } = answer({ shape: 'ellipse', width: inches(40), length: inches(60) }).details;
+    expect(bend?.radius).toBeCloseTo((400 / 30) * UNITS_PER_INCH, 6);
+  });
+});
+
+describe('the ways to cut it', () => {
+  it('all reach the length, and none makes more strip than it has fabric', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 8, max: 100 }), fc.integer({ min: 8, max: 100 }), (width, length) => {
+        const { needed, ways } = answer({
+          shape: 'rectangle',
+          width: inches(width),
+          length: inches(length),
+        }).details;
+        expect(ways[0]?.way).toBe('straight-strips');
+        for (const way of ways) {
+          expect(way.gives).toBeGreaterThanOrEqual(needed);
+          expect(way.spare).toBeCloseTo(way.gives - needed, 6);
+          expect(way.scraps).toBeGreaterThanOrEqual(0);
+        }
+      }),
+      { numRuns: 50 },
+    );
+  });
+
+  it('show four for a throw, the continuous one with two seams', () => {
+    const { details, tables } = answer(throwSize);
+    expect(details.ways.map(({ way, seams }) => [way, seams])).toEqual([
+      ['straight-strips', 6],
+      ['bias-strips', expect.any(Number)],
+      ['bias-strips-of-square', expect.any(Number)],
+      ['continuous-bias', 2],
+    ]);
+    expect(tables[0]?.rows).toHaveLength(4);
+  });
+});
+
+describe('what has no answer', () => {
+  it.each([
+    ['hole-too-wide', { hole: { diameter: inches(60) } }],
+    ['strip-too-narrow', { stripWidth: inches(1 / 2), seamAllowance: inches(1 / 4) }],
+    ['strips-too-short', { stripWidth: inches(5), fabricWidth: inches(4) }],
+  ] as const)('is refused as %s', (code, change) => {
+    expect(outerBinding.calculate(starting(throwSize, change))).toMatchObject({ ok: false, error: { code } });
+  });
+
+  it('is a seam wider than the edge bends', () => {
+    const button: Outline = { shape: 'circle', diameter: inches(1 / 2) };
+    expect(outerBinding.calculate(starting(button))).toMatchObject({
+      ok: false,
+      error: { code: 'bend-too-tight' },
+    });
+  });
+});
+
+it('gives the same strips whichever units a project is written in', () => {
+  const metric = outerBinding.fromProject({
+    outline: throwSize,
+    hole: null,
+    hasSlit: false,
+    settings: { ...STARTING_HABITS, unitSystem: 'metric' },
+  });
+  const result = outerBinding.calculate(metric);
+  expect(result.ok && result.value.details.strips).toBe(answer(throwSize).details.strips);
+  expect(metric.squareStep).toBe(lengthFromMillimeters(10));
+  expect(result.ok && result.value.details.fabricToBuy % lengthFromMillimeters(50)).toBe(0);
+});
+
+it('warns where the fold does not reach the stitching on the back', () => {
+  const said = (seam: number) =>
+    answer(throwSize, { seamAllowance: inches(seam) })
+      .notes.map((note) => formatSentence(note, style))
+      .join(' ');
+  expect(said(1 / 2)).toContain('the fold stops ⅜ in before the stitching on the back');
+  expect(said(1 / 4)).toContain('the fold passes the stitching on the back by ⅜ in');
+});
+
+it('leaves nothing out of its own words: every step names a formula, numbers and a rule', () => {
+  const { explanation } = answer(throwSize, { innerCorners: 2 });
+  expect(explanation.map(({ label }) => label)).toEqual([
+    'Length of the edge',
+    'Extra at inner corners',
+    'Strip needed',
+    'Strips',
+    'What they give',
+    'Fabric for straight strips',
+    'Fabric to buy',
+    'Strip that fits your seam',
+    'Front width your strip is right for',
+    'Cover your strip gives with your seam',
+  ]);
+  for (const step of explanation) expect(step.rule.says.length).toBeGreaterThan(10);
+});

@@ -1,0 +1,126 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { outerBinding } from '#core/calculators/binding/outer-binding/outer-binding';
+import type { OuterBindingInput } from '#core/calculators/binding/outer-binding/input';
+import { planOuterBinding } from '#core/calculators/binding/outer-binding/work';
+import type { Outline } from '#core/domain/outline';
+import { STARTING_HABITS } from '#core/domain/workshop';
+import { lengthFromInches as inches, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
+
+const square = (side: number): Outline => ({ shape: 'square', side: inches(side) });
+const circle = (diameter: number): Outline => ({ shape: 'circle', diameter: inches(diameter) });
+
+function asked(outline: Outline, change: Partial<OuterBindingInput> = {}): OuterBindingInput {
+  const start = outerBinding.fromProject({ outline, hole: null, hasSlit: false, settings: STARTING_HABITS });
+  return { ...start, ...change };
+}
+
+function plan(outline: Outline, change: Partial<OuterBindingInput> = {}) {
+  const planned = planOuterBinding(asked(outline, change));
+  if (!planned.ok) throw new Error(planned.error.code);
+  return planned.value;
+}
+
+describe('what the strip has to reach', () => {
+  it('is the edge, both sides of a slit that is bound with the outside, every inner corner, and the overlap', () => {
+    const change = {
+      hole: { diameter: inches(6) },
+      hasSlit: true,
+      slitBoundWith: 'outside',
+      innerCorners: 3,
+      innerCornerAngle: 300,
+      overlap: inches(9),
+    } as const;
+    const { edge, slit, cornerExtra, needed } = plan(square(40), change);
+    expect([slit, edge]).toEqual([inches(17), inches(160 + 34)]);
+    // Each inner corner of 300° takes 2s · tan 60° more (derived).
+    expect(cornerExtra / UNITS_PER_INCH).toBeCloseTo(3 * 0.5 * Math.sqrt(3), 9);
+    expect(needed).toBeCloseTo(edge + cornerExtra + inches(9), 6);
+  });
+
+  it('counts no slit that is not cut, is bound with the hole, or has no hole to end at', () => {
+    const hole = { diameter: inches(6) };
+    const slits: readonly Partial<OuterBindingInput>[] = [
+      { hole, hasSlit: false, slitBoundWith: 'outside' },
+      { hole, hasSlit: true, slitBoundWith: 'hole' },
+      { hole: null, hasSlit: true, slitBoundWith: 'outside' },
+    ];
+    for (const change of slits)
+      expect(plan(square(40), change)).toMatchObject({ slit: 0, edge: inches(160) });
+  });
+});
+
+describe('what the strip gives', () => {
+  const own = { quiltThickness: inches(1 / 8), backCover: inches(1 / 8), seamAllowance: inches(1 / 4) };
+
+  it('of 2½ in, folded double: right for a front of 1/3 in, 3/8 in of cover, where 2 in would do (derived)', () => {
+    const { frontWidth, cover, stripForSeam } = plan(square(40), { ...own, stripWidth: inches(2.5) });
+    expect(frontWidth / UNITS_PER_INCH).toBeCloseTo(1 / 3, 9);
+    expect([cover, stripForSeam]).toEqual([inches(3 / 8), inches(2)]);
+  });
+
+  it('of 1½ in, folded once: right for 5/16 in, 3/8 in of cover, where 1¼ in would do (derived)', () => {
+    const single = plan(square(40), { ...own, fold: 'single', stripWidth: inches(1.5) });
+    expect([single.frontWidth, single.cover, single.stripForSeam]).toEqual(
+      [5 / 16, 3 / 8, 5 / 4].map(inches),
+    );
+  });
+
+  it('takes fabric of its own width for every strip, and the safety extra on it', () => {
+    const bought = plan(square(40), { safetyExtra: 0, yardageStep: lengthFromUnits(1) });
+    expect(bought.fabric).toBe(bought.strips * inches(2.5));
+    expect(bought.fabricToBuy).toBe(bought.fabric);
+    const quarterMore = plan(square(40), { safetyExtra: 25, yardageStep: lengthFromUnits(1) });
+    expect(quarterMore.fabricToBuy).toBe((5 / 4) * bought.fabric);
+  });
+
+  it('never is less for a larger piece, nor for straight joins', () => {
+    const side = fc.integer({ min: 4, max: 120 });
+    fc.assert(
+      fc.property(side, fc.integer({ min: 0, max: 40 }), (across, more) => {
+        const [small, large] = [plan(square(across)), plan(square(across + more))];
+        expect(large.needed).toBeGreaterThanOrEqual(small.needed);
+        expect(large.strips).toBeGreaterThanOrEqual(small.strips);
+        expect(large.fabricToBuy).toBeGreaterThanOrEqual(small.fabricToBuy);
+        expect(plan(square(across), { join: 'straight' }).strips).toBeLessThanOrEqual(small.strips);
+      }),
+      { numRuns: 20 },
+    );
+  });
+});
+
+describe('the bend', () => {
+  it('is judged by what gives most: the fold while sewn, further off in a single fold, or a deep cover', () => {
+    const strain = (change: Partial<OuterBindingInput>) => 100 * plan(circle(20.5), change).bend!.strain;
+    // Stitching 10 in from the middle: the fold 1 in, 2 in or 1/8 in off it, the cover 3/8 in (derived).
+    expect(strain({ stripWidth: inches(2.5) })).toBeCloseTo(10, 9);
+    expect(strain({ stripWidth: inches(2.5), fold: 'single' })).toBeCloseTo(20, 9);
+    expect(strain({ stripWidth: inches(0.75), backCover: inches(3 / 8) })).toBeCloseTo(3.75, 9);
+  });
+
+  it('lets straight grain round it as long as it gives no more than the limit, just that included', () => {
+    // 1 in in 50 in is just 2 %.
+    expect(plan(circle(100.5)).isBiasNeeded).toBe(false);
+    expect(plan(circle(100.375)).isBiasNeeded).toBe(true);
+    expect(plan(circle(100.5), { straightGrainGive: 1.9 }).isBiasNeeded).toBe(true);
+    expect(plan(square(10)).isBiasNeeded).toBe(false);
+  });
+});
+
+it('goes up to a thousand strips and no further', () => {
+  // Strips of 4 in with joins of 3 in gain 1 in each: a thousand reach 1003 in, of which 3 in are overlap.
+  const strips = { fabricWidth: inches(4), stripWidth: inches(3), overlap: inches(3) };
+  expect(plan(square(250), strips).strips).toBe(1_000);
+  const one = planOuterBinding(asked(square(250.25), strips));
+  expect(one).toMatchObject({ ok: false, error: { code: 'strips-too-short', field: ['fabricWidth'] } });
+});
+
+it('takes any hole that leaves some of the piece', () => {
+  const hole = (diameter: number) =>
+    planOuterBinding(asked(square(10), { hole: { diameter: inches(diameter) } }));
+  expect(hole(9.99).ok).toBe(true);
+  expect(hole(10)).toMatchObject({
+    ok: false,
+    error: { code: 'hole-too-wide', field: ['hole', 'diameter'] },
+  });
+});
