@@ -2,7 +2,7 @@ import type { Contact, ContactTrip } from '#core/contract/contacts';
 import { askAfter, type AskAfter, isBookedAhead } from '#core/domain/trip';
 import type { CalendarDate } from '#core/units/calendar-date';
 
-/** The pieces of one package that are still away, with the reason to ask after them, if there is one. */
+/** The trips of one package that are not back yet, with the reason to check in with the quilter, if there is one. */
 export interface PackageAway {
   readonly contact: Contact;
   readonly trips: readonly ContactTrip[];
@@ -10,7 +10,7 @@ export interface PackageAway {
   readonly ask: AskAfter | null;
 }
 
-/** Every package that is out, the most pressing first: those to ask after, then by the promised day. */
+/** All packages that are not back yet: first those to check on, the longest overdue or silent first, then by promised day. */
 export function packagesAway(
   contacts: readonly Contact[],
   on: CalendarDate,
@@ -33,12 +33,12 @@ export function packagesAway(
   );
 }
 
-/** A trip that has been sent, or has no day yet, and has not come back. */
+/** The trip was sent and is not back; a trip at the quilter may have no sent day on record. */
 function isAway(trip: ContactTrip): boolean {
   return trip.backOn === null && !isBookedAhead(trip, trip.stageState);
 }
 
-/** What is agreed with somebody and has not left yet, by whoever takes it. */
+/** The trips that are booked but not sent yet. */
 export function bookedTrips(contacts: readonly Contact[]): readonly ContactTrip[] {
   return contacts.flatMap(({ trips }) => trips.filter((trip) => isBookedAhead(trip, trip.stageState)));
 }
@@ -48,12 +48,16 @@ function pressingAsk(trips: readonly ContactTrip[], on: CalendarDate, silentDays
   return asks.toSorted((one, other) => other.days - one.days)[0] ?? null;
 }
 
-/** `3 pieces away with 2 people, 1 to ask after`. */
+/** `3 projects at 2 contacts, 1 to check on`. */
 export function awaySummary(packages: readonly PackageAway[]): string {
-  const pieces = packages.reduce((sum, { trips }) => sum + trips.length, 0);
-  if (pieces === 0) return 'Nothing is away: every piece is in the house.';
-  const people = new Set(packages.map(({ contact }) => contact.id)).size;
-  const asks = packages.filter(({ ask }) => ask !== null).length;
-  const away = `${pieces === 1 ? '1 piece' : `${String(pieces)} pieces`} away with ${people === 1 ? '1 contact' : `${String(people)} contacts`}`;
-  return asks === 0 ? away : `${away}, ${String(asks)} to ask after`;
+  const projects = packages.reduce((sum, { trips }) => sum + trips.length, 0);
+  if (projects === 0) return 'Nothing is sent out: every project is at home.';
+  const contacts = new Set(packages.map(({ contact }) => contact.id)).size;
+  const toCheck = packages.filter(({ ask }) => ask !== null).length;
+  const away = `${counted(projects, 'project')} at ${counted(contacts, 'contact')}`;
+  return toCheck === 0 ? away : `${away}, ${String(toCheck)} to check on`;
+}
+
+function counted(count: number, one: string): string {
+  return count === 1 ? `1 ${one}` : `${String(count)} ${one}s`;
 }

@@ -1,42 +1,42 @@
 import { describe, expect, it } from 'vitest';
 import type { Contact, ContactTrip } from '#core/contract/contacts';
 import { nameAlone } from '#core/domain/contact';
-import { contactId, packageId } from '#core/domain/ids';
+import { contactIdSchema, packageIdSchema } from '#core/domain/ids';
 import { calendarDate } from '#core/units/calendar-date';
-import { awaySummary, packagesAway } from '#renderer/features/away/view-model';
+import { awaySummary, packagesAway } from '#renderer/features/at-the-quilter/packages-away';
 import { glance, trip } from '#test/helpers/glances';
 
 const ON = calendarDate('2027-09-12');
 const uuid = (end: string) => `00000000-0000-4000-9000-${end.padStart(12, '0')}`;
 
-function journey(sentPackage: string, days: Parameters<typeof trip>[0], sentOn = '2027-09-01'): ContactTrip {
+function tripOf(sentPackage: string, days: Parameters<typeof trip>[0], sentOn = '2027-09-01'): ContactTrip {
   const [first] = glance({ stages: ['out'], trip: trip(days) }).trips;
   return {
     ...first!,
     sentOn: calendarDate(sentOn),
-    packageId: packageId.parse(uuid(sentPackage)),
-    projectName: `Piece of ${sentPackage}`,
+    packageId: packageIdSchema.parse(uuid(sentPackage)),
+    projectName: `Project of ${sentPackage}`,
     stageName: 'Quilting',
     stageState: 'out',
   };
 }
 
 const contact = (name: string, trips: readonly ContactTrip[]): Contact => ({
-  id: contactId.parse(uuid(String(name.length))),
+  id: contactIdSchema.parse(uuid(String(name.length))),
   details: nameAlone(name, 'longarm'),
   trips,
 });
 
-describe('what is out', () => {
-  it('stands by packages, those to ask after first and then by the promised day; what is back is not among them', () => {
+describe('packages at a quilter', () => {
+  it('are listed with those to check on first, then by promised day, without what is back', () => {
     const contacts = [
       contact('Tansy', [
-        journey('1', { promisedOn: '2027-10-20' }),
-        journey('2', { promisedOn: '2027-09-10' }),
-        journey('2', { promisedOn: '2027-09-10' }),
+        tripOf('1', { promisedOn: '2027-10-20' }),
+        tripOf('2', { promisedOn: '2027-09-10' }),
+        tripOf('2', { promisedOn: '2027-09-10' }),
       ]),
-      contact('Corvin', [journey('3', { promisedOn: '2027-10-01' }), journey('4', { backOn: '2027-09-05' })]),
-      contact('Silent one', [journey('5', {}, '2027-08-01')]),
+      contact('Corvin', [tripOf('3', { promisedOn: '2027-10-01' }), tripOf('4', { backOn: '2027-09-05' })]),
+      contact('Silent one', [tripOf('5', {}, '2027-08-01')]),
     ];
     const packages = packagesAway(contacts, ON, 21);
     expect(packages.map(({ contact: { details }, trips, ask }) => [details.name, trips.length, ask])).toEqual(
@@ -47,12 +47,12 @@ describe('what is out', () => {
         ['Tansy', 1, null],
       ],
     );
-    expect(awaySummary(packages)).toBe('5 pieces away with 3 contacts, 2 to ask after');
+    expect(awaySummary(packages)).toBe('5 projects at 3 contacts, 2 to check on');
   });
 
-  it('is said plainly when it is nothing', () => {
+  it('have a plain sentence for none', () => {
     expect(awaySummary(packagesAway([contact('Tansy', [])], ON, 21))).toBe(
-      'Nothing is away: every piece is in the house.',
+      'Nothing is sent out: every project is at home.',
     );
   });
 });

@@ -17,19 +17,21 @@ import { useDisplay } from '#renderer/ui/base/display';
 import { FactList } from '#renderer/ui/page/fact-list';
 import { Page } from '#renderer/ui/page/page';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import layout from '#renderer/ui/page/layout.module.css';
+import styles from './at-the-quilter.module.css';
 import { ContactDialog } from './contact-dialog';
-import styles from './away.module.css';
+import { LineSection } from './line-section';
 
-const BACK = { to: '/out', words: 'Out' };
+const BACK = { to: '/sent-out', words: 'Sent out' };
 
-/** One contact: how long they really take, what they charge, and every trip to them. */
+/** One contact: how long they really take, what they charge, and all trips to them. */
 export function ContactPage({ contactId }: { readonly contactId: ContactId }) {
   const { value: contacts, problem } = useRead('contact:list', {});
   const { settings } = useWorkshop();
   const [isChanging, setIsChanging] = useState(false);
   const contact = contacts?.find(({ id }) => id === contactId);
   if (contact === undefined) {
-    const gone = contacts === undefined ? problem : ({ code: 'not-found', what: 'contact' } as const);
+    const gone = contacts === undefined ? problem : ({ code: 'not-found', kind: 'contact' } as const);
     return (
       <Page title="Contact" back={BACK}>
         <ProblemNotice problem={gone} />
@@ -44,16 +46,16 @@ export function ContactPage({ contactId }: { readonly contactId: ContactId }) {
         .filter((part) => part !== '')
         .join(' · ')}
       back={BACK}
-      aside={trips.length === 0 && <RemoveContact contact={contact} />}
+      aside={trips.length === 0 && <DeleteContact contact={contact} />}
       action={
         <Button look="main" onClick={() => setIsChanging(true)}>
-          Change it
+          Change
         </Button>
       }
     >
       <Days turnaround={turnaroundOf(details, trips, settings.turnaroundDays)} />
       <Charges contact={contact} />
-      {details.notes !== '' && <p className={styles['notes']}>{details.notes}</p>}
+      {details.notes !== '' && <p className={layout['notes']}>{details.notes}</p>}
       <Trips trips={trips} />
       {isChanging && <ContactDialog contact={contact} onClose={() => setIsChanging(false)} />}
     </Page>
@@ -63,11 +65,11 @@ export function ContactPage({ contactId }: { readonly contactId: ContactId }) {
 function Days({ turnaround }: { readonly turnaround: Turnaround }) {
   return (
     <div>
-      <p className={styles['quiet']}>There and back</p>
+      <p className={layout['quiet']}>Time away</p>
       <p className={styles['hero']}>
         {turnaround.days} <span className={styles['unit']}>{turnaround.days === 1 ? 'day' : 'days'}</span>
       </p>
-      <p className={styles['quiet']}>{turnaroundWords(turnaround)}</p>
+      <p className={layout['quiet']}>{turnaroundWords(turnaround)}</p>
     </div>
   );
 }
@@ -79,71 +81,64 @@ function Charges({ contact }: { readonly contact: Contact }) {
     [
       'Rate',
       rateMinor === null
-        ? 'not told'
-        : `${currency} ${String(rateMinor / 10 ** minorDigits(currency))} a square inch`,
+        ? 'not known'
+        : `${currency} ${String(rateMinor / 10 ** minorDigits(currency))} per square inch`,
     ],
     [
       'Minimum',
-      minimumMinor === null ? 'not told' : formatMoney(moneyFromMinor(minimumMinor, currency), locale),
+      minimumMinor === null ? 'not known' : formatMoney(moneyFromMinor(minimumMinor, currency), locale),
     ],
-    ['They say it takes', promisedDays === null ? 'not told' : dayCount(promisedDays)],
-    ...(lines.length === 0 ? [] : [['Also billed', lines.map(({ name }) => name).join(', ')] as const]),
+    ['They say it takes', promisedDays === null ? 'not known' : dayCount(promisedDays)],
+    ...(lines.length === 0 ? [] : [['Other charges', lines.map(({ name }) => name).join(', ')] as const]),
   ];
   return <FactList facts={facts} />;
 }
 
 function Trips({ trips }: { readonly trips: readonly ContactTrip[] }) {
   const { currency, locale } = useDisplay();
-  if (trips.length === 0) return <p className={styles['quiet']}>No piece has gone there yet.</p>;
+  if (trips.length === 0) return <p className={layout['quiet']}>No trips yet.</p>;
   return (
-    <section aria-labelledby="trips">
-      <h2 id="trips" className={styles['heading']}>
-        Trips
-      </h2>
-      <ul className={styles['lines']}>
-        {trips.map((trip) => (
-          <li key={trip.id} className={classes(styles['line'], styles['trip'])}>
-            <Link to={`/projects/${trip.projectId}/stages/${trip.stageId}`} className={styles['name']}>
-              {trip.projectName}
-            </Link>
-            <span>{journeyWords(trip, locale)}</span>
-            <span>
-              {trip.sentOn !== null &&
-                trip.backOn !== null &&
-                dayCount(daysBetween(trip.sentOn, trip.backOn))}
-            </span>
-            <span>
-              {trip.priceMinor !== null && formatMoney(moneyFromMinor(trip.priceMinor, currency), locale)}
-            </span>
-          </li>
-        ))}
-      </ul>
-    </section>
+    <LineSection title="Trips">
+      {trips.map((trip) => (
+        <li key={trip.id} className={classes(styles['line'], styles['trip'])}>
+          <Link to={`/projects/${trip.projectId}/stages/${trip.stageId}`} className={layout['name']}>
+            {trip.projectName}
+          </Link>
+          <span>{tripDaysWords(trip, locale)}</span>
+          <span>
+            {trip.sentOn !== null && trip.backOn !== null && dayCount(daysBetween(trip.sentOn, trip.backOn))}
+          </span>
+          <span>
+            {trip.priceMinor !== null && formatMoney(moneyFromMinor(trip.priceMinor, currency), locale)}
+          </span>
+        </li>
+      ))}
+    </LineSection>
   );
 }
 
-/** `3 Oct to 10 Nov`, `sent 3 Oct, still away`, `booked, not sent yet`. */
-function journeyWords(trip: ContactTrip, locale: string): string {
+/** `Oct 3 to Nov 10`, `sent Oct 3, not back yet`, `booked, not sent yet`. */
+function tripDaysWords(trip: ContactTrip, locale: string): string {
   const { sentOn, backOn } = trip;
   if (isBookedAhead(trip, trip.stageState)) return 'booked, not sent yet';
   const day = (date: NonNullable<ContactTrip['sentOn']>) => dateWords(date, locale, today());
-  const sent = sentOn === null ? 'day unknown' : day(sentOn);
-  return backOn === null ? `sent ${sent}, still away` : `${sent} to ${day(backOn)}`;
+  const sent = sentOn === null ? 'on an unknown date' : day(sentOn);
+  return backOn === null ? `sent ${sent}, not back yet` : `${sent} to ${day(backOn)}`;
 }
 
-function RemoveContact({ contact }: { readonly contact: Contact }) {
-  const removing = useWrite('contact:remove');
+function DeleteContact({ contact }: { readonly contact: Contact }) {
+  const deleting = useWrite('contact:delete');
   const navigate = useNavigate();
   const remove = async () => {
-    const answer = await removing.write({ contactId: contact.id });
-    if (answer.ok) void navigate('/out');
+    const answer = await deleting.write({ contactId: contact.id });
+    if (answer.ok) void navigate('/sent-out');
   };
   return (
     <>
-      <Button look="quiet" isSmall disabled={removing.isWriting} onClick={() => void remove()}>
-        Remove
+      <Button look="quiet" isSmall disabled={deleting.isWriting} onClick={() => void remove()}>
+        Delete
       </Button>
-      <ProblemNotice problem={removing.problem} />
+      <ProblemNotice problem={deleting.problem} />
     </>
   );
 }
