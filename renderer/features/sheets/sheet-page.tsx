@@ -1,30 +1,19 @@
-import { assertNever } from '#core/assert-never';
+import type { ReactElement } from 'react';
 import { useParams, useSearchParams } from 'react-router';
-import { CuttingSheet } from './cutting-sheet';
-import { LabelsSheet } from './labels-sheet';
-import { ProjectSheet } from './project-sheet';
-import { readSheetAddress } from './sheet-address';
-import { ShoppingSheet } from './shopping-sheet';
-import { SheetWords } from './sheet-words';
-import { TemplateSheet } from './template-sheet';
+import { EmptySheet } from './paper/empty-sheet';
+import { SHEETS } from './sheets';
 
-/** A sheet for paper, named by the rest of the address: a project’s own, or one of the stash. */
+/** A sheet for paper, as the rest of the address asks for it. */
 export function SheetPage() {
   const [search] = useSearchParams();
-  const request = readSheetAddress(useParams()['*'] ?? '', search);
-  if (request === null) return <SheetWords paper="a4">There is no such sheet.</SheetWords>;
-  switch (request.sheet) {
-    case 'project':
-      return <ProjectSheet {...request} />;
-    case 'cutting':
-      return <CuttingSheet {...request} />;
-    case 'shopping':
-      return <ShoppingSheet paper={request.paper} />;
-    case 'labels':
-      return <LabelsSheet {...request} />;
-    case 'center-template':
-      return <TemplateSheet {...request} />;
-    default:
-      return assertNever(request);
-  }
+  return (
+    drawSheet(useParams()['*'] ?? '', search) ?? <EmptySheet paper="a4">There is no such sheet.</EmptySheet>
+  );
+}
+
+/** The sheet that an address asks for, on A4 unless it names another paper; null for an address that names no sheet. */
+export function drawSheet(address: string, search: URLSearchParams): ReactElement | null {
+  const [name = '', ...path] = address.split('/');
+  const sheet = Object.hasOwn(SHEETS, name) ? SHEETS[name] : undefined;
+  return sheet?.({ path, search }, search.get('paper') === 'letter' ? 'letter' : 'a4') ?? null;
 }

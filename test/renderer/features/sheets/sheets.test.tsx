@@ -1,21 +1,22 @@
 import { describe, expect, it } from 'vitest';
 import { channels } from '#core/contract/channels';
-import { readSheetAddress } from '#renderer/features/sheets/sheet-address';
+import { drawSheet } from '#renderer/features/sheets/sheet-page';
+import { SHEETS } from '#renderer/features/sheets/sheets';
 
 const ID = '5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a01';
 const OTHER = '5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a02';
-const read = (rest: string, search = '') => readSheetAddress(rest, new URLSearchParams(search));
+/** What a sheet is asked to draw; null where there is no such sheet. */
+const read = (address: string, search = ''): unknown =>
+  drawSheet(address, new URLSearchParams(search))?.props ?? null;
 
 describe('the address of a sheet', () => {
   it('names a project, its paper, and whether a template is a quarter', () => {
     expect(read(`project/${ID}`, 'paper=letter')).toEqual({
-      sheet: 'project',
       projectId: ID,
       paper: 'letter',
     });
-    expect(read(`cutting/${ID}`)).toEqual({ sheet: 'cutting', projectId: ID, paper: 'a4' });
+    expect(read(`cutting/${ID}`)).toEqual({ projectId: ID, paper: 'a4' });
     expect(read(`center-template/${ID}`, 'paper=a4&part=quarter')).toEqual({
-      sheet: 'center-template',
       projectId: ID,
       paper: 'a4',
       part: 'quarter',
@@ -23,7 +24,7 @@ describe('the address of a sheet', () => {
   });
 
   it('names the shopping list, which is of no project', () => {
-    expect(read('shopping', 'paper=letter')).toEqual({ sheet: 'shopping', paper: 'letter' });
+    expect(read('shopping', 'paper=letter')).toEqual({ paper: 'letter' });
     expect(read('shopping/more')).toBeNull();
   });
 
@@ -38,7 +39,7 @@ describe('the address of a sheet', () => {
   });
 
   it('names the pieces that labels are for, where they begin, and whether they have lines', () => {
-    const labels = { sheet: 'labels', paper: 'a4', startAt: 1, hasLines: false };
+    const labels = { paper: 'a4', startAt: 1, hasLines: false };
     expect(read(`labels/fabric/${ID}`)).toEqual({ ...labels, of: { of: 'fabric', fabricId: ID } });
     expect(read(`labels/fabric/${ID}`, `piece=${OTHER}&start=7&lines=1`)).toEqual({
       ...labels,
@@ -56,6 +57,14 @@ describe('the address of a sheet', () => {
       expect(read(none)).toBeNull();
     const asked = { path: `/sheets/labels/found?${search.toString()}`, name: 'Labels' };
     expect(channels['shell:print-sheet'].input.safeParse(asked).success).toBe(true);
+  });
+
+  it('draws each kind of sheet with a component of its own', () => {
+    const addresses = [`project/${ID}`, `cutting/${ID}`, 'shopping', 'labels/found', `center-template/${ID}`];
+    expect(addresses.map((address) => address.split('/')[0])).toEqual(Object.keys(SHEETS));
+    const drawn = addresses.map((address) => drawSheet(address, new URLSearchParams())?.type);
+    expect(drawn).not.toContain(undefined);
+    expect(new Set(drawn).size).toBe(addresses.length);
   });
 
   it('is nothing that leads out of the sheets', () => {

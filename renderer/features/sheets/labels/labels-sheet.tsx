@@ -1,4 +1,4 @@
-import type { CodedPiece } from '#core/contract/stash';
+import type { PieceWithCode } from '#core/contract/stash';
 import type { LabelSheet } from '#core/domain/label-sheet';
 import { PAPERS, type SheetPaper } from '#core/domain/paper';
 import { NO_COLOR } from '#core/domain/stash';
@@ -12,9 +12,11 @@ import { useDisplay } from '#renderer/ui/base/display';
 import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { QrCode } from '#renderer/ui/drawings/qr-code';
 import { Typeset } from '#renderer/ui/answers/typeset';
-import { Paper } from './paper';
-import { SheetWords } from './sheet-words';
+import { Paper } from '../paper/paper';
+import { EmptySheet } from '../paper/empty-sheet';
 import styles from './labels-sheet.module.css';
+import { defineSheet } from '../sheet';
+import { readLabels } from './read-labels';
 
 interface LabelsSheetProps {
   readonly of: LabelsOf;
@@ -25,16 +27,16 @@ interface LabelsSheetProps {
 }
 
 /** Labels for pieces of fabric at true size, over as many sheets as they take. */
-export function LabelsSheet({ of, paper, startAt, hasLines }: LabelsSheetProps) {
+function LabelsSheet({ of, paper, startAt, hasLines }: LabelsSheetProps) {
   const opening = useOpening();
   const found = useLabelPieces(of);
   const { length } = useDisplay();
   if (opening === undefined || found === undefined) return null;
   const { pieces } = found;
-  if (pieces.length === 0) return <SheetWords paper={paper}>There is no piece to label.</SheetWords>;
+  if (pieces.length === 0) return <EmptySheet paper={paper}>There is no piece to label.</EmptySheet>;
   const { labelSheet, settings } = opening.workshop;
   const laid = layLabels(labelSheet, paper, pieces.length, startAt);
-  if (!laid.ok) return <SheetWords paper={paper}>{labelProblemWords(laid.error, length)}</SheetWords>;
+  if (!laid.ok) return <EmptySheet paper={paper}>{labelProblemWords(laid.error, length)}</EmptySheet>;
   const { width, height } = PAPERS[paper];
   return (
     <SettingsDisplay settings={settings}>
@@ -68,7 +70,7 @@ const HAIR_MM = 0.4;
 const [LINES_DOWN, LETTERS_ACROSS] = [7, 15];
 
 interface LabelProps {
-  readonly one: CodedPiece;
+  readonly one: PieceWithCode;
   readonly at: LaidLabel;
   readonly sheet: LabelSheet;
   readonly hasLines: boolean;
@@ -111,3 +113,5 @@ function Label({ one, at, sheet, hasLines }: LabelProps) {
 function mm(units: number): number {
   return units / 320;
 }
+
+export const labelsSheet = defineSheet(readLabels, LabelsSheet);

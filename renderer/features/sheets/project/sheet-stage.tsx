@@ -7,10 +7,10 @@ import { STAGE_STATE_WORDS } from '#renderer/text/stage-words';
 import { classes } from '#renderer/ui/base/classes';
 import { useDisplay } from '#renderer/ui/base/display';
 import { Typeset } from '#renderer/ui/answers/typeset';
-import { PaperBox } from './paper-box';
+import { PaperBox } from '../paper/paper-box';
 import { SheetAnswer } from './sheet-answer';
 import type { PaperAnswer } from './sheet-lines';
-import styles from './project-sheet.module.css';
+import styles from '../paper/sheet.module.css';
 
 interface SheetStageProps {
   readonly stage: Stage;

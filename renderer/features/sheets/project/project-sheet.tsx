@@ -7,13 +7,14 @@ import { useOpening } from '#renderer/bridge/workshop';
 import { problemWords } from '#renderer/text/problems';
 import { useDisplay } from '#renderer/ui/base/display';
 import { SettingsDisplay } from '#renderer/ui/base/settings-display';
-import { RunningSheet } from './running-sheet';
-import { SheetCare } from './sheet-care';
+import { RunningSheet } from '../paper/running-sheet';
+import { SheetCautions } from './sheet-cautions';
 import { SheetFabric } from './sheet-fabric';
-import { SheetPiece } from './sheet-piece';
+import { ProjectFacts } from './project-facts';
 import { SheetStage } from './sheet-stage';
-import { SheetWords } from './sheet-words';
+import { EmptySheet } from '../paper/empty-sheet';
 import { paperAnswers } from './sheet-lines';
+import { defineSheet, readProject } from '../sheet';
 
 interface ProjectSheetProps {
   readonly projectId: ProjectId;
@@ -21,10 +22,10 @@ interface ProjectSheetProps {
 }
 
 /** A project for the table: the piece, its fabric, and every stage with its numbers and lines to tick by hand. */
-export function ProjectSheet({ projectId, paper }: ProjectSheetProps) {
+function ProjectSheet({ projectId, paper }: ProjectSheetProps) {
   const { value: spread, problem } = useRead('project:open', { projectId });
   const { length } = useDisplay();
-  if (problem !== null) return <SheetWords paper={paper}>{problemWords(problem, length)}</SheetWords>;
+  if (problem !== null) return <EmptySheet paper={paper}>{problemWords(problem, length)}</EmptySheet>;
   return spread === undefined ? null : <WholeSheet spread={spread} paper={paper} />;
 }
 
@@ -42,9 +43,9 @@ function WholeSheet({ spread, paper }: { readonly spread: ProjectSpread; readonl
   return (
     <SettingsDisplay settings={measurements.settings}>
       <RunningSheet paper={paper} name={project.name}>
-        <SheetPiece spread={spread} settings={measurements.settings} />
+        <ProjectFacts spread={spread} settings={measurements.settings} />
         {fabric !== undefined && <SheetFabric fabric={fabric} />}
-        <SheetCare stages={stages} />
+        <SheetCautions stages={stages} />
         {stages
           .map((stage, place) => ({ stage, answers: paperAnswers(kept[place] ?? [], measurements) }))
           .filter(({ stage }) => stage.state !== 'skipped')
@@ -61,3 +62,5 @@ function WholeSheet({ spread, paper }: { readonly spread: ProjectSpread; readonl
     </SettingsDisplay>
   );
 }
+
+export const projectSheet = defineSheet(readProject, ProjectSheet);

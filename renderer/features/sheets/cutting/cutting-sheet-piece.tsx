@@ -8,9 +8,9 @@ import { cutsWords, patchLabel, pieceSizeWords, sizeWords, stepWords } from '#re
 import { useDisplay } from '#renderer/ui/base/display';
 import { layoutScale, PieceLayout } from '#renderer/ui/drawings/piece-layout';
 import { Typeset } from '#renderer/ui/answers/typeset';
-import { PaperBox } from './paper-box';
+import { PaperBox } from '../paper/paper-box';
 import styles from './cutting-sheet.module.css';
-import shared from './project-sheet.module.css';
+import shared from '../paper/sheet.module.css';
 
 export interface NamedFabric extends Fabric {
   readonly pieces: readonly FabricPiece[];

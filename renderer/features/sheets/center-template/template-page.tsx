@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import type { CenterTemplate, TemplatePage } from '#core/calculators/center/center-template';
+import type { CenterTemplate, TemplatePage } from '#core/calculators/center/center-template/center-template';
 import type { Length } from '#core/units/length';
 import { LengthText } from '#renderer/ui/answers/typeset';
 import { TemplateParts } from './template-parts';

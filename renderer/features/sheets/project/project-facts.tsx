@@ -2,29 +2,29 @@ import type { ReactNode } from 'react';
 import type { ProjectSpread } from '#core/contract/projects';
 import type { Settings } from '#core/domain/workshop';
 import { longDateWords } from '#renderer/text/dates';
-import { pieceWords, PURPOSE_WORDS } from '#renderer/text/piece-words';
+import { outlineWords, PURPOSE_WORDS } from '#renderer/text/project-words';
 import { useDisplay } from '#renderer/ui/base/display';
 import { ProjectDrawing } from '#renderer/ui/drawings/project-drawing';
 import { LengthText, Typeset } from '#renderer/ui/answers/typeset';
-import styles from './project-sheet.module.css';
+import styles from '../paper/sheet.module.css';
 
-interface SheetPieceProps {
+interface ProjectFactsProps {
   readonly spread: ProjectSpread;
   readonly settings: Settings;
 }
 
 /** What the piece is: its name, its drawing with dimensions, and the sizes that hold all the way through. */
-export function SheetPiece({ spread, settings }: SheetPieceProps) {
+export function ProjectFacts({ spread, settings }: ProjectFactsProps) {
   const { project, swatches } = spread;
   const { length, locale } = useDisplay();
   const forWhom = project.forWhom === '' ? '' : ` for ${project.forWhom}`;
   return (
     <section className={styles['piece']}>
-      <ProjectDrawing piece={project} swatches={swatches} size={300} hasDimensions />
+      <ProjectDrawing project={project} swatches={swatches} size={300} hasDimensions />
       <div className={styles['pieceWords']}>
         <h1>{project.name}</h1>
         <p>
-          <Typeset text={`${pieceWords(project, length)}.`} />
+          <Typeset text={`${outlineWords(project, length)}.`} />
         </p>
         <dl className={styles['facts']}>
           <Fact

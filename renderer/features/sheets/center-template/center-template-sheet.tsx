@@ -1,4 +1,4 @@
-import { planCenterTemplate } from '#core/calculators/center/center-template';
+import { planCenterTemplate } from '#core/calculators/center/center-template/center-template';
 import type { SheetPaper } from '#core/domain/paper';
 import type { ProjectId } from '#core/domain/ids';
 import { settingsOfProject } from '#core/domain/workshop';
@@ -7,9 +7,10 @@ import { useOpening } from '#renderer/bridge/workshop';
 import { problemWords } from '#renderer/text/problems';
 import { useDisplay } from '#renderer/ui/base/display';
 import { SettingsDisplay } from '#renderer/ui/base/settings-display';
-import { Paper } from './paper';
-import { SheetWords } from './sheet-words';
+import { Paper } from '../paper/paper';
+import { EmptySheet } from '../paper/empty-sheet';
 import { TemplatePageView } from './template-page';
+import { defineSheet, readProject, type SheetAddress } from '../sheet';
 
 interface TemplateSheetProps {
   readonly projectId: ProjectId;
@@ -18,14 +19,14 @@ interface TemplateSheetProps {
 }
 
 /** The hole of a piece at true size, over as many sheets as it takes. */
-export function TemplateSheet({ projectId, paper, part }: TemplateSheetProps) {
+function TemplateSheet({ projectId, paper, part }: TemplateSheetProps) {
   const { value: spread, problem } = useRead('project:open', { projectId });
   const opening = useOpening();
   const { length } = useDisplay();
-  if (problem !== null) return <SheetWords paper={paper}>{problemWords(problem, length)}</SheetWords>;
+  if (problem !== null) return <EmptySheet paper={paper}>{problemWords(problem, length)}</EmptySheet>;
   if (spread === undefined || opening === undefined) return null;
   const { project } = spread;
-  if (project.hole === null) return <SheetWords paper={paper}>{project.name} has no hole.</SheetWords>;
+  if (project.hole === null) return <EmptySheet paper={paper}>{project.name} has no hole.</EmptySheet>;
   const settings = settingsOfProject(opening.workshop.settings, project.settingChanges);
   const { diameter } = project.hole;
   const planned = planCenterTemplate({
@@ -36,10 +37,10 @@ export function TemplateSheet({ projectId, paper, part }: TemplateSheetProps) {
   });
   if (!planned.ok) {
     return (
-      <SheetWords paper={paper}>
+      <EmptySheet paper={paper}>
         This hole would take {planned.error.sheets} sheets. Draw it on the fabric with a pin, a string and
         chalk instead{part === 'whole' ? ', or print the quarter of it' : ''}.
-      </SheetWords>
+      </EmptySheet>
     );
   }
   const template = planned.value;
@@ -60,4 +61,12 @@ export function TemplateSheet({ projectId, paper, part }: TemplateSheetProps) {
       </Paper>
     </SettingsDisplay>
   );
+}
+
+export const centerTemplateSheet = defineSheet(readTemplate, TemplateSheet);
+
+function readTemplate(address: SheetAddress) {
+  const project = readProject(address);
+  const part: 'whole' | 'quarter' = address.search.get('part') === 'quarter' ? 'quarter' : 'whole';
+  return project === null ? null : { ...project, part };
 }

@@ -1,13 +1,13 @@
-import type { FabricOfProject } from '#core/contract/stash';
+import type { ProjectFabric } from '#core/contract/stash';
 import { formatArea } from '#core/units/format-area';
 import { lengthFromUnits } from '#core/units/length';
 import { useDisplay } from '#renderer/ui/base/display';
 import { LengthText, Typeset } from '#renderer/ui/answers/typeset';
 import { fabricLines } from './sheet-lines';
-import styles from './project-sheet.module.css';
+import styles from '../paper/sheet.module.css';
 
 /** The fabrics of the piece: what is set aside for it and what is used up. Nothing where there is neither. */
-export function SheetFabric({ fabric }: { readonly fabric: FabricOfProject }) {
+export function SheetFabric({ fabric }: { readonly fabric: ProjectFabric }) {
   const { length } = useDisplay();
   const lines = fabricLines(fabric);
   if (lines.length === 0) return null;

@@ -3,7 +3,7 @@ import { FigureTable } from '#renderer/ui/answers/figure-table';
 import { Notes } from '#renderer/ui/page/notice';
 import { FigureList, HeroFigure } from '#renderer/ui/answers/quantity';
 import type { PaperAnswer } from './sheet-lines';
-import styles from './project-sheet.module.css';
+import styles from '../paper/sheet.module.css';
 
 interface SheetAnswerProps {
   readonly answer: PaperAnswer;

@@ -2,13 +2,13 @@ import type { ReactNode } from 'react';
 import type { SheetPaper } from '#core/domain/paper';
 import { Paper } from './paper';
 
-interface SheetWordsProps {
+interface EmptySheetProps {
   readonly paper: SheetPaper;
   readonly children: ReactNode;
 }
 
 /** A sheet that can only say why there is nothing on it. */
-export function SheetWords({ paper, children }: SheetWordsProps) {
+export function EmptySheet({ paper, children }: EmptySheetProps) {
   return (
     <Paper paper={paper} margin="14mm">
       <h1>Nothing to print</h1>

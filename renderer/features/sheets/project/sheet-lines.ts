@@ -2,7 +2,7 @@ import type { Calculation } from '#core/calculators/calculator';
 import { isOutOfDate } from '#core/calculators/complete-input';
 import { calculatorByName } from '#core/calculators/registry';
 import type { KeptCalculation } from '#core/contract/calculations';
-import type { FabricOfProject } from '#core/contract/stash';
+import type { ProjectFabric } from '#core/contract/stash';
 import type { Measurements } from '#core/domain/measurements';
 
 /** A kept answer as it goes on paper. */
@@ -53,7 +53,7 @@ export interface FabricLine {
 }
 
 /** The fabric of a project by fabric, those it holds first; what was cut and taken back again is left out. */
-export function fabricLines(used: FabricOfProject): readonly FabricLine[] {
+export function fabricLines(used: ProjectFabric): readonly FabricLine[] {
   const lines = new Map<string, FabricLine>();
   for (const { piece, fabric, held } of used.held) {
     const before = lines.get(fabric.id);

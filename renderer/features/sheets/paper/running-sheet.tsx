@@ -3,7 +3,7 @@ import type { SheetPaper } from '#core/domain/paper';
 import { longDateWords, today } from '#renderer/text/dates';
 import { useDisplay } from '#renderer/ui/base/display';
 import { Paper } from './paper';
-import styles from './project-sheet.module.css';
+import styles from './sheet.module.css';
 
 interface RunningSheetProps {
   readonly paper: SheetPaper;

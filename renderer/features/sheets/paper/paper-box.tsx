@@ -1,4 +1,4 @@
-import styles from './project-sheet.module.css';
+import styles from './sheet.module.css';
 
 /** A box to tick by hand; what is ticked in the notebook is ticked here. */
 export function PaperBox({ isTicked }: { readonly isTicked: boolean }) {

@@ -13,20 +13,21 @@ import {
 import { useDisplay } from '#renderer/ui/base/display';
 import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { Typeset } from '#renderer/ui/answers/typeset';
-import { PaperBox } from './paper-box';
-import { RunningSheet } from './running-sheet';
-import { SheetWords } from './sheet-words';
+import { PaperBox } from '../paper/paper-box';
+import { RunningSheet } from '../paper/running-sheet';
+import { EmptySheet } from '../paper/empty-sheet';
 import styles from './shopping-sheet.module.css';
+import { defineSheet } from '../sheet';
 
 /** The shopping list for the pocket: large, shop by shop, with boxes to tick by hand. */
-export function ShoppingSheet({ paper }: { readonly paper: SheetPaper }) {
+function ShoppingSheet({ paper }: { readonly paper: SheetPaper }) {
   const opening = useOpening();
   const { value: list, problem } = useRead('shopping:list', {});
   const { length } = useDisplay();
-  if (problem !== null) return <SheetWords paper={paper}>{problemWords(problem, length)}</SheetWords>;
+  if (problem !== null) return <EmptySheet paper={paper}>{problemWords(problem, length)}</EmptySheet>;
   if (list === undefined || opening === undefined) return null;
   const shops = entriesByShop(list.lines, list.own);
-  if (shops.length === 0) return <SheetWords paper={paper}>There is nothing to buy.</SheetWords>;
+  if (shops.length === 0) return <EmptySheet paper={paper}>There is nothing to buy.</EmptySheet>;
   return (
     <SettingsDisplay settings={opening.workshop.settings}>
       <RunningSheet paper={paper} name="Shopping list">
@@ -71,3 +72,5 @@ function SheetEntry({ entry }: { readonly entry: ShopEntry }) {
     </li>
   );
 }
+
+export const shoppingSheet = defineSheet(({ path }) => (path.length === 0 ? {} : null), ShoppingSheet);

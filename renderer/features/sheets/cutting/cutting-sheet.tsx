@@ -2,7 +2,7 @@ import type { SheetPaper } from '#core/domain/paper';
 import type { CuttingPlanPage } from '#core/contract/cutting';
 import { planOfKept } from '#core/cutting/tree/kept-plan';
 import { listNameOf } from '#core/domain/cutting-setup';
-import { fabricId, type ProjectId } from '#core/domain/ids';
+import { fabricIdSchema, type ProjectId } from '#core/domain/ids';
 import { measurementsOfProject } from '#core/domain/measurements';
 import { formatLength, formatYardage } from '#core/units/format-length';
 import { useRead, useReadEach } from '#renderer/bridge/query';
@@ -14,10 +14,11 @@ import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { PatchKey } from '#renderer/ui/drawings/patch-key';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import { CuttingSheetPiece, type NamedFabric } from './cutting-sheet-piece';
-import { RunningSheet } from './running-sheet';
-import { SheetWords } from './sheet-words';
+import { RunningSheet } from '../paper/running-sheet';
+import { EmptySheet } from '../paper/empty-sheet';
 import styles from './cutting-sheet.module.css';
-import shared from './project-sheet.module.css';
+import shared from '../paper/sheet.module.css';
+import { defineSheet, readProject } from '../sheet';
 
 interface CuttingSheetProps {
   readonly projectId: ProjectId;
@@ -25,15 +26,15 @@ interface CuttingSheetProps {
 }
 
 /** A project's cutting plan for the table: every piece of fabric drawn, and its cuts in their order to tick by hand. */
-export function CuttingSheet({ projectId, paper }: CuttingSheetProps) {
+function CuttingSheet({ projectId, paper }: CuttingSheetProps) {
   const { value: spread, problem } = useRead('project:open', { projectId });
   const { value: kept } = useRead('cutting:open', { projectId });
   const opening = useOpening();
   const { length } = useDisplay();
-  if (problem !== null) return <SheetWords paper={paper}>{problemWords(problem, length)}</SheetWords>;
+  if (problem !== null) return <EmptySheet paper={paper}>{problemWords(problem, length)}</EmptySheet>;
   if (spread === undefined || kept === undefined || opening === undefined) return null;
   if (kept === null)
-    return <SheetWords paper={paper}>No cutting plan is kept with this piece yet.</SheetWords>;
+    return <EmptySheet paper={paper}>No cutting plan is kept with this piece yet.</EmptySheet>;
   const { settings } = measurementsOfProject(spread.project, opening.workshop.settings);
   return (
     <SettingsDisplay settings={settings}>
@@ -112,7 +113,7 @@ function ToBuy({ purchases, nameOf }: ToBuyProps) {
 /** The fabrics of the stash among what the planner calls its fabric, by that name; undefined until they are read. */
 function useFabrics(keys: readonly string[]): ReadonlyMap<string, NamedFabric> | undefined {
   const ids = [...new Set(keys)].flatMap((key) => {
-    const id = fabricId.safeParse(key);
+    const id = fabricIdSchema.safeParse(key);
     return id.success ? [id.data] : [];
   });
   const pages = useReadEach(
@@ -126,3 +127,5 @@ function useFabrics(keys: readonly string[]): ReadonlyMap<string, NamedFabric> |
       .map(({ fabric, pieces }): [string, NamedFabric] => [fabric.id, { ...fabric, pieces }]),
   );
 }
+
+export const cuttingSheet = defineSheet(readProject, CuttingSheet);
