@@ -7,6 +7,7 @@ import { Dialog } from '#renderer/ui/page/dialog';
 import { useDisplay } from '#renderer/ui/base/display';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { backupSize, backupTime, BACKUP_WHY } from './backup-words';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from './workshop.module.css';
 
 /** The main action of the Workshop page. */
@@ -22,7 +23,7 @@ export function MakeBackupButton() {
   );
 }
 
-/** The backups there are, newest first, and the way back to one of them. */
+/** The list of backups, newest first, each with a button to restore it. */
 export function Backups() {
   const { value: backups, problem } = useRead('backup:list', {});
   const [chosen, setChosen] = useState<Backup | null>(null);
@@ -35,27 +36,27 @@ export function Backups() {
           Show the folder
         </Button>
       </div>
-      <p className={styles['quiet']}>
-        One is made at every start and before anything that touches the whole notebook: the last ten are kept,
-        then one a day for thirty days. Photos stay where they are and belong to all of them.
+      <p className={layout['quiet']}>
+        Ringbound makes a backup at every start and before anything that changes the whole notebook. It keeps
+        the last ten, and one a day for thirty days. Photos are stored once, for all backups.
       </p>
       <ProblemNotice problem={problem} />
-      {backups?.length === 0 && <p>There is none yet.</p>}
-      <ul className={styles['lines']}>
+      {backups?.length === 0 && <p>No backups yet.</p>}
+      <ul className={layout['lines']}>
         {(backups ?? []).map((backup) => (
           <li key={backup.name} className={styles['line']}>
             <span className={styles['words']}>
               <span className={styles['name']}>{backupTime(backup.madeAt, locale)}</span>
-              <span className={styles['quiet']}>
+              <span className={layout['quiet']}>
                 {BACKUP_WHY[backup.why]}, {backupSize(backup.bytes)}
               </span>
             </span>
             <Button
               isSmall
-              aria-label={`Go back to ${backupTime(backup.madeAt, locale)}`}
+              aria-label={`Restore ${backupTime(backup.madeAt, locale)}`}
               onClick={() => setChosen(backup)}
             >
-              Go back to this
+              Restore
             </Button>
           </li>
         ))}
@@ -74,20 +75,20 @@ function RestoreDialog({ backup, onClose }: { readonly backup: Backup; readonly 
   };
   return (
     <Dialog
-      title={`Go back to ${backupTime(backup.madeAt, locale)}`}
+      title={`Restore ${backupTime(backup.madeAt, locale)}`}
       onClose={onClose}
       foot={
         <>
-          <Button onClick={onClose}>Stay with what is here</Button>
+          <Button onClick={onClose}>Cancel</Button>
           <Button look="main" disabled={restoring.isWriting} onClick={() => void restore()}>
-            {restoring.isWriting ? 'Going back…' : 'Go back to it'}
+            {restoring.isWriting ? 'Restoring…' : 'Restore'}
           </Button>
         </>
       }
     >
       <p>
-        The notebook becomes what it was then. What is in it now is backed up first, so that you can come back
-        to this moment in the same way.
+        Your notebook becomes what it was then. A backup of what is in it now is made first, so you can return
+        to this moment the same way.
       </p>
       <ProblemNotice problem={restoring.problem} />
     </Dialog>

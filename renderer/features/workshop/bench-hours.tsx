@@ -1,4 +1,4 @@
-import { type BenchTime, benchTime as benchTimeSchema } from '#core/domain/bench-time';
+import { type BenchTime, benchTimeSchema } from '#core/domain/bench-time';
 import type { Workshop } from '#core/domain/workshop';
 import { formatMinutes, type Minutes, minutesFromWhole } from '#core/units/minutes';
 import { useWrite } from '#renderer/bridge/query';
@@ -6,31 +6,32 @@ import { Checkbox } from '#renderer/ui/fields/checkbox';
 import { MinutesField } from '#renderer/ui/fields/minutes-field';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { DaysOff } from './days-off';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from './workshop.module.css';
 
 const WEEKDAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'] as const;
-const LONGEST_DAY = 1440;
+const MINUTES_IN_DAY = 1440;
 
-/** How long the maker sews on each weekday, and the days she does not: what all dates are reckoned from. */
+/** How long the maker sews on each weekday, and their days off: the base of all planned dates. */
 export function BenchHours({ workshop }: { readonly workshop: Workshop }) {
   const changing = useWrite('workshop:change');
   const { benchTime } = workshop;
-  const keep = (part: Partial<BenchTime>) => {
+  const save = (part: Partial<BenchTime>) => {
     const checked = benchTimeSchema.safeParse({ ...benchTime, ...part });
     if (checked.success) void changing.write({ workshop: { ...workshop, benchTime: checked.data } });
   };
-  const keepDay = (day: number, minutes: Minutes | null) => {
-    const weekMinutes = benchTime.weekMinutes.map((kept, index) => (index === day ? (minutes ?? 0) : kept));
-    keep({ weekMinutes: weekMinutes as unknown as BenchTime['weekMinutes'] });
+  const saveDay = (day: number, minutes: Minutes | null) => {
+    const weekMinutes = benchTime.weekMinutes.map((saved, index) => (index === day ? (minutes ?? 0) : saved));
+    save({ weekMinutes: weekMinutes as unknown as BenchTime['weekMinutes'] });
   };
   const week = benchTime.weekMinutes.reduce((sum, minutes) => sum + minutes, 0);
   return (
-    <section className={styles['part']} aria-labelledby="bench-hours">
-      <h2 id="bench-hours">Time at the bench</h2>
-      <p className={styles['quiet']}>
+    <section className={layout['stack']} aria-labelledby="bench-hours">
+      <h2 id="bench-hours">Sewing time</h2>
+      <p className={layout['quiet']}>
         {week === 0
-          ? 'No hours at all: nothing can be planned.'
-          : `${formatMinutes(week)} in a week. All days by which things must be begun, sent or done are worked out from this.`}
+          ? 'No sewing time yet, so Ringbound can’t plan dates.'
+          : `${formatMinutes(week)} a week. Ringbound uses this to figure out when to start, mail and finish each project.`}
       </p>
       <div className={styles['week']}>
         {WEEKDAYS.map((name, day) => (
@@ -40,23 +41,23 @@ export function BenchHours({ workshop }: { readonly workshop: Workshop }) {
             value={minutesFromWhole(benchTime.weekMinutes[day] ?? 0)}
             isOptional
             optionalWords=""
-            onCommit={(minutes) => keepDay(day, capped(minutes))}
+            onCommit={(minutes) => saveDay(day, capped(minutes))}
           />
         ))}
       </div>
       <Checkbox
         label="Remind me on the desktop"
-        help="Once a day, of what is due, must be sent or comes back today or tomorrow. Only while Ringbound is open."
+        help="One reminder a day about anything due, to be mailed, or coming back today or tomorrow. Only while Ringbound is open."
         isChecked={benchTime.remindsOfDays}
-        onChange={(remindsOfDays) => keep({ remindsOfDays })}
+        onChange={(remindsOfDays) => save({ remindsOfDays })}
       />
-      <DaysOff daysOff={benchTime.daysOff} onChange={(daysOff) => keep({ daysOff })} />
+      <DaysOff daysOff={benchTime.daysOff} onChange={(daysOff) => save({ daysOff })} />
       <ProblemNotice problem={changing.problem} />
     </section>
   );
 }
 
-/** A day has no more than its 24 hours. */
+/** Limits the time to the 24 hours of a day. */
 function capped(minutes: Minutes | null): Minutes | null {
-  return minutes === null || minutes <= LONGEST_DAY ? minutes : minutesFromWhole(LONGEST_DAY);
+  return minutes === null || minutes <= MINUTES_IN_DAY ? minutes : minutesFromWhole(MINUTES_IN_DAY);
 }

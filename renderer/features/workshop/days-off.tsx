@@ -6,6 +6,7 @@ import { Button } from '#renderer/ui/page/button';
 import { DateField } from '#renderer/ui/fields/date-field';
 import { useDisplay } from '#renderer/ui/base/display';
 import { TextField } from '#renderer/ui/fields/text-field';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from './workshop.module.css';
 
 interface DaysOffProps {
@@ -13,7 +14,7 @@ interface DaysOffProps {
   readonly onChange: (daysOff: BenchTime['daysOff']) => void;
 }
 
-/** The days on which nothing is sewn, those to come first in their order; new ones are added below. */
+/** The days off, in order, and the fields to add more. */
 export function DaysOff({ daysOff, onChange }: DaysOffProps) {
   const { locale } = useDisplay();
   const on = today();
@@ -23,26 +24,26 @@ export function DaysOff({ daysOff, onChange }: DaysOffProps) {
       ? dateWords(from, locale, on)
       : `${dateWords(from, locale, on)} to ${dateWords(to, locale, on)}`;
   return (
-    <div className={styles['part']}>
+    <div className={layout['stack']}>
       <h3>Days off</h3>
       {sorted.length === 0 ? (
-        <p className={styles['quiet']}>
-          None yet: holidays, visits, fairs, whatever keeps you from the bench.
+        <p className={layout['quiet']}>
+          No days off yet: holidays, visits, fairs, anything that keeps you from sewing.
         </p>
       ) : (
-        <ul className={styles['lines']}>
+        <ul className={layout['lines']}>
           {sorted.map((day) => (
             <li key={`${day.from} ${day.to} ${day.why}`} className={styles['line']}>
               <span className={styles['words']}>
                 <span className={styles['name']}>{words(day)}</span>
-                {day.why !== '' && <span className={styles['quiet']}>{day.why}</span>}
+                {day.why !== '' && <span className={layout['quiet']}>{day.why}</span>}
               </span>
               <Button
                 isSmall
-                aria-label={`Sew on ${words(day)} after all`}
+                aria-label={`Delete the day off ${words(day)}`}
                 onClick={() => onChange(daysOff.filter((one) => one !== day))}
               >
-                Sew after all
+                Delete
               </Button>
             </li>
           ))}
@@ -61,7 +62,7 @@ function NewDayOff({ onAdd }: { readonly onAdd: (day: DayOff) => void }) {
   const add = () => {
     const last = to ?? from;
     if (from === null || last === null || last < from) {
-      setProblem(from === null ? 'Choose the first day off.' : 'The last day off comes before the first.');
+      setProblem(from === null ? 'Choose the first day off.' : 'The last day off is before the first.');
       return;
     }
     onAdd({ from, to: last, why: why.trim() });
@@ -73,9 +74,9 @@ function NewDayOff({ onAdd }: { readonly onAdd: (day: DayOff) => void }) {
   return (
     <div className={styles['newDayOff']}>
       <DateField label="First day off" value={from} onChange={setFrom} problem={problem} />
-      <DateField label="Last day off" optionalWords="if more" isOptional value={to} onChange={setTo} />
-      <TextField label="What for" isOptional maximum={120} value={why} onChange={setWhy} />
-      <Button onClick={add}>Take off</Button>
+      <DateField label="Last day off" optionalWords="if several" isOptional value={to} onChange={setTo} />
+      <TextField label="Reason" isOptional maximum={120} value={why} onChange={setWhy} />
+      <Button onClick={add}>Add days off</Button>
     </div>
   );
 }

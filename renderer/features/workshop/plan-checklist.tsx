@@ -3,30 +3,31 @@ import { type StageKind, stageKindRecord } from '#core/domain/stage-kinds';
 import { Button } from '#renderer/ui/page/button';
 import { Select } from '#renderer/ui/fields/choice';
 import { TextField } from '#renderer/ui/fields/text-field';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from './workshop.module.css';
 
 type Line = PlannedStage['checklist'][number];
-type Weight = 'plain' | 'gate' | StageKind;
+type When = 'plain' | 'gate' | StageKind;
 
 interface PlanChecklistProps {
   readonly checklist: readonly Line[];
   readonly onChange: (checklist: readonly Line[]) => void;
 }
 
-const WEIGHTS: readonly { readonly value: Weight; readonly words: string }[] = [
-  { value: 'plain', words: 'On the way' },
-  { value: 'gate', words: 'Before it starts' },
+const WHEN_OPTIONS: readonly { readonly value: When; readonly words: string }[] = [
+  { value: 'plain', words: 'Along the way' },
+  { value: 'gate', words: 'Before you start' },
   ...stageKindSchema.options
     .filter((kind) => kind !== 'other')
-    .map((kind) => ({ value: kind, words: `Before it starts; ticked by “${stageKindRecord(kind).words}”` })),
+    .map((kind) => ({ value: kind, words: `Before you start; ticked by “${stageKindRecord(kind).words}”` })),
 ];
 
-/** The lines to check in a stage, and which of them keep it from starting. */
+/** The checklist of a stage, and which of its lines must be ticked before the stage starts. */
 export function PlanChecklist({ checklist, onChange }: PlanChecklistProps) {
   const change = (at: number, part: Partial<Line>) =>
     onChange(checklist.map((line, index) => (index === at ? { ...line, ...part } : line)));
   return (
-    <div className={styles['part']}>
+    <div className={layout['stack']}>
       {checklist.map((line, index) => (
         <div key={index} className={styles['check']}>
           <TextField
@@ -37,12 +38,12 @@ export function PlanChecklist({ checklist, onChange }: PlanChecklistProps) {
           />
           <Select
             label="When"
-            value={weightOf(line)}
-            options={WEIGHTS}
-            onChange={(weight) => change(index, lineWeight(weight))}
+            value={whenOf(line)}
+            options={WHEN_OPTIONS}
+            onChange={(when) => change(index, gateOf(when))}
           />
           <Button look="quiet" onClick={() => onChange(checklist.filter((_line, at) => at !== index))}>
-            Remove
+            Delete
           </Button>
         </div>
       ))}
@@ -55,11 +56,11 @@ export function PlanChecklist({ checklist, onChange }: PlanChecklistProps) {
   );
 }
 
-function weightOf({ isGate, closedBy }: Line): Weight {
+function whenOf({ isGate, closedBy }: Line): When {
   return isGate ? (closedBy ?? 'gate') : 'plain';
 }
 
-function lineWeight(weight: Weight): Pick<Line, 'isGate' | 'closedBy'> {
-  if (weight === 'plain') return { isGate: false, closedBy: null };
-  return { isGate: true, closedBy: weight === 'gate' ? null : weight };
+function gateOf(when: When): Pick<Line, 'isGate' | 'closedBy'> {
+  if (when === 'plain') return { isGate: false, closedBy: null };
+  return { isGate: true, closedBy: when === 'gate' ? null : when };
 }

@@ -1,7 +1,7 @@
 import type { StagePlan } from '#core/contract/projects';
 import type { PlannedStage } from '#core/domain/stage';
 
-/** A plan while it is written. Stages carry a number of their own, so that they keep their fields when they change places. */
+/** A stage plan in its form. Each stage has a key, so that its fields move with it when the order changes. */
 export interface PlanDraft {
   readonly id: StagePlan['id'] | null;
   readonly name: string;
@@ -24,10 +24,10 @@ export function newPlanDraft(): PlanDraft {
   return { id: null, name: '', says: '', stages: [{ ...FIRST_STAGE, key: 0 }] };
 }
 
-/** A plan opened to be changed (with its id), or copied (without). */
+/** A plan to be changed (with its id) or copied (without). */
 export function planDraftOf(plan: StagePlan, id: StagePlan['id'] | null): PlanDraft {
   const stages = plan.stages.map((stage, key) => ({ ...stage, key }));
-  return { id, name: id === null ? `${plan.name}, my way` : plan.name, says: plan.says, stages };
+  return { id, name: id === null ? `${plan.name} (copy)` : plan.name, says: plan.says, stages };
 }
 
 export function withStageAdded(draft: PlanDraft): PlanDraft {
@@ -44,7 +44,7 @@ export function withoutStage(draft: PlanDraft, key: number): PlanDraft {
   return { ...draft, stages: draft.stages.filter((one) => one.key !== key) };
 }
 
-/** The stage one place earlier (-1) or later (1); at either end nothing changes. */
+/** Moves a stage one place earlier (-1) or later (1); at either end nothing changes. */
 export function withStageMoved(draft: PlanDraft, key: number, by: -1 | 1): PlanDraft {
   const from = draft.stages.findIndex((one) => one.key === key);
   const [moved, other] = [draft.stages[from], draft.stages[from + by]];

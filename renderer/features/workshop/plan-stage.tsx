@@ -2,6 +2,7 @@ import { stageKindRecord } from '#core/domain/stage-kinds';
 import { type PlannedStage, stageKindSchema } from '#core/domain/stage';
 import { minutesFromWhole } from '#core/units/minutes';
 import { Button } from '#renderer/ui/page/button';
+import { classes } from '#renderer/ui/base/classes';
 import { CalculatorChoice } from '#renderer/ui/answers/calculator-choice';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
 import { Select } from '#renderer/ui/fields/choice';
@@ -9,50 +10,51 @@ import { MinutesField } from '#renderer/ui/fields/minutes-field';
 import { TextField } from '#renderer/ui/fields/text-field';
 import { PlanChecklist } from './plan-checklist';
 import type { DraftStage } from './plan-draft';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from './workshop.module.css';
 
 interface PlanStageProps {
   readonly stage: DraftStage;
-  readonly place: number;
+  readonly number: number;
   readonly isLast: boolean;
   readonly onChange: (part: Partial<PlannedStage>) => void;
   readonly onMove: (by: -1 | 1) => void;
-  readonly onRemove: () => void;
+  readonly onDelete: () => void;
 }
 
-/** One stage of a plan while the plan is written. */
-export function PlanStage({ stage, place, isLast, onChange, onMove, onRemove }: PlanStageProps) {
+/** The fields of one stage of a plan. */
+export function PlanStage({ stage, number, isLast, onChange, onMove, onDelete }: PlanStageProps) {
   const lines = stage.checklist.length;
   return (
     <li className={styles['stage']}>
       <div className={styles['stageFields']}>
         <TextField
-          label={`Stage ${String(place)}`}
+          label={`Stage ${String(number)}`}
           value={stage.name}
           maximum={120}
           emptyProblem="A stage needs a name."
           onChange={(name) => onChange({ name })}
         />
         <Select
-          label="What is done in it"
+          label="Kind of stage"
           value={stage.kind}
           options={stageKindSchema.options.map((value) => ({ value, words: stageKindRecord(value).words }))}
           onChange={(kind) => onChange({ kind })}
         />
         <MinutesField
-          label="About"
+          label="Estimate"
           value={minutesFromWhole(stage.estimateMinutes)}
           onCommit={(minutes) => {
             if (minutes !== null) onChange({ estimateMinutes: minutes });
           }}
         />
       </div>
-      <div className={styles['buttons']}>
+      <div className={layout['row']}>
         <Button
           look="quiet"
           isSmall
-          aria-label={`Stage ${String(place)} earlier`}
-          disabled={place === 1}
+          aria-label={`Stage ${String(number)} earlier`}
+          disabled={number === 1}
           onClick={() => onMove(-1)}
         >
           Earlier
@@ -60,19 +62,19 @@ export function PlanStage({ stage, place, isLast, onChange, onMove, onRemove }: 
         <Button
           look="quiet"
           isSmall
-          aria-label={`Stage ${String(place)} later`}
+          aria-label={`Stage ${String(number)} later`}
           disabled={isLast}
           onClick={() => onMove(1)}
         >
           Later
         </Button>
-        <Button look="quiet" isSmall aria-label={`Remove stage ${String(place)}`} onClick={onRemove}>
-          Remove
+        <Button look="quiet" isSmall aria-label={`Delete stage ${String(number)}`} onClick={onDelete}>
+          Delete
         </Button>
       </div>
-      {place > 1 && (
+      {number > 1 && (
         <Checkbox
-          label="May run side by side with the stage before it"
+          label="Can be worked on alongside the stage before it"
           isChecked={stage.isBeside ?? false}
           onChange={(isBeside) => onChange({ isBeside })}
         />
@@ -82,9 +84,9 @@ export function PlanStage({ stage, place, isLast, onChange, onMove, onRemove }: 
         chosen={stage.calculators ?? null}
         onChange={(calculators) => onChange({ calculators })}
       />
-      <details className={styles['more']}>
+      <details className={classes(layout['fold'], styles['checklist'])}>
         <summary>
-          Checklist: {lines === 0 ? 'nothing yet' : lines === 1 ? 'one line' : `${String(lines)} lines`}
+          Checklist: {lines === 0 ? 'empty' : lines === 1 ? 'one line' : `${String(lines)} lines`}
         </summary>
         <div>
           <PlanChecklist checklist={stage.checklist} onChange={(checklist) => onChange({ checklist })} />

@@ -1,8 +1,8 @@
-import { type Settings as SettingsOfWorkshop, settings, type Workshop } from '#core/domain/workshop';
+import { type Settings as SettingsOfWorkshop, settingsSchema, type Workshop } from '#core/domain/workshop';
 import { useWrite } from '#renderer/bridge/query';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { SchemaForm } from '#renderer/ui/schema-form/schema-form';
-import styles from './workshop.module.css';
+import layout from '#renderer/ui/page/layout.module.css';
 
 const GROUPS: readonly { readonly title: string; readonly fields: readonly (keyof SettingsOfWorkshop)[] }[] =
   [
@@ -13,7 +13,7 @@ const GROUPS: readonly { readonly title: string; readonly fields: readonly (keyo
       fields: ['bindingStripWidth', 'bindingOverlap', 'innerStripWidth', 'quiltThickness', 'backCover'],
     },
     {
-      title: 'Backing, batting and the longarm',
+      title: 'Backing, batting and longarm quilting',
       fields: [
         'backingOverhang',
         'backingSeam',
@@ -26,20 +26,20 @@ const GROUPS: readonly { readonly title: string; readonly fields: readonly (keyo
     { title: 'Your time', fields: ['handStitchPerHour', 'hourRateMinor', 'clockStepMinutes'] },
   ];
 
-/** How this workshop measures, cuts and counts; kept field by field. Answers that were made with another setting go out of date. */
+/** The settings of the workshop. Each is saved as it is changed; answers saved with another value go out of date. */
 export function Settings({ workshop }: { readonly workshop: Workshop }) {
   const changing = useWrite('workshop:change');
-  const keep = (value: Readonly<Record<string, unknown>>) => {
-    const checked = settings.safeParse(value);
+  const save = (value: Readonly<Record<string, unknown>>) => {
+    const checked = settingsSchema.safeParse(value);
     if (checked.success) void changing.write({ workshop: { ...workshop, settings: checked.data } });
   };
   return (
-    <section className={styles['part']} aria-labelledby="settings">
+    <section className={layout['stack']} aria-labelledby="settings">
       <h2 id="settings">Settings</h2>
       {GROUPS.map(({ title, fields }) => (
-        <div key={title} className={styles['part']}>
+        <div key={title} className={layout['stack']}>
           <h3>{title}</h3>
-          <SchemaForm schema={settings} value={workshop.settings} only={fields} onChange={keep} />
+          <SchemaForm schema={settingsSchema} value={workshop.settings} only={fields} onChange={save} />
         </div>
       ))}
       <ProblemNotice problem={changing.problem} />

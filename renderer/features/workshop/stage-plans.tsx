@@ -5,26 +5,26 @@ import { Button } from '#renderer/ui/page/button';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { PlanDialog } from './plan-dialog';
 import { type PlanDraft, planDraftOf, newPlanDraft } from './plan-draft';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from './workshop.module.css';
 
-/** The plans a project can be begun from: those that came with the notebook, which can be copied, and the maker's own. */
+/** The stage plans for new projects: the built-in ones, which can be copied, and the maker's own. */
 export function StagePlans() {
   const { value: plans, problem } = useRead('stage-plan:list', {});
   const [draft, setDraft] = useState<PlanDraft | null>(null);
   return (
-    <section className={styles['part']} aria-labelledby="stage-plans">
+    <section className={layout['stack']} aria-labelledby="stage-plans">
       <div className={styles['head']}>
         <h2 id="stage-plans">Stage plans</h2>
         <Button isSmall onClick={() => setDraft(newPlanDraft())}>
-          Write a plan
+          Add a stage plan
         </Button>
       </div>
-      <p className={styles['quiet']}>
-        A change of a plan reaches projects begun after it. One already begun follows it when it is told to,
-        on its own page.
+      <p className={layout['quiet']}>
+        Changes apply to new projects. To update one you’ve started, open it and choose “Switch plan”.
       </p>
       <ProblemNotice problem={problem} />
-      <ul className={styles['lines']}>
+      <ul className={layout['lines']}>
         {(plans ?? []).map((plan) => (
           <PlanLine key={plan.id} plan={plan} onOpen={setDraft} />
         ))}
@@ -46,9 +46,9 @@ function PlanLine({
     <li className={styles['line']}>
       <span className={styles['words']}>
         <span className={styles['name']}>{plan.name}</span>
-        <span className={styles['quiet']}>{plan.stages.map(({ name }) => name).join(', ')}</span>
+        <span className={layout['quiet']}>{plan.stages.map(({ name }) => name).join(', ')}</span>
       </span>
-      <span className={styles['buttons']}>
+      <span className={layout['row']}>
         {plan.isOwn && (
           <Button
             isSmall

@@ -7,41 +7,46 @@ import { Choice, Select } from '#renderer/ui/fields/choice';
 import { useDisplay } from '#renderer/ui/base/display';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { TextField } from '#renderer/ui/fields/text-field';
-import styles from './workshop.module.css';
+import layout from '#renderer/ui/page/layout.module.css';
 
-const LOOKS = [
-  { value: 'system', words: 'As the system' },
-  { value: 'light', words: 'Paper' },
-  { value: 'dark', words: 'Evening light' },
+const THEMES = [
+  { value: 'system', words: 'Same as the computer' },
+  { value: 'light', words: 'Light (paper)' },
+  { value: 'dark', words: 'Dark (evening light)' },
 ] as const;
 
-/** The workshop's name, money and light; each is kept as it is changed. */
+/** The workshop's name, currency and colors; each is saved as it is changed. */
 export function WholeWorkshop({ workshop }: { readonly workshop: Workshop }) {
   const [name, setName] = useState(workshop.name);
   const { locale } = useDisplay();
   const changing = useWrite('workshop:change');
-  const keep = (part: Partial<Workshop>) => void changing.write({ workshop: { ...workshop, ...part } });
+  const save = (part: Partial<Workshop>) => void changing.write({ workshop: { ...workshop, ...part } });
   return (
-    <section className={styles['part']} aria-label="The workshop">
-      <div className={styles['fields']}>
+    <section className={layout['stack']} aria-label="The workshop">
+      <div className={layout['pair']}>
         <TextField
           label="Name of the workshop"
           value={name}
           maximum={120}
           onChange={setName}
           onBlur={() => {
-            if (name.trim() !== workshop.name) keep({ name });
+            if (name.trim() !== workshop.name) save({ name });
           }}
           isOptional
         />
         <Select
-          label="Money is in"
+          label="Currency"
           value={workshop.currency}
           options={currencyOptions(locale)}
-          onChange={(code) => keep({ currency: currencyFromCode(code) })}
-          help="One currency for the whole workshop; changing it changes no amounts."
+          onChange={(code) => save({ currency: currencyFromCode(code) })}
+          help="One currency for the whole workshop. Changing it does not convert amounts."
         />
-        <Choice label="Light" value={workshop.theme} options={LOOKS} onChange={(theme) => keep({ theme })} />
+        <Choice
+          label="Colors"
+          value={workshop.theme}
+          options={THEMES}
+          onChange={(theme) => save({ theme })}
+        />
       </div>
       <ProblemNotice problem={changing.problem} />
     </section>

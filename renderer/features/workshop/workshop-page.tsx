@@ -7,9 +7,10 @@ import { Settings } from './settings';
 import { OwnRates } from './own-rates';
 import { StagePlans } from './stage-plans';
 import { WholeWorkshop } from './whole-workshop';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from './workshop.module.css';
 
-/** What holds for the whole workshop: its settings, its stage plans, and where all of it is kept. */
+/** The settings, stage plans and backups of the workshop, and where its file is. */
 export function WorkshopPage() {
   const opening = useOpening();
   if (opening === undefined) {
@@ -24,7 +25,7 @@ export function WorkshopPage() {
     <SettingsDisplay settings={workshop.settings}>
       <Page
         title="Workshop"
-        under="What holds for every piece. A project may depart from these settings on its own page."
+        under="Settings for all your projects. You can change them for a single project on its own page."
         action={<MakeBackupButton />}
       >
         <div className={styles['parts']}>
@@ -34,12 +35,12 @@ export function WorkshopPage() {
           <OwnRates />
           <StagePlans />
           <Backups />
-          <section className={styles['part']} aria-label="About this notebook">
-            <h2>Where it is kept</h2>
+          <section className={layout['stack']} aria-label="About this notebook">
+            <h2>Where it is stored</h2>
             <p className={styles['file']}>{file}</p>
-            <p className={styles['quiet']}>
-              Ringbound {programVersion}. Figures of cost and price are worked out from what you entered. Tax
-              rules are local, and nothing here is advice on them.
+            <p className={layout['quiet']}>
+              Ringbound {programVersion}. Costs and prices are worked out from what you enter. Tax and
+              business rules are local, and nothing here is advice on them.
             </p>
           </section>
         </div>
