@@ -2,11 +2,11 @@ import { type Result, success } from '#core/result';
 import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { Figure, Table } from '../explanation';
 import { lengthDown, lengthNearest, lengthUp, wordsQuantity } from '../quantities';
-import { accuracyDiagram } from './accuracy-diagram';
-import { accuracyFromProject, accuracyInput, type AccuracyInput } from './accuracy-input';
-import { accuracyNotes } from './accuracy-notes';
-import { accuracySteps } from './accuracy-steps';
-import { type AccuracyDetails, workOutAccuracy } from './accuracy-work';
+import { accuracyDiagram } from './diagram';
+import { accuracyFromProject, accuracyInput, type AccuracyInput } from './input';
+import { accuracyNotes } from './notes';
+import { accuracySteps } from './steps';
+import { type AccuracyDetails, workOutAccuracy } from './work';
 
 export const accuracy: Calculator<AccuracyInput, AccuracyDetails> = {
   name: 'accuracy',

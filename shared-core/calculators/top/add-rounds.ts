@@ -17,7 +17,7 @@ import {
   tooManyBlocks,
   unknownBlock,
 } from './assembly';
-import type { BlockKind, Round } from './top-input';
+import type { BlockKind, Round } from './input';
 
 type Border = Extract<Round, { round: 'border' }>;
 type BlockRound = Extract<Round, { round: 'blocks' }>;

@@ -4,7 +4,7 @@ import type { Refusal } from '../calculator';
 import type { Note, Term } from '../explanation';
 import type { CutPatch } from '../patches/patch-unit';
 import { givenLength, lengthNearest } from '../quantities';
-import type { BlockKind } from './top-input';
+import type { BlockKind } from './input';
 
 /** A block where it lies in the top, x to the right and y down, in 1/320 mm; rounds grow past (0, 0) to the left and up. */
 export interface PlacedBlock {

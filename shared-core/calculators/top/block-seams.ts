@@ -1,6 +1,6 @@
 import { polygonArea, polygonPerimeter } from '#core/geometry/polygon';
 import { planUnit } from '../patches/patch-units';
-import type { BlockKind } from './top-input';
+import type { BlockKind } from './input';
 
 /** What one block is sewn from: how many patches, the length of all their edges, and their area, all finished. */
 export interface BlockMake {

@@ -6,7 +6,7 @@ import { edgeTerm, exactEdge, plainEdge } from '../patches/cut-edge';
 import { polygonOf, stripShape } from '../patches/cut-shapes';
 import type { CutPatch } from '../patches/patch-unit';
 import { type Assembly, lengthTerm, type PlacedPiece, type TopStep } from './assembly';
-import type { LayoutOf } from './top-input';
+import type { LayoutOf } from './input';
 
 const NUMBER_OF_SIDES = { six: 6, eight: 8, ten: 10, twelve: 12 } as const;
 

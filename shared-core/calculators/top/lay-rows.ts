@@ -17,7 +17,7 @@ import {
   unknownBlock,
   WIDEST_TOP,
 } from './assembly';
-import type { BlockKind, LayoutOf, Sash } from './top-input';
+import type { BlockKind, LayoutOf, Sash } from './input';
 
 /** One sewn row: its blocks from left to right, as long as its longest block. */
 interface Row {

@@ -12,11 +12,11 @@ import {
   sizeQuantity,
   wordsQuantity,
 } from '../quantities';
-import { topDiagram } from './top-diagram';
-import { topFromProject, topInput, type TopInput } from './top-input';
-import { topNotes } from './top-notes';
-import { topSteps } from './top-steps';
-import { type TopWork, workOutTop } from './top-work';
+import { topDiagram } from './diagram';
+import { topFromProject, topInput, type TopInput } from './input';
+import { topNotes } from './notes';
+import { topSteps } from './steps';
+import { type TopWork, workOutTop } from './work';
 
 export interface TopDetails {
   /** Finished, exact, in 1/320 mm; a regular polygon from point to point where it is wider that way. */

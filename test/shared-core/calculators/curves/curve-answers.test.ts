@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Calculation } from '#core/calculators/calculator';
-import { curveStrain } from '#core/calculators/curves/curve-strain';
-import type { CurveStrainInput } from '#core/calculators/curves/curve-strain-input';
-import { innerBinding } from '#core/calculators/curves/inner-binding';
-import type { InnerBindingInput } from '#core/calculators/curves/inner-binding-input';
+import { curveStrain } from '#core/calculators/curves/curve-strain/curve-strain';
+import type { CurveStrainInput } from '#core/calculators/curves/curve-strain/input';
+import { innerBinding } from '#core/calculators/curves/inner-binding/inner-binding';
+import type { InnerBindingInput } from '#core/calculators/curves/inner-binding/input';
 import type { Quantity } from '#core/calculators/explanation';
 import type { Measurements } from '#core/domain/measurements';
 import { STARTING_HABITS } from '#core/domain/workshop';

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { accuracy } from '#core/calculators/accuracy/accuracy';
 import { formatQuantity, formatSentence } from '#core/calculators/format-quantity';
-import { patchSize } from '#core/calculators/patches/patch-size';
+import { patchSize } from '#core/calculators/patches/patch-size/patch-size';
 import { top } from '#core/calculators/top/top';
 import type { Calculator } from '#core/calculators/calculator';
 import { currencyFromCode } from '#core/units/money';

@@ -1,6 +1,6 @@
 import type { Calculation } from '#core/calculators/calculator';
-import { patchSize, type PatchSizeDetails } from '#core/calculators/patches/patch-size';
-import type { PatchSizeInput } from '#core/calculators/patches/patch-size-input';
+import { patchSize, type PatchSizeDetails } from '#core/calculators/patches/patch-size/patch-size';
+import type { PatchSizeInput } from '#core/calculators/patches/patch-size/input';
 import type { UnitSizes } from '#core/calculators/patches/patch-units';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { type Length, lengthFromInches, UNITS_PER_INCH } from '#core/units/length';

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { PatchSizeInput } from '#core/calculators/patches/patch-size-input';
-import { patchSize } from '#core/calculators/patches/patch-size';
+import type { PatchSizeInput } from '#core/calculators/patches/patch-size/input';
+import { patchSize } from '#core/calculators/patches/patch-size/patch-size';
 import { patchUnits, planUnit, type UnitSizes } from '#core/calculators/patches/patch-units';
-import { patchList } from '#core/domain/patch-list';
+import { patchListSchema } from '#core/domain/patch-list';
 import { lengthFromInches, lengthFromMillimeters, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
 import { anySeam, anySizesOf, startOf, unitKinds } from './any-unit';
 import { detailsOf, patchInput } from './bench-input';
@@ -133,7 +133,7 @@ describe.each(unitKinds)('cut sizes of %s', (kind) => {
         const bought = fabricLengths.reduce((sum, { length }) => sum + length * input.fabricWidth, 0);
         expect(bought).toBeGreaterThanOrEqual(area);
         expect(list.every((patch) => patch.width <= input.fabricWidth)).toBe(true);
-        expect(patchList.safeParse(list).success).toBe(true);
+        expect(patchListSchema.safeParse(list).success).toBe(true);
         for (const patch of patches) {
           expect(Number.isInteger(patch.count) && patch.count >= 1).toBe(true);
           // Laid side by side they fit the strip, and one more would not.

@@ -1,0 +1,116 @@
+import { failure, type Result, success } from '#core/result';
+import { type Point, pointDistance } from '#core/geometry/point';
+import { polygonContainsPoint } from '#core/geometry/polygon';
+import { lineCrossing, type Segment } from '#core/geometry/segment';
+import type { Refusal } from '#core/calculators/calculator';
+import type { CenterFindInput } from './input';
+import { fitQuad, type Quad } from './quad-fit';
+
+export interface CornerReport {
+  readonly name: string;
+  readonly degrees: number;
+  /** How far the end of the shorter side at this corner lies from where a true right angle would put it. */
+  readonly outBy: number;
+}
+
+/** Coordinates run from the top left corner along the top and down; lengths in 1/320 mm as doubles. */
+export interface CenterFindDetails {
+  readonly corners: Quad;
+  /** The average of the corners, where the midlines cross: the point nearest to all four corners by the sum of squares. */
+  readonly best: Point;
+  readonly diagonalsCross: Point;
+  readonly motif: Point | null;
+  /** From the best center square to the top, right, bottom and left side, and to the corners from the top left round. */
+  readonly fromSides: readonly number[];
+  readonly fromCorners: readonly number[];
+  /** Greatest distance between the centers found in different ways. */
+  readonly apart: number;
+  /** Fitted less measured, in the order of the input; the greatest of them; and the root of their mean square. */
+  readonly residuals: readonly number[];
+  readonly misfit: number;
+  readonly rootMeanSquare: number;
+  readonly cornerReports: readonly CornerReport[];
+  readonly outOfSquare: number;
+  /** From the motif's middle to the best center: right and down are positive. */
+  readonly move: Point | null;
+}
+
+export function planCenterFind(asked: CenterFindInput): Result<CenterFindDetails, Refusal> {
+  const fit = fitQuad(asked);
+  if (fit === null) return failure(NO_SUCH_PIECE);
+  const { corners, residuals } = fit;
+  const [a, b, c, d] = corners;
+  const diagonalsCross = lineCrossing({ from: a, to: c }, { from: b, to: d });
+  if (diagonalsCross === undefined) return failure(NO_SUCH_PIECE);
+
+  const best = { x: (a.x + b.x + c.x + d.x) / 4, y: (a.y + b.y + c.y + d.y) / 4 };
+  const motif = asked.hasMotif ? motifPoint(asked, d) : null;
+  if (motif !== null && !polygonContainsPoint(corners, motif)) return failure(MOTIF_OUTSIDE);
+  const centers = [best, diagonalsCross, ...(motif === null ? [] : [motif])];
+  const sides: readonly Segment[] = [
+    { from: a, to: b },
+    { from: b, to: c },
+    { from: c, to: d },
+    { from: d, to: a },
+  ];
+  const cornerReports = cornerReportsOf(corners);
+  return success({
+    corners,
+    best,
+    diagonalsCross,
+    motif,
+    fromSides: sides.map((side) => distanceToLine(best, side)),
+    fromCorners: corners.map((corner) => pointDistance(best, corner)),
+    apart: Math.max(...centers.flatMap((one) => centers.map((other) => pointDistance(one, other)))),
+    residuals,
+    misfit: Math.max(...residuals.map(Math.abs)),
+    rootMeanSquare: Math.hypot(...residuals) / Math.sqrt(residuals.length),
+    cornerReports,
+    outOfSquare: Math.max(...cornerReports.map(({ outBy }) => outBy)),
+    move: motif === null ? null : { x: best.x - motif.x, y: best.y - motif.y },
+  });
+}
+
+const NO_SUCH_PIECE: Refusal = {
+  code: 'lengths-do-not-meet',
+  field: ['falling'],
+  says: 'No four-sided piece has these six lengths: a diagonal or a side was read or written down wrongly. Measure both diagonals again.',
+  values: {},
+};
+
+const MOTIF_OUTSIDE: Refusal = {
+  code: 'motif-outside',
+  field: ['motifFromLeft'],
+  says: 'The motif’s middle would lie outside the piece; measure it from the left and the top side.',
+  values: {},
+};
+
+/** Square to the top (y = 0) and to the left side, which runs from the top left corner to `bottomLeft`. */
+function motifPoint({ motifFromLeft, motifFromTop }: CenterFindInput, bottomLeft: Point): Point {
+  const size = Math.hypot(bottomLeft.x, bottomLeft.y);
+  const normal = { x: bottomLeft.y / size, y: -bottomLeft.x / size };
+  return { x: (motifFromLeft - normal.y * motifFromTop) / normal.x, y: motifFromTop };
+}
+
+function distanceToLine(point: Point, { from, to }: Segment): number {
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  return Math.abs(dx * (point.y - from.y) - dy * (point.x - from.x)) / Math.hypot(dx, dy);
+}
+
+const CORNER_NAMES = ['top left', 'top right', 'bottom right', 'bottom left'] as const;
+
+function cornerReportsOf(corners: Quad): readonly CornerReport[] {
+  return corners.map((corner, index): CornerReport => {
+    const before = corners[(index + 3) % 4] ?? corner;
+    const after = corners[(index + 1) % 4] ?? corner;
+    const [one, other] = [pointDistance(corner, before), pointDistance(corner, after)];
+    const cosine =
+      ((before.x - corner.x) * (after.x - corner.x) + (before.y - corner.y) * (after.y - corner.y)) /
+      (one * other);
+    return {
+      name: CORNER_NAMES[index] ?? '',
+      degrees: (Math.acos(Math.min(1, Math.max(-1, cosine))) * 180) / Math.PI,
+      outBy: Math.min(one, other) * Math.abs(cosine),
+    };
+  });
+}

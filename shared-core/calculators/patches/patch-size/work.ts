@@ -1,0 +1,116 @@
+import { failure, type Result, success } from '#core/result';
+import type { Length } from '#core/units/length';
+import { roundUpTo } from '#core/units/rounding';
+import type { Refusal } from '#core/calculators/calculator';
+import { givenLength, lengthUp } from '#core/calculators/quantities';
+import { fabricNeeded, type FabricNeeded, type ShortFabric, type PatchDemand } from '../fabric-needed';
+import { type SizedPatch, sizedPatch } from '../cut-sizes';
+import type { PatchSizeInput } from './input';
+import type { FabricRole, FromCut, UnitPlan } from '../patch-unit';
+import { patchUnits, planUnit, type UnitSizes } from '../patch-units';
+
+/** What every part of the answer is drawn from. */
+export interface PatchSizeWork {
+  readonly input: PatchSizeInput;
+  /** Null where finished sizes were given. */
+  readonly fromCut: FromCut<{ readonly unit: string }> | null;
+  readonly plan: UnitPlan;
+  /** In the order of the plan's patches. */
+  readonly sized: readonly SizedPatch[];
+  /** The first few that differ in size or fabric: these are in the drawing, with a letter each. */
+  readonly drawn: readonly SizedPatch[];
+  readonly needed: FabricNeeded;
+  /** Rotary cuts through one layer: strips, squared ends, cross cuts and diagonals. */
+  readonly cuts: number;
+}
+
+export const FABRIC_WORDS: Readonly<Record<FabricRole, string>> = {
+  first: 'First fabric',
+  second: 'Second fabric',
+  third: 'Third fabric',
+};
+
+export function workOutPatches(input: PatchSizeInput): Result<PatchSizeWork, Refusal> {
+  const { unit, seamAllowance } = input;
+  const fromCut = input.sizesAre === 'cut' ? patchUnits[unit.unit].fromCut(unit, seamAllowance) : null;
+  const sizes = (fromCut?.sizes ?? unit) as UnitSizes;
+  const numbers = Object.values(sizes).filter((size) => typeof size === 'number');
+  if (numbers.some((size) => !(size >= 1))) return failure(tooSmall(input));
+  const plan = planUnit(sizes, seamAllowance);
+  const sized = plan.patches.map((patch) => sizedPatch(patch, input.count, input));
+  const fromFabric = sized.filter(isFromFabric);
+  const needed = fabricNeeded(fromFabric.map(demandOf), input.fabricWidth, seamAllowance);
+  if (!needed.ok) return failure(fabricRefusal(needed.error, input.fabricWidth));
+  const cuts = cutsOf(fromFabric, needed.value);
+  const drawn = distinctPatches(fromFabric).slice(0, MOST_DRAWN);
+  return success({ input, fromCut, plan, sized, drawn, needed: needed.value, cuts });
+}
+
+const MOST_DRAWN = 4;
+
+/** What a patch is called in the drawing. */
+export function patchLetter(drawnAt: number): string {
+  return 'ABCD'.charAt(drawnAt);
+}
+
+function distinctPatches(sized: readonly SizedPatch[]): readonly SizedPatch[] {
+  const known = new Set<string>();
+  return sized.filter(({ patch, across, along }) => {
+    const key = [patch.role, across.exact, along.exact].join(' ');
+    return known.has(key) ? false : known.add(key);
+  });
+}
+
+/** Blocks and tops that are sewn already take no fabric of their own. */
+export function isFromFabric({ patch }: SizedPatch): boolean {
+  return patch.source !== 'sewn';
+}
+
+function demandOf({ patch, across, strip }: SizedPatch): PatchDemand {
+  return {
+    fabric: FABRIC_WORDS[patch.role],
+    name: patch.name,
+    stripWidth: across.rounded,
+    along: strip,
+    isRectangle: patch.shape.isRectangle,
+    mayTurn: true,
+    mayJoin: patch.source === 'fabric-joined',
+  };
+}
+
+/** Rotary cuts through one layer: every strip and the ends it is squared at, every patch off its strip, and those inside it. */
+export function cutsOf(
+  sized: readonly Pick<SizedPatch, 'patch' | 'count'>[],
+  { strips }: Pick<FabricNeeded, 'strips'>,
+): number {
+  const alongFabric = strips.reduce((sum, { strips: count }) => sum + 2 * count + 1, 0);
+  return sized.reduce((sum, { patch, count }) => sum + count * (1 + patch.shape.cuts.length), alongFabric);
+}
+
+function tooSmall({ seamAllowance }: PatchSizeInput): Refusal {
+  return {
+    code: 'cut-too-small',
+    field: ['unit'],
+    says: 'Nothing is left once the seams of {seam} are taken off: the cut piece is too small for this unit.',
+    values: { seam: givenLength(seamAllowance) },
+  };
+}
+
+/** Words for fabric that cannot hold a patch, or is beyond all measure. */
+export function fabricRefusal({ code, demand }: ShortFabric, fabricWidth: Length): Refusal {
+  if (code === 'too-much-fabric') {
+    return {
+      code,
+      field: ['count'],
+      says: 'This takes more than 250 m (270 yards) of fabric: look over the sizes and the count.',
+      values: {},
+    };
+  }
+  const length = lengthUp(roundUpTo(demand.along.first, 1));
+  return {
+    code,
+    field: ['fabricWidth'],
+    says: `${demand.name}: cut {across} by {along}, it is wider than the fabric, which gives {usable}.`,
+    values: { across: givenLength(demand.stripWidth), along: length, usable: givenLength(fabricWidth) },
+  };
+}

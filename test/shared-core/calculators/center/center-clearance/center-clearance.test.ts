@@ -1,0 +1,225 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { centerClearance } from '#core/calculators/center/center-clearance/center-clearance';
+import type { CenterClearanceInput } from '#core/calculators/center/center-clearance/input';
+import {
+  type CenterPatch,
+  distanceToPatchEdge,
+  patchCorners,
+  patchPart,
+  seamsCrossed,
+} from '#core/calculators/center/center-clearance/center-patch';
+import { STARTING_HABITS } from '#core/domain/workshop';
+import { polygonContainsPoint } from '#core/geometry/polygon';
+import { lengthFromInches as inches, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
+
+const starting = (change: Partial<CenterClearanceInput> = {}): CenterClearanceInput => ({
+  ...centerClearance.fromProject({
+    outline: { shape: 'circle', diameter: inches(50) },
+    hole: { diameter: inches(6.5) },
+    hasSlit: false,
+    settings: STARTING_HABITS,
+  }),
+  ...change,
+});
+const answer = (change: Partial<CenterClearanceInput> = {}) => {
+  const result = centerClearance.calculate(starting(change));
+  if (!result.ok) throw new Error(result.error.code);
+  return result.value;
+};
+
+describe('a hole in the center patch', () => {
+  it('of 6 1/2 in in a 24 in center leaves 8 1/2 in beside its seam line (common practice)', () => {
+    const { details, figures } = answer();
+    expect(details.clearanceAtSeam).toBe(inches(8.5));
+    expect(details.clearanceAtCut).toBe(inches(8.75));
+    expect(details.clearanceAtBack).toBe(inches(8.375));
+    expect(details.staysInside).toBe(true);
+    expect(details.seamsCrossed).toBe(0);
+    expect(figures[0]).toMatchObject({
+      label: 'Fabric left beside the seam line',
+      quantity: { rounded: inches(8.5) },
+    });
+  });
+
+  it('off the middle loses exactly what it is off towards the nearest side', () => {
+    expect(answer({ offsetAcross: inches(3), offsetDown: inches(-2) }).details.clearanceAtSeam).toBe(
+      inches(5.5),
+    );
+    const round = answer({ patchShape: 'circle', offsetAcross: inches(3), offsetDown: inches(4) });
+    expect(round.details.clearanceAtSeam).toBeCloseTo(inches(12 - 5 - 3.5), 6);
+  });
+
+  it('says by how much the seam line leaves the patch, and over how many seams', () => {
+    const { details, figures, notes } = answer({ patchAcross: inches(6.5), offsetAcross: inches(1) });
+    expect(details.staysInside).toBe(false);
+    expect(details.clearanceAtSeam).toBe(inches(2.25 - 3.5));
+    expect(details.seamsCrossed).toBe(3);
+    expect(figures[0]).toMatchObject({
+      label: 'The seam line leaves the patch by',
+      quantity: { rounded: inches(1.25) },
+    });
+    expect(notes[0]?.says).toContain('runs over a seam');
+    expect(notes[0]?.values).toMatchObject({ out: { rounded: inches(1.25) } });
+  });
+
+  it('warns where only the accuracy of placing it decides', () => {
+    const notes = (patch: number) => answer({ patchAcross: inches(patch), accuracy: inches(1 / 4) }).notes;
+    expect(notes(7.25)[0]?.says).toContain('a center that is off by');
+    expect(notes(7.25)[0]?.values).toMatchObject({
+      left: { rounded: inches(1 / 8) },
+      off: { rounded: inches(1 / 4) },
+    });
+    expect(notes(7.5)[0]?.says).not.toContain('a center that is off by');
+  });
+
+  it('tells of a fold on the back that lies on a seam', () => {
+    const [first] = answer({ patchAcross: inches(7.2), accuracy: inches(0) }).notes;
+    expect(first?.says).toContain('On the back the fold lies over a seam');
+  });
+
+  it('of the largest size just touches', () => {
+    const { largestHole } = answer({ offsetAcross: inches(2) }).details;
+    expect(largestHole).toBe(inches(19.5));
+    const touching = answer({ offsetAcross: inches(2), holeDiameter: inches(19.5) });
+    expect(touching.details.clearanceAtSeam).toBe(0);
+    expect(touching.details.staysInside).toBe(true);
+  });
+
+  it('whose seam line or fold just touches a seam runs over none', () => {
+    const touching = answer({ patchAcross: inches(7), accuracy: inches(0), backCover: inches(0) });
+    expect(touching.details.seamsCrossed).toBe(0);
+    expect(touching.notes[0]?.says).toContain('cannot be put back');
+    const round = answer({ patchShape: 'circle', patchAcross: inches(7) });
+    expect(round.details.seamsCrossed).toBe(0);
+  });
+
+  it('is told past a corner of a square that the shortest way decides, and beside a side alone which', () => {
+    const formula = (across: number, down: number) =>
+      answer({ offsetAcross: inches(across), offsetDown: inches(down) }).explanation[0]?.formula;
+    expect(formula(13, -14)).toBe('D = shortest way from the hole’s center to a side');
+    for (const beside of [formula(13, 2), formula(12, 12), formula(-2, -14)]) {
+      expect(beside).toBe('D = A ÷ 2 − max(|x|, |y|)');
+    }
+  });
+
+  it('has no largest size where its center lies just a seam from the edge', () => {
+    const { details, figures } = answer({ offsetAcross: inches(11.75) });
+    expect(details.largestHole).toBe(0);
+    expect(figures.map(({ label }) => label)).not.toContain('Largest hole here');
+  });
+
+  it('with its center outside the patch has no largest size', () => {
+    const { details, figures } = answer({ offsetAcross: inches(20) });
+    expect(details.largestHole).toBeLessThan(0);
+    expect(figures.map(({ label }) => label)).not.toContain('Largest hole here');
+  });
+});
+
+describe('the patch', () => {
+  const anyPatch: fc.Arbitrary<CenterPatch> = fc.record({
+    shape: fc.constantFrom('square', 'circle', 'polygon'),
+    across: fc.integer({ min: 1_000, max: 300_000 }),
+    sides: fc.integer({ min: 3, max: 12 }),
+  });
+  const anyCenter = fc.record({
+    x: fc.integer({ min: -100_000, max: 100_000 }),
+    y: fc.integer({ min: -100_000, max: 100_000 }),
+  });
+
+  it('holds every point of a circle as large as its clearance, and not all of a larger one', () => {
+    fc.assert(
+      fc.property(anyPatch, anyCenter, (patch, center) => {
+        const distance = distanceToPatchEdge(patch, center);
+        fc.pre(distance > 10);
+        const around = (radius: number) =>
+          Array.from({ length: 720 }, (_, index) => ({
+            x: center.x + radius * Math.cos((index * Math.PI) / 360),
+            y: center.y + radius * Math.sin((index * Math.PI) / 360),
+          }));
+        const isIn = ({ x, y }: { readonly x: number; readonly y: number }) =>
+          patch.shape === 'circle'
+            ? Math.hypot(x, y) <= patch.across / 2
+            : polygonContainsPoint(patchCorners(patch), { x, y });
+        expect(around(distance * 0.9999).every(isIn)).toBe(true);
+        expect(around(distance * 1.001).every(isIn)).toBe(false);
+        expect(seamsCrossed(patch, center, distance * 0.9999)).toBe(0);
+        expect(seamsCrossed(patch, center, distance * 1.001)).toBeGreaterThan(0);
+      }),
+    );
+  });
+
+  it('that is a polygon stands on a flat and is as wide across its flats as it says', () => {
+    const hexagon = patchCorners({ shape: 'polygon', across: 100, sides: 6 });
+    const heights = hexagon.map(({ y }) => y);
+    expect(Math.max(...heights)).toBeCloseTo(50, 9);
+    expect(heights.filter((y) => Math.abs(y - 50) < 1e-9)).toHaveLength(2);
+  });
+
+  it('is drawn about the place it is given', () => {
+    const at = { x: 10, y: 20 };
+    expect(patchPart({ shape: 'circle', across: 8, sides: 3 }, at)).toMatchObject({ center: at, radius: 4 });
+    expect(patchPart({ shape: 'square', across: 8, sides: 3 }, at)).toMatchObject({
+      points: [
+        { x: 6, y: 16 },
+        { x: 14, y: 16 },
+        { x: 14, y: 24 },
+        { x: 6, y: 24 },
+      ],
+    });
+  });
+});
+
+it('leaves less beside a larger hole, a wider seam or one further off, and more in a larger patch', () => {
+  const shape = fc.constantFrom('square', 'circle', 'polygon');
+  const eighths = fc.integer({ min: 1, max: 80 }).map((count) => inches(count / 8));
+  fc.assert(
+    fc.property(shape, eighths, eighths, eighths, (patchShape, holeDiameter, offset, more) => {
+      const base = { patchShape, patchSides: 6, holeDiameter, offsetAcross: offset } as const;
+      const left = (change: Partial<CenterClearanceInput> = {}) =>
+        answer({ ...base, ...change }).details.clearanceAtSeam;
+      const grown = (length: number) => lengthFromUnits(length + more);
+      const { seamAllowance, patchAcross } = starting();
+      expect(left({ holeDiameter: grown(holeDiameter) })).toBeCloseTo(left() - more / 2, 6);
+      expect(left({ seamAllowance: grown(seamAllowance) })).toBeCloseTo(left() - more, 6);
+      expect(left({ offsetAcross: grown(offset) })).toBeLessThan(left());
+      expect(left({ patchAcross: grown(patchAcross) })).toBeCloseTo(left() + more / 2, 6);
+      expect(left({ offsetAcross: lengthFromUnits(0 - offset) })).toBeCloseTo(left(), 6);
+    }),
+  );
+});
+
+it('marks a folded piece on the cut circle, each mark as far from the folded corner', () => {
+  const table = answer().tables.find(({ title }) => title.startsWith('Quarter template'))!;
+  expect(table.rows).toHaveLength(7);
+  for (const [, along, up] of table.rows) {
+    if (along?.kind !== 'length' || up?.kind !== 'length') throw new Error('not lengths');
+    expect(Math.hypot(along.exact, up.exact) / UNITS_PER_INCH).toBeCloseTo(3.25, 9);
+  }
+});
+
+it('draws the patch and the hole within the drawing, also a triangle and a hole off the patch', () => {
+  for (const change of [
+    {},
+    { patchShape: 'polygon', patchSides: 3 },
+    { offsetAcross: inches(30) },
+  ] as const) {
+    const diagram = answer(change).diagram!;
+    for (const part of diagram.parts) {
+      const points =
+        part.part === 'polygon'
+          ? part.points
+          : part.part === 'circle'
+            ? [-1, 1].map((way) => ({
+                x: part.center.x + way * part.radius,
+                y: part.center.y + way * part.radius,
+              }))
+            : [];
+      for (const { x, y } of points) {
+        expect(Math.min(x, y)).toBeGreaterThanOrEqual(0);
+        expect(x).toBeLessThanOrEqual(diagram.width);
+        expect(y).toBeLessThanOrEqual(diagram.height);
+      }
+    }
+  }
+});

@@ -1,0 +1,154 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { holeSize } from '#core/calculators/center/hole-size/hole-size';
+import type { HoleSizeInput } from '#core/calculators/center/hole-size/input';
+import { STARTING_HABITS } from '#core/domain/workshop';
+import { lengthFromInches as inches, lengthFromMillimeters, UNITS_PER_INCH } from '#core/units/length';
+
+const starting = (change: Partial<HoleSizeInput> = {}): HoleSizeInput => ({
+  ...holeSize.fromProject({
+    outline: { shape: 'circle', diameter: inches(50) },
+    hole: { diameter: inches(6.5) },
+    hasSlit: false,
+    settings: STARTING_HABITS,
+  }),
+  ...change,
+});
+const answer = (change: Partial<HoleSizeInput> = {}) => {
+  const result = holeSize.calculate(starting(change));
+  if (!result.ok) throw new Error(result.error.code);
+  return result.value;
+};
+const around = (circumference: number, ease = 0.5): Partial<HoleSizeInput> => ({
+  from: 'around',
+  measure: inches(circumference),
+  ease: inches(ease),
+});
+
+describe('the hole for a trunk, stand or pole', () => {
+  it('of 20 in around is 20/π and the ease, up to the next ruler size', () => {
+    const { details } = answer(around(20));
+    expect(details.exactDiameter / UNITS_PER_INCH).toBeCloseTo(6.3662 + 0.5, 4);
+    expect(details.diameter).toBe(inches(7));
+  });
+
+  it('is measured across just as well', () => {
+    expect(answer({ from: 'across', measure: inches(6), ease: inches(1 / 2) }).details.diameter).toBe(
+      inches(6.5),
+    );
+  });
+
+  it('uses π and not 3.14, which would be 0.05 % out (trade checks 0)', () => {
+    const exact = answer(around(157.0796, 0)).details.exactDiameter / UNITS_PER_INCH;
+    expect(exact).toBeCloseTo(50, 3);
+    expect(157.0796 / 3.14 - exact).toBeGreaterThan(0.02);
+  });
+
+  it('never comes out smaller than what goes through with its ease, nor a ruler step too large', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 8, max: 800 }),
+        fc.integer({ min: 0, max: 16 }),
+        fc.constantFrom(inches(1 / 8), inches(1 / 4), inches(1 / 2), inches(1), lengthFromMillimeters(10)),
+        (eighths, ease, rulerStep) => {
+          const { exactDiameter, diameter } = answer({ ...around(eighths / 8, ease / 8), rulerStep }).details;
+          expect(diameter).toBeGreaterThanOrEqual(exactDiameter - 1e-6);
+          expect(diameter - exactDiameter).toBeLessThan(rulerStep);
+          expect(diameter % rulerStep).toBe(0);
+        },
+      ),
+    );
+  });
+});
+
+describe('measured round or across', () => {
+  const anyMeasure = fc.integer({ min: 8, max: 800 });
+  const exactOf = (change: Partial<HoleSizeInput>) => answer(change).details.exactDiameter;
+
+  it('is the same hole: a tape round what is 1 across reads π of it, and back', () => {
+    fc.assert(
+      fc.property(anyMeasure, (eighths) => {
+        const across = exactOf({ from: 'across', measure: inches(eighths / 8), ease: inches(1 / 2) });
+        const round = exactOf(around((Math.PI * eighths) / 8));
+        // The tape is read to 1/320 mm.
+        expect(Math.abs(round - across)).toBeLessThan(1);
+      }),
+    );
+  });
+
+  it('takes a larger hole for more, and for more ease, and a longer line of stitching for it', () => {
+    fc.assert(
+      fc.property(anyMeasure, (eighths) => {
+        const one = answer(around(eighths / 8)).details;
+        for (const more of [around((eighths + 1) / 8), around(eighths / 8, 0.625)])
+          expect(exactOf(more)).toBeGreaterThan(one.exactDiameter);
+        const { diameter, seamLine } = answer(around(eighths / 8 + 8)).details;
+        expect(diameter).toBeGreaterThan(one.diameter);
+        expect(seamLine).toBeGreaterThan(one.seamLine);
+      }),
+    );
+  });
+
+  // Common practice: a skirt of 36 in is drawn with a string of 18 in; a turning ruler is set to half of what is across.
+  it('is drawn with half of what is across', () => {
+    const { figures } = answer({ from: 'wish', measure: inches(36) });
+    expect(figures[1]).toMatchObject({ label: 'Set a turning ruler to', quantity: { rounded: inches(18) } });
+  });
+});
+
+describe('the ruler’s next size', () => {
+  const more = (change: Partial<HoleSizeInput>) =>
+    answer(change).notes.find(({ says }) => says.includes('next size'));
+
+  it('is told where it leaves more room than was asked for, and by how much', () => {
+    const across = (measure: number) =>
+      ({ from: 'across', measure: inches(measure), ease: inches(1 / 2) }) as const;
+    expect(more(across(5.75))?.values).toMatchObject({ more: { rounded: inches(1 / 4) } });
+    expect(more(across(6))).toBeUndefined();
+    expect(more({ from: 'wish', measure: inches(6.3125) })).toBeUndefined();
+  });
+});
+
+describe('a size that is given', () => {
+  it('is taken as it is, without ease', () => {
+    for (const from of ['ruler', 'wish'] as const) {
+      expect(answer({ from, measure: inches(6.3125) }).details.diameter).toBe(inches(6.3125));
+    }
+  });
+
+  it('starts as the hole of the project', () => {
+    expect(starting()).toMatchObject({ from: 'wish', measure: inches(6.5) });
+  });
+});
+
+it('gives the seam line of its binding: 21.99 in for 6 1/2 in and a quarter-inch seam', () => {
+  expect(answer().details.seamLine / UNITS_PER_INCH).toBeCloseTo(2 * Math.PI * 3.5, 9);
+});
+
+it('lists the ruler sizes on both sides with the room each leaves', () => {
+  const [table] = answer(around(20)).tables;
+  expect(table?.columns[2]).toBe('Room on each side');
+  expect(table?.rows.map(([across]) => (across?.kind === 'length' ? across.rounded : 0))).toEqual(
+    [6, 6.5, 7, 7.5].map(inches),
+  );
+  const [tooSmall, , fits] = table!.rows.map(([, , room]) => (room?.kind === 'length' ? room.exact : 0));
+  expect(tooSmall).toBeLessThan(0);
+  expect(fits! / UNITS_PER_INCH).toBeCloseTo((7 - 20 / Math.PI) / 2, 4);
+});
+
+it('leaves no ruler size of nothing', () => {
+  const [table] = answer({ from: 'wish', measure: inches(1 / 4) }).tables;
+  expect(table?.rows).toHaveLength(2);
+});
+
+it('draws what goes through only where it was measured', () => {
+  const plans = (change: Partial<HoleSizeInput>) =>
+    answer(change).diagram!.parts.filter((part) => part.part === 'circle' && part.tone === 'plan');
+  expect(plans(around(20))).toMatchObject([{ radius: inches(20) / Math.PI / 2 }]);
+  expect(plans({})).toEqual([]);
+});
+
+it('says that fabric under a lit tree or near a stove can catch fire', () => {
+  const cautions = answer().notes.filter(({ kind }) => kind === 'caution');
+  expect(cautions.some(({ says }) => says.includes('catch fire'))).toBe(true);
+});

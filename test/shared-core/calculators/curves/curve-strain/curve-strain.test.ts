@@ -1,0 +1,142 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { curveStrain } from '#core/calculators/curves/curve-strain/curve-strain';
+import type { CurveStrainInput } from '#core/calculators/curves/curve-strain/input';
+import type { Outline } from '#core/domain/outline';
+import { STARTING_HABITS } from '#core/domain/workshop';
+import { lengthFromInches as inches, UNITS_PER_INCH } from '#core/units/length';
+
+const ofProject = (outline: Outline, holeAcross: number | null) =>
+  curveStrain.fromProject({
+    outline,
+    hole: holeAcross === null ? null : { diameter: inches(holeAcross) },
+    hasSlit: false,
+    settings: STARTING_HABITS,
+  });
+const starting = (change: Partial<CurveStrainInput> = {}): CurveStrainInput => ({
+  ...ofProject({ shape: 'circle', diameter: inches(50) }, 6.5),
+  ...change,
+});
+const answer = (change: Partial<CurveStrainInput> = {}) => {
+  const result = curveStrain.calculate(starting(change));
+  if (!result.ok) throw new Error(result.error.code);
+  return result.value;
+};
+
+describe('a strip cut to the raw edge of a hole', () => {
+  // Trade checks 11 (derived): stretch with a 1/4 in and with a 3/8 in seam.
+  it.each([
+    [0.75, 33.3, 50],
+    [1, 25, 37.5],
+    [1.5, 16.7, 25],
+    [2, 12.5, 18.8],
+    [3, 8.3, 12.5],
+    [5, 5, 7.5],
+  ])('of radius %d in would stretch %d %% or %d %%', (radius, quarter, threeEighths) => {
+    const stretch = (seam: number) =>
+      100 * answer({ radius: inches(radius), seamAllowance: inches(seam) }).details.cutToEdgeStrain;
+    expect(stretch(1 / 4)).toBeCloseTo(quarter, 1);
+    expect(Math.round(stretch(3 / 8) * 10) / 10).toBeCloseTo(threeEighths, 1);
+  });
+
+  it('on an outside of 18 in or more is eased by less than 1.5 % (trade checks 11, derived)', () => {
+    const outside = (radius: number) =>
+      answer({ side: 'outside', radius: inches(radius) }).details.cutToEdgeStrain;
+    expect(outside(18)).toBeLessThan(0.015);
+  });
+});
+
+describe('outside and inside', () => {
+  it('have their stitching a seam in and a seam out, and their strains against it', () => {
+    const inside = answer({ radius: inches(3.25) }).details;
+    const outside = answer({ side: 'outside', radius: inches(3.75) }).details;
+    expect(inside.seamRadius).toBe(inches(3.5));
+    expect(outside.seamRadius).toBe(inches(3.5));
+    expect(outside.strains).toEqual(inside.strains);
+  });
+
+  it('say which way each place gives', () => {
+    const ways = (side: 'inside' | 'outside') =>
+      answer({ side, radius: inches(6) }).tables[0]!.rows.map(([, how]) =>
+        how?.kind === 'words' ? how.text : '',
+      );
+    expect(ways('inside')).toEqual(['stretched', 'eased', 'stretched']);
+    expect(ways('outside')).toEqual(['eased', 'stretched', 'eased']);
+  });
+});
+
+describe('an arc', () => {
+  it('is as long as its part of the circle, and gives no less for being short', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 360 }), (arc) => {
+        const part = answer({ arc }).details;
+        const whole = answer({ arc: 360 }).details;
+        expect(part.seamLine).toBeCloseTo((whole.seamLine * arc) / 360, 4);
+        expect(part.strains).toEqual(whole.strains);
+      }),
+    );
+  });
+
+  it('of a quarter round a 3 in corner runs 4.32 in along the stitching', () => {
+    const corner = answer({ side: 'outside', radius: inches(3), arc: 90 });
+    expect(corner.details.seamLine / UNITS_PER_INCH).toBeCloseTo((Math.PI / 2) * 2.75, 9);
+  });
+});
+
+describe('the smallest radius and the widest strip', () => {
+  it('are where the verdict turns', () => {
+    fc.assert(
+      fc.property(fc.constantFrom('inside', 'outside'), fc.integer({ min: 12, max: 32 }), (side, eighths) => {
+        const stripWidth = inches(eighths / 8);
+        const { smallestRadius } = answer({ side, stripWidth, radius: inches(20) }).details;
+        const verdict = (radius: number) =>
+          answer({ side, stripWidth, radius: inches(radius / UNITS_PER_INCH) }).details.verdict;
+        expect(['comfortable', 'with care']).toContain(verdict(smallestRadius * 1.001));
+        expect(['hard', 'impossible']).toContain(verdict(smallestRadius * 0.999));
+      }),
+    );
+  });
+
+  it('are there for both folds, a single one only where the seam leaves something of it', () => {
+    expect(answer({ stripWidth: inches(1.5) }).tables[1]?.rows).toHaveLength(2);
+    const narrow = answer({ stripWidth: inches(3 / 4), fold: 'double', seamAllowance: inches(5 / 16) });
+    expect(narrow.tables[1]?.rows).toHaveLength(2);
+  });
+
+  it('take straight grain by its own limit', () => {
+    const { tables, notes } = answer({ grain: 'straight' });
+    expect(tables[2]?.rows).toHaveLength(1);
+    expect(notes[0]?.says).toContain('Straight grain gives about');
+  });
+});
+
+describe('what has no answer', () => {
+  it('is refused with its field', () => {
+    expect(curveStrain.calculate(starting({ side: 'outside', radius: inches(1 / 4) }))).toMatchObject({
+      ok: false,
+      error: { code: 'bend-too-tight', field: ['radius'] },
+    });
+    expect(curveStrain.calculate(starting({ stripWidth: inches(1 / 2) }))).toMatchObject({
+      ok: false,
+      error: { code: 'strip-too-narrow' },
+    });
+  });
+});
+
+it('starts from the hole, else the outside bend, else a rounded corner', () => {
+  const round: Outline = { shape: 'circle', diameter: inches(50) };
+  expect(ofProject(round, 6.5)).toMatchObject({ side: 'inside', radius: inches(3.25), arc: 360 });
+  expect(ofProject(round, null)).toMatchObject({ side: 'outside', radius: inches(25), arc: 360 });
+  expect(ofProject({ shape: 'square', side: inches(40) }, null)).toMatchObject({ side: 'outside', arc: 90 });
+});
+
+it('owns up that no stretch for bias has been published, and warns where the strip cannot lie flat', () => {
+  const tips = (change: Partial<CurveStrainInput>) => answer(change).notes.map(({ says }) => says);
+  expect(tips({}).join(' ')).toContain('No published figure');
+  expect(tips({ stripWidth: inches(2.5) })[0]).toContain('cannot lie flat');
+});
+
+it('draws the arc it was asked for', () => {
+  const arcs = answer({ arc: 90 }).diagram!.parts.filter((part) => part.part === 'arc');
+  expect(arcs.map(({ toDegrees }) => toDegrees)).toEqual([90, 90, 90]);
+});
