@@ -188,9 +188,15 @@ const rendererRules = [
   ),
   forbid(
     'features-are-apart',
-    'A feature does not know its neighbours: lift what both need into ui, text or shared-core, or compose them in app.',
+    'A feature does not know its neighbors: move what both need to shared, ui, text or shared-core, or compose them in app.',
     { path: '^renderer/features/([^/]+)/' },
     { path: '^renderer/features/', pathNot: '^renderer/features/$1/' },
+  ),
+  forbid(
+    'shared-knows-no-feature',
+    'What features share must not depend on one of them: pass down what differs.',
+    { path: inside('renderer/shared') },
+    { path: inside('renderer/features') },
   ),
   forbid(
     'app-composes',
@@ -202,7 +208,7 @@ const rendererRules = [
     'ui-knows-no-data',
     'Shared controls and words get what they show as arguments: no features, no bridge.',
     { path: inside('renderer/ui', 'renderer/text') },
-    { path: inside('renderer/features', 'renderer/bridge') },
+    { path: inside('renderer/features', 'renderer/shared', 'renderer/bridge') },
   ),
   forbid(
     'words-without-controls',
@@ -214,7 +220,7 @@ const rendererRules = [
     'bridge-is-plain',
     'The bridge asks and answers: it draws nothing.',
     { path: inside('renderer/bridge') },
-    { path: inside('renderer/features', 'renderer/ui') },
+    { path: inside('renderer/features', 'renderer/shared', 'renderer/ui') },
   ),
 ];
 

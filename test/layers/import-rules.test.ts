@@ -252,6 +252,21 @@ const cases: Readonly<Record<string, { bad: readonly Files[]; good?: readonly Fi
       { 'renderer/features/stash/list.tsx': value('#renderer/ui/button'), 'renderer/ui/button.tsx': empty },
     ],
   },
+  'shared-knows-no-feature': {
+    bad: [
+      {
+        'renderer/shared/trip-dialog.tsx': types('#renderer/features/stage/trip'),
+        'renderer/features/stage/trip.tsx': empty,
+      },
+    ],
+    good: [
+      {
+        'renderer/features/stage/trip.tsx': value('#renderer/shared/dialog'),
+        'renderer/shared/dialog.tsx': empty,
+      },
+      { 'renderer/shared/dialog.tsx': value('#renderer/bridge/call'), 'renderer/bridge/call.ts': empty },
+    ],
+  },
   'app-composes': {
     bad: [
       { 'renderer/features/stash/list.tsx': types('#renderer/app/routes'), 'renderer/app/routes.tsx': empty },
@@ -265,6 +280,7 @@ const cases: Readonly<Record<string, { bad: readonly Files[]; good?: readonly Fi
         'renderer/text/words.ts': types('#renderer/features/stash/row'),
         'renderer/features/stash/row.tsx': empty,
       },
+      { 'renderer/ui/button.tsx': value('#renderer/shared/dialog'), 'renderer/shared/dialog.tsx': empty },
     ],
   },
   'words-without-controls': {

@@ -1,12 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { Problem } from '#core/contract/problem';
 import type { Stage } from '#core/domain/stage';
 import { calendarDate } from '#core/units/calendar-date';
 import { lengthFromInches } from '#core/units/length';
 import { dateWords, farWords, lateWords, today } from '#renderer/text/dates';
-import { lengthProblemWords } from '#renderer/text/field-problems';
 import { outlineWords } from '#renderer/text/project-words';
-import { problemWords } from '#renderer/text/problems';
 import { progressCount, progressWords, stageMove } from '#renderer/text/stage-words';
 
 const inch = { system: 'inch', inchStep: 8 } as const;
@@ -55,7 +52,10 @@ describe('a piece in words', () => {
       ),
     ).toBe('Rectangle, 14 × 42 in');
     expect(
-      outlineWords({ outline: { shape: 'circle', diameter: lengthFromInches(60) }, hole, hasSlit: true }, inch),
+      outlineWords(
+        { outline: { shape: 'circle', diameter: lengthFromInches(60) }, hole, hasSlit: true },
+        inch,
+      ),
     ).toBe('Round, 60 in across, 6½ in hole, slit');
     expect(
       outlineWords(
@@ -115,40 +115,5 @@ describe('the verb that moves a stage on', () => {
   it('is none once a stage is over', () => {
     expect(stageMove(stage('piecing', 'done'))).toBeNull();
     expect(stageMove(stage('piecing', 'skipped'))).toBeNull();
-  });
-});
-
-describe('problems in words', () => {
-  const problems: readonly Problem[] = [
-    { code: 'invalid-input', fields: [{ path: ['name'], read: '', expected: 'a name' }] },
-    { code: 'not-found', kind: 'project' },
-    { code: 'gate-closed', open: ['Outside is bound'] },
-    { code: 'short-of-fabric', free: 8128, there: 16256, asked: 81280 },
-    { code: 'already-undone' },
-    { code: 'in-use', what: 'fabric' },
-    { code: 'nothing-to-undo' },
-    { code: 'changed-since', what: 'stage' },
-    { code: 'not-a-photo' },
-    { code: 'file-unreadable', detail: 'no room' },
-    { code: 'backup-unusable', detail: 'cut short' },
-    { code: 'newer-workshop', found: 90, known: 50 },
-    { code: 'unexpected', detail: 'lost' },
-  ];
-  it.each(problems)('of the code $code are a plain sentence that never shows the code', (problem) => {
-    const words = problemWords(problem, inch);
-    expect(words).toMatch(/^[A-Z].*\.$/);
-    expect(words).not.toContain(problem.code);
-  });
-
-  it('measure fabric in the units of the reader', () => {
-    expect(problemWords({ code: 'short-of-fabric', free: 8128, there: 16256, asked: 81280 }, inch)).toContain(
-      '10 in asked for, 1 in free of 2 in there',
-    );
-  });
-
-  it('tell at a length field what was read and what can be written', () => {
-    expect(lengthProblemWords({ code: 'ambiguous', read: '1,250', expected: ['1250 in', '1.25 in'] })).toBe(
-      '“1,250” can mean two things. Write 1250 in or 1.25 in.',
-    );
   });
 });

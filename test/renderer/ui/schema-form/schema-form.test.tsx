@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { answerCalculator } from '#core/calculators/complete-input';
-import { patchSize } from '#core/calculators/patches/patch-size';
+import { patchSize } from '#core/calculators/patches/patch-size/patch-size';
 import { calculators } from '#core/calculators/registry';
 import { calendarDateSchema } from '#core/domain/dates';
 import {
