@@ -67,7 +67,7 @@ test('three gifts for one day cannot all be met; one is moved by keys, and every
   expect(await dueOf(page, 'Gift for Sorrel')).toBe(dayFromNow(16));
   await goTo(page, 'Bench');
   await expect(verdict(page)).toHaveText('Everything will be done in time.');
-  await expect(page.getByText('Moved the day of “Gift for Sorrel”')).toBeVisible();
+  await expect(page.getByText('Moved the due date of “Gift for Sorrel”')).toBeVisible();
   await page.getByRole('button', { name: 'Undo', exact: true }).click();
   await expect(verdict(page)).toContainText('Not everything will be done in time');
   await close();

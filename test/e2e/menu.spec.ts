@@ -50,7 +50,7 @@ test('every place has an entry in the menu with a key of its own, and the entry 
   await expect(keys).toContainText('Begin a piece');
   await keys.getByRole('button', { name: 'Close' }).click();
   await choose(electron, 'Edit', 'Undo');
-  await expect(page.getByRole('status').first()).toHaveText('Undone: Began “Harvest round”');
+  await expect(page.getByRole('status').first()).toHaveText('Undone: Started “Harvest round”');
   await choose(electron, 'Notebook', 'New project');
   await expect(title(page, 'A new piece')).toBeVisible();
   await close();

@@ -6,10 +6,10 @@ import { systemClockAndIds } from '#main/store/base/clock-and-ids';
 
 // A child process for the tests: begins a further step of the format and is killed half way through it.
 const [file = ''] = process.argv.slice(2);
-const surroundings = systemClockAndIds();
+const clockAndIds = systemClockAndIds();
 openStore(file, {
-  surroundings,
-  steps: [
+  clockAndIds,
+  migrations: [
     ...migrations,
     {
       version: 9990,

@@ -1,5 +1,5 @@
 import type { ChannelInput } from '#core/contract/channels';
-import type { DayMoves, Mending, PlannedDates } from '#core/contract/dates';
+import type { DayMoves, DateFixes, PlannedDates } from '#core/contract/dates';
 import type { Problem } from '#core/contract/problem';
 import type { Changed } from '#core/contract/projects';
 import type { TripId } from '#core/domain/ids';
@@ -15,7 +15,7 @@ import { recordChange } from '../history/changes';
 import { daysAwayOf } from '../trips/days-away';
 import { oneRow, type ReadableStore, updateRow } from '../base/handles';
 import { findProject, notFound } from '../base/lookups';
-import { type Open, openPieces } from '../projects/open-projects';
+import { type OpenProject, listOpenProjects } from '../projects/open-projects';
 import { touchProject } from '../projects/project-rows';
 import { textOf } from '../base/rows';
 import { estimatesOf } from '../projects/stage-estimates';
@@ -23,18 +23,21 @@ import { minutesByStage } from '../workshop/work-rows';
 import { readWorkshop } from '../workshop/workshop';
 
 export function plannedDates(store: ReadableStore, question: ChannelInput<'dates:plan'>): PlannedDates {
-  const { load, away } = questionOf(store, question);
+  const { load, away } = planningLoadOf(store, question);
   const planned = planDates(load);
   const { sessions: _, ...plan } = planned;
   return { plan, weeks: weekLoads(load, planned), away };
 }
 
-export function mendDates(store: ReadableStore, question: ChannelInput<'dates:mend'>): Mending {
-  const { load } = questionOf(store, question);
+export function suggestDateFixes(
+  store: ReadableStore,
+  question: ChannelInput<'dates:suggest-fixes'>,
+): DateFixes {
+  const { load } = planningLoadOf(store, question);
   return { ...moreHours(load), moved: moveDates(load, planDates(load)) };
 }
 
-/** Keeps moved days, all of them as one change. */
+/** Saves moved dates, all of them as one change. */
 export function moveDays(
   store: ReadableStore,
   { moves }: ChannelInput<'dates:move'>,
@@ -44,11 +47,11 @@ export function moveDays(
   const missing = [...projects, ...trips].find((found) => !found.ok);
   if (missing?.ok === false) return missing;
   const names = [
-    ...projects.flatMap((found) => (found.ok ? [`Moved the day of “${found.value.name}”`] : [])),
-    ...trips.flatMap((found) => (found.ok ? [`Moved the return of “${found.value.name}”`] : [])),
+    ...projects.flatMap((found) => (found.ok ? [`Moved the due date of “${found.value.name}”`] : [])),
+    ...trips.flatMap((found) => (found.ok ? [`Moved the return date of “${found.value.name}”`] : [])),
   ];
   const [first = ''] = names;
-  const words = names.length === 1 ? first : `Moved ${String(names.length)} days`;
+  const words = names.length === 1 ? first : `Moved ${String(names.length)} dates`;
   return recordChange(store, words, (writable) => {
     for (const { projectId, dueOn } of moves.dues) {
       updateRow(writable, 'project', projectId, { due_on: dueOn });
@@ -62,17 +65,17 @@ export function moveDays(
   });
 }
 
-interface Question {
+interface PlanningLoad {
   readonly load: WorkshopLoad;
   readonly away: readonly DaysAway[];
 }
 
-/** All that is left to do on the pieces that are not put away, with the days as they would be moved. */
-function questionOf(store: ReadableStore, { on, moves }: ChannelInput<'dates:plan'>): Question {
-  const open = openPieces(store).map((one) => withMoves(one, moves));
+/** Everything left to do on projects that are not archived, with these moves applied. */
+function planningLoadOf(store: ReadableStore, { on, moves }: ChannelInput<'dates:plan'>): PlanningLoad {
+  const open = listOpenProjects(store).map((one) => withMoves(one, moves));
   const workshop = readWorkshop(store);
   const estimates = estimatesOf(store, open);
-  const clocked = minutesByStage(
+  const logged = minutesByStage(
     store,
     open.map(({ project }) => project.id),
   );
@@ -84,7 +87,7 @@ function questionOf(store: ReadableStore, { on, moves }: ChannelInput<'dates:pla
       const daysAway = daysOf.get(stage.id);
       return {
         ...stage,
-        estimateMinutes: minutesLeft(estimates.get(stage.id)?.minutes ?? 0, clocked.get(stage.id) ?? 0),
+        estimateMinutes: minutesLeft(estimates.get(stage.id)?.minutes ?? 0, logged.get(stage.id) ?? 0),
         ...(daysAway === undefined ? {} : { daysAway }),
       };
     }),
@@ -92,12 +95,12 @@ function questionOf(store: ReadableStore, { on, moves }: ChannelInput<'dates:pla
   return { load: loadOfProjects(projects, workshop, on), away };
 }
 
-/** Of a stage that was worked on, what is left of its estimate; one that took longer is as good as done. */
-function minutesLeft(estimated: number, clocked: number): number {
-  return Math.max(0, estimated - clocked);
+/** The rest of an estimate. A stage that already took longer needs no more time. */
+function minutesLeft(estimated: number, logged: number): number {
+  return Math.max(0, estimated - logged);
 }
 
-function withMoves(open: Open, { dues, promises }: DayMoves): Open {
+function withMoves(open: OpenProject, { dues, promises }: DayMoves): OpenProject {
   const due = dues.find(({ projectId }) => projectId === open.project.id);
   return {
     ...open,

@@ -18,7 +18,7 @@ import { labelSheetOfWorkshop } from './0170-label-sheet';
 import { plainNames } from './0180-plain-names';
 import type { Migration } from './migration';
 
-/** Every step of the file's format, oldest first. */
+/** Every migration, oldest first. */
 export const migrations: readonly Migration[] = [
   firstTables,
   benchTimeOfWorkshop,
@@ -40,5 +40,5 @@ export const migrations: readonly Migration[] = [
   plainNames,
 ];
 
-/** The format this program writes; a file beyond it is refused untouched. */
-export const KNOWN_VERSION = Math.max(...migrations.map(({ version }) => version));
+/** The format this program writes. A newer file is refused and left untouched. */
+export const NEWEST_VERSION = Math.max(...migrations.map(({ version }) => version));

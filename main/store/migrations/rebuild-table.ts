@@ -1,8 +1,8 @@
 import type Database from 'better-sqlite3';
 
 /**
- * Makes a table anew in another shape, with the rows of the columns both shapes have, its indexes and its triggers: the
- * way to change a CHECK. Foreign keys are off during a migration, as this needs.
+ * Rebuilds a table with other SQL, which is how SQLite changes a CHECK. Rows keep the columns both shapes have; indexes and
+ * triggers are created again. Foreign keys must be off, as they are during a migration.
  */
 export function rebuildTable(database: Database.Database, table: string, createSql: string): void {
   const parts = database
@@ -12,7 +12,7 @@ export function rebuildTable(database: Database.Database, table: string, createS
     .pluck()
     .all(table);
   const before = columnsOf(database, table);
-  // Other tables and triggers go on naming it as they do, instead of following the old one.
+  // Other tables and triggers keep referring to the table by its name instead of following the renamed one.
   database.pragma('legacy_alter_table = ON');
   try {
     database.exec(`ALTER TABLE ${table} RENAME TO ${table}_before`);

@@ -7,8 +7,8 @@ export function storeVersion(database: Database.Database): number {
 }
 
 /**
- * Brings the file forward through every step it has not had, one transaction each: after a crash it stands at the last
- * whole step. Foreign keys are off meanwhile, as a rebuilt table needs, and checked before each commit.
+ * Applies every migration the file has not had yet, each in its own transaction, so that a crash leaves the file at a whole
+ * version. Foreign keys are off while a table is rebuilt, and checked before each commit.
  */
 export function migrate(database: Database.Database, migrations: readonly Migration[]): void {
   const due = migrations.filter(({ version }) => version > storeVersion(database));
@@ -26,9 +26,9 @@ function applyOne(database: Database.Database, migration: Migration): void {
   try {
     migration.apply(database);
     installChangeTriggers(database);
-    const loose = database.pragma('foreign_key_check') as readonly unknown[];
-    if (loose.length > 0)
-      throw new Error(`Step ${migration.version} leaves ${loose.length} rows without their parent`);
+    const orphans = database.pragma('foreign_key_check') as readonly unknown[];
+    if (orphans.length > 0)
+      throw new Error(`Migration ${migration.version} leaves ${orphans.length} rows without their parent`);
     database.pragma(`user_version = ${migration.version}`);
     database.exec('COMMIT');
   } catch (error) {

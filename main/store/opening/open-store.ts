@@ -6,29 +6,29 @@ import { failure, type Result, success } from '#core/result';
 import { type ReadableStore, readableStore } from '../base/handles';
 import { migrate, storeVersion } from './migrate';
 import type { Migration } from '../migrations/migration';
-import { KNOWN_VERSION, migrations } from '../migrations/migrations';
+import { NEWEST_VERSION, migrations } from '../migrations/migrations';
 import type { ClockAndIds } from '../base/clock-and-ids';
 import { APPLICATION_ID, inspectWorkshopFile, unreadable } from './workshop-file';
 
 export interface OpenOptions {
-  readonly surroundings: ClockAndIds;
-  /** Called with the open file before anything in it is changed; not for a new file. */
+  readonly clockAndIds: ClockAndIds;
+  /** Called with the open file before anything in it changes; not called for a new file. */
   readonly backUp?: (database: Database.Database, why: 'start' | 'migration') => void;
-  /** The steps of the format; tests hand in fewer or more. */
-  readonly steps?: readonly Migration[];
+  /** The migrations to apply; tests pass fewer or more. */
+  readonly migrations?: readonly Migration[];
 }
 
 /**
- * Opens the workshop file, or makes it: refuses a newer one or another program's untouched, checks that it is whole,
- * backs it up, and brings it forward.
+ * Opens the workshop file or creates it. A newer file, or one from another program, is refused and left untouched. An existing file
+ * is checked for damage, backed up and migrated.
  */
 export function openStore(file: string, options: OpenOptions): Result<ReadableStore, Problem> {
-  const { steps = migrations } = options;
-  const known = steps === migrations ? KNOWN_VERSION : Math.max(0, ...steps.map(({ version }) => version));
+  const steps = options.migrations ?? migrations;
+  const newest = steps === migrations ? NEWEST_VERSION : Math.max(0, ...steps.map(({ version }) => version));
   const found = inspectWorkshopFile(file);
   if (!found.ok) return found;
-  if (found.value !== null && found.value > known) {
-    return failure({ code: 'newer-workshop', found: found.value, known });
+  if (found.value !== null && found.value > newest) {
+    return failure({ code: 'newer-workshop', found: found.value, known: newest });
   }
   let database: Database.Database | undefined;
   try {
@@ -37,18 +37,18 @@ export function openStore(file: string, options: OpenOptions): Result<ReadableSt
     setPragmas(database);
     if (found.value === null) database.pragma(`application_id = ${APPLICATION_ID}`);
     else {
-      assertWhole(database);
-      options.backUp?.(database, storeVersion(database) < known ? 'migration' : 'start');
+      assertUndamaged(database);
+      options.backUp?.(database, storeVersion(database) < newest ? 'migration' : 'start');
     }
     migrate(database, steps);
-    return success(readableStore(database, options.surroundings));
+    return success(readableStore(database, options.clockAndIds));
   } catch (error) {
     database?.close();
     return failure(unreadable(error));
   }
 }
 
-/** Folds the write-ahead log into the file, as far as nobody is in the way. */
+/** Folds the write-ahead log into the file, as far as no reader blocks it. */
 export function foldLog({ database }: ReadableStore): void {
   database.pragma('wal_checkpoint(PASSIVE)');
 }
@@ -63,9 +63,9 @@ export function closeStore(store: ReadableStore): void {
 function setPragmas(database: Database.Database): void {
   database.pragma('busy_timeout = 5000');
   database.pragma('journal_mode = WAL');
-  // A change that was acknowledged outlives a power cut.
+  // A confirmed change survives a power cut.
   database.pragma('synchronous = FULL');
-  // The log is folded into the file when the maker rests; in between it may grow to 64 MB.
+  // The log is folded into the file while the store is idle; until then it may grow to 64 MB.
   database.pragma('wal_autocheckpoint = 16000');
   database.pragma('foreign_keys = ON');
   database.pragma('recursive_triggers = ON');
@@ -73,7 +73,7 @@ function setPragmas(database: Database.Database): void {
   database.pragma('temp_store = MEMORY');
 }
 
-function assertWhole(database: Database.Database): void {
-  const said = database.pragma('quick_check(1)', { simple: true });
-  if (said !== 'ok') throw new Error(`The file is damaged: ${String(said)}`);
+function assertUndamaged(database: Database.Database): void {
+  const verdict = database.pragma('quick_check(1)', { simple: true });
+  if (verdict !== 'ok') throw new Error(`The file is damaged: ${String(verdict)}`);
 }

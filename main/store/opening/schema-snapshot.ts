@@ -6,7 +6,7 @@ export interface SchemaSnapshot {
   readonly objects: readonly { readonly type: string; readonly name: string; readonly sql: string }[];
 }
 
-/** The whole shape of a file: every table, index and trigger in its own words, by name. */
+/** The SQL of every table, index and trigger, by type and name. */
 export function schemaSnapshot(database: Database.Database): SchemaSnapshot {
   const objects = database
     .prepare<[], SchemaSnapshot['objects'][number]>(

@@ -5,7 +5,7 @@ import Database from 'better-sqlite3';
 import type { Problem } from '#core/contract/problem';
 import { failure, type Result, success } from '#core/result';
 
-/** "Ring" in ASCII: tells a workshop from any other SQLite file. */
+/** "Ring" in ASCII. It marks an SQLite file as a workshop. */
 export const APPLICATION_ID = 0x52_69_6e_67;
 
 const MAGIC = 'SQLite format 3\0';
@@ -14,8 +14,8 @@ const VERSION_AT = 60;
 const APPLICATION_AT = 68;
 
 /**
- * The format version of a workshop file, or null where there is none yet, found without opening the file in SQLite: a file that is to be
- * refused is left byte for byte as it is, and nothing appears beside it.
+ * The format version of a workshop file, or null if there is no file yet. It is read without opening the file in SQLite, so that a
+ * refused file does not change by a single byte and nothing appears beside it.
  */
 export function inspectWorkshopFile(file: string): Result<number | null, Problem> {
   try {
@@ -55,7 +55,7 @@ function hasUnfinishedLog(file: string): boolean {
   return fs.existsSync(log) && fs.statSync(log).size > 0;
 }
 
-/** After a crash the header may be older than what the write-ahead log holds, so a copy of both is asked. */
+/** After a crash the write-ahead log may hold a newer header than the file, so SQLite reads a copy of both. */
 function inspectCopy(file: string): Result<number, Problem> {
   const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'ringbound-look-'));
   try {

@@ -14,7 +14,7 @@ import { projectOf, touchProject } from './project-rows';
 import { idOf, jsonOf, numberOf, textOf } from '../base/rows';
 import { settingsInUse } from '../workshop/settings-in-use';
 
-/** The answers kept with a stage, in the order they were first kept. */
+/** The answers saved with a stage, in the order they were first saved. */
 export function listCalculations(
   store: ReadableStore,
   { stageId }: ChannelInput<'calculation:list'>,
@@ -23,11 +23,11 @@ export function listCalculations(
   return allRows(store, sql, stageId).map(calculationOf);
 }
 
-/** Works the answer out from the project as it is now and keeps it in place of the calculator's last one. */
-export function keepCalculation(
+/** Calculates the answer from the project as it is now. It replaces the answer this calculator saved before. */
+export function saveCalculation(
   store: ReadableStore,
-  { stageId, calculator: name, ownInput }: ChannelInput<'calculation:keep'>,
-): Result<ChannelOutput<'calculation:keep'>, Problem> {
+  { stageId, calculator: name, ownInput }: ChannelInput<'calculation:save'>,
+): Result<ChannelOutput<'calculation:save'>, Problem> {
   const stage = findStage(store, stageId);
   if (!stage.ok) return stage;
   const calculator = calculatorByName(name);
@@ -36,15 +36,16 @@ export function keepCalculation(
   const project = projectOf(oneRow(store, 'SELECT * FROM project WHERE id = ?', projectId) ?? {});
   const measurements = measurementsOfProject(project, settingsInUse(store));
   const answer = answerCalculator(calculator, measurements, ownInput);
-  if (!answer.ok) return failure(toProblem(answer.error));
+  // The page shows why while the maker types; this only stops a save when the project has changed meanwhile.
+  if (!answer.ok) return failure<Problem>({ code: 'no-answer', calculator: calculator.title });
   const columns = {
     version: calculator.version,
     input_json: JSON.stringify(answer.value.input),
     own_input_json: JSON.stringify(answer.value.ownInput),
     answer_json: JSON.stringify(answer.value.calculation),
-    kept_at: store.surroundings.now(),
+    kept_at: store.clockAndIds.now(),
   };
-  return recordChange(store, `Kept “${calculator.title}” with “${stage.value.name}”`, (writable) => {
+  return recordChange(store, `Saved “${calculator.title}” for “${stage.value.name}”`, (writable) => {
     const before = oneRow(
       writable,
       'SELECT id FROM calculation WHERE stage_id = ? AND calculator = ?',
@@ -52,7 +53,7 @@ export function keepCalculation(
       name,
     );
     const calculationId = (
-      before === undefined ? store.surroundings.newId() : textOf(before, 'id')
+      before === undefined ? store.clockAndIds.newId() : textOf(before, 'id')
     ) as CalculationId;
     if (before === undefined) {
       insertRow(writable, 'calculation', {
@@ -69,27 +70,20 @@ export function keepCalculation(
   });
 }
 
-export function removeCalculation(
+export function deleteCalculation(
   store: ReadableStore,
-  { calculationId }: ChannelInput<'calculation:remove'>,
+  { calculationId }: ChannelInput<'calculation:delete'>,
 ): Result<Changed, Problem> {
   const sql = `SELECT calculation.calculator, project_id FROM calculation JOIN stage ON stage.id = stage_id
     WHERE calculation.id = ?`;
   const row = oneRow(store, sql, calculationId);
-  if (row === undefined) return notFound('answer');
+  if (row === undefined) return notFound('saved-answer');
   const title = calculatorByName(textOf(row, 'calculator'))?.title ?? textOf(row, 'calculator');
-  return recordChange(store, `Removed “${title}”`, (writable) => {
+  return recordChange(store, `Deleted the answer of “${title}”`, (writable) => {
     write(writable, 'DELETE FROM calculation WHERE id = ?', calculationId);
     touchProject(writable, textOf(row, 'project_id'));
     return success({});
   });
-}
-
-/** The page shows a refusal while it is typed; here it only keeps an answer that is none from being kept. */
-function toProblem(error: Extract<ReturnType<typeof answerCalculator>, { ok: false }>['error']): Problem {
-  if (error.code === 'invalid-input') return error;
-  const { field, says } = error.refusal;
-  return { code: 'invalid-input', fields: [{ path: ['ownInput', ...field], read: '', expected: says }] };
 }
 
 function calculationOf(row: Row): KeptCalculation {

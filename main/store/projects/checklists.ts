@@ -17,7 +17,7 @@ export function addChecklistItem(
   return recordChange(store, `Added “${text}”`, (writable) => {
     const last = 'SELECT coalesce(max(position), -1) AS last FROM checklist_item WHERE stage_id = ?';
     insertRow(writable, 'checklist_item', {
-      id: store.surroundings.newId(),
+      id: store.clockAndIds.newId(),
       stage_id: stageId,
       position: oneNumber(writable, last, stageId) + 1,
       text,
@@ -35,8 +35,8 @@ export function tickChecklistItem(
   { checklistItemId, ticked }: ChannelInput<'checklist:tick'>,
 ): Result<Changed, Problem> {
   const item = findItem(store, checklistItemId);
-  if (item === undefined) return notFound('checklist line');
-  return recordChange(store, `${ticked ? 'Ticked' : 'Unticked'} “${item.text}”`, (writable) => {
+  if (item === undefined) return notFound('checklist-item');
+  return recordChange(store, `${ticked ? 'Checked off' : 'Unchecked'} “${item.text}”`, (writable) => {
     if (item.isTicked === ticked) return success({});
     updateRow(writable, 'checklist_item', checklistItemId, { is_ticked: ticked ? 1 : 0 });
     touchProject(writable, item.projectId);
@@ -44,13 +44,13 @@ export function tickChecklistItem(
   });
 }
 
-export function removeChecklistItem(
+export function deleteChecklistItem(
   store: ReadableStore,
-  { checklistItemId }: ChannelInput<'checklist:remove'>,
+  { checklistItemId }: ChannelInput<'checklist:delete'>,
 ): Result<Changed, Problem> {
   const item = findItem(store, checklistItemId);
-  if (item === undefined) return notFound('checklist line');
-  return recordChange(store, `Removed “${item.text}”`, (writable) => {
+  if (item === undefined) return notFound('checklist-item');
+  return recordChange(store, `Deleted “${item.text}”`, (writable) => {
     write(writable, 'DELETE FROM checklist_item WHERE id = ?', checklistItemId);
     touchProject(writable, item.projectId);
     return success({});

@@ -1,6 +1,6 @@
 import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
-import type { Changed, ForeseenStage } from '#core/contract/projects';
+import type { Changed, PreviewedStage } from '#core/contract/projects';
 import { matchPlan, type PlanStep, type RunningStage } from '#core/domain/plan-match';
 import type { PlannedStage, Stage } from '#core/domain/stage';
 import { type Result, success } from '#core/result';
@@ -14,9 +14,9 @@ import { findStagePlan } from './stage-plans';
 import { stagesByProject } from './stage-rows';
 import { placeStage, setUpColumns } from './stages';
 
-type Recorded = Stage & RunningStage;
+type RecordedStage = Stage & RunningStage;
 
-/** Gives a running project the stages of a plan, as one change; nothing recorded is lost. */
+/** Gives a started project the stages of another plan, as one change. Nothing recorded is lost. */
 export function followPlan(
   store: ReadableStore,
   { projectId, stagePlanId }: ChannelInput<'project:follow-plan'>,
@@ -24,12 +24,12 @@ export function followPlan(
   const project = findProject(store, projectId);
   if (!project.ok) return project;
   const plan = findStagePlan(store, stagePlanId);
-  if (plan === undefined) return notFound('stage plan');
+  if (plan === undefined) return notFound('stage-plan');
   const { steps, gone } = matchPlan(recordedStages(store, projectId), plan.stages);
-  return recordChange(store, `Put “${project.value.name}” on the plan “${plan.name}”`, (writable) => {
+  return recordChange(store, `Switched “${project.value.name}” to the plan “${plan.name}”`, (writable) => {
     for (const { id } of gone) write(writable, 'DELETE FROM stage WHERE id = ?', id);
     for (const [position, step] of steps.entries()) {
-      const moved = takeStep(writable, projectId, position, step);
+      const moved = applyStep(writable, projectId, position, step);
       if (!moved.ok) return moved;
     }
     touchProject(writable, projectId);
@@ -37,34 +37,34 @@ export function followPlan(
   });
 }
 
-/** What `followPlan` would do to each stage. */
-export function foreseePlan(
+/** What `followPlan` would do with each stage. */
+export function previewPlanChange(
   store: ReadableStore,
-  { projectId, stagePlanId }: ChannelInput<'project:foresee-plan'>,
-): Result<ChannelOutput<'project:foresee-plan'>, Problem> {
+  { projectId, stagePlanId }: ChannelInput<'project:preview-plan-change'>,
+): Result<ChannelOutput<'project:preview-plan-change'>, Problem> {
   const project = findProject(store, projectId);
   if (!project.ok) return project;
   const plan = findStagePlan(store, stagePlanId);
-  if (plan === undefined) return notFound('stage plan');
+  if (plan === undefined) return notFound('stage-plan');
   const { steps, gone } = matchPlan(recordedStages(store, projectId), plan.stages);
   return success([
-    ...steps.map((step): ForeseenStage => {
+    ...steps.map((step): PreviewedStage => {
       if (step.how === 'fresh') return { how: 'fresh', name: step.planned.name, isSkipped: false };
       const { name } = step.stage;
       if (step.how === 'stays') return { how: 'stays', name, isSkipped: false };
       return { how: 'kept', name, isSkipped: isLeftOpen(step.stage) };
     }),
-    ...gone.map(({ name }): ForeseenStage => ({ how: 'gone', name, isSkipped: false })),
+    ...gone.map(({ name }): PreviewedStage => ({ how: 'gone', name, isSkipped: false })),
   ]);
 }
 
-/** A stage the plan does not know is not needed any more; one that is away or over stays as it is. */
+/** A stage that is not in the plan is skipped, unless it is at the quilter or over. */
 function isLeftOpen({ state }: Stage): boolean {
   return state === 'planned' || state === 'in-hand';
 }
 
-/** The stages of a project, each with whether anything is recorded of it. */
-export function recordedStages(store: ReadableStore, projectId: string): readonly Recorded[] {
+/** The stages of a project, each with whether anything is recorded about it. */
+export function recordedStages(store: ReadableStore, projectId: string): readonly RecordedStage[] {
   const traces = ['trip', 'photo', 'calculation', 'work', 'stage_event'].map(
     (table) => `EXISTS (SELECT 1 FROM ${table} WHERE stage_id = stage.id)`,
   );
@@ -76,11 +76,11 @@ export function recordedStages(store: ReadableStore, projectId: string): readonl
   return stages.map((stage) => ({ ...stage, isRecorded: recorded.has(stage.id) }));
 }
 
-function takeStep(
+function applyStep(
   store: WritableStore,
   projectId: string,
   position: number,
-  step: PlanStep<Recorded>,
+  step: PlanStep<RecordedStage>,
 ): Result<object, Problem> {
   if (step.how === 'fresh') {
     placeStage(store, projectId, position, step.planned);
@@ -93,7 +93,7 @@ function takeStep(
     step.stage.id,
     position,
   );
-  if (step.how === 'stays') takeOn(store, step.stage, step.planned);
+  if (step.how === 'stays') addPlanned(store, step.stage, step.planned);
   else if (isLeftOpen(step.stage)) {
     const move = allowMove(store, step.stage.id, 'skipped');
     if (!move.ok) return move;
@@ -102,8 +102,8 @@ function takeStep(
   return success({});
 }
 
-/** What the plan says beside what is recorded: lines the checklist does not have yet, and how the stage is set up. */
-function takeOn(store: WritableStore, stage: Stage, planned: PlannedStage): void {
+/** Adds what the plan has and the stage does not: missing checklist lines and the stage's setup. */
+function addPlanned(store: WritableStore, stage: Stage, planned: PlannedStage): void {
   const { is_beside: isBeside, calculators_json: calculators } = setUpColumns(planned);
   write(
     store,
@@ -114,12 +114,12 @@ function takeOn(store: WritableStore, stage: Stage, planned: PlannedStage): void
     isBeside,
     calculators,
   );
-  const known = new Set(stage.checklist.map(({ text }) => text));
+  const present = new Set(stage.checklist.map(({ text }) => text));
   planned.checklist
-    .filter(({ text }) => !known.has(text))
+    .filter(({ text }) => !present.has(text))
     .forEach(({ text, isGate, closedBy }, at) =>
       insertRow(store, 'checklist_item', {
-        id: store.surroundings.newId(),
+        id: store.clockAndIds.newId(),
         stage_id: stage.id,
         position: stage.checklist.length + at,
         text,

@@ -10,12 +10,12 @@ import { allowMove, type AllowedMove, makeMove } from './stage-moves';
 import { stagesByProject } from './stage-rows';
 
 /**
- * Brings a piece to stand at one of its stages (or past them all, with null), as one change: what comes before is done, what
- * comes after is planned again. Going back takes the stage up once more; going on leaves it to be begun.
+ * Moves a project to one of its stages, or past the last one with null, as one change. Earlier stages become done, later ones
+ * planned. Moving back reopens the stage; moving forward leaves it planned.
  */
-export function standAt(
+export function moveProjectToStage(
   store: ReadableStore,
-  { projectId, stageId }: ChannelInput<'project:stand-at'>,
+  { projectId, stageId }: ChannelInput<'project:move-to-stage'>,
 ): Result<Changed, Problem> {
   const project = findProject(store, projectId);
   if (!project.ok) return project;
@@ -41,11 +41,11 @@ function stateAt(stage: Stage, place: number, at: number): StageState {
   return stage.state === 'done' ? 'in-hand' : stage.state === 'skipped' ? 'planned' : stage.state;
 }
 
-/** A stage that is away on a trip stays until the trip has ended. */
+/** A stage at the quilter cannot be left until its trip has ended. */
 function allowLeaving(store: ReadableStore, stage: Stage, to: StageState): Result<AllowedMove, Problem> {
   const away = oneRow(store, 'SELECT 1 AS away FROM trip WHERE stage_id = ? AND back_on IS NULL', stage.id);
   if (stage.state === 'out' && away !== undefined) {
-    return failure<Problem>({ code: 'still-away', what: stage.name });
+    return failure<Problem>({ code: 'still-away', stage: stage.name });
   }
   return allowMove(store, stage.id, to);
 }

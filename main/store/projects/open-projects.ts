@@ -5,13 +5,13 @@ import { textOf } from '../base/rows';
 import { type ListedStage, listedStagesByProject } from './stage-rows';
 import { tripsByProject } from './trip-rows';
 
-/** What is read of a piece to plan it. */
-export interface Open extends Pick<ProjectGlance, 'project' | 'trips'> {
+/** The parts of a project that planning its days needs. */
+export interface OpenProject extends Pick<ProjectGlance, 'project' | 'trips'> {
   readonly stages: readonly ListedStage[];
 }
 
-/** All pieces that are not put away, by the day they are due. */
-export function openPieces(store: ReadableStore): readonly Open[] {
+/** All projects that are not archived, by due date. */
+export function listOpenProjects(store: ReadableStore): readonly OpenProject[] {
   const rows = allRows(
     store,
     `SELECT * FROM project WHERE is_archived = 0 AND deleted_at IS NULL ORDER BY due_on IS NULL, due_on, seq`,

@@ -2,7 +2,7 @@ import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import type { Changed, StagePhoto } from '#core/contract/projects';
 import type { PhotoId, StageId, TripId } from '#core/domain/ids';
-import { photoMoment } from '#core/domain/photo';
+import { photoMomentSchema } from '#core/domain/photo';
 import { type Result, success } from '#core/result';
 import { type KeptPicture, keepPicture, pictureFile } from '#main/files/photo-files';
 import type { PhotoType } from '#main/files/photo-type';
@@ -21,20 +21,20 @@ import { touchProject } from './project-rows';
 import { choiceOf, idOf, idOrNullOf, numberOf, textOf, textOrNullOf } from '../base/rows';
 import { findTrip } from './trip-rows';
 
-/** The photos of a project's stages, the latest first. */
+/** The photos of a project's stages, newest first. */
 export function photosOfProject(store: ReadableStore, projectId: string): readonly StagePhoto[] {
   const sql = `SELECT photo.* FROM stage JOIN photo ON stage_id = stage.id WHERE project_id = ? ORDER BY photo.seq DESC`;
   return allRows(store, sql, projectId).map((row) => ({
     id: idOf<PhotoId>(row, 'id'),
     stageId: idOf<StageId>(row, 'stage_id'),
     tripId: idOrNullOf<TripId>(row, 'trip_id'),
-    moment: row['moment'] === null ? null : choiceOf(row, 'moment', photoMoment.options),
+    moment: row['moment'] === null ? null : choiceOf(row, 'moment', photoMomentSchema.options),
     caption: textOf(row, 'caption'),
     addedAt: numberOf(row, 'added_at'),
   }));
 }
 
-/** The file is written first: a photo that is recorded is there. */
+/** The file is written before the row, so that a recorded photo always has its file. */
 export function addPhoto(
   store: ReadableStore,
   folder: string,
@@ -57,21 +57,21 @@ export function addPhoto(
   });
 }
 
-export function removePhoto(
+export function deletePhoto(
   store: ReadableStore,
-  { photoId }: ChannelInput<'photo:remove'>,
+  { photoId }: ChannelInput<'photo:delete'>,
 ): Result<Changed, Problem> {
   const sql = 'SELECT name, project_id FROM photo JOIN stage ON stage.id = stage_id WHERE photo.id = ?';
   const row = oneRow(store, sql, photoId);
   if (row === undefined) return notFound('photo');
-  return recordChange(store, `Removed a photo from “${textOf(row, 'name')}”`, (writable) => {
+  return recordChange(store, `Deleted a photo of “${textOf(row, 'name')}”`, (writable) => {
     write(writable, 'DELETE FROM photo WHERE id = ?', photoId);
     touchProject(writable, textOf(row, 'project_id'));
     return success({});
   });
 }
 
-/** Gives a fabric its photo in place of the one it had; null takes it away. */
+/** Replaces the photo of a fabric; null deletes it. */
 export function setFabricPhoto(
   store: ReadableStore,
   folder: string,
@@ -83,7 +83,7 @@ export function setFabricPhoto(
   if (!picture.ok) return picture;
   const row = oneRow(store, 'SELECT photo_id FROM fabric WHERE id = ?', fabricId) ?? {};
   const before = textOrNullOf(row, 'photo_id');
-  const words = picture.value === null ? 'Removed the photo of' : 'Gave a photo to';
+  const words = picture.value === null ? 'Deleted the photo of' : 'Added a photo to';
   return recordChange(store, `${words} “${fabric.value.name}”`, (writable) => {
     const columns = { stage_id: null, trip_id: null, moment: null, caption: '' };
     const photoId = picture.value === null ? null : insertPhoto(writable, picture.value, columns);
@@ -93,20 +93,16 @@ export function setFabricPhoto(
   });
 }
 
-export interface PhotoPlace {
+export interface PhotoFile {
   readonly hash: string;
   readonly file: string;
   readonly type: PhotoType;
-  /** A small picture made of it, if one was kept. */
+  /** The saved thumbnail, if there is one. */
   readonly thumbnail: Uint8Array | null;
 }
 
-/** Where the picture of a photo is. */
-export function findPhoto(
-  store: ReadableStore,
-  folder: string,
-  photoId: string,
-): Result<PhotoPlace, Problem> {
+/** The file of a photo. */
+export function findPhoto(store: ReadableStore, folder: string, photoId: string): Result<PhotoFile, Problem> {
   const sql = 'SELECT picture.* FROM photo JOIN picture ON picture.hash = photo.hash WHERE id = ?';
   const row = oneRow(store, sql, photoId);
   if (row === undefined) return notFound('photo');
@@ -115,8 +111,8 @@ export function findPhoto(
   return success({ hash, type, file: pictureFile(folder, hash, type), thumbnail });
 }
 
-/** Keeps a small picture beside its original; it can be made again, so it is no change. */
-export function keepThumbnail(store: WritableStore, hash: string, bytes: Uint8Array): void {
+/** Saves a thumbnail. It can be made again at any time, so it is not part of the history. */
+export function saveThumbnail(store: WritableStore, hash: string, bytes: Uint8Array): void {
   write(store, 'UPDATE picture SET thumbnail = ? WHERE hash = ?', bytes, hash);
 }
 
@@ -125,7 +121,7 @@ function insertPhoto(
   picture: KeptPicture,
   columns: Readonly<Record<'stage_id' | 'trip_id' | 'moment', string | null>> & { readonly caption: string },
 ): PhotoId {
-  const { newId, now } = store.surroundings;
+  const { newId, now } = store.clockAndIds;
   const id = newId() as PhotoId;
   const { hash, type, bytes } = picture;
   write(

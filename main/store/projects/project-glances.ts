@@ -4,9 +4,9 @@ import type { Page } from '#core/contract/channel';
 import type { Problem } from '#core/contract/problem';
 import type { ProjectGlance, ProjectSpread, StageEvent, StageGlance } from '#core/contract/projects';
 import type { StageId } from '#core/domain/ids';
-import { stageState } from '#core/domain/stage';
+import { stageStateSchema } from '#core/domain/stage';
 import { type Result, success } from '#core/result';
-import { allRows, oneNumber, oneRow, type ReadableStore, type Row } from '../base/handles';
+import { allRows, oneNumber, type ReadableStore, type Row } from '../base/handles';
 import { notFound } from '../base/lookups';
 import { photosOfProject } from './photos';
 import { projectOf } from './project-rows';
@@ -46,12 +46,12 @@ export function openProject(
   });
 }
 
-/** The glances of these project rows, in the same order, with as much of their stages as `stagesOf` reads. */
-function glancesOf<Told extends StageGlance>(
+/** The glances of these project rows, in the same order. `stagesOf` decides how much of each stage is read. */
+function glancesOf<Listed extends StageGlance>(
   store: ReadableStore,
   rows: readonly Row[],
-  stagesOf: (store: ReadableStore, ids: readonly string[]) => ReadonlyMap<string, readonly Told[]>,
-): readonly (ProjectGlance & { readonly stages: readonly Told[] })[] {
+  stagesOf: (store: ReadableStore, ids: readonly string[]) => ReadonlyMap<string, readonly Listed[]>,
+): readonly (ProjectGlance & { readonly stages: readonly Listed[] })[] {
   const ids = rows.map((row) => textOf(row, 'id'));
   const stages = stagesOf(store, ids);
   const trips = tripsByProject(store, ids);
@@ -72,8 +72,8 @@ function glancesOf<Told extends StageGlance>(
 }
 
 /**
- * The colors of the fabrics each of these projects used, most first, by the project's number; a fabric that was all taken back is no
- * longer used. Each project's come as one text: as rows they took three times as long.
+ * The colors of the fabrics each project used, most used first, by the project's `seq`. Each project's colors come as one JSON
+ * text, because reading them as rows took three times as long.
  */
 function swatchesOf(store: ReadableStore, seqs: string): ReadonlyMap<number, readonly string[]> {
   const sql = `SELECT value AS seq, (SELECT json_group_array(swatch) FROM (
@@ -91,7 +91,7 @@ function swatchesOf(store: ReadableStore, seqs: string): ReadonlyMap<number, rea
 
 const swatchList = z.array(z.string());
 
-/** By the project's number; one that used nothing is not in it. */
+/** The cost of the fabric used, by the project's `seq`. Projects without fabric are left out. */
 function costsOf(store: ReadableStore, seqs: string): ReadonlyMap<number, number> {
   const sql = `SELECT project_seq, sum(cost_minor) AS cost_minor FROM project_use INDEXED BY use_by_area
     WHERE project_seq IN (SELECT value FROM json_each(?)) GROUP BY project_seq`;
@@ -107,14 +107,9 @@ function historyOf(store: ReadableStore, projectId: string): readonly StageEvent
   return allRows(store, sql, projectId).map((row) => ({
     stageId: idOf<StageId>(row, 'stage_id'),
     stageName: textOf(row, 'name_now'),
-    from: choiceOf(row, 'from_state', stageState.options),
-    to: choiceOf(row, 'to_state', stageState.options),
+    from: choiceOf(row, 'from_state', stageStateSchema.options),
+    to: choiceOf(row, 'to_state', stageStateSchema.options),
     why: textOf(row, 'why'),
     at: numberOf(row, 'at'),
   }));
-}
-
-/** Whether anything was ever put into the notebook. */
-export function isEmptyNotebook(store: ReadableStore): boolean {
-  return oneRow(store, 'SELECT 1 FROM project UNION ALL SELECT 1 FROM fabric LIMIT 1') === undefined;
 }

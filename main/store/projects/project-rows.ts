@@ -1,12 +1,12 @@
 import type { ProjectId } from '#core/domain/ids';
-import { type Project, projectDetails, type ProjectDetails } from '#core/domain/project';
+import { type Project, projectDetailsSchema, type ProjectDetails } from '#core/domain/project';
 import { type Row, updateRow, type Value, type WritableStore } from '../base/handles';
 import { flagOf, idOf, jsonOf, numberOf, readBy } from '../base/rows';
 
 export function projectOf(row: Row): Project {
   const id = idOf<ProjectId>(row, 'id');
   const details = readBy(
-    projectDetails,
+    projectDetailsSchema,
     {
       name: row['name'],
       purpose: row['purpose'],
@@ -43,7 +43,7 @@ export function projectColumns(details: ProjectDetails): Readonly<Record<string,
   };
 }
 
-/** A project's list place and "last changed" follow whatever happens to its stages. */
+/** Marks a project as changed now, as every change of its stages does. */
 export function touchProject(store: WritableStore, projectId: string): void {
-  updateRow(store, 'project', projectId, { changed_at: store.surroundings.now() });
+  updateRow(store, 'project', projectId, { changed_at: store.clockAndIds.now() });
 }

@@ -26,8 +26,8 @@ export function createProject(
   { details, stagePlanId }: ChannelInput<'project:create'>,
 ): Result<ChannelOutput<'project:create'>, Problem> {
   const plan = findStagePlan(store, stagePlanId);
-  if (plan === undefined) return notFound('stage plan');
-  return recordChange(store, `Began “${details.name}”`, (writable) => {
+  if (plan === undefined) return notFound('stage-plan');
+  return recordChange(store, `Started “${details.name}”`, (writable) => {
     const projectId = insertProject(writable, projectColumns(details));
     addPlannedStages(writable, projectId, plan.stages);
     return success({ projectId });
@@ -47,17 +47,17 @@ export function changeProject(
   });
 }
 
-/** A fresh copy: the same piece and the same stages, none begun; photos, trips, answers and fabric stay with the first. */
+/** A copy with the same details and stages, none of them started. Photos, trips, answers and fabric are not copied. */
 export function duplicateProject(
   store: ReadableStore,
   { projectId }: ChannelInput<'project:duplicate'>,
 ): Result<ChannelOutput<'project:duplicate'>, Problem> {
   const [row] = allRows(store, 'SELECT * FROM project WHERE id = ? AND deleted_at IS NULL', projectId);
   if (row === undefined) return notFound('project');
-  const first = projectOf(row);
-  const name = `${first.name.slice(0, 113)} (copy)`;
-  return recordChange(store, `Copied “${first.name}”`, (writable) => {
-    const copyId = insertProject(writable, projectColumns({ ...first, name }));
+  const original = projectOf(row);
+  const name = `${original.name.slice(0, 113)} (copy)`;
+  return recordChange(store, `Copied “${original.name}”`, (writable) => {
+    const copyId = insertProject(writable, projectColumns({ ...original, name }));
     addPlannedStages(writable, copyId, stagesByProject(store, [projectId]).get(projectId) ?? []);
     return success({ projectId: copyId });
   });
@@ -69,7 +69,7 @@ export function archiveProject(
 ): Result<Changed, Problem> {
   const project = findProject(store, projectId);
   if (!project.ok) return project;
-  const words = archived ? `Put “${project.value.name}” away` : `Took “${project.value.name}” out again`;
+  const words = archived ? `Archived “${project.value.name}”` : `Restored “${project.value.name}”`;
   return recordChange(store, words, (writable) => {
     updateRow(writable, 'project', projectId, { is_archived: archived ? 1 : 0 });
     touchProject(writable, projectId);
@@ -78,8 +78,8 @@ export function archiveProject(
 }
 
 /**
- * Deletes a project with all that hangs on it and releases the fabric it holds. What it used stays booked under its last
- * name; where there is any, its row stays as well, marked as deleted.
+ * Deletes a project with its stages and releases the fabric set aside for it. The ledger keeps the fabric it used; in that case
+ * the project's row stays too, marked as deleted, so that the ledger can show its name.
  */
 export function deleteProject(
   store: ReadableStore,
@@ -97,7 +97,7 @@ export function deleteProject(
 }
 
 function insertProject(store: WritableStore, columns: ReturnType<typeof projectColumns>): ProjectId {
-  const { newId, now } = store.surroundings;
+  const { newId, now } = store.clockAndIds;
   const id = newId() as ProjectId;
   const at = now();
   insertRow(store, 'project', { id, ...columns, is_archived: 0, created_at: at, changed_at: at });
@@ -113,7 +113,7 @@ function releaseAll(store: WritableStore, project: ProjectRef): void {
       projectSeq: project.seq,
       stage: null,
       note: '',
-      on: store.surroundings.today(),
+      on: store.clockAndIds.today(),
     };
     appendBooking(store, booking, [
       {

@@ -22,7 +22,7 @@ interface Estimated {
   readonly stages: readonly ListedStage[];
 }
 
-/** How long every stage that is not over will take, in all these projects. */
+/** How long each stage that is not over will take, for all these projects. */
 export function estimatesOf(
   store: ReadableStore,
   projects: readonly Estimated[],
@@ -56,18 +56,18 @@ function isLeft({ state }: ListedStage): boolean {
   return state !== 'done' && state !== 'skipped';
 }
 
-/** What there is to do by the answers kept with these stages. */
+/** The work counted by the answers saved with these stages. */
 function workByStage(
   store: ReadableStore,
   ids: readonly StageId[],
 ): ReadonlyMap<string, readonly WorkDone[]> {
   const sql = `SELECT stage_id, calculator, input_json FROM calculation
     WHERE stage_id IN (SELECT value FROM json_each(?)) ORDER BY stage_id`;
-  const kept = groupRows(allRows(store, sql, JSON.stringify(ids)), 'stage_id');
+  const answers = groupRows(allRows(store, sql, JSON.stringify(ids)), 'stage_id');
   return new Map(
     ids.map((id) => [
       id,
-      (kept.get(id) ?? []).flatMap((row) =>
+      (answers.get(id) ?? []).flatMap((row) =>
         workOfInput(textOf(row, 'calculator'), textOf(row, 'input_json')),
       ),
     ]),

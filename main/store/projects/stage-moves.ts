@@ -10,22 +10,22 @@ import { findStage, notFound } from '../base/lookups';
 import { touchProject } from './project-rows';
 import { stagesByProject } from './stage-rows';
 
-const WORDS: Readonly<Record<StageState, string>> = {
-  planned: 'Put back to planned',
-  'in-hand': 'Began',
-  out: 'Sent out',
-  done: 'Finished',
-  skipped: 'Skipped',
+const WORDS: Readonly<Record<StageState, (stageName: string) => string>> = {
+  planned: (stageName) => `Set “${stageName}” back to planned`,
+  'in-hand': (stageName) => `Started “${stageName}”`,
+  out: (stageName) => `Sent out “${stageName}”`,
+  done: (stageName) => `Finished “${stageName}”`,
+  skipped: (stageName) => `Skipped “${stageName}”`,
 };
 
-/** A move that may be made: its gate is closed, or the maker has said why she passes it. */
+/** A move that is allowed: its gate has no open lines, or the maker gave a reason to pass it. */
 export interface AllowedMove {
   readonly stage: Stage;
   readonly to: StageState;
   readonly why: string;
 }
 
-/** Moves a stage to another state, unless its gate is open and the maker gives no reason to pass it. */
+/** Moves a stage to another state. A gate with open lines refuses it unless the maker gives a reason. */
 export function moveStage(
   store: ReadableStore,
   { stageId, to, passGateWhy = '' }: ChannelInput<'stage:move'>,
@@ -56,30 +56,30 @@ export function allowMove(
   return success({ stage, to, why: open.length > 0 ? passGateWhy : '' });
 }
 
-/** What the change is called: `Sent out “Quilting”`. */
+/** The words for the history, such as `Sent out “Quilting”`. */
 export function moveWords({ stage, to }: AllowedMove): string {
-  return `${WORDS[to]} “${stage.name}”`;
+  return WORDS[to](stage.name);
 }
 
 export function makeMove(store: WritableStore, { stage, to, why }: AllowedMove): void {
-  if (stage.state !== to) putInState(store, stage, to, why);
+  if (stage.state !== to) changeState(store, stage, to, why);
 }
 
 function goesThroughGate(stage: Stage, to: StageState): boolean {
   return stage.state !== to && (to === 'in-hand' || to === 'out' || to === 'done');
 }
 
-function putInState(store: WritableStore, stage: Stage, to: StageState, why: string): void {
-  const now = store.surroundings.now();
-  const isBegun = to === 'in-hand' || to === 'out' || to === 'done';
+function changeState(store: WritableStore, stage: Stage, to: StageState, why: string): void {
+  const now = store.clockAndIds.now();
+  const isStarted = to === 'in-hand' || to === 'out' || to === 'done';
   updateRow(store, 'stage', stage.id, {
     state: to,
-    started_at: isBegun ? (stage.startedAt ?? now) : null,
+    started_at: isStarted ? (stage.startedAt ?? now) : null,
     finished_at: to === 'done' ? now : null,
-    gate_passed_why: isBegun ? why || stage.gatePassedWhy : '',
+    gate_passed_why: isStarted ? why || stage.gatePassedWhy : '',
   });
   insertRow(store, 'stage_event', {
-    id: store.surroundings.newId(),
+    id: store.clockAndIds.newId(),
     project_id: stage.projectId,
     stage_id: stage.id,
     stage_name: stage.name,

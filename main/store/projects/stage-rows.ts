@@ -1,7 +1,13 @@
 import { z } from 'zod';
 import type { StageGlance } from '#core/contract/projects';
 import type { ChecklistItemId, ProjectId, StageId } from '#core/domain/ids';
-import { type ChecklistItem, openGateItems, type Stage, stageKind, stageState } from '#core/domain/stage';
+import {
+  type ChecklistItem,
+  openGateItems,
+  type Stage,
+  stageKindSchema,
+  stageStateSchema,
+} from '#core/domain/stage';
 import { allRows, type ReadableStore, type Row } from '../base/handles';
 import {
   choiceOf,
@@ -17,13 +23,13 @@ import {
 
 const calculatorNames = z.array(z.string()).readonly();
 
-/** A stage as a list shows it, before its checklist is asked: what plans the days reads hundreds of them after every change. */
+/** A stage in a list, without its checklist. Planning the days reads hundreds of these after every change. */
 export type ListedStage = Omit<StageGlance, 'isGateShut'>;
 
 const LISTED_COLUMNS =
   'id, project_id, position, kind, name, state, estimate_minutes, is_own_estimate, held_up_by, is_beside';
 
-/** The stages of these projects in the order of their plans, without anything of their checklists. */
+/** The stages of these projects in order, without their checklists. */
 export function listedStagesByProject(
   store: ReadableStore,
   projectIds: readonly string[],
@@ -31,7 +37,7 @@ export function listedStagesByProject(
   return mapStages(store, projectIds, LISTED_COLUMNS, (listed) => listed);
 }
 
-/** The same, each with whether its gate is shut; of the checklists only the gate lines nobody has ticked are read. */
+/** The same, each with whether its gate is shut. Only unticked gate lines of the checklists are read. */
 export function stageGlancesByProject(
   store: ReadableStore,
   projectIds: readonly string[],
@@ -43,7 +49,7 @@ export function stageGlancesByProject(
   }));
 }
 
-/** The stages with everything that is kept of them. */
+/** The stages with everything stored about them. */
 export function stagesByProject(
   store: ReadableStore,
   projectIds: readonly string[],
@@ -71,13 +77,13 @@ function isGateShut(checklist: readonly ChecklistItem[], stages: readonly Listed
   return openGateItems({ checklist }, stages).length > 0;
 }
 
-/** Reads these columns, which are written here, and tells each stage beside all of its project. */
-function mapStages<Told>(
+/** Reads these columns (from code, never from input) and passes each stage to `convert` with all stages of its project. */
+function mapStages<Converted>(
   store: ReadableStore,
   projectIds: readonly string[],
   columns: string,
-  tell: (stage: ListedStage, row: Row, all: readonly ListedStage[]) => Told,
-): ReadonlyMap<string, readonly Told[]> {
+  convert: (stage: ListedStage, row: Row, all: readonly ListedStage[]) => Converted,
+): ReadonlyMap<string, readonly Converted[]> {
   const sql = `SELECT ${columns} FROM stage WHERE project_id IN (SELECT value FROM json_each(?))
     ORDER BY project_id, position, id`;
   const byProject = groupRows(allRows(store, sql, JSON.stringify(projectIds)), 'project_id');
@@ -85,7 +91,7 @@ function mapStages<Told>(
     projectIds.map((id) => {
       const read = (byProject.get(id) ?? []).map((row) => ({ row, listed: listedOf(row) }));
       const all = read.map(({ listed }) => listed);
-      return [id, read.map(({ row, listed }) => tell(listed, row, all))];
+      return [id, read.map(({ row, listed }) => convert(listed, row, all))];
     }),
   );
 }
@@ -95,9 +101,9 @@ function listedOf(row: Row): ListedStage {
     id: idOf<StageId>(row, 'id'),
     projectId: idOf<ProjectId>(row, 'project_id'),
     position: numberOf(row, 'position'),
-    kind: choiceOf(row, 'kind', stageKind.options),
+    kind: choiceOf(row, 'kind', stageKindSchema.options),
     name: textOf(row, 'name'),
-    state: choiceOf(row, 'state', stageState.options),
+    state: choiceOf(row, 'state', stageStateSchema.options),
     estimateMinutes: numberOf(row, 'estimate_minutes'),
     isOwnEstimate: flagOf(row, 'is_own_estimate'),
     heldUpBy: textOf(row, 'held_up_by'),
@@ -105,7 +111,7 @@ function listedOf(row: Row): ListedStage {
   };
 }
 
-/** The lines by their stage; `condition` is written here, never from input. */
+/** Checklist lines by stage. `condition` comes from code, never from input. */
 function readChecklists(
   store: ReadableStore,
   projectIds: readonly string[],
@@ -123,7 +129,7 @@ function checklistItemOf(row: Row): ChecklistItem {
     id: idOf<ChecklistItemId>(row, 'id'),
     text: textOf(row, 'text'),
     isGate: flagOf(row, 'is_gate'),
-    closedBy: row['closed_by'] === null ? null : choiceOf(row, 'closed_by', stageKind.options),
+    closedBy: row['closed_by'] === null ? null : choiceOf(row, 'closed_by', stageKindSchema.options),
     isTicked: flagOf(row, 'is_ticked'),
   };
 }

@@ -19,17 +19,13 @@ import { touchProject } from './project-rows';
 import { textOf } from '../base/rows';
 import { stagesByProject } from './stage-rows';
 
-/** What a stage and its checklist begin as; a plan and a copied stage say the same of it. */
-type FreshStage = Pick<
+/** What a new stage starts with, from a plan or from the stage it is copied from. */
+type NewStage = Pick<
   PlannedStage,
   'kind' | 'name' | 'estimateMinutes' | 'checklist' | 'isBeside' | 'calculators'
 > & { readonly isOwnEstimate?: boolean };
 
-export function addPlannedStages(
-  store: WritableStore,
-  projectId: string,
-  stages: readonly FreshStage[],
-): void {
+export function addPlannedStages(store: WritableStore, projectId: string, stages: readonly NewStage[]): void {
   stages.forEach((stage, position) => insertStage(store, projectId, position, stage));
 }
 
@@ -53,15 +49,15 @@ export function changeStage(
   });
 }
 
-/** By the maker's own rates again, or by the hours that stand with the stage. */
-export function reckonStage(
+/** Chooses where the estimate comes from: the maker's own rates, or the hours stored with the stage. */
+export function setEstimateSource(
   store: ReadableStore,
-  { stageId, by }: ChannelInput<'stage:reckon'>,
+  { stageId, by }: ChannelInput<'stage:set-estimate-source'>,
 ): Result<Changed, Problem> {
   const stage = findStage(store, stageId);
   if (!stage.ok) return stage;
-  const how = by === 'rates' ? 'by your own rates' : 'by the hours you set';
-  return recordChange(store, `Reckoned “${stage.value.name}” ${how}`, (writable) => {
+  const source = by === 'rates' ? 'your own rates' : 'your own hours';
+  return recordChange(store, `Set the estimate of “${stage.value.name}” to ${source}`, (writable) => {
     updateRow(writable, 'stage', stageId, { is_own_estimate: by === 'own' ? 1 : 0 });
     touchProject(writable, stage.value.projectId);
     return success({});
@@ -117,14 +113,14 @@ export function reorderStage(
   });
 }
 
-export function removeStage(
+export function deleteStage(
   store: ReadableStore,
-  { stageId }: ChannelInput<'stage:remove'>,
+  { stageId }: ChannelInput<'stage:delete'>,
 ): Result<Changed, Problem> {
   const stage = findStage(store, stageId);
   if (!stage.ok) return stage;
   const { projectId, position, name } = stage.value;
-  return recordChange(store, `Removed the stage “${name}”`, (writable) => {
+  return recordChange(store, `Deleted the stage “${name}”`, (writable) => {
     write(writable, 'DELETE FROM stage WHERE id = ?', stageId);
     write(
       writable,
@@ -137,14 +133,14 @@ export function removeStage(
   });
 }
 
-/** Whether it may run beside the one before it, and which calculators stand on its page. */
+/** Sets whether it can be worked on beside the stage before it, and which calculators its page shows. */
 export function setUpStage(
   store: ReadableStore,
   { stageId, isBeside, calculators }: ChannelInput<'stage:set-up'>,
 ): Result<Changed, Problem> {
   const stage = findStage(store, stageId);
   if (!stage.ok) return stage;
-  return recordChange(store, `Set up “${stage.value.name}”`, (writable) => {
+  return recordChange(store, `Changed the setup of “${stage.value.name}”`, (writable) => {
     updateRow(writable, 'stage', stageId, setUpColumns({ isBeside, calculators }));
     touchProject(writable, stage.value.projectId);
     return success({});
@@ -154,19 +150,19 @@ export function setUpStage(
 export function setUpColumns({
   isBeside = false,
   calculators = null,
-}: Pick<FreshStage, 'isBeside' | 'calculators'>) {
+}: Pick<NewStage, 'isBeside' | 'calculators'>) {
   return {
     is_beside: isBeside ? 1 : 0,
     calculators_json: calculators === null ? null : JSON.stringify(calculators),
   };
 }
 
-/** Puts a fresh stage at a place of the plan, at its end if it is not that long, and moves the later ones on. */
+/** Inserts a new stage at `position`, or at the end if there are fewer stages, and moves later ones along. */
 export function placeStage(
   store: WritableStore,
   projectId: string,
   position: number,
-  stage: FreshStage,
+  stage: NewStage,
 ): StageId {
   const count = oneNumber(store, 'SELECT count(*) FROM stage WHERE project_id = ?', projectId);
   const place = Math.min(position, count);
@@ -181,8 +177,8 @@ export function placeStage(
   return stageId;
 }
 
-function insertStage(store: WritableStore, projectId: string, position: number, stage: FreshStage): StageId {
-  const { newId } = store.surroundings;
+function insertStage(store: WritableStore, projectId: string, position: number, stage: NewStage): StageId {
+  const { newId } = store.clockAndIds;
   const id = newId() as StageId;
   insertRow(store, 'stage', {
     id,

@@ -1,6 +1,6 @@
 import type { Trip } from '#core/contract/projects';
 import type { ContactId, PackageId, ProjectId, StageId, TripEventId, TripId } from '#core/domain/ids';
-import { packingList, type TripDetails, type TripEvent, tripEventKind } from '#core/domain/trip';
+import { packingListSchema, type TripDetails, type TripEvent, tripEventKindSchema } from '#core/domain/trip';
 import { allRows, type ReadableStore, type Row, type Value } from '../base/handles';
 import {
   choiceOf,
@@ -17,7 +17,7 @@ import {
 const TRIP = `SELECT trip.*, project_id, contact.name AS with_whom
   FROM trip JOIN stage ON stage.id = stage_id JOIN contact ON contact.id = contact_id`;
 
-/** The trips of these projects in the order they were written down. */
+/** The trips of these projects in the order they were entered. */
 export function tripsByProject(
   store: ReadableStore,
   projectIds: readonly string[],
@@ -27,7 +27,7 @@ export function tripsByProject(
   return new Map(projectIds.map((id) => [id, trips.filter(({ projectId }) => projectId === id)]));
 }
 
-/** These trips in the order they were written down; one that is not there is left out. */
+/** These trips in the order they were entered. Unknown ids are left out. */
 export function tripsOf(store: ReadableStore, tripIds: readonly string[]): readonly Trip[] {
   return readTrips(store, 'trip.id IN (SELECT value FROM json_each(?))', tripIds);
 }
@@ -36,7 +36,7 @@ export function findTrip(store: ReadableStore, id: string): Trip | undefined {
   return tripsOf(store, [id])[0];
 }
 
-/** The trips of one package. */
+/** The trips in one package. */
 export function tripsOfPackage(store: ReadableStore, packageId: PackageId): readonly Trip[] {
   return readTrips(store, 'trip.parcel_id IN (SELECT value FROM json_each(?))', [packageId]);
 }
@@ -62,7 +62,7 @@ function tripOf(row: Row, events: readonly TripEvent[]): Trip {
     projectId: idOf<ProjectId>(row, 'project_id'),
     contactId: idOf<ContactId>(row, 'contact_id'),
     packageId: idOf<PackageId>(row, 'parcel_id'),
-    packing: readBy(packingList, jsonOf(row, 'packing_json'), `trip ${id}`),
+    packing: readBy(packingListSchema, jsonOf(row, 'packing_json'), `trip ${id}`),
     events,
     withWhom: textOf(row, 'with_whom'),
     sentOn: dateOrNullOf(row, 'sent_on'),
@@ -83,13 +83,13 @@ function tripOf(row: Row, events: readonly TripEvent[]): Trip {
 function eventOf(row: Row): TripEvent {
   return {
     id: idOf<TripEventId>(row, 'id'),
-    kind: choiceOf(row, 'kind', tripEventKind.options),
+    kind: choiceOf(row, 'kind', tripEventKindSchema.options),
     on: dateOf(row, 'on_day'),
     note: textOf(row, 'note'),
   };
 }
 
-/** Everything the maker says of a trip, but with whom. */
+/** The columns of a trip's details, without the contact. */
 export function tripColumns(details: TripDetails): Readonly<Record<string, Value>> {
   return {
     sent_on: details.sentOn,

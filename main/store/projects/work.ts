@@ -28,13 +28,13 @@ export function startClock(
 ): Result<ChannelOutput<'clock:start'>, Problem> {
   const found = findStage(store, stageId);
   if (!found.ok) return found;
-  const begun = allowMove(store, stageId, 'in-hand');
+  const start = allowMove(store, stageId, 'in-hand');
   const state = textOf(oneRow(store, 'SELECT state FROM stage WHERE id = ?', stageId) ?? {}, 'state');
-  if (state === 'planned' && !begun.ok) return begun;
+  if (state === 'planned' && !start.ok) return start;
   return recordChange(store, `Started the clock on “${found.value.name}”`, (writable) => {
-    stopWhateverRuns(writable);
-    if (state === 'planned' && begun.ok) makeMove(writable, begun.value);
-    const { newId, now, today } = store.surroundings;
+    stopRunningClock(writable);
+    if (state === 'planned' && start.ok) makeMove(writable, start.value);
+    const { newId, now, today } = store.clockAndIds;
     const workId = newId() as WorkId;
     insertRow(writable, 'work', {
       id: workId,
@@ -53,10 +53,10 @@ export function stopClock(
   { minutes, done, note }: ChannelInput<'clock:stop'>,
 ): Result<Changed, Problem> {
   const running = runningClock(store);
-  if (running === null) return notFound('running clock');
-  const kept = minutes ?? minutesRun(store, running.startedAt);
-  return recordChange(store, `Clocked ${formatMinutes(kept)} on “${running.stageName}”`, (writable) => {
-    updateRow(writable, 'work', running.id, { minutes: kept, note, ...doneColumns(done) });
+  if (running === null) return notFound('running-clock');
+  const logged = minutes ?? minutesRun(store, running.startedAt);
+  return recordChange(store, `Logged ${formatMinutes(logged)} on “${running.stageName}”`, (writable) => {
+    updateRow(writable, 'work', running.id, { minutes: logged, note, ...doneColumns(done) });
     touchProject(writable, running.projectId);
     return success({});
   });
@@ -68,9 +68,9 @@ export function addWork(
 ): Result<ChannelOutput<'work:add'>, Problem> {
   const stage = findStage(store, stageId);
   if (!stage.ok) return stage;
-  const words = `Wrote down ${formatMinutes(details.minutes)} on “${stage.value.name}”`;
+  const words = `Logged ${formatMinutes(details.minutes)} on “${stage.value.name}”`;
   return recordChange(store, words, (writable) => {
-    const workId = store.surroundings.newId() as WorkId;
+    const workId = store.clockAndIds.newId() as WorkId;
     insertRow(writable, 'work', { id: workId, stage_id: stageId, started_at: null, ...columnsOf(details) });
     touchProject(writable, stage.value.projectId);
     return success({ workId });
@@ -82,21 +82,21 @@ export function changeWork(
   { workId, details }: ChannelInput<'work:change'>,
 ): Result<Changed, Problem> {
   const work = findWork(store, workId);
-  if (work === undefined || work.isRunning) return notFound('stretch of work');
-  return recordChange(store, `Changed the time on “${work.stageName}”`, (writable) => {
+  if (work === undefined || work.isRunning) return notFound('work');
+  return recordChange(store, `Changed time logged on “${work.stageName}”`, (writable) => {
     updateRow(writable, 'work', workId, columnsOf(details));
     touchProject(writable, work.projectId);
     return success({});
   });
 }
 
-export function removeWork(
+export function deleteWork(
   store: ReadableStore,
-  { workId }: ChannelInput<'work:remove'>,
+  { workId }: ChannelInput<'work:delete'>,
 ): Result<Changed, Problem> {
   const work = findWork(store, workId);
-  if (work === undefined) return notFound('stretch of work');
-  const words = work.isRunning ? 'Threw away the running time on' : 'Struck out time on';
+  if (work === undefined) return notFound('work');
+  const words = work.isRunning ? 'Deleted the running time on' : 'Deleted time logged on';
   return recordChange(store, `${words} “${work.stageName}”`, (writable) => {
     write(writable, 'DELETE FROM work WHERE id = ?', workId);
     touchProject(writable, work.projectId);
@@ -104,8 +104,8 @@ export function removeWork(
   });
 }
 
-/** Whatever runs is stopped with the time it ran, even on a stage whose project is deleted. */
-function stopWhateverRuns(store: WritableStore): void {
+/** Stops the running clock with the time it ran, even when its project is deleted. */
+function stopRunningClock(store: WritableStore): void {
   const row = oneRow(store, 'SELECT id, started_at FROM work WHERE minutes IS NULL');
   if (row === undefined) return;
   updateRow(store, 'work', textOf(row, 'id'), { minutes: minutesRun(store, numberOf(row, 'started_at')) });
@@ -113,7 +113,7 @@ function stopWhateverRuns(store: WritableStore): void {
 
 function minutesRun(store: ReadableStore, startedAt: number): number {
   const step = readWorkshop(store).settings.clockStepMinutes;
-  return roundedMinutes(clockMinutes(startedAt, store.surroundings.now()), step);
+  return roundedMinutes(clockMinutes(startedAt, store.clockAndIds.now()), step);
 }
 
 interface FoundWork {

@@ -1,15 +1,15 @@
 import { type ChannelInput, storeChannels, type StoreChannelName } from '#core/contract/channels';
+import { checkInput } from '#core/contract/check-input';
 import type { Problem } from '#core/contract/problem';
 import { failure, type Result } from '#core/result';
 import type { StoreContext } from './store-context';
 import { readTransaction } from '../base/handles';
-import { storeHandlers } from './handlers';
-import { checkInput } from './check-input';
+import { storeHandlers } from './store-handlers';
 import { UnreadableRow } from '../base/rows';
 
 type Answer = Result<unknown, Problem>;
 
-/** Answers a call by name: checks its input, and turns whatever goes wrong into a problem; then nothing has changed. */
+/** Checks a call's input and answers it. Anything that goes wrong comes back as a problem, and nothing has changed. */
 export function answerCall(context: StoreContext, name: string, rawInput: unknown): Answer {
   if (!isStoreChannel(name))
     return failure<Problem>({ code: 'unexpected', detail: 'There is no such call.' });
@@ -21,7 +21,7 @@ export function answerCall(context: StoreContext, name: string, rawInput: unknow
       input: ChannelInput<StoreChannelName>,
     ) => Answer;
     const answer = (): Answer => handle(context, input.value as ChannelInput<StoreChannelName>);
-    // A read sees one state of the file; a write begins its own transaction when it is sure of its input.
+    // A read sees one state of the file. A write starts its own transaction.
     return storeChannels[name].access === 'read' ? readTransaction(context.store, answer) : answer();
   } catch (error) {
     if (error instanceof UnreadableRow) return failure(error.problem);

@@ -3,46 +3,49 @@ import { failure, type Result, success } from '#core/result';
 import type { StoreContext } from './store-context';
 import { readTransaction, writeTransaction } from '../base/handles';
 import { closeStore } from '../opening/open-store';
-import { findPhoto, keepThumbnail } from '../projects/photos';
+import { findPhoto, saveThumbnail } from '../projects/photos';
 import { stashAsText } from '../import-export/stash-export';
-import type { InnerCalls, InnerName } from './protocol';
+import type { MainProcessCalls, MainProcessCallName } from './protocol';
 
-type InnerHandlers = {
-  readonly [Name in InnerName]: (
+type MainProcessHandlers = {
+  readonly [Name in MainProcessCallName]: (
     context: StoreContext,
-    input: InnerCalls[Name]['input'],
-  ) => Result<InnerCalls[Name]['output'], Problem>;
+    input: MainProcessCalls[Name]['input'],
+  ) => Result<MainProcessCalls[Name]['output'], Problem>;
 };
 
-const innerHandlers: InnerHandlers = {
-  'inner:find-photo': ({ store, folders }, { photoId }) => findPhoto(store, folders.photos, photoId),
-  'inner:keep-thumbnail': ({ store }, { hash, bytes }) => {
-    writeTransaction(store, (writable) => keepThumbnail(writable, hash, bytes));
+const mainProcessHandlers: MainProcessHandlers = {
+  'main:find-photo': ({ store, folders }, { photoId }) => findPhoto(store, folders.photos, photoId),
+  'main:keep-thumbnail': ({ store }, { hash, bytes }) => {
+    writeTransaction(store, (writable) => saveThumbnail(writable, hash, bytes));
     return success(null);
   },
-  'inner:offer-table': ({ store, tables }, { file }) => {
-    const token = store.surroundings.newId();
+  'main:offer-table': ({ store, tables }, { file }) => {
+    const token = store.clockAndIds.newId();
     tables.set(token, file);
     return success({ token });
   },
-  'inner:export-stash': ({ store }, { as }) => success(readTransaction(store, () => stashAsText(store, as))),
-  'inner:close': ({ store }) => {
+  'main:export-stash': ({ store }, { as }) => success(readTransaction(store, () => stashAsText(store, as))),
+  'main:close': ({ store }) => {
     closeStore(store);
     return success(null);
   },
 };
 
-export function isInnerName(name: string): name is InnerName {
-  return Object.hasOwn(innerHandlers, name);
+export function isMainProcessCall(name: string): name is MainProcessCallName {
+  return Object.hasOwn(mainProcessHandlers, name);
 }
 
-/** Answers a call of the main process, whose input its types vouch for. */
-export function answerInnerCall(
+/** Answers a call from the main process. Its input is not checked: the compiler checks it. */
+export function answerMainProcessCall(
   context: StoreContext,
-  name: InnerName,
+  name: MainProcessCallName,
   input: unknown,
 ): Result<unknown, Problem> {
-  const handle = innerHandlers[name] as (context: StoreContext, input: unknown) => Result<unknown, Problem>;
+  const handle = mainProcessHandlers[name] as (
+    context: StoreContext,
+    input: unknown,
+  ) => Result<unknown, Problem>;
   try {
     return handle(context, input);
   } catch (error) {

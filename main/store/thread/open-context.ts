@@ -7,15 +7,15 @@ import { openStore } from '../opening/open-store';
 import type { StartOptions } from './protocol';
 import { type ClockAndIds, systemClockAndIds } from '../base/clock-and-ids';
 
-/** Opens a workshop with its folders, and backs it up at every start and before it is brought forward. */
+/** Opens a workshop with its folders. It is backed up at every start and before a migration. */
 export function openContext(
   { file, programVersion, isDemo }: StartOptions,
-  surroundings: ClockAndIds = systemClockAndIds(),
+  clockAndIds: ClockAndIds = systemClockAndIds(),
 ): Result<StoreContext, Problem> {
   const folders = foldersOf(file);
   const opened = openStore(file, {
-    surroundings,
-    backUp: (database, why) => makeBackup(database, folders.backups, why, surroundings.now()),
+    clockAndIds,
+    backUp: (database, why) => makeBackup(database, folders.backups, why, clockAndIds.now()),
   });
   return opened.ok
     ? success({ store: opened.value, folders, programVersion, isDemo, tables: new Map(), lastTable: null })

@@ -1,8 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import type { Problem } from '#core/contract/problem';
 import type { Result } from '#core/result';
-import type { PhotoPlace } from '../projects/photos';
-import type { InnerName } from './protocol';
+import type { PhotoFile } from '../projects/photos';
+import type { MainProcessCallName } from './protocol';
 
 export type ReadPhoto = (
   photoId: string,
@@ -11,12 +11,12 @@ export type ReadPhoto = (
 
 export type ThumbnailMaker = (bytes: Uint8Array, type: string) => Uint8Array | null;
 
-type AskInner = (name: InnerName, input: unknown) => Promise<Result<unknown, Problem>>;
+type AskStore = (name: MainProcessCallName, input: unknown) => Promise<Result<unknown, Problem>>;
 
-/** Reads pictures outside the store's thread; a small one is made the first time it is asked for, and kept. */
-export function photoReader(ask: AskInner, makeThumbnail: ThumbnailMaker): ReadPhoto {
+/** Reads photos outside the store's thread. A thumbnail is made and saved the first time it is needed. */
+export function photoReader(ask: AskStore, makeThumbnail: ThumbnailMaker): ReadPhoto {
   return async (photoId, isThumbnail) => {
-    const found = (await ask('inner:find-photo', { photoId })) as Result<PhotoPlace, Problem>;
+    const found = (await ask('main:find-photo', { photoId })) as Result<PhotoFile, Problem>;
     if (!found.ok) return null;
     const { file, hash, type, thumbnail } = found.value;
     if (isThumbnail && thumbnail !== null) return { bytes: thumbnail, type: 'image/jpeg' };
@@ -24,7 +24,7 @@ export function photoReader(ask: AskInner, makeThumbnail: ThumbnailMaker): ReadP
     if (bytes === null) return null;
     const small = isThumbnail ? makeThumbnail(bytes, type) : null;
     if (small === null) return { bytes, type };
-    await ask('inner:keep-thumbnail', { hash, bytes: small });
+    await ask('main:keep-thumbnail', { hash, bytes: small });
     return { bytes: small, type: 'image/jpeg' };
   };
 }

@@ -1,19 +1,19 @@
 import type { ChannelAnswer, ChannelInput, StoreChannelName } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import { type Result, success } from '#core/result';
-import type { InnerName, StartOptions } from './protocol';
+import type { MainProcessCallName, StartOptions } from './protocol';
 import { type ReadPhoto, type ThumbnailMaker, photoReader } from './read-photo';
 import { startThread, type StoreThread } from './store-thread';
 
-/** The main process's end of the store: calls go to its thread, answers come when they are on the disk. */
+/** The main process's side of the store. A call is answered once its change is on the disk. */
 export interface StoreClient {
   readonly call: <Name extends StoreChannelName>(
     name: Name,
     input: ChannelInput<Name>,
   ) => Promise<ChannelAnswer<Name>>;
-  /** The kept picture of a photo, or a small one of it; null when there is no such photo. */
+  /** The photo or its thumbnail; null if there is no such photo. */
   readonly readPhoto: ReadPhoto;
-  /** Lets the page name a file the maker chose. */
+  /** Gives a token by which the page can name a file the maker chose. */
   readonly offerTable: (file: string) => Promise<Result<{ readonly token: string }, Problem>>;
   /** The whole stash as text for a file. */
   readonly exportStash: (as: 'csv' | 'json') => Promise<Result<string, Problem>>;
@@ -22,13 +22,13 @@ export interface StoreClient {
 }
 
 export interface StoreOptions extends StartOptions {
-  /** Makes a small JPEG of a picture, or null where it cannot; without it a thumbnail is the picture itself. */
+  /** Makes a small JPEG of a picture, or null if it cannot. Without it, the photo is its own thumbnail. */
   readonly makeThumbnail?: ThumbnailMaker;
 }
 
 /**
- * Opens a workshop in a thread of its own. Should the thread die, what was asked of it is answered as unexpected, and it
- * is started once more.
+ * Opens a workshop in a thread of its own. If the thread dies, open calls are answered with `unexpected` and the thread is
+ * restarted once.
  */
 export async function startStore({
   makeThumbnail,
@@ -43,7 +43,7 @@ export async function startStore({
   });
 
   const ask = async (
-    name: StoreChannelName | InnerName,
+    name: StoreChannelName | MainProcessCallName,
     input: unknown,
   ): Promise<Result<unknown, Problem>> => {
     const thread = await current;
@@ -51,14 +51,14 @@ export async function startStore({
   };
   return success({
     call: ask as StoreClient['call'],
-    offerTable: (file) => ask('inner:offer-table', { file }) as ReturnType<StoreClient['offerTable']>,
-    exportStash: (as) => ask('inner:export-stash', { as }) as ReturnType<StoreClient['exportStash']>,
+    offerTable: (file) => ask('main:offer-table', { file }) as ReturnType<StoreClient['offerTable']>,
+    exportStash: (as) => ask('main:export-stash', { as }) as ReturnType<StoreClient['exportStash']>,
     readPhoto: photoReader(ask, makeThumbnail ?? (() => null)),
     close: async () => {
       isClosing = true;
       const thread = await current;
       if (!thread.ok) return;
-      await thread.value.ask('inner:close', null);
+      await thread.value.ask('main:close', null);
       await thread.value.ended;
     },
   });

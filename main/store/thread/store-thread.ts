@@ -5,12 +5,12 @@ import type { CallMessage, StartOptions, WorkerMessage } from './protocol';
 
 export interface StoreThread {
   readonly ask: (name: CallMessage['name'], input: unknown) => Promise<Result<unknown, Problem>>;
-  /** Resolves when the thread has ended, for whatever reason. */
+  /** Resolves when the thread has ended, for any reason. */
   readonly ended: Promise<void>;
   readonly stop: () => Promise<void>;
 }
 
-/** Starts one thread on the workshop; the promise is settled when the workshop is open, or known not to open. */
+/** Starts a thread on the workshop. The promise settles once the workshop is open or has failed to open. */
 export function startThread(options: StartOptions): Promise<Result<StoreThread, Problem>> {
   const worker = newWorker(options);
   const waiting = new Map<number, (answer: Result<unknown, Problem>) => void>();
@@ -57,7 +57,7 @@ export function startThread(options: StartOptions): Promise<Result<StoreThread, 
   });
 }
 
-/** The built worker lies beside the built main file; from source, as benches and tests run, tsx reads its TypeScript. */
+/** The built worker is beside the built main file. Tests and benches run from source, where tsx loads the TypeScript. */
 function newWorker(workerData: StartOptions): Worker {
   if (!import.meta.url.endsWith('.ts'))
     return new Worker(new URL('./worker.js', import.meta.url), { workerData });

@@ -9,25 +9,25 @@ import { foldLog } from '../opening/open-store';
 import { updateDigest } from '../stash/stash-digest';
 import type { CallMessage, StartOptions, WorkerMessage } from './protocol';
 
-/** Without a call for so long, what would otherwise keep a call waiting is done ahead. */
-const REST_MS = 300;
+/** How long the store must be idle before it does work ahead of time. */
+const IDLE_MS = 300;
 
-/** The store's thread: one call after the other, each answered after its transaction is on the disk. */
+/** Serves one call after the other. Each is answered after its transaction is on the disk. */
 function serve(port: MessagePort, context: StoreContext): void {
-  let rest: NodeJS.Timeout | undefined;
+  let idleTimer: NodeJS.Timeout | undefined;
   port.on('message', ({ id, name, input }: CallMessage) => {
     const answer = isMainProcessCall(name)
       ? answerMainProcessCall(context, name, input)
       : answerCall(context, name, input);
     port.postMessage({ kind: 'answer', id, answer } satisfies WorkerMessage);
-    clearTimeout(rest);
+    clearTimeout(idleTimer);
     if (name === 'main:close') port.close();
-    else rest = setTimeout(() => doAhead(context.store), REST_MS).unref();
+    else idleTimer = setTimeout(() => workAhead(context.store), IDLE_MS).unref();
   });
 }
 
-/** Folds the write-ahead log into the file, and adds up what was booked since for the insight page. */
-function doAhead(store: ReadableStore): void {
+/** Folds the write-ahead log into the file and adds up new bookings for the page of stash numbers. */
+function workAhead(store: ReadableStore): void {
   if (!store.database.open) return;
   foldLog(store);
   updateDigest(store);

@@ -2,10 +2,10 @@ import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
 import type { Contact, ContactTrip } from '#core/contract/contacts';
 import type { Problem } from '#core/contract/problem';
 import type { Changed } from '#core/contract/projects';
-import { type ContactDetails, contactKind, type ContactKind, nameAlone } from '#core/domain/contact';
+import { type ContactDetails, contactKindSchema, type ContactKind, nameAlone } from '#core/domain/contact';
 import type { ContactId } from '#core/domain/ids';
-import { priceLines } from '#core/domain/price-line';
-import { stageState as stageStates } from '#core/domain/stage';
+import { priceLinesSchema } from '#core/domain/price-line';
+import { stageStateSchema as stageStates } from '#core/domain/stage';
 import { failure, type Result, success } from '#core/result';
 import { recordChange } from '../history/changes';
 import {
@@ -24,7 +24,7 @@ import { notFound } from '../base/lookups';
 import { choiceOf, idOf, jsonOf, numberOrNullOf, readBy, textOf } from '../base/rows';
 import { tripsOf } from '../projects/trip-rows';
 
-/** Everybody by name, each with all trips to them that stand in projects which are still there. */
+/** All contacts by name, each with the trips to them, apart from those of deleted projects. */
 export function listContacts(store: ReadableStore): readonly Contact[] {
   const trips = contactTrips(store);
   return allRows(store, 'SELECT * FROM contact ORDER BY name COLLATE NOCASE, id').map((row) => {
@@ -33,10 +33,10 @@ export function listContacts(store: ReadableStore): readonly Contact[] {
   });
 }
 
-export function keepContact(
+export function saveContact(
   store: ReadableStore,
-  { contactId, details }: ChannelInput<'contact:keep'>,
-): Result<ChannelOutput<'contact:keep'>, Problem> {
+  { contactId, details }: ChannelInput<'contact:save'>,
+): Result<ChannelOutput<'contact:save'>, Problem> {
   const taken = oneRow(
     store,
     'SELECT name FROM contact WHERE name = ? COLLATE NOCASE AND id IS NOT ?',
@@ -49,51 +49,51 @@ export function keepContact(
       success({ contactId: insertContact(writable, details) }),
     );
   }
-  if (!contactStands(store, contactId)) return notFound('contact');
+  if (!contactExists(store, contactId)) return notFound('contact');
   return recordChange(store, `Changed the contact ${details.name}`, (writable) => {
     updateRow(writable, 'contact', contactId, columnsOf(details));
     return success({ contactId });
   });
 }
 
-export function removeContact(
+export function deleteContact(
   store: ReadableStore,
-  { contactId }: ChannelInput<'contact:remove'>,
+  { contactId }: ChannelInput<'contact:delete'>,
 ): Result<Changed, Problem> {
   const row = oneRow(store, 'SELECT name FROM contact WHERE id = ?', contactId);
   if (row === undefined) return notFound('contact');
   const name = textOf(row, 'name');
   if (oneNumber(store, 'SELECT count(*) FROM trip WHERE contact_id = ?', contactId) > 0) {
-    return failure<Problem>({ code: 'in-use', what: 'contact' });
+    return failure<Problem>({ code: 'in-use', kind: 'contact', name });
   }
-  return recordChange(store, `Removed the contact ${name}`, (writable) => {
+  return recordChange(store, `Deleted the contact ${name}`, (writable) => {
     write(writable, 'DELETE FROM contact WHERE id = ?', contactId);
     return success({});
   });
 }
 
-/** The contact of this name, whatever its capitals; one that is not known yet is added. */
-export function contactNamed(store: WritableStore, name: string, kind: ContactKind): ContactId {
+/** Finds the contact with this name, ignoring case, or adds it. */
+export function contactByName(store: WritableStore, name: string, kind: ContactKind): ContactId {
   const sql = 'SELECT id FROM contact WHERE name = ? COLLATE NOCASE ORDER BY name = ? DESC, id LIMIT 1';
   const row = oneRow(store, sql, name, name);
   return row === undefined ? insertContact(store, nameAlone(name, kind)) : idOf<ContactId>(row, 'id');
 }
 
 function insertContact(store: WritableStore, details: ContactDetails): ContactId {
-  const id = store.surroundings.newId() as ContactId;
+  const id = store.clockAndIds.newId() as ContactId;
   insertRow(store, 'contact', { id, ...columnsOf(details) });
   return id;
 }
 
-function contactStands(store: ReadableStore, id: string): boolean {
+function contactExists(store: ReadableStore, id: string): boolean {
   return oneRow(store, 'SELECT 1 AS there FROM contact WHERE id = ?', id) !== undefined;
 }
 
 function contactTrips(store: ReadableStore): readonly ContactTrip[] {
-  const names = `SELECT trip.id, project.name AS project_name, stage.name AS stage_name, stage.state AS stage_state
+  const sql = `SELECT trip.id, project.name AS project_name, stage.name AS stage_name, stage.state AS stage_state
     FROM trip JOIN stage ON stage.id = stage_id JOIN project ON project.id = project_id
     WHERE deleted_at IS NULL ORDER BY sent_on DESC, trip.seq DESC`;
-  const rows = allRows(store, names);
+  const rows = allRows(store, sql);
   const trips = new Map(
     tripsOf(
       store,
@@ -113,11 +113,11 @@ function contactTrips(store: ReadableStore): readonly ContactTrip[] {
 function detailsOf(row: Row): ContactDetails {
   return {
     name: textOf(row, 'name'),
-    kind: choiceOf(row, 'kind', contactKind.options),
+    kind: choiceOf(row, 'kind', contactKindSchema.options),
     reach: textOf(row, 'reach'),
     rateMinor: numberOrNullOf(row, 'rate_minor'),
     minimumMinor: numberOrNullOf(row, 'minimum_minor'),
-    lines: readBy(priceLines, jsonOf(row, 'lines_json'), `contact ${textOf(row, 'id')}`),
+    lines: readBy(priceLinesSchema, jsonOf(row, 'lines_json'), `contact ${textOf(row, 'id')}`),
     promisedDays: numberOrNullOf(row, 'promised_days'),
     notes: textOf(row, 'notes'),
   };

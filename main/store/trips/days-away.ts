@@ -6,13 +6,13 @@ import { allRows, type ReadableStore } from '../base/handles';
 import type { OpenProject } from '../projects/open-projects';
 import { dateOrNullOf, groupRows, idOf, numberOrNullOf, textOf } from '../base/rows';
 
-/** Of every stage that goes out or is out, in all these pieces: how long it is away. */
+/** How long each stage at the quilter, or still to be sent there, is away. */
 export function daysAwayOf(
   store: ReadableStore,
   open: readonly OpenProject[],
   settings: Settings,
 ): readonly DaysAway[] {
-  const takers = readTakers(store);
+  const contacts = readContacts(store);
   return open.flatMap(({ project, stages, trips }) => {
     const { turnaroundDays } = settingsOfProject(settings, project.settingChanges);
     const tripOf = (id: StageId) => trips.findLast((trip) => trip.stageId === id && trip.backOn === null);
@@ -20,7 +20,7 @@ export function daysAwayOf(
       .filter(({ kind, state }) => state === 'out' || (stageKindRecord(kind).isSentOut && isAhead(state)))
       .map(({ id }) => {
         const trip = tripOf(id);
-        return daysAway(id, trip, trip && takers.get(trip.contactId), turnaroundDays);
+        return daysAway(id, trip, trip && contacts.get(trip.contactId), turnaroundDays);
       });
   });
 }
@@ -29,9 +29,9 @@ function isAhead(state: string): boolean {
   return state === 'planned' || state === 'in-hand';
 }
 
-/** Everybody a piece can go to, with the days of all trips to them. */
-function readTakers(store: ReadableStore): ReadonlyMap<ContactId, ContactWithTrips> {
-  const journeys = groupRows(
+/** All contacts with the days of their trips that have ended. */
+function readContacts(store: ReadableStore): ReadonlyMap<ContactId, ContactWithTrips> {
+  const trips = groupRows(
     allRows(
       store,
       `SELECT contact_id, parcel_id, sent_on, back_on FROM trip JOIN stage ON stage.id = stage_id
@@ -45,7 +45,7 @@ function readTakers(store: ReadableStore): ReadonlyMap<ContactId, ContactWithTri
       idOf<ContactId>(row, 'id'),
       {
         details: { name: textOf(row, 'name'), promisedDays: numberOrNullOf(row, 'promised_days') },
-        journeys: (journeys.get(textOf(row, 'id')) ?? []).map((trip) => ({
+        trips: (trips.get(textOf(row, 'id')) ?? []).map((trip) => ({
           packageId: textOf(trip, 'parcel_id'),
           sentOn: dateOrNullOf(trip, 'sent_on'),
           backOn: dateOrNullOf(trip, 'back_on'),

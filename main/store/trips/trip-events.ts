@@ -16,13 +16,13 @@ const WORDS: Readonly<Record<TripEventKind, string>> = {
   'on-the-frame': 'On the frame at',
   ready: 'Ready at',
   'sent-back': 'Sent back by',
-  heard: 'Word from',
+  heard: 'Update from',
 };
 
-/** Writes down a word of a trip, or of every trip of its package that is still away. */
-export function tellTrip(
+/** Adds an update to a trip, or to every trip of its package that is not back yet. */
+export function addTripEvent(
   store: ReadableStore,
-  { tripId, kind, on, note, ofWholePackage }: ChannelInput<'trip:tell'>,
+  { tripId, kind, on, note, ofWholePackage }: ChannelInput<'trip:add-event'>,
 ): Result<Changed, Problem> {
   const trip = findTrip(store, tripId);
   if (trip === undefined) return notFound('trip');
@@ -31,7 +31,7 @@ export function tellTrip(
   return recordChange(store, `${WORDS[kind]} ${trip.withWhom}`, (writable) => {
     for (const { id, projectId } of [trip, ...others]) {
       insertRow(writable, 'trip_event', {
-        id: store.surroundings.newId(),
+        id: store.clockAndIds.newId(),
         trip_id: id,
         kind,
         on_day: on,
@@ -43,28 +43,28 @@ export function tellTrip(
   });
 }
 
-export function untellTrip(
+export function deleteTripEvent(
   store: ReadableStore,
-  { tripEventId }: ChannelInput<'trip:untell'>,
+  { tripEventId }: ChannelInput<'trip:delete-event'>,
 ): Result<Changed, Problem> {
   const row = oneRow(store, 'SELECT trip_id FROM trip_event WHERE id = ?', tripEventId);
   const trip = row === undefined ? undefined : findTrip(store, textOf(row, 'trip_id'));
-  if (trip === undefined) return notFound('word of the trip');
-  return recordChange(store, `Struck out a word from ${trip.withWhom}`, (writable) => {
+  if (trip === undefined) return notFound('trip-event');
+  return recordChange(store, `Deleted an update from ${trip.withWhom}`, (writable) => {
     write(writable, 'DELETE FROM trip_event WHERE id = ?', tripEventId);
     touchProject(writable, trip.projectId);
     return success({});
   });
 }
 
-/** Keeps the list by which the package is packed, with what is in it. */
+/** Saves the packing list of a trip. */
 export function packTrip(
   store: ReadableStore,
   { tripId, packing }: ChannelInput<'trip:pack'>,
 ): Result<Changed, Problem> {
   const trip = findTrip(store, tripId);
   if (trip === undefined) return notFound('trip');
-  return recordChange(store, `Packing list for ${trip.withWhom}`, (writable) => {
+  return recordChange(store, `Changed the packing list for ${trip.withWhom}`, (writable) => {
     updateRow(writable, 'trip', tripId, { packing_json: JSON.stringify(packing) });
     touchProject(writable, trip.projectId);
     return success({});

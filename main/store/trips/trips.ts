@@ -5,7 +5,7 @@ import type { PackageId, StageId, TripId } from '#core/domain/ids';
 import type { PackingLine, TripDetails } from '#core/domain/trip';
 import { type Result, success } from '#core/result';
 import { recordChange } from '../history/changes';
-import { contactNamed } from './contacts';
+import { contactByName } from './contacts';
 import { insertRow, oneRow, type ReadableStore, updateRow, type WritableStore, write } from '../base/handles';
 import { findStage, notFound } from '../base/lookups';
 import { touchProject } from '../projects/project-rows';
@@ -26,7 +26,7 @@ export function addTrip(
   });
 }
 
-/** Writes the trip down and moves its stage out, as one change; so for every other stage in the package. */
+/** Records the trip and sends its stage out, as one change; the same for every other stage in the package. */
 export function sendOut(
   store: ReadableStore,
   { stageId, details, packing = [], alsoStageIds = [] }: ChannelInput<'trip:send'>,
@@ -52,7 +52,7 @@ export function sendOut(
   });
 }
 
-/** Puts down when a stage's trip ended (a trip that was never written down is now) and finishes the stage, as one change. */
+/** Ends a stage's trip, adding the trip if it was never entered, and finishes the stage, as one change. */
 export function receiveBack(
   store: ReadableStore,
   { stageId, tripId, details, alsoTripIds = [] }: ChannelInput<'trip:receive'>,
@@ -88,13 +88,13 @@ export function changeTrip(
   });
 }
 
-export function removeTrip(
+export function deleteTrip(
   store: ReadableStore,
-  { tripId }: ChannelInput<'trip:remove'>,
+  { tripId }: ChannelInput<'trip:delete'>,
 ): Result<Changed, Problem> {
   const trip = findTrip(store, tripId);
   if (trip === undefined) return notFound('trip');
-  return recordChange(store, `Removed the trip to ${trip.withWhom}`, (writable) => {
+  return recordChange(store, `Deleted the trip to ${trip.withWhom}`, (writable) => {
     write(writable, 'DELETE FROM trip WHERE id = ?', tripId);
     touchProject(writable, trip.projectId);
     return success({});
@@ -106,7 +106,7 @@ interface OtherBack {
   readonly move: AllowedMove;
 }
 
-/** The others of the package that came back with it, each with its move. */
+/** The other trips of the package that came back too, each with its move. */
 function othersBack(
   store: ReadableStore,
   trip: Trip | undefined,
@@ -129,7 +129,7 @@ function withOthers(words: string, others: number): string {
 }
 
 function newPackage(store: WritableStore): PackageId {
-  return store.surroundings.newId() as PackageId;
+  return store.clockAndIds.newId() as PackageId;
 }
 
 interface NewTrip {
@@ -140,7 +140,7 @@ interface NewTrip {
 
 function insertTrip(store: WritableStore, trip: NewTrip, packageId: PackageId): TripId {
   const { stageId, details, packing } = trip;
-  const id = store.surroundings.newId() as TripId;
+  const id = store.clockAndIds.newId() as TripId;
   insertRow(store, 'trip', {
     id,
     stage_id: stageId,
@@ -152,14 +152,14 @@ function insertTrip(store: WritableStore, trip: NewTrip, packageId: PackageId): 
   return id;
 }
 
-/** A trip that was booked ahead becomes the one that is sent; without one it is written down now. */
+/** Uses the trip reserved ahead of time if there is one; otherwise adds a trip. */
 function sendTrip(store: WritableStore, trip: NewTrip, packageId: PackageId): TripId {
   const { stageId, details, packing } = trip;
   const sql =
     'SELECT id FROM trip WHERE stage_id = ? AND sent_on IS NULL AND back_on IS NULL ORDER BY seq DESC';
-  const booked = oneRow(store, sql, stageId);
-  if (booked === undefined) return insertTrip(store, trip, packageId);
-  const id = idOf<TripId>(booked, 'id');
+  const reserved = oneRow(store, sql, stageId);
+  if (reserved === undefined) return insertTrip(store, trip, packageId);
+  const id = idOf<TripId>(reserved, 'id');
   writeTrip(store, id, stageId, details);
   updateRow(store, 'trip', id, { parcel_id: packageId, packing_json: JSON.stringify(packing) });
   return id;
@@ -171,5 +171,5 @@ function writeTrip(store: WritableStore, id: TripId, stageId: StageId, details: 
 
 function contactOf(store: WritableStore, stageId: StageId, { withWhom }: TripDetails) {
   const row = oneRow(store, 'SELECT kind FROM stage WHERE id = ?', stageId) ?? {};
-  return contactNamed(store, withWhom, textOf(row, 'kind') === 'longarm' ? 'longarm' : 'other');
+  return contactByName(store, withWhom, textOf(row, 'kind') === 'longarm' ? 'longarm' : 'other');
 }

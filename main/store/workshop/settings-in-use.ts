@@ -4,7 +4,7 @@ import type { ReadableStore } from '../base/handles';
 import { readOwnRates } from './work-rows';
 import { readWorkshop } from './workshop';
 
-/** The workshop's settings as calculators are given them: with the maker's own rates where they are learned. */
+/** The settings calculators get: the workshop's, with the maker's own rates once they are learned. */
 export function settingsInUse(store: ReadableStore): Settings {
   return settingsWithOwnRates(readWorkshop(store).settings, readOwnRates(store));
 }

@@ -1,11 +1,11 @@
 import type { CountedWork } from '#core/contract/clock';
-import { type RunningClock, type Work, type WorkDone, workMeasure } from '#core/domain/clock';
+import { type RunningClock, type Work, type WorkDone, workMeasureSchema } from '#core/domain/clock';
 import type { ProjectId, StageId, WorkId } from '#core/domain/ids';
 import { type OwnRates, ownRates } from '#core/learned/rates';
 import { allRows, oneRow, type ReadableStore, type Row } from '../base/handles';
 import { choiceOf, dateOf, idOf, numberOf, numberOrNullOf, textOf } from '../base/rows';
 
-/** The running clock; null when none runs, or when its project is deleted. */
+/** The running clock; null if there is none, or if its project is deleted. */
 export function runningClock(store: ReadableStore): RunningClock | null {
   const sql = `SELECT work.id, stage_id, work.started_at, on_day, stage.name AS stage_name, project_id, project.name AS project_name
     FROM work JOIN stage ON stage.id = stage_id JOIN project ON project.id = project_id
@@ -36,7 +36,7 @@ export function workOfStage(store: ReadableStore, stageId: StageId): readonly Wo
   }));
 }
 
-/** Minutes clocked on each stage of these projects; a stage without any is not among them. */
+/** Minutes logged on each stage of these projects. Stages without any are left out. */
 export function minutesByStage(
   store: ReadableStore,
   projectIds: readonly string[],
@@ -59,5 +59,8 @@ export function readOwnRates(store: ReadableStore): OwnRates {
 
 function doneOf(row: Row): WorkDone | null {
   if (row['done_what'] === null) return null;
-  return { what: choiceOf(row, 'done_what', workMeasure.options), amount: numberOf(row, 'done_amount') };
+  return {
+    what: choiceOf(row, 'done_what', workMeasureSchema.options),
+    amount: numberOf(row, 'done_amount'),
+  };
 }

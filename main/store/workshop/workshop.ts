@@ -3,7 +3,7 @@ import type { Problem } from '#core/contract/problem';
 import type { Changed } from '#core/contract/projects';
 import { STARTING_BENCH_TIME } from '#core/domain/bench-time';
 import { STARTING_LABEL_SHEET } from '#core/domain/label-sheet';
-import { STARTING_HABITS, type Workshop, workshop as workshopSchema } from '#core/domain/workshop';
+import { STARTING_HABITS, type Workshop, workshopSchema as workshopSchema } from '#core/domain/workshop';
 import type { Result } from '#core/result';
 import { success } from '#core/result';
 import { currencyFromCode } from '#core/units/money';
@@ -11,7 +11,7 @@ import { recordChange } from '../history/changes';
 import { oneRow, type ReadableStore, write } from '../base/handles';
 import { jsonOf, readBy } from '../base/rows';
 
-/** What a workshop is like before its maker says otherwise. */
+/** The workshop until the maker changes it. */
 const STARTING_WORKSHOP: Workshop = {
   name: '',
   currency: currencyFromCode('USD'),
@@ -24,7 +24,7 @@ const STARTING_WORKSHOP: Workshop = {
 export function readWorkshop(store: ReadableStore): Workshop {
   const row = oneRow(store, 'SELECT * FROM workshop');
   if (row === undefined) return STARTING_WORKSHOP;
-  // A setting the notebook learned after this was written starts where it starts for everybody.
+  // A setting added to the program since this row was written has its starting value.
   const settings = { ...STARTING_HABITS, ...(jsonOf(row, 'habits_json') as object) };
   const read = {
     name: row['name'],
@@ -63,6 +63,6 @@ export function changeWorkshop(
 function changeWords(before: Workshop, after: Workshop): string {
   const isOther = (part: 'benchTime' | 'labelSheet') =>
     JSON.stringify(before[part]) !== JSON.stringify(after[part]);
-  if (isOther('benchTime')) return 'Changed the time at the bench';
-  return isOther('labelSheet') ? 'Changed the sheet of labels' : 'Changed the workshop';
+  if (isOther('benchTime')) return 'Changed your bench hours';
+  return isOther('labelSheet') ? 'Changed the label sheet' : 'Changed the workshop settings';
 }

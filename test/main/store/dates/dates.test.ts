@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { tripWith } from '#core/domain/trip';
-import { projectId as projectIdSchema, tripId as tripIdSchema } from '#core/domain/ids';
+import { projectIdSchema as projectIdSchema, tripIdSchema as tripIdSchema } from '#core/domain/ids';
 import { addDays, calendarDate, daysBetween } from '#core/units/calendar-date';
 import { addProject, NO_SUCH_ID, openWorkshop, type TestWorkshop, TODAY } from '#test/helpers/workshop';
 
@@ -54,7 +54,7 @@ describe('the dates of a workshop', () => {
   test('say what would mend lateness, and it does', () => {
     const workshop = openWorkshop();
     const { projectId } = addProject(workshop, { dueOn: in_(1) });
-    const { moved } = workshop.get('dates:mend', { on: TODAY, moves: NO_MOVES });
+    const { moved } = workshop.get('dates:suggest-fixes', { on: TODAY, moves: NO_MOVES });
     expect(moved.map(({ id }) => id)).toEqual([projectId]);
     const dues = moved.map(({ dueOn }) => ({ projectId, dueOn }));
     expect(ask(workshop, { dues }).largestLateDays).toBe(0);
@@ -138,9 +138,9 @@ describe('moved days', () => {
     const workshop = openWorkshop();
     const { projectId, tripId } = awayPiece(workshop, 7);
     workshop.get('dates:move', { moves: { ...NO_MOVES, dues: [{ projectId, dueOn: in_(120) }] } });
-    expect(workshop.get('change:state', {}).undo).toBe('Moved the day of “Frost round”');
+    expect(workshop.get('change:state', {}).undo).toBe('Moved the due date of “Frost round”');
     workshop.get('dates:move', { moves: { ...NO_MOVES, promises: [{ tripId, promisedOn: in_(14) }] } });
-    expect(workshop.get('change:state', {}).undo).toBe('Moved the return of “Frost round”');
+    expect(workshop.get('change:state', {}).undo).toBe('Moved the return date of “Frost round”');
   });
 
   test('of what is not there change nothing', () => {
@@ -162,14 +162,14 @@ describe('days to remember', () => {
     const workshop = openWorkshop();
     const away = awayPiece(workshop, 7);
     const home = addProject(workshop, { name: 'Harvest round', forWhom: 'Aunt Wren', dueOn: in_(300) });
-    const days = workshop.get('dates:remember', { on: TODAY });
-    expect(days.map(({ kind, piece, who }) => [kind, piece, who])).toEqual([
+    const days = workshop.get('dates:days-to-remember', { on: TODAY });
+    expect(days.map(({ kind, projectName, who }) => [kind, projectName, who])).toEqual([
       ['back', 'Frost round', 'Tansy Quill'],
       ['due', 'Frost round', 'A neighbor'],
       ['send-by', 'Harvest round', ''],
       ['due', 'Harvest round', 'Aunt Wren'],
     ]);
-    expect(days.map(({ of }) => of)).toEqual([
+    expect(days.map(({ ownerId }) => ownerId)).toEqual([
       away.tripId,
       away.projectId,
       home.stages.find(({ kind }) => kind === 'longarm')?.id,
@@ -182,6 +182,6 @@ describe('days to remember', () => {
     const workshop = openWorkshop();
     const { projectId } = awayPiece(workshop, 7);
     workshop.get('project:archive', { projectId, archived: true });
-    expect(workshop.get('dates:remember', { on: TODAY })).toEqual([]);
+    expect(workshop.get('dates:days-to-remember', { on: TODAY })).toEqual([]);
   });
 });

@@ -34,7 +34,7 @@ test('hours and days off are kept, named as a change of their own, and undone', 
   };
   opened.get('workshop:change', { workshop: { ...workshop, benchTime } });
   expect(opened.get('workshop:opening', {}).workshop.benchTime).toEqual(benchTime);
-  expect(opened.get('change:state', {}).undo).toBe('Changed the time at the bench');
+  expect(opened.get('change:state', {}).undo).toBe('Changed your bench hours');
   opened.get('change:undo', {});
   expect(opened.get('workshop:opening', {}).workshop).toEqual(workshop);
 });

@@ -29,7 +29,7 @@ test('how labels lie is kept, named as a change of its own, and undone', () => {
   const labelSheet = { ...STARTING_LABEL_SHEET, across: 2, width: inches(3) };
   opened.get('workshop:change', { workshop: { ...workshop, labelSheet } });
   expect(opened.get('workshop:opening', {}).workshop.labelSheet).toEqual(labelSheet);
-  expect(opened.get('change:state', {}).undo).toBe('Changed the sheet of labels');
+  expect(opened.get('change:state', {}).undo).toBe('Changed the label sheet');
   opened.get('change:undo', {});
   expect(opened.get('workshop:opening', {}).workshop).toEqual(workshop);
 });

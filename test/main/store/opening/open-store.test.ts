@@ -5,7 +5,7 @@ import Database from 'better-sqlite3';
 import { describe, expect, test } from 'vitest';
 import { listBackups } from '#main/files/backups';
 import { schemaSnapshot } from '#main/store/opening/schema-snapshot';
-import { KNOWN_VERSION } from '#main/store/migrations/migrations';
+import { NEWEST_VERSION } from '#main/store/migrations/migrations';
 import { closeStore, openStore } from '#main/store/opening/open-store';
 import { APPLICATION_ID } from '#main/store/opening/workshop-file';
 import {
@@ -16,7 +16,7 @@ import {
   temporaryFolder,
 } from '#test/helpers/workshop';
 
-const surroundings = countingSurroundings();
+const clockAndIds = countingSurroundings();
 
 function workshopWithOneProject(): string {
   const workshop = openWorkshop(pathOfNewWorkshop());
@@ -41,9 +41,9 @@ describe('a file that must not be opened', () => {
     );
     newer.close();
     const before = everythingIn(path.dirname(file));
-    expect(openStore(file, { surroundings })).toEqual({
+    expect(openStore(file, { clockAndIds })).toEqual({
       ok: false,
-      error: { code: 'newer-workshop', found: 990, known: KNOWN_VERSION },
+      error: { code: 'newer-workshop', found: 990, known: NEWEST_VERSION },
     });
     expect(everythingIn(path.dirname(file))).toEqual(before);
   });
@@ -62,7 +62,7 @@ describe('a file that must not be opened', () => {
     }
     newer.close();
     const before = everythingIn(crashed);
-    const opened = openStore(path.join(crashed, 'workshop.sqlite'), { surroundings });
+    const opened = openStore(path.join(crashed, 'workshop.sqlite'), { clockAndIds });
     expect(opened).toMatchObject({ ok: false, error: { code: 'newer-workshop', found: 990 } });
     expect(everythingIn(crashed)).toEqual(before);
   });
@@ -74,7 +74,7 @@ describe('a file that must not be opened', () => {
     const file = path.join(temporaryFolder(), 'workshop.sqlite');
     make(file);
     const before = everythingIn(path.dirname(file));
-    expect(openStore(file, { surroundings })).toMatchObject({
+    expect(openStore(file, { clockAndIds })).toMatchObject({
       ok: false,
       error: { code: 'file-unreadable' },
     });
@@ -86,7 +86,7 @@ describe('a file that must not be opened', () => {
     const bytes = fs.readFileSync(file);
     bytes.fill(0xa5, 4096 * 3, 4096 * 8);
     fs.writeFileSync(file, bytes);
-    expect(openStore(file, { surroundings })).toMatchObject({
+    expect(openStore(file, { clockAndIds })).toMatchObject({
       ok: false,
       error: { code: 'file-unreadable' },
     });
@@ -96,7 +96,7 @@ describe('a file that must not be opened', () => {
   test('in a folder that is not there and cannot be made gives a problem, not an exception', () => {
     const inTheWay = path.join(temporaryFolder(), 'file');
     fs.writeFileSync(inTheWay, '');
-    const opened = openStore(path.join(inTheWay, 'workshop.sqlite'), { surroundings });
+    const opened = openStore(path.join(inTheWay, 'workshop.sqlite'), { clockAndIds });
     expect(opened).toMatchObject({ ok: false, error: { code: 'file-unreadable' } });
   });
 });
@@ -136,7 +136,7 @@ describe('opening', () => {
     const code = await new Promise((resolve) => child.on('exit', (_code, signal) => resolve(signal)));
     expect(code).toBe('SIGKILL');
     const { context, get } = openWorkshop(file);
-    expect(schemaSnapshot(context.store.database).version).toBe(KNOWN_VERSION);
+    expect(schemaSnapshot(context.store.database).version).toBe(NEWEST_VERSION);
     expect(
       context.store.database.prepare("SELECT 1 FROM sqlite_schema WHERE name = 'half_done'").get(),
     ).toBeUndefined();

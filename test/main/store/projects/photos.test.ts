@@ -23,9 +23,9 @@ test('photos of a stage are shown, found on the disk and removed, and come back 
   expect(place.ok && Uint8Array.from(fs.readFileSync(place.value.file))).toEqual(TINY_PNG);
   expect(fs.readdirSync(folders.photos)).toHaveLength(1);
 
-  workshop.get('photo:remove', { photoId });
+  workshop.get('photo:delete', { photoId });
   expect(photos().map(({ id }) => id)).toEqual([again.photoId]);
-  expect(workshop.fail('photo:remove', { photoId })).toEqual({ code: 'not-found', what: 'photo' });
+  expect(workshop.fail('photo:delete', { photoId })).toEqual({ code: 'not-found', kind: 'photo' });
   workshop.get('change:undo', {});
   expect(photos()).toHaveLength(2);
   expect(fs.readdirSync(folders.photos)).toHaveLength(1);

@@ -23,7 +23,7 @@ describe('a project', () => {
       settingChanges: { unitSystem: 'metric' },
       notes: 'For the corner by the window',
     });
-    const plan = planNamed('Ring-shaped topper');
+    const plan = planNamed('Table topper with a hole');
     const { projectId } = workshop.get('project:create', { details, stagePlanId: plan.id });
     const { project, stages, history } = workshop.get('project:open', { projectId });
     expect(project).toMatchObject({ ...details, isArchived: false });
@@ -49,11 +49,11 @@ describe('a project', () => {
     const nobody = NO_SUCH_ID as typeof projectId;
     expect(workshop.fail('project:open', { projectId: nobody })).toEqual({
       code: 'not-found',
-      what: 'project',
+      kind: 'project',
     });
     expect(workshop.fail('project:delete', { projectId: nobody })).toEqual({
       code: 'not-found',
-      what: 'project',
+      kind: 'project',
     });
   });
 

@@ -39,7 +39,7 @@ describe('a stage that is moved', () => {
   test('to where it is already stays as it is, and leaves nothing to undo', () => {
     const { workshop, stage } = skirt();
     workshop.get('stage:move', { stageId: stage('piecing').id, to: 'planned' });
-    expect(workshop.get('change:state', {}).undo).toBe('Began “Autumn ring”');
+    expect(workshop.get('change:state', {}).undo).toBe('Started “Autumn ring”');
   });
 });
 
@@ -50,10 +50,10 @@ describe('the gate of the center cut', () => {
     expect(refused).toMatchObject({ code: 'gate-closed' });
     expect(refused.code === 'gate-closed' && refused.open).toEqual([
       'Outside is bound',
-      'Center measured twice, on two different days or by two ways',
+      'Center measured twice, on two days or in two ways',
       'Diameter tried on a practice piece',
       'Seam line stay-stitched',
-      'Slit drawn from edge to center, along a seam where there is one',
+      'Slit drawn from edge to center, along a seam if there is one',
       'Both sides of the slit stay-stitched',
     ]);
     expect(stage('center-cut').state).toBe('planned');
@@ -111,7 +111,7 @@ describe('the plan of a project', () => {
     );
     workshop.get('stage:reorder', { stageId: open().stages.at(-1)!.id, position: 0 });
     expect(names()[0]).toBe('Wrap');
-    workshop.get('stage:remove', { stageId: open().stages[1]!.id });
+    workshop.get('stage:delete', { stageId: open().stages[1]!.id });
     expect(open().stages.map(({ position }) => position)).toEqual(
       open().stages.map((_stage, index) => index),
     );
@@ -129,9 +129,9 @@ describe('the plan of a project', () => {
     expect(added).toMatchObject({ text: 'Blocks laid out', isGate: true, isTicked: false });
     workshop.get('checklist:tick', { checklistItemId: added.id, ticked: true });
     expect(stage('piecing').checklist.at(-1)).toMatchObject({ isTicked: true });
-    workshop.get('checklist:remove', { checklistItemId: added.id });
+    workshop.get('checklist:delete', { checklistItemId: added.id });
     expect(stage('piecing').checklist.some(({ id }) => id === added.id)).toBe(false);
-    expect(workshop.fail('checklist:remove', { checklistItemId: added.id })).toMatchObject({
+    expect(workshop.fail('checklist:delete', { checklistItemId: added.id })).toMatchObject({
       code: 'not-found',
     });
   });
@@ -155,9 +155,9 @@ describe('a trip', () => {
     ]);
     workshop.get('trip:change', { tripId, details: { ...details, backOn: TODAY } });
     expect(open().trips[0]).toMatchObject({ backOn: TODAY });
-    workshop.get('trip:remove', { tripId });
+    workshop.get('trip:delete', { tripId });
     expect(open().trips).toEqual([]);
-    expect(workshop.fail('trip:change', { tripId, details })).toEqual({ code: 'not-found', what: 'trip' });
+    expect(workshop.fail('trip:change', { tripId, details })).toEqual({ code: 'not-found', kind: 'trip' });
   });
 });
 
@@ -197,7 +197,7 @@ describe('a piece that is sent out and comes back', () => {
     const { workshop, open, stageId } = readyToSend();
     expect(workshop.fail('trip:receive', { stageId, tripId: NO_SUCH_ID as never, details })).toEqual({
       code: 'not-found',
-      what: 'trip',
+      kind: 'trip',
     });
     workshop.get('trip:receive', { stageId, tripId: null, details: { ...details, backOn: TODAY } });
     expect(open().trips).toEqual([expect.objectContaining({ backOn: TODAY })]);
@@ -209,15 +209,15 @@ describe('stage plans', () => {
     const { workshop } = skirt();
     const plans = workshop.get('stage-plan:list', {});
     expect(plans.map(({ name, isOwn }) => [name, isOwn])).toEqual([
-      ['Ring-shaped skirt with a slit', false],
-      ['Ring-shaped topper', false],
+      ['Tree skirt', false],
+      ['Table topper with a hole', false],
       ['Runner', false],
       ['Throw', false],
       ['Small mat', false],
     ]);
     const [{ id, name, says, stages }] = [plans[0]!];
     expect(workshop.fail('stage-plan:delete', { stagePlanId: id })).toEqual({ code: 'in-use', what: name });
-    expect(workshop.fail('stage-plan:keep', { stagePlanId: id, name, says, stages })).toMatchObject({
+    expect(workshop.fail('stage-plan:save', { stagePlanId: id, name, says, stages })).toMatchObject({
       code: 'in-use',
     });
   });
@@ -225,13 +225,13 @@ describe('stage plans', () => {
   test('of one’s own are kept, changed, begun from and deleted', () => {
     const { workshop } = skirt();
     const { stages } = planNamed('Runner');
-    const { stagePlanId } = workshop.get('stage-plan:keep', {
+    const { stagePlanId } = workshop.get('stage-plan:save', {
       stagePlanId: null,
       name: 'Mine',
       says: '',
       stages,
     });
-    workshop.get('stage-plan:keep', {
+    workshop.get('stage-plan:save', {
       stagePlanId,
       name: 'Mine, shorter',
       says: 'Quick',
@@ -250,7 +250,7 @@ describe('stage plans', () => {
     workshop.get('stage-plan:delete', { stagePlanId });
     expect(workshop.fail('project:create', { details: projectDetails(), stagePlanId })).toEqual({
       code: 'not-found',
-      what: 'stage plan',
+      kind: 'stage-plan',
     });
     const nobody = NO_SUCH_ID as typeof stagePlanId;
     expect(workshop.fail('stage-plan:delete', { stagePlanId: nobody })).toMatchObject({ code: 'not-found' });

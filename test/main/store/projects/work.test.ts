@@ -44,9 +44,9 @@ describe('the clock', () => {
       done: { what: 'blocks', amount: 4 },
       note: 'Slow ones',
     });
-    expect(workshop.get('change:state', {}).undo).toBe('Clocked 50 min on “Piece the top”');
+    expect(workshop.get('change:state', {}).undo).toBe('Logged 50 min on “Piece the top”');
     expect(workshop.get('clock:state', {})).toBeNull();
-    expect(workshop.fail('clock:stop', STOP)).toEqual({ code: 'not-found', what: 'running clock' });
+    expect(workshop.fail('clock:stop', STOP)).toEqual({ code: 'not-found', kind: 'running-clock' });
   });
 
   test('started elsewhere stops the one that runs and keeps its time; undo puts the first one back', () => {
@@ -83,7 +83,7 @@ describe('the clock', () => {
   test('can be thrown away while it runs', () => {
     const { workshop, stage, work } = ring();
     const { workId } = workshop.get('clock:start', { stageId: stage('piecing').id });
-    workshop.get('work:remove', { workId });
+    workshop.get('work:delete', { workId });
     expect([workshop.get('clock:state', {}), work('piecing')]).toEqual([null, []]);
   });
 });
@@ -97,7 +97,7 @@ describe('time written down by hand', () => {
     expect(work('piecing')).toEqual([
       { id: workId, stageId: stage('piecing').id, startedAt: null, ...details, minutes: 75 },
     ]);
-    workshop.get('work:remove', { workId });
+    workshop.get('work:delete', { workId });
     expect(work('piecing')).toEqual([]);
     const nobody = NO_SUCH_ID as typeof workId;
     expect(workshop.fail('work:change', { workId: nobody, details })).toMatchObject({ code: 'not-found' });
@@ -111,7 +111,7 @@ describe('the maker’s own rate by hand', () => {
     const { workshop, stage, count } = ring();
     const stageId = stage('hand-finish').id;
     const perHour = () => {
-      workshop.get('calculation:keep', { stageId, calculator: 'hand-finish', ownInput: {} });
+      workshop.get('calculation:save', { stageId, calculator: 'hand-finish', ownInput: {} });
       return workshop.get('calculation:list', { stageId })[0]!.input;
     };
     count('hand', 60, inHour(30));
@@ -128,7 +128,7 @@ describe('the maker’s own rate by hand', () => {
     const next = addProject(workshop, { name: 'The next one' });
     const finish = next.stages.find(({ kind }) => kind === 'hand-finish')!;
     const estimate = workshop.get('stage:estimates', { projectId: next.projectId })[finish.id];
-    expect(estimate).toMatchObject({ from: 'rates', saidMinutes: finish.estimateMinutes });
+    expect(estimate).toMatchObject({ from: 'rates', storedMinutes: finish.estimateMinutes });
     expect(estimate!.minutes).toBe(estimate!.ratesMinutes);
     expect(estimate!.minutes).not.toBe(finish.estimateMinutes);
   });
@@ -142,23 +142,23 @@ describe('the maker’s own rate of blocks', () => {
     const finish = () =>
       workshop.get('dates:plan', { on: TODAY, moves: { dues: [], promises: [] } }).plan.projects[0]!
         .finishOn!;
-    workshop.get('calculation:keep', { stageId: piecing, calculator: 'top', ownInput: {} });
-    const [before, saidMinutes] = [finish(), stage('piecing').estimateMinutes];
-    expect(estimate()).toMatchObject({ from: 'plan', minutes: saidMinutes });
+    workshop.get('calculation:save', { stageId: piecing, calculator: 'top', ownInput: {} });
+    const [before, storedMinutes] = [finish(), stage('piecing').estimateMinutes];
+    expect(estimate()).toMatchObject({ from: 'plan', minutes: storedMinutes });
     for (let times = 0; times < 3; times += 1) count('blocks', 300, 1);
     const { parts, minutes, from } = estimate();
     const blocks = parts.find(({ what }) => what === 'blocks')!;
     expect([from, blocks.learned?.count, minutes]).toEqual(['rates', 3, blocks.amount * 300]);
-    expect(estimate().saidMinutes).toBe(saidMinutes);
+    expect(estimate().storedMinutes).toBe(storedMinutes);
     expect(finish() > before).toBe(true);
 
     const { id: stageId, name, heldUpBy, notes } = stage('piecing');
     workshop.get('stage:change', { stageId, name, heldUpBy, notes, estimateMinutes: 45 });
     expect(estimate()).toMatchObject({ from: 'own', minutes: 45 });
-    workshop.get('stage:reckon', { stageId, by: 'rates' });
-    expect(estimate()).toMatchObject({ from: 'rates', saidMinutes: 45 });
-    expect(workshop.get('change:state', {}).undo).toBe('Reckoned “Piece the top” by your own rates');
-    workshop.get('stage:reckon', { stageId, by: 'own' });
+    workshop.get('stage:set-estimate-source', { stageId, by: 'rates' });
+    expect(estimate()).toMatchObject({ from: 'rates', storedMinutes: 45 });
+    expect(workshop.get('change:state', {}).undo).toBe('Set the estimate of “Piece the top” to your own rates');
+    workshop.get('stage:set-estimate-source', { stageId, by: 'own' });
     expect(estimate()).toMatchObject({ from: 'own', minutes: 45 });
   });
 });

@@ -6,18 +6,18 @@ import { failure, type Result, success } from '#core/result';
 import { readBackupName } from '#main/files/backup-names';
 import { makeBackup } from '#main/files/backups';
 import { flush, moveWholeFile } from '#main/files/whole-file';
-import type { StoreContext } from './store-context';
+import type { BackupContext } from './backup-context';
 import { notFound } from '../base/lookups';
-import { KNOWN_VERSION } from '../migrations/migrations';
+import { NEWEST_VERSION } from '../migrations/migrations';
 import { closeStore, openStore } from '../opening/open-store';
 import { inspectWorkshopFile } from '../opening/workshop-file';
 
 /**
- * Puts a backup in the place of the open workshop. It is checked first, and what is there now is backed up; should the
- * restored file not open after all, that is put back. A refused backup changes nothing.
+ * Replaces the open workshop with a backup. The backup is checked first, and the current workshop is backed up. If the restored
+ * file does not open after all, the current workshop is put back. A refused backup changes nothing.
  */
 export function restoreBackup(
-  context: StoreContext,
+  context: BackupContext,
   name: string,
 ): Result<{ readonly restored: string }, Problem> {
   const { file, backups } = context.folders;
@@ -26,26 +26,26 @@ export function restoreBackup(
   const unusable = whyUnusable(backup);
   if (unusable !== null) return failure(unusable);
 
-  const { surroundings, database } = context.store;
+  const { clockAndIds, database } = context.store;
   const copy = copyBeside(file, backup);
-  const safety = makeBackup(database, backups, 'restore', surroundings.now());
+  const safety = makeBackup(database, backups, 'restore', clockAndIds.now());
   const opened = swap(context, copy);
   if (opened.ok) return success({ restored: name });
   const putBack = swap(context, copyBeside(file, path.join(backups, safety.name)));
   return failure(putBack.ok ? { code: 'backup-unusable', detail: detailOf(opened.error) } : putBack.error);
 }
 
-function swap(context: StoreContext, copy: string): Result<null, Problem> {
+function swap(context: BackupContext, copy: string): Result<null, Problem> {
   const { file, backups } = context.folders;
-  const { surroundings } = context.store;
+  const { clockAndIds } = context.store;
   closeStore(context.store);
-  // The last to close the file removes these; what another process left there must not be read into the new file.
+  // SQLite would read a log left by another process into the new file.
   for (const end of ['-wal', '-shm']) fs.rmSync(`${file}${end}`, { force: true });
   moveWholeFile(copy, file);
   const opened = openStore(file, {
-    surroundings,
+    clockAndIds,
     backUp: (database, why) => {
-      if (why === 'migration') makeBackup(database, backups, why, surroundings.now());
+      if (why === 'migration') makeBackup(database, backups, why, clockAndIds.now());
     },
   });
   if (!opened.ok) return opened;
@@ -64,13 +64,13 @@ function whyUnusable(backup: string): Problem | null {
   const found = inspectWorkshopFile(backup);
   if (!found.ok) return { code: 'backup-unusable', detail: detailOf(found.error) };
   if (found.value === null) return { code: 'backup-unusable', detail: 'The backup is empty.' };
-  if (found.value > KNOWN_VERSION)
-    return { code: 'newer-workshop', found: found.value, known: KNOWN_VERSION };
+  if (found.value > NEWEST_VERSION)
+    return { code: 'newer-workshop', found: found.value, known: NEWEST_VERSION };
   try {
     const database = new Database(backup, { readonly: true, fileMustExist: true });
     try {
-      const said = database.pragma('integrity_check(1)', { simple: true });
-      return said === 'ok' ? null : { code: 'backup-unusable', detail: String(said) };
+      const verdict = database.pragma('integrity_check(1)', { simple: true });
+      return verdict === 'ok' ? null : { code: 'backup-unusable', detail: String(verdict) };
     } finally {
       database.close();
     }
