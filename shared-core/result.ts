@@ -1,4 +1,4 @@
-/** What a step that may fail in an expected way gives back: a value, or an error as data (never an exception). */
+/** The outcome of a step that can fail in an expected way: a value, or an error as data, never an exception. */
 export type Result<Value, Failure> =
   { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly error: Failure };
 

@@ -5,14 +5,16 @@ import { roundNearest } from '#core/units/rounding';
 import { calendarDateSchema } from './dates';
 import type { ProjectId, StageId, WorkId } from './ids';
 
-/** What can be counted of a stretch of work: blocks sewn, length sewn by hand (in 1/320 mm), cuts made. */
+/** What can be counted in a work session: blocks sewn, length sewn by hand (in 1/320 mm), cuts made. */
 export const workMeasureSchema = z.enum(['blocks', 'hand', 'cuts']);
 export type WorkMeasure = z.infer<typeof workMeasureSchema>;
 
-export const workDoneSchema = z.object({ what: workMeasureSchema, amount: z.int().min(1).max(1_000_000_000) }).readonly();
+export const workDoneSchema = z
+  .object({ what: workMeasureSchema, amount: z.int().min(1).max(1_000_000_000) })
+  .readonly();
 export type WorkDone = z.infer<typeof workDoneSchema>;
 
-/** A stretch of work as the maker tells it; what got done in it is null where she did not count. */
+/** A work session as the maker enters it; `done` is null when nothing was counted. */
 export const workDetailsSchema = z
   .object({
     on: calendarDateSchema,
@@ -26,11 +28,11 @@ export type WorkDetails = z.infer<typeof workDetailsSchema>;
 export interface Work extends WorkDetails {
   readonly id: WorkId;
   readonly stageId: StageId;
-  /** UTC milliseconds; null for one that was written down by hand. */
+  /** UTC milliseconds; null for a session entered by hand. */
   readonly startedAt: number | null;
 }
 
-/** The one clock that may run. */
+/** The running clock; only one can run. */
 export interface RunningClock {
   readonly id: WorkId;
   readonly stageId: StageId;
@@ -44,12 +46,12 @@ export interface RunningClock {
 const MINUTE_MS = 60_000;
 const LONGEST_MS = 8 * 60 * MINUTE_MS;
 
-/** Whole minutes a clock shows, rounded down; a system clock set back counts as none. */
+/** Whole minutes a clock shows, rounded down; 0 when the system clock was set back. */
 export function clockMinutes(startedAt: number, now: number): Minutes {
   return minutesFromWhole(Math.max(0, Math.floor((now - startedAt) / MINUTE_MS)));
 }
 
-/** Minutes to write down, rounded to the nearest `step` and at least one of it. */
+/** Minutes to log, rounded to the nearest `step`, at least one step. */
 export function roundedMinutes(minutes: number, step: number): Minutes {
   return minutesFromWhole(Math.max(step, roundNearest(minutes, step)));
 }

@@ -1,13 +1,13 @@
 import { z } from 'zod';
 import { priceLinesSchema } from './price-line';
 
-/** longarm: quilts for hire; other: anybody else a piece is sent to. */
+/** longarm: quilts for hire; other: anyone else a project is sent to. */
 export const contactKindSchema = z.enum(['longarm', 'other']);
 export type ContactKind = z.infer<typeof contactKindSchema>;
 
 export const contactNameSchema = z.string().trim().min(1).max(120);
 
-/** Somebody a piece goes out to. What they have not said is null; rates are in minor units, a rate a square inch. */
+/** Someone a project is sent to. Unknown values are null; money is in minor units, the rate per square inch. */
 export const contactDetailsSchema = z
   .object({
     name: contactNameSchema,
@@ -23,7 +23,7 @@ export const contactDetailsSchema = z
   .readonly();
 export type ContactDetails = z.infer<typeof contactDetailsSchema>;
 
-/** A contact of whom only the name is known. */
+/** A contact with only a name. */
 export function nameAlone(name: string, kind: ContactKind): ContactDetails {
   return {
     name,

@@ -11,7 +11,7 @@ interface Sized {
   readonly height: number;
 }
 
-/** How a piece of fabric is cut, as the planner gives it: a patch (by the index of its line), a rest, or parts side by side. */
+/** How a piece is cut, as the planner returns it: a patch (by the index of its line), a rest, or parts side by side. */
 export type KeptTree =
   | (Sized & { readonly kind: 'patch'; readonly patch: number; readonly turned: boolean })
   | (Sized & { readonly kind: 'rest'; readonly use: 'leftover' | 'scrap' | 'margin' })
@@ -34,14 +34,14 @@ export const keptTree: z.ZodType<KeptTree> = z.lazy(() =>
   ]),
 );
 
-/** The sheets that are taken of a pack, one behind the other, each cut by itself. */
+/** The sheets taken from a pack, in order, each cut by itself. */
 const keptSheets = z.object({
   kind: z.literal('sheets'),
   ...size,
   parts: z.array(keptTree).min(1).max(5_000).readonly(),
 });
 
-/** How one piece is cut: of the stash, or (null) of fabric that has to be bought. `fabric` is the planner's name for its fabric. */
+/** How one piece is cut: a piece of the stash, or (null) one to be bought. `fabric` is the planner's name for its fabric. */
 export const keptPieceSchema = z
   .object({
     pieceId: fabricPieceIdSchema.nullable(),
@@ -77,13 +77,13 @@ const unplaced = z
   })
   .readonly();
 
-/** A piece of the stash as it could be cut when the plan was made: what was free of it with what the plan had cut already. */
+/** The size a piece of the stash had for the plan when it was made: its free length plus what the plan had already cut. */
 export const piecePlannedWithSchema = z
   .object({ pieceId: fabricPieceIdSchema, width: z.int().min(0), length: z.int().min(0) })
   .readonly();
 export type PiecePlannedWith = z.infer<typeof piecePlannedWithSchema>;
 
-/** A plan to cut by, with all it was asked and the fabric it was made for. */
+/** A saved cutting plan, with its question and the fabric it was made for. */
 export const keptPlanSchema = z
   .object({
     setup: cuttingSetupSchema,
@@ -96,14 +96,14 @@ export const keptPlanSchema = z
   .readonly();
 export type KeptPlan = z.infer<typeof keptPlanSchema>;
 
-/** A cut of a kept plan that was ticked: so many parts of the piece's tree, from the near end, in the order of ticking. */
+/** A ticked cut of a saved plan: the number of parts of the piece's tree from the near end, in the order of ticking. */
 export interface TickedStep {
   readonly pieceId: FabricPieceId;
   readonly place: number;
   readonly parts: number;
-  /** False where its booking was taken back from elsewhere. */
+  /** False when its booking was undone elsewhere. */
   readonly isBooked: boolean;
   readonly on: CalendarDate;
-  /** The pieces that entered the stash with it. */
+  /** The pieces it added to the stash. */
   readonly leftovers: readonly FabricPieceId[];
 }

@@ -6,7 +6,7 @@ import { pieceWidthSchema } from './stash';
 
 const inches = lengthFromInches;
 
-/** What may matter in a cutting plan. */
+/** What a cutting plan can be optimized for. */
 export const cuttingWishSchema = z.enum([
   'buy-least',
   'least-fabric',
@@ -16,11 +16,13 @@ export const cuttingWishSchema = z.enum([
 ]);
 export type CuttingWish = z.infer<typeof cuttingWishSchema>;
 
-/** The answer that a line was taken from: its stage and its calculator. */
-export const lineSourceSchema = z.object({ stageId: stageIdSchema, calculator: z.string().min(1).max(80) }).readonly();
+/** The answer a line comes from: its stage and its calculator. */
+export const lineSourceSchema = z
+  .object({ stageId: stageIdSchema, calculator: z.string().min(1).max(80) })
+  .readonly();
 export type LineSource = z.infer<typeof lineSourceSchema>;
 
-/** Patches of one size for one project: as `patchToCut`, with where they come from; null where they were entered by hand. */
+/** Patches of one size for one project, with the answer they come from; null when they were entered by hand. */
 export const cuttingLineSchema = z
   .object({
     id: z.string().min(1).max(160),
@@ -30,42 +32,46 @@ export const cuttingLineSchema = z
     width: pieceWidthSchema,
     length: lengthField({ title: 'Length' }),
     count: countField({ title: 'How many', minimum: 1, maximum: 1_000_000 }),
-    mayTurn: flagField({ title: 'May be turned' }),
+    mayTurn: flagField({ title: 'Can be turned' }),
   })
   .readonly();
 export type CuttingLine = z.infer<typeof cuttingLineSchema>;
 
-/** Which fabric of the stash stands for a fabric of a project's list; without one it is planned as new fabric. */
+/** Which fabric of the stash is used for a fabric on a project's list; without one the plan counts on new fabric. */
 export const fabricChoiceSchema = z
-  .object({ projectId: projectIdSchema, fabric: z.string().min(1).max(120), fabricId: fabricIdSchema.nullable() })
+  .object({
+    projectId: projectIdSchema,
+    fabric: z.string().min(1).max(120),
+    fabricId: fabricIdSchema.nullable(),
+  })
   .readonly();
 export type FabricChoice = z.infer<typeof fabricChoiceSchema>;
 
-/** The table and the settings at it. */
+/** The cutting table and its settings. */
 export const cuttingTableSchema = z
   .object({
     rulerLength: lengthField({
       title: 'Ruler',
-      help: 'The longest cut made without moving it.',
+      help: 'The longest cut you can make without moving it.',
       minimum: inches(4),
     }),
-    matLength: lengthField({ title: 'Mat', help: 'Its longer side.', minimum: inches(4) }),
-    mayFold: flagField({ title: 'The fabric is folded once, so that two strips are cut at a time' }),
+    matLength: lengthField({ title: 'Mat', help: 'The longer side.', minimum: inches(4) }),
+    mayFold: flagField({ title: 'Fold the fabric once, so two strips are cut at a time' }),
     straighten: lengthField({
-      title: 'To straighten the end',
-      help: 'Cut off the near end of fabric from a roll and of fat quarters. 0 for none.',
+      title: 'Trim to straighten the end',
+      help: 'Trimmed from the near end of fabric by the yard and of fat quarters. 0 for none.',
       minimum: lengthFromUnits(0),
       maximum: inches(12),
     }),
     selvage: lengthField({
       title: 'Selvage on each side',
-      help: 'Only where the width written down still holds the selvages. 0 for none.',
+      help: 'Only if the width you entered includes the selvages. 0 for none.',
       minimum: lengthFromUnits(0),
       maximum: inches(4),
     }),
     keepShort: lengthField({ title: 'Smallest leftover kept, short side', minimum: inches(1 / 2) }),
     keepLong: lengthField({ title: 'Smallest leftover kept, long side', minimum: inches(1 / 2) }),
-    /** All of them, what matters most first. */
+    /** All of them, most important first. */
     wishes: z
       .array(cuttingWishSchema)
       .length(cuttingWishSchema.options.length)
@@ -75,7 +81,7 @@ export const cuttingTableSchema = z
   .readonly();
 export type CuttingTableSettings = z.infer<typeof cuttingTableSchema>;
 
-/** Common practice in inches, but for the leftovers, which are a matter of taste. */
+/** Common practice, in inches, except the leftover sizes, which are a matter of taste. */
 export const STARTING_TABLE: CuttingTableSettings = {
   rulerLength: inches(24),
   matLength: inches(35),
@@ -87,25 +93,25 @@ export const STARTING_TABLE: CuttingTableSettings = {
   wishes: cuttingWishSchema.options,
 };
 
-/** Everything that is asked of a cutting plan, for the project it was begun from (the first) and those cut with it. */
+/** The question of a cutting plan, for the project it started from (the first) and those cut with it. */
 export const cuttingSetupSchema = z
   .object({
     projects: z.array(projectIdSchema).min(1).max(20).readonly(),
-    /** The answers whose lists were taken, and which state of each. */
+    /** The answers whose cut lists were taken, and when each was saved. */
     taken: z
       .array(z.object({ source: lineSourceSchema, keptAt: z.int() }).readonly())
       .max(200)
       .readonly(),
     lines: z.array(cuttingLineSchema).max(500).readonly(),
     fabricChoices: z.array(fabricChoiceSchema).max(500).readonly(),
-    /** Pieces of the stash that are not to be cut. */
+    /** Pieces of the stash that must not be cut. */
     leftOut: z.array(fabricPieceIdSchema).max(2_000).readonly(),
     table: cuttingTableSchema,
   })
   .readonly();
 export type CuttingSetup = z.infer<typeof cuttingSetupSchema>;
 
-/** The fabric chosen for a fabric of a project's list; undefined where nothing was said yet. */
+/** The fabric chosen for a fabric on a project's list; undefined before a choice was made. */
 export function fabricOf(
   setup: Pick<CuttingSetup, 'fabricChoices'>,
   { projectId, fabric }: Pick<FabricChoice, 'projectId' | 'fabric'>,
@@ -113,7 +119,7 @@ export function fabricOf(
   return setup.fabricChoices.find((one) => one.projectId === projectId && one.fabric === fabric)?.fabricId;
 }
 
-/** The planner's name for the fabric a line is cut from: a fabric of the stash, or new fabric for this name of the list. */
+/** The planner's name for the fabric a line is cut from: a fabric of the stash, or new fabric for this name on the list. */
 export function fabricKeyOf(
   setup: Pick<CuttingSetup, 'fabricChoices'>,
   line: Pick<CuttingLine, 'projectId' | 'fabric'>,
@@ -121,7 +127,7 @@ export function fabricKeyOf(
   return fabricOf(setup, line) ?? `new ${line.projectId} ${line.fabric}`;
 }
 
-/** What the maker's list calls the planner's fabric; undefined for fabric that is in no list. */
+/** The name of the planner's fabric on the cut list; undefined for fabric that is on no list. */
 export function listNameOf(
   setup: Pick<CuttingSetup, 'fabricChoices' | 'lines'>,
   key: string,

@@ -1,9 +1,9 @@
 import { z } from 'zod';
-import { lengthFromInches, lengthFromUnits, type Length } from '#core/units/length';
+import { lengthFromInches, lengthFromUnits, UNITS_PER_METER, type Length } from '#core/units/length';
 
 /**
- * Makers of the schema of one field each. A field carries its own words (`title`, `description`) and its `kind`, so that a
- * form, the command line and the JSON schema of a calculator are all drawn from the same place.
+ * Each function makes the schema of one kind of field. A field carries its own words (`title`, `description`) and its `kind`, so
+ * that forms, the command line and the JSON schema of a calculator all come from one place.
  */
 export type FieldKind =
   'length' | 'count' | 'number' | 'percent' | 'minor' | 'choice' | 'flag' | 'text' | 'date';
@@ -11,7 +11,7 @@ export type FieldKind =
 export interface FieldWords {
   readonly title: string;
   readonly help?: string;
-  /** Most makers leave it as it is: a form keeps it out of the way. */
+  /** Rarely changed: a form tucks it away. */
   readonly isSeldom?: boolean;
 }
 
@@ -19,7 +19,7 @@ export interface FieldMeta {
   readonly title: string;
   readonly description?: string;
   readonly kind: FieldKind;
-  /** What a bare number typed into the field is measured in; for `number` fields the words shown beside it. */
+  /** The unit of a bare number typed into the field; for `number` fields the words shown beside it. */
   readonly unit?: string;
   readonly isSeldom?: boolean;
 }
@@ -29,11 +29,11 @@ interface LengthFieldOptions extends FieldWords {
   readonly maximum?: Length;
 }
 
-/** Ten meters: larger than any quilt top; a bolt of fabric asks for its own maximum. */
-const WIDEST_PIECE = lengthFromUnits(10 * 320_000);
+/** 10 m: larger than any quilt top; a bolt of fabric has its own maximum. */
+const WIDEST_PIECE = lengthFromUnits(10 * UNITS_PER_METER);
 const NARROWEST_PIECE = lengthFromInches(1 / 64);
 
-/** A length in whole 1/320 mm, from 1/64 in to 10 m unless said otherwise. */
+/** A length in whole 1/320 mm, from 1/64 in to 10 m by default. */
 export function lengthField(options: LengthFieldOptions): z.ZodType<Length, Length> {
   const { minimum = NARROWEST_PIECE, maximum = WIDEST_PIECE } = options;
   const schema = z
@@ -68,7 +68,7 @@ export function numberField(options: NumberFieldOptions): z.ZodType<number, numb
     .meta({ ...words(options), kind: 'number', ...unitOf(options) } satisfies FieldMeta);
 }
 
-/** Percent as people say it: 5 is five in a hundred. */
+/** Percent: 5 is 5%. */
 export function percentField(options: NumberFieldOptions): z.ZodType<number, number> {
   return z
     .number()
@@ -103,7 +103,7 @@ interface TextFieldOptions extends FieldWords {
   readonly maximum?: number;
 }
 
-/** Text trimmed at both ends; up to 200 characters unless said otherwise. */
+/** Text trimmed at both ends; up to 200 characters by default. */
 export function textField(options: TextFieldOptions): z.ZodType<string, string> {
   return z
     .string()

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 
-/** Every record has an identifier of its own brand, so that a stage can never be passed where a project is asked for. */
+/** Each kind of record has its own brand of id, so a stage's id cannot be passed where a project's is expected. */
 export const projectIdSchema = z.uuid().brand('ProjectId');
 export type ProjectId = z.infer<typeof projectIdSchema>;
 
@@ -43,7 +43,7 @@ export type ContactId = z.infer<typeof contactIdSchema>;
 export const tripEventIdSchema = z.uuid().brand('TripEventId');
 export type TripEventId = z.infer<typeof tripEventIdSchema>;
 
-/** Trips that went in one package share it. */
+/** Trips in one package share it. */
 export const packageIdSchema = z.uuid().brand('PackageId');
 export type PackageId = z.infer<typeof packageIdSchema>;
 

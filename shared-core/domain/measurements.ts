@@ -2,7 +2,7 @@ import type { Hole, Outline } from './outline';
 import type { ProjectDetails } from './project';
 import { type Settings, settingsOfProject } from './workshop';
 
-/** What calculators may know of a project: its finished shape and the settings that hold for it. */
+/** What calculators read of a project: its finished shape and its settings. */
 export interface Measurements {
   readonly outline: Outline;
   readonly hole: Hole | null;

@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import { lengthField } from './fields';
 
-const width = lengthField({ title: 'Width', help: 'Finished, from edge to edge.' });
-const length = lengthField({ title: 'Length', help: 'Finished, from edge to edge.' });
+const width = lengthField({ title: 'Width', help: 'Finished, edge to edge.' });
+const length = lengthField({ title: 'Length', help: 'Finished, edge to edge.' });
 
-/** The finished outer edge of a piece. Sizes are from edge to edge; a regular polygon is measured across its flats. */
+/** The finished outer edge of a project. Sizes are from edge to edge; a regular polygon is measured across its flats. */
 export const outlineSchema = z
   .discriminatedUnion('shape', [
     z.object({ shape: z.literal('square'), side: lengthField({ title: 'Side' }) }).readonly(),
@@ -35,7 +35,7 @@ export const outlineSchema = z
 export type Outline = z.infer<typeof outlineSchema>;
 export type OutlineShape = Outline['shape'];
 
-/** A round hole in the finished center; `diameter` is the cut edge, before it is bound. */
+/** A round hole in the finished center; `diameter` is that of the cut edge, before binding. */
 export const holeSchema = z
   .object({ diameter: lengthField({ title: 'Hole across' }) })
   .readonly()

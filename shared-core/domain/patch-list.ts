@@ -4,8 +4,8 @@ import { pieceWidthSchema } from './stash';
 
 /**
  * Rectangles of one size to cut from one fabric. `width` runs across the fabric (from selvage to selvage) and `length` along
- * it; a patch that may turn can also be cut the other way. Shapes that are cut from a strip (diamonds, hexagons) stand here
- * as the strips they need.
+ * it; a patch that may turn can also be cut the other way. Shapes cut from a strip (diamonds, hexagons) are listed as the
+ * strips they need.
  */
 export const patchToCutSchema = z
   .object({
@@ -13,7 +13,7 @@ export const patchToCutSchema = z
     width: pieceWidthSchema,
     length: lengthField({ title: 'Length', help: 'Along the selvage; all sizes are cut sizes.' }),
     count: countField({ title: 'How many', minimum: 1, maximum: 1_000_000 }),
-    mayTurn: flagField({ title: 'May be turned', help: 'No print on it has to stand upright.' }),
+    mayTurn: flagField({ title: 'Can be turned', help: 'It has no print that must stay upright.' }),
   })
   .readonly();
 export type PatchToCut = z.infer<typeof patchToCutSchema>;

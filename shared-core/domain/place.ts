@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { PlaceId } from './ids';
 
-/** One place of the workshop: a room, a shelf in it, a bin on that, as deep as the maker likes. */
+/** One place of the workshop: a room, a shelf in it, a bin on that, as deep as the maker wants. */
 export interface Place {
   readonly id: PlaceId;
   readonly parentId: PlaceId | null;
@@ -24,7 +24,7 @@ export function placePathOf(names: readonly string[]): string {
 }
 
 /** Whether the path of one place is another's, or leads through it. */
-export function liesIn(path: string, other: string): boolean {
+export function isInPlace(path: string, other: string): boolean {
   return path === other || path.startsWith(placePathOf([other, '']));
 }
 
@@ -35,7 +35,7 @@ export const placePathSchema = z
   .max(120)
   .transform((path) => placePathOf(placeNames(path))) as unknown as z.ZodType<string, string>;
 
-/** The name of one place; a comma would make two of it. */
+/** The name of one place; a comma would split it in two. */
 export const placeNameSchema = z
   .string()
   .trim()

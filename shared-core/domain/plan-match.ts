@@ -1,19 +1,19 @@
 import type { PlannedStage, StageState } from './stage';
 import type { StageKind } from './stage-kinds';
 
-/** A stage of a running project, as far as a change of its plan goes. */
+/** A stage of a project in progress, as a change of its stage plan sees it. */
 export interface RunningStage {
   readonly id: string;
   readonly kind: StageKind;
   readonly name: string;
   readonly state: StageState;
-  /** Something was done, noted, clocked, sent, photographed, worked out or cut in it. */
+  /** It has a record: work, notes, time, a trip, photos, answers or cuts. */
   readonly isRecorded: boolean;
 }
 
 /**
- * One place of the new order: a stage that stays and takes on what the plan says, a fresh one, or one the plan does not know
- * that stays because something is recorded of it.
+ * One position in the new order: a stage that stays and follows the plan, a new one, or one that is not in the plan but
+ * stays because it has records.
  */
 export type PlanStep<Running extends RunningStage> =
   | { readonly how: 'stays'; readonly stage: Running; readonly planned: PlannedStage }
@@ -22,13 +22,13 @@ export type PlanStep<Running extends RunningStage> =
 
 export interface PlanMatch<Running extends RunningStage> {
   readonly steps: readonly PlanStep<Running>[];
-  /** Stages the plan does not know and of which nothing is recorded. */
+  /** Stages that are not in the plan and have no records. */
   readonly gone: readonly Running[];
 }
 
 /**
- * Lays a plan over a running project so that nothing recorded is lost. Stages are matched by kind and name first, then by kind
- * alone, each in the order they stand; what is left over keeps its place after the stage it came after.
+ * Applies a stage plan to a project in progress without losing a record. Stages are matched by kind and name first, then by
+ * kind alone, in order; a stage without a match stays behind the stage it followed.
  */
 export function matchPlan<Running extends RunningStage>(
   running: readonly Running[],

@@ -3,7 +3,7 @@ import { minorField, percentField, textField } from './fields';
 
 const name = textField({ title: 'Line', minimum: 1, maximum: 60 });
 
-/** A line beside the quilting: a flat sum, or so much by area, by edge or on top of the quilting in percent. */
+/** A charge besides the quilting: a flat amount, by area, by length of edge, or a percentage of the quilting. */
 export const priceLineSchema = z.discriminatedUnion('by', [
   z
     .object({
@@ -16,21 +16,21 @@ export const priceLineSchema = z.discriminatedUnion('by', [
     .object({
       by: z.literal('area'),
       name,
-      rate: minorField({ title: 'Rate', unit: 'a square inch', minimum: 0, maximum: 10_000 }),
+      rate: minorField({ title: 'Rate', unit: 'per square inch', minimum: 0, maximum: 10_000 }),
     })
     .readonly(),
   z
     .object({
       by: z.literal('edge'),
       name,
-      rate: minorField({ title: 'Rate', unit: 'an inch of edge', minimum: 0, maximum: 100_000 }),
+      rate: minorField({ title: 'Rate', unit: 'per inch of edge', minimum: 0, maximum: 100_000 }),
     })
     .readonly(),
   z
     .object({
       by: z.literal('percent'),
       name,
-      percent: percentField({ title: 'Of the quilting', minimum: 0, maximum: 500 }),
+      percent: percentField({ title: 'Percent of the quilting', minimum: 0, maximum: 500 }),
     })
     .readonly(),
 ]);
@@ -38,6 +38,6 @@ export const priceLineSchema = z.discriminatedUnion('by', [
 export type PriceLine = z.infer<typeof priceLineSchema>;
 
 export const priceLinesSchema = z.array(priceLineSchema).max(20).readonly().meta({
-  title: 'Other lines',
+  title: 'Other charges',
   description: 'Thread, batting, basting, rush, freight: flat, by area, by edge or in percent.',
 });

@@ -7,7 +7,7 @@ import { settingChanges } from './workshop';
 export const projectPurposeSchema = z.enum(['gift', 'commission', 'own']);
 export type ProjectPurpose = z.infer<typeof projectPurposeSchema>;
 
-/** What the maker says of a project: everything but its stages and what the notebook itself records. */
+/** What the maker enters about a project: everything except its stages and what the notebook records. */
 export const projectDetailsSchema = z
   .object({
     name: z.string().trim().min(1).max(120),

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { projectIdSchema, type ShoppingLineId } from './ids';
 
-/** A line of the shopping list in the maker's own words. `howMuch` is as she would say it in the shop: `2 spools`, `half a yard`. */
+/** A line of the shopping list in the maker's own words. `howMuch` is what they would ask for in the shop: `2 spools`, `half a yard`. */
 export const ownShoppingLineSchema = z
   .object({
     words: z.string().trim().min(1).max(120),
@@ -12,7 +12,7 @@ export const ownShoppingLineSchema = z
   .readonly();
 export type OwnShoppingLine = z.infer<typeof ownShoppingLineSchema>;
 
-export interface KeptShoppingLine extends OwnShoppingLine {
+export interface SavedShoppingLine extends OwnShoppingLine {
   readonly id: ShoppingLineId;
   readonly projectName: string | null;
 }

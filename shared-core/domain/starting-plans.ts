@@ -19,12 +19,12 @@ export interface StartingPlan {
   readonly stages: readonly PlannedStage[];
 }
 
-/** The plans a new notebook has. Their ids never change: projects are begun from them by id. */
+/** The stage plans of a new notebook. Their ids never change: projects are started from them by id. */
 export const STARTING_PLANS: readonly StartingPlan[] = [
   {
     id: stagePlanIdSchema.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a01'),
-    name: 'Ring-shaped skirt with a slit',
-    says: 'For a tree: quilted, bound outside, then opened from the edge to a hole in the center.',
+    name: 'Tree skirt',
+    says: 'Quilted and bound on the outside, then cut open from the edge to a hole in the center. Keep it clear of hot lights and open flame.',
     stages: [
       PIECING,
       LONGARM,
@@ -36,8 +36,8 @@ export const STARTING_PLANS: readonly StartingPlan[] = [
   },
   {
     id: stagePlanIdSchema.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a02'),
-    name: 'Ring-shaped topper',
-    says: 'For a table with a pole through it, or with a candle in the middle: a closed ring.',
+    name: 'Table topper with a hole',
+    says: 'A closed ring, for a table with an umbrella pole or a candle in the middle. Only with the flame in a tall glass, the fabric well clear, and never left alone.',
     stages: [PIECING, LONGARM, OUTER_BINDING, CENTER_CUT, INNER_BINDING, HAND_FINISH],
   },
   {

@@ -1,19 +1,19 @@
+import { CAUTIONS } from './cautions';
 import type { PlannedStage } from './stage';
 import type { StageKind } from './stage-kinds';
 
-/** The stages the starting plans are made of; their minutes are common practice, to be put right by the maker's clock. */
+/** The stages of the starting plans. Their minutes are common practice; the maker's own clock corrects them. */
 export const PIECING: PlannedStage = {
   kind: 'piecing',
   name: 'Piece the top',
   estimateMinutes: 600,
   checklist: [
-    line('Fabrics chosen, washed or not as the whole piece will be'),
-    line('Enough of every fabric, with the safety extra'),
-    line('Rotary cutter: fresh blade, cut away from yourself, hand flat and clear of the edge'),
-    line('Blade closed whenever the cutter is put down'),
+    line('Fabrics chosen, all of them prewashed or none of them'),
+    line('Enough of each fabric, with the safety extra'),
+    line(`Fresh blade in the rotary cutter. ${CAUTIONS.rotaryBlade}`),
     line('First block sewn and measured before the rest is cut'),
-    line('Iron and steam burn: press on a heat-safe place and switch off'),
-    line('Top pressed, loose threads off, outer seams stay-stitched'),
+    line(CAUTIONS.iron),
+    line('Top pressed, loose threads trimmed, outer edge stay-stitched'),
   ],
 };
 
@@ -22,12 +22,12 @@ export const LONGARM: PlannedStage = {
   name: 'Quilting, sent out',
   estimateMinutes: 90,
   checklist: [
-    gate('Top measured, backing and batting larger on every side'),
+    gate('Top measured; backing and batting larger on every side'),
     line('Pins taken out and counted'),
-    line('Top of the quilt marked on top and backing'),
-    line('Pattern, thread and density written down and sent along'),
+    line('Top edge marked on quilt top and backing'),
+    line('Quilting design, thread and density written down and packed'),
     line('Photo taken before it leaves the house'),
-    line('Back: looked over on both sides in good light'),
+    line('When it is back: checked on both sides in good light'),
   ],
 };
 
@@ -39,7 +39,7 @@ export const HOME_QUILTING: PlannedStage = {
     gate('Backing and batting larger than the top on every side'),
     line('Layers smoothed and basted; pins counted'),
     line('Stitch tried on a scrap of the same layers'),
-    line('Fresh needle; keep fingers clear of it while the machine runs'),
+    line(`Fresh needle. ${CAUTIONS.machineNeedle}`),
     line('Pins taken out and counted again; none left for children or pets to find'),
   ],
 };
@@ -50,9 +50,9 @@ export const OUTER_BINDING: PlannedStage = {
   estimateMinutes: 150,
   checklist: [
     gate('Quilting finished and ends secured'),
-    line('Edge trimmed true; blade closed when the cutter is put down'),
-    line('Edge measured on the piece itself'),
-    line('Strips joined and pressed; iron put away from the fabric'),
+    line(`Edge trimmed straight. ${CAUTIONS.rotaryBlade}`),
+    line('Edge measured on the quilt itself'),
+    line('Strips joined and pressed; iron set down away from the fabric'),
     line('Corners and closing join lie flat'),
   ],
 };
@@ -63,17 +63,17 @@ export const CENTER_CUT: PlannedStage = {
   estimateMinutes: 60,
   checklist: [
     gate('Outside is bound', 'outer-binding'),
-    gate('Center measured twice, on two different days or by two ways'),
+    gate('Center measured twice, on two days or in two ways'),
     gate('Diameter tried on a practice piece'),
     gate('Seam line stay-stitched'),
-    line('Nothing but this piece lies under the line: backing smooth, table clear'),
-    line('Sharp small scissors or a fresh blade; hand flat and clear of the edge'),
+    line('Nothing but this quilt under the line: backing smooth, table clear'),
+    line(`Small sharp scissors or a fresh blade. ${CAUTIONS.rotaryBlade}`),
   ],
 };
 
 /** What a slit adds to the center cut. */
 export const SLIT_LINES: PlannedStage['checklist'] = [
-  gate('Slit drawn from edge to center, along a seam where there is one'),
+  gate('Slit drawn from edge to center, along a seam if there is one'),
   gate('Both sides of the slit stay-stitched'),
 ];
 
@@ -83,7 +83,7 @@ export const INNER_BINDING: PlannedStage = {
   estimateMinutes: 120,
   checklist: [
     gate('Center is cut', 'center-cut'),
-    line('Strip cut on the bias; a narrow strip for a tight curve'),
+    line('Strip cut on the bias; narrow for a tight curve'),
     line('Strip tried on the practice piece'),
     line('Sewn at its natural length, never stretched; clipped only as far as the stay-stitching'),
     line('Pins counted in and out'),
@@ -97,9 +97,9 @@ export const HAND_FINISH: PlannedStage = {
   checklist: [
     line('Binding turned and sewn down by hand'),
     line('Label sewn on'),
-    line('Needles and pins counted; none left in the piece'),
+    line('Needles and pins counted; none left in the quilt'),
     line('Pressed; iron off'),
-    line('If it will lie near a lit tree, candle or stove: words of caution handed over with it'),
+    line('If it will be used near a lit tree, candle or stove: a written caution packed with it'),
     line('Photographed, packed, handed over'),
   ],
 };
@@ -108,7 +108,7 @@ function line(text: string): PlannedStage['checklist'][number] {
   return { text, isGate: false, closedBy: null };
 }
 
-/** Closes the stage until it is ticked, or until the stage that closes it is done. */
+/** The stage waits until the line is ticked, or until a stage of the kind `closedBy` is done. */
 function gate(text: string, closedBy: StageKind | null = null): PlannedStage['checklist'][number] {
   return { text, isGate: true, closedBy };
 }

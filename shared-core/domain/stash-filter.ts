@@ -11,7 +11,7 @@ export type WantedPatch = z.infer<typeof wantedPatchSchema>;
 
 const minor = z.int().min(0).max(100_000_000);
 
-/** What a length of a fabric costs across its width: bought again, or as what is there was paid. Either end may be open. */
+/** What a length of a fabric costs, by the price to buy it again or by what was paid. Either end can be open. */
 export const wantedPriceSchema = z
   .object({
     counted: z.enum(['again', 'paid']),
@@ -22,31 +22,31 @@ export const wantedPriceSchema = z
   .readonly();
 export type WantedPrice = z.infer<typeof wantedPriceSchema>;
 
-/** What a fabric must have to be listed; what is absent does not matter. */
+/** What a fabric must have to be listed; an absent property does not matter. */
 export const stashFilterSchema = z
   .object({
     kind: pieceKindSchema.optional(),
     direction: printDirectionSchema.optional(),
-    /** In this place or in one inside it, whole or with a piece. */
+    /** The fabric or one of its pieces is stored in this place or in one inside it. */
     placeId: placeIdSchema.optional(),
-    /** A word among those of its color. */
+    /** One of its color words. */
     color: z.string().trim().min(1).max(40).optional(),
-    /** A piece with so much free along the selvage. */
+    /** It has a piece with this length free along the selvage. */
     freeAtLeast: pieceLengthSchema.optional(),
-    /** So much free in all its pieces, as a length of its widest one. */
+    /** Its pieces together have this length free, at the width of the widest one. */
     freeInAll: pieceLengthSchema.optional(),
-    /** Some of it bought on this day or later; what was never bought counts from the day it was written down. */
+    /** Some of it was bought on this day or later; fabric without a purchase counts from the day it was entered. */
     boughtFrom: calendarDateSchema.optional(),
-    /** Some of it bought on this day or earlier. */
+    /** Some of it was bought on this day or earlier. */
     boughtUntil: calendarDateSchema.optional(),
     price: wantedPriceSchema.optional(),
-    /** One piece from which all of these can be cut in strips across it, none turned. */
+    /** All of these can be cut from one piece in strips across it, none turned. */
     fits: z.array(wantedPatchSchema).min(1).max(20).readonly().optional(),
   })
   .readonly();
 export type StashFilter = z.infer<typeof stashFilterSchema>;
 
-/** A filter as an address keeps it, as JSON; what cannot be read there does not count. */
+/** Reads a filter from the JSON in an address; an unreadable one is an empty filter. */
 export function filterOfText(text: string | null): StashFilter {
   if (text === null) return {};
   try {
@@ -60,15 +60,15 @@ export function filterOfText(text: string | null): StashFilter {
 export const stashOrderSchema = z.enum(['name', 'newest', 'oldest', 'most-free']);
 export type StashOrder = z.infer<typeof stashOrderSchema>;
 
-/** By what the stash is laid out in groups; a fabric of two colors, or in two places, stands in both groups. */
+/** How the stash is grouped; a fabric with two colors, or in two places, is in both groups. */
 export const stashGroupingSchema = z.enum(['place', 'kind', 'color', 'supplier']);
 export type StashGrouping = z.infer<typeof stashGroupingSchema>;
 
-/** One group: the id of its place, its kind, its color word or its supplier; an empty key is the group of those that have none. */
+/** One group: the id of its place, its kind, its color word or its shop; an empty key is the group of fabrics that have none. */
 export const stashGroupSchema = z.object({ by: stashGroupingSchema, key: z.string().max(120) }).readonly();
 export type StashGroup = z.infer<typeof stashGroupSchema>;
 
-/** All that the stash page is asked to show. */
+/** What the stash page shows. */
 export const stashSearchSchema = z
   .object({
     search: z.string().max(200),

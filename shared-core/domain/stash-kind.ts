@@ -4,8 +4,8 @@ import type { StashKindId } from './ids';
 import { type PieceKind, pieceKindSchema, pieceLengthSchema, pieceWidthSchema } from './stash';
 
 /**
- * How a kind is told: by the length that is left of it, as one piece with a size, as a number of pieces of one size, or as a
- * number of things that have none.
+ * How a kind is measured: by the length that is left, as one piece with a size, as a number of pieces of one size, or as a
+ * number of items without a size.
  */
 export type KindMeasure = 'length' | 'piece' | 'pack' | 'count';
 
@@ -32,12 +32,12 @@ export function measureOfKind(kind: PieceKind): KindMeasure {
 }
 
 /**
- * What the ledger writes for one thing that is counted and not measured: a millimeter of a width of a millimeter, so that
- * half a spool can be used and no fabric is claimed by it.
+ * What the ledger stores for one item that is counted, not measured: 1 mm at a width of 1 mm, so that half a spool can be
+ * used and the item claims no fabric.
  */
 export const ONE_THING: Length = lengthFromUnits(UNITS_PER_MILLIMETER);
 
-/** One of the maker's kinds with its usual size; `count` is how many come together in a pack. Null where none is usual. */
+/** One of the maker's kinds with its usual size; `count` is the number in a pack. Null when there is no usual value. */
 export const stashKindDetailsSchema = z
   .object({
     form: pieceKindSchema,
@@ -54,7 +54,7 @@ export interface StashKind extends StashKindDetails {
   readonly id: StashKindId;
 }
 
-/** How many there are in `length` of a piece whose one measures `unitLength`, in hundredths rounded to the nearest; exact for whole ones. */
+/** The number of items in `length` when one item is `unitLength` long, rounded to the nearest hundredth; exact for whole items. */
 export function countOfLength(length: number, unitLength: Length): number {
   return Number((length / unitLength).toFixed(2));
 }

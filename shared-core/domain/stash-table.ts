@@ -5,7 +5,7 @@ import type { LengthProblem } from '#core/units/length-problem';
 import type { MoneyProblem } from '#core/units/parse-money';
 import type { PieceKind, FabricDetails, PrintRuns } from './stash';
 
-/** What a column of a table can say of a fabric and of one piece of it. */
+/** What a column of a table can describe: a fabric, or one piece of it. */
 export const stashColumnSchema = z.enum([
   'fabric-number',
   'name',
@@ -33,28 +33,28 @@ export const stashColumnSchema = z.enum([
 ]);
 export type StashColumn = z.infer<typeof stashColumnSchema>;
 
-/** For each column of the table what it says; null is left out. */
+/** What each column of the table means; null: ignored. */
 export const tableMappingSchema = z.array(stashColumnSchema.nullable()).max(200).readonly();
 export type TableMapping = z.infer<typeof tableMappingSchema>;
 
 export const tableEncodingSchema = z.enum(['utf-8', 'utf-16le', 'utf-16be', 'windows-1252']);
 export type TableEncoding = z.infer<typeof tableEncodingSchema>;
 
-/** One line of a table, read: a fabric and, where it has one, a piece of it. */
+/** One line of a table after reading: a fabric and, if it has one, a piece of it. */
 export interface StashRow {
   readonly details: FabricDetails;
   readonly piece: PieceToAdd | null;
-  /** Rows of one table that share it are one fabric. */
+  /** Rows that share it are one fabric. */
   readonly fabricKey: string;
 }
 
 export interface PieceToAdd {
   readonly kind: PieceKind;
-  /** The maker's own name of the kind; empty for none. */
+  /** The maker's own name for the kind; empty for none. */
   readonly kindName: string;
   readonly width: Length;
   readonly length: Length;
-  /** Of one of what is told by number, and the place of its own: as of a piece of fabric in the stash. */
+  /** For items counted by number: the length of one, and its own place, as for a piece in the stash. */
   readonly unitLength: Length | null;
   readonly place: string;
   readonly printRuns: PrintRuns;
@@ -62,7 +62,7 @@ export interface PieceToAdd {
   readonly on: CalendarDate;
 }
 
-/** Why a cell cannot be taken. */
+/** Why a cell cannot be read. */
 export type CellProblem =
   | { readonly kind: 'length'; readonly problem: LengthProblem }
   | { readonly kind: 'money'; readonly problem: MoneyProblem }
@@ -73,7 +73,7 @@ export type CellProblem =
   | { readonly kind: 'too-long'; readonly most: number }
   | { readonly kind: 'missing' };
 
-/** A cell that cannot be taken: its line as a text editor counts them and its column from 1; in a file of data, its place. */
+/** A cell that cannot be read: its line as a text editor counts it and its column, both from 1; in a data file, its place. */
 export interface CellFault {
   readonly line: number;
   readonly column: number;
@@ -82,7 +82,7 @@ export interface CellFault {
   readonly problem: CellProblem;
 }
 
-/** Why a table is not read any further. Lines and columns count from 1. */
+/** Why the rest of a table cannot be read. Lines and columns count from 1. */
 export type TableRefusal =
   | { readonly why: 'gone' }
   | { readonly why: 'empty' }
@@ -103,32 +103,32 @@ const source = z.union([
   z.object({ kind: z.literal('file'), token: z.uuid() }),
 ]);
 
-/** A table to be brought in, and how it is to be read. */
+/** A table to import, and how to read it. */
 export const tableToReadSchema = z
   .object({
     source,
     encoding: tableEncodingSchema,
-    /** Without it, it is guessed from the first line. */
+    /** Guessed from the first line when absent. */
     hasTitles: z.boolean().nullable(),
     mapping: tableMappingSchema.nullable(),
-    /** What is in the stash already, or stands twice in the table, is left out, or added all the same. */
+    /** Whether rows that are already in the stash, or twice in the table, are skipped or added. */
     repeats: z.enum(['leave-out', 'add']),
   })
   .readonly();
 export type TableToRead = z.infer<typeof tableToReadSchema>;
 
-/** A table as it would be brought in. Nothing is, while there is any fault. */
+/** A preview of an import. Nothing is imported while there is a fault. */
 export interface TableReading {
   readonly columns: readonly { readonly title: string; readonly samples: readonly string[] }[];
   readonly hasTitles: boolean;
   readonly mapping: TableMapping;
   readonly lines: number;
-  /** The first of the rows as they were read. */
+  /** The first rows as they were read. */
   readonly preview: readonly StashRow[];
   readonly faults: readonly CellFault[];
-  /** All of them, also those beyond the listed ones. */
+  /** The number of all of them, including those not listed. */
   readonly faultCount: number;
-  /** Lines that stand in the table before, the first of them; and how many there are. */
+  /** The first repeated lines of the table, and how many there are. */
   readonly repeats: readonly { readonly line: number; readonly sameAs: number }[];
   readonly repeatCount: number;
   readonly alreadyHere: number;

@@ -1,14 +1,14 @@
 import { z } from 'zod';
-import { type Length, lengthFromUnits } from '#core/units/length';
+import { type Length, lengthFromUnits, UNITS_PER_METER } from '#core/units/length';
 import { lengthField } from './fields';
 import { placePathSchema } from './place';
 import type { FabricPieceId, FabricId, LedgerEntryId, PhotoId, StashKindId } from './ids';
 
-/** Which way the print runs; a directional print fixes how a patch is cut. */
+/** Which way the print runs; a directional print decides how a patch is cut. */
 export const printDirectionSchema = z.enum(['any', 'one-way', 'two-way']);
 export type PrintDirection = z.infer<typeof printDirectionSchema>;
 
-/** Whether a piece's print stands along its length or, as in one that was turned, across it. */
+/** Whether the print runs along the length of a piece or, when the piece was turned, across it. */
 export const printRunsSchema = z.enum(['along', 'across']);
 export type PrintRuns = z.infer<typeof printRunsSchema>;
 
@@ -31,18 +31,21 @@ export const pieceKindSchema = z.enum([
 ]);
 export type PieceKind = z.infer<typeof pieceKindSchema>;
 
-/** Unbleached: the color of a fabric of which nothing has been said. */
+/** Unbleached: the color of a fabric whose color is unknown. */
 export const NO_COLOR = '#d8c9a8';
 
 /** A bolt may be 300 m long. */
-export const pieceLengthSchema = lengthField({ title: 'Length', maximum: lengthFromUnits(300 * 320_000) });
+export const pieceLengthSchema = lengthField({
+  title: 'Length',
+  maximum: lengthFromUnits(300 * UNITS_PER_METER),
+});
 export const pieceWidthSchema = lengthField({ title: 'Width' });
 
 const shortText = z.string().trim().max(120);
 
 /**
- * What the maker says of a fabric. `swatch` is the color it is drawn in where it has no photo: six hex digits with a hash.
- * `place` is where it lies, every name from the room down: `Sewing room, shelf 2`.
+ * What the maker enters about a fabric. `swatch` is the color it is drawn in without a photo: six hex digits with a hash.
+ * `place` is where it is stored, from the room down: `Sewing room, shelf 2`.
  */
 export const fabricDetailsSchema = z
   .object({
@@ -69,8 +72,8 @@ export interface Fabric extends FabricDetails {
 
 /**
  * A measured rectangle of one fabric. `there` and `held` are sums of its ledger, `valueMinor` what is left of its cost.
- * Where it is told by number, `unitLength` is the length of one of them; else null. `place` is its own, where it does not
- * lie with the rest of its fabric; else empty.
+ * For items counted by number, `unitLength` is the length of one; otherwise null. `place` is where the piece is stored when
+ * that is not with the rest of its fabric; otherwise empty.
  */
 export interface FabricPiece {
   readonly id: FabricPieceId;
@@ -121,19 +124,19 @@ export const entryKindSchema = z.enum([
 export type EntryKind = z.infer<typeof entryKindSchema>;
 
 /**
- * One line of the ledger, never edited. What is there, what is spoken for and what it cost are always sums of these.
- * Entries booked in one step (a cut and its leftovers) share a booking and are taken back together.
+ * One line of the ledger, never edited. What is there, what is set aside and what it cost are always sums of entries.
+ * Entries of one act (a cut and its leftovers) share a booking and are undone together.
  */
 export interface LedgerEntry {
   readonly id: LedgerEntryId;
   readonly pieceId: FabricPieceId;
   readonly kind: EntryKind;
-  /** Length of fabric, across the piece's whole width, that came to the piece (or left it, negative), in 1/320 mm. */
+  /** Change of the piece's length at its full width, negative when fabric left it, in 1/320 mm. */
   readonly lengthChange: number;
-  /** Length that became spoken for (or free again, negative) for the booking's project, in 1/320 mm. */
+  /** Change of the length set aside for the booking's project, negative when it became free, in 1/320 mm. */
   readonly heldChange: number;
-  /** Value that came to the piece (or left it, negative) in minor units; a project's cost is what left for it. */
+  /** Change of the piece's value in minor units, negative when value left it; a project's cost is the value that left for it. */
   readonly costChange: number;
-  /** What this takes back. */
+  /** The entry this one undoes. */
   readonly reverses: LedgerEntryId | null;
 }

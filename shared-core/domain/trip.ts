@@ -9,8 +9,8 @@ const few = z.string().trim().max(120);
 const price = z.int().min(0).max(100_000_000).nullable();
 
 /**
- * One journey of a piece out of the house and back, as the maker tells it. `withWhom` is the name of a contact: one that
- * is not known yet becomes one.
+ * One trip of a project out of the house and back, as the maker enters it. `withWhom` is the name of a contact; a new name
+ * becomes a new contact.
  */
 export const tripDetailsSchema = z
   .object({
@@ -23,11 +23,11 @@ export const tripDetailsSchema = z
     batting: few,
     thread: few,
     patternName: few,
-    /** Whatever else went along. */
+    /** What else was in the package. */
     sentAlong: z.string().trim().max(500),
     askedFor: z.string().trim().max(1_000),
     priceAskedMinor: price,
-    /** What was paid. */
+    /** The price paid. */
     priceMinor: price,
   })
   .readonly()
@@ -37,7 +37,7 @@ export const tripDetailsSchema = z
   });
 export type TripDetails = z.infer<typeof tripDetailsSchema>;
 
-/** A trip of which nothing is known yet but with whom. */
+/** A trip with nothing but the contact filled in. */
 export function tripWith(withWhom: string): TripDetails {
   return {
     withWhom,
@@ -56,8 +56,15 @@ export function tripWith(withWhom: string): TripDetails {
   };
 }
 
-/** What happens between sending and receiving, which are the trip's own days. `heard` is any other word of it. */
-export const tripEventKindSchema = z.enum(['packed', 'arrived', 'on-the-frame', 'ready', 'sent-back', 'heard']);
+/** What happens between sending and receiving. `heard` is any other update. */
+export const tripEventKindSchema = z.enum([
+  'packed',
+  'arrived',
+  'on-the-frame',
+  'ready',
+  'sent-back',
+  'heard',
+]);
 export type TripEventKind = z.infer<typeof tripEventKindSchema>;
 
 export interface TripEvent {
@@ -67,7 +74,7 @@ export interface TripEvent {
   readonly note: string;
 }
 
-/** A line of the list by which the package is packed. */
+/** A line of the packing list. */
 export const packingLineSchema = z
   .object({ text: z.string().trim().min(1).max(200), isPacked: z.boolean() })
   .readonly();
@@ -75,7 +82,7 @@ export type PackingLine = z.infer<typeof packingLineSchema>;
 
 export const packingListSchema = z.array(packingLineSchema).max(40).readonly();
 
-/** What belongs into a package to a longarm quilter (common practice). */
+/** What goes into a package to a longarm quilter (common practice). */
 export const STARTING_PACKING: readonly PackingLine[] = [
   'Top, pressed, threads clipped, its upper edge marked',
   'Backing, pressed, seams open or as agreed',
@@ -85,7 +92,7 @@ export const STARTING_PACKING: readonly PackingLine[] = [
   'Name, address and phone inside the package',
 ].map((text) => ({ text, isPacked: false }));
 
-/** Agreed with somebody, but the piece has not left the house yet. */
+/** Booked with a contact, but the project has not been sent yet. */
 export function isBookedAhead(
   { sentOn, backOn }: Pick<TripDetails, 'sentOn' | 'backOn'>,
   stage: StageState,
@@ -95,17 +102,17 @@ export function isBookedAhead(
 
 type Away = Pick<TripDetails, 'sentOn' | 'promisedOn' | 'backOn'> & { readonly events: readonly TripEvent[] };
 
-/** The last day on which anything was heard of a piece that is away, its sending included; null when no day is known. */
+/** The day of the last update on a project that is away, its sending included; null when no day is known. */
 export function lastWordOn({ sentOn, events }: Away): CalendarDate | null {
   const days = [sentOn, ...events.map(({ on }) => on)].filter((day) => day !== null);
   return days.toSorted().at(-1) ?? null;
 }
 
-/** overdue: the promised day is past; silent: nothing was heard for longer than `silentDays`. */
+/** overdue: the promised day is past; silent: no update for longer than `silentDays`. */
 export type AskAfter =
   { readonly why: 'overdue'; readonly days: number } | { readonly why: 'silent'; readonly days: number };
 
-/** Why a piece that is away should be asked after today; null when all is as it should be. */
+/** Why to check on a project that is away; null when there is no reason to. */
 export function askAfter(trip: Away, on: CalendarDate, silentDays: number): AskAfter | null {
   if (trip.backOn !== null) return null;
   if (trip.promisedOn !== null && trip.promisedOn < on) {

@@ -12,7 +12,7 @@ export const settingsSchema = z
   .object({
     unitSystem: choiceField(['inch', 'metric'], { title: 'Units' }),
     inchStep: z.union([z.literal(4), z.literal(8), z.literal(16)]).meta({
-      title: 'Finest fraction',
+      title: 'Smallest fraction shown',
       description: 'Inches are shown, and cut sizes rounded up, to this part of an inch.',
       kind: 'choice',
     }),
@@ -43,13 +43,13 @@ export const settingsSchema = z
     }),
     quiltThickness: lengthField({
       title: 'Thickness at the edge',
-      help: 'Of top, batting and backing pressed together.',
+      help: 'Top, batting and backing pressed together.',
       minimum: inches(0),
       maximum: inches(1),
     }),
     backCover: lengthField({
-      title: 'Cover on the back',
-      help: 'How far the fold passes the seam on the back.',
+      title: 'Binding past the seam on the back',
+      help: 'How far the fold reaches past the stitching on the back.',
       minimum: inches(0),
       maximum: inches(1),
     }),
@@ -62,26 +62,26 @@ export const settingsSchema = z
     backingSeam: lengthField({ title: 'Backing seam', minimum: inches(1 / 8), maximum: inches(2) }),
     safetyExtraPercent: percentField({ title: 'Safety extra on yardage', minimum: 0, maximum: 100 }),
     handStitchPerHour: lengthField({
-      title: 'Hand stitching in an hour',
-      help: 'Length of binding sewn down by hand in an hour.',
+      title: 'Hand stitching per hour',
+      help: 'Length of binding you sew down by hand in an hour.',
       minimum: inches(1),
       maximum: inches(1000),
     }),
     longarmRateMinor: minorField({
       title: 'Longarm rate',
       help: 'Per square inch.',
-      unit: 'a square inch',
+      unit: 'per square inch',
       minimum: 0,
       maximum: 10_000,
     }),
     longarmMinimumMinor: minorField({ title: 'Longarm minimum', minimum: 0, maximum: 10_000_000 }),
     hourRateMinor: minorField({
-      title: 'Your hour',
-      help: 'What an hour of your work is priced at.',
+      title: 'Your hourly rate',
+      help: 'What you charge for an hour of your work.',
       minimum: 0,
       maximum: 10_000_000,
     }),
-    turnaroundDays: countField({ title: 'Longarm turn-around', unit: 'days', minimum: 0, maximum: 730 }),
+    turnaroundDays: countField({ title: 'Longarm turnaround', unit: 'days', minimum: 0, maximum: 730 }),
     clockStepMinutes: z
       .union([z.literal(1), z.literal(5), z.literal(10), z.literal(15), z.literal(30)])
       .meta({
@@ -90,8 +90,8 @@ export const settingsSchema = z
         kind: 'choice',
       }),
     silentDays: countField({
-      title: 'Ask after a silence of',
-      help: 'A piece that is away and of which nothing was heard for longer comes up on the bench.',
+      title: 'Remind me to check in after',
+      help: 'If there is no news for this long, the project shows up on your bench.',
       unit: 'days',
       minimum: 1,
       maximum: 365,
@@ -101,11 +101,11 @@ export const settingsSchema = z
 
 export type Settings = z.infer<typeof settingsSchema>;
 
-/** A project's own departures from the workshop's settings. */
+/** The settings a project has of its own. */
 export const settingChanges = settingsSchema.unwrap().partial().readonly();
 export type SettingChanges = z.infer<typeof settingChanges>;
 
-/** Where a new workshop starts: common practice, in inches. */
+/** The starting settings, in inches: common practice, except the prices, which are samples. */
 export const STARTING_HABITS: Settings = {
   unitSystem: 'inch',
   inchStep: 8,
@@ -136,7 +136,7 @@ export const currencyCodeSchema = z
 export const themeSchema = z.enum(['system', 'light', 'dark']);
 export type Theme = z.infer<typeof themeSchema>;
 
-/** What is true of the whole workshop. The currency is one for all money in it. */
+/** What holds for the whole workshop. All money is in one currency. */
 export const workshopSchema = z
   .object({
     name: z.string().trim().max(120),
@@ -149,7 +149,7 @@ export const workshopSchema = z
   .readonly();
 export type Workshop = z.infer<typeof workshopSchema>;
 
-/** The workshop's settings with the project's own changes laid over them; a change that is absent leaves the setting as it is. */
+/** The workshop's settings, replaced by the project's own where it has them. */
 export function settingsOfProject(workshopSettings: Settings, changes: SettingChanges): Settings {
   const made = Object.entries(changes).filter(([, value]) => value !== undefined);
   return { ...workshopSettings, ...(Object.fromEntries(made) as Partial<Settings>) };

@@ -39,7 +39,7 @@ export function loadOfProjects(
   workshop: { readonly settings: Settings; readonly benchTime: BenchTime },
   today: CalendarDate,
 ): WorkshopLoad {
-  const open = projects.filter(({ stages }) => stages.some(isLeft));
+  const open = projects.filter(({ stages }) => stages.some((stage) => !isOver(stage)));
   const isInHand = ({ stages }: OpenProject) => stages.some(({ state }) => state === 'in-hand');
   return {
     today,

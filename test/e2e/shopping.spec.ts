@@ -13,7 +13,7 @@ const DAY = '2027-02-28';
 /** A ring whose backing was worked out and kept. */
 async function ringWithBacking(page: Page): Promise<void> {
   const plans = await askStore(page, 'stage-plan:list', {});
-  const stagePlanId = plans.find(({ name }) => name.startsWith('Ring-shaped'))?.id;
+  const stagePlanId = plans.find(({ name }) => name === 'Tree skirt')?.id;
   if (stagePlanId === undefined) throw new Error('No plan for a ring');
   const inches = lengthFromInches;
   const { projectId } = await askStore(page, 'project:create', {
@@ -30,7 +30,7 @@ async function ringWithBacking(page: Page): Promise<void> {
   const { stages } = await askStore(page, 'project:open', { projectId });
   const stageId = stages.find(({ kind }) => kind === 'longarm')?.id;
   if (stageId === undefined) throw new Error('Nothing is quilted');
-  await askStore(page, 'calculation:keep', { stageId, calculator: 'backing', ownInput: {} });
+  await askStore(page, 'calculation:save', { stageId, calculator: 'backing', ownInput: {} });
 }
 
 test('a line is ticked off into the stash and the ledger, and undone after the program was closed and opened again', async () => {

@@ -156,7 +156,7 @@ export function planNamed(name: string): (typeof STARTING_PLANS)[number] {
 
 /** A project with the stages of a skirt with a slit. */
 export function addProject(workshop: TestWorkshop, changes: Partial<ProjectDetails> = {}) {
-  const stagePlanId = planNamed('Ring-shaped skirt with a slit').id;
+  const stagePlanId = planNamed('Tree skirt').id;
   const { projectId } = workshop.get('project:create', { details: projectDetails(changes), stagePlanId });
   return { projectId, ...workshop.get('project:open', { projectId }) };
 }

@@ -1,4 +1,4 @@
-/** What was bought and used in a month, and the value on the shelf at its end. `month` is `2027-02`; areas are (1/320 mm)², money whole minor units. */
+/** What was bought and used in a month, and the value of the stash at its end. `month` is `2027-02`; areas are in (1/320 mm)², money in whole minor units. */
 export interface StashMonth {
   readonly month: string;
   readonly boughtMinor: number;
@@ -8,7 +8,7 @@ export interface StashMonth {
   readonly valueMinor: number;
 }
 
-/** Leftovers whose shorter side has one length, in 1/320 mm; `area` is that of all of them. */
+/** Leftovers with the same shorter side, in 1/320 mm; `area` is their total. */
 export interface LeftoversOfSide {
   readonly side: number;
   readonly pieces: number;
