@@ -7,15 +7,15 @@ import { Button } from '#renderer/ui/page/button';
 import { Page } from '#renderer/ui/page/page';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { ProjectDrawing } from '#renderer/ui/drawings/project-drawing';
-import { BeginDialog } from './begin-dialog';
+import { StartDialog } from './start-dialog';
 import styles from './opening.module.css';
 
-/** The first page of an empty notebook: begin your own, or look round one that is already full. */
+/** The first page of an empty notebook: start your own, or look around the demo. */
 export function OpeningPage({ workshop }: { readonly workshop: Workshop }) {
-  const [isBeginning, setIsBeginning] = useState(false);
+  const [isStarting, setIsStarting] = useState(false);
   const entering = useWrite('shell:enter-demo');
   const navigate = useNavigate();
-  const lookRound = () => {
+  const lookAround = () => {
     void entering.write({}).then((answer) => {
       if (answer.ok) void navigate('/');
     });
@@ -24,7 +24,7 @@ export function OpeningPage({ workshop }: { readonly workshop: Workshop }) {
     <Page title="An empty notebook">
       <div className={styles['opening']}>
         <ProjectDrawing
-          piece={EXAMPLE}
+          project={EXAMPLE}
           stages={EXAMPLE_STAGES}
           swatches={EXAMPLE_SWATCHES}
           size={340}
@@ -32,33 +32,33 @@ export function OpeningPage({ workshop }: { readonly workshop: Workshop }) {
         />
         <div className={styles['choices']}>
           <section className={styles['choice']}>
-            <h2>Begin your own</h2>
+            <h2>Start your own</h2>
             <p>
-              Write down the first piece: its shape and size, for whom and by when. From then on the notebook
+              Enter your first project: its shape and size, who it’s for and when it’s due. The notebook then
               knows what comes next, how much fabric it takes, and where everything is.
             </p>
             <div>
-              <Button look="main" onClick={() => setIsBeginning(true)}>
-                Begin my notebook
+              <Button look="main" onClick={() => setIsStarting(true)}>
+                Start my notebook
               </Button>
             </div>
           </section>
           <section className={styles['choice']}>
-            <h2>Or look round first</h2>
+            <h2>Or look around first</h2>
             <p>
-              A demo workshop with pieces in every stage and a full stash. Everything in it is invented, and
-              nothing you do there touches your own notebook.
+              A demo workshop with projects in every stage and a full stash. Everything in it is invented, and
+              nothing you do there changes your own notebook.
             </p>
             <div>
-              <Button onClick={lookRound} disabled={entering.isWriting}>
-                {entering.isWriting ? 'Laying out the demo…' : 'Look round the demo workshop'}
+              <Button onClick={lookAround} disabled={entering.isWriting}>
+                {entering.isWriting ? 'Opening the demo…' : 'Look around the demo workshop'}
               </Button>
             </div>
             <ProblemNotice problem={entering.problem} />
           </section>
         </div>
       </div>
-      {isBeginning && <BeginDialog workshop={workshop} onClose={() => setIsBeginning(false)} />}
+      {isStarting && <StartDialog workshop={workshop} onClose={() => setIsStarting(false)} />}
     </Page>
   );
 }

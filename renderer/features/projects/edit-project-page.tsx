@@ -9,12 +9,12 @@ import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { detailsOfDraft, draftOfProject, holeProblem, isProjectDraft } from './project-draft';
 import { ProjectForm } from './project-form';
 
-/** Changes what was said of a piece. */
+/** Changes the details of a project. */
 export function EditProjectPage({ projectId }: { readonly projectId: ProjectId }) {
   const { value: spread, problem } = useRead('project:open', { projectId });
   if (spread !== undefined) return <EditForm spread={spread} />;
   return (
-    <Page title="Change a piece" back={{ to: '/projects', words: 'Projects' }}>
+    <Page title="Change a project" back={{ to: '/projects', words: 'Projects' }}>
       <ProblemNotice problem={problem} />
     </Page>
   );
@@ -30,7 +30,7 @@ function EditForm({ spread }: { readonly spread: ProjectSpread }) {
   );
   const changing = useWrite('project:change');
   const navigate = useNavigate();
-  const keep = async () => {
+  const save = async () => {
     const details = detailsOfDraft(draft);
     if (details === null || holeProblem(draft) !== null) return;
     const answer = await changing.write({ projectId: project.id, details });
@@ -45,10 +45,10 @@ function EditForm({ spread }: { readonly spread: ProjectSpread }) {
       action={
         <>
           <ButtonLink to={here} onClick={forgetDraft}>
-            Leave it as it was
+            Cancel
           </ButtonLink>
           <Button look="main" type="submit" form="edit-project" disabled={changing.isWriting}>
-            Keep the changes
+            Save
           </Button>
         </>
       }
@@ -57,7 +57,7 @@ function EditForm({ spread }: { readonly spread: ProjectSpread }) {
         id="edit-project"
         draft={draft}
         onChange={setDraft}
-        onSubmit={() => void keep()}
+        onSubmit={() => void save()}
         swatches={swatches}
       />
       <ProblemNotice problem={changing.problem} />

@@ -4,11 +4,11 @@ import { Button } from '#renderer/ui/page/button';
 import { useDraft } from '#renderer/ui/base/draft';
 import { Page } from '#renderer/ui/page/page';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
-import { PlanChoice } from './plan-choice';
+import { StagePlanChoice } from './stage-plan-choice';
 import { detailsOfDraft, EMPTY_DRAFT, holeProblem, isProjectDraft } from './project-draft';
 import { ProjectForm } from './project-form';
 
-/** Writes down a new piece. What has been entered stays while other pages are looked at. */
+/** Starts a new project. What was typed stays while the maker looks at other pages. */
 export function NewProjectPage() {
   const [draft, setDraft, forgetDraft] = useDraft('new-project', EMPTY_DRAFT, isProjectDraft);
   const { value: plans = [] } = useRead('stage-plan:list', {});
@@ -25,10 +25,10 @@ export function NewProjectPage() {
   };
   return (
     <Page
-      title="A new piece"
+      title="New project"
       action={
         <Button look="main" type="submit" form="new-project" disabled={creating.isWriting}>
-          Begin this piece
+          Start this project
         </Button>
       }
     >
@@ -38,7 +38,7 @@ export function NewProjectPage() {
         onChange={setDraft}
         onSubmit={() => void create()}
         stages={
-          <PlanChoice
+          <StagePlanChoice
             plans={plans}
             chosen={stagePlanId}
             onChoose={(id) => setDraft({ ...draft, stagePlanId: id })}

@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import { lengthField } from '#core/domain/fields';
-import { calendarDate } from '#core/domain/dates';
-import { stagePlanId } from '#core/domain/ids';
+import { calendarDateSchema } from '#core/domain/dates';
+import { stagePlanIdSchema } from '#core/domain/ids';
 import type { Outline } from '#core/domain/outline';
-import { type Project, type ProjectDetails, projectPurpose } from '#core/domain/project';
+import { type Project, type ProjectDetails, projectPurposeSchema } from '#core/domain/project';
 import { settingChanges } from '#core/domain/workshop';
 import { type Length, lengthFromInches } from '#core/units/length';
 
@@ -11,14 +11,14 @@ const length = lengthField({ title: 'Length' });
 const shape = z.enum(['square', 'rectangle', 'circle', 'ellipse', 'hexagon', 'octagon', 'sides']);
 
 /**
- * A project as it stands in the form: sizes may still be missing, and what was entered for one shape is kept while another is
- * tried. `across` is the side of a square, the diameter of a round, the distance across flats.
+ * A project in the form: sizes may still be missing, and what was entered for one shape is kept while the maker tries another.
+ * `across` is the side of a square, the diameter of a round, or the distance across the flats.
  */
 export const projectDraft = z.object({
   name: z.string(),
-  purpose: projectPurpose,
+  purpose: projectPurposeSchema,
   forWhom: z.string(),
-  dueOn: calendarDate.nullable(),
+  dueOn: calendarDateSchema.nullable(),
   shape,
   across: length.nullable(),
   width: length.nullable(),
@@ -29,7 +29,7 @@ export const projectDraft = z.object({
   hasSlit: z.boolean(),
   settingChanges,
   notes: z.string(),
-  stagePlanId: stagePlanId.nullable(),
+  stagePlanId: stagePlanIdSchema.nullable(),
 });
 export type ProjectDraft = z.infer<typeof projectDraft>;
 
@@ -55,12 +55,18 @@ export function isProjectDraft(stored: unknown): stored is ProjectDraft {
   return projectDraft.safeParse(stored).success;
 }
 
-/** The form's view of a project that exists. */
+/** The draft of a saved project. */
 export function draftOfProject({ outline, hole, ...project }: Project): ProjectDraft {
   const { name, purpose, forWhom, dueOn, hasSlit, settingChanges: changes, notes } = project;
   return {
     ...EMPTY_DRAFT,
-    ...{ name, purpose, forWhom, dueOn, hasSlit, notes, settingChanges: changes },
+    name,
+    purpose,
+    forWhom,
+    dueOn,
+    hasSlit,
+    notes,
+    settingChanges: changes,
     ...sizesOf(outline),
     shape: outline.shape,
     hasHole: hole !== null,
@@ -68,14 +74,20 @@ export function draftOfProject({ outline, hole, ...project }: Project): ProjectD
   };
 }
 
-/** What the store is given; null while a size is missing. */
+/** The details to save; null while a size is missing. */
 export function detailsOfDraft(draft: ProjectDraft): ProjectDetails | null {
   const outline = outlineOfDraft(draft);
   if (outline === null || (draft.hasHole && draft.holeDiameter === null)) return null;
   const { name, purpose, forWhom, dueOn, settingChanges: changes, notes } = draft;
   const hole = draft.hasHole && draft.holeDiameter !== null ? { diameter: draft.holeDiameter } : null;
   return {
-    ...{ name: name.trim(), purpose, forWhom: forWhom.trim(), dueOn, outline, hole, notes },
+    name: name.trim(),
+    purpose,
+    forWhom: forWhom.trim(),
+    dueOn,
+    outline,
+    hole,
+    notes,
     hasSlit: draft.hasSlit && hole !== null,
     settingChanges: changes,
   };
@@ -102,7 +114,7 @@ export function outlineOfDraft(draft: ProjectDraft): Outline | null {
   }
 }
 
-/** A stand-in of middling size, so that a shape can be seen before it has been measured. */
+/** The outline for the preview; a missing size is replaced by a medium one. */
 export function previewOutline(draft: ProjectDraft): Outline {
   const or = (value: Length | null, inches: number) => value ?? lengthFromInches(inches);
   const filled = {
@@ -115,13 +127,13 @@ export function previewOutline(draft: ProjectDraft): Outline {
   return outlineOfDraft(filled) ?? { shape: 'circle', diameter: filled.across };
 }
 
-/** Why a hole cannot be: null where it fits with some fabric all round. */
+/** What is wrong with the hole; null if it fits inside the project. */
 export function holeProblem(draft: ProjectDraft): string | null {
   const narrowest = narrowestOf(draft);
   if (!draft.hasHole || draft.holeDiameter === null || narrowest === null) return null;
   return draft.holeDiameter < narrowest
     ? null
-    : 'The hole is as wide as the piece. Make it smaller, or the piece larger.';
+    : 'The hole is as wide as the project. Make the hole smaller or the project larger.';
 }
 
 function narrowestOf(draft: ProjectDraft): Length | null {

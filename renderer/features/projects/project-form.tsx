@@ -1,6 +1,6 @@
 import { settingChanges, settingsOfProject } from '#core/domain/workshop';
 import { useWorkshop } from '#renderer/bridge/workshop';
-import { PURPOSE_WORDS } from '#renderer/text/piece-words';
+import { PURPOSE_WORDS } from '#renderer/text/project-words';
 import { Choice } from '#renderer/ui/fields/choice';
 import { DateField } from '#renderer/ui/fields/date-field';
 import { Form } from '#renderer/ui/fields/form';
@@ -18,13 +18,13 @@ interface ProjectFormProps {
   readonly onChange: (draft: ProjectDraft) => void;
   readonly onSubmit: () => void;
   readonly swatches?: readonly string[];
-  /** The choice of a stage plan, for a project that has none yet. */
+  /** The choice of a stage plan, for a new project. */
   readonly stages?: React.ReactNode;
 }
 
 const PURPOSES = ['gift', 'commission', 'own'] as const;
 
-/** What the maker says of a project, with the piece drawn beside it as it is described. */
+/** The fields of a project, with the project drawn beside them. */
 export function ProjectForm({ id, draft, onChange, onSubmit, swatches = [], stages }: ProjectFormProps) {
   const workshop = useWorkshop();
   const change = (changed: Partial<ProjectDraft>) => onChange({ ...draft, ...changed });
@@ -37,18 +37,18 @@ export function ProjectForm({ id, draft, onChange, onSubmit, swatches = [], stag
               label="Name"
               value={draft.name}
               maximum={120}
-              emptyProblem="Give the piece a name, such as Harvest round."
+              emptyProblem="Give the project a name, such as Harvest round."
               onChange={(name) => change({ name })}
             />
             <Choice
-              label="What is it for"
+              label="Purpose"
               value={draft.purpose}
               options={PURPOSES.map((value) => ({ value, words: PURPOSE_WORDS[value] }))}
               onChange={(purpose) => change({ purpose })}
             />
             <div className={styles['pair']}>
               <TextField
-                label="For whom"
+                label="Who it’s for"
                 isOptional
                 value={draft.forWhom}
                 maximum={120}
@@ -60,8 +60,8 @@ export function ProjectForm({ id, draft, onChange, onSubmit, swatches = [], stag
           <ShapeFields draft={draft} onChange={change} />
           {stages}
           <details className={styles['part']}>
-            <summary className={styles['summary']}>Settings that differ for this piece</summary>
-            <p className={styles['hint']}>An empty field follows the workshop.</p>
+            <summary className={styles['summary']}>Settings for this project only</summary>
+            <p className={styles['hint']}>A blank field uses the workshop’s setting.</p>
             <SchemaForm
               schema={settingChanges}
               value={draft.settingChanges}
@@ -94,16 +94,16 @@ function Preview({
   const outline = outlineOfDraft(draft);
   const hole = draft.hasHole && draft.holeDiameter !== null ? { diameter: draft.holeDiameter } : null;
   return (
-    <aside className={styles['preview']} aria-label="The piece as described">
+    <aside className={styles['preview']} aria-label="Preview of the project">
       <ProjectDrawing
-        piece={{ outline: outline ?? previewOutline(draft), hole, hasSlit: draft.hasSlit && hole !== null }}
+        project={{ outline: outline ?? previewOutline(draft), hole, hasSlit: draft.hasSlit && hole !== null }}
         swatches={swatches}
         size={360}
         hasDimensions={outline !== null}
         isSilent={outline === null}
       />
       <p className={styles['hint']} role="status">
-        {outline === null ? 'Not measured yet: the size is made up.' : ''}
+        {outline === null ? 'Sample size, until you enter yours.' : ''}
       </p>
     </aside>
   );

@@ -5,8 +5,8 @@ import { settingsOfProject } from '#core/domain/workshop';
 import { useRead } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
-import { pieceWords } from '#renderer/text/piece-words';
-import { nowWords, standingLines, standingOf } from '#renderer/text/standing';
+import { outlineWords } from '#renderer/text/project-words';
+import { nowWords, statusLines, projectStatus } from '#renderer/text/project-status';
 import { ButtonLink } from '#renderer/ui/page/button';
 import { Choice } from '#renderer/ui/fields/choice';
 import { classes } from '#renderer/ui/base/classes';
@@ -19,15 +19,16 @@ import { ProjectDrawing } from '#renderer/ui/drawings/project-drawing';
 import { TextField } from '#renderer/ui/fields/text-field';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import { VirtualList } from '#renderer/ui/page/virtual-list';
-import { matchesSearch } from './search';
+import { matchesSearch } from './project-search';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from './projects.module.css';
 
 const ROW_HEIGHT = 104;
 
-/** All pieces of the notebook, open or put away. */
+/** All projects, open or archived. */
 export function ProjectsPage() {
   const [params, setParams] = useSearchParams();
-  const archived = params.get('which') === 'away';
+  const archived = params.get('which') === 'archived';
   // The address follows the field, not the other way round: it changes too late for the next key.
   const [search, setSearch] = useState(params.get('search') ?? '');
   const { value: list, problem } = useRead('project:list', { archived });
@@ -46,7 +47,7 @@ export function ProjectsPage() {
       title="Projects"
       action={
         <ButtonLink look="main" to="/projects/new">
-          Begin a piece
+          New project
         </ButtonLink>
       }
     >
@@ -58,14 +59,14 @@ export function ProjectsPage() {
             setSearch(text);
             setParam('search', text);
           }}
-          placeholder="name, for whom, stage"
+          placeholder="name, who it’s for, stage"
         />
         <Choice
-          label="Which"
-          value={archived ? 'away' : 'open'}
+          label="Show"
+          value={archived ? 'archived' : 'open'}
           options={[
             { value: 'open', words: 'Open' },
-            { value: 'away', words: 'Put away' },
+            { value: 'archived', words: 'Archived' },
           ]}
           onChange={(which) => setParam('which', which)}
         />
@@ -84,21 +85,21 @@ export function ProjectsPage() {
 function NothingFound({ isSearch, archived }: { readonly isSearch: boolean; readonly archived: boolean }) {
   if (isSearch) {
     return (
-      <EmptyState title="Nothing by that word">
+      <EmptyState title="No project found">
         <p>
-          Search by a part of the name, for whom it is, or a stage.{' '}
-          {archived ? '' : 'It may also have been put away.'}
+          Search by the beginning of a word in the name, the person it’s for, or a stage.{' '}
+          {archived ? '' : 'It may also be archived.'}
         </p>
       </EmptyState>
     );
   }
   return archived ? (
-    <EmptyState title="Nothing put away yet">
-      <p>Finished pieces can be put away from their own page; they keep all their notes and numbers.</p>
+    <EmptyState title="No archived projects">
+      <p>You can archive a finished project on its own page. It keeps all its notes and numbers.</p>
     </EmptyState>
   ) : (
-    <EmptyState title="No open pieces">
-      <p>Begin a piece, and it will be here and on the bench.</p>
+    <EmptyState title="No open projects">
+      <p>Start a project, and it shows up here and on the bench.</p>
     </EmptyState>
   );
 }
@@ -116,27 +117,27 @@ function RowContent({ glance }: { readonly glance: ProjectGlance }) {
   const { project, stages, swatches } = glance;
   const { length, locale } = useDisplay();
   const on = today();
-  const standing = standingOf(glance, on);
-  const lines = project.isArchived ? [] : standingLines(glance, standing, on, locale);
+  const standing = projectStatus(glance, on);
+  const lines = project.isArchived ? [] : statusLines(glance, standing, on, locale);
   return (
     <div className={styles['row']}>
       <span className={styles['rowDrawing']}>
-        <ProjectDrawing piece={project} stages={stages} swatches={swatches} size={84} />
+        <ProjectDrawing project={project} stages={stages} swatches={swatches} size={84} />
       </span>
       <div>
-        <Link to={`/projects/${project.id}`} className={styles['rowName']}>
+        <Link to={`/projects/${project.id}`} className={layout['name']}>
           {project.name}
         </Link>
-        <p className={styles['quiet']}>
+        <p className={layout['quiet']}>
           <Typeset
-            text={`${project.forWhom === '' ? '' : `For ${project.forWhom}. `}${pieceWords(project, length)}.`}
+            text={`${project.forWhom === '' ? '' : `For ${project.forWhom}. `}${outlineWords(project, length)}.`}
           />
         </p>
       </div>
       <div>
         <p>{nowWords(standing, stages)}</p>
         {lines.map((line) => (
-          <p key={line.text} className={classes(styles['quiet'], line.isAlert && styles['alert'])}>
+          <p key={line.text} className={classes(layout['quiet'], line.isAlert && layout['alert'])}>
             {line.text}
           </p>
         ))}

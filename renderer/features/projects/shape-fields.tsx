@@ -1,6 +1,6 @@
 import type { OutlineShape } from '#core/domain/outline';
 import { lengthFromInches } from '#core/units/length';
-import { SHAPE_WORDS } from '#renderer/text/piece-words';
+import { SHAPE_WORDS } from '#renderer/text/project-words';
 import { Button } from '#renderer/ui/page/button';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
 import { Choice } from '#renderer/ui/fields/choice';
@@ -28,7 +28,7 @@ const MAXIMUM_SIZE = lengthFromInches(390);
 const MINIMUM_SIZE = lengthFromInches(1 / 64);
 const limits = { minimum: MINIMUM_SIZE, maximum: MAXIMUM_SIZE };
 
-/** Shape, size, hole and slit. */
+/** The fields for shape, size, hole and slit. */
 export function ShapeFields({ draft, onChange }: ShapeFieldsProps) {
   return (
     <section className={styles['part']}>
@@ -51,7 +51,7 @@ export function ShapeFields({ draft, onChange }: ShapeFieldsProps) {
       {draft.hasHole && (
         <div className={styles['pair']}>
           <LengthField
-            label="Hole across"
+            label="Hole diameter"
             help="From cut edge to cut edge, before it is bound."
             value={draft.holeDiameter}
             problem={holeProblem(draft)}
@@ -82,7 +82,7 @@ function SizeFields({ draft, onChange }: ShapeFieldsProps) {
       return (
         <LengthField
           label={ACROSS_WORDS[draft.shape] ?? 'Across the flats'}
-          help="Finished, from edge to edge. Write 48, 48 1/2 in or 120 cm."
+          help="Finished, edge to edge. Write 48, 48 1/2 in or 120 cm."
           value={draft.across}
           {...limits}
           onCommit={(across) => onChange({ across })}
@@ -126,7 +126,7 @@ function SideList({ draft, onChange }: ShapeFieldsProps) {
   const { sides } = draft;
   return (
     <fieldset>
-      <legend className={styles['legend']}>Sides, in order round the edge</legend>
+      <legend className={styles['legend']}>Sides, in order around the edge</legend>
       <div className={styles['sideList']}>
         {sides.map((side, index) => (
           <LengthField
@@ -154,7 +154,7 @@ function SideList({ draft, onChange }: ShapeFieldsProps) {
           disabled={sides.length <= 3}
           onClick={() => onChange({ sides: sides.slice(0, -1) })}
         >
-          Remove the last
+          Delete the last side
         </Button>
       </div>
     </fieldset>
@@ -167,7 +167,7 @@ function ShapePicture({ shape }: { readonly shape: OutlineShape }) {
   const draft: ProjectDraft = { ...EMPTY_DRAFT, shape, sides: IRREGULAR };
   return (
     <ProjectDrawing
-      piece={{ outline: previewOutline(draft), hole: null, hasSlit: false }}
+      project={{ outline: previewOutline(draft), hole: null, hasSlit: false }}
       size={26}
       isSilent
     />

@@ -15,20 +15,17 @@ import { Page } from '#renderer/ui/page/page';
 import { PrintSheetButton } from '#renderer/ui/page/print-sheet-button';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { StageMoveButton } from '#renderer/shared/stage-move-button';
+import layout from '#renderer/ui/page/layout.module.css';
 import { ProjectLeaf } from './project-leaf';
 import { StageRail } from './stage-rail';
-import styles from './spread.module.css';
 
-/** One piece as two facing pages: what it is on the left, what is next on the right. */
+/** One project as two facing pages: what it is on the left, what is next on the right. */
 export function SpreadPage({ projectId }: { readonly projectId: ProjectId }) {
   const { value: spread, problem } = useRead('project:open', { projectId });
   const { settings } = useWorkshop();
   if (spread === undefined) {
     return (
-      <Page
-        title={problem === null ? 'Opening…' : 'This piece'}
-        back={{ to: '/projects', words: 'Projects' }}
-      >
+      <Page title={problem === null ? 'Opening…' : 'Project'} back={{ to: '/projects', words: 'Projects' }}>
         <ProblemNotice problem={problem} />
       </Page>
     );
@@ -50,7 +47,7 @@ function Spread({ spread }: { readonly spread: ProjectSpread }) {
   const mainAction =
     standing.now === null || project.isArchived ? (
       <Button look="main" disabled={archiving.isWriting} onClick={() => archive(!project.isArchived)}>
-        {project.isArchived ? 'Take it out again' : 'Put it away'}
+        {project.isArchived ? 'Restore' : 'Archive'}
       </Button>
     ) : (
       <StageMoveButton
@@ -70,7 +67,7 @@ function Spread({ spread }: { readonly spread: ProjectSpread }) {
       action={mainAction}
     >
       <ProblemNotice problem={moving.problem ?? archiving.problem} />
-      <div className={styles['spread']}>
+      <div className={layout['spread']}>
         <ProjectLeaf spread={spread} />
         <StageRail project={project} stages={stages} now={standing.now} />
       </div>
@@ -88,10 +85,10 @@ function Under({ spread }: { readonly spread: ProjectSpread }) {
     <>
       <p>
         {project.purpose === 'own' ? PURPOSE_WORDS.own : `${PURPOSE_WORDS[project.purpose]}${forWhom}`}
-        {project.isArchived && ', put away'}
+        {project.isArchived && ', archived'}
       </p>
       {lines.map((line) => (
-        <p key={line.text} className={classes(line.isAlert && styles['alert'])}>
+        <p key={line.text} className={classes(line.isAlert && layout['alert'])}>
           {line.text}
         </p>
       ))}
@@ -99,7 +96,7 @@ function Under({ spread }: { readonly spread: ProjectSpread }) {
   );
 }
 
-/** What can be done with the piece as a whole. All of it can be undone, so nothing is asked twice. */
+/** The actions for the whole project. All can be undone, so none asks for confirmation. */
 function ProjectActions({ spread }: { readonly spread: ProjectSpread }) {
   const { project } = spread;
   const navigate = useNavigate();
@@ -118,7 +115,7 @@ function ProjectActions({ spread }: { readonly spread: ProjectSpread }) {
   return (
     <>
       <ButtonLink isSmall to={`/projects/${project.id}/edit`}>
-        Change it
+        Change
       </ButtonLink>
       {!project.isArchived && (
         <ButtonLink isSmall to={`/projects/${project.id}/cutting`}>
@@ -129,7 +126,7 @@ function ProjectActions({ spread }: { readonly spread: ProjectSpread }) {
         Print its sheet
       </PrintSheetButton>
       <Button look="quiet" isSmall disabled={duplicating.isWriting} onClick={() => void duplicate()}>
-        Make another like it
+        Make a copy
       </Button>
       {!project.isArchived && (
         <Button
@@ -138,7 +135,7 @@ function ProjectActions({ spread }: { readonly spread: ProjectSpread }) {
           disabled={archiving.isWriting}
           onClick={() => void archiving.write({ projectId: project.id, archived: true })}
         >
-          Put away
+          Archive
         </Button>
       )}
       <Button look="quiet" isSmall disabled={deleting.isWriting} onClick={() => void remove()}>

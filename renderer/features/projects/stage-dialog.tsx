@@ -1,16 +1,16 @@
 import { useState } from 'react';
-import type { Stage } from '#core/domain/stage';
+import { isOver, type Stage } from '#core/domain/stage';
 import { minutesFromWhole } from '#core/units/minutes';
 import { useWrite } from '#renderer/bridge/query';
-import { Button } from '#renderer/ui/page/button';
 import { CalculatorChoice } from '#renderer/ui/answers/calculator-choice';
+import { useOptimisticValue } from '#renderer/ui/base/optimistic-value';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
-import { Dialog } from '#renderer/ui/page/dialog';
-import { Form } from '#renderer/ui/fields/form';
 import { MinutesField } from '#renderer/ui/fields/minutes-field';
-import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { TextField } from '#renderer/ui/fields/text-field';
-import { useTold } from '#renderer/ui/base/told';
+import { Button } from '#renderer/ui/page/button';
+import { DialogForm, useDialogSave } from '#renderer/ui/page/dialog-form';
+import layout from '#renderer/ui/page/layout.module.css';
+import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import styles from './spread.module.css';
 
 interface StageDialogProps {
@@ -20,91 +20,83 @@ interface StageDialogProps {
   readonly onClose: () => void;
 }
 
-/** Everything that can be changed of a stage's place in the plan. Each step is done at once and can be undone. */
+/** Changes a stage. Its texts and estimate are saved with the form; everything below takes effect at once and can be undone. */
 export function StageDialog({ stage, count, onMoveTo, onClose }: StageDialogProps) {
   const [name, setName] = useState(stage.name);
   const [minutes, setMinutes] = useState(minutesFromWhole(stage.estimateMinutes));
   const [heldUpBy, setHeldUpBy] = useState(stage.heldUpBy);
-  const changing = useWrite('stage:change');
-  const keep = async () => {
-    const { id, notes } = stage;
-    const answer = await changing.write({
-      stageId: id,
-      name: name.trim(),
-      estimateMinutes: minutes,
-      heldUpBy,
-      notes,
-    });
-    if (answer.ok) onClose();
+  const saving = useDialogSave(useWrite('stage:change'), onClose);
+  const save = () => {
+    const { id: stageId, notes } = stage;
+    saving.save({ stageId, name: name.trim(), estimateMinutes: minutes, heldUpBy, notes });
   };
   return (
-    <Dialog
+    <DialogForm
       title={stage.name}
+      saving={saving}
+      onSave={save}
       onClose={onClose}
-      foot={
+      className={layout['stack']}
+      after={
         <>
-          <Button onClick={onClose}>Close</Button>
-          <Button look="main" type="submit" form="stage" disabled={changing.isWriting}>
-            Keep the changes
-          </Button>
+          <StageSetUp stage={stage} />
+          <StageSteps stage={stage} count={count} onMoveTo={onMoveTo} onClose={onClose} />
         </>
       }
     >
-      <Form id="stage" className={styles['dialogForm']} onSubmit={() => void keep()}>
-        <TextField
-          label="Name"
-          value={name}
-          maximum={120}
-          emptyProblem="A stage needs a name."
-          onChange={setName}
-        />
-        <MinutesField
-          label="It will take about"
-          value={minutes}
-          help="Hours at the bench, such as 2 h 30 or 45 min."
-          onCommit={(next) => {
-            if (next !== null) setMinutes(next);
-          }}
-        />
-        <TextField
-          label="Held up by"
-          isOptional
-          help="What it waits for, such as thread on order. Empty when nothing does."
-          value={heldUpBy}
-          maximum={300}
-          onChange={setHeldUpBy}
-        />
-      </Form>
-      <StageSetUp stage={stage} />
-      <StageSteps stage={stage} count={count} onMoveTo={onMoveTo} onClose={onClose} />
-      <ProblemNotice problem={changing.problem} />
-    </Dialog>
+      <TextField
+        label="Name"
+        value={name}
+        maximum={120}
+        emptyProblem="Give the stage a name."
+        onChange={setName}
+      />
+      <MinutesField
+        label="Estimate"
+        value={minutes}
+        help="Your sewing time, such as 2 h 30 or 45 min."
+        onCommit={(next) => {
+          if (next !== null) setMinutes(next);
+        }}
+      />
+      <TextField
+        label="Waiting for"
+        isOptional
+        help="Such as thread on order. Leave blank if nothing’s in the way."
+        value={heldUpBy}
+        maximum={300}
+        onChange={setHeldUpBy}
+      />
+    </DialogForm>
   );
 }
 
-/** How a stage is set up in its project; kept as it is changed. */
+/** How a stage is set up in its project, saved as it is changed. */
 function StageSetUp({ stage }: { readonly stage: Stage }) {
   const settingUp = useWrite('stage:set-up');
-  const [setUp, tell, forget] = useTold({ isBeside: stage.isBeside, calculators: stage.calculators });
-  const keep = async (part: Partial<typeof setUp>) => {
+  const [setUp, show, forget] = useOptimisticValue({
+    isBeside: stage.isBeside,
+    calculators: stage.calculators,
+  });
+  const save = async (part: Partial<typeof setUp>) => {
     const next = { ...setUp, ...part };
-    tell(next);
-    const kept = await settingUp.write({ stageId: stage.id, ...next });
-    if (!kept.ok) forget();
+    show(next);
+    const saved = await settingUp.write({ stageId: stage.id, ...next });
+    if (!saved.ok) forget();
   };
   return (
     <div>
       {stage.position > 0 && (
         <Checkbox
-          label="May run side by side with the stage before it"
+          label="Can be worked on alongside the stage before it"
           isChecked={setUp.isBeside}
-          onChange={(isBeside) => void keep({ isBeside })}
+          onChange={(isBeside) => void save({ isBeside })}
         />
       )}
       <CalculatorChoice
         kind={stage.kind}
         chosen={setUp.calculators}
-        onChange={(calculators) => void keep({ calculators })}
+        onChange={(calculators) => void save({ calculators })}
       />
       <ProblemNotice problem={settingUp.problem} />
     </div>
@@ -112,14 +104,10 @@ function StageSetUp({ stage }: { readonly stage: Stage }) {
 }
 
 function StageSteps({ stage, count, onMoveTo, onClose }: StageDialogProps) {
-  const moving = useWrite('stage:move');
-  const repeating = useWrite('stage:repeat');
-  const removing = useWrite('stage:remove');
-  const closeAfter = async (done: Promise<{ readonly ok: boolean }>) => {
-    if ((await done).ok) onClose();
-  };
+  const moving = useDialogSave(useWrite('stage:move'), onClose);
+  const repeating = useDialogSave(useWrite('stage:repeat'), onClose);
+  const deleting = useDialogSave(useWrite('stage:delete'), onClose);
   const stageId = stage.id;
-  const isOver = stage.state === 'done' || stage.state === 'skipped';
   return (
     <div className={styles['steps']}>
       <Button isSmall disabled={stage.position === 0} onClick={() => onMoveTo(stage.position - 1)}>
@@ -128,22 +116,22 @@ function StageSteps({ stage, count, onMoveTo, onClose }: StageDialogProps) {
       <Button isSmall disabled={stage.position >= count - 1} onClick={() => onMoveTo(stage.position + 1)}>
         Later
       </Button>
-      <Button isSmall onClick={() => void closeAfter(repeating.write({ stageId }))}>
-        Do it once more
+      <Button isSmall onClick={() => repeating.save({ stageId })}>
+        Repeat it
       </Button>
-      {isOver ? (
-        <Button isSmall onClick={() => void closeAfter(moving.write({ stageId, to: 'planned' }))}>
-          {stage.state === 'done' ? 'Not done after all' : 'Needed after all'}
+      {isOver(stage) ? (
+        <Button isSmall onClick={() => moving.save({ stageId, to: 'planned' })}>
+          {stage.state === 'done' ? 'Mark as not done' : 'Don’t skip it'}
         </Button>
       ) : (
-        <Button isSmall onClick={() => void closeAfter(moving.write({ stageId, to: 'skipped' }))}>
+        <Button isSmall onClick={() => moving.save({ stageId, to: 'skipped' })}>
           Skip it
         </Button>
       )}
-      <Button isSmall onClick={() => void closeAfter(removing.write({ stageId }))}>
-        Remove it
+      <Button isSmall onClick={() => deleting.save({ stageId })}>
+        Delete
       </Button>
-      <ProblemNotice problem={moving.problem ?? repeating.problem ?? removing.problem} />
+      <ProblemNotice problem={moving.problem ?? repeating.problem ?? deleting.problem} />
     </div>
   );
 }

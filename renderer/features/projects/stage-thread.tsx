@@ -6,7 +6,7 @@ interface StageThreadProps {
   readonly isNext: boolean;
 }
 
-/** The same thread as round the piece, run down the margin: solid, running, a gap, chalk, or nothing. */
+/** The thread around the project's drawing, run down the margin: solid, running, a gap, chalk, or nothing. */
 export function StageThread({ state, isNext }: StageThreadProps) {
   return (
     <span aria-hidden="true" className={styles['thread']} data-state={state} data-next={isNext}>

@@ -4,44 +4,45 @@ import type { StageState } from '#core/domain/stage';
 import { settingsOfProject } from '#core/domain/workshop';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { instantWords, today } from '#renderer/text/dates';
-import { pieceWords } from '#renderer/text/piece-words';
-import { awayWords, standingOf } from '#renderer/text/standing';
+import { outlineWords } from '#renderer/text/project-words';
+import { awayWords, projectStatus } from '#renderer/text/project-status';
 import { Button } from '#renderer/ui/page/button';
 import { useDisplay } from '#renderer/ui/base/display';
 import { ProjectDrawing } from '#renderer/ui/drawings/project-drawing';
 import { LengthText, Typeset } from '#renderer/ui/answers/typeset';
 import { photoAddress } from '#renderer/bridge/photo';
 import { ProjectFabrics } from './project-fabric';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from './spread.module.css';
 
-/** The left page: the piece to scale, its facts, its fabric, and its journal. */
-export function PieceLeaf({ spread }: { readonly spread: ProjectSpread }) {
+/** The left page: the project to scale, its settings, its fabric, its photos and its log. */
+export function ProjectLeaf({ spread }: { readonly spread: ProjectSpread }) {
   const { project, stages, swatches } = spread;
   const { length, locale } = useDisplay();
   const on = today();
   return (
-    <section className={styles['leaf']} aria-label="What it is">
+    <section className={layout['leaf']} aria-label="What it is">
       <ProjectDrawing
-        piece={project}
+        project={project}
         stages={stages}
         swatches={swatches}
         size={400}
         hasDimensions
-        awayWords={awayWords(standingOf(spread, on), on, locale)}
+        awayWords={awayWords(projectStatus(spread, on), on, locale)}
       />
-      <p className={styles['pieceWords']}>
-        <Typeset text={`${pieceWords(project, length)}.`} />
+      <p className={styles['outlineWords']}>
+        <Typeset text={`${outlineWords(project, length)}.`} />
       </p>
       <Facts spread={spread} />
       <ProjectFabrics projectId={project.id} />
       {project.notes !== '' && (
         <section>
-          <h2 className={styles['heading']}>Notes</h2>
-          <p className={styles['notes']}>{project.notes}</p>
+          <h2 className={layout['heading']}>Notes</h2>
+          <p className={layout['notes']}>{project.notes}</p>
         </section>
       )}
       <Photos spread={spread} />
-      <Journal history={spread.history} />
+      <Log history={spread.history} />
     </section>
   );
 }
@@ -86,13 +87,13 @@ function Photos({ spread }: { readonly spread: ProjectSpread }) {
   if (spread.photos.length === 0) return null;
   return (
     <section>
-      <h2 className={styles['heading']}>Photos</h2>
+      <h2 className={layout['heading']}>Photos</h2>
       <ul className={styles['photos']}>
         {spread.photos.map((photo) => (
           <li key={photo.id}>
             <img
               src={photoAddress(photo.id, 'thumbnail')}
-              alt={photo.caption === '' ? 'Photo without words' : photo.caption}
+              alt={photo.caption === '' ? 'Photo without a caption' : photo.caption}
             />
           </li>
         ))}
@@ -103,21 +104,21 @@ function Photos({ spread }: { readonly spread: ProjectSpread }) {
 
 const SHOWN_AT_FIRST = 6;
 
-/** What happened, newest first, as one would write it in the margin. */
-function Journal({ history }: { readonly history: readonly StageEvent[] }) {
+/** What happened to the stages, newest first. */
+function Log({ history }: { readonly history: readonly StageEvent[] }) {
   const [isWhole, setIsWhole] = useState(false);
   const { locale } = useDisplay();
   if (history.length === 0) return null;
   const shown = isWhole ? history : history.slice(0, SHOWN_AT_FIRST);
   return (
     <section>
-      <h2 className={styles['heading']}>Journal</h2>
-      <ol className={styles['journal']}>
+      <h2 className={layout['heading']}>Log</h2>
+      <ol className={styles['log']}>
         {shown.map((event) => (
           <li key={`${event.stageId} ${String(event.at)} ${event.to}`}>
-            <span className={styles['quiet']}>{instantWords(event.at, locale)}</span>
+            <span className={layout['quiet']}>{instantWords(event.at, locale)}</span>
             <span>
-              {event.stageName}: {JOURNAL_WORDS[event.to]}
+              {event.stageName}: {LOG_WORDS[event.to]}
               {event.why !== '' && <em> ({event.why})</em>}
             </span>
           </li>
@@ -132,10 +133,10 @@ function Journal({ history }: { readonly history: readonly StageEvent[] }) {
   );
 }
 
-const JOURNAL_WORDS: Readonly<Record<StageState, string>> = {
-  planned: 'put back to planned',
-  'in-hand': 'begun',
-  out: 'sent out',
+const LOG_WORDS: Readonly<Record<StageState, string>> = {
+  planned: 'moved back to planned',
+  'in-hand': 'started',
+  out: 'sent to the quilter',
   done: 'done',
   skipped: 'skipped',
 };

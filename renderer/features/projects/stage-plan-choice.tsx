@@ -2,18 +2,18 @@ import { useId } from 'react';
 import type { StagePlan } from '#core/contract/projects';
 import styles from './project-form.module.css';
 
-interface PlanChoiceProps {
+interface StagePlanChoiceProps {
   readonly plans: readonly StagePlan[];
   readonly chosen: StagePlan['id'] | null;
   readonly onChoose: (id: StagePlan['id']) => void;
 }
 
-/** The way the piece will go through the workshop; its stages can be changed at any time afterwards. */
-export function PlanChoice({ plans, chosen, onChoose }: PlanChoiceProps) {
+/** Chooses the stage plan of a project. Its stages can be changed at any time later. */
+export function StagePlanChoice({ plans, chosen, onChoose }: StagePlanChoiceProps) {
   const name = useId();
   return (
     <fieldset>
-      <legend className={styles['legend']}>Stages it will go through</legend>
+      <legend className={styles['legend']}>Stage plan</legend>
       <div className={styles['plans']}>
         {plans.map((plan) => (
           <label key={plan.id} className={styles['plan']}>

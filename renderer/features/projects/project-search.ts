@@ -1,6 +1,6 @@
 import type { ProjectGlance } from '#core/contract/projects';
 
-/** Whether every word of the search begins a word of the name, the person or a stage; upper and lower case are alike. */
+/** Whether each word of the search starts a word of the project's name, its recipient or a stage, in upper or lower case. */
 export function matchesSearch(
   { project, stages }: Pick<ProjectGlance, 'project' | 'stages'>,
   search: string,
