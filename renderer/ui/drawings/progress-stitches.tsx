@@ -1,6 +1,6 @@
 import { Fragment } from 'react';
 import { currentStage, type Stage } from '#core/domain/stage';
-import { type EdgePoint, middleOf, runUpTo, splitEdge } from './outline-points';
+import { type EdgePoint, middleOf, runUpTo, splitEdge } from './split-edge';
 import { HaloText } from './halo-text';
 import styles from './project-drawing.module.css';
 

@@ -1,3 +1,4 @@
+import { outlineBounds, outlineFromTop } from '#core/calculators/outline/outline-measures';
 import type { Hole, Outline } from '#core/domain/outline';
 import type { Stage } from '#core/domain/stage';
 import { formatLength } from '#core/units/format-length';
@@ -6,7 +7,7 @@ import { outlineWords } from '#renderer/text/project-words';
 import { progressWords } from '#renderer/text/stage-words';
 import { DimensionLine } from './dimension-line';
 import { useDisplay } from '../base/display';
-import { type DrawnOutline, type EdgePoint, outlinePoints } from './outline-points';
+import type { EdgePoint } from './split-edge';
 import { ProgressStitches, runPath, type StitchedStage } from './progress-stitches';
 import styles from './project-drawing.module.css';
 
@@ -45,7 +46,7 @@ export function ProjectDrawing(props: ProjectDrawingProps) {
     isSilent = false,
   } = props;
   const display = useDisplay().length;
-  const drawn = outlinePoints(project.outline);
+  const drawn = drawnOutline(project.outline);
   const thread = Math.max(2.2, size / 75);
   const clear = stages.length === 0 ? thread : thread * 5;
   const room = hasDimensions ? DIMENSION_ROOM : 0;
@@ -71,6 +72,18 @@ export function ProjectDrawing(props: ProjectDrawingProps) {
       {hasDimensions && <ProjectDimensions project={project} drawn={drawn} scale={scale} clear={clear} />}
     </svg>
   );
+}
+
+interface DrawnOutline {
+  /** The edge from its topmost middle, clockwise, not closed. */
+  readonly points: readonly EdgePoint[];
+  readonly width: number;
+  readonly height: number;
+}
+
+function drawnOutline(outline: Outline): DrawnOutline {
+  const { width, length } = outlineBounds(outline);
+  return { points: outlineFromTop(outline), width, height: length };
 }
 
 interface BodyProps {

@@ -3,7 +3,7 @@ import type { Hole, Outline } from '#core/domain/outline';
 import { circleArcLength } from '#core/geometry/circle';
 import { ellipsePerimeter } from '#core/geometry/ellipse';
 import type { Point } from '#core/geometry/point';
-import type { Polygon } from '#core/geometry/polygon';
+import { type Polygon, polygonSides } from '#core/geometry/polygon';
 import {
   regularPolygonCorners,
   regularPolygonFromInradius,
@@ -97,8 +97,9 @@ export function outlineSlit(outline: Outline, hole: Hole): number {
 const CURVE_POINTS = 180;
 
 /**
- * The edge as corners about (0, 0): exact for straight sides, a curve as 180 points on it. A list of sides has no angles, so
- * its corners are a sketch: they lie on the ellipse of its width and length, spaced as the sides are long.
+ * The corners of the edge around (0, 0), clockwise with y down: exact for straight sides, 180 points for a curve. A list of
+ * sides has no angles, so its corners are only a sketch: they are on the ellipse of its width and length, spaced by the
+ * lengths of the sides.
  */
 export function outlinePoints(outline: Outline): Polygon {
   const { width, length } = outlineBounds(outline);
@@ -124,19 +125,44 @@ export function outlinePoints(outline: Outline): Polygon {
       return Array.from({ length: CURVE_POINTS }, (_, index) =>
         onEllipse(width, length, (2 * Math.PI * index) / CURVE_POINTS),
       );
-    case 'sides': {
-      const around = outlinePerimeter(outline);
-      let before = 0;
-      return outline.sides.map((side) => {
-        const point = onEllipse(width, length, (2 * Math.PI * before) / around);
-        before += side;
-        return point;
-      });
-    }
+    case 'sides':
+      return pointsOfSides(outline.sides, width, length);
     default:
       return assertNever(outline);
   }
 }
+
+/** The middle of the first side is at the top. */
+function pointsOfSides(sides: readonly number[], width: number, length: number): Polygon {
+  const around = sides.reduce((sum, side) => sum + side, 0);
+  const top = -Math.PI / 2;
+  let before = -(sides[0] ?? 0) / 2;
+  return sides.map((side) => {
+    const point = onEllipse(width, length, top + (2 * Math.PI * before) / around);
+    before += side;
+    return point;
+  });
+}
+
+/**
+ * The same corners in the same order, starting with the middle of the top edge, which is added where it is not a corner:
+ * the path along which a drawing follows the edge.
+ */
+export function outlineFromTop(outline: Outline): Polygon {
+  const corners = outlinePoints(outline);
+  const top = polygonSides(corners).findIndex(
+    ({ from, to }) => from.y < 0 && from.x <= NO_WIDTH && to.x > NO_WIDTH,
+  );
+  const [from, to] = [corners[top], corners[(top + 1) % corners.length]];
+  if (from === undefined || to === undefined) return corners;
+  const after = [...corners.slice(top + 1), ...corners.slice(0, top)];
+  if (Math.abs(from.x) <= NO_WIDTH) return [from, ...after];
+  const middle = { x: 0, y: from.y + ((to.y - from.y) * -from.x) / (to.x - from.x) };
+  return [middle, ...after, from];
+}
+
+/** Far below one unit: a corner this close to the vertical middle line counts as on it. */
+const NO_WIDTH = 1e-6;
 
 function onEllipse(width: number, length: number, angle: number): Point {
   return { x: (width / 2) * Math.cos(angle), y: (length / 2) * Math.sin(angle) };

@@ -4,7 +4,8 @@ import { describe, expect, it } from 'vitest';
 import type { Outline } from '#core/domain/outline';
 import type { StageState } from '#core/domain/stage';
 import { lengthFromInches } from '#core/units/length';
-import { outlinePoints, splitEdge } from '#renderer/ui/drawings/outline-points';
+import { outlineFromTop } from '#core/calculators/outline/outline-measures';
+import { splitEdge } from '#renderer/ui/drawings/split-edge';
 import { ProjectDrawing } from '#renderer/ui/drawings/project-drawing';
 
 const ring = {
@@ -17,7 +18,9 @@ const stages = (...states: readonly StageState[]) =>
   states.map((state, index) => ({ id: String(index), name: `Stage ${String(index + 1)}`, state }));
 
 const markOf = (state: StageState) => {
-  const { container } = render(<ProjectDrawing project={ring} stages={stages(state, 'planned')} size={300} />);
+  const { container } = render(
+    <ProjectDrawing project={ring} stages={stages(state, 'planned')} size={300} />,
+  );
   const bare = render(<ProjectDrawing project={ring} stages={stages('skipped', 'planned')} size={300} />);
   return container.innerHTML === bare.container.innerHTML ? 'bare' : container.innerHTML;
 };
@@ -45,7 +48,12 @@ describe('the drawing of a piece', () => {
 
   it('writes at the gap when a piece that is away comes back', () => {
     render(
-      <ProjectDrawing project={ring} stages={stages('done', 'out', 'planned')} size={300} awayWords="12 Sep" />,
+      <ProjectDrawing
+        project={ring}
+        stages={stages('done', 'out', 'planned')}
+        size={300}
+        awayWords="12 Sep"
+      />,
     );
     expect(screen.getByText('12 Sep', { ignore: '[aria-hidden]' })).toBeInTheDocument();
   });
@@ -95,23 +103,11 @@ describe('the edge that progress is sewn along', () => {
   it('is shared out whole among the stages, each an equal part', () => {
     fc.assert(
       fc.property(outlines, fc.integer({ min: 1, max: 12 }), (outline, count) => {
-        const { points } = outlinePoints(outline);
+        const points = outlineFromTop(outline);
         const whole = lengthOf([...points, points[0]!]);
         const arcs = splitEdge(points, count, 0).map(lengthOf);
         expect(arcs).toHaveLength(count);
         for (const arc of arcs) expect(arc).toBeCloseTo(whole / count, 3);
-      }),
-    );
-  });
-
-  it('begins at the top and runs clockwise', () => {
-    fc.assert(
-      fc.property(outlines, (outline) => {
-        const { points, width, height } = outlinePoints(outline);
-        expect(points[0]!.x).toBeCloseTo(0, 6);
-        expect(points[0]!.y).toBeCloseTo(-height / 2, 6);
-        expect(points[1]!.x).toBeGreaterThan(0);
-        expect(Math.max(...points.map(({ x }) => x)) * 2).toBeCloseTo(width, 3);
       }),
     );
   });

@@ -4,13 +4,14 @@ import {
   outlineBounds,
   outlineCornerAngles,
   outlinePerimeter,
+  outlineFromTop,
   outlinePoints,
   outlineSlit,
   outlineTightestRadius,
 } from '#core/calculators/outline/outline-measures';
 import { outlinePart } from '#core/calculators/outline/outline-part';
 import type { Outline } from '#core/domain/outline';
-import { polygonPerimeter } from '#core/geometry/polygon';
+import { polygonPerimeter, polygonSignedArea } from '#core/geometry/polygon';
 import { lengthFromInches as inches, UNITS_PER_INCH } from '#core/units/length';
 import { rulerLength } from '#test/helpers/arbitraries';
 
@@ -81,6 +82,22 @@ describe('the length of an outline', () => {
     const sides = [10, 20.5, 30].map(inches);
     expect(outlinePerimeter({ shape: 'sides', sides, width: inches(20), length: inches(30) })).toBe(
       inches(60.5),
+    );
+  });
+});
+
+describe('the edge from the top', () => {
+  it('starts at the middle of the top edge and runs clockwise through every corner', () => {
+    fc.assert(
+      fc.property(anyOutline, (outline) => {
+        const points = outlineFromTop(outline);
+        const { length } = outlineBounds(outline);
+        expect(points[0]?.x).toBeCloseTo(0, 5);
+        expect(points[1]?.x).toBeGreaterThan(0);
+        expect(polygonSignedArea(points)).toBeGreaterThan(0);
+        expect(polygonPerimeter(points)).toBeCloseTo(polygonPerimeter(outlinePoints(outline)), 3);
+        if (outline.shape !== 'sides') expect(points[0]?.y).toBeCloseTo(-length / 2, 5);
+      }),
     );
   });
 });
