@@ -1,45 +1,58 @@
 import { z } from 'zod';
-import { calendarDate } from '#core/domain/dates';
-import { bookingId, fabricPieceId, fabricId, projectId, stageId, stashKindId } from '#core/domain/ids';
+import { calendarDateSchema } from '#core/domain/dates';
+import {
+  bookingIdSchema,
+  fabricPieceIdSchema,
+  fabricIdSchema,
+  projectIdSchema,
+  stageIdSchema,
+  stashKindIdSchema,
+} from '#core/domain/ids';
 import type { BookingId, FabricPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
-import { placePath } from '#core/domain/place';
+import { placePathSchema } from '#core/domain/place';
 import {
   pieceKindSchema,
   pieceLengthSchema,
   pieceWidthSchema,
-  fabricDetails,
-  printRuns,
+  fabricDetailsSchema,
+  printRunsSchema,
 } from '#core/domain/stash';
 import type { PieceKind, FabricPiece, StashPrice, Fabric, LedgerEntry } from '#core/domain/stash';
-import { stashFilter, stashGroup, stashGrouping, stashOrder } from '#core/domain/stash-filter';
+import {
+  stashFilterSchema,
+  stashGroupSchema,
+  stashGroupingSchema,
+  stashOrderSchema,
+} from '#core/domain/stash-filter';
 import { pieceCode } from '#core/stash/piece-code';
 import type { CalendarDate } from '#core/units/calendar-date';
+import { UNITS_PER_METER } from '#core/units/length';
 import { type Page, pageRequest, reads, writes } from './channel';
 import type { Changed } from './projects';
 
 export interface FabricGlance {
   readonly fabric: Fabric;
   readonly pieces: readonly FabricPiece[];
-  /** (1/320 mm)² there and free of it, over all pieces. */
+  /** What is there, and what of it is free, over all pieces, in (1/320 mm)². */
   readonly areaThere: number;
   readonly areaFree: number;
   readonly valueMinor: number;
 }
 
-/** A piece that bears a code; of one that is used up nothing is there. */
-export interface CodedPiece {
+/** A piece found by its code; it may be used up. */
+export interface PieceWithCode {
   readonly piece: FabricPiece;
   readonly fabric: Fabric;
 }
 
-/** A group of fabrics: `key` as in `stashGroup`, `name` as it is read, a kind's own word left to the reader. */
+/** A group of fabrics: `key` as in `stashGroup`, `name` as the maker reads it. The name of a kind is only its code. */
 export interface FabricGroup {
   readonly key: string;
   readonly name: string;
   readonly fabrics: number;
 }
 
-/** One step of the ledger with the entries booked in it. */
+/** One booking of the ledger with its entries. */
 export interface Booking {
   readonly id: BookingId;
   readonly fabricId: FabricId;
@@ -50,7 +63,7 @@ export interface Booking {
   readonly stageId: StageId | null;
   readonly stageName: string | null;
   readonly note: string;
-  /** The day it happened, and when it was written down. */
+  /** The day it happened, and the moment it was recorded. */
   readonly on: CalendarDate;
   readonly recordedAt: number;
   readonly entries: readonly (LedgerEntry & {
@@ -59,43 +72,43 @@ export interface Booking {
     readonly unitLength: number | null;
   })[];
   /**
-   * Fabric used up by this step, (1/320 mm)²: cut less leftovers, or discarded; and what the step cost: the price of fabric
-   * bought, else the value that left with the fabric. Negative where something was taken back.
+   * The area this booking used up, in (1/320 mm)²: cut less leftovers, or thrown out; and its cost: the price paid, or else the value that
+   * left with the fabric. Negative for a booking that undoes another.
    */
   readonly usedArea: number;
   readonly costMinor: number;
-  readonly isTakenBack: boolean;
+  readonly isUndone: boolean;
 }
 
-/** What a shop asks for an area of a fabric. */
+/** The price of an area of a fabric. */
 export interface FabricPrice extends StashPrice {
-  /** Written down by the maker; otherwise it is what was paid last. */
+  /** Set by the maker; otherwise it is the last price paid. */
   readonly isOwn: boolean;
 }
 
-/** What fabric is worth in two other ways than by what was paid for the very piece. */
+/** The cost of fabric, worked out in two other ways than by the price paid for the piece itself. */
 export interface FabricCost {
-  /** At the cost of the fabric that came in first. */
-  readonly firstInMinor: number;
-  /** What as much of it would cost now; null while no price of a fabric is known. */
-  readonly againMinor: number | null;
+  /** First in, first out: at the cost of the fabric that came in first. */
+  readonly fifoMinor: number;
+  /** What as much fabric would cost now; null if a fabric has no price. */
+  readonly replacementMinor: number | null;
 }
 
 export interface FabricPage extends FabricGlance {
   /** Newest first. */
   readonly ledger: readonly Booking[];
   readonly price: FabricPrice | null;
-  /** What is there, counted in the other ways. */
+  /** The cost of what is there. */
   readonly worth: FabricCost;
 }
 
-/** What a project has used and set aside, from the ledger alone. */
-export interface FabricOfProject {
+/** What a project has used and what is set aside for it, from the ledger. */
+export interface ProjectFabric {
   readonly bookings: readonly Booking[];
   readonly held: readonly { readonly piece: FabricPiece; readonly fabric: Fabric; readonly held: number }[];
   readonly usedArea: number;
   readonly costMinor: number;
-  /** What was used, counted in the other ways. */
+  /** The cost of what was used. */
   readonly cost: FabricCost;
 }
 
@@ -104,102 +117,109 @@ const note = z.string().trim().max(500);
 
 export const stashChannels = {
   /**
-   * The fabrics that have, for every word of `search`, a word that begins with it (give or take a letter, where none does) and
-   * that pass `filter`; by name unless `order` says otherwise.
+   * The fabrics that pass `filter` and have, for every word of `search`, a word that begins with it; if no word does, one that begins with
+   * it but for one letter. By name unless `order` says otherwise.
    */
   'fabric:list': reads<Page<FabricGlance>>()(
     z.object({
       search: z.string().max(200),
-      filter: stashFilter.optional(),
-      order: stashOrder.optional(),
-      inGroup: stashGroup.optional(),
+      filter: stashFilterSchema.optional(),
+      order: stashOrderSchema.optional(),
+      inGroup: stashGroupSchema.optional(),
       ...pageRequest,
     }),
   ),
-  /** The groups among what `search` and `filter` find, in the order they are laid out in. */
+  /** The groups of the fabrics that `search` and `filter` find, in the order of the page. */
   'fabric:groups': reads<readonly FabricGroup[]>()(
-    z.object({ search: z.string().max(200), filter: stashFilter.optional(), by: stashGrouping }),
+    z.object({ search: z.string().max(200), filter: stashFilterSchema.optional(), by: stashGroupingSchema }),
   ),
-  'fabric:open': reads<FabricPage>()(z.object({ fabricId })),
-  'fabric:create': writes<Changed & { readonly fabricId: FabricId }>()(z.object({ details: fabricDetails })),
-  'fabric:change': writes<Changed>()(z.object({ fabricId, details: fabricDetails })),
-  /** Only a fabric whose ledger is empty, or taken back to the last booking, can be deleted; others stay, used up. */
-  'fabric:delete': writes<Changed>()(z.object({ fabricId })),
-  'fabric:set-photo': writes<Changed>()(z.object({ fabricId, bytes: z.instanceof(Uint8Array).nullable() })),
-  /** What a shop asks now for `length` across the usable width; null forgets it, and what was paid last counts again. */
+  'fabric:open': reads<FabricPage>()(z.object({ fabricId: fabricIdSchema })),
+  'fabric:create': writes<Changed & { readonly fabricId: FabricId }>()(
+    z.object({ details: fabricDetailsSchema }),
+  ),
+  'fabric:change': writes<Changed>()(z.object({ fabricId: fabricIdSchema, details: fabricDetailsSchema })),
+  /** Only a fabric whose bookings are all undone, or that has none, can be deleted. */
+  'fabric:delete': writes<Changed>()(z.object({ fabricId: fabricIdSchema })),
+  'fabric:set-photo': writes<Changed>()(
+    z.object({ fabricId: fabricIdSchema, bytes: z.instanceof(Uint8Array).nullable() }),
+  ),
+  /** The price of `length` across the usable width; null deletes it, and the last price paid counts again. */
   'fabric:set-price': writes<Changed>()(
     z.object({
-      fabricId,
+      fabricId: fabricIdSchema,
       price: z.object({ minor: z.int().min(1).max(100_000_000), length: pieceLengthSchema }).nullable(),
     }),
   ),
 
-  /** The pieces whose code this is, used up or not: nearly always one, as a code is only a part of an id. */
-  'piece:find': reads<readonly CodedPiece[]>()(z.object({ code: pieceCode })),
+  /** The pieces with this code, used up or not: nearly always one, because a code is part of an id. */
+  'piece:find': reads<readonly PieceWithCode[]>()(z.object({ code: pieceCode })),
 
-  /** Along a piece or across it; leftovers that are cut from it take it on. */
-  'piece:set-print': writes<Changed>()(z.object({ pieceId: fabricPieceId, runs: printRuns })),
+  /** Whether the print runs along a piece or across it. Leftovers cut from the piece inherit this. */
+  'piece:set-print': writes<Changed>()(z.object({ pieceId: fabricPieceIdSchema, runs: printRunsSchema })),
 
-  /** `kindId` names one of the maker's kinds; `unitLength` is the length of one of what is told by number, of which `size` holds a whole number. */
+  /** `kindId` is one of the maker's kinds. For fabric counted in items, `unitLength` is the length of one item; `size` is a whole multiple of it. */
   'ledger:buy': writes<Changed & { readonly pieceId: FabricPieceId }>()(
     z.object({
-      fabricId,
+      fabricId: fabricIdSchema,
       kind: pieceKindSchema,
-      kindId: stashKindId.nullable().optional(),
+      kindId: stashKindIdSchema.nullable().optional(),
       size,
       unitLength: pieceLengthSchema.nullable().optional(),
-      place: placePath.optional(),
+      place: placePathSchema.optional(),
       costMinor: z.int().min(0).max(100_000_000),
-      on: calendarDate,
+      on: calendarDateSchema,
       note,
     }),
   ),
-  /** Holds fabric for a project. More than is free is refused as short-of-fabric unless `knowingly` is set. */
+  /** Sets fabric aside for a project. More than is free is refused as short-of-fabric unless `knowingly` is set. */
   'ledger:set-aside': writes<Changed>()(
     z.object({
-      pieceId: fabricPieceId,
-      projectId,
+      pieceId: fabricPieceIdSchema,
+      projectId: projectIdSchema,
       length: pieceLengthSchema,
       knowingly: z.boolean().optional(),
-      on: calendarDate,
+      on: calendarDateSchema,
       note,
     }),
   ),
   'ledger:release': writes<Changed>()(
-    z.object({ pieceId: fabricPieceId, projectId, length: pieceLengthSchema, on: calendarDate, note }),
+    z.object({
+      pieceId: fabricPieceIdSchema,
+      projectId: projectIdSchema,
+      length: pieceLengthSchema,
+      on: calendarDateSchema,
+      note,
+    }),
   ),
   /**
-   * Cuts `length` across the whole width off a piece for a project's stage and keeps `leftovers` of the cut as pieces of
-   * their own. Refused as short-of-fabric when more is asked than is free (what this project holds counts as free to it),
-   * unless `knowingly` is set; never more than is there.
+   * Cuts `length` across the whole width off a piece for a project's stage, and keeps `leftovers` of the cut as new pieces. More than is free
+   * is refused as short-of-fabric unless `knowingly` is set; what is set aside for this project is free to it. More than is there is always
+   * refused.
    */
   'ledger:cut': writes<Changed & { readonly bookingId: BookingId }>()(
     z.object({
-      pieceId: fabricPieceId,
-      projectId,
-      stageId: stageId.nullable(),
+      pieceId: fabricPieceIdSchema,
+      projectId: projectIdSchema,
+      stageId: stageIdSchema.nullable(),
       length: pieceLengthSchema,
       leftovers: z.array(size).max(20).readonly(),
       knowingly: z.boolean(),
-      on: calendarDate,
+      on: calendarDateSchema,
       note,
     }),
   ),
   'ledger:discard': writes<Changed>()(
-    z.object({ pieceId: fabricPieceId, length: pieceLengthSchema, on: calendarDate, note }),
+    z.object({ pieceId: fabricPieceIdSchema, length: pieceLengthSchema, on: calendarDateSchema, note }),
   ),
-  /** Corrects what is there to what was counted. */
+  /** Corrects what is there to the length that was measured. */
   'ledger:count': writes<Changed>()(
     z.object({
-      pieceId: fabricPieceId,
-      there: z
-        .int()
-        .min(0)
-        .max(300 * 320_000),
-      on: calendarDate,
+      pieceId: fabricPieceIdSchema,
+      there: z.int().min(0).max(lengthFromMeters(300)),
+      on: calendarDateSchema,
       note,
     }),
   ),
-  'ledger:take-back': writes<Changed>()(z.object({ bookingId, on: calendarDate })),
-  'ledger:of-project': reads<FabricOfProject>()(z.object({ projectId })),
+  'ledger:undo': writes<Changed>()(z.object({ bookingId: bookingIdSchema, on: calendarDateSchema })),
+  'ledger:of-project': reads<ProjectFabric>()(z.object({ projectId: projectIdSchema })),
 };

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { lengthFromInches, lengthFromUnits, UNITS_PER_METER, type Length } from '#core/units/length';
+import { type Length, lengthFromMeters, lengthFromInches } from '#core/units/length';
 
 /**
  * Each function makes the schema of one kind of field. A field carries its own words (`title`, `description`) and its `kind`, so
@@ -30,7 +30,7 @@ interface LengthFieldOptions extends FieldWords {
 }
 
 /** 10 m: larger than any quilt top; a bolt of fabric has its own maximum. */
-const WIDEST_PIECE = lengthFromUnits(10 * UNITS_PER_METER);
+const WIDEST_PIECE = lengthFromMeters(10);
 const NARROWEST_PIECE = lengthFromInches(1 / 64);
 
 /** A length in whole 1/320 mm, from 1/64 in to 10 m by default. */

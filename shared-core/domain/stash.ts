@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { type Length, lengthFromUnits, UNITS_PER_METER } from '#core/units/length';
+import { type Length, lengthFromUnits, lengthFromMeters } from '#core/units/length';
 import { lengthField } from './fields';
 import { placePathSchema } from './place';
 import type { FabricPieceId, FabricId, LedgerEntryId, PhotoId, StashKindId } from './ids';
@@ -37,7 +37,7 @@ export const NO_COLOR = '#d8c9a8';
 /** A bolt may be 300 m long. */
 export const pieceLengthSchema = lengthField({
   title: 'Length',
-  maximum: lengthFromUnits(300 * UNITS_PER_METER),
+  maximum: lengthFromMeters(300),
 });
 export const pieceWidthSchema = lengthField({ title: 'Width' });
 

@@ -1,13 +1,13 @@
 import { choiceField, lengthField } from '#core/domain/fields';
-import { lengthFromInches, lengthFromUnits, UNITS_PER_METER } from '#core/units/length';
+import { lengthFromUnits, lengthFromMeters, lengthFromInches } from '#core/units/length';
 
-/** Sixty sides of ten meters and their overlap: longer than any outline the notebook knows. */
-export const LONGEST_BINDING = lengthFromUnits(700 * UNITS_PER_METER);
+/** Sixty sides of ten meters and their overlap: no outline of the notebook is longer. */
+export const LONGEST_BINDING = lengthFromMeters(700);
 
-/** Bias strips are not looked for in more fabric than this: by then continuous bias is what a maker cuts. */
-export const LONGEST_BIAS_FABRIC = lengthFromUnits(30 * UNITS_PER_METER);
+/** The search for bias strips stops here: for more strip than this, makers cut continuous bias. */
+export const LONGEST_BIAS_FABRIC = lengthFromMeters(30);
 
-/** Strips no shorter than a hand's width are worth joining (common practice). */
+/** A strip shorter than this is not worth joining (common practice). */
 export const SHORTEST_STRIP = lengthFromInches(6);
 
 export function stripWidthField(help = 'Cut width, before folding.') {
@@ -22,7 +22,7 @@ export function stripWidthField(help = 'Cut width, before folding.') {
 export function neededLengthField() {
   return lengthField({
     title: 'Length needed',
-    help: 'The edge, the closing join and what you want to spare.',
+    help: 'The edge, the closing join and a little to spare.',
     maximum: LONGEST_BINDING,
   });
 }
@@ -31,7 +31,7 @@ export function shortestStripField() {
   return lengthField({
     title: 'Shortest strip worth joining',
     isSeldom: true,
-    help: 'Shorter strips from the corners of the fabric are left out.',
+    help: 'Shorter strips, from the corners of the fabric, are not counted.',
     minimum: lengthFromInches(1),
     maximum: lengthFromInches(40),
   });
@@ -39,9 +39,9 @@ export function shortestStripField() {
 
 export function squareStepField() {
   return lengthField({
-    title: 'Square in steps of',
+    title: 'Round the square up to',
     isSeldom: true,
-    help: 'The square is rounded up to a whole multiple of this.',
+    help: 'The side of the square is a whole multiple of this.',
     minimum: lengthFromInches(1 / 8),
     maximum: lengthFromInches(6),
   });
@@ -50,7 +50,7 @@ export function squareStepField() {
 export function foldField() {
   return choiceField(['double', 'single'], {
     title: 'Fold',
-    help: 'Double: folded in half before it is sewn on. Single: one layer, its far edge turned under.',
+    help: 'Double: folded in half before you sew it on. Single: one layer with its far edge turned under.',
   });
 }
 
@@ -58,7 +58,7 @@ export function thicknessField() {
   return lengthField({
     title: 'Thickness at the edge',
     isSeldom: true,
-    help: 'Of top, batting and backing pressed together.',
+    help: 'Top, batting and backing pressed together.',
     minimum: lengthFromUnits(0),
     maximum: lengthFromInches(1),
   });
@@ -68,13 +68,13 @@ export function coverField() {
   return lengthField({
     title: 'Cover on the back',
     isSeldom: true,
-    help: 'How far the fold passes the seam on the back.',
+    help: 'How far the fold reaches past the stitching on the back.',
     minimum: lengthFromUnits(0),
     maximum: lengthFromInches(1),
   });
 }
 
-/** Half an inch, or a centimeter. */
+/** Half an inch, or 1 cm. */
 export function squareStepOfSettings(settings: { readonly unitSystem: 'inch' | 'metric' }) {
-  return settings.unitSystem === 'inch' ? lengthFromInches(1 / 2) : lengthFromUnits(UNITS_PER_METER / 100);
+  return settings.unitSystem === 'inch' ? lengthFromInches(1 / 2) : lengthFromMeters(1 / 100);
 }

@@ -4,10 +4,10 @@ import type { Measurements } from '#core/domain/measurements';
 import { failure, type Result, success } from '#core/result';
 import {
   type Length,
-  lengthFromInches,
-  lengthFromUnits,
   MAX_LENGTH_UNITS,
-  UNITS_PER_METER,
+  lengthFromUnits,
+  lengthFromMeters,
+  lengthFromInches,
 } from '#core/units/length';
 import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { LengthQuantity, Note, Step } from '../explanation';
@@ -23,7 +23,7 @@ export const fabricWidthInput = z
     length: lengthField({
       title: 'Fabric asked for',
       minimum: inches(1),
-      maximum: lengthFromUnits(100 * UNITS_PER_METER),
+      maximum: lengthFromMeters(100),
     }),
     fromWidth: fabricWidthField('Its width'),
     toWidth: fabricWidthField('Width of the fabric you have'),

@@ -2,11 +2,12 @@ import { z } from 'zod';
 import { lengthField, numberField, percentField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import {
-  lengthFromExact,
-  lengthFromInches,
   lengthFromMillimeters,
   lengthFromUnits,
+  lengthFromMeters,
   UNITS_PER_METER,
+  lengthFromInches,
+  lengthFromExact,
 } from '#core/units/length';
 import { outlinePerimeter } from '../outline/outline-measures';
 
@@ -16,7 +17,7 @@ export const machineThreadInput = z
       title: 'Length of seam',
       help: 'All that is sewn with this thread. It starts as the binding sewn on once round.',
       minimum: lengthFromInches(1),
-      maximum: lengthFromUnits(150 * UNITS_PER_METER),
+      maximum: lengthFromMeters(150),
     }),
     factor: numberField({
       title: 'Thread for one length of seam',
@@ -41,7 +42,7 @@ export const machineThreadInput = z
       title: 'One bobbin holds',
       help: 'Wind one, unwind it, measure it. 55 m is a usual amount of piecing thread (from memory).',
       minimum: lengthFromMillimeters(1_000),
-      maximum: lengthFromUnits(500 * UNITS_PER_METER),
+      maximum: lengthFromMeters(500),
     }),
   })
   .readonly();
@@ -61,6 +62,6 @@ export function machineThreadInputFromProject({ outline, settings }: Measurement
     thickness: lengthFromUnits(
       Math.max(lengthFromMillimeters(0.1), Math.min(lengthFromMillimeters(10), settings.quiltThickness)),
     ),
-    bobbinHolds: lengthFromUnits(55 * UNITS_PER_METER),
+    bobbinHolds: lengthFromMeters(55),
   };
 }

@@ -1,12 +1,12 @@
 import { z } from 'zod';
 import { lengthField, percentField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
-import { type Length, lengthFromExact, lengthFromUnits, UNITS_PER_METER } from '#core/units/length';
+import { type Length, lengthFromMeters, lengthFromExact } from '#core/units/length';
 import { outlineBounds } from '../outline/outline-measures';
 import { cutStepField, cutStepOfSettings } from '../shared-fields';
 
 /** A hexagon of ten meters across its flats is wider than that. */
-const widest = lengthFromUnits(12 * UNITS_PER_METER);
+const widest = lengthFromMeters(12);
 const side = (title: string, help: string) => lengthField({ title, help, maximum: widest });
 const shrinkage = (title: string, help: string) => percentField({ title, help, minimum: 0, maximum: 30 });
 

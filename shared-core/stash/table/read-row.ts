@@ -9,7 +9,7 @@ import { placeNames, placePathOf } from '#core/domain/place';
 import type { CellProblem, PieceToAdd, StashColumn, StashRow } from '#core/domain/stash-table';
 import type { Result } from '#core/result';
 import type { CalendarDate } from '#core/units/calendar-date';
-import { type Length, lengthFromUnits, UNITS_PER_METER } from '#core/units/length';
+import { type Length, lengthFromMeters } from '#core/units/length';
 import type { LengthUnit } from '#core/units/length-unit';
 import type { CurrencyCode } from '#core/units/money';
 import { parseFabricSize } from '#core/units/parse-fabric-size';
@@ -37,7 +37,7 @@ const MAXIMUM_REMEMBERED = 20_000;
 const MAXIMUM_COST = 100_000_000;
 const isWidth = (length: Length): boolean => pieceWidthSchema.safeParse(length).success;
 /** The end of a bolt may be shorter than any length that is bought. */
-const isLength = (length: Length): boolean => length > 0 && length <= lengthFromUnits(300 * UNITS_PER_METER);
+const isLength = (length: Length): boolean => length > 0 && length <= lengthFromMeters(300);
 
 /**
  * Reads one line of a table. A line with a size, piece width or piece length has a piece of fabric; any other is a fabric

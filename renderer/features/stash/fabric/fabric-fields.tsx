@@ -1,5 +1,5 @@
 import { type FabricDetails, printDirectionSchema } from '#core/domain/stash';
-import { lengthFromInches, lengthFromUnits, UNITS_PER_METER } from '#core/units/length';
+import { lengthFromMeters, lengthFromInches } from '#core/units/length';
 import { PlaceField } from '#renderer/features/stash/place-field';
 import { DIRECTION_WORDS } from '#renderer/features/stash/direction-words';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
@@ -13,7 +13,7 @@ import styles from './fabric-form.module.css';
 const DIRECTIONS = printDirectionSchema.options.map((value) => ({ value, words: DIRECTION_WORDS[value] }));
 
 /** Ten meters, the limit of the contract. */
-const WIDEST_FABRIC = lengthFromUnits(10 * UNITS_PER_METER);
+const WIDEST_FABRIC = lengthFromMeters(10);
 
 const FIBERS = ['cotton', 'linen', 'wool', 'cotton and linen', 'bamboo', 'polyester'];
 
