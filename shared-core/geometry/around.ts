@@ -1,4 +1,4 @@
-/** Each item with the one after it, the last with the first: corners to sides, sides to corners. Empty for none. */
+/** Each item paired with the next, and the last with the first: turns corners into sides and sides into corners. */
 export function pairsAround<Item extends object>(items: readonly Item[]): readonly (readonly [Item, Item])[] {
   const [first] = items;
   if (first === undefined) return [];

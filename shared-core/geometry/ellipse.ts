@@ -1,12 +1,13 @@
+/** Throws RangeError for a negative axis, as does `ellipsePerimeter`. */
 export function ellipseArea(semiAxis: number, otherSemiAxis: number): number {
   assertSemiAxes(semiAxis, otherSemiAxis);
   return Math.PI * semiAxis * otherSemiAxis;
 }
 
 /**
- * Length of the edge, to 1e-12 of itself, by Gauss's arithmetic-geometric mean: with a, b and c² = a² - b² carried through
- * the mean, the perimeter is 2π (a₀² - Σ 2ⁿ⁻¹ cₙ²) / M. A flat ellipse (one axis 0) is its long axis there and back.
- * Throws RangeError for negative axes.
+ * Length of the edge with a relative error under 1e-12, by the arithmetic-geometric mean of Gauss: with a, b and c² = a² - b²
+ * at each step n of the mean M, the perimeter is 2π (a₀² - Σ 2ⁿ⁻¹ cₙ²) / M. A flat ellipse (one axis 0) counts as its long axis
+ * taken twice.
  */
 export function ellipsePerimeter(semiAxis: number, otherSemiAxis: number): number {
   assertSemiAxes(semiAxis, otherSemiAxis);

@@ -4,9 +4,9 @@ import { type Polygon, polygonIsSimple, polygonSides, polygonSignedArea } from '
 import type { Segment } from './segment';
 
 /**
- * Every side moved outward by `distance` and joined to its neighbors by prolonging both (miter join): a finished patch grown
- * by the seam is the cut patch. Corners keep their order. A negative distance shrinks: the cut patch becomes the finished one.
- * Throws RangeError unless the polygon is simple, or when a notch is too narrow (shrinking: the patch too small) for the distance.
+ * Moves every side outward by `distance` and extends it until it meets its neighbors (a miter join): a finished patch grown by
+ * the seam allowance is the cut patch. Corners keep their order. A negative distance shrinks the cut patch to the finished one.
+ * Throws RangeError if the polygon is not simple, if a notch is too narrow to grow, or if the patch is too small to shrink.
  */
 export function growPolygon(polygon: Polygon, distance: number): Polygon {
   if (!Number.isFinite(distance)) throw new RangeError(`Cannot grow by ${String(distance)}`);
@@ -35,8 +35,8 @@ function direction({ from, to }: Segment): Point {
 }
 
 /**
- * The corner moved to the right of both directions by `distance`: along the sum of the two unit normals (y, -x), by the
- * distance over 1 + their dot product, which is 2 on a straight side.
+ * Moves the corner to the right of both directions by `distance`: along the sum of the two unit normals (y, -x), by the distance
+ * divided by 1 + their dot product (2 on a straight side).
  */
 function miterCorner(corner: Point, before: Point, after: Point, distance: number): Point {
   const reach = distance / (1 + before.x * after.x + before.y * after.y);

@@ -2,8 +2,14 @@ import { pairsAround } from './around';
 import { type Point, pointDistance } from './point';
 import { pointToSegmentDistance, type Segment, segmentsMeet } from './segment';
 
-/** Corners in order, the last joined to the first. Every function throws RangeError for fewer than three corners. */
+/** Corners in order; the last is joined to the first. Every function here throws RangeError for fewer than three corners. */
 export type Polygon = readonly Point[];
+
+/** In units of 1/320 mm: a point this close to a side is on it. Far below what any fabric shows. */
+const ON_EDGE = 1e-6;
+
+/** In radians: a corner sharper than this turns back on itself. Above the rounding error of atan2. */
+const SPIKE_ANGLE = 1e-9;
 
 /** The sides in order: the first runs from the first corner to the second. */
 export function polygonSides(polygon: Polygon): readonly Segment[] {
@@ -13,7 +19,7 @@ export function polygonSides(polygon: Polygon): readonly Segment[] {
 
 /**
  * Signed area in square units: positive where the corners run from the x axis towards the y axis (counterclockwise, y up).
- * Measured from the first corner, so that a small patch far from the origin loses no digits.
+ * Measured from the first corner, so a small patch far from the origin loses no digits.
  */
 export function polygonSignedArea(polygon: Polygon): number {
   let [twice, x, y] = [0, 0, 0];
@@ -33,10 +39,10 @@ export function polygonPerimeter(polygon: Polygon): number {
   return polygonSides(polygon).reduce((sum, { from, to }) => sum + pointDistance(from, to), 0);
 }
 
-/** Whether the point lies inside or on the edge (within 1e-6 units, far below any fabric). */
+/** Whether the point is inside or on the edge. */
 export function polygonContainsPoint(polygon: Polygon, point: Point): boolean {
   const sides = polygonSides(polygon);
-  if (sides.some((side) => pointToSegmentDistance(point, side) <= 1e-6)) return true;
+  if (sides.some((side) => pointToSegmentDistance(point, side) <= ON_EDGE)) return true;
   const crossed = sides.filter(({ from, to }) => {
     if (from.y > point.y === to.y > point.y) return false;
     return point.x < from.x + ((point.y - from.y) / (to.y - from.y)) * (to.x - from.x);
@@ -44,19 +50,11 @@ export function polygonContainsPoint(polygon: Polygon, point: Point): boolean {
   return crossed.length % 2 === 1;
 }
 
-/** Whether every corner turns the same way, once round in all; straight corners are allowed. */
-export function polygonIsConvex(polygon: Polygon): boolean {
-  const turns = pairsAround(polygonSides(polygon)).map(([side, next]) => signedTurn(side, next));
-  const total = turns.reduce((sum, turn) => sum + turn, 0);
-  const isOneWay = turns.every((turn) => turn >= -1e-9) || turns.every((turn) => turn <= 1e-9);
-  return isOneWay && Math.abs(Math.abs(total) - 2 * Math.PI) < 1e-6;
-}
-
-/** Whether no side has zero length and none touches another but its neighbors, and these only at their shared corner. */
+/** Whether every side has a length and touches only its neighbors, and those only at the shared corner. */
 export function polygonIsSimple(polygon: Polygon): boolean {
   const sides = polygonSides(polygon);
   const isWithoutSpikes = pairsAround(sides).every(([side, next]) => {
-    return pointDistance(side.from, side.to) > 0 && Math.abs(signedTurn(side, next)) < Math.PI - 1e-9;
+    return pointDistance(side.from, side.to) > 0 && Math.abs(signedTurn(side, next)) < Math.PI - SPIKE_ANGLE;
   });
   const doSidesKeepApart = sides.every((side, index) => {
     const others = sides.slice(index + 2, index === 0 ? -1 : undefined);

@@ -1,18 +1,16 @@
 import type { Point } from './point';
 import type { Polygon } from './polygon';
 
-/** A regular polygon by how many sides it has and how long one is. */
+/** A regular polygon, given by the number of its sides and the length of one. */
 export interface RegularPolygon {
   readonly sides: number;
   readonly side: number;
 }
 
-/** From the radius of the circle through its corners. Throws RangeError unless `sides` is whole and at least 3, as all here do. */
-export function regularPolygonFromCircumradius(sides: number, radius: number): RegularPolygon {
-  return checked(sides, 2 * radius * Math.sin(Math.PI / sides));
-}
-
-/** From the radius of the circle that touches its sides, which is half the distance across flats where `sides` is even. */
+/**
+ * From the radius of the circle that touches its sides: half the distance across the flats where `sides` is even. Throws
+ * RangeError unless `sides` is whole and at least 3 and the radius is not negative.
+ */
 export function regularPolygonFromInradius(sides: number, radius: number): RegularPolygon {
   return checked(sides, 2 * radius * Math.tan(Math.PI / sides));
 }
@@ -33,7 +31,7 @@ export function regularPolygonArea(shape: RegularPolygon): number {
   return (regularPolygonPerimeter(shape) * regularPolygonInradius(shape)) / 2;
 }
 
-/** Corners about `center`, counterclockwise (y up), the first at `startRadians` from the x axis. */
+/** Corners around `center`, counterclockwise with y up, clockwise with y down; the first is at `startRadians` from the x axis. */
 export function regularPolygonCorners(
   shape: RegularPolygon,
   center: Point = { x: 0, y: 0 },

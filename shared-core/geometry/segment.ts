@@ -1,32 +1,32 @@
 import { type Point, pointDistance } from './point';
 
-/** The straight piece from `from` to `to`; as a line it runs on in both directions. */
+/** The straight stretch from `from` to `to`. Where a function treats it as a line, it goes on in both directions. */
 export interface Segment {
   readonly from: Point;
   readonly to: Point;
 }
 
-/**
- * Where the lines through two segments cross, or undefined where they are parallel (or a segment has no length):
- * the sine of the angle between them is then under 1e-12.
- */
+/** Sine of an angle: lines that meet at less than this count as parallel. A few times the rounding error of a double. */
+const PARALLEL = 1e-12;
+
+/** Where the lines through two segments cross; undefined if they are parallel or a segment has no length. */
 export function lineCrossing(first: Segment, second: Segment): Point | undefined {
   const [ax, ay] = [first.to.x - first.from.x, first.to.y - first.from.y];
   const [bx, by] = [second.to.x - second.from.x, second.to.y - second.from.y];
   const cross = ax * by - ay * bx;
-  if (Math.abs(cross) <= 1e-12 * Math.hypot(ax, ay) * Math.hypot(bx, by)) return undefined;
+  if (Math.abs(cross) <= PARALLEL * Math.hypot(ax, ay) * Math.hypot(bx, by)) return undefined;
   const along = ((second.from.x - first.from.x) * by - (second.from.y - first.from.y) * bx) / cross;
   return { x: first.from.x + along * ax, y: first.from.y + along * ay };
 }
 
-/** Shortest distance from a point to a segment, ends included; of a segment without length, to its point. */
+/** Shortest distance from a point to a segment, ends included. A segment without length counts as its one point. */
 export function pointToSegmentDistance(point: Point, { from, to }: Segment): number {
   const [dx, dy] = [to.x - from.x, to.y - from.y];
   const squared = dx * dx + dy * dy;
   if (squared === 0) return pointDistance(point, from);
   const along = ((point.x - from.x) * dx + (point.y - from.y) * dy) / squared;
-  const held = Math.min(1, Math.max(0, along));
-  return pointDistance(point, { x: from.x + held * dx, y: from.y + held * dy });
+  const onSegment = Math.min(1, Math.max(0, along));
+  return pointDistance(point, { x: from.x + onSegment * dx, y: from.y + onSegment * dy });
 }
 
 /** Whether two segments share a point, touching ends included. */
@@ -46,7 +46,7 @@ export function segmentsMeet(first: Segment, second: Segment): boolean {
   );
 }
 
-/** Twice the signed area of the triangle a, b, c: positive where c lies to the left of a to b (y up). */
+/** 1 if c is to the left of the line from a to b (y up), −1 if to the right, 0 if on it. */
 function turn(a: Point, b: Point, c: Point): number {
   return Math.sign((b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x));
 }

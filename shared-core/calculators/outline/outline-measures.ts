@@ -1,6 +1,6 @@
 import { assertNever } from '#core/assert-never';
 import type { Hole, Outline } from '#core/domain/outline';
-import { circleArcLength } from '#core/geometry/circle';
+import { circlePerimeter } from '#core/geometry/circle';
 import { ellipsePerimeter } from '#core/geometry/ellipse';
 import type { Point } from '#core/geometry/point';
 import { type Polygon, polygonSides } from '#core/geometry/polygon';
@@ -24,7 +24,7 @@ export function outlinePerimeter(outline: Outline): number {
     case 'rectangle':
       return 2 * (outline.width + outline.length);
     case 'circle':
-      return circleArcLength(outline.diameter / 2);
+      return circlePerimeter(outline.diameter / 2);
     case 'ellipse':
       return ellipsePerimeter(outline.width / 2, outline.length / 2);
     case 'hexagon':

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { pairsAround } from '#core/geometry/around';
 
-describe('pairs around', () => {
+describe('the pairs around a polygon', () => {
   it('join each item with the next, and the last with the first', () => {
     const [a, b, c] = [{ name: 'a' }, { name: 'b' }, { name: 'c' }];
     expect(pairsAround([a, b, c])).toEqual([

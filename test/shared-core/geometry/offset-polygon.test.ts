@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import polygonClipping from 'polygon-clipping';
 import { describe, expect, it } from 'vitest';
 import { growPolygon } from '#core/geometry/offset-polygon';
-import { type Point, pointDistance, pointRotate } from '#core/geometry/point';
+import { type Point, pointDistance } from '#core/geometry/point';
 import {
   type Polygon,
   polygonArea,
@@ -13,10 +13,11 @@ import {
 } from '#core/geometry/polygon';
 import { regularPolygonCorners, regularPolygonFromInradius } from '#core/geometry/regular-polygon';
 import { convexPolygon, starShapedPolygon } from '#test/helpers/arbitraries';
+import { rotatePoint } from '#test/helpers/rotate-point';
 
 const at = (x: number, y: number): Point => ({ x, y });
 
-/** The area by clipper-lib's own offset with unlimited miters, on the integer grid it works on. */
+/** The area by the offset of clipper-lib with unlimited miters, on the integer grid it works on. */
 function areaByClipper(polygon: Polygon, distance: number): number {
   const path = polygon.map(({ x, y }) => ({ X: Math.round(x), Y: Math.round(y) }));
   const offset = new ClipperLib.ClipperOffset(1e6, 0.25);
@@ -33,12 +34,12 @@ function onGrid(polygon: Polygon): Polygon {
 describe('a finished patch grown by the seam', () => {
   const s = 0.25;
 
-  it('is a square larger by two seams', () => {
+  it('is a square two seams larger', () => {
     const grown = growPolygon([at(0, 0), at(3, 0), at(3, 3), at(0, 3)], s);
     expect(grown).toEqual([at(-s, -s), at(3 + s, -s), at(3 + s, 3 + s), at(-s, 3 + s)]);
   });
 
-  it('is a half-square triangle with legs longer by s(2 + √2), and a quarter-square one with its base by s(2 + 2√2)', () => {
+  it('has legs longer by s(2 + √2) if it is a half-square triangle, and a base longer by s(2 + 2√2) if it is a quarter-square triangle', () => {
     const half = growPolygon([at(0, 0), at(3, 0), at(0, 3)], s);
     expect(polygonPerimeter(half) / (2 + Math.SQRT2)).toBeCloseTo(3 + s * (2 + Math.SQRT2), 12);
     const quarter = growPolygon([at(0, 0), at(6, 0), at(3, 3)], s);
@@ -62,7 +63,7 @@ describe('a finished patch grown by the seam', () => {
     expect(pointDistance(c ?? at(0, 0), d ?? at(0, 0)) - 100).toBeCloseTo(quarter, 2);
   });
 
-  it('is a hexagon with a hexagon around it, one seam from flat to flat on each side', () => {
+  it('is a hexagon one seam larger on every side if it was a hexagon', () => {
     const hexagon = regularPolygonCorners(regularPolygonFromInradius(6, 3));
     const expected = regularPolygonCorners(regularPolygonFromInradius(6, 3 + s));
     growPolygon(hexagon, s).forEach((corner, index) => {
@@ -70,7 +71,7 @@ describe('a finished patch grown by the seam', () => {
     });
   });
 
-  it('grows the same whichever way round its corners run', () => {
+  it('does not depend on the direction of its corners', () => {
     fc.assert(
       fc.property(convexPolygon, (polygon) => {
         const forth = growPolygon(polygon, 2032);
@@ -81,7 +82,7 @@ describe('a finished patch grown by the seam', () => {
     );
   });
 
-  it('has every side at exactly the seam from where it was', () => {
+  it('has every side exactly one seam from where it was', () => {
     fc.assert(
       fc.property(starShapedPolygon, (polygon) => {
         const grown = growPolygon(polygon, 2032);
@@ -98,7 +99,7 @@ describe('a finished patch grown by the seam', () => {
     );
   });
 
-  it('has the area that an independent clipper gives it', () => {
+  it('has the area that an independent clipping library finds', () => {
     fc.assert(
       fc.property(
         fc.oneof(convexPolygon, starShapedPolygon),
@@ -113,7 +114,7 @@ describe('a finished patch grown by the seam', () => {
     );
   });
 
-  it('covers the patch whole, as a second clipper sees it', () => {
+  it('covers the whole patch, by a second clipping library', () => {
     fc.assert(
       fc.property(fc.oneof(convexPolygon, starShapedPolygon), (polygon) => {
         const [outer, inner] = [growPolygon(polygon, 2032), polygon].map((ring): [number, number][] =>
@@ -134,12 +135,12 @@ describe('a finished patch grown by the seam', () => {
     );
   });
 
-  it('keeps a corner on a straight side where it is along that side', () => {
+  it('moves a corner in the middle of a straight side straight outward', () => {
     const grown = growPolygon([at(0, 0), at(1, 0), at(4, 0), at(4, 3), at(0, 3)], s);
     expect(grown[1]).toEqual(at(1, -s));
   });
 
-  it('is the patch itself for no seam', () => {
+  it('is the same patch if the seam is 0', () => {
     const triangle = [at(0, 0), at(3, 0), at(0, 3)];
     expect(growPolygon(triangle, 0)).toEqual(triangle);
   });
@@ -149,18 +150,18 @@ describe('growing is refused', () => {
   const triangle: Polygon = [at(0, 0), at(3, 0), at(0, 3)];
 
   it.each<[string, Polygon, number]>([
-    ['by what is no number', triangle, NaN],
-    ['by no end', triangle, Infinity],
-    ['of a line there and back', [at(0, 0), at(3, 0), at(1, 0)], 1],
-    ['of a bow', [at(0, 0), at(4, 4), at(4, 0), at(0, 4)], 1],
-    ['into nothing', triangle, -2],
+    ['a distance that is not a number', triangle, NaN],
+    ['an infinite distance', triangle, Infinity],
+    ['a polygon that goes back along its own line', [at(0, 0), at(3, 0), at(1, 0)], 1],
+    ['a polygon that crosses itself', [at(0, 0), at(4, 4), at(4, 0), at(0, 4)], 1],
+    ['shrinking a patch to nothing', triangle, -2],
     [
-      'over a notch narrower than two seams',
+      'a notch narrower than two seams',
       [at(0, 0), at(9, 0), at(9, 9), at(5, 9), at(5, 5), at(4, 5), at(4, 9), at(0, 9)],
       1,
     ],
     [
-      'over a narrow mouth of a wide pocket',
+      'a narrow opening of a wide pocket',
       [
         at(0, 0),
         at(9, 0),
@@ -181,13 +182,13 @@ describe('growing is refused', () => {
     expect(() => growPolygon(polygon, distance)).toThrow(RangeError);
   });
 
-  it('but not where the same notch is wide enough', () => {
+  it('not if the same notch is wide enough', () => {
     const notched = [at(0, 0), at(9, 0), at(9, 9), at(5, 9), at(5, 5), at(4, 5), at(4, 9), at(0, 9)];
     expect(polygonArea(growPolygon(notched, 0.25))).toBeCloseTo(9.5 * 9.5 - 0.5 * 4, 12);
     expect(
       polygonArea(
         growPolygon(
-          notched.map((corner) => pointRotate(corner, 1)),
+          notched.map((corner) => rotatePoint(corner, 1)),
           0.25,
         ),
       ),

@@ -1,5 +1,5 @@
 import { assertNever } from '#core/assert-never';
-import { clearanceOfPoint } from '#core/geometry/circle-in-polygon';
+import { clearanceOfPoint } from '#core/geometry/clearance-of-point';
 import { type Point, pointDistance, pointMove } from '#core/geometry/point';
 import { type Polygon, polygonSides } from '#core/geometry/polygon';
 import { regularPolygonCorners, regularPolygonFromInradius } from '#core/geometry/regular-polygon';

@@ -119,7 +119,7 @@ describe('the bounds of an outline', () => {
     );
   });
 
-  it('of a hexagon of side 1 are 2 by 1.7321 (derived, trade checks 7)', () => {
+  it('of a hexagon of side 1 are 2 by 1.7321 (derived)', () => {
     const bounds = outlineBounds({ shape: 'hexagon', acrossFlats: inches(Math.sqrt(3)) });
     expect(inInches(bounds.width)).toBeCloseTo(2, 3);
     expect(inInches(bounds.length)).toBeCloseTo(1.7321, 3);
@@ -150,7 +150,7 @@ describe('corners, bends and slits', () => {
     expect(outlineTightestRadius({ shape: 'square', side: inches(7) })).toBeNull();
   });
 
-  it('leave a slit of 22 1/2 in from the edge of a 50 in skirt to a 5 in hole (derived, trade checks 11)', () => {
+  it('leave a slit of 22 1/2 in from the edge of a 50 in skirt to a 5 in hole (derived)', () => {
     expect(outlineSlit({ shape: 'circle', diameter: inches(50) }, { diameter: inches(5) })).toBe(
       inches(22.5),
     );
