@@ -2,10 +2,11 @@ import { ipcMain, type IpcMainInvokeEvent } from 'electron';
 import { CALL_CHANNEL } from '#core/contract/wires';
 import { type ChannelName, channels } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
+import { messageOf } from '#core/message-of';
 import { failure, type Result } from '#core/result';
 import { isOwnAddress } from '../security/navigation';
 
-/** Answers a call whose sender and name have been checked; the input is checked where it is used. */
+/** Answers a call whose sender and name are checked. The input is checked where it is used. */
 export type Answer = (
   name: ChannelName,
   input: unknown,
@@ -13,8 +14,8 @@ export type Answer = (
 ) => Promise<Result<unknown, Problem>>;
 
 /**
- * The one door between page and main process: the sender must be the top frame of our own page and the name one of the
- * contract's. Everything that goes wrong comes back as data.
+ * The only way from the page into the main process. The sender must be the top frame of our own page, and the call must be in the
+ * contract. Anything that goes wrong comes back as data.
  */
 export function registerCalls(answer: Answer): void {
   ipcMain.handle(CALL_CHANNEL, async (event, name: unknown, input: unknown) => {
@@ -27,7 +28,7 @@ export function registerCalls(answer: Answer): void {
     } catch (error) {
       return failure<Problem>({
         code: 'unexpected',
-        detail: error instanceof Error ? error.message : String(error),
+        detail: messageOf(error),
       });
     }
   });

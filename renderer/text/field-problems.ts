@@ -6,14 +6,14 @@ import type { MinutesProblem } from '#core/units/parse-minutes';
 import type { MoneyProblem } from '#core/units/parse-money';
 import type { LengthDisplay } from '#core/units/unit-system';
 
-/** What to say at a length field: what was read, and what to write instead. */
+/** What to say at a length field: what was typed, and what to type instead. */
 export function lengthProblemWords({ code, read, expected }: LengthProblem): string {
   const such = orList(expected);
   switch (code) {
     case 'empty':
       return `Write a length here, such as ${such}.`;
     case 'too-long':
-      return `That is too much text for a length. Write it like ${such}.`;
+      return `That’s too much text for a length. Write it like ${such}.`;
     case 'not-a-length':
       return `“${read}” could not be read as a length. Write it like ${such}.`;
     case 'ambiguous':
@@ -21,23 +21,23 @@ export function lengthProblemWords({ code, read, expected }: LengthProblem): str
     case 'unknown-unit':
       return `The unit in “${read}” is not known. Write it like ${such}.`;
     case 'zero-denominator':
-      return `“${read}” divides by nothing. Write it like ${such}.`;
+      return `“${read}” divides by zero. Write it like ${such}.`;
     case 'improper-fraction':
-      return `The fraction in “${read}” is more than a whole. Write it like ${such}.`;
+      return `The fraction in “${read}” is more than one. Write it like ${such}.`;
     case 'negative':
-      return `A length cannot be less than nothing. Write ${such}.`;
+      return `A length can’t be less than zero. Write ${such}.`;
     case 'too-fine':
-      return `“${read}” is finer than can be measured. The finest are ${such}.`;
+      return `“${read}” is too fine to measure. The finest are ${such}.`;
     case 'out-of-range':
       return `“${read}” is longer than any fabric. The longest are ${such}.`;
     case 'width-missing':
-      return `“${read}” says how long, not how wide. Write both, such as ${such}.`;
+      return `“${read}” gives the length but not the width. Write both, such as ${such}.`;
     default:
       return assertNever(code);
   }
 }
 
-/** What to say of a length that was read but does not fit the field; null where it fits. Limits are in 1/320 mm. */
+/** What to say of a length that is outside the limits of its field; null if it is within. Limits are in 1/320 mm. */
 export function lengthRangeWords(
   length: Length,
   minimum: number | undefined,
@@ -61,7 +61,7 @@ export function minutesProblemWords({ code, read, expected }: MinutesProblem): s
     case 'ambiguous':
       return `“${read}” can mean two things. For hours write ${such}.`;
     case 'out-of-range':
-      return `“${read}” is longer than a piece can take.`;
+      return `“${read}” is longer than a stage can take.`;
     default:
       return assertNever(code);
   }
@@ -79,7 +79,7 @@ export function moneyProblemWords({ code, read, expected }: MoneyProblem): strin
     case 'too-fine':
       return `“${read}” has more decimals than the currency. Write it like ${such}.`;
     case 'out-of-range':
-      return `“${read}” is more than the notebook can count.`;
+      return `“${read}” is more than Ringbound can count.`;
     case 'other-currency':
       return `“${read}” is in another currency. Write it like ${such}.`;
     default:

@@ -1,8 +1,8 @@
 import { z } from 'zod';
 
 /**
- * A call across the bridge. `input` is checked on the main side before anything happens; `output` exists for its type
- * alone. A write may change the workshop, so that whatever was read before is read again after it.
+ * A call across the bridge. `input` is checked on the main side before anything happens; `output` only carries a type. A write may change
+ * the workshop, so the page reads again what it read before.
  */
 export interface Channel<Input = unknown, Output = unknown> {
   readonly access: 'read' | 'write';
@@ -23,10 +23,10 @@ export function writes<Output>() {
 export type InputOf<C> = C extends Channel<infer Input> ? Input : never;
 export type OutputOf<C> = C extends { readonly output?: infer Output } ? Exclude<Output, undefined> : never;
 
-/** A part of a long list: which lines, counted from 0; without `limit` all from there on. */
+/** Part of a long list: `limit` lines from `offset` on, counted from 0; without `limit` all the rest. */
 export const pageRequest = { offset: z.int().min(0).optional(), limit: z.int().min(1).max(1_000).optional() };
 
-/** The lines asked for, and how many there are in all. */
+/** The lines asked for, and the number of lines in the whole list. */
 export interface Page<Item> {
   readonly items: readonly Item[];
   readonly total: number;

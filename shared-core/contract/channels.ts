@@ -9,14 +9,14 @@ import { dateChannels } from './dates';
 import { projectChannels } from './projects';
 import { shoppingChannels } from './shopping';
 import { stashChannels } from './stash';
-import { stashInsightChannels } from './stash-insight';
+import { stashNumbersChannels } from './stash-numbers';
 import { stashSearchChannels } from './stash-searches';
 import { stashTableChannels } from './stash-table';
 import { tripChannels } from './trips';
 import { shellChannels, workshopChannels } from './workshop';
 import type { Result } from '#core/result';
 
-/** Everything that may be asked across the bridge: the whole of it, and nothing else gets through. */
+/** Every call that the page may make; no other gets through. */
 export const storeChannels = {
   ...projectChannels,
   ...tripChannels,
@@ -24,7 +24,7 @@ export const storeChannels = {
   ...clockChannels,
   ...calculationChannels,
   ...stashChannels,
-  ...stashInsightChannels,
+  ...stashNumbersChannels,
   ...stashSearchChannels,
   ...stashTableChannels,
   ...shoppingChannels,

@@ -1,10 +1,10 @@
 import { z } from 'zod';
-import { type RunningClock, type Work, workDetails, workDone } from '#core/domain/clock';
-import { stageId, workId, type WorkId } from '#core/domain/ids';
+import { type RunningClock, type Work, workDetailsSchema, workDoneSchema } from '#core/domain/clock';
+import { stageIdSchema, workIdSchema, type WorkId } from '#core/domain/ids';
 import { reads, writes } from './channel';
 import type { Changed } from './projects';
 
-/** A stretch of work with what was counted in it. */
+/** Logged time with what was counted in it. */
 export interface CountedWork {
   readonly minutes: number;
   readonly done: Work['done'];
@@ -13,24 +13,26 @@ export interface CountedWork {
 export const clockChannels = {
   'clock:state': reads<RunningClock | null>()(z.object({})),
   /**
-   * Starts the clock on a stage, which begins if it was only planned (a closed gate refuses that). A clock that runs on another
-   * stage is stopped and its time kept.
+   * Starts the clock on a stage. A planned stage is started too, which a closed gate refuses. A clock that runs on another stage is
+   * stopped and its time saved.
    */
-  'clock:start': writes<Changed & { readonly workId: WorkId }>()(z.object({ stageId })),
-  /** Stops the running clock: with `minutes` these are kept, else the time it ran, rounded by setting. */
+  'clock:start': writes<Changed & { readonly workId: WorkId }>()(z.object({ stageId: stageIdSchema })),
+  /** Stops the running clock. Saves `minutes` if given, otherwise the time it ran, rounded as the settings say. */
   'clock:stop': writes<Changed>()(
     z.object({
       minutes: z.int().min(1).max(100_000).optional(),
-      done: workDone.nullable(),
+      done: workDoneSchema.nullable(),
       note: z.string().trim().max(300),
     }),
   ),
-  /** The work of a stage by its days, the running clock left out. */
-  'work:of-stage': reads<readonly Work[]>()(z.object({ stageId })),
-  /** All work in which something was counted. */
+  /** The time logged on a stage, by day, without the running clock. */
+  'work:of-stage': reads<readonly Work[]>()(z.object({ stageId: stageIdSchema })),
+  /** All logged time in which something was counted. */
   'work:counted': reads<readonly CountedWork[]>()(z.object({})),
-  'work:add': writes<Changed & { readonly workId: WorkId }>()(z.object({ stageId, details: workDetails })),
-  'work:change': writes<Changed>()(z.object({ workId, details: workDetails })),
-  /** Strikes out a stretch of work; of the running clock it throws the time away. */
-  'work:remove': writes<Changed>()(z.object({ workId })),
+  'work:add': writes<Changed & { readonly workId: WorkId }>()(
+    z.object({ stageId: stageIdSchema, details: workDetailsSchema }),
+  ),
+  'work:change': writes<Changed>()(z.object({ workId: workIdSchema, details: workDetailsSchema })),
+  /** Deletes logged time, or the running clock without saving its time. */
+  'work:delete': writes<Changed>()(z.object({ workId: workIdSchema })),
 };

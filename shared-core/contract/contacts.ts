@@ -1,11 +1,11 @@
 import { z } from 'zod';
-import { type ContactDetails, contactDetails } from '#core/domain/contact';
-import { contactId, type ContactId } from '#core/domain/ids';
+import { type ContactDetails, contactDetailsSchema } from '#core/domain/contact';
+import { contactIdSchema, type ContactId } from '#core/domain/ids';
 import type { StageState } from '#core/domain/stage';
 import { reads, writes } from './channel';
 import type { Changed, Trip } from './projects';
 
-/** A trip as it stands with a contact: which piece it was, and for which stage. */
+/** A trip as the page of its contact shows it. */
 export interface ContactTrip extends Trip {
   readonly projectName: string;
   readonly stageName: string;
@@ -22,10 +22,10 @@ export interface Contact {
 export const contactChannels = {
   /** By name. */
   'contact:list': reads<readonly Contact[]>()(z.object({})),
-  /** Keeps a new contact where no id is given, else changes the one with that id; two may not share a name. */
-  'contact:keep': writes<Changed & { readonly contactId: ContactId }>()(
-    z.object({ contactId: contactId.nullable(), details: contactDetails }),
+  /** Saves a contact: without an id a new one. Two contacts cannot share a name. */
+  'contact:save': writes<Changed & { readonly contactId: ContactId }>()(
+    z.object({ contactId: contactIdSchema.nullable(), details: contactDetailsSchema }),
   ),
-  /** Refused while a trip names them. */
-  'contact:remove': writes<Changed>()(z.object({ contactId })),
+  /** Refused while a trip refers to the contact. */
+  'contact:delete': writes<Changed>()(z.object({ contactId: contactIdSchema })),
 };

@@ -1,43 +1,43 @@
 import { z } from 'zod';
-import { keptPlan, type KeptPlan, type TickedStep } from '#core/domain/cutting-plan';
-import { calendarDate } from '#core/domain/dates';
-import { fabricPieceId, projectId } from '#core/domain/ids';
+import { keptPlanSchema, type KeptPlan, type TickedStep } from '#core/domain/cutting-plan';
+import { calendarDateSchema } from '#core/domain/dates';
+import { fabricPieceIdSchema, projectIdSchema } from '#core/domain/ids';
 import { reads, writes } from './channel';
 import type { Changed } from './projects';
 
-/** The plan kept with a project. Whether it is out of date is worked out when it is shown, from the stash as it is then. */
+/** The plan saved with a project. Whether it is out of date is worked out when it is shown, from the stash at that time. */
 export interface CuttingPlanPage {
   readonly plan: KeptPlan;
-  readonly keptAt: number;
+  readonly savedAt: number;
   /** By piece, then in the order they were cut. */
   readonly ticked: readonly TickedStep[];
 }
 
-/** A cut of the plan: the piece, and its place among the steps of that piece. */
-const step = { projectId, pieceId: fabricPieceId, place: z.int().min(0).max(5_000) };
+/** A cut of the plan: the piece, and the number of the cut among those of the piece. */
+const step = { projectId: projectIdSchema, pieceId: fabricPieceIdSchema, place: z.int().min(0).max(5_000) };
 
 export const cuttingChannels = {
-  'cutting:open': reads<CuttingPlanPage | null>()(z.object({ projectId })),
-  /** Keeps a plan in place of the one before. What that had cut already must stand first in the new one, as it was cut. */
-  'cutting:keep': writes<Changed>()(z.object({ projectId, plan: keptPlan })),
+  'cutting:open': reads<CuttingPlanPage | null>()(z.object({ projectId: projectIdSchema })),
+  /** Saves a plan in place of an earlier one. The cuts booked by that one must come first in the new plan, unchanged. */
+  'cutting:save': writes<Changed>()(z.object({ projectId: projectIdSchema, plan: keptPlanSchema })),
   /**
-   * Books what the plan says is to be bought of a fabric, named as the plan names it, at what was paid for it; sets it aside for
-   * the project, and the plan cuts it from then on. All of it is one change.
+   * Books the fabric that the plan asks to buy, sets it aside for the project and lets the plan cut it, all in one change. `fabric` is the
+   * plan's key for the fabric; `costMinor` is the price paid.
    */
   'cutting:buy': writes<Changed>()(
     z.object({
-      projectId,
+      projectId: projectIdSchema,
       fabric: z.string().min(1).max(200),
       costMinor: z.int().min(0).max(100_000_000),
-      on: calendarDate,
+      on: calendarDateSchema,
     }),
   ),
-  'cutting:remove': writes<Changed>()(z.object({ projectId })),
+  'cutting:delete': writes<Changed>()(z.object({ projectId: projectIdSchema })),
   /**
-   * Books what a step takes, shared among the projects whose patches it gives, and its leftovers as pieces of their own, in
-   * one change. Only the next step of a piece can be ticked. Refused as short-of-fabric as `ledger:cut` is.
+   * Books a step, shared by the projects whose patches it gives, and its leftovers as new pieces, in one change. Only the next step of a
+   * piece can be checked off. Refused as short-of-fabric like `ledger:cut`.
    */
-  'cutting:tick': writes<Changed>()(z.object({ ...step, knowingly: z.boolean(), on: calendarDate })),
-  /** Takes the last ticked step of a piece back with all it booked; refused when its fabric has been used since. */
-  'cutting:untick': writes<Changed>()(z.object({ ...step, on: calendarDate })),
+  'cutting:tick': writes<Changed>()(z.object({ ...step, knowingly: z.boolean(), on: calendarDateSchema })),
+  /** Undoes the last step of a piece that was checked off, with all its bookings. Refused if the fabric has been used since. */
+  'cutting:untick': writes<Changed>()(z.object({ ...step, on: calendarDateSchema })),
 };

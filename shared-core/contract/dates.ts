@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { calendarDate } from '#core/domain/dates';
-import { projectId, tripId } from '#core/domain/ids';
+import { calendarDateSchema } from '#core/domain/dates';
+import { projectIdSchema, tripIdSchema } from '#core/domain/ids';
 import type { DaysAway } from '#core/learned/days-away';
 import type { DayToRemember } from '#core/calendar-file/day-to-remember';
 import type { Schedule, WeekLoad } from '#core/planner/schedule';
@@ -8,49 +8,49 @@ import type { CalendarDate } from '#core/units/calendar-date';
 import { reads, writes } from './channel';
 import type { Changed } from './projects';
 
-/** Days moved to other ones: those on which pieces are due, and those for which they were promised back. */
+/** Due days and promised days, moved to other days. */
 export const dayMoves = z
   .object({
     dues: z
-      .array(z.object({ projectId, dueOn: calendarDate }).readonly())
+      .array(z.object({ projectId: projectIdSchema, dueOn: calendarDateSchema }).readonly())
       .max(500)
       .readonly(),
     promises: z
-      .array(z.object({ tripId, promisedOn: calendarDate }).readonly())
+      .array(z.object({ tripId: tripIdSchema, promisedOn: calendarDateSchema }).readonly())
       .max(500)
       .readonly(),
   })
   .readonly();
 export type DayMoves = z.infer<typeof dayMoves>;
 
-/** When everything will be done with the days as they are, or as they would be moved. */
+/** When everything will be done, with the days as they are or as they would be moved. */
 export interface PlannedDates {
-  /** Without its single sessions of work, which are many and which nobody looks at one by one. */
+  /** Without its sessions of work: they are many, and no page shows them. */
   readonly plan: Omit<Schedule, 'sessions'>;
   readonly weeks: readonly WeekLoad[];
-  /** Of every stage that goes out or is out: how long it is away, and whose figure that is. */
+  /** For every stage that goes to a quilter or is there: how long it is away, and where that figure comes from. */
   readonly away: readonly DaysAway[];
 }
 
-/** What would bring everything in time. */
-export interface Mending {
-  /** Minutes a week more at the bench that would do for all that hours can help; null where none would. */
+/** What would get everything done on time. */
+export interface DateFixes {
+  /** Extra minutes a week that would be enough for every project that more hours can help; null if no number is. */
   readonly extraWeekMinutes: number | null;
-  /** Pieces that are late whatever the hours. */
+  /** Projects that are late no matter how many hours are added. */
   readonly beyondHours: readonly string[];
-  /** Due days that would do in place of hours. */
+  /** Due days that would work instead of more hours. */
   readonly moved: readonly { readonly id: string; readonly dueOn: CalendarDate }[];
 }
 
-const question = z.object({ on: calendarDate, moves: dayMoves });
+const question = z.object({ on: calendarDateSchema, moves: dayMoves });
 
 export const dateChannels = {
-  /** `on` is today; the moves are only supposed, nothing is kept. */
+  /** `on` is today. The moves are only tried out; nothing is saved. */
   'dates:plan': reads<PlannedDates>()(question),
-  /** To be asked where something is late: it tries many plans. */
-  'dates:mend': reads<Mending>()(question),
-  /** The days that other calendars may want to know of, in their order. */
-  'dates:remember': reads<readonly DayToRemember[]>()(z.object({ on: calendarDate })),
-  /** Keeps the moves, all of them as one change. */
+  /** For schedules where something is late. Slow, because it tries many schedules. */
+  'dates:suggest-fixes': reads<DateFixes>()(question),
+  /** The days for other calendars, in order. */
+  'dates:days-to-remember': reads<readonly DayToRemember[]>()(z.object({ on: calendarDateSchema })),
+  /** Saves all moves as one change. */
   'dates:move': writes<Changed>()(z.object({ moves: dayMoves })),
 };

@@ -1,9 +1,22 @@
 import { z } from 'zod';
-import { checklistItemId, photoId, projectId, stageId, stagePlanId, tripId } from '#core/domain/ids';
+import {
+  checklistItemIdSchema,
+  photoIdSchema,
+  projectIdSchema,
+  stageIdSchema,
+  stagePlanIdSchema,
+  tripIdSchema,
+} from '#core/domain/ids';
 import type { ChangeId, ContactId, PackageId, PhotoId, ProjectId, StageId, TripId } from '#core/domain/ids';
-import { type Project, projectDetails } from '#core/domain/project';
-import { plannedStage, type PlannedStage, type Stage, stageKind, stageState } from '#core/domain/stage';
-import { photoMoment, type PhotoMoment } from '#core/domain/photo';
+import { type Project, projectDetailsSchema } from '#core/domain/project';
+import {
+  plannedStageSchema,
+  type PlannedStage,
+  type Stage,
+  stageKindSchema,
+  stageStateSchema,
+} from '#core/domain/stage';
+import { photoMomentSchema, type PhotoMoment } from '#core/domain/photo';
 import type { PackingLine, TripDetails, TripEvent } from '#core/domain/trip';
 import type { StageEstimate } from '#core/learned/stage-estimate';
 import { type Page, pageRequest, reads, writes } from './channel';
@@ -23,14 +36,14 @@ export interface Trip extends TripDetails {
 export interface StagePhoto {
   readonly id: PhotoId;
   readonly stageId: StageId;
-  /** The trip before or after which it was taken; null when it was taken of the stage itself. */
+  /** The trip before or after which it was taken; null for a photo of the stage itself. */
   readonly tripId: TripId | null;
   readonly moment: PhotoMoment | null;
   readonly caption: string;
   readonly addedAt: number;
 }
 
-/** One line of a project's history, newest first. */
+/** One line of a project's log. */
 export interface StageEvent {
   readonly stageId: StageId;
   readonly stageName: string;
@@ -40,7 +53,7 @@ export interface StageEvent {
   readonly at: number;
 }
 
-/** A stage as a list shows it: of its checklist only whether a gate line still forbids its start. */
+/** A stage as a list shows it; of its checklist only whether a gate is still closed. */
 export interface StageGlance extends Pick<
   Stage,
   | 'id'
@@ -57,7 +70,7 @@ export interface StageGlance extends Pick<
   readonly isGateShut: boolean;
 }
 
-/** A project as a list or the bench shows it. `swatches` are the colors of the fabrics it used, most used first. */
+/** A project as a list or the bench shows it. `swatches` are the colors of the fabrics it used, the most used first. */
 export interface ProjectGlance {
   readonly project: Project;
   readonly stages: readonly StageGlance[];
@@ -73,116 +86,136 @@ export interface ProjectSpread extends ProjectGlance {
 }
 
 export interface StagePlan {
-  readonly id: z.infer<typeof stagePlanId>;
+  readonly id: z.infer<typeof stagePlanIdSchema>;
   readonly name: string;
   readonly says: string;
-  /** Plans that came with the notebook can be copied and left alone, not deleted. */
+  /** False for a plan that came with Ringbound: it can be copied, but not changed or deleted. */
   readonly isOwn: boolean;
   readonly stages: readonly PlannedStage[];
 }
 
 /**
- * A stage as it would be under another plan. stays: with everything recorded of it; fresh: not begun; kept: the plan does not
- * know it, but something is recorded of it; gone: neither.
+ * A stage as it would be under another stage plan. stays: with its records. fresh: new, not started. kept: not in the plan, but it has
+ * records. gone: not in the plan and without records.
  */
-export interface ForeseenStage {
+export interface PreviewedStage {
   readonly how: 'stays' | 'fresh' | 'kept' | 'gone';
   readonly name: string;
-  /** Where it would be skipped though it is not over yet. */
+  /** It would be skipped although it is not finished. */
   readonly isSkipped: boolean;
 }
 
-/** What every change answers with: the change's own id, for undoing just that. */
+/** Every change returns its own id, so that just this one can be undone. */
 export interface Changed {
   readonly changeId: ChangeId;
 }
 
 export const projectChannels = {
-  /** Open projects by due date, those without one last; archived ones the latest first. */
+  /** Open projects by due day, those without one last; archived ones latest first. */
   'project:list': reads<Page<ProjectGlance>>()(z.object({ archived: z.boolean(), ...pageRequest })),
-  'project:open': reads<ProjectSpread>()(z.object({ projectId })),
+  'project:open': reads<ProjectSpread>()(z.object({ projectId: projectIdSchema })),
   'project:create': writes<Changed & { readonly projectId: ProjectId }>()(
-    z.object({ details: projectDetails, stagePlanId }),
+    z.object({ details: projectDetailsSchema, stagePlanId: stagePlanIdSchema }),
   ),
-  'project:change': writes<Changed>()(z.object({ projectId, details: projectDetails })),
-  'project:duplicate': writes<Changed & { readonly projectId: ProjectId }>()(z.object({ projectId })),
-  'project:archive': writes<Changed>()(z.object({ projectId, archived: z.boolean() })),
-  /** Brings a piece to stand at a stage of its plan, or past the last one; what comes before is done, what comes after planned. */
-  'project:stand-at': writes<Changed>()(z.object({ projectId, stageId: stageId.nullable() })),
-  /** What following a plan would change, in the new order; nothing is changed. */
-  'project:foresee-plan': reads<readonly ForeseenStage[]>()(z.object({ projectId, stagePlanId })),
+  'project:change': writes<Changed>()(
+    z.object({ projectId: projectIdSchema, details: projectDetailsSchema }),
+  ),
+  'project:duplicate': writes<Changed & { readonly projectId: ProjectId }>()(
+    z.object({ projectId: projectIdSchema }),
+  ),
+  'project:archive': writes<Changed>()(z.object({ projectId: projectIdSchema, archived: z.boolean() })),
+  /** Moves a project to one of its stages, or past the last one. Earlier stages become done, later ones planned. */
+  'project:move-to-stage': writes<Changed>()(
+    z.object({ projectId: projectIdSchema, stageId: stageIdSchema.nullable() }),
+  ),
+  /** The stages as they would be under a stage plan, in their new order. Nothing is changed. */
+  'project:preview-plan-change': reads<readonly PreviewedStage[]>()(
+    z.object({ projectId: projectIdSchema, stagePlanId: stagePlanIdSchema }),
+  ),
   /**
-   * Gives a running project the stages of a plan. Stages that match (same kind, same name first) keep everything recorded of
-   * them; a stage the plan does not know goes if nothing is recorded of it, else it stays at its place as skipped, or as done.
+   * Gives a project the stages of another stage plan. Stages that match (same kind, same name first) keep their records. A stage that is
+   * not in the plan is deleted if it has no records; otherwise it stays where it was, skipped or done.
    */
-  'project:follow-plan': writes<Changed>()(z.object({ projectId, stagePlanId })),
-  'project:delete': writes<Changed>()(z.object({ projectId })),
+  'project:follow-plan': writes<Changed>()(
+    z.object({ projectId: projectIdSchema, stagePlanId: stagePlanIdSchema }),
+  ),
+  'project:delete': writes<Changed>()(z.object({ projectId: projectIdSchema })),
 
   /** Moves a stage to a state. A closed gate refuses `in-hand`, `out` and `done` unless `passGateWhy` says why. */
   'stage:move': writes<Changed>()(
-    z.object({ stageId, to: stageState, passGateWhy: z.string().trim().max(1_000).optional() }),
+    z.object({
+      stageId: stageIdSchema,
+      to: stageStateSchema,
+      passGateWhy: z.string().trim().max(1_000).optional(),
+    }),
   ),
-  /** An estimate other than before is then the maker's own. */
+  /** A changed estimate becomes the maker's own. */
   'stage:change': writes<Changed>()(
     z.object({
-      stageId,
+      stageId: stageIdSchema,
       name: z.string().trim().min(1).max(120),
       estimateMinutes: z.int().min(0).max(100_000),
       heldUpBy: z.string().trim().max(300),
       notes: z.string().max(20_000),
     }),
   ),
-  /** Reckons a stage by the maker's own rates again, or holds to the hours that stand with it whatever the rates say. */
-  'stage:reckon': writes<Changed>()(z.object({ stageId, by: z.enum(['rates', 'own']) })),
-  /** How long each stage of a project that is not over will take, and what that comes from. */
-  'stage:estimates': reads<Readonly<Record<StageId, StageEstimate>>>()(z.object({ projectId })),
-  /** Puts a new stage at `position` of the project's plan. */
+  /** Estimates a stage by the maker's rates again, or keeps its present hours whatever the rates say. */
+  'stage:set-estimate-source': writes<Changed>()(
+    z.object({ stageId: stageIdSchema, by: z.enum(['rates', 'own']) }),
+  ),
+  /** How long each unfinished stage of a project will take, and where that figure comes from. */
+  'stage:estimates': reads<Readonly<Record<StageId, StageEstimate>>>()(
+    z.object({ projectId: projectIdSchema }),
+  ),
+  /** Adds a new stage at `position` among the project's stages. */
   'stage:add': writes<Changed & { readonly stageId: StageId }>()(
     z.object({
-      projectId,
+      projectId: projectIdSchema,
       position: z.int().min(0),
-      kind: stageKind,
+      kind: stageKindSchema,
       name: z.string().trim().min(1).max(120),
     }),
   ),
-  /** A fresh copy of the stage, not begun, right after it. */
-  'stage:repeat': writes<Changed & { readonly stageId: StageId }>()(z.object({ stageId })),
-  'stage:reorder': writes<Changed>()(z.object({ stageId, position: z.int().min(0) })),
-  /** Whether it may run beside the stage before it, and which calculators stand on its page; null: those of its kind. */
+  /** Adds a copy of the stage, not started, right after it. */
+  'stage:repeat': writes<Changed & { readonly stageId: StageId }>()(z.object({ stageId: stageIdSchema })),
+  'stage:reorder': writes<Changed>()(z.object({ stageId: stageIdSchema, position: z.int().min(0) })),
+  /** Whether it may run beside the stage before it, and which calculators its page shows; null: those of its kind. */
   'stage:set-up': writes<Changed>()(
     z.object({
-      stageId,
+      stageId: stageIdSchema,
       isBeside: z.boolean(),
       calculators: z.array(z.string().max(60)).max(40).readonly().nullable(),
     }),
   ),
-  'stage:remove': writes<Changed>()(z.object({ stageId })),
+  'stage:delete': writes<Changed>()(z.object({ stageId: stageIdSchema })),
 
   'checklist:add': writes<Changed>()(
-    z.object({ stageId, text: z.string().trim().min(1).max(300), isGate: z.boolean() }),
+    z.object({ stageId: stageIdSchema, text: z.string().trim().min(1).max(300), isGate: z.boolean() }),
   ),
-  'checklist:tick': writes<Changed>()(z.object({ checklistItemId, ticked: z.boolean() })),
-  'checklist:remove': writes<Changed>()(z.object({ checklistItemId })),
+  'checklist:tick': writes<Changed>()(
+    z.object({ checklistItemId: checklistItemIdSchema, ticked: z.boolean() }),
+  ),
+  'checklist:delete': writes<Changed>()(z.object({ checklistItemId: checklistItemIdSchema })),
 
-  /** Keeps a picture (JPEG, PNG or WebP, 40 MB at most) with a stage; the same picture is stored once. */
+  /** Saves a picture (JPEG, PNG or WebP, at most 40 MB) with a stage. The same picture is stored once. */
   'photo:add': writes<Changed & { readonly photoId: PhotoId }>()(
     z.object({
-      stageId,
+      stageId: stageIdSchema,
       bytes: z.instanceof(Uint8Array),
       caption: z.string().trim().max(300),
-      ofTrip: z.object({ tripId, moment: photoMoment }).optional(),
+      ofTrip: z.object({ tripId: tripIdSchema, moment: photoMomentSchema }).optional(),
     }),
   ),
-  'photo:remove': writes<Changed>()(z.object({ photoId })),
+  'photo:delete': writes<Changed>()(z.object({ photoId: photoIdSchema })),
 
   'stage-plan:list': reads<readonly StagePlan[]>()(z.object({})),
-  'stage-plan:keep': writes<Changed & { readonly stagePlanId: StagePlan['id'] }>()(
+  'stage-plan:save': writes<Changed & { readonly stagePlanId: StagePlan['id'] }>()(
     z.object({
-      stagePlanId: stagePlanId.nullable(),
+      stagePlanId: stagePlanIdSchema.nullable(),
       name: z.string().trim().min(1).max(120),
       says: z.string().trim().max(300),
-      stages: z.array(plannedStage).min(1).max(40).readonly(),
+      stages: z.array(plannedStageSchema).min(1).max(40).readonly(),
     }),
   ),
-  'stage-plan:delete': writes<Changed>()(z.object({ stagePlanId })),
+  'stage-plan:delete': writes<Changed>()(z.object({ stagePlanId: stagePlanIdSchema })),
 };

@@ -1,48 +1,50 @@
 import { z } from 'zod';
-import { calendarDate } from '#core/domain/dates';
-import { stageId, tripEventId, tripId, type TripId } from '#core/domain/ids';
-import { packingList, tripDetails, tripEventKind } from '#core/domain/trip';
+import { calendarDateSchema } from '#core/domain/dates';
+import { stageIdSchema, tripEventIdSchema, tripIdSchema, type TripId } from '#core/domain/ids';
+import { packingListSchema, tripDetailsSchema, tripEventKindSchema } from '#core/domain/trip';
 import { writes } from './channel';
 import type { Changed } from './projects';
 
 export const tripChannels = {
-  'trip:add': writes<Changed & { readonly tripId: TripId }>()(z.object({ stageId, details: tripDetails })),
+  'trip:add': writes<Changed & { readonly tripId: TripId }>()(
+    z.object({ stageId: stageIdSchema, details: tripDetailsSchema }),
+  ),
   /**
-   * Writes a trip down and moves its stage out; a closed gate refuses it as it refuses `stage:move`. Other stages go in the
-   * same package, each on a trip of its own.
+   * Records a trip and moves its stage to the quilter; a closed gate refuses this as it refuses `stage:move`. Other stages go in the same
+   * package, each on a trip of its own.
    */
   'trip:send': writes<Changed & { readonly tripId: TripId }>()(
     z.object({
-      stageId,
-      details: tripDetails,
-      packing: packingList.optional(),
-      alsoStageIds: z.array(stageId).max(40).readonly().optional(),
+      stageId: stageIdSchema,
+      details: tripDetailsSchema,
+      packing: packingListSchema.optional(),
+      alsoStageIds: z.array(stageIdSchema).max(40).readonly().optional(),
     }),
   ),
   /**
-   * Ends a trip (or, without one on record, writes it down as it ended) and finishes its stage. Of the same package, those
+   * Ends a trip and finishes its stage. If no trip was recorded, this records one that has ended. The trips of the same package that are
    * named came back with it; the others are still away.
    */
   'trip:receive': writes<Changed>()(
     z.object({
-      stageId,
-      tripId: tripId.nullable(),
-      details: tripDetails,
-      alsoTripIds: z.array(tripId).max(40).readonly().optional(),
+      stageId: stageIdSchema,
+      tripId: tripIdSchema.nullable(),
+      details: tripDetailsSchema,
+      alsoTripIds: z.array(tripIdSchema).max(40).readonly().optional(),
     }),
   ),
-  'trip:change': writes<Changed>()(z.object({ tripId, details: tripDetails })),
-  'trip:remove': writes<Changed>()(z.object({ tripId })),
-  /** Writes down a word of a trip; of the whole package if so said. */
-  'trip:tell': writes<Changed>()(
+  'trip:change': writes<Changed>()(z.object({ tripId: tripIdSchema, details: tripDetailsSchema })),
+  'trip:delete': writes<Changed>()(z.object({ tripId: tripIdSchema })),
+  /** Adds an update to a trip, or to all trips of its package. */
+  'trip:add-event': writes<Changed>()(
     z.object({
-      tripId,
-      kind: tripEventKind,
-      on: calendarDate,
+      tripId: tripIdSchema,
+      kind: tripEventKindSchema,
+      on: calendarDateSchema,
       note: z.string().trim().max(500),
       ofWholePackage: z.boolean(),
     }),
   ),
-  'trip:untell': writes<Changed>()(z.object({ tripEventId })),
-  'trip:pack': writes<Changed>()(z.object({ tripId, packing: packingList })),
+  'trip:delete-event': writes<Changed>()(z.object({ tripEventId: tripEventIdSchema })),
+  'trip:pack': writes<Changed>()(z.object({ tripId: tripIdSchema, packing: packingListSchema })),
 };

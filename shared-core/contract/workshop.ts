@@ -1,29 +1,29 @@
 import { z } from 'zod';
-import { calendarDate } from '#core/domain/dates';
-import { changeId, type ChangeId } from '#core/domain/ids';
-import { type Settings, type Workshop, workshop } from '#core/domain/workshop';
+import { calendarDateSchema } from '#core/domain/dates';
+import { changeIdSchema, type ChangeId } from '#core/domain/ids';
+import { type Settings, type Workshop, workshopSchema } from '#core/domain/workshop';
 import { reads, writes } from './channel';
 import type { Changed } from './projects';
 
-/** What the notebook knows when it opens. */
+/** What the page reads first. */
 export interface Opening {
   readonly workshop: Workshop;
-  /** Its settings with what was learned in place of a default. */
+  /** Its settings, with learned values in place of defaults. */
   readonly settingsInUse: Settings;
-  /** Nothing has ever been entered: the demo is offered. */
+  /** Nothing was ever entered, so the demo is offered. */
   readonly isEmpty: boolean;
   readonly isDemo: boolean;
   readonly programVersion: string;
   readonly file: string;
 }
 
-/** The newest change that can be undone and the one that can be redone, in words; null where there is none. */
+/** The change that Undo would undo and the one that Redo would redo, in words; null if there is none. */
 export interface UndoState {
   readonly undo: string | null;
   readonly redo: string | null;
 }
 
-/** One change in the maker's words. */
+/** One change of the history; `says` is its words. */
 export interface PastChange {
   readonly id: ChangeId;
   readonly says: string;
@@ -44,13 +44,13 @@ export interface Backup {
 
 export const workshopChannels = {
   'workshop:opening': reads<Opening>()(z.object({})),
-  'workshop:change': writes<Changed>()(z.object({ workshop })),
-  /** The changes that can be undone, the newest first, and those that can be done again, the next one first. */
+  'workshop:change': writes<Changed>()(z.object({ workshop: workshopSchema })),
+  /** The changes that can be undone, the newest first, and those that can be redone, the next one first. */
   'change:list': reads<ChangeList>()(z.object({})),
-  /** Takes back the named change and everything since; or does again everything up to and with it. Answers with how many. */
-  'change:go-to': writes<{ readonly steps: number }>()(z.object({ changeId })),
+  /** Undoes the named change and everything after it, or redoes everything up to it. Returns the number of changes. */
+  'change:go-to': writes<{ readonly steps: number }>()(z.object({ changeId: changeIdSchema })),
   'change:state': reads<UndoState>()(z.object({})),
-  /** Takes back the newest change, or the named one if it is still the newest; answers with its words. */
+  /** Undoes the newest change, or the named one if it is still the newest. Returns its words. */
   'change:undo': writes<{ readonly says: string }>()(
     z.object({
       changeId: z
@@ -62,23 +62,23 @@ export const workshopChannels = {
   'change:redo': writes<{ readonly says: string }>()(z.object({})),
   'backup:list': reads<readonly Backup[]>()(z.object({})),
   'backup:make': writes<Backup>()(z.object({})),
-  /** Puts a backup in place of the workshop; what was there is backed up first. */
+  /** Replaces the workshop with a backup; the present workshop is backed up first. */
   'backup:restore': writes<{ readonly restored: string }>()(z.object({ name: z.string().max(200) })),
 };
 
-/** Calls that the window's own process answers, not the store. */
+/** Calls that the main process answers itself, without the store. */
 export const shellChannels = {
-  /** Leaves this workshop and opens the demo one, or goes back from it. The demo is a file of its own. */
+  /** Opens the demo workshop, which is a file of its own, or goes back from it. */
   'shell:enter-demo': writes<{ readonly file: string }>()(z.object({})),
   'shell:leave-demo': writes<{ readonly file: string }>()(z.object({})),
-  /** Asks which file to bring in; the page gets a token for it, never its path. Null when the maker thinks better of it. */
+  /** Asks which file to import. The page gets a token for it, never its path; null if the dialog is canceled. */
   'shell:choose-table': reads<{ readonly token: string; readonly name: string } | null>()(z.object({})),
-  /** Asks where to keep the whole stash as a file; null when the maker thinks better of it. */
+  /** Asks where to save the whole stash as a file; null if the dialog is canceled. */
   'shell:export-stash': reads<{ readonly file: string } | null>()(z.object({ as: z.enum(['csv', 'json']) })),
   'shell:show-folder': reads<null>()(z.object({ which: z.enum(['workshop', 'backups']) })),
-  /** Writes the days to remember as a calendar file and asks where to keep it; null when the maker thinks better of it. */
-  'shell:save-calendar': reads<{ readonly file: string } | null>()(z.object({ on: calendarDate })),
-  /** Makes a PDF of one of the page's sheets and asks where to keep it; null when the maker thinks better of it. */
+  /** Asks where to save a calendar file of the days to remember; null if the dialog is canceled. */
+  'shell:save-calendar': reads<{ readonly file: string } | null>()(z.object({ on: calendarDateSchema })),
+  /** Asks where to save a PDF of a sheet; null if the dialog is canceled. */
   'shell:print-sheet': reads<{ readonly file: string } | null>()(
     z.object({
       path: z

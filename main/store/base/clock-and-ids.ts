@@ -1,9 +1,9 @@
 import { randomUUID } from 'node:crypto';
 import { type CalendarDate, calendarDateFromParts } from '#core/units/calendar-date';
 
-/** The store's only clock and the only source of new identifiers; tests hand in their own. */
+/** The store's only clock and its only source of new identifiers. Tests pass in their own. */
 export interface ClockAndIds {
-  /** UTC milliseconds. */
+  /** UTC, in milliseconds. */
   readonly now: () => number;
   /** The day on the maker's own calendar. */
   readonly today: () => CalendarDate;

@@ -4,33 +4,33 @@ import type { ClockAndIds } from './clock-and-ids';
 declare const mayRead: unique symbol;
 declare const mayWrite: unique symbol;
 
-/** What SQLite takes as a parameter. */
+/** A value SQLite accepts as a parameter. */
 export type Value = string | number | Uint8Array | null;
-/** A row as SQLite hands it over, before its area has looked at it. */
+/** A row as SQLite returns it, not checked yet. */
 export type Row = Readonly<Record<string, unknown>>;
 
 type Statement = Database.Statement<unknown[], Row>;
 
-/** An open workshop that may be asked. */
+/** An open workshop that can be read. */
 export interface ReadableStore {
   readonly [mayRead]: true;
   readonly database: Database.Database;
-  readonly surroundings: ClockAndIds;
+  readonly clockAndIds: ClockAndIds;
   readonly statements: Map<string, Statement>;
 }
 
-/** A workshop inside a write transaction: only `writeTransaction` hands one out. */
+/** A workshop inside a write transaction. Only `writeTransaction` gives one out. */
 export interface WritableStore extends ReadableStore {
   readonly [mayWrite]: true;
 }
 
-export function readableStore(database: Database.Database, surroundings: ClockAndIds): ReadableStore {
-  return { database, surroundings, statements: new Map() } as unknown as ReadableStore;
+export function readableStore(database: Database.Database, clockAndIds: ClockAndIds): ReadableStore {
+  return { database, clockAndIds, statements: new Map() } as unknown as ReadableStore;
 }
 
 /**
- * Runs `work` in one transaction that holds the write lock from its start. An exception, or an answer `keep` says no to,
- * leaves the file as it was.
+ * Runs `work` in one transaction that holds the write lock from its start. It is rolled back after an exception, and when `keep` is
+ * false for the answer.
  */
 export function writeTransaction<Answer>(
   store: ReadableStore,
@@ -49,7 +49,7 @@ export function writeTransaction<Answer>(
   }
 }
 
-/** Runs several reads on one state of the file. */
+/** Runs several reads that all see the same state of the file. */
 export function readTransaction<Answer>(store: ReadableStore, work: () => Answer): Answer {
   if (store.database.inTransaction) return work();
   store.database.exec('BEGIN');
@@ -68,25 +68,25 @@ export function oneRow(store: ReadableStore, sql: string, ...values: readonly Va
   return prepared(store, sql).get(...values);
 }
 
-/** The single number a query gives; throws when it gives anything else. */
+/** The single number that a query returns; throws if it returns anything else. */
 export function oneNumber(store: ReadableStore, sql: string, ...values: readonly Value[]): number {
   const [value] = Object.values(oneRow(store, sql, ...values) ?? {});
   if (typeof value !== 'number') throw new Error(`No number from: ${sql}`);
   return value;
 }
 
-/** Runs a statement that writes and gives how many rows it changed. */
+/** Runs a statement that writes; returns the number of rows changed. */
 export function write(store: WritableStore, sql: string, ...values: readonly Value[]): number {
   return prepared(store, sql).run(...values).changes;
 }
 
-/** Runs a statement that must change exactly one row; anything else is a bug and rolls the change back. */
+/** Runs a statement that must change exactly one row. Anything else is a bug and rolls the change back. */
 export function writeOne(store: WritableStore, sql: string, ...values: readonly Value[]): void {
   const changes = write(store, sql, ...values);
   if (changes !== 1) throw new Error(`${changes} rows instead of one: ${sql}`);
 }
 
-/** Inserts one row from its columns and gives its rowid. Names come from code, never from input. */
+/** Inserts one row and returns its rowid. Table and column names come from code, never from input. */
 export function insertRow(
   store: WritableStore,
   table: string,
@@ -97,12 +97,12 @@ export function insertRow(
   return Number(prepared(store, sql).run(...Object.values(columns)).lastInsertRowid);
 }
 
-/** So many rows go into one statement; its text stays far below what SQLite takes. */
+/** Rows in one statement: its text stays far below SQLite's limit. */
 const ROWS_AT_ONCE = 1_000;
 
 /**
- * Inserts rows in their order, many in one statement, which takes a third less time than one by one. Texts, whole numbers and nulls
- * arrive as `insertRow` stores them.
+ * Inserts rows in their order, many in one statement, which takes a third less time than one by one. Text, whole numbers and nulls
+ * are stored as `insertRow` stores them.
  */
 export function insertRows(
   store: WritableStore,
@@ -115,18 +115,18 @@ export function insertRows(
   for (let first = 0; first < rows.length; first += ROWS_AT_ONCE) {
     const some = rows.slice(first, first + ROWS_AT_ONCE);
     const json = JSON.stringify(some);
-    write(store, sql, HALF_A_CHARACTER.test(json) ? JSON.stringify(some.map(wellFormed)) : json);
+    write(store, sql, LONE_SURROGATE.test(json) ? JSON.stringify(some.map(wellFormed)) : json);
   }
 }
 
-/** JSON writes half of a character that takes two as its number; SQLite takes only whole ones. */
-const HALF_A_CHARACTER = /\\ud[89a-f]/;
+/** JSON escapes half of a surrogate pair, and SQLite refuses the escape. */
+const LONE_SURROGATE = /\\ud[89a-f]/;
 
 function wellFormed(row: readonly (string | number | null)[]): readonly (string | number | null)[] {
   return row.map((value) => (typeof value === 'string' ? value.toWellFormed() : value));
 }
 
-/** The number the next row of a table with a `seq` gets. */
+/** The `seq` that the next row of a table gets. */
 export function nextSeq(store: WritableStore, table: string): number {
   return oneNumber(store, `SELECT coalesce(max(seq), 0) + 1 FROM ${table}`);
 }
@@ -143,8 +143,8 @@ export function updateRow(
 }
 
 function prepared(store: ReadableStore, sql: string): Statement {
-  const known = store.statements.get(sql);
-  if (known !== undefined) return known;
+  const cached = store.statements.get(sql);
+  if (cached !== undefined) return cached;
   const statement = store.database.prepare<unknown[], Row>(sql);
   store.statements.set(sql, statement);
   return statement;

@@ -1,21 +1,12 @@
-import type { Problem } from '#core/contract/problem';
+import type { Problem, RecordKind } from '#core/contract/problem';
 import type { FabricId } from '#core/domain/ids';
-import { type PrintRuns, printRuns } from '#core/domain/stash';
+import { type PrintRuns, printRunsSchema } from '#core/domain/stash';
 import { failure, type Result, success } from '#core/result';
 import { oneRow, type ReadableStore } from './handles';
 import { choiceOf, flagOf, idOf, numberOf, textOf } from './rows';
 
-export function notFound(what: string): { readonly ok: false; readonly error: Problem } {
-  return failure<Problem>({ code: 'not-found', what });
-}
-
-/** One field of the input is wrong in the light of what is stored. */
-export function wrongField(
-  path: readonly (string | number)[],
-  read: string,
-  expected: string,
-): { readonly ok: false; readonly error: Problem } {
-  return failure<Problem>({ code: 'invalid-input', fields: [{ path, read, expected }] });
+export function notFound(kind: RecordKind): { readonly ok: false; readonly error: Problem } {
+  return failure<Problem>({ code: 'not-found', kind });
 }
 
 export interface ProjectRef {
@@ -62,7 +53,7 @@ export function findStage(store: ReadableStore, id: string): Result<StageRef, Pr
   });
 }
 
-/** A piece of fabric with what its ledger says: lengths in 1/320 mm, value in minor units. */
+/** A piece of fabric with the sums of its ledger: lengths in 1/320 mm, value in minor units. */
 export interface PieceRef {
   readonly seq: number;
   readonly fabric: FabricRef;
@@ -80,7 +71,7 @@ export function findPiece(store: ReadableStore, id: string): Result<PieceRef, Pr
     FROM fabric_piece JOIN piece_sum ON piece_sum.piece_seq = fabric_piece.seq JOIN fabric ON fabric.seq = fabric_seq
     WHERE fabric_piece.id = ?`;
   const row = oneRow(store, sql, id);
-  if (row === undefined || flagOf(row, 'is_deleted')) return notFound('piece of fabric');
+  if (row === undefined || flagOf(row, 'is_deleted')) return notFound('piece');
   return success({
     seq: numberOf(row, 'seq'),
     fabric: {
@@ -88,7 +79,7 @@ export function findPiece(store: ReadableStore, id: string): Result<PieceRef, Pr
       id: idOf<FabricId>(row, 'fabric_id'),
       name: textOf(row, 'name'),
     },
-    printRuns: choiceOf(row, 'print_runs', printRuns.options),
+    printRuns: choiceOf(row, 'print_runs', printRunsSchema.options),
     width: numberOf(row, 'width'),
     there: numberOf(row, 'there'),
     held: numberOf(row, 'held'),
@@ -96,7 +87,7 @@ export function findPiece(store: ReadableStore, id: string): Result<PieceRef, Pr
   });
 }
 
-/** What one project holds of a piece, 1/320 mm. */
+/** The length of a piece that is set aside for one project, in 1/320 mm. */
 export function heldBy(store: ReadableStore, pieceSeq: number, projectSeq: number): number {
   const sql = 'SELECT held FROM piece_hold WHERE project_seq = ? AND piece_seq = ?';
   const row = oneRow(store, sql, projectSeq, pieceSeq);

@@ -4,7 +4,7 @@ import { type CalendarDate, calendarDateFromText } from '#core/units/calendar-da
 import { type Length, lengthFromUnits } from '#core/units/length';
 import type { Row } from './handles';
 
-/** A row that does not say what its table promises: the file was damaged or written by something else. */
+/** A row that breaks its table's promises: the file is damaged, or something else wrote it. */
 export class UnreadableRow extends Error {
   readonly problem: Problem;
 
@@ -15,7 +15,7 @@ export class UnreadableRow extends Error {
   }
 }
 
-/** Reads a value by its schema; throws UnreadableRow, which leaves the row where it is and tells which one it was. */
+/** Reads a value by its schema. Throws UnreadableRow, which names the row. */
 export function readBy<Output>(schema: z.ZodType<Output>, value: unknown, where: string): Output {
   const read = schema.safeParse(value);
   if (read.success) return read.data;
@@ -26,7 +26,7 @@ export function readBy<Output>(schema: z.ZodType<Output>, value: unknown, where:
 export function textOf(row: Row, column: string): string {
   const value = row[column];
   if (typeof value === 'string') return value;
-  throw new UnreadableRow(column, 'not a text');
+  throw new UnreadableRow(column, 'not text');
 }
 
 export function textOrNullOf(row: Row, column: string): string | null {
@@ -56,7 +56,7 @@ export function flagOf(row: Row, column: string): boolean {
   return numberOf(row, column) === 1;
 }
 
-/** One of a closed list of values, which the table's own CHECK names too. */
+/** One of a closed list of values, the same as in the table's CHECK. */
 export function choiceOf<Choice extends string>(
   row: Row,
   column: string,
@@ -64,7 +64,7 @@ export function choiceOf<Choice extends string>(
 ): Choice {
   const value = row[column];
   const choice = choices.find((one) => one === value);
-  if (choice === undefined) throw new UnreadableRow(column, 'not a known value');
+  if (choice === undefined) throw new UnreadableRow(column, 'not one of its choices');
   return choice;
 }
 
@@ -86,7 +86,7 @@ export function lengthOrNullOf(row: Row, column: string): Length | null {
   return row[column] === null ? null : lengthOf(row, column);
 }
 
-/** The JSON value in a column; its shape is still unknown. */
+/** The JSON value in a column; its shape is not checked yet. */
 export function jsonOf(row: Row, column: string): unknown {
   try {
     return JSON.parse(textOf(row, column)) as unknown;
@@ -96,7 +96,7 @@ export function jsonOf(row: Row, column: string): unknown {
   }
 }
 
-/** The rows that share a value of a column, in the order they came. */
+/** The rows grouped by the value of a column, in their order. */
 export function groupRows(rows: readonly Row[], column: string): ReadonlyMap<unknown, readonly Row[]> {
   const groups = new Map<unknown, Row[]>();
   for (const row of rows) {

@@ -1,11 +1,11 @@
 import type { KeptPlan } from '#core/domain/cutting-plan';
 import { fabricKeyOf } from '#core/domain/cutting-setup';
-import { type FabricPieceId, type FabricId, fabricId, type ProjectId } from '#core/domain/ids';
+import { type FabricPieceId, type FabricId, fabricIdSchema, type ProjectId } from '#core/domain/ids';
 import { CUTTING_PLAN } from '#core/stash/shopping/needs-of-plan';
 import { type PlanRef, plansOfOpenProjects } from './cutting-rows';
 import { updateRow, type WritableStore } from '../base/handles';
 
-/** A piece that was bought, as long as the plan says. */
+/** A purchased piece, of the length in the plan. */
 export interface Bought {
   readonly fabricId: FabricId;
   readonly pieceId: FabricPieceId;
@@ -13,44 +13,49 @@ export interface Bought {
   readonly length: number;
 }
 
-/** Lets a plan cut what was bought from there on; `key` is what the plan called the fabric before. */
-export function letPlanCut(store: WritableStore, { id, plan }: PlanRef, key: string, bought: Bought): void {
+/** Lets a plan cut a purchased piece; `key` is what the plan called the fabric until now. */
+export function assignPurchaseToPlan(
+  store: WritableStore,
+  { id, plan }: PlanRef,
+  key: string,
+  bought: Bought,
+): void {
   updateRow(store, 'cutting_plan', id, { plan_json: JSON.stringify(withBought(plan, key, bought)) });
 }
 
 /**
- * Lets the kept plan that asked for a piece cut it, where one of these needs is a plan's and the piece is just what it says to buy.
- * A piece of another size, or of another fabric than the plan cuts already, is for the planner to think over.
+ * Finds the saved plan that asked for a piece like this for one of the needs, and lets it cut the piece. A piece of another size, or of
+ * another fabric than the plan cuts already, needs a new plan.
  */
-export function letPlanOfNeedsCut(
+export function assignPurchaseByNeeds(
   store: WritableStore,
   needs: readonly { readonly projectId: ProjectId; readonly source: string; readonly name: string }[],
   bought: Bought,
 ): void {
   const ofPlans = needs.filter(({ source }) => source === CUTTING_PLAN);
   if (ofPlans.length === 0) return;
-  for (const kept of plansOfOpenProjects(store)) {
-    const { setup, purchases } = kept.plan;
+  for (const saved of plansOfOpenProjects(store)) {
+    const { setup, purchases } = saved.plan;
     const asked = setup.lines.filter((line) =>
       ofPlans.some((need) => need.projectId === line.projectId && need.name === line.fabric),
     );
     const keys = new Set(asked.map((line) => fabricKeyOf(setup, line)));
     const purchase = purchases.find(
       ({ fabric, width, length }) =>
-        keys.has(fabric) && width === bought.width && length === bought.length && mayBe(fabric, bought),
+        keys.has(fabric) && width === bought.width && length === bought.length && canBe(fabric, bought),
     );
     if (purchase === undefined) continue;
-    letPlanCut(store, kept, purchase.fabric, bought);
+    assignPurchaseToPlan(store, saved, purchase.fabric, bought);
     return;
   }
 }
 
-/** More of a fabric that the plan cuts from the stash as well is that fabric; new fabric may be any. */
-function mayBe(key: string, bought: Bought): boolean {
-  return key === bought.fabricId || !fabricId.safeParse(key).success;
+/** Whether a purchase can be the fabric of the plan: the same one, if the plan names a fabric of the stash; otherwise any. */
+function canBe(key: string, bought: Bought): boolean {
+  return key === bought.fabricId || !fabricIdSchema.safeParse(key).success;
 }
 
-/** The same plan with fabric to buy turned into the piece that was bought. */
+/** The same plan, with fabric to buy replaced by the piece that was bought. */
 function withBought(
   plan: KeptPlan,
   key: string,

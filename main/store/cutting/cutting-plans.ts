@@ -18,54 +18,52 @@ export function openCuttingPlan(
   if (!project.ok) return project;
   const found = findPlan(store, projectId);
   if (found === undefined) return success(null);
-  const ticked = stepsOf(store, found.id).map(({ pieceId, place, parts, isBooked, on, leftovers }) => ({
-    ...{ pieceId, place, parts, isBooked, on, leftovers },
-  }));
-  return success({ plan: found.plan, keptAt: found.keptAt, ticked });
+  const ticked = stepsOf(store, found.id).map(({ id: _id, activeBookings: _seqs, ...step }) => step);
+  return success({ plan: found.plan, savedAt: found.savedAt, ticked });
 }
 
-/** Keeps a plan with its project, in place of the one before; what that had cut must stand first in it. */
-export function keepCuttingPlan(
+/** Saves a plan with its project, in place of an earlier one. The cuts booked by that one must come first in the new plan. */
+export function saveCuttingPlan(
   store: ReadableStore,
-  { projectId, plan }: ChannelInput<'cutting:keep'>,
+  { projectId, plan }: ChannelInput<'cutting:save'>,
 ): Result<Changed, Problem> {
   const project = findProject(store, projectId);
   if (!project.ok) return project;
   const before = findPlan(store, projectId);
   const steps = before === undefined ? [] : stepsOf(store, before.id);
-  if (before !== undefined && !holdsWhatIsCut(plan, before, steps)) {
-    return failure<Problem>({ code: 'changed-since', what: 'cutting plan' });
+  if (before !== undefined && !startsWithBookedCuts(plan, before, steps)) {
+    return failure<Problem>({ code: 'plan-changed' });
   }
-  return recordChange(store, `Kept the cutting plan of “${project.value.name}”`, (writable) => {
-    const columns = { plan_json: JSON.stringify(plan), kept_at: store.surroundings.now() };
+  return recordChange(store, `Saved the cutting plan of “${project.value.name}”`, (writable) => {
+    const columns = { plan_json: JSON.stringify(plan), kept_at: store.clockAndIds.now() };
     if (before === undefined) {
-      const id = store.surroundings.newId();
+      const id = store.clockAndIds.newId();
       insertRow(writable, 'cutting_plan', { id, project_id: projectId, ...columns });
     } else {
-      closeRanks(writable, steps);
+      renumberSteps(writable, steps);
       updateRow(writable, 'cutting_plan', before.id, columns);
     }
     return success({});
   });
 }
 
-/** Puts the plan away. What was cut by it stays booked. */
-export function removeCuttingPlan(
+/** Deletes the plan. Its cuts stay in the ledger. */
+export function deleteCuttingPlan(
   store: ReadableStore,
-  { projectId }: ChannelInput<'cutting:remove'>,
+  { projectId }: ChannelInput<'cutting:delete'>,
 ): Result<Changed, Problem> {
   const project = findProject(store, projectId);
   if (!project.ok) return project;
   const found = findPlan(store, projectId);
-  if (found === undefined) return notFound('cutting plan');
-  return recordChange(store, `Put away the cutting plan of “${project.value.name}”`, (writable) => {
+  if (found === undefined) return notFound('cutting-plan');
+  return recordChange(store, `Deleted the cutting plan of “${project.value.name}”`, (writable) => {
     write(writable, 'DELETE FROM cutting_plan WHERE id = ?', found.id);
     return success({});
   });
 }
 
-/** Whether every piece begins in the new plan with the cuts that were booked by the old one. */
-function holdsWhatIsCut(plan: KeptPlan, before: PlanRef, steps: readonly StepRef[]): boolean {
+/** Whether every piece in the new plan starts with the cuts that were booked by the old one. */
+function startsWithBookedCuts(plan: KeptPlan, before: PlanRef, steps: readonly StepRef[]): boolean {
   return [...new Set(steps.map(({ pieceId }) => pieceId))].every((pieceId) => {
     const own = steps.filter((step) => step.pieceId === pieceId);
     const done = own.filter(({ isBooked }) => isBooked);
@@ -86,8 +84,8 @@ function holdsWhatIsCut(plan: KeptPlan, before: PlanRef, steps: readonly StepRef
   });
 }
 
-/** Forgets the ticks whose bookings were taken back, so that those that stand count from nought again. */
-function closeRanks(store: WritableStore, steps: readonly StepRef[]): void {
+/** Deletes the steps whose bookings were undone, and numbers the others from 0 again. */
+function renumberSteps(store: WritableStore, steps: readonly StepRef[]): void {
   const places = new Map<string, number>();
   for (const { id, pieceId, place, isBooked } of steps) {
     if (!isBooked) {

@@ -1,22 +1,23 @@
-import { type KeptPlan, keptPlan, type TickedStep } from '#core/domain/cutting-plan';
-import type { FabricPieceId } from '#core/domain/ids';
+import { z } from 'zod';
+import { type KeptPlan, keptPlanSchema, type TickedStep } from '#core/domain/cutting-plan';
+import { type BookingId, bookingIdSchema, type FabricPieceId } from '#core/domain/ids';
 import { allRows, oneRow, type ReadableStore, type Row } from '../base/handles';
-import { standingBooking } from '../ledger/ledger-append';
+import { activeBooking } from '../ledger/ledger-append';
 import { dateOf, idOf, jsonOf, numberOf, readBy, textOf } from '../base/rows';
 
 export interface PlanRef {
   readonly id: string;
   readonly plan: KeptPlan;
-  readonly keptAt: number;
+  readonly savedAt: number;
 }
 
-/** The plan kept with a project; undefined where none is. */
+/** The plan saved with a project, if it has one. */
 export function findPlan(store: ReadableStore, projectId: string): PlanRef | undefined {
   const row = oneRow(store, 'SELECT * FROM cutting_plan WHERE project_id = ?', projectId);
   return row && planOf(row);
 }
 
-/** The plans of all projects that are not put away, by the day they are due. */
+/** The plans of all projects that are not archived, by due day. */
 export function plansOfOpenProjects(store: ReadableStore): readonly PlanRef[] {
   const sql = `SELECT cutting_plan.* FROM cutting_plan JOIN project ON project.id = project_id
     WHERE is_archived = 0 AND deleted_at IS NULL ORDER BY due_on IS NULL, due_on, project.seq`;
@@ -27,41 +28,46 @@ function planOf(row: Row): PlanRef {
   const id = textOf(row, 'id');
   return {
     id,
-    plan: readBy(keptPlan, jsonOf(row, 'plan_json'), `cutting_plan ${id}`),
-    keptAt: numberOf(row, 'kept_at'),
+    plan: readBy(keptPlanSchema, jsonOf(row, 'plan_json'), `cutting_plan ${id}`),
+    savedAt: numberOf(row, 'kept_at'),
   };
 }
 
 export interface StepRef extends TickedStep {
   readonly id: string;
-  /** Of its bookings those that stand, in the order they were made. */
-  readonly standing: readonly number[];
+  /** The `seq` of each of its bookings that is not undone, in the order they were made. */
+  readonly activeBookings: readonly number[];
 }
 
-/** What was ticked of a plan, by piece, then in the order of cutting. */
+/** The steps of a plan that were checked off, by piece, then in the order of cutting. */
 export function stepsOf(store: ReadableStore, planId: string): readonly StepRef[] {
   const sql = 'SELECT * FROM cut_step WHERE plan_id = ? ORDER BY piece_id, place';
   return allRows(store, sql, planId).map((row) => stepOf(store, row));
 }
 
 function stepOf(store: ReadableStore, row: Row): StepRef {
-  const standing = standingOf(store, jsonOf(row, 'bookings_json') as readonly string[]);
+  const activeBookings = activeOf(
+    store,
+    readBy(bookingIdsSchema, jsonOf(row, 'bookings_json'), 'bookings_json'),
+  );
   return {
     id: textOf(row, 'id'),
     pieceId: idOf<FabricPieceId>(row, 'piece_id'),
     place: numberOf(row, 'place'),
     parts: numberOf(row, 'parts'),
     on: dateOf(row, 'on_date'),
-    isBooked: standing.length > 0,
-    standing,
-    leftovers: standing.flatMap((seq) => leftoversOf(store, seq)),
+    isBooked: activeBookings.length > 0,
+    activeBookings,
+    leftovers: activeBookings.flatMap((seq) => leftoversOf(store, seq)),
   };
 }
 
-function standingOf(store: ReadableStore, bookingIds: readonly string[]): readonly number[] {
-  return bookingIds.flatMap((id) => {
+const bookingIdsSchema = z.array(bookingIdSchema).readonly();
+
+function activeOf(store: ReadableStore, ids: readonly BookingId[]): readonly number[] {
+  return ids.flatMap((id) => {
     const row = oneRow(store, 'SELECT seq FROM booking WHERE id = ?', id);
-    return row === undefined ? [] : (standingBooking(store, numberOf(row, 'seq')) ?? []);
+    return row === undefined ? [] : (activeBooking(store, numberOf(row, 'seq')) ?? []);
   });
 }
 

@@ -5,11 +5,12 @@ import type { CutStep } from '#core/cutting/tree/cut-steps';
 import type { KeptPlan } from '#core/domain/cutting-plan';
 import type { CuttingLine } from '#core/domain/cutting-setup';
 import { type Result, success } from '#core/result';
+import { allocate } from '#core/units/allocate';
 import { oneRow, type ReadableStore } from '../base/handles';
 import { findProject, findStage, heldBy, type PieceRef, type StageRef } from '../base/lookups';
 import { textOf } from '../base/rows';
 
-/** What one project takes of a step: fabric by the area of its patches, and the stage that is booked to. */
+/** What one project takes of a step, and the stage it is booked for. */
 export interface StepShare {
   readonly projectSeq: number;
   readonly stage: StageRef | null;
@@ -19,8 +20,8 @@ export interface StepShare {
 }
 
 /**
- * Shares a step's length among the projects whose patches it gives, by the area of these. The one with most comes first
- * and takes what rounding leaves and the leftovers; a step without patches goes to the project the plan was begun from.
+ * Shares a step's length among the projects whose patches it gives, by the area of their patches. The project with the largest area comes
+ * first and takes the leftovers. A step without patches goes to the project that the plan was made for.
  */
 export function sharesOf(
   store: ReadableStore,
@@ -33,9 +34,9 @@ export function sharesOf(
   for (const { patch, copies } of step.patches) {
     const line = setup.lines[patch];
     if (line === undefined) continue;
-    const known = areas.get(line.projectId);
-    const area = (known?.area ?? 0) + line.width * line.length * copies;
-    areas.set(line.projectId, { area, line: known?.line ?? line });
+    const before = areas.get(line.projectId);
+    const area = (before?.area ?? 0) + line.width * line.length * copies;
+    areas.set(line.projectId, { area, line: before?.line ?? line });
   }
   if (areas.size === 0 && lead !== undefined) areas.set(lead, { area: 1, line: null });
   const sorted = [...areas].toSorted(([, one], [, other]) => other.area - one.area);
@@ -57,17 +58,18 @@ export function sharesOf(
   return success(shares);
 }
 
+/** The first share has the leftovers too. As it has the largest area, rounding never makes it too small for them. */
 function lengthsOf(step: CutStep, width: number, areas: readonly number[]): readonly number[] {
   const kept = step.leftovers.reduce((sum, leftover) => sum + leftover.width * leftover.length, 0);
   const used = width * step.length - kept;
   const all = areas.reduce((sum, area) => sum + area, 0);
-  const [, ...others] = areas.map((area) => Math.floor((used * (area / all)) / width));
-  return [others.reduce((left, length) => left - length, step.length), ...others];
+  const weights = areas.map((area, index) => used * (area / all) + (index === 0 ? kept : 0));
+  return allocate(step.length, weights);
 }
 
 const KINDS_THAT_CUT = stageKindSchema.options.filter((kind) => stageKindRecord(kind).cutsPatches);
 
-/** The stage whose answer the patches were taken from, or the first at which the project is pieced. */
+/** The stage whose saved answer the patches came from, or else the project's first piecing stage. */
 function stageOf(store: ReadableStore, projectId: string, line: CuttingLine | null): StageRef | null {
   const source = line?.source ?? null;
   const named = source === null ? undefined : findStage(store, source.stageId);

@@ -1,27 +1,20 @@
 import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
-import { type Result, success } from '#core/result';
+import { freeOf } from '#core/domain/stash';
+import { failure, type Result, success } from '#core/result';
 import { allocate } from '#core/units/allocate';
 import { recordChange } from '../history/changes';
 import { insertRow, type ReadableStore, type WritableStore } from '../base/handles';
 import { shortOfFabric, valueOfLength } from './ledger';
 import { appendBooking, type NewEntry } from '../ledger/ledger-append';
-import { notePrint, turnedPrint } from '../stash/print-directions';
-import {
-  findPiece,
-  findProject,
-  findStage,
-  heldBy,
-  notFound,
-  type PieceRef,
-  wrongField,
-} from '../base/lookups';
+import { setPrintDirection, turnedPrint } from '../stash/print-directions';
+import { findPiece, findProject, findStage, heldBy, notFound, type PieceRef } from '../base/lookups';
 
 type CutInput = ChannelInput<'ledger:cut'>;
 
 /**
- * Cuts across the whole width of a piece and keeps the leftovers as pieces of their own, in one booking. The cut takes
- * its share of the piece's value along, and each leftover its share of that, by area and to the last minor unit.
+ * Cuts across the whole width of a piece and keeps the leftovers as new pieces, in one booking. The cut takes its share of the piece's
+ * value, and each leftover takes its share of that, by area and to the last minor unit.
  */
 export function cutFabric(
   store: ReadableStore,
@@ -37,12 +30,12 @@ export function cutFabric(
   if (!stage.ok) return stage;
   if (stage.value !== null && stage.value.projectId !== input.projectId) return notFound('stage');
   const ownHold = heldBy(store, piece.value.seq, project.value.seq);
-  const free = piece.value.there - piece.value.held + ownHold;
+  const free = freeOf(piece.value, ownHold);
   if (input.length > piece.value.there || (input.length > free && !input.knowingly)) {
     return shortOfFabric(piece.value, ownHold, input.length);
   }
-  const misfit = firstMisfit(piece.value, input);
-  if (misfit !== null) return misfit;
+  const misfit = leftoverMisfit(piece.value, input);
+  if (misfit !== null) return failure(misfit);
 
   return recordChange(store, `Cut “${piece.value.fabric.name}” for “${project.value.name}”`, (writable) => {
     const booking = {
@@ -62,14 +55,14 @@ export function cutFabric(
 
 export interface CutShare {
   readonly length: number;
-  /** What this project holds of the piece: its cut is taken from that first. */
+  /** What is set aside of the piece for this project: its cut is taken from that first. */
   readonly ownHold: number;
 }
 
 /**
- * The entries of one cut that is shared among some projects, the booking of each for itself. The leftovers come out of the
- * first share, which must be large enough for them; their print runs as the piece's does, turned where only so they fit the cut.
- * Value is shared out by area, to the last minor unit.
+ * The entries of one cut shared by projects, one booking each. The leftovers come out of the first share, which must be large enough for
+ * them. The print of a leftover runs as on the piece, turned if the leftover only fits the cut turned. Value is shared by area, to the
+ * last minor unit.
  */
 export function cutEntries(
   store: WritableStore,
@@ -83,11 +76,11 @@ export function cutEntries(
   const used = shares.map(({ length }, index) => piece.width * length - (index === 0 ? sum(areas) : 0));
   const values = allocate(value, [...used, ...areas]);
   const kept = leftovers.map(({ width, length }, index): NewEntry => {
-    const id = store.surroundings.newId();
+    const id = store.clockAndIds.newId();
     const leftover = { id, fabric_seq: piece.fabric.seq, kind: 'leftover', width };
     const pieceSeq = insertRow(store, 'fabric_piece', leftover);
-    const liesAsCut = width <= piece.width && length <= cutLength;
-    notePrint(store, id, liesAsCut ? piece.printRuns : turnedPrint(piece.printRuns));
+    const fitsUnturned = width <= piece.width && length <= cutLength;
+    setPrintDirection(store, id, fitsUnturned ? piece.printRuns : turnedPrint(piece.printRuns));
     return {
       pieceSeq,
       kind: 'leftover',
@@ -97,45 +90,32 @@ export function cutEntries(
     };
   });
   return shares.map(({ length, ownHold }, index) => {
-    const leftWith = index === 0 ? sum(kept.map(({ valueChange }) => valueChange)) : 0;
+    const leftoverValue = index === 0 ? sum(kept.map(({ valueChange }) => valueChange)) : 0;
     const cut: NewEntry = {
       pieceSeq: piece.seq,
       kind: 'cut',
       lengthChange: 0 - length,
       heldChange: -Math.min(length, ownHold),
-      valueChange: -((values[index] ?? 0) + leftWith),
+      valueChange: -((values[index] ?? 0) + leftoverValue),
     };
     return index === 0 ? [cut, ...kept] : [cut];
   });
 }
 
-/** A leftover may be kept turned round; together they are at most what was cut. */
-export function firstMisfit(
-  piece: PieceRef,
-  { length, leftovers }: Pick<CutInput, 'length' | 'leftovers'>,
-): ReturnType<typeof wrongField> | null {
-  const index = leftovers.findIndex(
-    (one) =>
-      !(one.width <= piece.width && one.length <= length) &&
-      !(one.width <= length && one.length <= piece.width),
+/** The problem if a leftover fits the cut neither as it is nor turned, or if together they are larger than the cut; null if all is well. */
+export function leftoverMisfit(
+  { width: cutWidth }: PieceRef,
+  { length: cutLength, leftovers }: Pick<CutInput, 'length' | 'leftovers'>,
+): Problem | null {
+  const tooLarge = leftovers.find(
+    ({ width, length }) =>
+      !(width <= cutWidth && length <= cutLength) && !(width <= cutLength && length <= cutWidth),
   );
-  const one = leftovers[index];
-  if (one !== undefined) {
-    return wrongField(
-      ['leftovers', index],
-      `${one.width} by ${one.length}`,
-      `a leftover that fits inside the cut, ${piece.width} by ${length}`,
-    );
-  }
-  const area = sum(leftovers.map((leftover) => leftover.width * leftover.length));
-  if (area <= piece.width * length) return null;
-  return wrongField(
-    ['leftovers'],
-    String(area),
-    `leftovers of at most the area cut, ${piece.width * length}`,
-  );
+  if (tooLarge !== undefined) return { code: 'leftover-too-large', ...tooLarge, cutWidth, cutLength };
+  const area = sum(leftovers.map(({ width, length }) => width * length));
+  return area > cutWidth * cutLength ? { code: 'leftovers-too-large', cutWidth, cutLength } : null;
 }
 
 function sum(numbers: readonly number[]): number {
-  return numbers.reduce((so, number) => so + number, 0);
+  return numbers.reduce((total, number) => total + number, 0);
 }

@@ -1,19 +1,19 @@
 import type { ChannelInput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
-import type { FabricOfProject } from '#core/contract/stash';
+import type { ProjectFabric } from '#core/contract/stash';
 import { type Result, success } from '#core/result';
 import { bookingsOfProject } from '../ledger/bookings';
 import { costOfProject } from '../ledger/cost-basis';
-import { FABRICS, fabricOf, pieceOf, PIECES } from '../stash/fabric-rows';
+import { FABRICS, fabricOf, pieceOf, PIECES_OF_FABRIC } from '../stash/fabric-rows';
 import { allRows, oneRow, type ReadableStore } from '../base/handles';
 import { findProject } from '../base/lookups';
 import { groupRows, lengthOf, numberOf } from '../base/rows';
 
-/** What a project has used and set aside, from the sums of the ledger. */
+/** What a project has used and what is set aside for it, from the sums of the ledger. */
 export function fabricOfProject(
   store: ReadableStore,
   { projectId }: ChannelInput<'ledger:of-project'>,
-): Result<FabricOfProject, Problem> {
+): Result<ProjectFabric, Problem> {
   const project = findProject(store, projectId);
   if (!project.ok) return project;
   const use = oneRow(
@@ -31,16 +31,19 @@ export function fabricOfProject(
   });
 }
 
-function heldPieces(store: ReadableStore, projectSeq: number): FabricOfProject['held'] {
+function heldPieces(store: ReadableStore, projectSeq: number): ProjectFabric['held'] {
   const holds = allRows(
     store,
     'SELECT piece_seq, held AS own_hold FROM piece_hold WHERE project_seq = ? AND held > 0',
     projectSeq,
   );
   const seqs = JSON.stringify(holds.map((row) => numberOf(row, 'piece_seq')));
-  const those = 'IN (SELECT value FROM json_each(?))';
-  const pieces = groupRows(allRows(store, `${PIECES} WHERE fabric_piece.seq ${those}`, seqs), 'seq');
-  const fabricsOf = `${FABRICS} WHERE seq IN (SELECT fabric_seq FROM fabric_piece WHERE seq ${those})`;
+  const listed = 'IN (SELECT value FROM json_each(?))';
+  const pieces = groupRows(
+    allRows(store, `${PIECES_OF_FABRIC} WHERE fabric_piece.seq ${listed}`, seqs),
+    'seq',
+  );
+  const fabricsOf = `${FABRICS} WHERE seq IN (SELECT fabric_seq FROM fabric_piece WHERE seq ${listed})`;
   const fabrics = groupRows(allRows(store, fabricsOf, seqs), 'seq');
   return holds.flatMap((hold) => {
     const [piece] = pieces.get(hold['piece_seq']) ?? [];

@@ -2,15 +2,16 @@ import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import type { Changed } from '#core/contract/projects';
 import type { FabricPieceId } from '#core/domain/ids';
+import { freeOf, isWholeCount } from '#core/domain/stash';
 import { failure, type Result, success } from '#core/result';
 import { allocate } from '#core/units/allocate';
 import { recordChange } from '../history/changes';
 import { insertRow, type ReadableStore, type WritableStore } from '../base/handles';
 import { appendBooking, type NewEntry, setAsideEntry } from '../ledger/ledger-append';
-import { layPiece } from '../stash/places';
-import { findFabric, findPiece, findProject, heldBy, type PieceRef, wrongField } from '../base/lookups';
+import { storePiece } from '../stash/places';
+import { findFabric, findPiece, findProject, heldBy, type PieceRef } from '../base/lookups';
 
-/** A new piece of fabric with what was paid for it. */
+/** Adds a new piece of fabric with the price paid for it. */
 export function buyFabric(
   store: ReadableStore,
   {
@@ -27,18 +28,18 @@ export function buyFabric(
 ): Result<ChannelOutput<'ledger:buy'>, Problem> {
   const fabric = findFabric(store, fabricId);
   if (!fabric.ok) return fabric;
-  if (unitLength !== null && size.length % unitLength !== 0) {
-    return wrongField(['size', 'length'], String(size.length), `a whole number of times ${unitLength}`);
+  if (unitLength !== null && !isWholeCount(size.length, unitLength)) {
+    return failure<Problem>({ code: 'uneven-count', unitLength });
   }
   return recordChange(store, `Bought “${fabric.value.name}”`, (writable) => {
     const piece = { kind, kindId, size, unitLength, costMinor, on, note };
     const { pieceId } = addBought(writable, fabric.value.seq, piece);
-    layPiece(writable, pieceId, place ?? '');
+    storePiece(writable, pieceId, place ?? '');
     return success({ pieceId });
   });
 }
 
-/** Puts a piece that was bought on the shelf of a fabric, and books it. */
+/** Adds a purchased piece to a fabric and books it. */
 export function addBought(
   store: WritableStore,
   fabricSeq: number,
@@ -55,7 +56,7 @@ export function addBought(
     readonly unitLength: number | null;
   },
 ): { readonly pieceId: FabricPieceId; readonly pieceSeq: number } {
-  const pieceId = store.surroundings.newId() as FabricPieceId;
+  const pieceId = store.clockAndIds.newId() as FabricPieceId;
   const pieceSeq = insertRow(store, 'fabric_piece', {
     id: pieceId,
     fabric_seq: fabricSeq,
@@ -70,7 +71,7 @@ export function addBought(
   return { pieceId, pieceSeq };
 }
 
-/** Holds fabric for a project; more than is free of it only knowingly. */
+/** Sets fabric aside for a project; more than is free only if `knowingly` is set. */
 export function setAsideFabric(
   store: ReadableStore,
   { pieceId, projectId, length, knowingly = false, on, note }: ChannelInput<'ledger:set-aside'>,
@@ -78,7 +79,7 @@ export function setAsideFabric(
   const [piece, project] = [findPiece(store, pieceId), findProject(store, projectId)];
   if (!piece.ok) return piece;
   if (!project.ok) return project;
-  const isOver = length > piece.value.there - piece.value.held;
+  const isOver = length > freeOf(piece.value);
   if (isOver && !knowingly) return shortOfFabric(piece.value, 0, length);
   const words = `Set “${piece.value.fabric.name}” aside for “${project.value.name}”`;
   return recordOnPiece(
@@ -91,7 +92,7 @@ export function setAsideFabric(
   );
 }
 
-/** Lets go of fabric a project holds; at most what it holds. */
+/** Releases fabric that is set aside for a project. */
 export function releaseFabric(
   store: ReadableStore,
   { pieceId, projectId, length, on, note }: ChannelInput<'ledger:release'>,
@@ -100,7 +101,7 @@ export function releaseFabric(
   if (!piece.ok) return piece;
   if (!project.ok) return project;
   const held = heldBy(store, piece.value.seq, project.value.seq);
-  if (length > held) return wrongField(['length'], String(length), `at most the ${held} that are set aside`);
+  if (length > held) return failure<Problem>({ code: 'more-than-set-aside', held });
   const words = `Released “${piece.value.fabric.name}” from “${project.value.name}”`;
   return recordOnPiece(
     store,
@@ -117,17 +118,17 @@ export function releaseFabric(
   );
 }
 
-/** Throws fabric away together with its share of the value; what projects hold has to be released first. */
+/** Throws out fabric with its share of the value. What is set aside must be released first. */
 export function discardFabric(
   store: ReadableStore,
   { pieceId, length, on, note }: ChannelInput<'ledger:discard'>,
 ): Result<Changed, Problem> {
   const piece = findPiece(store, pieceId);
   if (!piece.ok) return piece;
-  if (length > piece.value.there - piece.value.held) return shortOfFabric(piece.value, 0, length);
+  if (length > freeOf(piece.value)) return shortOfFabric(piece.value, 0, length);
   return recordOnPiece(
     store,
-    `Discarded “${piece.value.fabric.name}”`,
+    `Threw out some of “${piece.value.fabric.name}”`,
     piece.value,
     null,
     { on, note },
@@ -141,7 +142,7 @@ export function discardFabric(
 }
 
 /**
- * Corrects a piece to what was counted. The value stays with the fabric that is left; with none left it is written off.
+ * Corrects a piece to the length that was measured. The value stays with what is left; with nothing left it is written off.
  */
 export function countFabric(
   store: ReadableStore,
@@ -151,7 +152,7 @@ export function countFabric(
   if (!piece.ok) return piece;
   return recordOnPiece(
     store,
-    `Counted “${piece.value.fabric.name}”`,
+    `Corrected the amount of “${piece.value.fabric.name}”`,
     piece.value,
     null,
     { on, note },
@@ -164,23 +165,27 @@ export function countFabric(
   );
 }
 
-/** The part of a piece's value that goes with `length` of it, in whole minor units; the last of the piece takes all. */
+/** The part of a piece's value that goes with `length` of it, in whole minor units; the rest of the piece takes all that is left. */
 export function valueOfLength(piece: PieceRef, length: number): number {
   if (length >= piece.there) return piece.valueMinor;
   return allocate(piece.valueMinor, [length, piece.there - length])[0] ?? 0;
 }
 
-/** `ownHold` is what the asking project holds: to it that is free. */
+/** `ownHold` is set aside for the project that asks, so it is free to that project. */
 export function shortOfFabric(
   piece: PieceRef,
   ownHold: number,
   asked: number,
 ): { readonly ok: false; readonly error: Problem } {
-  const free = Math.max(0, piece.there - piece.held + ownHold);
-  return failure<Problem>({ code: 'short-of-fabric', free, there: piece.there, asked });
+  return failure<Problem>({
+    code: 'short-of-fabric',
+    free: freeOf(piece, ownHold),
+    there: piece.there,
+    asked,
+  });
 }
 
-interface Said extends Pick<ChannelInput<'ledger:count'>, 'on' | 'note'> {
+interface WhenAndWhy extends Pick<ChannelInput<'ledger:count'>, 'on' | 'note'> {
   readonly isKnowing?: boolean;
 }
 
@@ -189,7 +194,7 @@ function recordOnPiece(
   words: string,
   piece: PieceRef,
   projectSeq: number | null,
-  { on, note, isKnowing = false }: Said,
+  { on, note, isKnowing = false }: WhenAndWhy,
   entry: Omit<NewEntry, 'pieceSeq'>,
 ): Result<Changed, Problem> {
   return recordChange(store, words, (writable) => {

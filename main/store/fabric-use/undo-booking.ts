@@ -1,43 +1,40 @@
 import type { ChannelInput } from '#core/contract/channels';
-import type { Problem } from '#core/contract/problem';
+import type { Problem, UndoRefusal } from '#core/contract/problem';
 import type { Changed } from '#core/contract/projects';
 import { failure, type Result, success } from '#core/result';
 import { recordChange } from '../history/changes';
 import { allRows, oneRow, type ReadableStore, type Row } from '../base/handles';
-import { appendTakeBack } from '../ledger/ledger-append';
+import { appendUndo } from '../ledger/ledger-append';
+import { BOOKING_IS_ACTIVE } from '../ledger/ledger-sql';
 import { notFound } from '../base/lookups';
 import { flagOf, numberOf, textOf } from '../base/rows';
 
-/**
- * Takes a booking back in one step, with all its leftovers, as if it had never been. Refused when the fabric has been used
- * since: a leftover that was cut, or fabric that is no longer there to give back.
- */
-export function takeBack(
+/** Undoes a booking together with its leftovers. Refused if its fabric has been used since. */
+export function undoBooking(
   store: ReadableStore,
-  { bookingId, on }: ChannelInput<'ledger:take-back'>,
+  { bookingId, on }: ChannelInput<'ledger:undo'>,
 ): Result<Changed, Problem> {
   const booking = oneRow(
     store,
-    `SELECT booking.seq, fabric.name, booking.takes_back IS NOT NULL
-        OR EXISTS (SELECT 1 FROM booking AS later WHERE later.takes_back = booking.seq) AS is_done,
+    `SELECT booking.seq, fabric.name, booking.takes_back IS NULL AND ${BOOKING_IS_ACTIVE} AS can_be_undone,
       fabric.deleted_at IS NOT NULL AS is_fabric_deleted
     FROM booking JOIN fabric ON fabric.seq = fabric_seq
     WHERE booking.id = ?`,
     bookingId,
   );
   if (booking === undefined || flagOf(booking, 'is_fabric_deleted')) return notFound('booking');
-  if (flagOf(booking, 'is_done')) return failure<Problem>({ code: 'already-taken-back' });
+  if (!flagOf(booking, 'can_be_undone')) return failure<Problem>({ code: 'already-undone' });
   const seq = numberOf(booking, 'seq');
-  const inWay = whatIsInTheWay(store, seq);
-  if (inWay !== null) return failure<Problem>({ code: 'in-use', what: inWay });
-  return recordChange(store, `Took back a booking of “${textOf(booking, 'name')}”`, (writable) => {
-    appendTakeBack(writable, seq, on);
+  const refusal = undoRefusal(store, seq);
+  if (refusal !== null) return failure<Problem>(refusal);
+  return recordChange(store, `Undid a ledger entry of “${textOf(booking, 'name')}”`, (writable) => {
+    appendUndo(writable, seq, on);
     return success({});
   });
 }
 
-/** What keeps a standing booking from being taken back, in words; null where nothing does. */
-export function whatIsInTheWay(store: ReadableStore, bookingSeq: number): string | null {
+/** Why an active booking cannot be undone; null if it can. */
+export function undoRefusal(store: ReadableStore, bookingSeq: number): UndoRefusal | null {
   const rows = allRows(
     store,
     `SELECT entry.kind, entry.length_change, entry.held_change, entry.value_change, there, held, value_minor,
@@ -50,26 +47,25 @@ export function whatIsInTheWay(store: ReadableStore, bookingSeq: number): string
     bookingSeq,
   );
   for (const row of rows) {
-    const inWay = whyNotBack(row);
-    if (inWay !== null) return inWay;
+    const refusal = refusalOfEntry(row);
+    if (refusal !== null) return refusal;
   }
   return null;
 }
 
-function whyNotBack(row: Row): string | null {
+/** Looks at the sums as they would be without the entry. */
+function refusalOfEntry(row: Row): UndoRefusal | null {
   const number = (column: string): number => numberOf(row, column);
   const there = number('there') - number('length_change');
   const ownHold = number('own_hold') - number('held_change');
   const value = number('value_minor') - number('value_change');
   if (row['kind'] === 'leftover' && (there !== 0 || number('held') > 0 || value !== 0)) {
-    return 'a leftover of this cut, which is no longer whole and free';
+    return { code: 'leftover-used' };
   }
-  if (there < 0) return 'the fabric of this booking, which has been used since';
-  if (number('length_change') > 0 && there < number('held'))
-    return 'the fabric of this booking, which is set aside';
-  if (ownHold < 0) return 'the fabric set aside by this booking, which is no longer held';
-  if (value < 0 || (there === 0 && value > 0)) return 'the value of this fabric, which has moved on since';
-  if (flagOf(row, 'is_project_deleted') && number('held_change') < 0)
-    return 'the project it was set aside for, which is deleted';
+  if (there < 0) return { code: 'fabric-used-since' };
+  if (number('length_change') > 0 && there < number('held')) return { code: 'fabric-set-aside' };
+  if (ownHold < 0) return { code: 'hold-gone' };
+  if (value < 0 || (there === 0 && value > 0)) return { code: 'value-moved' };
+  if (flagOf(row, 'is_project_deleted') && number('held_change') < 0) return { code: 'project-deleted' };
   return null;
 }

@@ -12,8 +12,8 @@ import { jsonOf, textOf } from '../base/rows';
 import { BOOKED_TABLES, UNDOABLE_TABLES, type UndoableTable } from './undoable-tables';
 
 /**
- * Puts back every row of a change as it was before, the last first. The triggers record what this does under the same
- * change, so that the same step turned round again is redo.
+ * Puts every row of a change back as it was before, the last first. The triggers record this under the same change, so flipping it
+ * again is redo.
  */
 export function flipRows(store: WritableStore, changeSeq: number): void {
   const rows = allRows(store, 'SELECT * FROM change_row WHERE change_seq = ? ORDER BY seq DESC', changeSeq);
@@ -28,7 +28,7 @@ function flipRow(store: WritableStore, row: Row): void {
   else putRow(store, table, id, jsonOf(row, 'before_json') as Readonly<Record<string, Value>>);
 }
 
-/** Removes a row, or marks it as deleted where bookings name it. A row that went with its parent is gone already. */
+/** Removes a row, or marks it as deleted if bookings refer to it. A row that was removed with its parent is gone already. */
 export function removeRow(store: WritableStore, table: UndoableTable, id: string): void {
   const column = BOOKED_TABLES[table];
   const isBooked =
@@ -38,7 +38,7 @@ export function removeRow(store: WritableStore, table: UndoableTable, id: string
       `SELECT 1 AS booked FROM booking WHERE ${column} = (SELECT seq FROM ${table} WHERE id = ?) LIMIT 1`,
       id,
     ) !== undefined;
-  if (isBooked) updateRow(store, table, id, { deleted_at: store.surroundings.now() });
+  if (isBooked) updateRow(store, table, id, { deleted_at: store.clockAndIds.now() });
   else write(store, `DELETE FROM ${table} WHERE id = ?`, id);
 }
 
@@ -48,13 +48,13 @@ function putRow(
   id: string,
   columns: Readonly<Record<string, Value>>,
 ): void {
-  const isThere = oneRow(store, `SELECT 1 AS there FROM ${table} WHERE id = ?`, id) !== undefined;
-  if (isThere) updateRow(store, table, id, columns);
+  const exists = oneRow(store, `SELECT 1 AS found FROM ${table} WHERE id = ?`, id) !== undefined;
+  if (exists) updateRow(store, table, id, columns);
   else insertRow(store, table, columns);
 }
 
 function undoableTable(name: string): UndoableTable {
   const table = UNDOABLE_TABLES.find((one) => one === name);
-  if (table === undefined) throw new Error(`Not a table of changes: ${name}`);
+  if (table === undefined) throw new Error(`Not an undoable table: ${name}`);
   return table;
 }

@@ -2,15 +2,15 @@ import type Database from 'better-sqlite3';
 import { UNDOABLE_TABLES, type UndoableTable } from './undoable-tables';
 
 /**
- * Puts on every undoable table the triggers that keep a row before and after as JSON, written from the columns the table
- * has now, so that they are renewed after every migration. A write outside a change is refused.
+ * Gives every undoable table the triggers that store a row before and after a change as JSON. They name the columns the table has now,
+ * so they are installed again after every migration. A write outside a change is refused.
  */
 export function installChangeTriggers(database: Database.Database): void {
   for (const table of UNDOABLE_TABLES) {
     const columns = database
       .prepare<[string], { name: string }>('SELECT name FROM pragma_table_info(?)')
       .all(table);
-    // A step of the format that comes before the table's own.
+    // This version of the format does not have the table yet.
     if (columns.length === 0) continue;
     for (const sql of triggersOf(
       table,

@@ -1,4 +1,4 @@
-/** The tables whose rows undo puts back, parents first. The ledger is not among them: it books the opposite instead. */
+/** The tables whose rows undo puts back, parents first. `NOT_UNDOABLE` in the test of the schema's lists says why the others are left out. */
 export const UNDOABLE_TABLES = [
   'workshop',
   'project',
@@ -27,7 +27,7 @@ export const UNDOABLE_TABLES = [
 
 export type UndoableTable = (typeof UNDOABLE_TABLES)[number];
 
-/** Bookings name rows of these tables, so a row that was booked on is marked as deleted rather than removed. */
+/** Bookings refer to rows of these tables, so a row with bookings is marked as deleted, not removed. */
 export const BOOKED_TABLES: Partial<Record<UndoableTable, string>> = {
   project: 'project_seq',
   fabric: 'fabric_seq',

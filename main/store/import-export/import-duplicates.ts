@@ -4,24 +4,24 @@ import { FABRICS, fabricOf } from '../stash/fabric-rows';
 import { allRows, type ReadableStore } from '../base/handles';
 import { numberOf, textOf } from '../base/rows';
 
-/** The stash as a table is compared with it. */
-export interface KnownStash {
-  /** The fabric that is the same: by name, print, colors, shop and width, whatever the case of the letters. */
+/** Finds what an imported table has in common with the stash. */
+export interface Duplicates {
+  /** The `seq` of the same fabric: equal in name, print, colors, shop and width, without regard to case. */
   readonly fabric: (details: FabricDetails) => number | null;
-  /** Whether a piece just like this one is there; each answers for one line only. */
+  /** Whether the stash has a piece like this one. Each piece of the stash matches one row only. */
   readonly takePiece: (fabricSeq: number, piece: PieceToAdd) => boolean;
 }
 
-export function knownStash(store: ReadableStore): KnownStash {
+export function findDuplicates(store: ReadableStore): Duplicates {
   const fabrics = new Map<string, number>();
   for (const row of allRows(store, `${FABRICS} WHERE deleted_at IS NULL ORDER BY seq DESC`)) {
-    fabrics.set(sameness(fabricOf(row)), numberOf(row, 'seq'));
+    fabrics.set(fabricKey(fabricOf(row)), numberOf(row, 'seq'));
   }
   const pieces = new Map<string, number>();
   const there = `SELECT fabric_seq, kind, width, there FROM fabric_piece
     JOIN piece_sum ON piece_sum.piece_seq = fabric_piece.seq WHERE there > 0`;
   for (const row of allRows(store, there)) {
-    const key = likeness(
+    const key = pieceKey(
       numberOf(row, 'fabric_seq'),
       textOf(row, 'kind'),
       numberOf(row, 'width'),
@@ -30,9 +30,9 @@ export function knownStash(store: ReadableStore): KnownStash {
     pieces.set(key, (pieces.get(key) ?? 0) + 1);
   }
   return {
-    fabric: (details) => fabrics.get(sameness(details)) ?? null,
+    fabric: (details) => fabrics.get(fabricKey(details)) ?? null,
     takePiece: (seq, { kind, width, length }) => {
-      const key = likeness(seq, kind, width, length);
+      const key = pieceKey(seq, kind, width, length);
       const left = pieces.get(key) ?? 0;
       if (left > 0) pieces.set(key, left - 1);
       return left > 0;
@@ -40,10 +40,10 @@ export function knownStash(store: ReadableStore): KnownStash {
   };
 }
 
-function sameness({ name, print, colorWords, supplier, width }: FabricDetails): string {
+function fabricKey({ name, print, colorWords, supplier, width }: FabricDetails): string {
   return [name, print, colorWords, supplier, String(width)].map((text) => text.toLowerCase()).join('\n');
 }
 
-function likeness(fabricSeq: number, kind: string, width: number, length: number): string {
+function pieceKey(fabricSeq: number, kind: string, width: number, length: number): string {
   return `${String(fabricSeq)} ${kind} ${String(width)} ${String(length)}`;
 }

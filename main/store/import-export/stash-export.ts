@@ -1,12 +1,12 @@
 import { toStashFile } from '#core/stash/table/stash-file';
 import { type StashItem, stashLines } from '#core/stash/table/write-rows';
 import { textOfLines } from '#main/files/table-lines';
-import { FABRICS, fabricOf, pieceOf, PIECES } from '../stash/fabric-rows';
+import { FABRICS, fabricOf, pieceOf, PIECES_OF_FABRIC } from '../stash/fabric-rows';
 import { allRows, type ReadableStore } from '../base/handles';
 import { dateOf, groupRows, numberOf, textOrNullOf } from '../base/rows';
 import { readWorkshop } from '../workshop/workshop';
 
-/** The whole stash as text: separated values for a spreadsheet, or data. */
+/** The whole stash as text: comma-separated values for a spreadsheet, or JSON. */
 export function stashAsText(store: ReadableStore, as: 'csv' | 'json'): string {
   const { currency } = readWorkshop(store);
   const items = stashItems(store);
@@ -15,7 +15,7 @@ export function stashAsText(store: ReadableStore, as: 'csv' | 'json'): string {
     : `${JSON.stringify(toStashFile(items, currency), null, 2)}\n`;
 }
 
-/** Every fabric with the pieces that are there, as they were first booked. */
+/** Every fabric with its pieces that are not used up, each with the day it was first booked. */
 function stashItems(store: ReadableStore): readonly StashItem[] {
   const pieces = groupRows(
     allRows(
@@ -23,7 +23,7 @@ function stashItems(store: ReadableStore): readonly StashItem[] {
       `SELECT piece.*, stash_kind.name AS kind_name,
         (SELECT on_date FROM ledger_entry JOIN booking ON booking.seq = booking_seq
           WHERE piece_seq = piece.seq ORDER BY ledger_entry.seq LIMIT 1) AS on_date
-      FROM (${PIECES} WHERE there > 0) AS piece LEFT JOIN stash_kind ON stash_kind.id = piece.kind_id
+      FROM (${PIECES_OF_FABRIC} WHERE there > 0) AS piece LEFT JOIN stash_kind ON stash_kind.id = piece.kind_id
       ORDER BY piece.seq`,
     ),
     'fabric_seq',

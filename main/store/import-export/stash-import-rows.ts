@@ -3,24 +3,24 @@ import type { PieceToAdd } from '#core/domain/stash-table';
 import { addFabrics } from '../stash/fabric-rows';
 import { insertRows, nextSeq, type WritableStore } from '../base/handles';
 import { appendBookings } from '../ledger/ledger-append';
-import { notePrint } from '../stash/print-directions';
-import { layPiece } from '../stash/places';
-import { addMany } from '../stash/bulk-insert';
+import { setPrintDirection } from '../stash/print-directions';
+import { storePiece } from '../stash/places';
+import { bulkInsert } from '../stash/bulk-insert';
 import { kindNamed } from '../stash/stash-kinds';
 
-/** Pieces to be added to a fabric: a new one, or with `seq` one of the stash. */
+/** Pieces to add to a fabric: one of the stash if it has a `seq`, otherwise a new one. */
 export interface FabricToAdd {
   readonly details: FabricDetails;
   readonly pieces: readonly PieceToAdd[];
   readonly seq: number | null;
 }
 
-/** So many fabrics are added at a time: what is made up for them is small enough to be cleared away at once. */
+/** Fabrics added at a time: a batch is small enough that its memory is freed at once. */
 const FABRICS_AT_ONCE = 1_000;
 
-/** Adds fabrics with their pieces, each piece as bought on its day. */
+/** Adds fabrics with their pieces, each piece as bought on its own day. */
 export function addRows(store: WritableStore, fabrics: readonly FabricToAdd[]): void {
-  addMany(store, () => {
+  bulkInsert(store, () => {
     const seqs: number[] = [];
     for (let first = 0; first < fabrics.length; first += FABRICS_AT_ONCE) {
       seqs.push(...addSome(store, fabrics.slice(first, first + FABRICS_AT_ONCE)));
@@ -51,7 +51,10 @@ function addPieces(
 ): void {
   const first = nextSeq(store, 'fabric_piece');
   const added = pieces.map(({ fabricSeq, piece }, index) => ({
-    ...{ seq: first + index, id: store.surroundings.newId(), fabricSeq, piece },
+    seq: first + index,
+    id: store.clockAndIds.newId(),
+    fabricSeq,
+    piece,
     kindId: piece.kindName === '' ? null : kindNamed(store, piece.kind, piece.kindName),
   }));
   const columns = ['seq', 'id', 'fabric_seq', 'kind', 'kind_id', 'width', 'unit_length'];
@@ -66,8 +69,8 @@ function addPieces(
   ]);
   insertRows(store, 'fabric_piece', columns, rows);
   for (const { id, piece } of added) {
-    if (piece.printRuns === 'across') notePrint(store, id, piece.printRuns);
-    if (piece.place !== '') layPiece(store, id, piece.place);
+    if (piece.printRuns === 'across') setPrintDirection(store, id, piece.printRuns);
+    if (piece.place !== '') storePiece(store, id, piece.place);
   }
   const bought = added.map(({ seq, fabricSeq, piece: { length, costMinor, on } }) => ({
     booking: { fabricSeq, projectSeq: null, stage: null, note: '', on },

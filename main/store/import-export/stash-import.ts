@@ -5,52 +5,52 @@ import { failure, type Result, success } from '#core/result';
 import { fileState, TableRefused } from '#main/files/table-text';
 import { recordChange } from '../history/changes';
 import { addRows, type FabricToAdd } from './stash-import-rows';
-import { knownStash } from './import-duplicates';
+import { findDuplicates } from './import-duplicates';
 import { readTable, type ReadTable } from './stash-table';
-import type { StoreContext } from '../thread/store-context';
+import type { ImportContext } from './import-context';
 import { readWorkshop } from '../workshop/workshop';
 
-const PREVIEW = 20;
-const REPEATS_TOLD = 50;
+const PREVIEW_ROWS = 20;
+const REPEATS_LISTED = 50;
 
-/** Reads a table as it would be brought in. */
+/** Reads a table and says what importing it would add. */
 export function previewTable(
-  context: StoreContext,
-  { table }: ChannelInput<'table:read'>,
+  context: ImportContext,
+  { table }: ChannelInput<'table:preview'>,
 ): Result<TableReading, Problem> {
   const read = readWhole(context, table);
   if (!read.ok) return read;
   const { titles, samples, rows, faults, faultCount, repeats, ...rest } = read.value;
-  const plan = whatToAdd(context, read.value, table.repeats);
+  const plan = planImport(context, read.value, table.repeats);
   return success({
     ...rest,
     columns: titles.map((title, index) => ({
       title,
       samples: samples.slice(0, 3).map((cells) => (cells[index] ?? '').slice(0, 60)),
     })),
-    preview: rows.slice(0, PREVIEW).map(({ row }) => row),
+    preview: rows.slice(0, PREVIEW_ROWS).map(({ row }) => row),
     faults,
     faultCount,
-    repeats: repeats.slice(0, REPEATS_TOLD),
+    repeats: repeats.slice(0, REPEATS_LISTED),
     repeatCount: repeats.length,
     alreadyHere: plan.alreadyHere,
     adds: countsOf(plan.fabrics),
   });
 }
 
-/** Brings the whole table in as one change, or nothing of it. */
-export function bringTableIn(
-  context: StoreContext,
-  { table }: ChannelInput<'table:bring-in'>,
-): Result<ChannelOutput<'table:bring-in'>, Problem> {
+/** Imports the whole table as one change, or nothing of it. */
+export function importTable(
+  context: ImportContext,
+  { table }: ChannelInput<'table:import'>,
+): Result<ChannelOutput<'table:import'>, Problem> {
   const read = readWhole(context, table);
   if (!read.ok) return read;
   if (read.value.faultCount > 0) {
     return failure<Problem>({ code: 'table-has-faults', count: read.value.faultCount });
   }
-  const { fabrics } = whatToAdd(context, read.value, table.repeats);
+  const { fabrics } = planImport(context, read.value, table.repeats);
   const counts = countsOf(fabrics);
-  const words = `Brought in ${String(counts.pieces)} ${counts.pieces === 1 ? 'piece' : 'pieces'} of fabric from a table`;
+  const words = `Imported ${String(counts.pieces)} ${counts.pieces === 1 ? 'piece' : 'pieces'} of fabric`;
   context.lastTable = null;
   return recordChange(context.store, words, (writable) => {
     addRows(writable, fabrics);
@@ -59,8 +59,8 @@ export function bringTableIn(
 }
 
 function readWhole(
-  context: StoreContext,
-  table: ChannelInput<'table:read'>['table'],
+  context: ImportContext,
+  table: ChannelInput<'table:preview'>['table'],
 ): Result<ReadTable, Problem> {
   const { store, tables } = context;
   const { currency, settings } = readWorkshop(store);
@@ -68,10 +68,10 @@ function readWhole(
     currency,
     bareUnit: settings.unitSystem === 'inch' ? 'in' : 'cm',
     fabricWidth: settings.fabricWidth,
-    today: store.surroundings.today(),
+    today: store.clockAndIds.today(),
   } as const;
   const file = table.source.kind === 'file' ? (tables.get(table.source.token) ?? null) : null;
-  // What is done with repeats does not change what a table says.
+  // What to do with repeats does not change what the table says.
   const from = JSON.stringify([{ ...table, repeats: null }, file, file && fileState(file), asked]);
   if (context.lastTable?.from === from) return success(context.lastTable.read);
   context.lastTable = null;
@@ -85,15 +85,15 @@ function readWhole(
   }
 }
 
-interface Plan {
+interface ImportPlan {
   readonly fabrics: readonly FabricToAdd[];
   readonly alreadyHere: number;
 }
 
-/** Which rows are to be added to which fabric: one of the table, or one of the stash that is the same. */
-function whatToAdd({ store }: StoreContext, table: ReadTable, repeats: 'leave-out' | 'add'): Plan {
+/** Decides which rows to add to which fabric: a new one, or the same one in the stash. */
+function planImport({ store }: ImportContext, table: ReadTable, repeats: 'leave-out' | 'add'): ImportPlan {
   const isLeftOut = new Set(repeats === 'leave-out' ? table.repeats.map(({ line }) => line) : []);
-  const known = repeats === 'leave-out' ? knownStash(store) : null;
+  const duplicates = repeats === 'leave-out' ? findDuplicates(store) : null;
   const fabrics = new Map<
     string,
     { readonly row: StashRow; readonly pieces: PieceToAdd[]; readonly seq: number | null }
@@ -101,8 +101,8 @@ function whatToAdd({ store }: StoreContext, table: ReadTable, repeats: 'leave-ou
   let alreadyHere = 0;
   for (const { line, row } of table.rows) {
     if (isLeftOut.has(line)) continue;
-    const seq = known?.fabric(row.details) ?? null;
-    if (seq !== null && (row.piece === null || known?.takePiece(seq, row.piece) === true)) {
+    const seq = duplicates?.fabric(row.details) ?? null;
+    if (seq !== null && (row.piece === null || duplicates?.takePiece(seq, row.piece) === true)) {
       alreadyHere += 1;
       continue;
     }

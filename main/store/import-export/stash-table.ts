@@ -8,7 +8,7 @@ import { readStashFile } from '#main/files/stash-data';
 import { linesOfText, type TableLine } from '#main/files/table-lines';
 import { TableRefused, textOfFile } from '#main/files/table-text';
 
-/** A table with every line read. */
+/** A table with every row read. */
 export interface ReadTable {
   readonly titles: readonly string[];
   readonly samples: readonly (readonly string[])[];
@@ -18,14 +18,14 @@ export interface ReadTable {
   readonly rows: readonly { readonly line: number; readonly row: StashRow }[];
   readonly faults: readonly CellFault[];
   readonly faultCount: number;
-  /** Lines whose every cell stood in a line before. */
+  /** Rows that repeat an earlier row in every cell. */
   readonly repeats: readonly { readonly line: number; readonly sameAs: number }[];
 }
 
-const FAULTS_TOLD = 200;
-const SAMPLES = 20;
+const FAULTS_LISTED = 200;
+const SAMPLE_ROWS = 20;
 
-/** Reads a table to its end; throws TableRefused where it is none. `file` is where a chosen file lies. */
+/** Reads a table to its end; throws TableRefused if it cannot. `file` is the path of a chosen file. */
 export function readTable(table: TableToRead, file: string | null, settings: TableSettings): ReadTable {
   const parts = partsOf(table, file);
   const first = parts.next();
@@ -60,7 +60,7 @@ function readLines(parts: Iterable<string>, table: TableToRead, settings: TableS
   let count = 0;
   const take = ({ line, cells }: TableLine): void => {
     count += 1;
-    if (samples.length < SAMPLES) samples.push(cells);
+    if (samples.length < SAMPLE_ROWS) samples.push(cells);
     reader.take(cellsByColumn(cells, mapping), line, null);
     const whole = cells.join('\0');
     const sameAs = seen.get(whole);
@@ -106,7 +106,7 @@ function rowReader(mapping: TableMapping, settings: TableSettings) {
         return;
       }
       faultCount += read.problems.length;
-      for (const { field, problem } of read.problems.slice(0, FAULTS_TOLD - faults.length)) {
+      for (const { field, problem } of read.problems.slice(0, FAULTS_LISTED - faults.length)) {
         faults.push({ line, column: mapping.indexOf(field) + 1, at, field, problem });
       }
     },

@@ -1,7 +1,8 @@
 import type { Booking } from '#core/contract/stash';
 import type { BookingId, FabricPieceId, FabricId, LedgerEntryId, ProjectId, StageId } from '#core/domain/ids';
-import { pieceKindSchema, entryKind } from '#core/domain/stash';
+import { pieceKindSchema, entryKindSchema } from '#core/domain/stash';
 import { allRows, type ReadableStore, type Row } from '../base/handles';
+import { BOOKING_IS_ACTIVE } from './ledger-sql';
 import {
   choiceOf,
   dateOf,
@@ -25,9 +26,9 @@ export function bookingsOfProject(store: ReadableStore, projectSeq: number): rea
   return readBookings(store, 'booking.project_seq = ?', projectSeq);
 }
 
-type PiecedEntry = Booking['entries'][number];
+type EntryWithPiece = Booking['entries'][number];
 
-/** `condition` is written here, never from input. */
+/** `condition` comes from code, never from input. */
 function readBookings(store: ReadableStore, condition: string, value: number): readonly Booking[] {
   const heads = allRows(
     store,
@@ -35,7 +36,7 @@ function readBookings(store: ReadableStore, condition: string, value: number): r
       project.id AS project_id, project.name AS project_name,
       booking.stage_id, coalesce(stage.name, booking.stage_name) AS stage_name,
       booking.note, booking.on_date, booking.recorded_at,
-      EXISTS (SELECT 1 FROM booking AS later WHERE later.takes_back = booking.seq) AS is_taken_back
+      ${BOOKING_IS_ACTIVE} AS is_active
     FROM booking JOIN fabric ON fabric.seq = booking.fabric_seq
     LEFT JOIN project ON project.seq = booking.project_seq LEFT JOIN stage ON stage.id = booking.stage_id
     WHERE ${condition} ORDER BY booking.seq DESC`,
@@ -60,7 +61,7 @@ function toBooking(head: Row, rows: readonly Row[]): Booking {
   const used = rows.filter((row) => isUse(row));
   const paid = rows.filter((row) => originalKind(row) === 'bought');
   const sum = (some: readonly Row[], of: (row: Row) => number): number =>
-    some.reduce((so, row) => so + of(row), 0);
+    some.reduce((total, row) => total + of(row), 0);
   const value = (row: Row): number => numberOf(row, 'value_change');
   const left = rows.filter((row) => originalKind(row) !== 'bought');
   return {
@@ -78,11 +79,11 @@ function toBooking(head: Row, rows: readonly Row[]): Booking {
     entries: rows.map(toEntry),
     usedArea: 0 - sum(used, (row) => numberOf(row, 'length_change') * numberOf(row, 'piece_width')),
     costMinor: sum(paid, value) - sum(left, value),
-    isTakenBack: flagOf(head, 'is_taken_back'),
+    isUndone: !flagOf(head, 'is_active'),
   };
 }
 
-/** What was booked, also where the entry takes that back. */
+/** What was booked; for an entry that reverses another, the kind of that one. */
 function originalKind(row: Row): string {
   return textOrNullOf(row, 'reverses_kind') ?? textOf(row, 'kind');
 }
@@ -91,11 +92,11 @@ function isUse(row: Row): boolean {
   return ['cut', 'leftover', 'discarded'].includes(originalKind(row));
 }
 
-function toEntry(row: Row): PiecedEntry {
+function toEntry(row: Row): EntryWithPiece {
   return {
     id: idOf<LedgerEntryId>(row, 'id'),
     pieceId: idOf<FabricPieceId>(row, 'piece_id'),
-    kind: choiceOf(row, 'kind', entryKind.options),
+    kind: choiceOf(row, 'kind', entryKindSchema.options),
     lengthChange: numberOf(row, 'length_change'),
     heldChange: numberOf(row, 'held_change'),
     costChange: numberOf(row, 'value_change'),

@@ -30,16 +30,17 @@ export function costOfProject(store: ReadableStore, projectSeq: number): FabricC
   const seqsOf = (rows: readonly Row[]) => rows.map((row) => numberOf(row, 'fabric_seq'));
   const stocks = stockOf(store, seqsOf(uses.filter((use) => use['first_in_minor'] === null)));
   const prices = pricesOf(store, seqsOf(uses));
-  let [firstInMinor, againMinor] = [0, 0 as number | null];
+  let [fifoMinor, replacementMinor] = [0, 0 as number | null];
   for (const use of uses) {
     const seq = numberOf(use, 'fabric_seq');
-    firstInMinor += numberOrNullOf(use, 'first_in_minor') ?? usedBy(stocks.get(seq)).get(projectSeq) ?? 0;
+    fifoMinor += numberOrNullOf(use, 'first_in_minor') ?? usedBy(stocks.get(seq)).get(projectSeq) ?? 0;
     const area = numberOf(use, 'area');
     const price = prices.get(seq);
     if (area === 0) continue;
-    againMinor = againMinor === null || price === undefined ? null : againMinor + costAgain(area, price);
+    replacementMinor =
+      replacementMinor === null || price === undefined ? null : replacementMinor + costAgain(area, price);
   }
-  return { fifoMinor: firstInMinor, replacementMinor: againMinor };
+  return { fifoMinor, replacementMinor };
 }
 
 /** Stores the first-in, first-out cost of every project that used these fabrics. The next booking on a fabric clears its own. */

@@ -1,8 +1,8 @@
-import type { EntryKind } from '#core/domain/stash';
+import { type EntryKind, entryKindSchema } from '#core/domain/stash';
 import type { BookingId } from '#core/domain/ids';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { addBookingsToChange } from '../base/current-change';
-import { keepFirstIn } from './cost-basis';
+import { storeFifoCost } from './cost-basis';
 import {
   allRows,
   insertRows,
@@ -12,9 +12,10 @@ import {
   type Row,
   type WritableStore,
 } from '../base/handles';
-import { numberOf, numberOrNullOf, textOf, textOrNullOf } from '../base/rows';
+import { choiceOf, numberOf, numberOrNullOf, textOf, textOrNullOf } from '../base/rows';
+import { BOOKING_IS_ACTIVE } from './ledger-sql';
 
-/** One entry to be booked; changes as in the domain's LedgerEntry. */
+/** An entry to be booked; its changes are those of the domain's LedgerEntry. */
 export interface NewEntry {
   readonly pieceSeq: number;
   readonly kind: EntryKind;
@@ -24,7 +25,7 @@ export interface NewEntry {
   readonly reverses?: number;
 }
 
-/** Speaks for a length of a piece; the booking says for which project. */
+/** Sets a length of a piece aside; the booking names the project. */
 export function setAsideEntry(pieceSeq: number, length: number): NewEntry {
   return { pieceSeq, kind: 'set-aside', lengthChange: 0, heldChange: length, valueChange: 0 };
 }
@@ -35,11 +36,11 @@ export interface NewBooking {
   readonly stage: { readonly id: string; readonly name: string } | null;
   readonly note: string;
   readonly on: CalendarDate;
-  /** The maker knows that more is spoken for than there is; without it the file refuses that. */
+  /** The maker knows that more is set aside than there is. Without this the file refuses it. */
   readonly isKnowing?: boolean;
 }
 
-/** Adds a booking with its entries to the ledger and to the change at hand. */
+/** Adds a booking with its entries to the ledger and to the current change. */
 export function appendBooking(
   store: WritableStore,
   booking: NewBooking,
@@ -48,7 +49,7 @@ export function appendBooking(
   return appendOne(store, { columns: columnsOf(booking), entries });
 }
 
-/** Adds many bookings, in their order. */
+/** Adds bookings in their order. */
 export function appendBookings(
   store: WritableStore,
   bookings: readonly { readonly booking: NewBooking; readonly entries: readonly NewEntry[] }[],
@@ -71,8 +72,8 @@ function columnsOf(booking: NewBooking): BookingToAppend['columns'] {
   };
 }
 
-/** Books the opposite of every entry of a booking, which must stand. */
-export function appendTakeBack(store: WritableStore, bookingSeq: number, on: CalendarDate): BookingId {
+/** Undoes an active booking: books the opposite of each of its entries. */
+export function appendUndo(store: WritableStore, bookingSeq: number, on: CalendarDate): BookingId {
   return appendOne(store, {
     columns: { ...sharedColumns(bookingRow(store, bookingSeq)), takes_back: bookingSeq, on_date: on },
     entries: entryRows(store, bookingSeq).map((row) => ({
@@ -86,21 +87,21 @@ export function appendTakeBack(store: WritableStore, bookingSeq: number, on: Cal
   });
 }
 
-/** Books once more what was booked and taken back; the new booking names the first of its line. */
-export function appendAgain(store: WritableStore, bookingSeq: number): BookingId {
+/** Repeats an undone booking and links it to the first one. */
+export function appendRedo(store: WritableStore, bookingSeq: number): BookingId {
   const row = bookingRow(store, bookingSeq);
   return appendOne(store, {
-    columns: { ...sharedColumns(row), books_again: lineOf(row), on_date: textOf(row, 'on_date') },
+    columns: { ...sharedColumns(row), books_again: firstOfRepeats(row), on_date: textOf(row, 'on_date') },
     entries: entryRows(store, bookingSeq).map(entryOf),
   });
 }
 
-/** Of a booking and those that book it again, the one that stands; null when all were taken back. */
-export function standingBooking(store: ReadableStore, bookingSeq: number): number | null {
-  const line = lineOf(bookingRow(store, bookingSeq));
+/** Of a booking and those that repeat it, the active one; null if all are undone. */
+export function activeBooking(store: ReadableStore, bookingSeq: number): number | null {
+  const first = firstOfRepeats(bookingRow(store, bookingSeq));
   const sql = `SELECT seq FROM booking WHERE (seq = ? OR books_again = ?)
-    AND NOT EXISTS (SELECT 1 FROM booking AS later WHERE later.takes_back = booking.seq) ORDER BY seq DESC LIMIT 1`;
-  const row = oneRow(store, sql, line, line);
+    AND ${BOOKING_IS_ACTIVE} ORDER BY seq DESC LIMIT 1`;
+  const row = oneRow(store, sql, first, first);
   return row === undefined ? null : numberOf(row, 'seq');
 }
 
@@ -120,23 +121,30 @@ interface BookingToAppend {
 }
 
 const BOOKING_COLUMNS = [
-  ...([
-    'seq',
-    'id',
-    'fabric_seq',
-    'project_seq',
-    'stage_id',
-    'stage_name',
-    'takes_back',
-    'books_again',
-  ] as const),
-  ...(['note', 'is_knowing', 'on_date', 'recorded_at'] as const),
-];
+  'seq',
+  'id',
+  'fabric_seq',
+  'project_seq',
+  'stage_id',
+  'stage_name',
+  'takes_back',
+  'books_again',
+  'note',
+  'is_knowing',
+  'on_date',
+  'recorded_at',
+] as const;
 
 const ENTRY_COLUMNS = [
-  ...(['id', 'booking_seq', 'piece_seq', 'kind', 'length_change', 'held_change'] as const),
-  ...(['value_change', 'reverses'] as const),
-];
+  'id',
+  'booking_seq',
+  'piece_seq',
+  'kind',
+  'length_change',
+  'held_change',
+  'value_change',
+  'reverses',
+] as const;
 
 function appendOne(store: WritableStore, booking: BookingToAppend): BookingId {
   const [id] = append(store, [booking]);
@@ -145,7 +153,7 @@ function appendOne(store: WritableStore, booking: BookingToAppend): BookingId {
 }
 
 function append(store: WritableStore, bookings: readonly BookingToAppend[]): readonly BookingId[] {
-  const { newId, now } = store.surroundings;
+  const { newId, now } = store.clockAndIds;
   const first = nextSeq(store, 'booking');
   const heads = bookings.map(({ columns }, index) => ({
     ...columns,
@@ -167,17 +175,17 @@ function append(store: WritableStore, bookings: readonly BookingToAppend[]): rea
     store,
     heads.map(({ seq }) => seq),
   );
-  keepFirstIn(store, [...new Set(heads.map(({ fabric_seq }) => Number(fabric_seq)))]);
+  storeFifoCost(store, [...new Set(heads.map(({ fabric_seq }) => Number(fabric_seq)))]);
   return heads.map(({ id }) => id);
 }
 
 function valuesOf(entry: NewEntry): readonly (string | number | null)[] {
-  // Taking back nothing is 0, never -0, which SQLite would store as a real number.
+  // Adding 0 turns -0 into 0: SQLite would store -0 as a real number.
   const changes = [entry.lengthChange + 0, entry.heldChange + 0, entry.valueChange + 0];
   return [entry.pieceSeq, entry.kind, ...changes, entry.reverses ?? null];
 }
 
-function lineOf(row: Row): number {
+function firstOfRepeats(row: Row): number {
   return numberOrNullOf(row, 'books_again') ?? numberOf(row, 'seq');
 }
 
@@ -195,7 +203,7 @@ function sharedColumns(row: Row): BookingToAppend['columns'] {
 function entryOf(row: Row): NewEntry {
   return {
     pieceSeq: numberOf(row, 'piece_seq'),
-    kind: textOf(row, 'kind') as EntryKind,
+    kind: choiceOf(row, 'kind', entryKindSchema.options),
     lengthChange: numberOf(row, 'length_change'),
     heldChange: numberOf(row, 'held_change'),
     valueChange: numberOf(row, 'value_change'),

@@ -1,6 +1,6 @@
 import { answerCalculator } from '#core/calculators/complete-input';
 import { calculatorByName } from '#core/calculators/registry';
-import type { KeptCalculation } from '#core/contract/calculations';
+import type { SavedCalculation } from '#core/contract/calculations';
 import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import type { Changed } from '#core/contract/projects';
@@ -18,7 +18,7 @@ import { settingsInUse } from '../workshop/settings-in-use';
 export function listCalculations(
   store: ReadableStore,
   { stageId }: ChannelInput<'calculation:list'>,
-): readonly KeptCalculation[] {
+): readonly SavedCalculation[] {
   const sql = 'SELECT * FROM calculation WHERE stage_id = ? ORDER BY seq';
   return allRows(store, sql, stageId).map(calculationOf);
 }
@@ -86,7 +86,7 @@ export function deleteCalculation(
   });
 }
 
-function calculationOf(row: Row): KeptCalculation {
+function calculationOf(row: Row): SavedCalculation {
   return {
     id: idOf<CalculationId>(row, 'id'),
     stageId: idOf<StageId>(row, 'stage_id'),
@@ -95,6 +95,6 @@ function calculationOf(row: Row): KeptCalculation {
     input: jsonOf(row, 'input_json'),
     ownInput: jsonOf(row, 'own_input_json'),
     answer: jsonOf(row, 'answer_json'),
-    keptAt: numberOf(row, 'kept_at'),
+    savedAt: numberOf(row, 'kept_at'),
   };
 }

@@ -1,19 +1,20 @@
 import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
+import { isWholeCount } from '#core/domain/stash';
 import { failure, type Result, success } from '#core/result';
-import { letPlanOfNeedsCut } from '../cutting/assign-purchase';
+import { assignPurchaseByNeeds } from '../cutting/assign-purchase';
 import { recordChange } from '../history/changes';
 import { addFabric } from '../stash/fabric-rows';
 import { type ReadableStore, write } from '../base/handles';
 import { addBought } from '../fabric-use/ledger';
 import { appendBooking, setAsideEntry } from '../ledger/ledger-append';
-import { findFabric, findProject, notFound, type ProjectRef, wrongField } from '../base/lookups';
-import { layPiece } from '../stash/places';
-import { findLine, keepChoice } from './shopping';
+import { findFabric, findProject, notFound, type ProjectRef } from '../base/lookups';
+import { storePiece } from '../stash/places';
+import { findLine, saveChoice } from './shopping';
 
 type Purchase = ChannelInput<'shopping:buy'>;
 
-/** Ticks a line of the shopping list off: the purchase, what is set aside of it, the fabric it was, all one change. */
+/** Checks a line off the shopping list. The purchase, what is set aside of it and the choice of fabric are one change. */
 export function buyFromList(
   store: ReadableStore,
   bought: Purchase,
@@ -21,9 +22,9 @@ export function buyFromList(
   const { fabric, lineId, needs, holds, size, unitLength } = bought;
   const named = 'fabricId' in fabric ? findFabric(store, fabric.fabricId) : success(fabric.details);
   if (!named.ok) return named;
-  if (lineId !== null && findLine(store, lineId) === null) return notFound('line');
-  if (unitLength !== null && size.length % unitLength !== 0) {
-    return wrongField(['size', 'length'], String(size.length), `a whole number of times ${unitLength}`);
+  if (lineId !== null && findLine(store, lineId) === null) return notFound('shopping-line');
+  if (unitLength !== null && !isWholeCount(size.length, unitLength)) {
+    return failure<Problem>({ code: 'uneven-count', unitLength });
   }
   const projects = new Map<string, ProjectRef>();
   for (const { projectId } of [...needs, ...holds]) {
@@ -36,17 +37,17 @@ export function buyFromList(
     return failure<Problem>({ code: 'short-of-fabric', free: size.length, there: size.length, asked: held });
   }
   const chosen = named.value;
-  return recordChange(store, `Bought “${chosen.name}” from the list`, (writable) => {
+  return recordChange(store, `Bought “${chosen.name}” from the shopping list`, (writable) => {
     const { id: fabricId, seq: fabricSeq } = 'seq' in chosen ? chosen : addFabric(writable, chosen);
     const { pieceId, pieceSeq } = addBought(writable, fabricSeq, bought);
-    layPiece(writable, pieceId, bought.place);
+    storePiece(writable, pieceId, bought.place);
     for (const { projectId, length } of holds) {
       const projectSeq = projects.get(projectId)?.seq ?? null;
       const booking = { fabricSeq, projectSeq, stage: null, note: '', on: bought.on };
       appendBooking(writable, booking, [setAsideEntry(pieceSeq, length)]);
     }
-    if (bought.kind === 'yardage') letPlanOfNeedsCut(writable, needs, { fabricId, pieceId, ...size });
-    for (const need of needs) keepChoice(writable, need, { kind: 'fabric', fabricId });
+    if (bought.kind === 'yardage') assignPurchaseByNeeds(writable, needs, { fabricId, pieceId, ...size });
+    for (const need of needs) saveChoice(writable, need, { kind: 'fabric', fabricId });
     if (lineId !== null) write(writable, 'DELETE FROM shopping_line WHERE id = ?', lineId);
     return success({ fabricId, pieceId });
   });

@@ -3,7 +3,7 @@ import type { Problem } from '#core/contract/problem';
 import type { Changed } from '#core/contract/projects';
 import type { FabricFit, FitsOfNeed } from '#core/contract/shopping';
 import type { FabricGlance } from '#core/contract/stash';
-import { type PieceKind, pieceKindSchema } from '#core/domain/stash';
+import { freeOf, type PieceKind, pieceKindSchema } from '#core/domain/stash';
 import { type Result, success } from '#core/result';
 import { type FabricNeed, needKey } from '#core/stash/shopping/fabric-need';
 import { lengthFor, patchesLie } from '#core/stash/shopping/fill-rows';
@@ -12,6 +12,7 @@ import { lengthFromExact } from '#core/units/length';
 import { recordChange } from '../history/changes';
 import { filterConditions } from '../stash/fabric-filter';
 import { FABRICS, glancesOf } from '../stash/fabric-rows';
+import { HAS_KIND, kindBits } from '../stash/piece-kind-bits';
 import { searchQuery, WITH_WORDS } from '../stash/fabric-search';
 import { settingsInUse } from '../workshop/settings-in-use';
 import { allRows, type ReadableStore, type Row } from '../base/handles';
@@ -19,11 +20,11 @@ import { shortOfFabric } from '../fabric-use/ledger';
 import { appendBooking, setAsideEntry } from '../ledger/ledger-append';
 import { findFabric, findPiece, findProject, heldBy, notFound, type PieceRef } from '../base/lookups';
 import { numberOf } from '../base/rows';
-import { keepChoice } from './shopping';
+import { saveChoice } from './shopping';
 import { needsOfProjects } from './needs';
-import { wordsMeant } from '../stash/spelling';
+import { likelyWords } from '../stash/spelling';
 
-/** So many fabrics are tried that are enough, and so many that are not. */
+/** Tries at most this many fabrics that suffice, and as many that do not. */
 const TRIED = 60;
 const SHOWN = 40;
 
@@ -55,24 +56,30 @@ function tryFabric(
     .filter(({ unitLength }) => unitLength === null || need.amount.measure === 'thread')
     .map(({ id, width, printRuns, there, held }) => {
       const ownHold = holds.get(id) ?? 0;
-      const free = Math.min(there, Math.max(0, there - held) + ownHold);
+      // Where more is set aside than there is, each project still counts on what is set aside for it.
+      const free = Math.min(there, freeOf({ there, held }) + ownHold);
       return { id, width, lies: patchesLie(fabric.direction, printRuns), free, ownHold };
     });
   const { verdict, takes, leftOver, short } = fitNeed(need.amount, toTry);
   const shortBy = lengthFor(short, { width: fabric.width, lies: patchesLie(fabric.direction, 'along') });
   return {
-    ...{ fabric, pieces, verdict, takes, leftOver, short },
+    fabric,
+    pieces,
+    verdict,
+    takes,
+    leftOver,
+    short,
     shortBy: shortBy === null ? null : lengthFromExact(shortBy, 'up'),
     isHeld: takes.some(({ pieceId }) => (holds.get(pieceId) ?? 0) > 0),
     isChosen: fabric.id === need.fabricId,
   };
 }
 
-/** What a need may be cut from: batting is no fabric, and a backing may be any. */
+/** The kinds of piece that may serve a need. Fabric of any kind can be a backing; batting cannot. */
 function kindsFor(kind: PieceKind): readonly PieceKind[] {
   if (kind === 'thread') return ['thread'];
   if (kind === 'batting' || kind === 'batting-package') return ['batting', 'batting-package'];
-  const noFabric: readonly PieceKind[] = [
+  const notFabric: readonly PieceKind[] = [
     'batting',
     'batting-package',
     'thread',
@@ -80,18 +87,18 @@ function kindsFor(kind: PieceKind): readonly PieceKind[] {
     'notions',
     'bias-made-up',
   ];
-  return pieceKindSchema.options.filter((one) => !noFabric.includes(one));
+  return pieceKindSchema.options.filter((one) => !notFabric.includes(one));
 }
 
-/** Fabrics of which one piece is enough, the least free first; those the project holds; and the most free of the others. */
+/** Fabrics of which one piece is enough, the least free first; those with most free; and those set aside for the project. */
 function candidates(
   store: ReadableStore,
   need: FabricNeed,
   search: string,
   projectSeq: number,
 ): readonly Row[] {
-  const bits = kindsFor(need.kind).reduce((sum, kind) => sum + 2 ** pieceKindSchema.options.indexOf(kind), 0);
-  const words = searchQuery(search, '', (word) => wordsMeant(store, word));
+  const bits = kindBits(kindsFor(need.kind));
+  const words = searchQuery(search, '', (word) => likelyWords(store, word));
   const matched = {
     sql: words === null ? '' : `AND +shelf.fabric_seq IN (${WITH_WORDS})`,
     values: words === null ? [] : [words],
@@ -99,31 +106,38 @@ function candidates(
   const fits = need.amount.measure === 'patches' ? filterConditions({ fits: patchesOf(need) }) : [];
   const enough = allRows(
     store,
-    `SELECT fabric_seq FROM shelf WHERE kinds & ? > 0 ${fits.map(({ sql }) => `AND ${sql}`).join(' ')} ${matched.sql}
+    `SELECT fabric_seq FROM shelf WHERE ${HAS_KIND} ${fits.map(({ sql }) => `AND ${sql}`).join(' ')} ${matched.sql}
     ORDER BY area_free LIMIT ${String(TRIED)}`,
-    ...[bits, ...fits.flatMap(({ values }) => values), ...matched.values],
+    bits,
+    ...fits.flatMap(({ values }) => values),
+    ...matched.values,
   );
   const most = allRows(
     store,
-    `SELECT fabric_seq FROM shelf WHERE kinds & ? > 0 ${matched.sql} ORDER BY area_free DESC LIMIT ${String(TRIED)}`,
-    ...[bits, ...matched.values],
+    `SELECT fabric_seq FROM shelf WHERE ${HAS_KIND} ${matched.sql} ORDER BY area_free DESC LIMIT ${String(TRIED)}`,
+    bits,
+    ...matched.values,
   );
   const held = allRows(
     store,
     `SELECT DISTINCT shelf.fabric_seq FROM piece_hold JOIN fabric_piece ON fabric_piece.seq = piece_seq
       JOIN shelf ON shelf.fabric_seq = fabric_piece.fabric_seq
-    WHERE project_seq = ? AND held > 0 AND kinds & ? > 0 ${matched.sql}`,
-    ...[projectSeq, bits, ...matched.values],
+    WHERE project_seq = ? AND held > 0 AND ${HAS_KIND} ${matched.sql}`,
+    projectSeq,
+    bits,
+    ...matched.values,
   );
   const seqs = [...enough, ...most, ...held].map((row) => numberOf(row, 'fabric_seq'));
   return allRows(store, `${FABRICS} WHERE seq IN (SELECT value FROM json_each(?))`, JSON.stringify(seqs));
 }
 
-/** As the search for fabric that is big enough asks; what may turn is asked as it lies. */
+/** The patches of a need as the stash filter takes them; a patch that may turn is asked for as it is listed. */
 function patchesOf({ amount }: FabricNeed): Parameters<typeof filterConditions>[0]['fits'] {
   if (amount.measure !== 'patches' || amount.patches.length === 0) return undefined;
   return amount.patches.map(({ width, length, count }) => ({
-    ...{ width: lengthFromExact(width, 'up'), length: lengthFromExact(length, 'up'), count },
+    width: lengthFromExact(width, 'up'),
+    length: lengthFromExact(length, 'up'),
+    count,
   }));
 }
 
@@ -133,7 +147,7 @@ function ownHolds(store: ReadableStore, projectSeq: number): ReadonlyMap<unknown
   return new Map(allRows(store, sql, projectSeq).map((row) => [row['id'], numberOf(row, 'held')]));
 }
 
-/** Takes a fabric for a need and sets aside what is to be cut of its pieces, as one change. */
+/** Chooses a fabric for a need and sets aside what will be cut from its pieces, as one change. */
 export function setAsideForNeed(
   store: ReadableStore,
   { fabricId, takes, on, ...need }: ChannelInput<'shopping:set-aside'>,
@@ -145,8 +159,8 @@ export function setAsideForNeed(
   for (const { pieceId, length } of takes) {
     const piece = findPiece(store, pieceId);
     if (!piece.ok) return piece;
-    if (piece.value.fabric.id !== fabricId) return notFound('piece of fabric');
-    if (length > piece.value.there - piece.value.held) {
+    if (piece.value.fabric.id !== fabricId) return notFound('piece');
+    if (length > freeOf(piece.value)) {
       return shortOfFabric(piece.value, heldBy(store, piece.value.seq, project.value.seq), length);
     }
     pieces.push({ piece: piece.value, length });
@@ -163,7 +177,7 @@ export function setAsideForNeed(
     for (const { piece, length } of pieces) {
       appendBooking(writable, booking, [setAsideEntry(piece.seq, length)]);
     }
-    keepChoice(writable, need, { kind: 'fabric', fabricId });
+    saveChoice(writable, need, { kind: 'fabric', fabricId });
     return success({});
   });
 }

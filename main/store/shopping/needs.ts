@@ -76,7 +76,7 @@ function needsOfAnswers(
     const answers = ofStage.map((row) => ({
       row,
       calculator: textOf(row, 'calculator'),
-      keptAt: numberOf(row, 'kept_at'),
+      savedAt: numberOf(row, 'kept_at'),
     }));
     return answersThatCount(answers).flatMap(({ row, calculator }) => {
       const source = `${textOf(row, 'stage_id')}/${calculator}`;
@@ -117,7 +117,8 @@ function withChoices(
     allRows(store, 'SELECT * FROM need_choice').map((row) => {
       const need = {
         projectId: idOf<ProjectId>(row, 'project_id'),
-        ...{ source: textOf(row, 'source'), name: textOf(row, 'name') },
+        source: textOf(row, 'source'),
+        name: textOf(row, 'name'),
       };
       return [needKey(need), { choice: textOf(row, 'choice'), fabricId: textOrNullOf(row, 'fabric_id') }];
     }),
@@ -132,10 +133,7 @@ function withChoices(
       .map((plan) => fabricInPlan(plan, need.projectId, need.name))
       .find((id) => id !== null);
     return (
-      planned ??
-      held.get(`${need.projectId} ${layerOf(need)}`) ??
-      named.get(need.name.toLowerCase()) ??
-      null
+      planned ?? held.get(`${need.projectId} ${layerOf(need)}`) ?? named.get(need.name.toLowerCase()) ?? null
     );
   };
   const isLeftOut = (need: FabricNeed) => chosen.get(needKey(need))?.choice === 'leave-out';

@@ -3,7 +3,7 @@ import type { Problem } from '#core/contract/problem';
 import type { Changed } from '#core/contract/projects';
 import type { ShoppingList } from '#core/contract/shopping';
 import type { ProjectId, ShoppingLineId } from '#core/domain/ids';
-import type { KeptShoppingLine } from '#core/domain/shopping';
+import type { SavedShoppingLine } from '#core/domain/shopping';
 import { type Result, success } from '#core/result';
 import { coverNeeds } from '#core/stash/shopping/cover-needs';
 import { shoppingLines } from '#core/stash/shopping/shopping-lines';
@@ -22,13 +22,13 @@ import {
 import { findFabric, findProject, notFound } from '../base/lookups';
 import { idOf, idOrNullOf, textOf, textOrNullOf } from '../base/rows';
 import { needsOfProjects } from './needs';
-import { shelfOfNeeds } from './stash-on-hand';
+import { stashOnHand } from './stash-on-hand';
 
-/** What is to be bought, worked out from the projects and the stash as they are now. */
+/** What to buy, worked out from the projects and the stash as they are now. */
 export function listShopping(store: ReadableStore): ShoppingList {
   const settings = settingsInUse(store);
   const { needs, leftOut } = needsOfProjects(store, settings.fabricWidth);
-  const { fabrics, pieces, used } = shelfOfNeeds(
+  const { fabrics, pieces, used } = stashOnHand(
     store,
     needs.flatMap(({ fabricId }) => fabricId ?? []),
   );
@@ -40,7 +40,7 @@ export function listShopping(store: ReadableStore): ShoppingList {
   };
 }
 
-function ownLines(store: ReadableStore): readonly KeptShoppingLine[] {
+function ownLines(store: ReadableStore): readonly SavedShoppingLine[] {
   const sql = `SELECT shopping_line.*, project.name AS project_name FROM shopping_line
     LEFT JOIN project ON project.id = project_id AND project.deleted_at IS NULL ORDER BY added_at, shopping_line.id`;
   return allRows(store, sql).map((row) => ({
@@ -65,7 +65,7 @@ export function chooseForNeed(
   const fabric = choice?.kind === 'fabric' ? findFabric(store, choice.fabricId) : null;
   if (fabric?.ok === false) return fabric;
   return recordChange(store, choiceWords(choice, need.name, project.value.name), (writable) => {
-    keepChoice(writable, need, choice);
+    saveChoice(writable, need, choice);
     return success({});
   });
 }
@@ -73,22 +73,24 @@ export function chooseForNeed(
 function choiceWords(choice: Choice, name: string, project: string): string {
   switch (choice?.kind) {
     case 'leave-out':
-      return `Left “${name}” for “${project}” off the list`;
+      return `Took “${name}” for “${project}” off the shopping list`;
     case 'fabric':
     case 'new-fabric':
-      return `Chose the fabric for “${name}” of “${project}”`;
+      return `Chose a fabric for “${name}” of “${project}”`;
     case undefined:
-      return `Put “${name}” for “${project}” back as it was`;
+      return `Put “${name}” for “${project}” back on the shopping list`;
   }
 }
 
-/** Writes down what was chosen for a need, in place of what was chosen before. */
-export function keepChoice(store: WritableStore, need: NeedNamed, choice: Choice): void {
+/** Saves what was chosen for a need, in place of an earlier choice. */
+export function saveChoice(store: WritableStore, need: NeedNamed, choice: Choice): void {
   const { projectId, source, name } = need;
   const before = oneRow(
     store,
     'SELECT id FROM need_choice WHERE project_id = ? AND source = ? AND name = ?',
-    ...[projectId, source, name],
+    projectId,
+    source,
+    name,
   );
   if (choice === null) {
     if (before !== undefined) write(store, 'DELETE FROM need_choice WHERE id = ?', textOf(before, 'id'));
@@ -97,17 +99,17 @@ export function keepChoice(store: WritableStore, need: NeedNamed, choice: Choice
   const columns = { choice: choice.kind, fabric_id: choice.kind === 'fabric' ? choice.fabricId : null };
   if (before !== undefined) updateRow(store, 'need_choice', textOf(before, 'id'), columns);
   else {
-    const id = store.surroundings.newId();
+    const id = store.clockAndIds.newId();
     insertRow(store, 'need_choice', { id, project_id: projectId, source, name, ...columns });
   }
 }
 
-/** Writes down a line of the maker's own, or changes one. */
-export function keepShoppingLine(
+/** Adds a shopping line of the maker's own, or changes one. */
+export function saveShoppingLine(
   store: ReadableStore,
-  { lineId, details }: ChannelInput<'shopping:keep'>,
-): Result<ChannelOutput<'shopping:keep'>, Problem> {
-  if (lineId !== null && findLine(store, lineId) === null) return notFound('line');
+  { lineId, details }: ChannelInput<'shopping:save-line'>,
+): Result<ChannelOutput<'shopping:save-line'>, Problem> {
+  if (lineId !== null && findLine(store, lineId) === null) return notFound('shopping-line');
   if (details.projectId !== null) {
     const project = findProject(store, details.projectId);
     if (!project.ok) return project;
@@ -118,29 +120,31 @@ export function keepShoppingLine(
     supplier: details.supplier,
     project_id: details.projectId,
   };
-  const verb = lineId === null ? 'Put' : 'Changed';
-  const words = lineId === null ? `${verb} “${details.words}” on the list` : `${verb} “${details.words}”`;
+  const words =
+    lineId === null
+      ? `Added “${details.words}” to the shopping list`
+      : `Changed “${details.words}” on the shopping list`;
   return recordChange(store, words, (writable) => {
-    const id = lineId ?? (store.surroundings.newId() as ShoppingLineId);
+    const id = lineId ?? (store.clockAndIds.newId() as ShoppingLineId);
     if (lineId !== null) updateRow(writable, 'shopping_line', id, columns);
-    else insertRow(writable, 'shopping_line', { id, ...columns, added_at: store.surroundings.now() });
+    else insertRow(writable, 'shopping_line', { id, ...columns, added_at: store.clockAndIds.now() });
     return success({ lineId: id });
   });
 }
 
-export function removeShoppingLine(
+export function deleteShoppingLine(
   store: ReadableStore,
-  { lineId }: ChannelInput<'shopping:remove'>,
+  { lineId }: ChannelInput<'shopping:delete-line'>,
 ): Result<Changed, Problem> {
   const words = findLine(store, lineId);
-  if (words === null) return notFound('line');
-  return recordChange(store, `Took “${words}” off the list`, (writable) => {
+  if (words === null) return notFound('shopping-line');
+  return recordChange(store, `Deleted “${words}” from the shopping list`, (writable) => {
     write(writable, 'DELETE FROM shopping_line WHERE id = ?', lineId);
     return success({});
   });
 }
 
-/** The words of a line of the maker's own; null where there is none. */
+/** The words of a shopping line; null if there is no such line. */
 export function findLine(store: ReadableStore, id: ShoppingLineId): string | null {
   const row = oneRow(store, 'SELECT words FROM shopping_line WHERE id = ?', id);
   return row === undefined ? null : textOf(row, 'words');

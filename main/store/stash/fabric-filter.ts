@@ -1,20 +1,19 @@
-import { pieceKindSchema } from '#core/domain/stash';
 import type { StashFilter, WantedPatch, WantedPrice } from '#core/domain/stash-filter';
 import type { Value } from '../base/handles';
+import { FREE_LENGTH } from '../ledger/ledger-sql';
+import { HAS_KIND, kindBits } from './piece-kind-bits';
 
-/** A condition on a line of the shelf, with what its question marks stand for. */
+/** A condition on a row of `shelf`, with the values of its question marks. */
 export interface Condition {
   readonly sql: string;
   readonly values: readonly Value[];
 }
 
-/** What a filter asks of a line of `shelf`; the cheap questions first. Color is asked of the search. */
+/** The conditions of a filter on a row of `shelf`, the cheap ones first. Color is a matter of the search. */
 export function filterConditions(filter: StashFilter): readonly Condition[] {
   const { kind, direction, placeId, freeAtLeast, freeInAll, boughtFrom, boughtUntil, price, fits } = filter;
   const conditions: Condition[] = [];
-  if (kind !== undefined) {
-    conditions.push({ sql: 'kinds & ? > 0', values: [2 ** pieceKindSchema.options.indexOf(kind)] });
-  }
+  if (kind !== undefined) conditions.push({ sql: HAS_KIND, values: [kindBits([kind])] });
   if (direction !== undefined) conditions.push({ sql: 'direction = ?', values: [direction] });
   if (freeAtLeast !== undefined) conditions.push({ sql: 'longest_free >= ?', values: [freeAtLeast] });
   if (freeInAll !== undefined) {
@@ -28,7 +27,7 @@ export function filterConditions(filter: StashFilter): readonly Condition[] {
   return conditions;
 }
 
-/** Of a length across the whole width, to the nearest cent as it is shown; a price the maker wrote down counts before what was paid last. */
+/** The price of a length across the whole width, rounded to the cent as on screen. The maker's own price counts before the last price paid. */
 function priceCondition({ counted, length, atLeast = 0, atMost }: WantedPrice): Condition {
   const rate = counted === 'paid' ? 'rate_of_value * width' : 'coalesce(own_rate, rate_paid_last * width)';
   return {
@@ -44,14 +43,14 @@ const IN_PLACE = `WITH RECURSIVE inside (id) AS (
     WHERE place_id IN inside`;
 
 /**
- * A piece from which every patch can be cut in strips across it, as many in a strip as go side by side. That is how they are
- * cut with a ruler, so what passes is surely enough, though a planner may manage with less. The line itself is asked first.
+ * A fabric with a piece that gives every patch, cut in strips across it with as many side by side as fit. That is how they are cut with a
+ * ruler, so a piece that passes is large enough; a planner may need less. The row of `shelf` is asked first, which is cheaper.
  */
 function fitConditions(patches: readonly WantedPatch[]): readonly Condition[] {
   const widest = Math.max(...patches.map(({ width }) => width));
   const longest = Math.max(...patches.map(({ length }) => length));
   const area = patches.reduce((sum, { width, length, count }) => sum + width * length * count, 0);
-  // A number from here counts as real there, and strips are whole.
+  // SQLite takes a number from here as a real one, and strips are counted in whole numbers.
   const whole = 'CAST(? AS INTEGER)';
   const strips = patches
     .map(() => `((${whole} + width / ${whole} - 1) / (width / ${whole})) * ${whole}`)
@@ -62,7 +61,7 @@ function fitConditions(patches: readonly WantedPatch[]): readonly Condition[] {
     {
       sql: `EXISTS (SELECT 1 FROM fabric_piece JOIN piece_sum ON piece_seq = fabric_piece.seq
         WHERE fabric_piece.fabric_seq = shelf.fabric_seq AND unit_length IS NULL AND width >= ?
-          AND there - held >= ${strips})`,
+          AND ${FREE_LENGTH} >= ${strips})`,
       values: [widest, ...values],
     },
   ];

@@ -6,10 +6,11 @@ import { colorGroups } from '#core/stash/color-groups';
 import type { Condition } from './fabric-filter';
 import { fabricHits } from './fabric-search';
 import { allRows, oneNumber, type ReadableStore, type Value } from '../base/handles';
+import { hasKind } from './piece-kind-bits';
 import { comparePaths } from './places';
 import { numberOf, textOf } from '../base/rows';
 
-/** How many of what was found stand in each group; those of none in the last one. */
+/** How many of the fabrics found are in each group; those in no group come last. */
 export function fabricGroups(
   store: ReadableStore,
   { by, ...asked }: ChannelInput<'fabric:groups'>,
@@ -23,20 +24,20 @@ export function fabricGroups(
 
 type GroupsOf = (store: ReadableStore, hits: Condition) => readonly FabricGroup[];
 
-/** Pieces that lie elsewhere than their fabric, while there is something of them. */
+/** Pieces that are not used up and are stored apart from their fabric. */
 const ELSEWHERE = `FROM piece_place CROSS JOIN fabric_piece ON fabric_piece.id = piece_place.id
   JOIN piece_sum ON piece_seq = fabric_piece.seq JOIN fabric ON fabric.seq = fabric_piece.fabric_seq
   WHERE there > 0 AND fabric.place_id IS NOT piece_place.place_id`;
 
-/** Of a place only what lies there itself, whole or with a piece of its own; not what lies in the places inside it. */
+/** Fabrics stored in a place itself, whole or with one of their pieces; not those in the places inside it. */
 const fabricsByPlace = (hits: Condition): string => `
   SELECT place_id, count(*) AS fabrics FROM fabric INDEXED BY fabric_in_place
     WHERE place_id IS NOT NULL AND +seq IN (${hits.sql}) GROUP BY place_id
   UNION ALL
   SELECT piece_place.place_id, count(DISTINCT fabric_seq) ${ELSEWHERE} AND fabric_seq IN (${hits.sql}) GROUP BY piece_place.place_id`;
 
-/** Those of which neither the fabric nor a piece has a place. */
-const lieNowhere = (hits: Condition): string => `
+/** Fabrics without a place, and without a piece that has one. */
+const withoutPlace = (hits: Condition): string => `
   SELECT (SELECT count(*) FROM (${hits.sql}))
     - (SELECT count(*) FROM fabric INDEXED BY fabric_in_place WHERE place_id IS NOT NULL AND +seq IN (${hits.sql}))
     - (SELECT count(DISTINCT fabric_seq) ${ELSEWHERE} AND fabric.place_id IS NULL AND fabric_seq IN (${hits.sql}))`;
@@ -47,19 +48,20 @@ const GROUPS: Readonly<Record<StashGroup['by'], GroupsOf>> = {
       JOIN place ON place.id = place_id GROUP BY place.id`;
     const twice = [...hits.values, ...hits.values];
     const groups = groupsOf(store, sql, twice).toSorted((one, other) => comparePaths(one.name, other.name));
-    const nowhere = oneNumber(store, lieNowhere(hits), ...twice, ...hits.values);
-    return [...groups, { ...NONE, fabrics: nowhere }];
+    const nowhere = oneNumber(store, withoutPlace(hits), ...twice, ...hits.values);
+    return [...groups, { ...NO_GROUP, fabrics: nowhere }];
   },
   kind: (store, hits) => {
     const sql = `SELECT kinds, count(*) AS fabrics FROM shelf WHERE +fabric_seq IN (${hits.sql}) GROUP BY kinds`;
     const rows = allRows(store, sql, ...hits.values);
-    const count = (has: (kinds: number) => boolean): number =>
-      rows.reduce((sum, row) => sum + (has(numberOf(row, 'kinds')) ? numberOf(row, 'fabrics') : 0), 0);
-    const groups = pieceKindSchema.options.map((kind, bit) => ({
-      ...{ key: kind, name: kind },
-      fabrics: count((kinds) => (kinds & (2 ** bit)) > 0),
+    const count = (isIn: (bits: number) => boolean): number =>
+      rows.reduce((sum, row) => sum + (isIn(numberOf(row, 'kinds')) ? numberOf(row, 'fabrics') : 0), 0);
+    const groups = pieceKindSchema.options.map((kind) => ({
+      key: kind,
+      name: kind,
+      fabrics: count((bits) => hasKind(bits, kind)),
     }));
-    return [...groups, { ...NONE, fabrics: count((kinds) => kinds === 0) }];
+    return [...groups, { ...NO_GROUP, fabrics: count((bits) => bits === 0) }];
   },
   supplier: (store, hits) => {
     const sql = `SELECT supplier AS key, supplier AS name, count(*) AS fabrics FROM fabric INDEXED BY fabric_by_supplier
@@ -82,7 +84,7 @@ const GROUPS: Readonly<Record<StashGroup['by'], GroupsOf>> = {
   },
 };
 
-const NONE = { key: '', name: '' };
+const NO_GROUP = { key: '', name: '' };
 
 function groupsOf(store: ReadableStore, sql: string, values: readonly Value[]): readonly FabricGroup[] {
   return allRows(store, sql, ...values).map((row) => ({

@@ -2,11 +2,12 @@ import type { FabricGlance } from '#core/contract/stash';
 import type { FabricPieceId, FabricId, PhotoId, PlaceId, StashKindId } from '#core/domain/ids';
 import {
   type FabricPiece,
+  freeOf,
   pieceKindSchema,
   type Fabric,
   type FabricDetails,
-  printDirection,
-  printRuns,
+  printDirectionSchema,
+  printRunsSchema,
 } from '#core/domain/stash';
 import {
   allRows,
@@ -30,7 +31,7 @@ import {
   textOrNullOf,
 } from '../base/rows';
 
-/** Fabrics with the path of the place they lie in; what follows says which. */
+/** Fabrics with the path of the place they are stored in; the caller adds the condition. */
 export const FABRICS =
   'SELECT fabric.*, place.path AS place FROM fabric LEFT JOIN place ON place.id = fabric.place_id';
 
@@ -42,7 +43,7 @@ export function fabricOf(row: Row): Fabric {
     print: textOf(row, 'print'),
     colorWords: textOf(row, 'color_words'),
     fiber: textOf(row, 'fiber'),
-    direction: choiceOf(row, 'direction', printDirection.options),
+    direction: choiceOf(row, 'direction', printDirectionSchema.options),
     width: lengthOf(row, 'width'),
     isWashed: flagOf(row, 'is_washed'),
     supplier: textOf(row, 'supplier'),
@@ -55,11 +56,20 @@ export function fabricOf(row: Row): Fabric {
 }
 
 const DETAIL_COLUMNS = [
-  ...(['name', 'print', 'color_words', 'fiber', 'direction', 'width'] as const),
-  ...(['is_washed', 'supplier', 'place_id', 'swatch', 'notes'] as const),
-];
+  'name',
+  'print',
+  'color_words',
+  'fiber',
+  'direction',
+  'width',
+  'is_washed',
+  'supplier',
+  'place_id',
+  'swatch',
+  'notes',
+] as const;
 
-/** The columns of what a maker says of a fabric. */
+/** A fabric's details as columns. */
 export function fabricColumns(
   details: FabricDetails,
   placeId: PlaceId | null,
@@ -91,9 +101,9 @@ export function addFabric(store: WritableStore, details: FabricDetails): AddedFa
   return added;
 }
 
-/** Adds fabrics that have no piece yet, in their order; a place that is not there yet is made. */
+/** Adds fabrics that have no piece yet, in their order, and the places they name if those are new. */
 export function addFabrics(store: WritableStore, fabrics: readonly FabricDetails[]): readonly AddedFabric[] {
-  const { newId, now } = store.surroundings;
+  const { newId, now } = store.clockAndIds;
   const paths = new Set(fabrics.map(({ place }) => place));
   const places = new Map([...paths].map((path) => [path, placeAt(store, path)]));
   const first = nextSeq(store, 'fabric');
@@ -106,12 +116,12 @@ export function addFabrics(store: WritableStore, fabrics: readonly FabricDetails
   return added;
 }
 
-/** The fabrics of these rows with their pieces, in the same order; pieces that are used up are left out. */
+/** The fabrics of these rows with their pieces, in the same order. Pieces that are used up are left out. */
 export function glancesOf(store: ReadableStore, rows: readonly Row[]): readonly FabricGlance[] {
   const seqs = JSON.stringify(rows.map((row) => numberOf(row, 'seq')));
   const pieces = allRows(
     store,
-    `${PIECES} WHERE fabric_piece.fabric_seq IN (SELECT value FROM json_each(?)) AND (there > 0 OR held > 0)
+    `${PIECES_OF_FABRIC} WHERE fabric_piece.fabric_seq IN (SELECT value FROM json_each(?)) AND (there > 0 OR held > 0)
     ORDER BY fabric_piece.seq`,
     seqs,
   );
@@ -119,8 +129,8 @@ export function glancesOf(store: ReadableStore, rows: readonly Row[]): readonly 
   return rows.map((row) => toGlance(fabricOf(row), (byFabric.get(numberOf(row, 'seq')) ?? []).map(pieceOf)));
 }
 
-/** Pieces with the sums of their ledger; what follows says which. */
-export const PIECES = `SELECT fabric_piece.seq, fabric_piece.id, fabric_piece.fabric_seq, fabric.id AS fabric_id,
+/** Pieces with the sums of their ledger; the caller adds the condition. */
+export const PIECES_OF_FABRIC = `SELECT fabric_piece.seq, fabric_piece.id, fabric_piece.fabric_seq, fabric.id AS fabric_id,
     fabric_piece.kind, fabric_piece.kind_id, fabric_piece.unit_length, fabric_piece.width, there, held, value_minor,
     (SELECT path FROM piece_place JOIN place ON place.id = place_id WHERE piece_place.id = fabric_piece.id) AS place,
     coalesce((SELECT runs FROM piece_print WHERE piece_print.id = fabric_piece.id), 'along') AS print_runs
@@ -135,7 +145,7 @@ export function pieceOf(row: Row): FabricPiece {
     kindId: idOrNullOf<StashKindId>(row, 'kind_id'),
     unitLength: lengthOrNullOf(row, 'unit_length'),
     place: textOrNullOf(row, 'place') ?? '',
-    printRuns: choiceOf(row, 'print_runs', printRuns.options),
+    printRuns: choiceOf(row, 'print_runs', printRunsSchema.options),
     width: lengthOf(row, 'width'),
     there: lengthOf(row, 'there'),
     held: lengthOf(row, 'held'),
@@ -144,12 +154,13 @@ export function pieceOf(row: Row): FabricPiece {
 }
 
 function toGlance(fabric: Fabric, pieces: readonly FabricPiece[]): FabricGlance {
-  const sum = (of: (piece: FabricPiece) => number): number => pieces.reduce((so, piece) => so + of(piece), 0);
+  const sum = (of: (piece: FabricPiece) => number): number =>
+    pieces.reduce((total, piece) => total + of(piece), 0);
   return {
     fabric,
     pieces,
     areaThere: sum(({ width, there }) => width * there),
-    areaFree: sum(({ width, there, held }) => width * Math.max(0, there - held)),
+    areaFree: sum((piece) => piece.width * freeOf(piece)),
     valueMinor: sum(({ valueMinor }) => valueMinor),
   };
 }

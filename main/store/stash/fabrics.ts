@@ -8,6 +8,7 @@ import { bookingsOfFabric } from '../ledger/bookings';
 import { removeRow } from '../history/change-flip';
 import { recordChange } from '../history/changes';
 import { worthOfFabric } from '../ledger/cost-basis';
+import { BOOKING_IS_ACTIVE } from '../ledger/ledger-sql';
 import { addFabric, FABRICS, fabricColumns, glancesOf } from './fabric-rows';
 import { fabricPage } from './fabric-search';
 import { oneRow, type ReadableStore, updateRow, write } from '../base/handles';
@@ -57,20 +58,21 @@ export function changeFabric(
   });
 }
 
-/** A fabric goes only when no booking on it stands; until then it stays, used up. */
+/** Only a fabric without an active booking can be deleted. */
 export function deleteFabric(
   store: ReadableStore,
   { fabricId }: ChannelInput<'fabric:delete'>,
 ): Result<Changed, Problem> {
   const fabric = findFabric(store, fabricId);
   if (!fabric.ok) return fabric;
-  const standing = oneRow(
+  const active = oneRow(
     store,
-    `SELECT 1 AS stands FROM booking WHERE fabric_seq = ? AND takes_back IS NULL
-      AND NOT EXISTS (SELECT 1 FROM booking AS later WHERE later.takes_back = booking.seq) LIMIT 1`,
+    `SELECT 1 AS found FROM booking WHERE fabric_seq = ? AND takes_back IS NULL AND ${BOOKING_IS_ACTIVE} LIMIT 1`,
     fabric.value.seq,
   );
-  if (standing !== undefined) return failure<Problem>({ code: 'in-use', what: fabric.value.name });
+  if (active !== undefined) {
+    return failure<Problem>({ code: 'in-use', kind: 'fabric', name: fabric.value.name });
+  }
   return recordChange(store, `Deleted “${fabric.value.name}”`, (writable) => {
     const photo = oneRow(writable, 'SELECT photo_id FROM fabric WHERE id = ?', fabricId);
     removeRow(writable, 'fabric', fabricId);

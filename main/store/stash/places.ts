@@ -4,7 +4,7 @@ import type { Problem } from '#core/contract/problem';
 import type { Changed } from '#core/contract/projects';
 import type { PlaceId } from '#core/domain/ids';
 import { placeNames, placePathOf } from '#core/domain/place';
-import { type Result, success } from '#core/result';
+import { failure, type Result, success } from '#core/result';
 import { recordChange } from '../history/changes';
 import {
   allRows,
@@ -15,7 +15,7 @@ import {
   type WritableStore,
   write,
 } from '../base/handles';
-import { findPiece, notFound, wrongField } from '../base/lookups';
+import { findPiece, notFound } from '../base/lookups';
 import { idOf, idOrNullOf, numberOf, textOf } from '../base/rows';
 
 export function listPlaces(store: ReadableStore): readonly PlaceGlance[] {
@@ -35,14 +35,14 @@ export function listPlaces(store: ReadableStore): readonly PlaceGlance[] {
     .sort((first, second) => comparePaths(first.path, second.path));
 }
 
-/** The place with this path, made with those it is in where it is not there yet; null for an empty path. */
+/** The place with this path, added with the places around it if it is new; null for an empty path. */
 export function placeAt(store: WritableStore, path: string): PlaceId | null {
   const names = placeNames(path);
   if (names.length === 0) return null;
   const found = findByPath(store, placePathOf(names));
   if (found !== null) return found.id;
   const parentId = placeAt(store, placePathOf(names.slice(0, -1)));
-  const id = store.surroundings.newId() as PlaceId;
+  const id = store.clockAndIds.newId() as PlaceId;
   insertRow(store, 'place', {
     id,
     parent_id: parentId,
@@ -52,23 +52,23 @@ export function placeAt(store: WritableStore, path: string): PlaceId | null {
   return id;
 }
 
-/** Lays a piece in a place of its own; an empty path lays it with the rest of its fabric. */
-export function layPiece(store: WritableStore, pieceId: string, path: string): void {
+/** Stores a piece in a place of its own; an empty path stores it with the rest of its fabric. */
+export function storePiece(store: WritableStore, pieceId: string, path: string): void {
   const placeId = placeAt(store, path);
   if (placeId === null) {
     write(store, 'DELETE FROM piece_place WHERE id = ?', pieceId);
     return;
   }
-  const lay = `INSERT INTO piece_place (id, place_id) VALUES (?, ?)
+  const insert = `INSERT INTO piece_place (id, place_id) VALUES (?, ?)
     ON CONFLICT (id) DO UPDATE SET place_id = excluded.place_id`;
-  write(store, lay, pieceId, placeId);
+  write(store, insert, pieceId, placeId);
 }
 
 export function addPlace(
   store: ReadableStore,
   { path }: ChannelInput<'place:add'>,
 ): Result<ChannelOutput<'place:add'>, Problem> {
-  if (findByPath(store, path) !== null) return takenName(path);
+  if (findByPath(store, path) !== null) return nameTaken(path);
   return recordChange(store, `Added the place “${path}”`, (writable) => {
     const placeId = placeAt(writable, path);
     return placeId === null ? notFound('place') : success({ placeId });
@@ -82,10 +82,10 @@ export function renamePlace(
   const place = findPlace(store, placeId);
   if (place === null) return notFound('place');
   const path = pathInside(placePathOf(placeNames(place.path).slice(0, -1)), name);
-  if ((findByPath(store, path)?.id ?? placeId) !== placeId) return takenName(path);
+  if ((findByPath(store, path)?.id ?? placeId) !== placeId) return nameTaken(path);
   return recordChange(store, `Renamed “${place.path}”`, (writable) => {
     updateRow(writable, 'place', placeId, { name, path });
-    renewPaths(writable, placeId, path);
+    updatePaths(writable, placeId, path);
     return success({});
   });
 }
@@ -96,14 +96,14 @@ export function movePlace(
 ): Result<Changed, Problem> {
   const [place, parent] = [findPlace(store, placeId), parentId === null ? null : findPlace(store, parentId)];
   if (place === null || (parentId !== null && parent === null)) return notFound('place');
-  if (parentId !== null && insideOf(store, placeId).includes(parentId)) {
-    return wrongField(['parentId'], parent?.path ?? '', 'a place that is not inside the one that moves');
+  if (parentId !== null && placesWithin(store, placeId).includes(parentId)) {
+    return failure<Problem>({ code: 'place-inside-itself', place: place.path, into: parent?.path ?? '' });
   }
   const path = pathInside(parent?.path ?? '', place.name);
-  if ((findByPath(store, path)?.id ?? placeId) !== placeId) return takenName(path);
+  if ((findByPath(store, path)?.id ?? placeId) !== placeId) return nameTaken(path);
   return recordChange(store, `Moved “${place.path}”`, (writable) => {
     updateRow(writable, 'place', placeId, { parent_id: parentId, path });
-    renewPaths(writable, placeId, path);
+    updatePaths(writable, placeId, path);
     return success({});
   });
 }
@@ -115,8 +115,8 @@ export function deletePlace(
   const place = findPlace(store, placeId);
   if (place === null) return notFound('place');
   return recordChange(store, `Deleted the place “${place.path}”`, (writable) => {
-    // The innermost first, as none may go while another is in it.
-    for (const id of [...insideOf(store, placeId)].reverse()) {
+    // The innermost first: a place with another inside it cannot be deleted.
+    for (const id of [...placesWithin(store, placeId)].reverse()) {
       write(writable, 'UPDATE fabric SET place_id = ? WHERE place_id = ?', place.parentId, id);
       if (place.parentId === null) write(writable, 'DELETE FROM piece_place WHERE place_id = ?', id);
       else write(writable, 'UPDATE piece_place SET place_id = ? WHERE place_id = ?', place.parentId, id);
@@ -126,17 +126,17 @@ export function deletePlace(
   });
 }
 
-export function lieInPlace(
+export function movePiece(
   store: ReadableStore,
-  { pieceId, path }: ChannelInput<'piece:lie'>,
+  { pieceId, path }: ChannelInput<'piece:store-in'>,
 ): Result<Changed, Problem> {
   const piece = findPiece(store, pieceId);
   if (!piece.ok) return piece;
   const { name } = piece.value.fabric;
   const words =
-    path === '' ? `Laid a piece of “${name}” with the rest` : `Laid a piece of “${name}” in “${path}”`;
+    path === '' ? `Moved a piece of “${name}” to the rest` : `Moved a piece of “${name}” to “${path}”`;
   return recordChange(store, words, (writable) => {
-    layPiece(writable, pieceId, path);
+    storePiece(writable, pieceId, path);
     return success({});
   });
 }
@@ -174,32 +174,32 @@ function pathInside(parentPath: string, name: string): string {
   return placePathOf([...placeNames(parentPath), name]);
 }
 
-/** A place and all that are in it, each after the one it is in. */
-function insideOf(store: ReadableStore, id: PlaceId): readonly PlaceId[] {
+/** A place and all places inside it, outer ones first. */
+function placesWithin(store: ReadableStore, id: PlaceId): readonly PlaceId[] {
   const inside = allRows(store, 'SELECT id FROM place WHERE parent_id = ?', id);
-  return [id, ...inside.flatMap((row) => insideOf(store, idOf<PlaceId>(row, 'id')))];
+  return [id, ...inside.flatMap((row) => placesWithin(store, idOf<PlaceId>(row, 'id')))];
 }
 
-function renewPaths(store: WritableStore, id: PlaceId, path: string): void {
+function updatePaths(store: WritableStore, id: PlaceId, path: string): void {
   for (const row of allRows(store, 'SELECT id, name FROM place WHERE parent_id = ?', id)) {
     const childId = idOf<PlaceId>(row, 'id');
     const childPath = pathInside(path, textOf(row, 'name'));
     updateRow(store, 'place', childId, { path: childPath });
-    renewPaths(store, childId, childPath);
+    updatePaths(store, childId, childPath);
   }
 }
 
-function takenName(path: string): ReturnType<typeof wrongField> {
-  return wrongField(['name'], path, 'a place that is not there yet');
+function nameTaken(path: string): { readonly ok: false; readonly error: Problem } {
+  return failure<Problem>({ code: 'name-taken', name: path });
 }
 
-const numbersInOrder = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
+const byNumber = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
 
-/** Level by level, so that what is in a place follows it, and shelf 2 stands before shelf 10. */
+/** Compares level by level, so that a place is followed by those inside it, and shelf 2 comes before shelf 10. */
 export function comparePaths(first: string, second: string): number {
   const [one, other] = [placeNames(first), placeNames(second)];
   for (let level = 0; level < Math.min(one.length, other.length); level += 1) {
-    const order = numbersInOrder.compare(one[level] ?? '', other[level] ?? '');
+    const order = byNumber.compare(one[level] ?? '', other[level] ?? '');
     if (order !== 0) return order;
   }
   return one.length - other.length;

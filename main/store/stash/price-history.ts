@@ -7,25 +7,25 @@ import { insertRow, oneRow, type ReadableStore, updateRow, write } from '../base
 import { findFabric } from '../base/lookups';
 import { textOf } from '../base/rows';
 
-/** Writes down what a shop asks for a fabric now, or forgets it. */
+/** Sets the price that a shop asks for a fabric now, or deletes it. */
 export function setFabricPrice(
   store: ReadableStore,
   { fabricId, price }: ChannelInput<'fabric:set-price'>,
 ): Result<Changed, Problem> {
   const fabric = findFabric(store, fabricId);
   if (!fabric.ok) return fabric;
-  const verb = price === null ? 'Forgot' : 'Wrote down';
+  const verb = price === null ? 'Deleted' : 'Set';
   return recordChange(store, `${verb} the price of “${fabric.value.name}”`, (writable) => {
     if (price === null) {
       write(writable, 'DELETE FROM fabric_price WHERE fabric_id = ?', fabricId);
       return success({});
     }
     const columns = { price_minor: price.minor, for_length: price.length };
-    const known = oneRow(writable, 'SELECT id FROM fabric_price WHERE fabric_id = ?', fabricId);
-    if (known !== undefined) updateRow(writable, 'fabric_price', textOf(known, 'id'), columns);
+    const before = oneRow(writable, 'SELECT id FROM fabric_price WHERE fabric_id = ?', fabricId);
+    if (before !== undefined) updateRow(writable, 'fabric_price', textOf(before, 'id'), columns);
     else
       insertRow(writable, 'fabric_price', {
-        id: store.surroundings.newId(),
+        id: store.clockAndIds.newId(),
         fabric_id: fabricId,
         ...columns,
       });

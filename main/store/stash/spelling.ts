@@ -2,31 +2,31 @@ import { isWithinOneLetter } from '#core/stash/one-letter';
 import { allRows, oneNumber, type ReadableStore } from '../base/handles';
 import { textOf } from '../base/rows';
 
-/** The words of the stash as the search has them, with the letters each holds; read anew when the words have changed. */
+/** The words of the search's index with the letters each has. Read again when `search_state` has changed. */
 interface Vocabulary {
   readonly state: number;
   readonly words: readonly string[];
   readonly letters: Int32Array;
 }
 
-const known = new WeakMap<object, Vocabulary>();
+const vocabularies = new WeakMap<object, Vocabulary>();
 
-/** Shorter words are written right, and have too many neighbors. */
+/** Shorter words have too many others one letter away. */
 const SHORTEST = 4;
 const NEIGHBORS_AT_MOST = 12;
 
 /**
- * The words that `typed` may have been meant for: it, where some word begins with it, else the words that begin with it but for
- * one letter (wrong, missing, too many, or two turned round), at most twelve.
+ * Returns `typed` if a word begins with it; otherwise up to twelve words that begin with it but for one slip: a wrong, missing or extra
+ * letter, or two letters swapped.
  */
-export function wordsMeant(store: ReadableStore, typed: string): readonly string[] {
+export function likelyWords(store: ReadableStore, typed: string): readonly string[] {
   if (typed.length < SHORTEST || beginsAWord(store, typed)) return [typed];
   const { words, letters } = vocabularyOf(store);
   const folded = fold(typed);
-  const wanted = lettersOf(folded);
+  const wanted = letterBits(folded);
   const near: string[] = [];
   for (let index = 0; index < words.length && near.length < NEIGHBORS_AT_MOST; index += 1) {
-    // A letter that is wrong or too many is one the word does not have.
+    // A wrong or extra letter is one that the word does not have, so two of them rule it out.
     if (bitCount(wanted & ~(letters[index] ?? 0)) > 1) continue;
     const word = words[index] ?? '';
     if (isWithinOneLetter(folded, word)) near.push(word);
@@ -41,21 +41,21 @@ function beginsAWord(store: ReadableStore, typed: string): boolean {
 
 function vocabularyOf(store: ReadableStore): Vocabulary {
   const state = oneNumber(store, 'SELECT changes FROM search_state');
-  const before = known.get(store.database);
+  const before = vocabularies.get(store.database);
   if (before?.state === state) return before;
   const words = allRows(store, 'SELECT term FROM fabric_vocabulary').map((row) => textOf(row, 'term'));
-  const read = { state, words, letters: Int32Array.from(words, lettersOf) };
-  known.set(store.database, read);
+  const read = { state, words, letters: Int32Array.from(words, letterBits) };
+  vocabularies.set(store.database, read);
   return read;
 }
 
-/** As the search's own tokens are: small letters without accents. */
+/** Lower case without accents, as in the search's index. */
 function fold(text: string): string {
   return text.normalize('NFD').replaceAll(/\p{M}/gu, '').toLowerCase();
 }
 
-/** One bit a letter from a to z; all else shares the bits that are left. */
-function lettersOf(word: string): number {
+/** One bit for each letter from a to z; other characters share the six bits that remain. */
+function letterBits(word: string): number {
   let bits = 0;
   for (let index = 0; index < word.length; index += 1) {
     const code = word.charCodeAt(index) - 97;

@@ -1,19 +1,20 @@
 import { oneNumber, type ReadableStore } from '../base/handles';
+import { ENTRY_IS_ACTIVE } from '../ledger/ledger-sql';
 
 /**
- * What is asked of the whole ledger at once, added up beside the file, in memory: a line for each fabric, month, project and leftover.
- * The ledger only grows, so each time only what was booked since is read; `digest_state` says up to where.
+ * Sums over the whole ledger, kept in memory beside the file: one row for each fabric, month, project and leftover. The ledger only grows,
+ * so each time only the new entries are read; `digest_state` says which was the last.
  */
 const TABLES_SQL = `
 CREATE TEMP TABLE IF NOT EXISTS digest_state (only_row INTEGER PRIMARY KEY CHECK (only_row = 1), entry_seq INTEGER NOT NULL);
 INSERT OR IGNORE INTO digest_state VALUES (1, 0);
 CREATE TEMP TABLE IF NOT EXISTS fabric_digest (
   fabric_seq INTEGER PRIMARY KEY,
-  moved_last TEXT,
+  last_moved TEXT,
   area_there INTEGER NOT NULL,
   value_minor INTEGER NOT NULL
 );
-CREATE INDEX IF NOT EXISTS temp.digest_by_move ON fabric_digest (moved_last, fabric_seq) WHERE area_there > 0;
+CREATE INDEX IF NOT EXISTS temp.digest_by_move ON fabric_digest (last_moved, fabric_seq) WHERE area_there > 0;
 CREATE TEMP TABLE IF NOT EXISTS month_digest (
   month TEXT PRIMARY KEY NOT NULL,
   bought_minor INTEGER NOT NULL,
@@ -37,31 +38,31 @@ INSERT OR IGNORE INTO booked_since
   WHERE ledger_entry.seq > ${SINCE};
 `;
 
-const TOUCHED = '(SELECT fabric_seq FROM booked_since)';
+const CHANGED_FABRICS = '(SELECT fabric_seq FROM booked_since)';
 
 /**
- * The day something was last bought of a fabric, or cut from it, is the day it moved; what was taken back did not move it. The
- * whole ledger is read as it lies in the file, a few fabrics through the index.
+ * A fabric last moved on the day it was last bought or cut; what was undone does not count. The whole ledger is read in the order of the
+ * file, a few fabrics through the index.
  */
 const fabricsSql = (entries: string): string => `
-DELETE FROM fabric_digest WHERE fabric_seq IN ${TOUCHED};
+DELETE FROM fabric_digest WHERE fabric_seq IN ${CHANGED_FABRICS};
 INSERT INTO fabric_digest
   SELECT fabric_seq, max(on_date), 0, 0
   FROM ${entries}
-  WHERE entry.kind IN ('bought', 'cut') AND NOT EXISTS (SELECT 1 FROM ledger_entry AS later WHERE later.reverses = entry.seq)
+  WHERE entry.kind IN ('bought', 'cut') AND ${ENTRY_IS_ACTIVE}
   GROUP BY fabric_seq;
 UPDATE fabric_digest SET
   (area_there, value_minor) = (SELECT coalesce(sum(there * width), 0), coalesce(sum(value_minor), 0) FROM fabric_piece
     JOIN piece_sum ON piece_seq = fabric_piece.seq WHERE fabric_piece.fabric_seq = fabric_digest.fabric_seq)
-  WHERE fabric_seq IN ${TOUCHED};
+  WHERE fabric_seq IN ${CHANGED_FABRICS};
 `;
 
 const ALL_ENTRIES = 'ledger_entry AS entry CROSS JOIN booking ON booking.seq = entry.booking_seq';
-const TOUCHED_ENTRIES = `(SELECT DISTINCT fabric_seq AS touched FROM booked_since)
-    CROSS JOIN booking ON booking.fabric_seq = touched
+const CHANGED_ENTRIES = `(SELECT DISTINCT fabric_seq AS changed_seq FROM booked_since)
+    CROSS JOIN booking ON booking.fabric_seq = changed_seq
     CROSS JOIN ledger_entry AS entry ON entry.booking_seq = booking.seq`;
 
-/** What was taken back is taken off the month it was booked in. Cut less leftovers, and what was discarded, is what was used. */
+/** What was undone is subtracted from the month it was booked in. Used is what was cut, less leftovers, and what was thrown out. */
 const MONTHS_SQL = `
 INSERT INTO month_digest
   SELECT substr(coalesce(first.on_date, booking.on_date), 1, 7) AS month,
@@ -105,13 +106,13 @@ UPDATE digest_state SET entry_seq = (SELECT coalesce(max(seq), 0) FROM ledger_en
 DELETE FROM booked_since;
 `;
 
-/** Brings the digest's tables up to the last booking; whoever asks them calls this first. */
-export function bringDigestUpToDate(store: ReadableStore): void {
+/** Brings the digest's tables up to the last booking. Call it before reading them. */
+export function updateDigest(store: ReadableStore): void {
   store.database.exec(TABLES_SQL);
   const since = oneNumber(store, 'SELECT entry_seq FROM digest_state');
   if (oneNumber(store, 'SELECT EXISTS (SELECT 1 FROM ledger_entry WHERE seq > ?)', since) === 0) return;
-  const fabrics = fabricsSql(since === 0 ? ALL_ENTRIES : TOUCHED_ENTRIES);
-  // All of it or nothing: the months are added to what they were.
+  const fabrics = fabricsSql(since === 0 ? ALL_ENTRIES : CHANGED_ENTRIES);
+  // All or nothing, because the months are added to earlier sums.
   store.database.exec('SAVEPOINT digest');
   try {
     store.database.exec(BOOKED_SQL + fabrics + MONTHS_SQL + PROJECTS_SQL + LEFTOVERS_SQL);

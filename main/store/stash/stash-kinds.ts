@@ -20,38 +20,38 @@ import {
 import { notFound } from '../base/lookups';
 import { choiceOf, flagOf, idOf, lengthOrNullOf, numberOrNullOf, textOf } from '../base/rows';
 
-/** The maker's kinds in her order. */
+/** The maker's kinds in their order. */
 export function listStashKinds(store: ReadableStore): readonly StashKind[] {
   return allRows(store, 'SELECT * FROM stash_kind ORDER BY position, id').map(kindOf);
 }
 
-/** Keeps a kind: a new one, the last in order, where no id is given, else in place of the one with that id. */
-export function keepStashKind(
+/** Saves a kind: without an id a new one, last in order. */
+export function saveStashKind(
   store: ReadableStore,
-  { kindId, details }: ChannelInput<'kind:keep'>,
-): Result<ChannelOutput<'kind:keep'>, Problem> {
+  { kindId, details }: ChannelInput<'kind:save'>,
+): Result<ChannelOutput<'kind:save'>, Problem> {
   const { name } = details;
   if (kindId === null) {
     return recordChange(store, `Added the kind “${name}”`, (writable) =>
       success({ kindId: addKind(writable, details) }),
     );
   }
-  if (nameOfKind(store, kindId) === null) return notFound('kind');
+  if (nameOfKind(store, kindId) === null) return notFound('stash-kind');
   return recordChange(store, `Changed the kind “${name}”`, (writable) => {
     updateRow(writable, 'stash_kind', kindId, columnsOf(details));
     return success({ kindId });
   });
 }
 
-/** The kind of this form with this name, the last in order where it is not in the list yet. */
+/** The kind of this form with this name; added last in order if it is new. */
 export function kindNamed(store: WritableStore, form: PieceKind, name: string): StashKindId {
-  const known = oneRow(
+  const found = oneRow(
     store,
     'SELECT id FROM stash_kind WHERE form = ? AND name = ? ORDER BY position',
     form,
     name,
   );
-  if (known !== undefined) return idOf<StashKindId>(known, 'id');
+  if (found !== undefined) return idOf<StashKindId>(found, 'id');
   return addKind(store, { form, name, width: null, length: null, count: null, isHidden: false });
 }
 
@@ -60,7 +60,7 @@ export function deleteStashKind(
   { kindId }: ChannelInput<'kind:delete'>,
 ): Result<Changed, Problem> {
   const name = nameOfKind(store, kindId);
-  if (name === null) return notFound('kind');
+  if (name === null) return notFound('stash-kind');
   return recordChange(store, `Deleted the kind “${name}”`, (writable) => {
     write(writable, 'DELETE FROM stash_kind WHERE id = ?', kindId);
     return success({});
@@ -68,7 +68,7 @@ export function deleteStashKind(
 }
 
 function addKind(store: WritableStore, details: StashKindDetails): StashKindId {
-  const id = store.surroundings.newId() as StashKindId;
+  const id = store.clockAndIds.newId() as StashKindId;
   const position = oneNumber(store, 'SELECT coalesce(max(position), -1) + 1 FROM stash_kind');
   insertRow(store, 'stash_kind', { id, ...columnsOf(details), position });
   return id;

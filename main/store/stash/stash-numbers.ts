@@ -1,17 +1,17 @@
-import type { LainLong, UsedFabric, StashInsight } from '#core/contract/stash-insight';
-import type { LeftoversOfSide } from '#core/domain/stash-insight';
+import type { UnmovedFabric, UsedFabric, StashNumbers } from '#core/contract/stash-numbers';
+import type { LeftoversOfSide } from '#core/domain/stash-numbers';
 import type { FabricId, ProjectId } from '#core/domain/ids';
 import { type MonthSums, stashMonths } from '#core/stash/stash-months';
 import { allRows, oneNumber, oneRow, type ReadableStore } from '../base/handles';
 import { dateOf, idOf, numberOf, textOf } from '../base/rows';
-import { bringDigestUpToDate } from './stash-digest';
+import { updateDigest } from './stash-digest';
 
 const MONTHS = 12;
 const SHOWN_AT_MOST = 15;
 
-/** The stash as a whole, from what the ledger adds up to. */
-export function insightOfStash(store: ReadableStore): StashInsight {
-  bringDigestUpToDate(store);
+/** Sums over the whole stash, from the digest of the ledger. */
+export function stashNumbers(store: ReadableStore): StashNumbers {
+  updateDigest(store);
   const there =
     oneRow(
       store,
@@ -20,8 +20,8 @@ export function insightOfStash(store: ReadableStore): StashInsight {
   return {
     valueMinor: numberOf(there, 'value'),
     areaThere: numberOf(there, 'area'),
-    months: stashMonths(monthSums(store), store.surroundings.today(), MONTHS),
-    longest: lainLongest(store),
+    months: stashMonths(monthSums(store), store.clockAndIds.today(), MONTHS),
+    longest: longestUnmoved(store),
     projects: costliestProjects(store),
     projectCount: oneNumber(store, `SELECT count(*) FROM ${USED_ANY}`),
     leftovers: leftoversBySide(store),
@@ -39,14 +39,14 @@ function monthSums(store: ReadableStore): readonly MonthSums[] {
   }));
 }
 
-function lainLongest(store: ReadableStore): readonly LainLong[] {
-  const sql = `SELECT id, name, moved_last, area_there, value_minor
+function longestUnmoved(store: ReadableStore): readonly UnmovedFabric[] {
+  const sql = `SELECT id, name, last_moved, area_there, value_minor
     FROM fabric_digest JOIN fabric ON fabric.seq = fabric_seq
-    WHERE area_there > 0 AND moved_last IS NOT NULL ORDER BY moved_last, fabric_seq LIMIT ?`;
+    WHERE area_there > 0 AND last_moved IS NOT NULL ORDER BY last_moved, fabric_seq LIMIT ?`;
   return allRows(store, sql, SHOWN_AT_MOST).map((row) => ({
     fabricId: idOf<FabricId>(row, 'id'),
     name: textOf(row, 'name'),
-    since: dateOf(row, 'moved_last'),
+    since: dateOf(row, 'last_moved'),
     areaThere: numberOf(row, 'area_there'),
     valueMinor: numberOf(row, 'value_minor'),
   }));

@@ -1,6 +1,7 @@
 import { type ChannelInput, storeChannels, type StoreChannelName } from '#core/contract/channels';
 import { checkInput } from '#core/contract/check-input';
 import type { Problem } from '#core/contract/problem';
+import { messageOf } from '#core/message-of';
 import { failure, type Result } from '#core/result';
 import type { StoreContext } from './store-context';
 import { readTransaction } from '../base/handles';
@@ -27,7 +28,7 @@ export function answerCall(context: StoreContext, name: string, rawInput: unknow
     if (error instanceof UnreadableRow) return failure(error.problem);
     return failure<Problem>({
       code: 'unexpected',
-      detail: error instanceof Error ? error.message : String(error),
+      detail: messageOf(error),
     });
   }
 }

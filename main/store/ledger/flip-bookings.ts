@@ -1,8 +1,8 @@
-import { appendAgain, appendTakeBack, bookingRow, standingBooking } from './ledger-append';
+import { appendRedo, appendUndo, bookingRow, activeBooking } from './ledger-append';
 import { allRows, type WritableStore, write } from '../base/handles';
 import { numberOf, numberOrNullOf } from '../base/rows';
 
-/** Books the opposite of what a change booked, the last first; what that books is the change's from now on. */
+/** Books the opposite of what a change booked, the last first. The new bookings replace the old ones in the change, so flipping again is redo. */
 export function flipBookings(store: WritableStore, changeSeq: number): void {
   const rows = allRows(
     store,
@@ -14,12 +14,12 @@ export function flipBookings(store: WritableStore, changeSeq: number): void {
 }
 
 function bookOpposite(store: WritableStore, bookingSeq: number): void {
-  const takesBack = numberOrNullOf(bookingRow(store, bookingSeq), 'takes_back');
-  if (takesBack !== null) {
-    appendAgain(store, takesBack);
+  const undoes = numberOrNullOf(bookingRow(store, bookingSeq), 'takes_back');
+  if (undoes !== null) {
+    appendRedo(store, undoes);
     return;
   }
-  const standing = standingBooking(store, bookingSeq);
-  if (standing === null) throw new Error(`Booking ${bookingSeq} was taken back already`);
-  appendTakeBack(store, standing, store.surroundings.today());
+  const active = activeBooking(store, bookingSeq);
+  if (active === null) throw new Error(`Booking ${bookingSeq} is undone already`);
+  appendUndo(store, active, store.clockAndIds.today());
 }
