@@ -12,8 +12,8 @@ import {
   percentField,
   textField,
 } from '#core/domain/fields';
-import { outline } from '#core/domain/outline';
-import { settings, STARTING_HABITS } from '#core/domain/workshop';
+import { outlineSchema } from '#core/domain/outline';
+import { settingsSchema, STARTING_HABITS } from '#core/domain/workshop';
 import type { FieldProblem } from '#core/field-problem';
 import { lengthFromInches, lengthFromUnits } from '#core/units/length';
 
@@ -27,7 +27,7 @@ const schema = z.object({
   fold: choiceField(['single', 'double'], { title: 'Fold' }),
   isTight: flagField({ title: 'Tight' }),
   label: textField({ title: 'Label', minimum: 1, maximum: 20 }),
-  outline,
+  outline: outlineSchema,
   hole: z
     .object({ diameter: lengthField({ title: 'Across' }) })
     .readonly()
@@ -211,7 +211,7 @@ describe('reading an input', () => {
   it('reads back what it gave: whole inputs pass unchanged', () => {
     const first = readInput(schema, good, 'in');
     expect(first.ok && readInput(schema, first.value, 'cm')).toEqual(first);
-    expect(readInput(settings, STARTING_HABITS, 'in')).toEqual({ ok: true, value: STARTING_HABITS });
+    expect(readInput(settingsSchema, STARTING_HABITS, 'in')).toEqual({ ok: true, value: STARTING_HABITS });
   });
 
   it('hands over a rule of the whole input as a problem of the field it names', () => {

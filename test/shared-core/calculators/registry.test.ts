@@ -14,7 +14,7 @@ import {
 import { readInput } from '#core/calculators/read-input';
 import { calculatorByName, calculators, calculatorsForStage } from '#core/calculators/registry';
 import type { Measurements } from '#core/domain/measurements';
-import { stageKind } from '#core/domain/stage';
+import { stageKindSchema } from '#core/domain/stage';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { lengthFromInches } from '#core/units/length';
 import { currencyFromCode } from '#core/units/money';
@@ -146,7 +146,7 @@ describe('the list of calculators', () => {
   });
 
   it('gives each kind of stage its own', () => {
-    for (const kind of stageKind.options) {
+    for (const kind of stageKindSchema.options) {
       for (const calculator of calculatorsForStage({ kind, calculators: null }))
         expect(calculator.stageKinds).toContain(kind);
     }

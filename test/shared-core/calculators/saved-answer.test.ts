@@ -163,7 +163,7 @@ function lengthsOf(quantity: Quantity): readonly number[] {
 }
 
 describe('of several answers of a stage', () => {
-  const saved = (...names: readonly string[]) => names.map((calculator, keptAt) => ({ calculator, keptAt }));
+  const saved = (...names: readonly string[]) => names.map((calculator, savedAt) => ({ calculator, savedAt }));
   const counted = (...names: readonly string[]) =>
     answersThatCount(saved(...names)).map(({ calculator }) => calculator);
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { accuracy } from '#core/calculators/accuracy/accuracy';
-import type { AccuracyInput } from '#core/calculators/accuracy/accuracy-input';
-import type { AccuracyDetails } from '#core/calculators/accuracy/accuracy-work';
+import type { AccuracyInput } from '#core/calculators/accuracy/input';
+import type { AccuracyDetails } from '#core/calculators/accuracy/work';
 import { formatSentence } from '#core/calculators/format-quantity';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { currencyFromCode } from '#core/units/money';

@@ -55,7 +55,7 @@ describe('a backing against figures worked out elsewhere', () => {
     },
   );
 
-  // Published: Math for Quilters part 4, TQA newsletter 2012: with 6 in added, 2(W+6)/36 yards up to a longest side of 80,
+  // Published: TQA: with 6 in added, 2(W+6)/36 yards up to a longest side of 80,
   // 2(L+6)/36 where only the width is, 3(W+6)/36 beyond that. It holds for fabric that gives 86 in from two widths.
   it.each([
     [60, 76],
@@ -94,7 +94,7 @@ describe('a backing against figures worked out elsewhere', () => {
     expect(whole.map(({ fabricLength }) => yardsOf(fabricLength))).toEqual([3.625, 4.375]);
   });
 
-  // Published: guild estimate, St. Croix quilters: a 40 × 45 top takes about 1 1/2 yd of 44/45 in fabric.
+  // Published: STC: a 40 × 45 top takes about 1 1/2 yd of 44/45 in fabric.
   it('takes about 1 1/2 yd of 44 in fabric for a 40 × 45 top', () => {
     const { details } = answerOf(
       backing,
@@ -219,16 +219,16 @@ describe('every way of panels', () => {
         const { details } = answerOf(backing, input);
         for (const way of [...details.ways, ...details.wideWays]) {
           const panelArea = (way.panels - 1) * way.fabric.width * way.panelLength;
-          const lastArea = way.lastPieces * way.lastWidth * way.lastPieceLength;
+          const lastArea = way.lastStrips * way.lastWidth * way.lastStripLength;
           const leftover = leftoverArea(way);
           expect(leftover).toBeGreaterThanOrEqual(0);
           expect(panelArea + lastArea + leftover).toBe(way.fabric.width * way.fabricLength);
-          const joins = (way.panels - 1) * way.panelLength + (way.lastPieces - 1) * way.lastWidth;
+          const joins = (way.panels - 1) * way.panelLength + (way.lastStrips - 1) * way.lastWidth;
           expect(way.seamLength).toBe(joins);
           const sewnIn = 2 * way.fabric.seam * way.seamLength;
           expect(panelArea + lastArea - sewnIn).toBeGreaterThanOrEqual(details.width * details.length);
           const lastLength =
-            way.lastPieces * way.lastPieceLength - (way.lastPieces - 1) * 2 * way.fabric.seam;
+            way.lastStrips * way.lastStripLength - (way.lastStrips - 1) * 2 * way.fabric.seam;
           expect(lastLength).toBeGreaterThanOrEqual(way.panelLength);
           expect(way.lastWidth).toBeLessThanOrEqual(way.fabric.width);
         }
@@ -244,7 +244,7 @@ describe('every way of panels', () => {
           const whole = ways.find(({ last, panelsRun }) => last === 'whole' && panelsRun === way.panelsRun)!;
           expect(way.fabricLength).toBeLessThan(whole.fabricLength);
           expect(way.panels).toBeGreaterThan(1);
-          if (way.last === 'along') expect(way.lastPieces).toBeGreaterThan(1);
+          if (way.last === 'along') expect(way.lastStrips).toBeGreaterThan(1);
         }
       }),
     );
@@ -328,7 +328,7 @@ describe('what is bought and shown', () => {
         expect(areaOf(laid) / total).toBeCloseTo(1, 9);
         const seams = diagram!.parts.filter((part) => part.part === 'line').length;
         const way = details.ways.find(({ last }) => input.mayJoinLast || last === 'whole')!;
-        expect(seams).toBe(way.panels - 1 + way.lastPieces - 1);
+        expect(seams).toBe(way.panels - 1 + way.lastStrips - 1);
       }),
       { numRuns: 60 },
     );

@@ -63,7 +63,7 @@ describe('ways of panels at their limits', () => {
   it('says one strip where the last panel is one, cut across', () => {
     const input = rectangle(50, 40, { overhang: inches(0), mayJoinLast: true, printRuns: 'any-way' });
     const way = answerOf(backing, input).details.ways.find(
-      ({ last, lastPieces }) => last === 'across' && lastPieces === 1,
+      ({ last, lastStrips: lastPieces }) => last === 'across' && lastPieces === 1,
     );
     expect(way).toMatchObject({ panelsRun: 'up', panels: 2, lastWidth: inches(9), fabricLength: inches(49) });
     const words = answerOf(backing, input).figures.find(({ label }) => label === 'Pieced from')?.quantity;

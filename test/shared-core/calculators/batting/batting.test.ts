@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { batting } from '#core/calculators/batting/batting';
-import { MOST_WIDTHS } from '#core/calculators/batting/choose-batting';
+import { MOST_WIDTHS } from '#core/calculators/batting/work';
 import type { BattingInput } from '#core/calculators/batting/input';
 import { lengthFromInches, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
 import { STARTER_MEASUREMENTS } from '#main/command-line/starter-measurements';

@@ -26,7 +26,7 @@ function conversion(
 
 const boughtYards = (input: FabricWidthInput) => answerOf(fabricWidth, input).details.toBuy / UNITS_PER_YARD;
 
-// Published: fabric width conversion chart, New Jersey Cooperative Extension Service, Rutgers (attribution from memory).
+// Published: RUT, a fabric width conversion chart.
 const COLUMNS: readonly (readonly number[])[] = [
   [35, 36],
   [39],
@@ -148,7 +148,7 @@ const width = fc.integer({ min: 20 * 8_128, max: 110 * 8_128 }).map(lengthFromUn
 const length = fc.integer({ min: 8_128, max: 20 * UNITS_PER_METER }).map(lengthFromUnits);
 
 describe('one-way fabric', () => {
-  // Published: the chart's own note adds a quarter of a yard.
+  // Published: RUT, whose note adds a quarter of a yard.
   it('adds a quarter of a yard to the chart and to the area rule alike', () => {
     expect(boughtYards(conversion(2, 60, 45, { isOneWay: true }))).toBe(3);
     expect(boughtYards(conversion(9, 36, 36, { isOneWay: true }))).toBe(9.25);

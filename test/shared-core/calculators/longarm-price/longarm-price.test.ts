@@ -32,7 +32,7 @@ describe('the price against figures worked out elsewhere', () => {
     [2, 8_064],
     [3, 12_096],
     [4, 16_128],
-  ])('56 × 72 at %d minor units a square inch is %d', (rate, minor) => {
+  ])('56 × 72 at %d minor units per square inch is %d', (rate, minor) => {
     expect(billOf(rectangle(56, 72, { rate })).totalMinor).toBe(minor);
   });
 
@@ -59,7 +59,7 @@ describe('the price against figures worked out elsewhere', () => {
     expect(bill.lines[0]?.minor).toBe(minor);
   });
 
-  // Common practice: 90 × 85 is 7650 sq in; thread flat 5.00; basting 0.005 a square inch.
+  // Common practice: 90 × 85 is 7650 sq in; thread flat 5.00; basting 0.005 per square inch.
   it('90 × 85 with thread and basting', () => {
     const lines: readonly PriceLine[] = [
       { by: 'flat', name: 'Thread', amount: 500 },

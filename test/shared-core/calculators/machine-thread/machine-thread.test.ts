@@ -20,7 +20,7 @@ const detailsOf = (changes: Partial<MachineThreadInput>) =>
   answerOf(machineThread, { ...plain, ...changes }).details;
 
 describe('machine thread against figures worked out elsewhere', () => {
-  // Published: stitch type 301 takes 2.5 (Carr & Latham, Technology of Clothing Manufacture, as quoted in a study of thread).
+  // Published: stitch type 301 takes 2.5 (CARR).
   // Common practice: a 220 cm seam takes 550, half from needle and half from bobbin.
   it('takes 550 cm for 220 cm of lockstitch, 275 from each side', () => {
     expect(plain.factor).toBe(2.5);
@@ -30,7 +30,7 @@ describe('machine thread against figures worked out elsewhere', () => {
     ]);
   });
 
-  // Published: C = 2 + 2TS, course problems 2015 (TXC): T 0.01 and S 10 give 2.2; T 0.025 and S 10 give 2.5.
+  // Published: C = 2 + 2TS, TXC: T 0.01 and S 10 give 2.2; T 0.025 and S 10 give 2.5.
   it.each([
     [0.01, 2.2],
     [0.025, 2.5],

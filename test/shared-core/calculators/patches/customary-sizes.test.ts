@@ -54,7 +54,7 @@ describe('the settings of 7/8 and 1¼ in', () => {
       expect(cutInches(sideTriangles(inches(8)), undefined, { rounding })).toBeGreaterThanOrEqual(12.521);
   });
 
-  // Published: North Hampshire Quilters (guild) cut another quarter inch to trim: 3 in from 4 1/8 and 4 1/2, trimmed to 3 1/2.
+  // Published: NHQ cut another quarter inch to trim: 3 in from 4 1/8 and 4 1/2, trimmed to 3 1/2.
   it('leave a quarter inch to those who cut larger and trim, and finish where they do', () => {
     expect(cutInches(hst(inches(3)))).toBe(4.125 - 0.25);
     expect(cutInches(qst(inches(3)))).toBe(4.5 - 0.25);
@@ -113,7 +113,7 @@ describe('units whose sizes makers know by heart', () => {
     expect(center(7)).toBeCloseTo(3.5 * Math.SQRT2 + 0.5, 9);
   });
 
-  it('the diamonds of a 6 in star are 1¾ in on the ruler, those of its inner square of 4.2222 in 1¼ (published: S. Collins, 2010)', () => {
+  it('the diamonds of a 6 in star are 1¾ in on the ruler, those of its inner square of 4.2222 in 1¼ (published: COL)', () => {
     const diamond = (block: number) =>
       exactInches({ unit: 'eight-point-star', side: inches(block) }, 'Corner square') - 0.5;
     expect(Math.round(diamond(6) * 8) / 8).toBe(1.75);
@@ -144,13 +144,13 @@ describe('units whose sizes makers know by heart', () => {
 describe('borders and strips', () => {
   const top = { topWidth: inches(70), topLength: inches(86), border: inches(6.5) };
 
-  it('round 70 by 86 in, 6½ in wide, run 338 in finished (published: class lesson LES)', () => {
+  it('round 70 by 86 in, 6½ in wide, run 338 in finished (published: LES)', () => {
     const { patches } = detailsOf({ unit: 'butted-border', ...top, corners: 'butted' }, exactly);
     const run = patches.reduce((sum, { along, count }) => sum + count * (along / UNITS_PER_INCH - 0.5), 0);
     expect(run).toBe(338);
   });
 
-  it('lie over the side borders: top and bottom are the width, two borders and ½ in (published: Annie’s)', () => {
+  it('lie over the side borders: top and bottom are the width, two borders and ½ in (published: ANN)', () => {
     const { patches } = detailsOf({ unit: 'butted-border', ...top, corners: 'butted' }, exactly);
     expect(patches.map(({ along }) => along / UNITS_PER_INCH)).toContain(70 + 2 * 6.5 + 0.5);
   });

@@ -19,7 +19,7 @@ const qst = (side: Length): UnitSizes => ({ unit: 'quarter-square-triangles', si
 const rectangle = (width: Length, length: Length): UnitSizes => ({ unit: 'rectangle', width, length });
 
 describe('squares, rectangles and triangles', () => {
-  // Published: K. Combs, Formulas for Quilters, 2002; lesson 1, seam allowances (LES1).
+  // Published: COM, LES1.
   it.each([
     [3, 3.5],
     [6, 6.5],
@@ -33,7 +33,7 @@ describe('squares, rectangles and triangles', () => {
     expect([patch!.across, patch!.along]).toEqual([inches(3), inches(5.5)]);
   });
 
-  // Published: North Hampshire Quilters (guild) and Combs 2002. The slip 2 in to 3 3/8 in is in print too.
+  // Published: NHQ, COM. The slip 2 in to 3 3/8 in is in print too.
   it.each([
     [6, 6.875],
     [3, 3.875],
@@ -118,7 +118,7 @@ describe('flying geese, squares in squares, octagons, stars', () => {
     expect(cutInches(geese(inches(height)), 'Small square')).toBe(small);
   });
 
-  it('a center of 4 in has corner squares of 3¾ in round it (published: M. Hohn, 2000)', () => {
+  it('a center of 4 in has corner squares of 3¾ in round it (published: HOHN00)', () => {
     const unit: UnitSizes = { unit: 'square-in-a-square', side: inches(4 * Math.SQRT2) };
     expect(exactInches(unit, 'Center square')).toBeCloseTo(4.5, 3);
     expect(cutInches(unit, 'Corner square')).toBe(3.75);
@@ -145,7 +145,7 @@ describe('flying geese, squares in squares, octagons, stars', () => {
     expect(exactInches(unit('regular'), 'Corner square')).toBeCloseTo(4.0147, 4);
   });
 
-  // Published: S. Collins, Drafting for the Creative Quilter, 2010, pp. 65-67; an eight-point star handout for 18 in.
+  // Published: COL, pp. 65-67; DOL for 18 in.
   it.each([
     [6, 1.7574],
     [15, 4.3936],
@@ -177,7 +177,7 @@ describe('flying geese, squares in squares, octagons, stars', () => {
 });
 
 describe('setting triangles and sets on point', () => {
-  // Published: M. Hohn, Setting Triangles, 2002 (side and corner by rule; exact columns derived).
+  // Published: HOHN02 (side and corner by rule; exact columns derived).
   it.each([
     [4, 7, 6.864, 3.75, 3.682],
     [5, 8.375, 8.2782, 4.5, 4.3891],
@@ -240,7 +240,7 @@ describe('log cabins, sashing and borders', () => {
     return { details, lengths: details.patches.map(({ along }) => along / UNITS_PER_INCH) };
   };
 
-  it('center 3 in, strips 1¾ in: up to 10½ in, finishing at 10 in (published: Brunswick Quilters guild)', () => {
+  it('center 3 in, strips 1¾ in: up to 10½ in, finishing at 10 in (published: BRU)', () => {
     const { details, lengths } = lengthsOf(3, 1.75, 1.75, 3);
     expect(lengths).toEqual([3, 3, 4.25, 4.25, 5.5, 5.5, 6.75, 6.75, 8, 8, 9.25, 9.25, 10.5]);
     expect(details.finishedWidth).toBe(inches(10));
@@ -291,7 +291,7 @@ describe('log cabins, sashing and borders', () => {
     ]);
   });
 
-  it('a mitered border 5 in wide on a side of 40 takes 56 in by setting (published: magazine), 51.21 in at least (derived)', () => {
+  it('a mitered border 5 in wide on a side of 40 takes 56 in by setting (published: APQ-M), 51.21 in at least (derived)', () => {
     const unit: UnitSizes = {
       unit: 'mitered-border',
       topWidth: inches(40),

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { rectangleAt } from '#core/calculators/patches/cut-shapes';
 import { findBlock, lengthTerm, tooLarge, tooManyBlocks, unknownBlock } from '#core/calculators/top/assembly';
 import { top } from '#core/calculators/top/top';
-import { workOutTop } from '#core/calculators/top/top-work';
+import { workOutTop } from '#core/calculators/top/work';
 import { polygonArea } from '#core/geometry/polygon';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { lengthFromMillimeters, UNITS_PER_INCH } from '#core/units/length';

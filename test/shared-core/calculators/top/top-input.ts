@@ -1,5 +1,5 @@
 import { top, type TopDetails } from '#core/calculators/top/top';
-import type { BlockKind, Layout, TopInput } from '#core/calculators/top/top-input';
+import type { BlockKind, Layout, TopInput } from '#core/calculators/top/input';
 import type { UnitSizes } from '#core/calculators/patches/patch-units';
 import { formatSentence } from '#core/calculators/format-quantity';
 import { STARTING_HABITS } from '#core/domain/workshop';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { formatSentence } from '#core/calculators/format-quantity';
 import { top } from '#core/calculators/top/top';
-import type { Layout, TopInput } from '#core/calculators/top/top-input';
+import type { Layout, TopInput } from '#core/calculators/top/input';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { lengthFromMillimeters } from '#core/units/length';
 import { currencyFromCode } from '#core/units/money';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { top } from '#core/calculators/top/top';
-import { workOutTop } from '#core/calculators/top/top-work';
-import { patchList } from '#core/domain/patch-list';
+import { workOutTop } from '#core/calculators/top/work';
+import { patchListSchema } from '#core/domain/patch-list';
 import { polygonArea } from '#core/geometry/polygon';
 import { lengthFromInches, UNITS_PER_INCH } from '#core/units/length';
 import { areCongruent } from '../patches/any-unit';
@@ -307,7 +307,7 @@ describe('any top of blocks, sashes and borders', () => {
         const cut = list.reduce((sum, patch) => sum + patch.width * patch.length * patch.count, 0);
         expect(cut).toBeGreaterThan(width * length);
         expect(bought).toBeGreaterThanOrEqual(cut);
-        expect(patchList.safeParse(list).success).toBe(true);
+        expect(patchListSchema.safeParse(list).success).toBe(true);
       }),
     );
   });

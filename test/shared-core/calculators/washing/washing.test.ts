@@ -19,7 +19,7 @@ const sample = (marked: number, across: number, along: number) => ({
 });
 
 describe('washing against figures worked out elsewhere', () => {
-  // Published: AATCC TM135 (ISO 5077 alike): change = 100 × (after − before) ÷ before, width and length apart.
+  // Published: AATCC (ISO 5077 agrees): change = 100 × (after − before) ÷ before, width and length apart.
   // Common practice: a quilt of 70 × 70 washed to 68 × 68, 2.9 % each way.
   it('reads 2.857 % from a sample that went from 70 to 68', () => {
     const { acrossPercent, alongPercent } = detailsOf(square(70, sample(70, 68, 68)));

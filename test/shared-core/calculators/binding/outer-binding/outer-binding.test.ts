@@ -27,7 +27,7 @@ const style = {
 } as const;
 
 describe('straight strips', () => {
-  it('round 264 in are 8 with diagonal joins from 40 in fabric, where plain division says 7 (trade checks 1, derived)', () => {
+  it('round 264 in are 8 with diagonal joins from 40 in fabric, where plain division says 7 (derived)', () => {
     // A loop loses one join more than a row of strips: the overlap stands for it.
     const { details } = answer(throwSize, { fabricWidth: inches(40), overlap: inches(2.5) });
     expect(details.edge).toBe(inches(264));

@@ -24,7 +24,7 @@ function bound(width: number, length: number, change: Partial<OuterBindingInput>
 }
 
 describe('straight strips', () => {
-  // Published: Fons & Porter, as quoted by a guild in 2014: 15 in beyond the edge. Common practice: 0, 10, 12, 20 or 24 in.
+  // Published: FP: 15 in beyond the edge. Common practice: 0, 10, 12, 20 or 24 in.
   it.each([
     [0, 8, 318.5],
     [10, 9, 358],
@@ -41,7 +41,7 @@ describe('straight strips', () => {
     },
   );
 
-  it('go round 63 by 87 in, a quilt for a bed of 39 by 75 in with a drop of 12 in, along 300 in (published: class lesson LES)', () => {
+  it('go round 63 by 87 in, a quilt for a bed of 39 by 75 in with a drop of 12 in, along 300 in (published: LES)', () => {
     expect(bound(39 + 2 * 12, 75 + 12).edge).toBe(inches(300));
   });
 

@@ -38,7 +38,7 @@ describe('the hole for a trunk, stand or pole', () => {
     );
   });
 
-  it('uses π and not 3.14, which would be 0.05 % out (trade checks 0)', () => {
+  it('uses π and not 3.14, which would be 0.05 % out (derived)', () => {
     const exact = answer(around(157.0796, 0)).details.exactDiameter / UNITS_PER_INCH;
     expect(exact).toBeCloseTo(50, 3);
     expect(157.0796 / 3.14 - exact).toBeGreaterThan(0.02);

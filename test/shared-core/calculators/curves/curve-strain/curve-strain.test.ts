@@ -39,7 +39,7 @@ describe('a strip cut to the raw edge of a hole', () => {
     expect(Math.round(stretch(3 / 8) * 10) / 10).toBeCloseTo(threeEighths, 1);
   });
 
-  it('on an outside of 18 in or more is eased by less than 1.5 % (trade checks 11, derived)', () => {
+  it('on an outside of 18 in or more is eased by less than 1.5 % (derived)', () => {
     const outside = (radius: number) =>
       answer({ side: 'outside', radius: inches(radius) }).details.cutToEdgeStrain;
     expect(outside(18)).toBeLessThan(0.015);

@@ -137,7 +137,7 @@ describe('a slit', () => {
 });
 
 describe('how far the strip has to give', () => {
-  it('grows as a lattice of threads does when it is turned: 8.3, 15.8 and 22.5 % (trade checks 11, derived)', () => {
+  it('grows as a lattice of threads does when it is turned: 8.3, 15.8 and 22.5 % (derived)', () => {
     expect(100 * latticeStretch(80)).toBeCloseTo(8.3, 1);
     expect(100 * latticeStretch(70)).toBeCloseTo(15.8, 1);
     expect(100 * latticeStretch(60)).toBeCloseTo(22.5, 1);
