@@ -14,7 +14,7 @@ const npm = (...packages) => packages.map((name) => `(^|/)node_modules/${name}/`
 
 const anyPackage = '(^|/)node_modules/';
 const production = inside('shared-core', 'main', 'renderer');
-const vocabulary = ['^shared-core/(assert-never|result|field-problem)\\.ts$'];
+const vocabulary = ['^shared-core/(assert-never|result|field-problem|message-of)\\.ts$'];
 const schemas = npm('zod');
 
 /**
@@ -132,7 +132,7 @@ const mainRules = [
   forbid(
     'store-without-electron',
     'The store runs in a worker and in tests, where Electron is not: take paths and versions as arguments.',
-    { path: inside('main/store', 'main/files', 'main/demo') },
+    { path: inside('main/store', 'main/files', 'main/demo', 'main/png') },
     { path: [...npm('electron'), '^main/(ipc|preload|security|setup|command-line)/', '^main/[^/]+\\.ts$'] },
   ),
   forbid(

@@ -3,8 +3,8 @@ import { app, BrowserWindow, dialog } from 'electron';
 import { answerFrom } from './ipc/answer';
 import { registerCalls } from './ipc/register';
 import { setMenu } from './menu';
-import { wordsForStart } from './start-problem';
-import { remindOfDays } from './reminders';
+import { startProblemWords } from './start-problem';
+import { startReminders } from './reminders';
 import { registerAppScheme, serveApp } from './security/app-scheme';
 import { refuseNavigation } from './security/navigation';
 import { refusePermissions } from './security/permissions';
@@ -12,7 +12,7 @@ import { openSession, type Session, workshopFile } from './session';
 import { openWindow } from './window';
 
 registerAppScheme();
-// A process started as root has no sandbox to enter; switching it on all the same would end every page at once.
+// The sandbox does not work for root: switching it on would end every page at once.
 if (!app.commandLine.hasSwitch('no-sandbox')) app.enableSandbox();
 
 if (app.requestSingleInstanceLock()) {
@@ -24,8 +24,8 @@ if (app.requestSingleInstanceLock()) {
 async function start(): Promise<void> {
   const opened = await openSession(workshopFile(process.argv, app.getPath('userData')), app.getVersion());
   if (!opened.ok) {
-    const words = wordsForStart(opened.error);
-    // For whoever started it from a terminal: the box may be on a screen that nobody sees.
+    const words = startProblemWords(opened.error);
+    // Whoever started the program from a terminal may not see the dialog.
     process.stderr.write(`Ringbound cannot open this workshop\n${words}\n`);
     dialog.showErrorBox('Ringbound cannot open this workshop', words);
     app.exit(1);
@@ -37,15 +37,15 @@ async function start(): Promise<void> {
   serveApp(path.join(import.meta.dirname, '../renderer'), (photoId, isThumbnail) =>
     session.store().readPhoto(photoId, isThumbnail),
   );
-  const reminders = remindOfDays(session);
+  const reminders = startReminders(session);
   registerCalls(answerFrom(session, reminders));
   setMenu();
   await openWindow();
-  comeForwardWhenAskedAgain();
-  closeInGoodOrder(session);
+  showWindowWhenStartedAgain();
+  closeStoreBeforeQuitting(session);
 }
 
-function comeForwardWhenAskedAgain(): void {
+function showWindowWhenStartedAgain(): void {
   app.on('second-instance', () => {
     const [window] = BrowserWindow.getAllWindows();
     if (window?.isMinimized() === true) window.restore();
@@ -56,8 +56,8 @@ function comeForwardWhenAskedAgain(): void {
   });
 }
 
-/** The store is closed before the program ends. Quitting again from a microtask would hang it, hence the turn of the loop. */
-function closeInGoodOrder(session: Session): void {
+/** Closes the store before the program ends. Quitting from a microtask hangs Electron, so it waits for the next turn of the event loop. */
+function closeStoreBeforeQuitting(session: Session): void {
   let isClosed = false;
   app.on('window-all-closed', () => {
     if (process.platform !== 'darwin') app.quit();

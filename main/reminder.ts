@@ -15,14 +15,14 @@ const WORDS: Readonly<Record<DayKind, string>> = {
   back: 'Promised back',
 };
 
-/** What to say on the desktop of today's and tomorrow's days; null when there are none. */
+/** The reminder for today's and tomorrow's days; null if there are none. */
 export function reminderOf(days: readonly DayToRemember[], today: CalendarDate): Reminder | null {
   const tomorrow = addDays(today, 1);
   const near = days.filter(({ on }) => on === today || on === tomorrow);
   if (near.length === 0) return null;
-  const lines = near.map(({ kind, on, piece }) => {
+  const lines = near.map(({ kind, on, projectName }) => {
     const when = on === today ? 'today' : 'tomorrow';
-    return `${WORDS[kind]} ${when}: ${piece}`;
+    return `${WORDS[kind]} ${when}: ${projectName}`;
   });
   const shown = lines.length > MOST_LINES ? lines.slice(0, MOST_LINES - 1) : lines;
   const more = lines.length - shown.length;
@@ -32,13 +32,13 @@ export function reminderOf(days: readonly DayToRemember[], today: CalendarDate):
   };
 }
 
-/** What is to be said today; null where nothing is, or where nobody wants to hear it. */
+/** Today's reminder; null if there is none, or if reminders are off. */
 export async function reminderFor(
   store: Pick<StoreClient, 'call'>,
   on: CalendarDate,
 ): Promise<Reminder | null> {
   const opening = await store.call('workshop:opening', {});
   if (!opening.ok || opening.value.isDemo || !opening.value.workshop.benchTime.remindsOfDays) return null;
-  const days = await store.call('dates:remember', { on });
+  const days = await store.call('dates:days-to-remember', { on });
   return days.ok ? reminderOf(days.value, on) : null;
 }

@@ -2,27 +2,27 @@ import { Notification } from 'electron';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { reminderFor } from './reminder';
 import type { Session } from './session';
-import { systemSurroundings } from './store/base/clock-and-ids';
+import { systemClockAndIds } from './store/base/clock-and-ids';
 
 const HOUR = 60 * 60 * 1000;
 
 /**
- * Looks once an hour, and when it is told to; says what is near once a day, if the maker wants to be reminded and it is her
- * own workshop. Answers with how to tell it to look.
+ * Checks once an hour for days that are near, and shows one reminder a day if the maker turned reminders on. The demo has none.
+ * Returns a function that checks at once.
  */
-export function remindOfDays(session: Session): () => void {
-  const { today } = systemSurroundings();
-  let told: CalendarDate | null = null;
-  const look = async (): Promise<void> => {
+export function startReminders(session: Session): () => void {
+  const { today } = systemClockAndIds();
+  let shownOn: CalendarDate | null = null;
+  const check = async (): Promise<void> => {
     const on = today();
-    if (told === on) return;
+    if (shownOn === on) return;
     const reminder = await reminderFor(session.store(), on);
     if (reminder === null || !Notification.isSupported()) return;
-    told = on;
+    shownOn = on;
     new Notification(reminder).show();
   };
-  const lookNow = () => void look();
-  lookNow();
-  setInterval(lookNow, HOUR);
-  return lookNow;
+  const checkNow = () => void check();
+  checkNow();
+  setInterval(checkNow, HOUR);
+  return checkNow;
 }

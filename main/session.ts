@@ -5,7 +5,7 @@ import { type Result, success } from '#core/result';
 import { startStore, type StoreClient } from './store/thread/store-client';
 import { makeThumbnail } from './thumbnail';
 
-/** The workshop that is open: the maker's own, or the demo, which is a file of its own beside it. */
+/** The open workshop: the maker's own, or the demo, which is a separate file beside it. */
 export interface Session {
   readonly store: () => StoreClient;
   readonly file: () => string;
@@ -14,14 +14,17 @@ export interface Session {
   readonly close: () => Promise<void>;
 }
 
-/** Opens the maker's workshop; the answer is a problem when the file cannot be used, and then nothing was changed. */
+/** Opens the maker's workshop. If the file cannot be used, returns a problem and changes nothing. */
 export async function openSession(file: string, programVersion: string): Promise<Result<Session, Problem>> {
   const demoFile = path.join(path.dirname(file), 'demo', 'workshop.sqlite');
   const opened = await startStore({ file, programVersion, isDemo: false, makeThumbnail });
   if (!opened.ok) return opened;
   let current = { client: opened.value, file };
 
-  const change = async (to: string, isDemo: boolean): Promise<Result<{ readonly file: string }, Problem>> => {
+  const switchTo = async (
+    to: string,
+    isDemo: boolean,
+  ): Promise<Result<{ readonly file: string }, Problem>> => {
     if (to === current.file) return success({ file: to });
     const next = await startStore({ file: to, programVersion, isDemo, makeThumbnail });
     if (!next.ok) return next;
@@ -35,20 +38,20 @@ export async function openSession(file: string, programVersion: string): Promise
     store: () => current.client,
     file: () => current.file,
     enterDemo: () => {
-      // Laid out afresh each time, so that its days are always counted from today.
+      // The demo is made again each time, so that its days count from today.
       if (current.file !== demoFile) rmSync(path.dirname(demoFile), { recursive: true, force: true });
-      return change(demoFile, true);
+      return switchTo(demoFile, true);
     },
-    leaveDemo: () => change(file, false),
+    leaveDemo: () => switchTo(file, false),
     close: () => current.client.close(),
   });
 }
 
-/** Where the workshop is kept: as the command line says, else in the user's data folder. */
+/** The workshop file: the one named on the command line, otherwise the one in the user's data folder. */
 export function workshopFile(args: readonly string[], userDataFolder: string): string {
-  const inOne = args.find((arg) => arg.startsWith('--workshop='))?.slice('--workshop='.length);
+  const withEquals = args.find((arg) => arg.startsWith('--workshop='))?.slice('--workshop='.length);
   const at = args.indexOf('--workshop');
-  const named = inOne ?? (at === -1 ? undefined : args[at + 1]);
+  const named = withEquals ?? (at === -1 ? undefined : args[at + 1]);
   if (named === undefined || named === '') return path.join(userDataFolder, 'workshop.sqlite');
   const full = path.resolve(named);
   const found = statSync(full, { throwIfNoEntry: false });

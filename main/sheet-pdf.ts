@@ -3,12 +3,11 @@ import { BrowserWindow } from 'electron';
 import { APP_ORIGIN } from './security/app-scheme';
 import { pagePreferences } from './window';
 
-/** The title a sheet gives its page once everything on it is drawn. */
+/** The page title of a sheet once everything on it is drawn. */
 const READY_TITLE = 'Sheet ready';
 
 /**
- * Draws a sheet of the page (`/sheets/…`) in a window that is never shown and gives it as a PDF. The sheet's own `@page` rule
- * sets the paper; nothing is scaled.
+ * Makes a PDF of a sheet (`/sheets/…`) in a hidden window. The sheet's own `@page` rule sets the paper size; nothing is scaled.
  */
 export async function makeSheetPdf(sheetPath: string): Promise<Buffer> {
   const window = new BrowserWindow({ show: false, webPreferences: pagePreferences() });

@@ -2,7 +2,7 @@ import { nativeImage } from 'electron';
 
 const LONGEST_SIDE = 480;
 
-/** A small JPEG of a picture, at most 480 pixels on its longest side; null where the system cannot read the picture. */
+/** A JPEG of at most 480 pixels on its longest side; null if the system cannot read the picture. */
 export function makeThumbnail(bytes: Uint8Array): Uint8Array | null {
   const picture = nativeImage.createFromBuffer(Buffer.from(bytes));
   if (picture.isEmpty()) return null;

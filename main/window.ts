@@ -8,7 +8,7 @@ const bounds = z
   .object({ x: z.int(), y: z.int(), width: z.int().min(400), height: z.int().min(300) })
   .partial({ x: true, y: true });
 
-/** The one set of rights any page of ours has: none but the bridge. */
+/** The rights of every page of the program: nothing beyond the bridge. */
 export function pagePreferences(): WebPreferences {
   return {
     preload: path.join(import.meta.dirname, '../preload/preload.cjs'),
@@ -21,7 +21,7 @@ export function pagePreferences(): WebPreferences {
   };
 }
 
-/** Opens the notebook's window where it was closed last time; it is shown once it is drawn. */
+/** Opens the notebook's window where it was last closed. It is shown once it is drawn. */
 export async function openWindow(): Promise<BrowserWindow> {
   const window = new BrowserWindow({
     ...lastBounds(),

@@ -4,12 +4,12 @@ export type BackupWhy = Backup['why'];
 
 const NAME = /^(\d{4}-\d\d-\d\d)T(\d\d)-(\d\d)-(\d\d)-(\d{3})Z_(start|migration|restore|by-hand)\.sqlite$/;
 
-/** UTC time and reason, such as `2027-02-28T09-30-00-000Z_start.sqlite`: sorts by time, and every system takes it. */
+/** UTC time and reason, such as `2027-02-28T09-30-00-000Z_start.sqlite`. It sorts by time and is valid on every system. */
 export function backupName(madeAt: number, why: BackupWhy): string {
   return `${new Date(madeAt).toISOString().replaceAll(/[:.]/g, '-')}_${why}.sqlite`;
 }
 
-/** Null for anything that is not the name of a backup. */
+/** Null if the name is not that of a backup. */
 export function readBackupName(name: string): Pick<Backup, 'name' | 'madeAt' | 'why'> | null {
   const [, day, hours, minutes, seconds, millis, why] = NAME.exec(name) ?? [];
   if (day === undefined) return null;
@@ -22,10 +22,10 @@ const DAYS_KEPT = 30;
 const DAY_MS = 86_400_000;
 
 /**
- * Which of these backups have served their time: the last ten stay, and of older ones the latest of each UTC day for
- * thirty days. What is not a backup's name is never dropped.
+ * The backups to delete. The last ten stay, and of older ones the latest of each UTC day for thirty days. Other file names are
+ * never returned.
  */
-export function backupsToDrop(names: readonly string[], now: number): readonly string[] {
+export function backupsToDelete(names: readonly string[], now: number): readonly string[] {
   const backups = names
     .map(readBackupName)
     .filter((backup) => backup !== null)

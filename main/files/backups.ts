@@ -2,7 +2,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import type Database from 'better-sqlite3';
 import type { Backup } from '#core/contract/workshop';
-import { backupName, backupsToDrop, type BackupWhy, readBackupName } from './backup-names';
+import { backupName, backupsToDelete, type BackupWhy, readBackupName } from './backup-names';
 import { flush, moveWholeFile } from './whole-file';
 
 /** The backups in a folder, newest first. */
@@ -16,7 +16,7 @@ export function listBackups(folder: string): readonly Backup[] {
     .sort((first, second) => second.madeAt - first.madeAt);
 }
 
-/** Writes a whole copy of an open workshop, and then drops the backups that have served their time. */
+/** Writes a complete copy of an open workshop, then deletes backups that are no longer needed. */
 export function makeBackup(database: Database.Database, folder: string, why: BackupWhy, now: number): Backup {
   fs.mkdirSync(folder, { recursive: true });
   const madeAt = freeInstant(folder, now);
@@ -30,16 +30,16 @@ export function makeBackup(database: Database.Database, folder: string, why: Bac
   } finally {
     fs.rmSync(scratch, { force: true });
   }
-  dropOldBackups(folder, madeAt);
+  deleteOldBackups(folder, madeAt);
   return { name, madeAt, why, bytes: fs.statSync(path.join(folder, name)).size };
 }
 
-function dropOldBackups(folder: string, now: number): void {
-  for (const name of backupsToDrop(fs.readdirSync(folder), now))
+function deleteOldBackups(folder: string, now: number): void {
+  for (const name of backupsToDelete(fs.readdirSync(folder), now))
     fs.rmSync(path.join(folder, name), { force: true });
 }
 
-/** Two backups in one millisecond do not share a name. */
+/** The first free millisecond, so that two backups never share a name. */
 function freeInstant(folder: string, now: number): number {
   const taken = new Set(listBackups(folder).map(({ madeAt }) => madeAt));
   let instant = now;

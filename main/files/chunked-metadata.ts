@@ -1,9 +1,9 @@
 import { join } from './jpeg-metadata';
 
 const PNG_SIGNATURE_BYTES = 8;
-const TELLING_PNG_CHUNKS = ['eXIf', 'tEXt', 'zTXt', 'iTXt', 'tIME'];
+const PRIVATE_PNG_CHUNKS = ['eXIf', 'tEXt', 'zTXt', 'iTXt', 'tIME'];
 
-/** A PNG (ISO/IEC 15948) without Exif, texts and times; its own chunks are copied. Null when it is not whole. */
+/** A PNG (ISO/IEC 15948) without Exif, texts and times. All other chunks are copied. Null if the file is incomplete. */
 export function cleanPng(bytes: Uint8Array): Uint8Array | null {
   const parts: Uint8Array[] = [bytes.subarray(0, PNG_SIGNATURE_BYTES)];
   let at = PNG_SIGNATURE_BYTES;
@@ -11,7 +11,7 @@ export function cleanPng(bytes: Uint8Array): Uint8Array | null {
     const end = at + 12 + view(bytes).getUint32(at);
     if (end > bytes.length) return null;
     const type = nameAt(bytes, at + 4);
-    if (!TELLING_PNG_CHUNKS.includes(type)) parts.push(bytes.subarray(at, end));
+    if (!PRIVATE_PNG_CHUNKS.includes(type)) parts.push(bytes.subarray(at, end));
     if (type === 'IEND') return join(parts);
     at = end;
   }
@@ -21,7 +21,7 @@ export function cleanPng(bytes: Uint8Array): Uint8Array | null {
 const RIFF_HEADER_BYTES = 12;
 const EXIF_AND_XMP_FLAGS = 0x08 | 0x04;
 
-/** A WebP (RIFF container) without its EXIF and XMP chunks. Null when it is not whole. */
+/** A WebP (RIFF container) without its EXIF and XMP chunks. Null if the file is incomplete. */
 export function cleanWebp(bytes: Uint8Array): Uint8Array | null {
   const declared = view(bytes).getUint32(4, true) + 8;
   if (declared > bytes.length || declared < RIFF_HEADER_BYTES + 8) return null;

@@ -11,8 +11,8 @@ const EXIF = ascii('Exif\0\0');
 const MULTI_PICTURE = ascii('MPF\0');
 
 /**
- * A JPEG (ITU-T T.81) without what tells of place, time and camera: Exif and XMP (APP1), photo-shop records (APP13),
- * comments, further pictures behind the end. The picture itself is copied byte for byte; only which side is up is kept. Null when the bytes are not a whole JPEG.
+ * A JPEG (ITU-T T.81) without metadata about place, time and camera: Exif and XMP (APP1), editing records (APP13), comments, and
+ * extra pictures after the end. The image data is copied byte for byte, and the orientation stays. Null if the JPEG is incomplete.
  */
 export function cleanJpeg(bytes: Uint8Array): Uint8Array | null {
   const parts: Uint8Array[] = [bytes.subarray(0, SOI_BYTES)];
@@ -26,7 +26,7 @@ export function cleanJpeg(bytes: Uint8Array): Uint8Array | null {
     const end = at + 2 + length;
     if (length < 2 || end > bytes.length) return null;
     const segment = bytes.subarray(at, end);
-    if (!isTelling(marker, segment)) parts.push(segment);
+    if (!isPrivate(marker, segment)) parts.push(segment);
     else parts.push(orientationOnly(segment));
     at = end;
     if (marker === SOS) {
@@ -38,12 +38,12 @@ export function cleanJpeg(bytes: Uint8Array): Uint8Array | null {
   }
 }
 
-function isTelling(marker: number, segment: Uint8Array): boolean {
+function isPrivate(marker: number, segment: Uint8Array): boolean {
   if (marker === APP2) return startsWith(segment, 4, MULTI_PICTURE);
   return marker === APP1 || marker === APP13 || marker === COMMENT;
 }
 
-/** Inside a scan FF is data when 00 follows, and RST0 to RST7 belong to it; any other marker ends it. */
+/** Inside a scan, FF 00 is data and RST0 to RST7 are part of the scan. Any other marker ends it. */
 function endOfScan(bytes: Uint8Array, from: number): number | null {
   let at = from;
   for (;;) {
@@ -56,42 +56,21 @@ function endOfScan(bytes: Uint8Array, from: number): number | null {
   }
 }
 
-/** An Exif segment that says nothing but which side is up; empty when the old one does not say, or says as it is. */
+/** An Exif segment with only the orientation; empty if the old segment has none or needs no turn. */
 function orientationOnly(segment: Uint8Array): Uint8Array {
   if (!startsWith(segment, 4, EXIF)) return new Uint8Array(0);
   const orientation = orientationOf(segment.subarray(10));
   if (orientation === null || orientation === 1) return new Uint8Array(0);
-  const tiff = [
-    ...ascii('MM'),
-    0,
-    42,
-    0,
-    0,
-    0,
-    8,
-    0,
-    1,
-    0x01,
-    0x12,
-    0,
-    3,
-    0,
-    0,
-    0,
-    1,
-    0,
-    orientation,
-    0,
-    0,
-    0,
-    0,
-    0,
-    0,
-  ];
+  // A big-endian TIFF structure with one directory and one entry: the orientation, a 16-bit number.
+  const tiff = bytesOfHex(`4d4d 002a 00000008 0001 0112 0003 00000001 000${orientation} 0000 00000000`);
   return Uint8Array.from([0xff, APP1, 0, 2 + EXIF.length + tiff.length, ...EXIF, ...tiff]);
 }
 
-/** Tag 0x0112 of the first directory of a TIFF structure, 1 to 8; null when it is not there. */
+function bytesOfHex(hex: string): Uint8Array {
+  return Buffer.from(hex.replaceAll(' ', ''), 'hex');
+}
+
+/** Tag 0x0112 in the first directory of a TIFF structure, 1 to 8; null if it is missing. */
 function orientationOf(tiff: Uint8Array): number | null {
   const isLittle = startsWith(tiff, 0, ascii('II'));
   const view = new DataView(tiff.buffer, tiff.byteOffset, tiff.byteLength);

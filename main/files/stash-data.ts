@@ -2,7 +2,7 @@ import { stashFile, type StashFile } from '#core/stash/table/stash-file';
 import type { CurrencyCode } from '#core/units/money';
 import { TableRefused } from './table-text';
 
-/** Reads a stash that was written as data. Throws TableRefused with the place of what is wrong. */
+/** Reads a stash file. Throws TableRefused with the place of the first error. */
 export function readStashFile(text: string, currency: CurrencyCode): StashFile {
   const read = stashFile.safeParse(parsed(text));
   if (!read.success) {

@@ -1,11 +1,11 @@
 import Papa from 'papaparse';
 import { newlines, TableRefused } from './table-text';
 
-const MOST_LINES = 200_000;
-const MOST_COLUMNS = 200;
-const MOST_IN_A_LINE = 1_000_000;
+const MAX_LINES = 200_000;
+const MAX_COLUMNS = 200;
+const MAX_LINE_LENGTH = 1_000_000;
 
-/** The cells of one line of a table, and where it begins as a text editor counts lines. */
+/** The cells of one row of a table, and the line number in the file where the row starts. */
 export interface TableLine {
   readonly line: number;
   readonly cells: readonly string[];
@@ -17,7 +17,7 @@ interface Parsed {
   readonly meta: { readonly cursor: number };
 }
 
-/** Reads separated values part by part; blank lines are passed over, and what no table has is refused with its line. */
+/** Reads separated values part by part. Blank lines are skipped; broken or oversized lines are refused with their number. */
 export function* linesOfText(parts: Iterable<string>): Generator<TableLine> {
   let [left, line, read] = ['', 1, 0];
   let parser: Papa.Parser | null = null;
@@ -27,12 +27,12 @@ export function* linesOfText(parts: Iterable<string>): Generator<TableLine> {
     const [fault] = errors;
     for (const [index, cells] of data.entries()) {
       if (fault?.row === index) refuseQuote(fault.code, line);
-      if (cells.length > MOST_COLUMNS) {
-        throw new TableRefused({ why: 'too-many-columns', line, most: MOST_COLUMNS });
+      if (cells.length > MAX_COLUMNS) {
+        throw new TableRefused({ why: 'too-many-columns', line, most: MAX_COLUMNS });
       }
       if (cells.some((cell) => cell !== '')) {
         read += 1;
-        if (read > MOST_LINES) throw new TableRefused({ why: 'too-many-lines', most: MOST_LINES });
+        if (read > MAX_LINES) throw new TableRefused({ why: 'too-many-lines', most: MAX_LINES });
         yield { line, cells };
       }
       line += 1 + newlinesIn(cells);
@@ -41,8 +41,8 @@ export function* linesOfText(parts: Iterable<string>): Generator<TableLine> {
   };
   for (const part of parts) {
     yield* take(left + part, false);
-    if (left.length > MOST_IN_A_LINE)
-      throw new TableRefused({ why: 'line-too-long', line, most: MOST_IN_A_LINE });
+    if (left.length > MAX_LINE_LENGTH)
+      throw new TableRefused({ why: 'line-too-long', line, most: MAX_LINE_LENGTH });
   }
   if (left !== '') yield* take(left, true);
 }
@@ -59,18 +59,20 @@ function newlinesIn(cells: readonly string[]): number {
   return count;
 }
 
-/** What separates the cells is what stands most often in the first line; lines end as the first of them does. */
+/** The separator is the most frequent one in the first line; the line ending is that of the first line. */
 function parserFor(text: string): Papa.Parser {
   const [first = ''] = text.split(/\r\n|\r|\n/, 1);
   const bare = first.replace(/"[^"]*"/g, '');
-  const often = (mark: string): number => bare.split(mark).length;
-  const delimiter = [',', '\t', ';', '|'].reduce((best, mark) => (often(mark) > often(best) ? mark : best));
+  const countOf = (mark: string): number => bare.split(mark).length;
+  const delimiter = [',', '\t', ';', '|'].reduce((best, mark) =>
+    countOf(mark) > countOf(best) ? mark : best,
+  );
   const end = text.slice(first.length, first.length + 2);
   const newline = end === '\r\n' ? '\r\n' : end.startsWith('\r') ? '\r' : '\n';
   return new Papa.Parser({ delimiter, newline, quoteChar: '"' });
 }
 
-/** Lines of cells as a file of separated values that every spreadsheet opens, with the mark that says its encoding. */
+/** Lines of cells as comma-separated values that every spreadsheet opens, with a byte order mark for the encoding. */
 export function textOfLines(lines: readonly (readonly string[])[]): string {
   return `\ufeff${Papa.unparse(lines as string[][], { newline: '\r\n' })}\r\n`;
 }

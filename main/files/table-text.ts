@@ -1,11 +1,11 @@
 import fs from 'node:fs';
 import type { TableEncoding, TableRefusal } from '#core/domain/stash-table';
 
-/** Far beyond any stash, and small beside the memory of any machine. */
-export const MOST_TABLE_BYTES = 64 * 2 ** 20;
+/** Far larger than any stash, and small compared to any computer's memory. */
+export const MAX_TABLE_BYTES = 64 * 2 ** 20;
 const CHUNK_BYTES = 2 ** 18;
 
-/** Leaves the reading of a table; caught where the table was asked for. */
+/** Stops reading a table. It is caught where the reading started. */
 export class TableRefused extends Error {
   readonly refusal: TableRefusal;
 
@@ -17,15 +17,15 @@ export class TableRefused extends Error {
 }
 
 /**
- * The text of a file in parts, never the whole of it at once. A file that is too large is refused by its size, before a
- * byte of it is read; bytes that are no text in this encoding are refused with their line and column.
+ * The text of a file in parts, never all at once. A file that is too large is refused before it is read. Bytes that are not text in
+ * this encoding are refused with their line and column.
  */
 export function* textOfFile(file: string, encoding: TableEncoding): Generator<string> {
   const handle = openFile(file);
   try {
     const { size } = fs.fstatSync(handle);
-    if (size > MOST_TABLE_BYTES) {
-      throw new TableRefused({ why: 'too-large', bytes: size, most: MOST_TABLE_BYTES });
+    if (size > MAX_TABLE_BYTES) {
+      throw new TableRefused({ why: 'too-large', bytes: size, most: MAX_TABLE_BYTES });
     }
     yield* decoded(handle, encoding);
   } finally {
@@ -33,7 +33,7 @@ export function* textOfFile(file: string, encoding: TableEncoding): Generator<st
   }
 }
 
-/** Differs once a file was written anew; null where there is none. */
+/** A text that changes when the file is written again; null if there is no file. */
 export function fileState(file: string): string | null {
   const found = fs.statSync(file, { throwIfNoEntry: false });
   return found === undefined ? null : `${String(found.size)} ${String(found.mtimeMs)}`;
@@ -70,7 +70,7 @@ function* decoded(handle: number, asked: TableEncoding): Generator<string> {
   }
 }
 
-/** A mark at the beginning says it, whatever was asked for. */
+/** The encoding given by a byte order mark, which overrides the one asked for. */
 function markedEncoding(bytes: Uint8Array): TableEncoding | null {
   const [first, second, third] = bytes;
   if (first === 0xff && second === 0xfe) return 'utf-16le';
@@ -78,7 +78,7 @@ function markedEncoding(bytes: Uint8Array): TableEncoding | null {
   return first === 0xef && second === 0xbb && third === 0xbf ? 'utf-8' : null;
 }
 
-/** Where in this part the first bytes stand that are no text. A letter cut in two by its edge is given its own line. */
+/** Where the first bytes in this part are that are not text. A letter split between two parts is reported on its own line. */
 function badBytes(bytes: Uint8Array, encoding: string, firstLine: number): TableRefusal {
   const text = new TextDecoder(encoding).decode(bytes);
   const before = text.slice(0, Math.max(0, text.indexOf('\ufffd'))).split('\n');

@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import fs from 'node:fs';
 import path from 'node:path';
 
-/** Writes a file that is either there whole, also after a power cut, or not there at all. */
+/** Writes a file so that it is either complete or missing, even after a power cut. */
 export function writeWholeFile(file: string, bytes: Uint8Array): void {
   const folder = path.dirname(file);
   fs.mkdirSync(folder, { recursive: true });
@@ -21,14 +21,14 @@ export function writeWholeFile(file: string, bytes: Uint8Array): void {
   }
 }
 
-/** Puts a finished file in its place, over what was there, and makes the folder remember it. */
+/** Moves a finished file to its place, replacing what was there, and makes sure the move reaches the disk. */
 export function moveWholeFile(from: string, to: string): void {
   fs.renameSync(from, to);
-  // Windows does not open folders, and needs no such step.
+  // Windows cannot open folders and does not need this step.
   if (process.platform !== 'win32') flush(path.dirname(to));
 }
 
-/** Makes sure that what a file or folder holds has reached the disk. */
+/** Makes sure that the contents of a file or folder have reached the disk. */
 export function flush(place: string): void {
   const opened = fs.openSync(place, 'r');
   try {

@@ -1,6 +1,6 @@
 import path from 'node:path';
 
-/** The workshop file and what lies beside it. */
+/** The workshop file and the folders beside it. */
 export interface WorkshopFolders {
   readonly file: string;
   readonly photos: string;

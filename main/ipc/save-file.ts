@@ -1,18 +1,19 @@
 import { writeFile } from 'node:fs/promises';
 import { BrowserWindow, dialog } from 'electron';
 import type { Problem } from '#core/contract/problem';
+import { messageOf } from '#core/message-of';
 import { failure, type Result, success } from '#core/result';
 
 interface FileToSave {
-  /** What the file is called unless the maker says otherwise, without its extension. */
+  /** The suggested file name, without its extension. */
   readonly name: string;
   readonly extension: string;
-  /** What files of this kind are called in the dialog. */
+  /** The name of this kind of file in the dialog. */
   readonly kind: string;
   readonly bytes: string | Uint8Array;
 }
 
-/** Asks over the page where to keep a file and writes it; null when the maker thinks better of it. */
+/** Asks where to save a file and writes it; null if the maker cancels. */
 export async function saveFile(
   contents: Electron.WebContents,
   { name, extension, kind, bytes }: FileToSave,
@@ -30,18 +31,18 @@ export async function saveFile(
   } catch (error) {
     return failure<Problem>({
       code: 'file-unreadable',
-      detail: error instanceof Error ? error.message : String(error),
+      detail: messageOf(error),
     });
   }
   return success({ file: chosen.filePath });
 }
 
-/** A file name that every system takes: letters, digits, spaces, dots and dashes, at most 80 characters. */
+/** A file name that is valid on every system: letters, digits, spaces, dots and dashes, at most 80 characters. */
 function safeFileName(name: string): string {
-  const kept = name
+  const safe = name
     .replace(/[^\p{L}\p{N} .-]+/gu, ' ')
     .replace(/\s+/g, ' ')
     .trim()
     .slice(0, 80);
-  return kept === '' ? 'Sheet' : kept;
+  return safe === '' ? 'Sheet' : safe;
 }

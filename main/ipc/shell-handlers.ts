@@ -28,17 +28,15 @@ export const shellHandlers: ShellHandlers = {
     const folder = path.dirname(session.file());
     const shown = which === 'backups' ? path.join(folder, 'backups') : folder;
     await mkdir(shown, { recursive: true });
-    const complaint = await shell.openPath(shown);
-    return complaint === ''
-      ? success(null)
-      : failure<Problem>({ code: 'file-unreadable', detail: complaint });
+    const error = await shell.openPath(shown);
+    return error === '' ? success(null) : failure<Problem>({ code: 'file-unreadable', detail: error });
   },
   'shell:print-sheet': async ({ path: sheetPath, name }, { contents }) => {
     const bytes = await makeSheetPdf(sheetPath);
     return saveFile(contents, { name, extension: 'pdf', kind: 'PDF', bytes });
   },
   'shell:save-calendar': async ({ on }, { session, contents }) => {
-    const days = await session.store().call('dates:remember', { on });
+    const days = await session.store().call('dates:days-to-remember', { on });
     if (!days.ok) return days;
     const text = writeCalendar({ name: 'Ringbound', stamp: stampOf(new Date()), days: days.value });
     return saveFile(contents, { name: 'Workshop days', extension: 'ics', kind: 'Calendar', bytes: text });
@@ -46,7 +44,7 @@ export const shellHandlers: ShellHandlers = {
   'shell:choose-table': async (_input, { session, contents }) => {
     const options: Electron.OpenDialogOptions = {
       properties: ['openFile'],
-      filters: [{ name: 'Tables', extensions: ['csv', 'tsv', 'txt', 'json'] }],
+      filters: [{ name: 'Spreadsheets and stash files', extensions: ['csv', 'tsv', 'txt', 'json'] }],
     };
     const window = BrowserWindow.fromWebContents(contents);
     const chosen =
@@ -59,12 +57,12 @@ export const shellHandlers: ShellHandlers = {
   'shell:export-stash': async ({ as }, { session, contents }) => {
     const text = await session.store().exportStash(as);
     if (!text.ok) return text;
-    const kind = as === 'csv' ? 'Table' : 'Data';
+    const kind = as === 'csv' ? 'Spreadsheet' : 'Stash file';
     return saveFile(contents, { name: 'Stash', extension: as, kind, bytes: text.value });
   },
 };
 
-/** An instant as a calendar file spells it: `20270912T081500Z`. */
+/** An instant in the form of a calendar file: `20270912T081500Z`. */
 function stampOf(at: Date): string {
   return `${at.toISOString().slice(0, 19).replace(/[-:]/g, '')}Z`;
 }

@@ -2,8 +2,8 @@ import { contextBridge, ipcRenderer } from 'electron';
 import { CALL_CHANNEL, MENU_CHANNEL } from '#core/contract/wires';
 
 /**
- * The whole of what the page can reach: one call, whose name and input the main side checks against the contract, and word of
- * a menu item chosen. `onMenu` answers with a function that stops listening.
+ * Everything the page can reach: one call, which the main process checks against the contract, and the menu items the maker
+ * chooses. `onMenu` returns a function that stops listening.
  */
 const bridge = {
   call: (name: string, input: unknown): Promise<unknown> => ipcRenderer.invoke(CALL_CHANNEL, name, input),

@@ -3,7 +3,7 @@ import path from 'node:path';
 import { protocol } from 'electron';
 import { CONTENT_SECURITY_POLICY } from './content-policy';
 
-/** The page and its photos come from this origin and no other. */
+/** The only origin of the page and its photos. */
 export const APP_ORIGIN = 'app://bundle';
 
 const TYPES: Readonly<Record<string, string>> = {
@@ -15,7 +15,7 @@ const TYPES: Readonly<Record<string, string>> = {
   '.png': 'image/png',
 };
 
-/** Must run before the app is ready, while schemes can still be given their rights. */
+/** Must run before the app is ready, because schemes get their rights only until then. */
 export function registerAppScheme(): void {
   protocol.registerSchemesAsPrivileged([
     { scheme: 'app', privileges: { standard: true, secure: true, supportFetchAPI: true } },
@@ -27,10 +27,10 @@ export interface ServedPhoto {
   readonly type: string;
 }
 
-/** Finds a kept photo by the last part of its address; null when there is none. */
+/** Finds a saved photo by its id; null if there is none. */
 export type PhotoSource = (photoId: string, isThumbnail: boolean) => Promise<ServedPhoto | null>;
 
-/** Serves the built page from `folder` and kept photos from `/photo/ID` (`?size=thumbnail`); everything else is refused. */
+/** Serves the built page from `folder` and saved photos from `/photo/ID` (`?size=thumbnail`). Everything else is refused. */
 export function serveApp(folder: string, findPhoto: PhotoSource): void {
   protocol.handle('app', async (request) => {
     const url = new URL(request.url);

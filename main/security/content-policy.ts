@@ -1,6 +1,6 @@
 /**
- * Nothing from the net, no inline script or style, no frames, no plug-ins. `blob:` shows a photo before it is kept. The one
- * worker is the cutting planner, whose address only the policy named here may hand out.
+ * Nothing from the internet, no inline script or style, no frames, no plug-ins. `blob:` is needed to show a photo before it is saved.
+ * The only worker is the cutting planner; the trusted type named here is the only one that can create its address.
  */
 export const CONTENT_SECURITY_POLICY = [
   "default-src 'none'",

@@ -1,7 +1,7 @@
 import { app, type WebContents } from 'electron';
 import { APP_ORIGIN } from './app-scheme';
 
-/** Is this an address of our own page? Compared by origin, never by a part of the text. */
+/** Whether this is an address of our own page. It is compared by origin, never by part of the text. */
 export function isOwnAddress(address: string): boolean {
   try {
     const url = new URL(address);
@@ -11,7 +11,7 @@ export function isOwnAddress(address: string): boolean {
   }
 }
 
-/** No page of ours leads anywhere: navigation away, new windows and embedded views are refused for every web contents. */
+/** Refuses navigation to other addresses, new windows and embedded views, for every page. */
 export function refuseNavigation(): void {
   app.on('web-contents-created', (_event, contents) => {
     refuseFor(contents);

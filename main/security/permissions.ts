@@ -1,6 +1,6 @@
 import { session } from 'electron';
 
-/** The page asks the system for nothing but to put text on the clipboard. */
+/** The only permission the page needs: writing text to the clipboard. */
 const GRANTED: ReadonlySet<string> = new Set(['clipboard-sanitized-write']);
 
 export function refusePermissions(): void {

@@ -2,11 +2,12 @@ import { useRouteError } from 'react-router';
 import { Button, ButtonLink } from '#renderer/ui/page/button';
 import { Notice } from '#renderer/ui/page/notice';
 import { Page } from '#renderer/ui/page/page';
+import { messageOf } from '#core/message-of';
 
 /** What stands in place of a page that could not be drawn. Nothing kept is touched, and forms keep what was typed. */
 export function FaultPage() {
   const error = useRouteError();
-  const detail = error instanceof Error ? error.message : String(error);
+  const detail = messageOf(error);
   return (
     <Page title="This page could not be drawn">
       <Notice kind="warning" title="What happened">

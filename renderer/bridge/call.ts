@@ -1,7 +1,8 @@
 import { type MenuItem, menuItemSchema } from '#core/contract/menu';
 import type { ChannelAnswer, ChannelInput, ChannelName } from '#core/contract/channels';
+import { messageOf } from '#core/message-of';
 
-/** What the preload exposes, and all of it. */
+/** Everything the preload script exposes. */
 interface Ringbound {
   readonly call: (name: string, input: unknown) => Promise<unknown>;
   readonly onMenu: (listener: (item: unknown) => void) => () => void;
@@ -13,7 +14,7 @@ declare global {
   }
 }
 
-/** One call across the bridge. It never rejects: a bridge that breaks is the problem `unexpected`. */
+/** Calls a channel. It never rejects: an error of the bridge becomes the problem `unexpected`. */
 export async function call<Name extends ChannelName>(
   name: Name,
   input: ChannelInput<Name>,
@@ -21,7 +22,7 @@ export async function call<Name extends ChannelName>(
   try {
     return (await window.ringbound.call(name, input)) as ChannelAnswer<Name>;
   } catch (error) {
-    const detail = error instanceof Error ? error.message : String(error);
+    const detail = messageOf(error);
     return { ok: false, error: { code: 'unexpected', detail } };
   }
 }

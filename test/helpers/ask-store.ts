@@ -1,7 +1,7 @@
 import type { Page } from '@playwright/test';
 import type { ChannelAnswer, ChannelInput, ChannelName, ChannelOutput } from '#core/contract/channels';
 
-/** Asks what the page itself may ask, through its own bridge; throws when the answer is a problem. */
+/** Makes a call through the page's own bridge; throws when the answer is a problem. */
 export async function askStore<Name extends ChannelName>(
   page: Page,
   name: Name,

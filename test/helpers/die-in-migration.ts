@@ -4,7 +4,7 @@ import { migrations } from '#main/store/migrations/migrations';
 import { openStore } from '#main/store/opening/open-store';
 import { systemClockAndIds } from '#main/store/base/clock-and-ids';
 
-// A child process for the tests: begins a further step of the format and is killed half way through it.
+// A child process for the tests. It starts one more migration and is killed in the middle of it.
 const [file = ''] = process.argv.slice(2);
 const clockAndIds = systemClockAndIds();
 openStore(file, {
@@ -13,7 +13,7 @@ openStore(file, {
     ...migrations,
     {
       version: 9990,
-      says: 'A step that is never finished',
+      says: 'A migration that never finishes',
       apply: (database) => {
         database.exec('CREATE TABLE half_done (x); DROP TABLE stage_event; DELETE FROM current_change');
         database.pragma('cache_spill = 1');

@@ -16,15 +16,15 @@ import { projectRoot } from './project-root';
 
 const startLimitMs = 30_000;
 const endLimitMs = 15_000;
-/** The account that owns nothing; the administrator runs the program as it, with Chromium's sandbox on. */
+/** An account without rights. The administrator runs the program under it, so that Chromium's sandbox is on. */
 const nobody = { uid: 65_534, gid: 65_534 };
 
-/** The packaged program in its own process; `processId` is that of its main process. */
+/** The packaged program. `processId` is the id of its main process. */
 export interface PackagedProgram extends RunningProgram {
   readonly processId: number;
 }
 
-/** Whether an account without rights may make the namespaces that Chromium's sandbox is built from. */
+/** Whether an account without rights can create the namespaces that Chromium's sandbox needs. */
 export const canSandbox = (): boolean =>
   process.platform !== 'linux' ||
   spawnSync('unshare', ['--user', 'true'], isAdministrator ? nobody : {}).status === 0;
@@ -42,7 +42,7 @@ const executableIn = (folder: string): string =>
     win32: path.join(folder, 'Ringbound.exe'),
   })[process.platform as string] ?? path.join(folder, 'ringbound');
 
-/** A copy of the packaged program that any account can read: the project itself may lie in a private folder. */
+/** A copy of the packaged program that any account can read. The project itself may be in a private folder. */
 export async function copyPackaged(): Promise<{ folder: string; remove: () => Promise<void> }> {
   const base = await mkdtemp(path.join(os.tmpdir(), 'ringbound-packaged-'));
   await chmod(base, 0o755);
@@ -60,7 +60,7 @@ async function giveTo({ uid, gid }: typeof nobody, folders: RunFolders): Promise
   }
 }
 
-/** The address where Chromium listens, as it prints it. */
+/** The debugger address that Chromium prints. */
 function debuggerAddress(child: ChildProcess): Promise<string> {
   return new Promise((resolve, reject) => {
     let printed = '';
@@ -79,14 +79,14 @@ interface Target {
   readonly url: string;
 }
 
-/** Attaching while the window is being made can wait for ever, so the window's page is looked for first. */
+/** Attaching before the window exists can hang, so this waits for the window's page first. */
 async function attach(address: string): Promise<Browser> {
   const list = `http://${new URL(address).host}/json/list`;
   const hasPage = async (): Promise<boolean> => {
     const targets = (await (await fetch(list)).json()) as readonly Target[];
     return targets.some(({ type, url }) => type === 'page' && url.startsWith('app:'));
   };
-  const message = 'the program shows its page (or, if not, perhaps a dialog that says why not)';
+  const message = 'the program shows its page (if it does not, it may be showing an error dialog)';
   await expect.poll(hasPage, { message, timeout: startLimitMs, intervals: [100] }).toBe(true);
   return chromium.connectOverCDP(address);
 }
@@ -95,7 +95,7 @@ async function closeWindow(page: Page, child: ChildProcess): Promise<void> {
   const ended = child.exitCode === null ? once(child, 'exit') : Promise.resolve([child.exitCode]);
   const limit = setTimeout(() => child.kill('SIGKILL'), endLimitMs);
   await page.close();
-  // On macOS a program stays when its last window goes.
+  // On macOS the program keeps running after its last window closes.
   if (process.platform === 'darwin') child.kill();
   const [code] = (await ended) as [number | null];
   clearTimeout(limit);
@@ -103,8 +103,8 @@ async function closeWindow(page: Page, child: ChildProcess): Promise<void> {
 }
 
 /**
- * Starts the packaged program from `folder` and waits for its window. Its fuses let no inspector in, so that only the
- * window is driven, through Chromium's own debugger.
+ * Starts the packaged program from `folder` and waits for its window. Its fuses forbid Node's inspector, so the test drives only
+ * the window, through Chromium's debugger.
  */
 export async function launchPackaged(folder: string, options: LaunchOptions = {}): Promise<PackagedProgram> {
   const folders = await makeRunFolders(options.workshop);
@@ -119,7 +119,7 @@ export async function launchPackaged(folder: string, options: LaunchOptions = {}
       stdio: ['ignore', 'ignore', 'pipe'],
     },
   );
-  // A test that fails half-way must not leave a program behind.
+  // A failed test must not leave a program running.
   process.once('exit', () => child.kill('SIGKILL'));
   const browser = await attach(await debuggerAddress(child));
   const [context] = browser.contexts();

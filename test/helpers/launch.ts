@@ -4,27 +4,27 @@ import path from 'node:path';
 import { _electron, type ElectronApplication, type Page } from '@playwright/test';
 import { projectRoot } from './project-root';
 
-/** A program under test in a real window, with a workshop and a user's folder of its own. */
+/** The program in a real window, with its own workshop and user folder. */
 export interface RunningProgram {
   readonly page: Page;
   /** The folder that holds the workshop file, photos and backups. */
   readonly workshop: string;
-  /** Closes the window as a person would, and answers when the program has ended by itself. */
+  /** Closes the window and resolves when the program has ended. */
   readonly close: () => Promise<void>;
 }
 
-/** The program as developers start it, whose main process can be asked as well. */
+/** The program as developers start it. Tests can also reach its main process. */
 export interface DevelopedProgram extends RunningProgram {
   readonly electron: ElectronApplication;
 }
 
 export interface LaunchOptions {
-  /** A folder to open again; without it the program starts with an empty one, which goes when the program is closed. */
+  /** A folder to open again. Without it the program gets an empty one, which is removed when it closes. */
   readonly workshop?: string;
   readonly args?: readonly string[];
 }
 
-/** The folders of one run. `remove` takes away what the run made, not a workshop that it was given. */
+/** The folders of one run. `remove` deletes what the run made, but not a workshop passed to it. */
 export interface RunFolders {
   readonly workshop: string;
   readonly user: string;
@@ -37,22 +37,22 @@ export async function makeRunFolders(workshop: string | undefined): Promise<RunF
   return {
     workshop: workshop ?? path.join(base, 'workshop'),
     user: path.join(base, 'user'),
-    // The children of a killed program may still be writing.
+    // Child processes of a killed program may still be writing.
     remove: () => rm(base, { recursive: true, force: true, maxRetries: 10 }),
   };
 }
 
-/** The command line that opens a workshop apart from any other running copy of the program. */
+/** Command-line arguments for a run that does not share anything with another running copy. */
 export const programArguments = (folders: RunFolders): readonly string[] => [
   `--user-data-dir=${folders.user}`,
   '--workshop',
   folders.workshop,
 ];
 
-/** Whether this process is the administrator, to whom Chromium refuses its sandbox. */
+/** Chromium refuses to use its sandbox for the administrator. */
 export const isAdministrator = process.getuid?.() === 0;
 
-/** Starts the built program the way `npm start` does and waits for its first window. */
+/** Starts the built program like `npm start` does and waits for its first window. */
 export async function launchProgram(options: LaunchOptions = {}): Promise<DevelopedProgram> {
   const folders = await makeRunFolders(options.workshop);
   const electron = await _electron.launch({

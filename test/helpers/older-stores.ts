@@ -1,11 +1,11 @@
 import type Database from 'better-sqlite3';
 
-/** The one project of a store of long ago, and its one stage. */
+/** The only project of an older store, and its only stage. */
 export const OLD_PROJECT = '00000000-0000-4000-8000-0000000000a1';
 export const OLD_STAGE = '00000000-0000-4000-8000-0000000000b1';
 
-/** Begins a ring with a piecing stage of half an hour, as a change, and leaves a second change open for what follows. */
-export function beginOldRing(store: Database.Database, secondChange: string): void {
+/** Adds a project with a half-hour piecing stage as one change, and leaves a second change open for the test. */
+export function startOldRing(store: Database.Database, secondChange: string): void {
   store.exec(`
     INSERT INTO change_log (seq, id, words, made_at, is_undone) VALUES (1, '00000000-0000-4000-8000-0000000000aa', 'Began it', 1, 0),
       (2, '00000000-0000-4000-8000-0000000000ab', '${secondChange}', 2, 0);

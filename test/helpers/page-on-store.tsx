@@ -8,7 +8,7 @@ import { makeQueryClient } from '#renderer/bridge/query';
 import { PageFrameContext } from '#renderer/ui/page/page';
 import { openWorkshop, type TestWorkshop } from './workshop';
 
-/** A workshop on a real file that answers the pages of a test through the window's own bridge. */
+/** A workshop on a real file that answers the pages under test through the window's bridge. */
 export function workshopBehindWindow(): TestWorkshop {
   const workshop = openWorkshop();
   const bridge = {
@@ -22,7 +22,7 @@ export function workshopBehindWindow(): TestWorkshop {
   return workshop;
 }
 
-/** Draws a page with its place in the window: a router at `address` and the hem for its main action. */
+/** Renders a page in a router at `address`, with the place for its main action. */
 export function renderPage(page: ReactNode, address = '/'): void {
   givenModalDialogs();
   const actionPlace = document.body.appendChild(document.createElement('div'));
@@ -37,13 +37,13 @@ export function renderPage(page: ReactNode, address = '/'): void {
   );
 }
 
-/** Where the router stands, for a test to read. */
+/** The router's address, for the test to read. */
 function Address() {
   const { pathname, search } = useLocation();
   return <output data-testid="address">{`${pathname}${search}`}</output>;
 }
 
-/** The document of the tests has dialogs, but cannot show them. */
+/** jsdom has dialog elements but cannot open them. */
 function givenModalDialogs(): void {
   HTMLDialogElement.prototype.showModal = function show(this: HTMLDialogElement) {
     this.open = true;

@@ -2,7 +2,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import os from 'node:os';
 import path from 'node:path';
 
-/** Gives `use` a new empty folder, and removes it with all that is in it afterwards. */
+/** Passes a new empty folder to `use` and deletes it afterwards. */
 export async function withTemporaryFolder<T>(use: (folder: string) => Promise<T>): Promise<T> {
   const folder = await mkdtemp(path.join(os.tmpdir(), 'ringbound-test-'));
   try {

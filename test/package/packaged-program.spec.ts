@@ -3,9 +3,9 @@ import path from 'node:path';
 import { expect, test } from '@playwright/test';
 import { canSandbox, copyPackaged, launchPackaged } from '#test/helpers/launch-packaged';
 import { withTemporaryFolder } from '#test/helpers/temporary-folder';
-import { stageRow, writeDownRing } from '#test/helpers/notebook-steps';
+import { stageRow, enterRing } from '#test/helpers/notebook-steps';
 
-// One copy of the program serves all tests of this file.
+// All tests of this file use one copy of the program.
 test.describe.configure({ mode: 'default' });
 
 let program: Awaited<ReturnType<typeof copyPackaged>>;
@@ -24,7 +24,7 @@ test('the packaged program opens its window on an empty workshop', async () => {
   await close();
 });
 
-test('the page of the packaged program reaches neither Node nor a script of its own making', async () => {
+test('the page of the packaged program has no access to Node', async () => {
   const { page, close } = await launchPackaged(program.folder);
   const seen = await page.evaluate(() => ({
     require: typeof Reflect.get(globalThis, 'require'),
@@ -35,8 +35,11 @@ test('the page of the packaged program reaches neither Node nor a script of its 
   await close();
 });
 
-test('the window of the packaged program runs in the sandbox of the operating system', async () => {
-  test.skip(process.platform !== 'linux' || !canSandbox(), 'no sandbox can be seen from outside here');
+test('the window of the packaged program runs in the operating system’s sandbox', async () => {
+  test.skip(
+    process.platform !== 'linux' || !canSandbox(),
+    'the sandbox cannot be inspected from outside here',
+  );
   const { processId, close } = await launchPackaged(program.folder);
   const filters = await Promise.all((await renderersOf(processId)).map(secureComputingMode));
   expect(filters).not.toHaveLength(0);
@@ -44,13 +47,13 @@ test('the window of the packaged program runs in the sandbox of the operating sy
   await close();
 });
 
-test('the packaged program finds a piece that another of its runs has written down', async () => {
+test('the packaged program finds a project entered in an earlier run', async () => {
   await withTemporaryFolder(async (base) => {
-    // Its parent belongs to the account that runs this test; the program's own account must get through it.
+    // The program runs under another account, which must be able to enter this folder.
     await chmod(base, 0o755);
     const workshop = path.join(base, 'workshop');
     const first = await launchPackaged(program.folder, { workshop });
-    await writeDownRing(first.page, 'Harvest round');
+    await enterRing(first.page, 'Harvest round');
     await first.close();
     const second = await launchPackaged(program.folder, { workshop });
     const bench = second.page.getByRole('region', { name: 'Now' });
@@ -62,16 +65,16 @@ test('the packaged program finds a piece that another of its runs has written do
   });
 });
 
-/** The processes started, directly or not, by one process, that draw pages. */
+/** The renderer processes that one process started, directly or not. */
 async function renderersOf(ancestor: number): Promise<readonly number[]> {
   const all = (await readdir('/proc')).filter((name) => /^\d+$/.test(name)).map(Number);
-  const known = await Promise.all(all.map(async (id) => ({ id, ...(await describeProcess(id)) })));
-  const parents = new Map(known.map(({ id, parent }) => [id, parent]));
+  const processes = await Promise.all(all.map(async (id) => ({ id, ...(await describeProcess(id)) })));
+  const parents = new Map(processes.map(({ id, parent }) => [id, parent]));
   const descends = (id: number): boolean => {
     const parent = parents.get(id);
     return parent !== undefined && parent !== 0 && (parent === ancestor || descends(parent));
   };
-  return known.filter(({ id, isRenderer }) => isRenderer && descends(id)).map(({ id }) => id);
+  return processes.filter(({ id, isRenderer }) => isRenderer && descends(id)).map(({ id }) => id);
 }
 
 async function describeProcess(id: number): Promise<{ parent: number; isRenderer: boolean }> {
@@ -83,12 +86,12 @@ async function describeProcess(id: number): Promise<{ parent: number; isRenderer
       isRenderer: command.includes('--type=renderer'),
     };
   } catch {
-    // It ended between listing and reading.
+    // The process ended before it could be read.
     return { parent: 0, isRenderer: false };
   }
 }
 
-/** 2 means that a filter decides which calls to the system a process may make. */
+/** 2 means that the process's system calls are filtered. */
 async function secureComputingMode(id: number): Promise<string | undefined> {
   return /^Seccomp:\s*(\d)/m.exec(await readFile(`/proc/${id}/status`, 'utf8'))?.[1];
 }

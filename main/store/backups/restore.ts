@@ -2,6 +2,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import Database from 'better-sqlite3';
 import type { Problem } from '#core/contract/problem';
+import { messageOf } from '#core/message-of';
 import { failure, type Result, success } from '#core/result';
 import { readBackupName } from '#main/files/backup-names';
 import { makeBackup } from '#main/files/backups';
@@ -75,7 +76,7 @@ function whyUnusable(backup: string): Problem | null {
       database.close();
     }
   } catch (error) {
-    return { code: 'backup-unusable', detail: error instanceof Error ? error.message : String(error) };
+    return { code: 'backup-unusable', detail: messageOf(error) };
   }
 }
 

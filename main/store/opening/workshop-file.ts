@@ -3,6 +3,7 @@ import os from 'node:os';
 import path from 'node:path';
 import Database from 'better-sqlite3';
 import type { Problem } from '#core/contract/problem';
+import { messageOf } from '#core/message-of';
 import { failure, type Result, success } from '#core/result';
 
 /** "Ring" in ASCII. It marks an SQLite file as a workshop. */
@@ -28,7 +29,7 @@ export function inspectWorkshopFile(file: string): Result<number | null, Problem
 }
 
 export function unreadable(error: unknown): Problem {
-  return { code: 'file-unreadable', detail: error instanceof Error ? error.message : String(error) };
+  return { code: 'file-unreadable', detail: messageOf(error) };
 }
 
 function readHeader(file: string): Result<number, Problem> {

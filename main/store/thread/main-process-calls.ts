@@ -1,4 +1,5 @@
 import type { Problem } from '#core/contract/problem';
+import { messageOf } from '#core/message-of';
 import { failure, type Result, success } from '#core/result';
 import type { StoreContext } from './store-context';
 import { readTransaction, writeTransaction } from '../base/handles';
@@ -51,7 +52,7 @@ export function answerMainProcessCall(
   } catch (error) {
     return failure<Problem>({
       code: 'unexpected',
-      detail: error instanceof Error ? error.message : String(error),
+      detail: messageOf(error),
     });
   }
 }

@@ -1,5 +1,6 @@
 import type { ChannelOutput, StoreChannelName } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
+import { messageOf } from '#core/message-of';
 import { failure, type Result } from '#core/result';
 import { addDays } from '#core/units/calendar-date';
 import { answerCall } from './answer-call';
@@ -37,7 +38,7 @@ export function openDemo(options: StartOptions): Result<StoreContext, Problem> {
     return opened;
   } catch (error) {
     closeStore(context.store);
-    return failure({ code: 'unexpected', detail: error instanceof Error ? error.message : String(error) });
+    return failure({ code: 'unexpected', detail: messageOf(error) });
   }
 }
 

@@ -1,5 +1,6 @@
 import { Worker } from 'node:worker_threads';
 import type { Problem } from '#core/contract/problem';
+import { messageOf } from '#core/message-of';
 import { failure, type Result } from '#core/result';
 import type { CallMessage, StartOptions, WorkerMessage } from './protocol';
 
@@ -17,7 +18,7 @@ export function startThread(options: StartOptions): Promise<Result<StoreThread, 
   let lastId = 0;
   let fault = 'The store has stopped.';
   let hasEnded = false;
-  worker.on('error', (error) => (fault = error instanceof Error ? error.message : String(error)));
+  worker.on('error', (error) => (fault = messageOf(error)));
   const ended = new Promise<void>((resolve) => {
     worker.on('exit', () => {
       hasEnded = true;

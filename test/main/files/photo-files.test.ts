@@ -2,19 +2,19 @@ import { createHash } from 'node:crypto';
 import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { keepPicture, PHOTO_BYTES_AT_MOST } from '#main/files/photo-files';
+import { savePicture, MAX_PHOTO_BYTES } from '#main/files/photo-files';
 import { app1, comment, exif, jpeg, png, pngChunk, riffChunk, webp, xmp } from '#test/helpers/pictures';
 import { temporaryFolder } from '#test/helpers/workshop';
 
 function kept(bytes: Uint8Array): { bytes: Uint8Array; name: string; type: string } {
   const folder = temporaryFolder();
-  const picture = keepPicture(folder, bytes);
+  const picture = savePicture(folder, bytes);
   if (!picture.ok) throw new Error(JSON.stringify(picture.error));
   const [name = ''] = fs.readdirSync(folder);
   return { bytes: Uint8Array.from(fs.readFileSync(path.join(folder, name))), name, type: picture.value.type };
 }
 
-describe('a picture that is kept', () => {
+describe('a saved picture', () => {
   test.each([
     ['JPEG', jpeg(), 'jpeg'],
     ['PNG', png(), 'png'],
@@ -25,54 +25,54 @@ describe('a picture that is kept', () => {
     expect(file.bytes).toEqual(bytes);
   });
 
-  test('twice is one file, which is not written again', () => {
+  test('is one file when saved twice, and is not written again', () => {
     const folder = temporaryFolder();
-    keepPicture(folder, png());
+    savePicture(folder, png());
     const [name = ''] = fs.readdirSync(folder);
     const before = fs.statSync(path.join(folder, name));
-    keepPicture(folder, png(pngChunk('tEXt', Buffer.from('Author\0somebody'))));
+    savePicture(folder, png(pngChunk('tEXt', Buffer.from('Author\0somebody'))));
     expect(fs.readdirSync(folder)).toEqual([name]);
     expect(fs.statSync(path.join(folder, name)).ino).toBe(before.ino);
   });
 
-  test('in place of a half-written file of the same name makes it whole', () => {
+  test('replaces an unfinished file of the same name', () => {
     const folder = temporaryFolder();
-    keepPicture(folder, png());
+    savePicture(folder, png());
     const [name = ''] = fs.readdirSync(folder);
     fs.truncateSync(path.join(folder, name), 10);
-    keepPicture(folder, png());
+    savePicture(folder, png());
     expect(Uint8Array.from(fs.readFileSync(path.join(folder, name)))).toEqual(png());
   });
 });
 
-describe('what a picture tells of place, time and camera', () => {
-  test('is taken out of a JPEG, with comments and pictures behind its end; its colors stay', () => {
+describe('metadata about place, time and camera', () => {
+  test('is removed from a JPEG, with comments and extra pictures after its end; its colors stay', () => {
     const told = jpeg(app1(exif(1)), xmp, comment('At home'));
     const behind = Uint8Array.from(Buffer.concat([told, jpeg(app1(exif(1)))]));
     expect(kept(behind).bytes).toEqual(jpeg());
   });
 
-  test('but which side of a JPEG is up is kept', () => {
+  test('is removed from a JPEG except for its orientation', () => {
     const file = Buffer.from(kept(jpeg(app1(exif(6)))).bytes);
     expect(file.includes('GPS')).toBe(false);
     expect(file.includes(Buffer.from([0x01, 0x12, 0, 3, 0, 0, 0, 1, 0, 6]))).toBe(true);
-    // What is kept is a whole JPEG with the same rest, and keeping it again changes nothing.
+    // The result is a complete JPEG with the same image data, and saving it again changes nothing.
     expect(kept(Uint8Array.from(file)).bytes).toEqual(Uint8Array.from(file));
   });
 
-  test('is taken out of a PNG', () => {
+  test('is removed from a PNG', () => {
     const told = png(pngChunk('eXIf', exif(1)), pngChunk('iTXt', Buffer.from('XML:com.adobe.xmp\0GPS')));
     expect(kept(told).bytes).toEqual(png());
   });
 
-  test('is taken out of a WebP, whose header then no longer promises it', () => {
+  test('is removed from a WebP, and its header no longer announces it', () => {
     const told = webp(0x0c | 0x10, riffChunk('EXIF', exif(1)), riffChunk('XMP ', Buffer.from('<GPS/>')));
     expect(kept(told).bytes).toEqual(webp(0x10));
   });
 });
 
-describe('refused as no photo is', () => {
-  const bomb = new Uint8Array(PHOTO_BYTES_AT_MOST + 1);
+describe('refused as not a photo', () => {
+  const bomb = new Uint8Array(MAX_PHOTO_BYTES + 1);
   bomb.set(jpeg());
   test.each([
     ['nothing', new Uint8Array(0)],
@@ -92,7 +92,7 @@ describe('refused as no photo is', () => {
     ['more than 40 MB', bomb],
   ])('%s', (_what, bytes) => {
     const folder = temporaryFolder();
-    expect(keepPicture(folder, bytes)).toEqual({ ok: false, error: { code: 'not-a-photo' } });
+    expect(savePicture(folder, bytes)).toEqual({ ok: false, error: { code: 'not-a-photo' } });
     expect(fs.readdirSync(folder)).toEqual([]);
   });
 });

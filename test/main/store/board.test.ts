@@ -17,59 +17,63 @@ function skirt() {
   return { workshop, projectId, stages, stage, states, closeGates };
 }
 
-describe('a piece that is moved on the board', () => {
-  test('goes on past several stages in one change, which ends those before and leaves the new one to be begun', () => {
+describe('moving a project to a stage', () => {
+  test('forward past several stages is one change that finishes those before and leaves the new one planned', () => {
     const { workshop, projectId, stage, states, closeGates } = skirt();
     closeGates();
-    workshop.get('project:stand-at', { projectId, stageId: stage('outer-binding').id });
+    workshop.get('project:move-to-stage', { projectId, stageId: stage('outer-binding').id });
     expect(states()).toEqual(['done', 'done', 'planned', 'planned', 'planned', 'planned']);
     expect(workshop.get('change:state', {}).undo).toBe('Moved “Autumn ring” to “Bind the outside”');
-    workshop.get('project:stand-at', { projectId, stageId: null });
+    workshop.get('project:move-to-stage', { projectId, stageId: null });
     expect(new Set(states())).toEqual(new Set(['done']));
     workshop.get('change:undo', {});
     workshop.get('change:undo', {});
     expect(new Set(states())).toEqual(new Set(['planned']));
   });
 
-  test('goes back to a stage that was done, which is in hand again, and those after it are planned', () => {
+  test('back to a finished stage puts it in progress again and sets later ones to planned', () => {
     const { workshop, projectId, stage, states, closeGates } = skirt();
     closeGates();
-    workshop.get('project:stand-at', { projectId, stageId: stage('center-cut').id });
-    workshop.get('project:stand-at', { projectId, stageId: stage('piecing').id });
+    workshop.get('project:move-to-stage', { projectId, stageId: stage('center-cut').id });
+    workshop.get('project:move-to-stage', { projectId, stageId: stage('piecing').id });
     expect(states()).toEqual(['in-hand', 'planned', 'planned', 'planned', 'planned', 'planned']);
   });
 
-  test('stays where it is, whole, while a gate on the way is open, while it is away, and for a stage that is not its own', () => {
+  test('changes nothing while a gate on the way is shut, while the project is at the quilter, or for a stage of another project', () => {
     const { workshop, projectId, stage, states, closeGates } = skirt();
     const before = dumpOf(workshop);
     expect(
-      workshop.fail('project:stand-at', { projectId, stageId: stage('inner-binding').id }),
+      workshop.fail('project:move-to-stage', { projectId, stageId: stage('inner-binding').id }),
     ).toMatchObject({ code: 'gate-closed' });
-    expect(workshop.fail('project:stand-at', { projectId, stageId: NO_SUCH_ID as never })).toMatchObject({
-      code: 'not-found',
-    });
+    expect(workshop.fail('project:move-to-stage', { projectId, stageId: NO_SUCH_ID as never })).toMatchObject(
+      {
+        code: 'not-found',
+      },
+    );
     expect(dumpOf(workshop)).toBe(before);
     closeGates();
     const { id: stageId, name } = stage('longarm');
     workshop.get('trip:send', { stageId, details: { ...tripWith('Pell'), sentOn: TODAY } });
-    expect(workshop.fail('project:stand-at', { projectId, stageId: stage('outer-binding').id })).toEqual({
-      code: 'still-away',
-      what: name,
-    });
+    expect(workshop.fail('project:move-to-stage', { projectId, stageId: stage('outer-binding').id })).toEqual(
+      {
+        code: 'still-away',
+        stage: name,
+      },
+    );
     expect(states()[1]).toBe('out');
   });
 
-  test('passes a stage that is skipped without a word', () => {
+  test('leaves skipped stages skipped', () => {
     const { workshop, projectId, stage, states, closeGates } = skirt();
     closeGates();
     workshop.get('stage:move', { stageId: stage('longarm').id, to: 'skipped' });
-    workshop.get('project:stand-at', { projectId, stageId: stage('outer-binding').id });
+    workshop.get('project:move-to-stage', { projectId, stageId: stage('outer-binding').id });
     expect(states().slice(0, 3)).toEqual(['done', 'skipped', 'planned']);
   });
 });
 
-describe('a running project that follows another plan', () => {
-  test('keeps everything recorded, gets the stages that are missing, and counts its places without a gap', () => {
+describe('switching a started project to another plan', () => {
+  test('keeps everything recorded, adds the missing stages, and leaves no gap in the positions', () => {
     const { workshop, projectId, stages, stage } = skirt();
     const { id: stageId } = stage('piecing');
     workshop.get('work:add', { stageId, details: { on: TODAY, minutes: 90, done: null, note: '' } });
@@ -95,7 +99,7 @@ describe('a running project that follows another plan', () => {
     expect(stages().map(({ name }) => name)).toEqual(before);
   });
 
-  test('takes on what its own plan says now: lines that are new, what runs side by side, and calculators', () => {
+  test('brings in new checklist lines, stages side by side and calculators of its own plan', () => {
     const { workshop, stages: _stages } = skirt();
     const [first, second] = planNamed('Small mat').stages as [never, never];
     const plan = (later: object) => ({
@@ -104,7 +108,7 @@ describe('a running project that follows another plan', () => {
       says: '',
       stages: [first, { ...(second as object), ...later }] as never,
     });
-    const { stagePlanId } = workshop.get('stage-plan:keep', plan({}));
+    const { stagePlanId } = workshop.get('stage-plan:save', plan({}));
     const { projectId } = workshop.get('project:create', {
       details: { ...workshop.get('project:list', { archived: false }).items[0]!.project, name: 'Mat' },
       stagePlanId,
@@ -113,7 +117,7 @@ describe('a running project that follows another plan', () => {
     const ticked = mat().checklist[0]!;
     workshop.get('checklist:tick', { checklistItemId: ticked.id, ticked: true });
     const line = { text: 'Corners squared', isGate: false, closedBy: null };
-    workshop.get('stage-plan:keep', {
+    workshop.get('stage-plan:save', {
       ...plan({ isBeside: true, calculators: ['washing'], checklist: [...mat().checklist, line] }),
       stagePlanId,
     });
@@ -124,8 +128,8 @@ describe('a running project that follows another plan', () => {
   });
 });
 
-describe('the list of what was done', () => {
-  test('names at least 200 changes, goes back to any of them and forward again, and outlives the program', () => {
+describe('the history', () => {
+  test('keeps at least 200 changes, goes back to any of them and forward again, and survives a restart', () => {
     const { workshop, stage } = skirt();
     const stageId = stage('piecing').id;
     const change = (notes: string) =>

@@ -11,7 +11,7 @@ function ask(workshop: TestWorkshop, moves: object = {}) {
   return workshop.get('dates:plan', { on: TODAY, moves: { ...NO_MOVES, ...moves } }).plan;
 }
 
-/** A piece that was sent out ten days ago and is promised back in so many. */
+/** A project sent out ten days ago, with a promised return date. */
 function awayPiece(workshop: TestWorkshop, promisedIn: number) {
   const piece = addProject(workshop, { name: 'Frost round', dueOn: in_(90) });
   for (const stage of piece.stages.slice(0, 1)) workshop.get('stage:move', { stageId: stage.id, to: 'done' });
@@ -22,8 +22,8 @@ function awayPiece(workshop: TestWorkshop, promisedIn: number) {
   return { ...piece, tripId };
 }
 
-describe('the dates of a workshop', () => {
-  test('are those of its open pieces and the hours at its bench', () => {
+describe('the schedule of a workshop', () => {
+  test('covers its open projects within its bench hours', () => {
     const workshop = openWorkshop();
     const { projectId } = addProject(workshop, { dueOn: in_(400) });
     addProject(workshop, { name: 'Put away' });
@@ -42,7 +42,7 @@ describe('the dates of a workshop', () => {
     expect(ask(workshop).projects[0]!.lateDays).toBeGreaterThan(0);
   });
 
-  test('wait for what is away, until the day supposed in place of the promised one', () => {
+  test('waits for a project at the quilter until the promised or the moved date', () => {
     const workshop = openWorkshop();
     const { tripId } = awayPiece(workshop, 7);
     expect(ask(workshop).projects[0]!.steps[0]).toMatchObject({ kind: 'wait', endOn: in_(7) });
@@ -51,7 +51,7 @@ describe('the dates of a workshop', () => {
     expect(ask(workshop).projects[0]!.steps[0]).toMatchObject({ endOn: in_(7) });
   });
 
-  test('say what would mend lateness, and it does', () => {
+  test('suggests fixes for late projects, and they work', () => {
     const workshop = openWorkshop();
     const { projectId } = addProject(workshop, { dueOn: in_(1) });
     const { moved } = workshop.get('dates:suggest-fixes', { on: TODAY, moves: NO_MOVES });
@@ -62,7 +62,7 @@ describe('the dates of a workshop', () => {
 });
 
 describe('a top that is not sent yet', () => {
-  test('is planned by what past trips to whoever is booked took, once there are three, and goes on that trip', () => {
+  test('is planned by past trips to its quilter, once there are three, and is sent on the reserved trip', () => {
     const workshop = openWorkshop();
     const past = [20, 44, 30].map((days, index) => {
       const piece = addProject(workshop, { name: `Past ${String(index)}` });
@@ -96,8 +96,8 @@ describe('a top that is not sent yet', () => {
   });
 });
 
-describe('what is clocked', () => {
-  test('is taken from what is left of a stage, and a stage that took longer is as good as done', () => {
+describe('time logged', () => {
+  test('is subtracted from the estimate, and a stage that took longer needs no more time', () => {
     const workshop = openWorkshop();
     const { projectId, stages } = addProject(workshop, { dueOn: in_(400) });
     const doneOn = () => ask(workshop).projects.find(({ id }) => id === projectId)!.finishOn!;
@@ -118,8 +118,8 @@ describe('what is clocked', () => {
   });
 });
 
-describe('moved days', () => {
-  test('are kept as one change in words, and undone as one', () => {
+describe('moved dates', () => {
+  test('are saved and undone as one change', () => {
     const workshop = openWorkshop();
     const { projectId, tripId } = awayPiece(workshop, 7);
     const move = { dues: [{ projectId, dueOn: in_(120) }], promises: [{ tripId, promisedOn: in_(14) }] };
@@ -129,12 +129,12 @@ describe('moved days', () => {
       return [project.dueOn, trips[0]?.promisedOn];
     };
     expect(read()).toEqual([in_(120), in_(14)]);
-    expect(workshop.get('change:state', {}).undo).toBe('Moved 2 days');
+    expect(workshop.get('change:state', {}).undo).toBe('Moved 2 dates');
     workshop.get('change:undo', {});
     expect(read()).toEqual([in_(90), in_(7)]);
   });
 
-  test('name the piece where it is one', () => {
+  test('name the project in the history when there is only one', () => {
     const workshop = openWorkshop();
     const { projectId, tripId } = awayPiece(workshop, 7);
     workshop.get('dates:move', { moves: { ...NO_MOVES, dues: [{ projectId, dueOn: in_(120) }] } });
@@ -143,7 +143,7 @@ describe('moved days', () => {
     expect(workshop.get('change:state', {}).undo).toBe('Moved the return date of “Frost round”');
   });
 
-  test('of what is not there change nothing', () => {
+  test('of an unknown project or trip change nothing', () => {
     const workshop = openWorkshop();
     const { projectId } = awayPiece(workshop, 7);
     const dueOn = calendarDate('2028-01-01');
@@ -158,7 +158,7 @@ describe('moved days', () => {
 });
 
 describe('days to remember', () => {
-  test('are when pieces are due, must leave at the latest and were promised back, in their order', () => {
+  test('are due dates, last days to send out and promised return dates, in order', () => {
     const workshop = openWorkshop();
     const away = awayPiece(workshop, 7);
     const home = addProject(workshop, { name: 'Harvest round', forWhom: 'Aunt Wren', dueOn: in_(300) });
@@ -178,7 +178,7 @@ describe('days to remember', () => {
     expect([days[0]?.on, days[1]?.on, days[3]?.on]).toEqual([in_(7), in_(90), in_(300)]);
   });
 
-  test('are none of a piece that is back, finished or put away', () => {
+  test('leave out projects that are back, finished or archived', () => {
     const workshop = openWorkshop();
     const { projectId } = awayPiece(workshop, 7);
     workshop.get('project:archive', { projectId, archived: true });

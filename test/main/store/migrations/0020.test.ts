@@ -4,7 +4,7 @@ import { STARTING_BENCH_TIME } from '#core/domain/bench-time';
 import { calendarDate } from '#core/units/calendar-date';
 import { createStoreAt, openWorkshop, temporaryFolder } from '#test/helpers/workshop';
 
-/** A workshop of the step before, in which its maker has changed something that can still be undone. */
+/** A workshop of the version before, with one change that can still be undone. */
 function olderWorkshop(): string {
   const file = path.join(temporaryFolder(), 'workshop.sqlite');
   const older = createStoreAt(10, file);
@@ -18,13 +18,13 @@ function olderWorkshop(): string {
   return file;
 }
 
-test('a workshop from before has the starting hours and keeps the rest', () => {
+test('an older workshop gets the starting hours and keeps the rest', () => {
   const { workshop } = openWorkshop(olderWorkshop()).get('workshop:opening', {});
   expect(workshop).toMatchObject({ name: 'Old attic', currency: 'EUR', benchTime: STARTING_BENCH_TIME });
   expect(workshop.settings.turnaroundDays).toBe(21);
 });
 
-test('hours and days off are kept, named as a change of their own, and undone', () => {
+test('hours and days off are saved as their own change and undone', () => {
   const opened = openWorkshop(olderWorkshop());
   const { workshop } = opened.get('workshop:opening', {});
   const benchTime = {
@@ -39,7 +39,7 @@ test('hours and days off are kept, named as a change of their own, and undone', 
   expect(opened.get('workshop:opening', {}).workshop).toEqual(workshop);
 });
 
-test('a change made before the step can still be undone and redone', () => {
+test('a change made before the migration can still be undone and redone', () => {
   const opened = openWorkshop(olderWorkshop());
   opened.get('change:undo', {});
   expect(opened.get('workshop:opening', {}).workshop.name).toBe('');
@@ -50,7 +50,7 @@ test('a change made before the step can still be undone and redone', () => {
   });
 });
 
-test('days off that end before they begin, and days longer than a day, are refused', () => {
+test('days off that end before they start, and days of more than 24 hours, are refused', () => {
   const opened = openWorkshop();
   const { workshop } = opened.get('workshop:opening', {});
   const change = (benchTime: object) =>

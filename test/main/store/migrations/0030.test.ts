@@ -8,7 +8,7 @@ const [FABRIC, PROJECT, PIECE] = ['1', '2', '3'].map(
   (digit) => `${digit}0000000-0000-4000-8000-000000000000`,
 );
 
-/** A file as the version before wrote it: a piece of 72 in that is cut to 52 although 60 are set aside. */
+/** A file of the version before: a piece of 72 in, cut to 52 in although 60 in are set aside. */
 function overbookedFile(): string {
   const file = path.join(temporaryFolder(), 'workshop.sqlite');
   const database = createStoreAt(20, file);
@@ -36,7 +36,7 @@ function overbookedFile(): string {
   return file;
 }
 
-test('what was booked before counts as known, so that it can be undone and done again', () => {
+test('older bookings count as made knowingly, so that they can be undone and redone', () => {
   const workshop = openWorkshop(overbookedFile());
   const piece = () => workshop.get('fabric:open', { fabricId: FABRIC as never }).pieces[0];
   expect(piece()).toMatchObject({ there: inches(52), held: inches(60), valueMinor: 1_445 });
@@ -46,7 +46,7 @@ test('what was booked before counts as known, so that it can be undone and done 
   expect(piece()).toMatchObject({ there: inches(52), held: inches(60) });
 });
 
-test('what is booked from now on makes a shortage larger only knowingly', () => {
+test('new bookings make a shortage larger only knowingly', () => {
   const workshop = openWorkshop(overbookedFile());
   const more = { pieceId: PIECE as never, projectId: PROJECT as never, length: inches(1), on: ON, note: '' };
   expect(workshop.fail('ledger:set-aside', more)).toMatchObject({ code: 'short-of-fabric' });

@@ -11,7 +11,7 @@ import {
   TODAY,
 } from '#test/helpers/workshop';
 
-/** What a workshop of that format holds: a project with its stages, and a fabric with a piece that was bought. */
+/** A workshop of the version before: a project with stages, and a fabric with a purchase. */
 function fillBefore(file: string): void {
   const database = createStoreAt(30, file);
   database.exec(`
@@ -27,7 +27,7 @@ function fillBefore(file: string): void {
   database.close();
 }
 
-test('a workshop of the format before keeps what it has, and then keeps plans and their cuts', () => {
+test('an older workshop keeps its data, and then saves cutting plans and their cuts', () => {
   const file = path.join(temporaryFolder(), 'workshop.sqlite');
   fillBefore(file);
   const workshop = openWorkshop(file);
@@ -38,7 +38,7 @@ test('a workshop of the format before keeps what it has, and then keeps plans an
   const { projectId, stages } = addProject(workshop);
   const cloth = addStock(workshop);
   const plan = planOnTwoYards({ projects: [projectId], stageId: stages[0]!.id, ...cloth });
-  workshop.get('cutting:keep', { projectId, plan });
+  workshop.get('cutting:save', { projectId, plan });
   const at = { projectId, pieceId: cloth.pieceId, place: 0, on: TODAY };
   workshop.get('cutting:tick', { ...at, knowingly: false });
   expect(workshop.get('cutting:open', { projectId })?.ticked).toHaveLength(1);

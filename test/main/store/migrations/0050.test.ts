@@ -17,7 +17,7 @@ function insert(database: Database.Database, table: string, row: Old): void {
     .run(...Object.values(row));
 }
 
-/** A trip as the version before wrote it. */
+/** A trip as the version before stored it. */
 function oldTrip(id: string, stage: string, withWhom: string, more: Old = {}): Old {
   return {
     id,
@@ -40,7 +40,7 @@ function startChange(database: Database.Database, seq: number, words: string): v
   database.prepare('UPDATE current_change SET change_seq = ?').run(seq);
 }
 
-/** A workshop of the version before, with trips to three spellings and one trip that was removed and can be brought back. */
+/** A workshop of the version before, with trips to three spellings of a name and one deleted trip that undo can bring back. */
 function workshopBefore(file: string): void {
   const database = createStoreAt(40, file);
   startChange(database, 1, 'Wrote it all down');
@@ -96,7 +96,7 @@ function migrated(): TestWorkshop {
 const tripsOf = (workshop: TestWorkshop) =>
   workshop.get('project:open', { projectId: PROJECT as never }).trips;
 
-test('whoever a trip was with is a contact of that very name, and the trip says all it said before', () => {
+test('every name on a trip becomes a contact, and the trip keeps its details', () => {
   const workshop = migrated();
   const contacts = workshop.get('contact:list', {});
   expect(contacts.map(({ details }) => [details.name, details.kind])).toEqual(
@@ -130,7 +130,7 @@ test('whoever a trip was with is a contact of that very name, and the trip says 
   expect(new Set(trips.map(({ packageId }) => packageId)).size).toBe(3);
 });
 
-test('a trip removed before is still brought back by undo, with its contact, and goes again by redo', () => {
+test('a trip deleted before is still restored by undo, with its contact, and deleted by redo', () => {
   const workshop = migrated();
   workshop.get('change:undo', {});
   expect(tripsOf(workshop).at(-1)).toMatchObject({

@@ -2,7 +2,7 @@ import path from 'node:path';
 import { expect, test } from 'vitest';
 import { addProject, createStoreAt, openWorkshop, temporaryFolder } from '#test/helpers/workshop';
 
-test('a workshop from before takes the clock, and what it held is there', () => {
+test('an older workshop keeps its data and can run the clock', () => {
   const file = path.join(temporaryFolder(), 'workshop.sqlite');
   const older = createStoreAt(50, file);
   older.exec(`

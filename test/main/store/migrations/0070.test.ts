@@ -1,12 +1,12 @@
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { beginOldRing, OLD_PROJECT } from '#test/helpers/older-stores';
+import { startOldRing, OLD_PROJECT } from '#test/helpers/older-stores';
 import { createStoreAt, openWorkshop, temporaryFolder } from '#test/helpers/workshop';
 
-test('stages from before run one after the other, with the calculators of their kind; undo of before still works', () => {
+test('older stages run one after the other with the calculators of their kind, and older changes can be undone', () => {
   const file = path.join(temporaryFolder(), 'workshop.sqlite');
   const older = createStoreAt(60, file);
-  beginOldRing(older, 'Removed the stage');
+  startOldRing(older, 'Removed the stage');
   older.exec('DELETE FROM stage; UPDATE current_change SET change_seq = NULL');
   older.close();
   const workshop = openWorkshop(file);

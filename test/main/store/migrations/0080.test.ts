@@ -5,7 +5,7 @@ import { createStoreAt, inches, openWorkshop, temporaryFolder, TODAY } from '#te
 const FABRIC = '00000000-0000-4000-8000-0000000000f1';
 const PIECE = '00000000-0000-4000-8000-0000000000c1';
 
-/** A workshop of the step before: a fabric whose place was changed from the attic to a shelf, with a piece bought. */
+/** A workshop of the version before: a fabric moved from the attic to a shelf, with a purchase. */
 function olderWorkshop(): string {
   const file = path.join(temporaryFolder(), 'workshop.sqlite');
   const older = createStoreAt(70, file);
@@ -28,7 +28,7 @@ function olderWorkshop(): string {
   return file;
 }
 
-test('places written in words become places of the tree, a level for each part, and are found as before', () => {
+test('places in words become places in the tree, one level for each part, and are found as before', () => {
   const workshop = openWorkshop(olderWorkshop());
   const { fabric, pieces } = workshop.get('fabric:open', { fabricId: FABRIC as never });
   expect(fabric.place).toBe('Sewing room, shelf 2');
@@ -44,7 +44,7 @@ test('places written in words become places of the tree, a level for each part, 
   expect(workshop.get('fabric:list', { search: 'attic' }).total).toBe(0);
 });
 
-test('what was changed before the step can still be undone and redone', () => {
+test('changes made before the migration can still be undone and redone', () => {
   const workshop = openWorkshop(olderWorkshop());
   const place = () => workshop.get('fabric:open', { fabricId: FABRIC as never }).fabric.place;
   workshop.get('change:undo', {});
@@ -53,7 +53,7 @@ test('what was changed before the step can still be undone and redone', () => {
   expect(place()).toBe('Sewing room, shelf 2');
 });
 
-test('pieces take the new kinds, and are no more to be edited than before', () => {
+test('pieces take the new kinds, and still cannot be edited', () => {
   const { context } = openWorkshop(olderWorkshop());
   const run = (sql: string) => () => context.store.database.exec(sql);
   expect(

@@ -5,7 +5,7 @@ import { createStoreAt, openWorkshop, temporaryFolder, TODAY } from '#test/helpe
 const FABRIC = '00000000-0000-4000-8000-0000000000f1';
 const PIECE = '00000000-0000-4000-8000-0000000000c1';
 
-/** A workshop of the step before with a piece bought. */
+/** A workshop of the version before, with a purchase. */
 function olderWorkshop(): string {
   const file = path.join(temporaryFolder(), 'workshop.sqlite');
   const older = createStoreAt(90, file);
@@ -25,7 +25,7 @@ function olderWorkshop(): string {
   return file;
 }
 
-test('pieces that were there have their print along, and can be said to have it across; undo takes that back', () => {
+test('older pieces have their print along the length; setting it across can be undone', () => {
   const workshop = openWorkshop(olderWorkshop());
   const runs = () => workshop.get('fabric:open', { fabricId: FABRIC as never }).pieces[0]?.printRuns;
   expect(runs()).toBe('along');

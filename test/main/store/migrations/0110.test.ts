@@ -4,7 +4,7 @@ import { createStoreAt, openWorkshop, temporaryFolder } from '#test/helpers/work
 
 const id = (last: string) => `00000000-0000-4000-8000-0000000000${last}`;
 
-test('what a project took before is counted when it is asked for, and kept from its next booking on', () => {
+test('the first-in cost of older bookings is worked out when needed, and stored from the next booking on', () => {
   const file = path.join(temporaryFolder(), 'workshop.sqlite');
   const older = createStoreAt(100, file);
   older.exec(`
@@ -26,11 +26,17 @@ test('what a project took before is counted when it is asked for, and kept from 
   const kept = () => context.store.database.prepare('SELECT first_in_minor FROM project_use').pluck().all();
   const cost = () => get('ledger:of-project', { projectId: id('a1') as never }).cost;
   expect(kept()).toEqual([null]);
-  expect(cost()).toEqual({ firstInMinor: 250, againMinor: 250 });
+  expect(cost()).toEqual({ fifoMinor: 250, replacementMinor: 250 });
   get('ledger:cut', {
-    ...{ pieceId: id('c1') as never, projectId: id('a1') as never, stageId: null, length: 1_000 as never },
-    ...{ leftovers: [], knowingly: false, on: '2027-01-03' as never, note: '' },
+    pieceId: id('c1') as never,
+    projectId: id('a1') as never,
+    stageId: null,
+    length: 1_000 as never,
+    leftovers: [],
+    knowingly: false,
+    on: '2027-01-03' as never,
+    note: '',
   });
   expect(kept()).toEqual([500]);
-  expect(cost()).toEqual({ firstInMinor: 500, againMinor: 500 });
+  expect(cost()).toEqual({ fifoMinor: 500, replacementMinor: 500 });
 });

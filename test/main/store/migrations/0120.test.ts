@@ -4,7 +4,7 @@ import { createStoreAt, openWorkshop, temporaryFolder } from '#test/helpers/work
 
 const id = (last: string) => `00000000-0000-4000-8000-0000000000${last}`;
 
-test('a stash from before has no saved searches, is found in groups at once, and keeps the first search it is given', () => {
+test('an older stash has no saved searches, can be searched in groups, and saves a first search', () => {
   const file = path.join(temporaryFolder(), 'workshop.sqlite');
   const older = createStoreAt(110, file);
   older.exec(`

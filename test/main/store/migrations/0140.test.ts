@@ -1,12 +1,12 @@
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { beginOldRing, OLD_PROJECT } from '#test/helpers/older-stores';
+import { startOldRing, OLD_PROJECT } from '#test/helpers/older-stores';
 import { createStoreAt, openWorkshop, temporaryFolder } from '#test/helpers/workshop';
 
-test('hours of stages from before count as those of the plan, and a stage removed before can be brought back', () => {
+test('older estimates count as those of the stage plan, and a stage deleted before can be restored', () => {
   const file = path.join(temporaryFolder(), 'workshop.sqlite');
   const older = createStoreAt(130, file);
-  beginOldRing(older, 'Removed the stage');
+  startOldRing(older, 'Removed the stage');
   older.exec('DELETE FROM stage; UPDATE current_change SET change_seq = NULL');
   older.close();
   const workshop = openWorkshop(file);

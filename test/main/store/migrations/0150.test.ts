@@ -1,12 +1,12 @@
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { beginOldRing, OLD_STAGE } from '#test/helpers/older-stores';
+import { startOldRing, OLD_STAGE } from '#test/helpers/older-stores';
 import { createStoreAt, openWorkshop, temporaryFolder } from '#test/helpers/workshop';
 
-test('work in which something was counted before teaches the rates as it did', () => {
+test('older log entries with a count give the same rates as before', () => {
   const file = path.join(temporaryFolder(), 'workshop.sqlite');
   const older = createStoreAt(140, file);
-  beginOldRing(older, 'Wrote down time');
+  startOldRing(older, 'Wrote down time');
   older.exec(`
     INSERT INTO work (id, stage_id, on_day, minutes, done_what, done_amount, note) VALUES
       ('00000000-0000-4000-8000-0000000000c1', '${OLD_STAGE}', '2027-01-01', 60, 'blocks', 10, ''),

@@ -4,7 +4,7 @@ import { createStoreAt, inches, openWorkshop, temporaryFolder } from '#test/help
 
 const id = (last: string) => `00000000-0000-4000-8000-0000000000${last}`;
 
-/** Two fabrics 10 in wide: one bought twice, dearer the second time, and that taken back; one with a price of its own and never bought. */
+/** Two fabrics 10 in wide: one bought twice, the second purchase at a higher price and undone; one never bought, with its own price. */
 const OLD_SHELF = `
   INSERT INTO change_log (seq, id, words, made_at, is_undone) VALUES (1, '${id('aa')}', 'Bought it', 1, 0);
   UPDATE current_change SET change_seq = 1;
@@ -23,7 +23,7 @@ const OLD_SHELF = `
   UPDATE current_change SET change_seq = NULL;
 `;
 
-test('what lies on the shelf is found by its price and the day it came as if it had always been so', () => {
+test('older pieces are found by their price and the day they came', () => {
   const file = path.join(temporaryFolder(), 'workshop.sqlite');
   const older = createStoreAt(150, file);
   older.exec(OLD_SHELF);

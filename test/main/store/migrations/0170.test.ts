@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { STARTING_LABEL_SHEET } from '#core/domain/label-sheet';
 import { inches, createStoreAt, openWorkshop, temporaryFolder } from '#test/helpers/workshop';
 
-/** A workshop of the step before, in which its maker has changed something that can still be undone. */
+/** A workshop of the version before, with one change that can still be undone. */
 function olderWorkshop(): string {
   const file = path.join(temporaryFolder(), 'workshop.sqlite');
   const older = createStoreAt(160, file);
@@ -17,13 +17,13 @@ function olderWorkshop(): string {
   return file;
 }
 
-test('a workshop from before has the starting labels and keeps the rest', () => {
+test('an older workshop gets the starting label sheet and keeps the rest', () => {
   const { workshop } = openWorkshop(olderWorkshop()).get('workshop:opening', {});
   expect(workshop).toMatchObject({ name: 'Old attic', labelSheet: STARTING_LABEL_SHEET });
   expect(workshop.settings.turnaroundDays).toBe(21);
 });
 
-test('how labels lie is kept, named as a change of its own, and undone', () => {
+test('the label sheet is saved as its own change and undone', () => {
   const opened = openWorkshop(olderWorkshop());
   const { workshop } = opened.get('workshop:opening', {});
   const labelSheet = { ...STARTING_LABEL_SHEET, across: 2, width: inches(3) };
@@ -34,7 +34,7 @@ test('how labels lie is kept, named as a change of its own, and undone', () => {
   expect(opened.get('workshop:opening', {}).workshop).toEqual(workshop);
 });
 
-test('a change made before the step can still be undone and redone', () => {
+test('a change made before the migration can still be undone and redone', () => {
   const opened = openWorkshop(olderWorkshop());
   opened.get('change:undo', {});
   expect(opened.get('workshop:opening', {}).workshop.name).toBe('');

@@ -6,10 +6,10 @@ import { describe, expect, test } from 'vitest';
 import { openWorkshop, temporaryFolder } from '#test/helpers/workshop';
 
 const SAMPLE = path.resolve(import.meta.dirname, '../../../fixtures/workshop-of-step-170.sqlite.br');
-/** Tables that are worked out from the others, or are the search engine's own. */
+/** Tables derived from others, and the search engine's own. */
 const WORKED_OUT = /^(sqlite_|fabric_words|fabric_vocabulary|shelf$|search_state$)/;
 
-/** The demo workshop with 700 random changes on top, as the program wrote it at step 170. */
+/** The demo workshop with 700 random changes, written by the program at version 170. */
 function sampleWorkshop(): string {
   const file = path.join(temporaryFolder(), 'workshop.sqlite');
   fs.writeFileSync(file, brotliDecompressSync(fs.readFileSync(SAMPLE)));
@@ -32,8 +32,8 @@ function rowCounts(file: string): ReadonlyMap<string, number> {
   return new Map(counts);
 }
 
-describe('a workshop of step 170', () => {
-  test('opens with every row it had', () => {
+describe('a workshop of version 170', () => {
+  test('opens with all its rows', () => {
     const file = sampleWorkshop();
     const before = rowCounts(file);
     openWorkshop(file);
@@ -42,7 +42,19 @@ describe('a workshop of step 170', () => {
     for (const [table, count] of before) expect([table, after.get(table)]).toEqual([table, count]);
   });
 
-  test('has the new names in kept answers, plans, choices and history, and no old one', () => {
+  test('names the starting kinds as quilters do, unless the maker renamed them', () => {
+    const names = openWorkshop(sampleWorkshop())
+      .get('kind:list', {})
+      .map(({ name }) => name);
+    expect(names).toEqual(expect.arrayContaining(['By the yard', 'Batting by the yard']));
+    expect(names).not.toContain('Off the roll');
+    expect(names).not.toContain('Batting off the roll');
+    // In the sample the maker renamed premade bias and one batting package.
+    expect(names).not.toContain('Premade bias');
+    expect(names).not.toContain('Batting, full package');
+  });
+
+  test('has only the new names in saved answers, plans, choices and history', () => {
     const { context } = openWorkshop(sampleWorkshop());
     const columns = [
       ['calculation', 'calculator || input_json || own_input_json || answer_json'],
@@ -56,14 +68,14 @@ describe('a workshop of step 170', () => {
     for (const [table, text] of columns) {
       const texts = context.store.database.prepare<[], string>(`SELECT ${text} FROM ${table}`).pluck().all();
       expect(texts.length).toBeGreaterThan(0);
-      // Keys and codes only: a label such as "Cloth to buy" is part of an answer as it was given.
+      // Only keys and codes: a label such as "Cloth to buy" is part of the answer as it was saved.
       expect(
         texts.filter((one) => /"[a-z]*[cC]loth[A-Za-z]*\\?":|"[a-z-]*-cloth\\?"|"cloth-/.test(one)),
       ).toEqual([]);
     }
   });
 
-  test('shows its kept answers, its cutting plan and its choices', () => {
+  test('shows its saved answers, its cutting plan and its choices', () => {
     const workshop = openWorkshop(sampleWorkshop());
     const projects = workshop.get('project:list', { archived: false }).items;
     const kept = projects.flatMap(({ project }) =>
@@ -84,7 +96,7 @@ describe('a workshop of step 170', () => {
     expect(list.own).toHaveLength(1);
   });
 
-  test('undoes and redoes the whole history it kept', () => {
+  test('undoes and redoes its whole history', () => {
     const workshop = openWorkshop(sampleWorkshop());
     const through = (channel: 'change:undo' | 'change:redo', which: 'undo' | 'redo'): number => {
       let count = 0;

@@ -5,7 +5,7 @@ import { openWorkshop } from '#test/helpers/workshop';
 
 const SNAPSHOT = path.resolve(import.meta.dirname, '../../../../main/store/migrations/schema-snapshot.json');
 
-test('the shape of the file is the one agreed: a change of it is a new migration, and then vitest -u', async () => {
+test('the schema matches its snapshot: to change it, add a migration and run vitest -u', async () => {
   const { context } = openWorkshop();
   const now = schemaSnapshot(context.store.database);
   await expect(`${JSON.stringify(now, null, 2)}\n`).toMatchFileSnapshot(SNAPSHOT);

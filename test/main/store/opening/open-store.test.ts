@@ -33,7 +33,7 @@ function everythingIn(folder: string): Record<string, string> {
 }
 
 describe('a file that must not be opened', () => {
-  test('of a newer program is refused and stays as it is, byte for byte, with nothing beside it', () => {
+  test('from a newer program is refused and keeps its bytes, with nothing beside it', () => {
     const file = path.join(temporaryFolder(), 'workshop.sqlite');
     const newer = new Database(file);
     newer.exec(
@@ -48,7 +48,7 @@ describe('a file that must not be opened', () => {
     expect(everythingIn(path.dirname(file))).toEqual(before);
   });
 
-  test('of a newer program that crashed is refused although only its log says how new it is', () => {
+  test('from a newer program that crashed is refused even when only its log has the new version', () => {
     const folder = temporaryFolder();
     const file = path.join(folder, 'workshop.sqlite');
     fs.copyFileSync(workshopWithOneProject(), file);
@@ -81,7 +81,7 @@ describe('a file that must not be opened', () => {
     expect(everythingIn(path.dirname(file))).toEqual(before);
   });
 
-  test('that is damaged inside is refused with what SQLite says of it, and keeps its bytes', () => {
+  test('that is damaged is refused with SQLite’s message and keeps its bytes', () => {
     const file = workshopWithOneProject();
     const bytes = fs.readFileSync(file);
     bytes.fill(0xa5, 4096 * 3, 4096 * 8);
@@ -93,7 +93,7 @@ describe('a file that must not be opened', () => {
     expect(fs.readFileSync(file).equals(bytes)).toBe(true);
   });
 
-  test('in a folder that is not there and cannot be made gives a problem, not an exception', () => {
+  test('in a folder that cannot be created gives a problem, not an exception', () => {
     const inTheWay = path.join(temporaryFolder(), 'file');
     fs.writeFileSync(inTheWay, '');
     const opened = openStore(path.join(inTheWay, 'workshop.sqlite'), { clockAndIds });
@@ -102,7 +102,7 @@ describe('a file that must not be opened', () => {
 });
 
 describe('opening', () => {
-  test('sets the file up so that an acknowledged change outlives a power cut', () => {
+  test('sets the file up so that a confirmed change survives a power cut', () => {
     const { database } = openWorkshop().context.store;
     const read = (name: string): unknown => database.pragma(name, { simple: true });
     expect(read('journal_mode')).toBe('wal');
@@ -111,7 +111,7 @@ describe('opening', () => {
     expect(read('application_id')).toBe(APPLICATION_ID);
   });
 
-  test('backs up at every start but the first, when there is nothing yet', () => {
+  test('backs up at every start except the first, when there is nothing yet', () => {
     const file = workshopWithOneProject();
     const folder = path.join(path.dirname(file), 'backups');
     expect(listBackups(folder)).toEqual([]);
@@ -119,12 +119,12 @@ describe('opening', () => {
     expect(listBackups(folder).map(({ why }) => why)).toEqual(['start']);
   });
 
-  test('closing leaves one file, with the log folded in', () => {
+  test('leaves one file with the log folded in when it is closed', () => {
     const file = workshopWithOneProject();
     expect(fs.readdirSync(path.dirname(file))).toEqual(['workshop.sqlite']);
   });
 
-  test('brings a file forward only as a whole step: killed in the middle of one it stands where it stood', async () => {
+  test('applies a migration as a whole: killed in the middle, the file keeps its version', async () => {
     const file = workshopWithOneProject();
     const folder = path.dirname(file);
     const child = spawn(process.execPath, [

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { findPhoto } from '#main/store/projects/photos';
 import { addProject, openWorkshop, TINY_PNG } from '#test/helpers/workshop';
 
-test('photos of a stage are shown, found on the disk and removed, and come back with undo', () => {
+test('photos of a stage are listed, stored on disk and deleted, and undo brings them back', () => {
   const workshop = openWorkshop();
   const { projectId, stages } = addProject(workshop);
   const stageId = stages[0]!.id;
@@ -31,7 +31,7 @@ test('photos of a stage are shown, found on the disk and removed, and come back 
   expect(fs.readdirSync(folders.photos)).toHaveLength(1);
 });
 
-test('what is no photo is refused, and nothing is written', () => {
+test('a file that is not a photo is refused, and nothing is written', () => {
   const workshop = openWorkshop();
   const { stages } = addProject(workshop);
   const bytes = Uint8Array.from(Buffer.from('no picture'));

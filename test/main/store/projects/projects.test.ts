@@ -17,7 +17,7 @@ import { tripWith } from '#core/domain/trip';
 const ASIDE = { on: TODAY, note: '' };
 
 describe('a project', () => {
-  test('begins with the stages of its plan, none begun, and reads back as it was written', () => {
+  test('starts with the stages of its plan, none of them started, and reads back as entered', () => {
     const workshop = openWorkshop();
     const details = projectDetails({
       settingChanges: { unitSystem: 'metric' },
@@ -36,7 +36,7 @@ describe('a project', () => {
     expect(history).toEqual([]);
   });
 
-  test('keeps what is changed, and is not found when there is none', () => {
+  test('keeps changes, and an unknown project is not found', () => {
     const workshop = openWorkshop();
     const { projectId, project } = addProject(workshop);
     workshop.get('project:change', {
@@ -57,7 +57,7 @@ describe('a project', () => {
     });
   });
 
-  test('is copied with its stages, but not with what was done to it', () => {
+  test('is copied with its stages, but without their progress', () => {
     const workshop = openWorkshop();
     const { projectId, stages } = addProject(workshop);
     workshop.get('stage:move', { stageId: stages[0]!.id, to: 'in-hand' });
@@ -73,7 +73,7 @@ describe('a project', () => {
 });
 
 describe('the list of projects', () => {
-  test('has the open ones by due date, those without one last, and the put away ones apart', () => {
+  test('lists open projects by due date, those without one last, and archived ones separately', () => {
     const workshop = openWorkshop();
     const named = (name: string, dueOn: string | null) =>
       addProject(workshop, { name, dueOn: dueOn === null ? null : calendarDate(dueOn) }).projectId;
@@ -91,7 +91,7 @@ describe('the list of projects', () => {
     expect(page.total).toBe(3);
   });
 
-  test('shows what each cost and the colors it used, from the ledger', () => {
+  test('shows the cost and colors of each project from the ledger', () => {
     const workshop = openWorkshop();
     const { projectId } = addProject(workshop);
     const { pieceId } = addStock(workshop);
@@ -111,7 +111,7 @@ describe('the list of projects', () => {
 });
 
 describe('deleting a project', () => {
-  test('releases what it holds, keeps what it used booked under its name, and comes back whole with undo', () => {
+  test('releases fabric set aside for it, keeps the fabric it used in the ledger, and is undone as a whole', () => {
     const workshop = openWorkshop();
     const { projectId, stages } = addProject(workshop);
     const { fabricId, pieceId } = addStock(workshop);
@@ -143,7 +143,7 @@ describe('deleting a project', () => {
     expect(workshop.get('project:open', { projectId })).toEqual(page);
   });
 
-  test('without any fabric leaves nothing of it behind but its place in the record of changes', () => {
+  test('without any fabric leaves nothing behind but the history of changes', () => {
     const workshop = openWorkshop();
     const { projectId } = addProject(workshop);
     workshop.get('project:delete', { projectId });

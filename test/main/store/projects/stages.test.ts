@@ -20,8 +20,8 @@ function skirt() {
   return { workshop, projectId, stages, open, stage, isListedShut };
 }
 
-describe('a stage that is moved', () => {
-  test('remembers when it began and ended, and the project its history, the latest first', () => {
+describe('moving a stage', () => {
+  test('records when it started and finished, and adds to the project’s log, newest first', () => {
     const { workshop, open, stage } = skirt();
     const stageId = stage('piecing').id;
     workshop.get('stage:move', { stageId, to: 'in-hand' });
@@ -36,7 +36,7 @@ describe('a stage that is moved', () => {
     expect(stage('piecing')).toMatchObject({ startedAt: null, finishedAt: null });
   });
 
-  test('to where it is already stays as it is, and leaves nothing to undo', () => {
+  test('to the state it is in changes nothing and leaves nothing to undo', () => {
     const { workshop, stage } = skirt();
     workshop.get('stage:move', { stageId: stage('piecing').id, to: 'planned' });
     expect(workshop.get('change:state', {}).undo).toBe('Started “Autumn ring”');
@@ -44,7 +44,7 @@ describe('a stage that is moved', () => {
 });
 
 describe('the gate of the center cut', () => {
-  test('stays closed while a condition is open, and says which', () => {
+  test('stays shut while a line is open, and names that line', () => {
     const { workshop, stage } = skirt();
     const refused = workshop.fail('stage:move', { stageId: stage('center-cut').id, to: 'in-hand' });
     expect(refused).toMatchObject({ code: 'gate-closed' });
@@ -59,7 +59,7 @@ describe('the gate of the center cut', () => {
     expect(stage('center-cut').state).toBe('planned');
   });
 
-  test('opens when the outside is bound and the rest is ticked, and the way back is always open', () => {
+  test('opens when the outer edge is bound and the other lines are ticked; moving back is always allowed', () => {
     const { workshop, stage, isListedShut } = skirt();
     const { id: stageId, checklist } = stage('center-cut');
     expect(isListedShut('center-cut')).toBe(true);
@@ -83,7 +83,7 @@ describe('the gate of the center cut', () => {
     workshop.get('stage:move', { stageId, to: 'skipped' });
   });
 
-  test('is passed for a reason, which is kept with the stage and in the history', () => {
+  test('can be passed with a reason, which is saved with the stage and in the log', () => {
     const { workshop, stage, open } = skirt();
     const stageId = stage('center-cut').id;
     expect(workshop.fail('stage:move', { stageId, to: 'in-hand', passGateWhy: '   ' })).toMatchObject({
@@ -95,8 +95,8 @@ describe('the gate of the center cut', () => {
   });
 });
 
-describe('the plan of a project', () => {
-  test('takes a new stage anywhere, repeats one afresh, moves and removes them, and counts on without a gap', () => {
+describe('the stages of a project', () => {
+  test('can be added anywhere, repeated, moved and deleted, and their positions have no gaps', () => {
     const { workshop, projectId, open, stage } = skirt();
     workshop.get('stage:add', { projectId, position: 1, kind: 'other', name: 'Wash' });
     workshop.get('stage:add', { projectId, position: 99, kind: 'other', name: 'Wrap' });
@@ -118,7 +118,7 @@ describe('the plan of a project', () => {
     expect(open().history[0]).toMatchObject({ stageName: 'Piece the top', to: 'done' });
   });
 
-  test('keeps what is said of a stage, and its checklist', () => {
+  test('keep their details and checklists', () => {
     const { workshop, stage } = skirt();
     const stageId = stage('piecing').id;
     const said = { name: 'Piece it', estimateMinutes: 45, heldUpBy: 'No thread', notes: 'Press open' };
@@ -147,7 +147,7 @@ describe('a trip', () => {
     priceMinor: 9_500,
   };
 
-  test('is written down, changed and removed', () => {
+  test('is added, changed and deleted', () => {
     const { workshop, open, stage } = skirt();
     const { tripId } = workshop.get('trip:add', { stageId: stage('longarm').id, details });
     expect(open().trips).toEqual([
@@ -161,7 +161,7 @@ describe('a trip', () => {
   });
 });
 
-describe('a piece that is sent out and comes back', () => {
+describe('a project that is sent out and comes back', () => {
   const details = { ...tripWith('An invented longarm quilter'), sentOn: TODAY };
 
   function readyToSend() {
@@ -172,7 +172,7 @@ describe('a piece that is sent out and comes back', () => {
     return { ...piece, stageId: piece.stage('longarm').id };
   }
 
-  test('goes with its trip in one step each way, and each is undone as one', () => {
+  test('moves together with its trip in one change each way, and each is undone as one', () => {
     const { workshop, open, stage, stageId } = readyToSend();
     const { tripId } = workshop.get('trip:send', { stageId, details });
     expect([stage('longarm').state, open().trips.length]).toEqual(['out', 1]);
@@ -185,7 +185,7 @@ describe('a piece that is sent out and comes back', () => {
     expect([stage('longarm').state, open().trips[0]?.backOn]).toEqual(['out', null]);
   });
 
-  test('does not leave while its gate is open, and no trip is written down then', () => {
+  test('is not sent while its gate is shut, and then no trip is added', () => {
     const { workshop, open, stage } = skirt();
     expect(workshop.fail('trip:send', { stageId: stage('longarm').id, details })).toMatchObject({
       code: 'gate-closed',
@@ -193,7 +193,7 @@ describe('a piece that is sent out and comes back', () => {
     expect(open().trips).toEqual([]);
   });
 
-  test('comes back on its own trip only, or on one that is written down with its end', () => {
+  test('comes back on its own trip, or on one added as it comes back', () => {
     const { workshop, open, stageId } = readyToSend();
     expect(workshop.fail('trip:receive', { stageId, tripId: NO_SUCH_ID as never, details })).toEqual({
       code: 'not-found',
@@ -205,7 +205,7 @@ describe('a piece that is sent out and comes back', () => {
 });
 
 describe('stage plans', () => {
-  test('of the notebook are all there and cannot be changed or deleted', () => {
+  test('that are built in are all listed and cannot be changed or deleted', () => {
     const { workshop } = skirt();
     const plans = workshop.get('stage-plan:list', {});
     expect(plans.map(({ name, isOwn }) => [name, isOwn])).toEqual([
@@ -216,13 +216,13 @@ describe('stage plans', () => {
       ['Small mat', false],
     ]);
     const [{ id, name, says, stages }] = [plans[0]!];
-    expect(workshop.fail('stage-plan:delete', { stagePlanId: id })).toEqual({ code: 'in-use', what: name });
+    expect(workshop.fail('stage-plan:delete', { stagePlanId: id })).toEqual({ code: 'built-in', name });
     expect(workshop.fail('stage-plan:save', { stagePlanId: id, name, says, stages })).toMatchObject({
-      code: 'in-use',
+      code: 'built-in',
     });
   });
 
-  test('of one’s own are kept, changed, begun from and deleted', () => {
+  test('of the maker’s own are saved, changed, used and deleted', () => {
     const { workshop } = skirt();
     const { stages } = planNamed('Runner');
     const { stagePlanId } = workshop.get('stage-plan:save', {

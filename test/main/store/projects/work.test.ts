@@ -20,7 +20,7 @@ function ring() {
 const STOP = { done: null, note: '' };
 
 describe('the clock', () => {
-  test('runs on one stage, which begins with it, and is found again when the file is opened anew', () => {
+  test('runs on one stage, starts that stage, and is still running when the file is opened again', () => {
     const { workshop, stage } = ring();
     workshop.get('clock:start', { stageId: stage('piecing').id });
     expect(stage('piecing').state).toBe('in-hand');
@@ -32,7 +32,7 @@ describe('the clock', () => {
     });
   });
 
-  test('that is stopped keeps the time it ran by setting, or the time that is told, with what got done', () => {
+  test('saves the time it ran, rounded as set, or the time the maker enters, with the work done', () => {
     const { workshop, stage, work } = ring();
     workshop.get('clock:start', { stageId: stage('piecing').id });
     workshop.get('clock:stop', STOP);
@@ -49,7 +49,7 @@ describe('the clock', () => {
     expect(workshop.fail('clock:stop', STOP)).toEqual({ code: 'not-found', kind: 'running-clock' });
   });
 
-  test('started elsewhere stops the one that runs and keeps its time; undo puts the first one back', () => {
+  test('stops and saves the running one when started on another stage; undo restores the first', () => {
     const { workshop, stage, work } = ring();
     workshop.get('clock:start', { stageId: stage('piecing').id });
     workshop.get('clock:start', { stageId: stage('hand-finish').id });
@@ -62,7 +62,7 @@ describe('the clock', () => {
     expect(workshop.get('clock:state', {})).toMatchObject({ stageId: stage('hand-finish').id });
   });
 
-  test('does not start on a stage whose gate is closed', () => {
+  test('does not start on a stage whose gate is shut', () => {
     const { workshop, stage } = ring();
     expect(workshop.fail('clock:start', { stageId: stage('center-cut').id })).toMatchObject({
       code: 'gate-closed',
@@ -70,7 +70,7 @@ describe('the clock', () => {
     expect(workshop.get('clock:state', {})).toBeNull();
   });
 
-  test('of a deleted project runs no more, and does not stand in the way of another', () => {
+  test('of a deleted project is not shown as running, and does not block another', () => {
     const { workshop, projectId, stage } = ring();
     workshop.get('clock:start', { stageId: stage('piecing').id });
     workshop.get('project:delete', { projectId });
@@ -80,7 +80,7 @@ describe('the clock', () => {
     expect(workshop.get('clock:state', {})).toMatchObject({ projectName: 'Another' });
   });
 
-  test('can be thrown away while it runs', () => {
+  test('can be deleted while it runs', () => {
     const { workshop, stage, work } = ring();
     const { workId } = workshop.get('clock:start', { stageId: stage('piecing').id });
     workshop.get('work:delete', { workId });
@@ -88,8 +88,8 @@ describe('the clock', () => {
   });
 });
 
-describe('time written down by hand', () => {
-  test('is kept, put right and struck out', () => {
+describe('time entered by hand', () => {
+  test('is saved, corrected and deleted', () => {
     const { workshop, stage, work } = ring();
     const details = { on: TODAY, minutes: 90, done: null, note: 'Evening' };
     const { workId } = workshop.get('work:add', { stageId: stage('piecing').id, details });
@@ -104,10 +104,10 @@ describe('time written down by hand', () => {
   });
 });
 
-describe('the maker’s own rate by hand', () => {
+describe('the maker’s own hand-sewing rate', () => {
   const inHour = (inches: number) => lengthFromInches(inches);
 
-  test('is in use from three times on, for answers and for new pieces alike, and the setting itself stays as it was set', () => {
+  test('is used from three cases on, for answers and new projects alike, and the setting itself stays as set', () => {
     const { workshop, stage, count } = ring();
     const stageId = stage('hand-finish').id;
     const perHour = () => {
@@ -134,8 +134,8 @@ describe('the maker’s own rate by hand', () => {
   });
 });
 
-describe('the maker’s own rate of blocks', () => {
-  test('makes the hours of a stage whose kept answer counts its blocks, and all dates follow', () => {
+describe('the maker’s own rate per block', () => {
+  test('gives the estimate of a stage whose saved answer counts its blocks, and moves all dates', () => {
     const { workshop, stage, count, projectId } = ring();
     const piecing = stage('piecing').id;
     const estimate = () => workshop.get('stage:estimates', { projectId })[piecing]!;
@@ -157,7 +157,9 @@ describe('the maker’s own rate of blocks', () => {
     expect(estimate()).toMatchObject({ from: 'own', minutes: 45 });
     workshop.get('stage:set-estimate-source', { stageId, by: 'rates' });
     expect(estimate()).toMatchObject({ from: 'rates', storedMinutes: 45 });
-    expect(workshop.get('change:state', {}).undo).toBe('Set the estimate of “Piece the top” to your own rates');
+    expect(workshop.get('change:state', {}).undo).toBe(
+      'Set the estimate of “Piece the top” to your own rates',
+    );
     workshop.get('stage:set-estimate-source', { stageId, by: 'own' });
     expect(estimate()).toMatchObject({ from: 'own', minutes: 45 });
   });

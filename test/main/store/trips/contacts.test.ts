@@ -20,48 +20,52 @@ function workshopWithTop() {
 }
 
 describe('a contact', () => {
-  test('is kept with rates, minimum, lines and promise, changed, and removed', () => {
+  test('is saved with rates, minimum, price lines and promised days, changed and deleted', () => {
     const { workshop } = workshopWithTop();
-    const { contactId } = workshop.get('contact:keep', { contactId: null, details: DETAILS });
+    const { contactId } = workshop.get('contact:save', { contactId: null, details: DETAILS });
     expect(workshop.get('contact:list', {})).toEqual([{ id: contactId, details: DETAILS, trips: [] }]);
-    workshop.get('contact:keep', { contactId, details: { ...DETAILS, rateMinor: null } });
+    workshop.get('contact:save', { contactId, details: { ...DETAILS, rateMinor: null } });
     expect(workshop.get('contact:list', {})[0]!.details.rateMinor).toBeNull();
-    workshop.get('contact:remove', { contactId });
+    workshop.get('contact:delete', { contactId });
     expect(workshop.get('contact:list', {})).toEqual([]);
-    expect(workshop.fail('contact:remove', { contactId })).toEqual({ code: 'not-found', what: 'contact' });
+    expect(workshop.fail('contact:delete', { contactId })).toEqual({ code: 'not-found', kind: 'contact' });
   });
 
-  test('shares its name with nobody, whatever the capitals', () => {
+  test('cannot share its name with another, ignoring case', () => {
     const { workshop } = workshopWithTop();
-    workshop.get('contact:keep', { contactId: null, details: DETAILS });
-    const other = workshop.get('contact:keep', { contactId: null, details: nameAlone('Corvin', 'other') });
+    workshop.get('contact:save', { contactId: null, details: DETAILS });
+    const other = workshop.get('contact:save', { contactId: null, details: nameAlone('Corvin', 'other') });
     const details = { ...DETAILS, name: 'PELL TALLOWMERE' };
     const taken = { code: 'name-taken', name: 'Pell Tallowmere' };
-    expect(workshop.fail('contact:keep', { contactId: null, details })).toEqual(taken);
-    expect(workshop.fail('contact:keep', { contactId: other.contactId, details })).toEqual(taken);
+    expect(workshop.fail('contact:save', { contactId: null, details })).toEqual(taken);
+    expect(workshop.fail('contact:save', { contactId: other.contactId, details })).toEqual(taken);
     expect(
-      workshop.fail('contact:keep', { contactId: NO_SUCH_ID as never, details: nameAlone('New', 'other') }),
+      workshop.fail('contact:save', { contactId: NO_SUCH_ID as never, details: nameAlone('New', 'other') }),
     ).toEqual({
       code: 'not-found',
-      what: 'contact',
+      kind: 'contact',
     });
   });
 
-  test('that a trip names is found by its name, follows a change of it, and cannot be removed', () => {
+  test('used by a trip is found by name, shows a new name, and cannot be deleted', () => {
     const { workshop, projectId, stageId } = workshopWithTop();
-    const { contactId } = workshop.get('contact:keep', { contactId: null, details: DETAILS });
+    const { contactId } = workshop.get('contact:save', { contactId: null, details: DETAILS });
     workshop.get('trip:add', { stageId, details: { ...tripWith('pell tallowmere'), sentOn: TODAY } });
-    workshop.get('contact:keep', { contactId, details: { ...DETAILS, name: 'Pell T.' } });
+    workshop.get('contact:save', { contactId, details: { ...DETAILS, name: 'Pell T.' } });
     expect(workshop.get('project:open', { projectId }).trips).toEqual([
       expect.objectContaining({ contactId, withWhom: 'Pell T.' }),
     ]);
     expect(workshop.get('contact:list', {})[0]!.trips).toEqual([
       expect.objectContaining({ projectName: 'Autumn ring', stageName: 'Quilting, sent out', stageId }),
     ]);
-    expect(workshop.fail('contact:remove', { contactId })).toEqual({ code: 'in-use', what: 'contact' });
+    expect(workshop.fail('contact:delete', { contactId })).toEqual({
+      code: 'in-use',
+      kind: 'contact',
+      name: 'Pell T.',
+    });
   });
 
-  test('is made by the first trip that names somebody new, and goes when that trip is undone', () => {
+  test('is added by the first trip with a new name, and removed when that trip is undone', () => {
     const { workshop, stageId } = workshopWithTop();
     workshop.get('trip:add', { stageId, details: tripWith('Somebody new') });
     expect(workshop.get('contact:list', {})).toEqual([
@@ -73,7 +77,7 @@ describe('a contact', () => {
 });
 
 describe('trips of a project that is deleted', () => {
-  test('are not told of a contact any more, and are again when it is brought back', () => {
+  test('are not listed with their contact, and are listed again after undo', () => {
     const { workshop, projectId, stageId } = workshopWithTop();
     workshop.get('trip:add', { stageId, details: tripWith('Corvin Lathe') });
     workshop.get('project:delete', { projectId });

@@ -22,7 +22,7 @@ const DETAILS = {
   priceAskedMinor: 9_000,
 };
 
-/** Tops that are ready to go, each of a project of its own. */
+/** Tops ready to send out, each of its own project. */
 function tops(count: number) {
   const workshop = openWorkshop();
   const pieces = Array.from({ length: count }, (_piece, index) => {
@@ -54,7 +54,7 @@ function packageOfThree() {
 }
 
 describe('several tops in one package', () => {
-  test('go out in one change, each on a trip of its own that shares the package', () => {
+  test('are sent in one change, each on its own trip in the shared package', () => {
     const { workshop, pieces } = packageOfThree();
     const standings = pieces.map((piece) => standing(workshop, piece as never));
     expect(standings.map(({ state }) => state)).toEqual(['out', 'out', 'out']);
@@ -72,7 +72,7 @@ describe('several tops in one package', () => {
     ]);
   });
 
-  test('come back in part: those named are back and done, the other is still away', () => {
+  test('can come back in part: those named are done, the other is still out', () => {
     const { workshop, pieces, tripId, second } = packageOfThree();
     const other = standing(workshop, second).trip!.id;
     const details = { ...DETAILS, backOn: addDays(TODAY, 30), priceMinor: 9_200 };
@@ -88,7 +88,7 @@ describe('several tops in one package', () => {
     expect(pieces.map((piece) => standing(workshop, piece as never).state)).toEqual(['out', 'out', 'out']);
   });
 
-  test('do not go while the gate of one is open, and a trip of another package does not come back with them', () => {
+  test('are not sent while the gate of one is shut, and a trip of another package does not come back with them', () => {
     const { workshop, pieces, tripId } = packageOfThree();
     const { stages } = addProject(workshop);
     const closed = stages.find(({ kind }) => kind === 'longarm')!.id;
@@ -103,16 +103,16 @@ describe('several tops in one package', () => {
         details: { ...DETAILS, backOn: TODAY },
         alsoTripIds: [stray.tripId],
       }),
-    ).toEqual({ code: 'not-found', what: 'trip' });
+    ).toEqual({ code: 'not-found', kind: 'trip' });
   });
 });
 
-describe('what is heard of a trip', () => {
-  test('is written down by its day, for one piece or for all of the package that are away, and struck out again', () => {
+describe('updates of a trip', () => {
+  test('are listed by day, added for one project or for all of the package still out, and deleted again', () => {
     const { workshop, pieces, tripId, first, second, third } = packageOfThree();
     const word = { note: '', on: addDays(TODAY, 3) };
-    workshop.get('trip:tell', { tripId, kind: 'arrived', ofWholePackage: true, ...word });
-    workshop.get('trip:tell', { tripId, kind: 'packed', ofWholePackage: false, ...word, on: TODAY });
+    workshop.get('trip:add-event', { tripId, kind: 'arrived', ofWholePackage: true, ...word });
+    workshop.get('trip:add-event', { tripId, kind: 'packed', ofWholePackage: false, ...word, on: TODAY });
     expect(standing(workshop, first).trip!.events.map(({ kind }) => kind)).toEqual(['packed', 'arrived']);
     expect(standing(workshop, third).trip!.events.map(({ kind, on }) => [kind, on])).toEqual([
       ['arrived', word.on],
@@ -123,15 +123,17 @@ describe('what is heard of a trip', () => {
       tripId: standing(workshop, second).trip!.id,
       details,
     });
-    workshop.get('trip:tell', { tripId, kind: 'ready', ofWholePackage: true, ...word });
+    workshop.get('trip:add-event', { tripId, kind: 'ready', ofWholePackage: true, ...word });
     expect(standing(workshop, second).trip!.events).toHaveLength(1);
     const [packed] = standing(workshop, first).trip!.events;
-    workshop.get('trip:untell', { tripEventId: packed!.id });
+    workshop.get('trip:delete-event', { tripEventId: packed!.id });
     expect(standing(workshop, first).trip!.events.map(({ kind }) => kind)).toEqual(['arrived', 'ready']);
-    expect(workshop.fail('trip:untell', { tripEventId: packed!.id })).toMatchObject({ code: 'not-found' });
+    expect(workshop.fail('trip:delete-event', { tripEventId: packed!.id })).toMatchObject({
+      code: 'not-found',
+    });
   });
 
-  test('and the packing list, and the photos before and after, stay with the trip', () => {
+  test('stay with the trip, as do its packing list and its photos', () => {
     const { workshop, pieces, tripId, first } = packageOfThree();
     const packing = [
       { text: 'Top', isPacked: true },
@@ -155,7 +157,7 @@ describe('what is heard of a trip', () => {
     ).toMatchObject({
       code: 'not-found',
     });
-    workshop.get('trip:remove', { tripId });
+    workshop.get('trip:delete', { tripId });
     expect(workshop.get('project:open', { projectId }).photos).toEqual([]);
     workshop.get('change:undo', {});
     expect(workshop.get('project:open', { projectId }).photos).toHaveLength(1);

@@ -15,7 +15,7 @@ function workshopWithBackup() {
 }
 
 describe('a backup made by hand', () => {
-  test('is listed with its size, and is a whole workshop of its own', () => {
+  test('is listed with its size and is a complete workshop', () => {
     const { workshop, backup } = workshopWithBackup();
     expect(workshop.get('backup:list', {})).toEqual([backup]);
     expect(backup).toMatchObject({ why: 'by-hand' });
@@ -23,7 +23,7 @@ describe('a backup made by hand', () => {
     expect(dumpOf(copy)).toBe(dumpOf(workshop));
   });
 
-  test('holds what was written just before, although that is still in the log', () => {
+  test('includes the latest change, even while that is only in the log', () => {
     const { workshop } = workshopWithBackup();
     addProject(workshop, { name: 'At the last moment' });
     const { name } = workshop.get('backup:make', {});
@@ -33,7 +33,7 @@ describe('a backup made by hand', () => {
 });
 
 describe('restoring', () => {
-  test('puts the workshop back as it was, undo included, and keeps what was there as a backup', () => {
+  test('brings the workshop back with its history, and backs up the current one', () => {
     const { workshop, backup, then } = workshopWithBackup();
     addProject(workshop, { name: 'Since then' });
     const since = dumpOf(workshop);
@@ -46,7 +46,7 @@ describe('restoring', () => {
     addProject(workshop, { name: 'And on' });
   });
 
-  test('leaves nothing half done beside the file', () => {
+  test('leaves no unfinished file behind', () => {
     const { workshop, backup } = workshopWithBackup();
     workshop.get('backup:restore', { name: backup.name });
     const names = fs.readdirSync(path.dirname(workshop.file)).filter((name) => !/-(wal|shm)$/.test(name));
@@ -100,6 +100,6 @@ describe('restoring', () => {
     '2026-01-01T00-00-00-000Z_start.sqlite',
   ])('from %j, which is no backup there is, is not found', (name) => {
     const { workshop } = workshopWithBackup();
-    expect(workshop.fail('backup:restore', { name })).toEqual({ code: 'not-found', what: 'backup' });
+    expect(workshop.fail('backup:restore', { name })).toEqual({ code: 'not-found', kind: 'backup' });
   });
 });
