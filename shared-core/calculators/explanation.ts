@@ -1,19 +1,22 @@
 import type { Length } from '#core/units/length';
 import type { RoundingDirection } from '#core/units/rounding';
 
-/** A number with its kind. `exact` is unrounded; where a rounded value is what the maker uses, it stands beside it. */
+/** A number with its kind. `exact` is not rounded; `rounded` is the value that the maker uses, where the two may differ. */
 export type Quantity =
-  /** Exact and rounded in 1/320 mm. `use` says how it is written: a size, or fabric bought by the yard or meter. */
+  /**
+   * Exact and rounded in 1/320 mm. `use` says how it is written: a size in the reader's step, a fine length (an error, or a
+   * mark for a cut that cannot be undone) to 1/64 in or 0.1 mm, or fabric bought by the yard or meter.
+   */
   | {
       readonly kind: 'length';
       readonly exact: number;
       readonly rounded: Length;
       readonly rounding: RoundingDirection | 'none';
-      readonly use: 'size' | 'yardage';
+      readonly use: 'size' | 'fine' | 'yardage';
     }
-  /** A cut or finished rectangle: width by length, each as a length. */
+  /** A cut or finished rectangle: width by length. */
   | { readonly kind: 'size'; readonly width: LengthQuantity; readonly length: LengthQuantity }
-  /** Whole things; `exact` may be fractional before rounding. `of` names one and several: ['strip', 'strips']. */
+  /** A count; `exact` may be a fraction before rounding. `of` holds the singular and the plural: ['strip', 'strips']. */
   | {
       readonly kind: 'count';
       readonly exact: number;
@@ -22,7 +25,7 @@ export type Quantity =
     }
   /** (1/320 mm)². */
   | { readonly kind: 'area'; readonly exact: number }
-  /** 5 is five in a hundred. */
+  /** 5 means 5%. */
   | { readonly kind: 'percent'; readonly exact: number }
   /** Minor units of the workshop's currency; `rounded` is whole. */
   | { readonly kind: 'money'; readonly exact: number; readonly rounded: number }
@@ -31,31 +34,31 @@ export type Quantity =
   | { readonly kind: 'degrees'; readonly exact: number }
   /** A plain number, a factor or ratio. */
   | { readonly kind: 'number'; readonly exact: number }
-  /** A verdict in words, such as "comfortable". */
+  /** Words, such as the verdict "comfortable". */
   | { readonly kind: 'words'; readonly text: string };
 
 export type LengthQuantity = Extract<Quantity, { kind: 'length' }>;
 
-/** One headline of an answer. */
+/** One main result of an answer. */
 export interface Figure {
   readonly label: string;
   readonly quantity: Quantity;
 }
 
-/** derived: worked out from geometry; published: from a named source; common practice: what makers do. */
+/** derived: follows from geometry or arithmetic; published: from a named source; common practice: what makers do. */
 export interface Rule {
   readonly kind: 'derived' | 'published' | 'common practice';
   readonly says: string;
 }
 
-/** A symbol of a formula with the number put in for it. */
+/** A symbol of a formula and its value. */
 export interface Term {
   readonly symbol: string;
   readonly means: string;
   readonly quantity: Quantity;
 }
 
-/** One line of working: what is asked, the formula in symbols, the numbers put in, and what comes out. */
+/** One step of the working: what is calculated, the formula in symbols, the values of the symbols, and the result. */
 export interface Step {
   readonly label: string;
   readonly formula: string;
@@ -66,13 +69,13 @@ export interface Step {
 
 export type Explanation = readonly Step[];
 
-/** A plain sentence; `{name}` in it stands for the quantity of that name, written in the reader's units. */
+/** A plain sentence in which each `{name}` is replaced by the quantity of that name, in the reader's units. */
 export interface Sentence {
   readonly says: string;
   readonly values: Readonly<Record<string, Quantity>>;
 }
 
-/** Something to know before cutting. caution: somebody may be hurt; warning: the piece may be; tip: good to know. */
+/** Something to know before cutting. caution: a person may be hurt; warning: the project may be; tip: good to know. */
 export interface Note extends Sentence {
   readonly kind: 'caution' | 'warning' | 'tip';
 }

@@ -1,14 +1,14 @@
 import { assertNever } from '#core/assert-never';
 import { decimalText } from '#core/units/decimal-text';
 import { formatArea } from '#core/units/format-area';
-import { formatExactLength, formatLength, formatYardage } from '#core/units/format-length';
+import { formatExactLength, formatFineLength, formatLength, formatYardage } from '#core/units/format-length';
 import { formatMoney } from '#core/units/format-money';
 import { formatMinutes, minutesFromWhole } from '#core/units/minutes';
 import { type CurrencyCode, moneyFromMinor } from '#core/units/money';
 import type { LengthDisplay } from '#core/units/unit-system';
 import type { LengthQuantity, Quantity, Sentence } from './explanation';
 
-/** How this reader wants quantities written; screen, paper and command line each pass their own. */
+/** How this reader wants quantities written. Screen, paper and command line each pass their own. */
 export interface QuantityStyle {
   readonly display: LengthDisplay;
   readonly currency: CurrencyCode;
@@ -43,14 +43,17 @@ export function formatQuantity(quantity: Quantity, style: QuantityStyle): string
   }
 }
 
-/** The value before rounding, to stand beside the rounded one; null where nothing was rounded that could be seen. */
+/**
+ * The value before rounding, to show next to the rounded one; null if rounding changed nothing visible. Money has none: nobody
+ * pays a fraction of a cent.
+ */
 export function formatExactQuantity(quantity: Quantity, style: QuantityStyle): string | null {
   switch (quantity.kind) {
     case 'length':
-      return isExact(quantity) ? null : formatExactLength(quantity.exact, style.display);
+      return isExact(quantity, style.display) ? null : formatExactLength(quantity.exact, style.display);
     case 'size': {
-      if (isExact(quantity.width) && isExact(quantity.length)) return null;
       const { width, length } = quantity;
+      if (isExact(width, style.display) && isExact(length, style.display)) return null;
       return joinSides(
         formatExactLength(width.exact, style.display),
         formatExactLength(length.exact, style.display),
@@ -60,7 +63,6 @@ export function formatExactQuantity(quantity: Quantity, style: QuantityStyle): s
     case 'minutes':
       return isWhole(quantity) ? null : minusSign(decimalText(quantity.exact, 3));
     case 'money':
-      return isWhole(quantity) ? null : `${minusSign(decimalText(quantity.exact, 3))} minor units`;
     case 'area':
     case 'percent':
     case 'degrees':
@@ -72,7 +74,7 @@ export function formatExactQuantity(quantity: Quantity, style: QuantityStyle): s
   }
 }
 
-/** The sentence with every `{name}` replaced by its quantity. Throws RangeError when a name has no quantity. */
+/** The sentence with every `{name}` replaced by its quantity. Throws RangeError if a name has no quantity. */
 export function formatSentence(sentence: Sentence, style: QuantityStyle): string {
   return sentence.says.replace(/\{(\w+)\}/g, (_match, name: string) => {
     const quantity = Object.hasOwn(sentence.values, name) ? sentence.values[name] : undefined;
@@ -81,18 +83,19 @@ export function formatSentence(sentence: Sentence, style: QuantityStyle): string
   });
 }
 
-/** Where the reader's step is coarser than the calculator's, the same direction is kept, so that it stays safe. */
-function formatLengthQuantity(quantity: LengthQuantity, display: LengthDisplay): string {
-  if (quantity.use === 'yardage') return formatYardage(quantity.rounded, display);
-  return formatLength(
-    quantity.rounded,
-    display,
-    quantity.rounding === 'none' ? 'nearest' : quantity.rounding,
-  );
+/** Rounds to the reader's step in the direction of the calculator, so that the result stays on the safe side. */
+function formatLengthQuantity({ rounded, rounding, use }: LengthQuantity, display: LengthDisplay): string {
+  if (use === 'yardage') return formatYardage(rounded, display);
+  const direction = rounding === 'none' ? 'nearest' : rounding;
+  return use === 'fine'
+    ? formatFineLength(rounded, display, direction)
+    : formatLength(rounded, display, direction);
 }
 
-function isExact({ exact, rounded }: LengthQuantity): boolean {
-  return Math.abs(exact - rounded) < 1e-3;
+/** Whether both values are the same in the decimals that would be written. */
+function isExact({ exact, rounded }: LengthQuantity, display: LengthDisplay): boolean {
+  const isSame = Math.abs(exact - rounded) < 1e-3;
+  return isSame || formatExactLength(exact, display) === formatExactLength(rounded, display);
 }
 
 /** Whether the three decimals that would be written are all zero. */
@@ -100,7 +103,7 @@ function isWhole({ exact, rounded }: { readonly exact: number; readonly rounded:
   return Math.abs(exact - rounded) < 5e-4;
 }
 
-/** `9½ × 12 in`: the unit once where both sides share it. */
+/** `9½ × 12 in`: the unit is written once if both sides share it. */
 function joinSides(width: string, length: string): string {
   const unit = length.slice(length.lastIndexOf(' '));
   return `${width.endsWith(unit) ? width.slice(0, -unit.length) : width} × ${length}`;

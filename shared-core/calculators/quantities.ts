@@ -8,7 +8,7 @@ interface LengthRounding {
   /** In 1/320 mm; the default is one unit. */
   readonly step?: number;
   readonly direction: RoundingDirection;
-  readonly use?: 'size' | 'yardage';
+  readonly use?: LengthQuantity['use'];
 }
 
 /** A computed length together with its rounded value. Throws RangeError unless finite and within 1 km. */
@@ -40,13 +40,18 @@ export function lengthNearest(exact: number, step = 1): LengthQuantity {
   return lengthQuantity(exact, { direction: 'nearest', step });
 }
 
+/** A small difference or an exact mark, always shown to 1/64 in or 0.1 mm. */
+export function fineLength(exact: number, direction: RoundingDirection): LengthQuantity {
+  return lengthQuantity(exact, { direction, use: 'fine' });
+}
+
 /** Fabric to buy, rounded up to a whole multiple of `step` units. */
 export function yardageUp(exact: number, step = 1): LengthQuantity {
   return lengthQuantity(exact, { direction: 'up', use: 'yardage', step });
 }
 
 /** A length that was entered or is whole already, so nothing is rounded. */
-export function givenLength(length: Length, use: 'size' | 'yardage' = 'size'): LengthQuantity {
+export function givenLength(length: Length, use: LengthQuantity['use'] = 'size'): LengthQuantity {
   return { kind: 'length', exact: length, rounded: length, rounding: 'none', use };
 }
 

@@ -10,25 +10,25 @@ import {
 import { type RoundingDirection, roundTo, roundUpTo } from './rounding';
 import { type InchStep, INCH_STEPS, type LengthDisplay } from './unit-system';
 
-/** A length taken apart for typesetting. `value = sign (whole + numerator/denominator) unit`, the fraction reduced. */
+/** A length in the parts that are written: `value = sign (whole + numerator/denominator) unit`, the fraction reduced. */
 export interface LengthParts {
   readonly sign: '' | '−';
   readonly whole: number;
-  /** 0 where there is no fraction; the denominator is then 1. */
+  /** 0 if there is no fraction; the denominator is then 1. */
   readonly numerator: number;
   readonly denominator: number;
-  /** Metric only: the same number as it is written, such as `24.1`. */
+  /** Metric only: the number as it is written, such as `24.1`. */
   readonly decimal?: string;
   readonly unit: 'in' | 'mm' | 'cm';
-  /** False where rounding to the display's step changed the length. */
+  /** False if rounding to the display's step changed the length. */
   readonly isExact: boolean;
 }
 
-/** Below this a metric length is written in millimeters to the half, so that a 7.5 mm seam is not shown as 0.8 cm. */
+/** Below this a metric length is written in steps of half a millimeter, so that a 7.5 mm seam is not shown as 0.8 cm. */
 const SMALL_METRIC_UNITS = 20 * UNITS_PER_MILLIMETER;
 const UNITS_PER_CENTIMETER = 10 * UNITS_PER_MILLIMETER;
 
-/** Rounds to the display's step (an inch fraction; 1 mm, or 0.5 mm below 2 cm) and takes the result apart. */
+/** Rounds to the display's step (an inch fraction; 1 mm, or 0.5 mm below 2 cm) and splits the result into parts. */
 export function lengthParts(
   length: Length,
   display: LengthDisplay,
@@ -39,7 +39,7 @@ export function lengthParts(
     : metricParts(length, rounding);
 }
 
-/** `9½ in`, `9 13/16 in`, `7.5 mm`, `24.1 cm`: rounded to the display's step in the named direction. */
+/** `9½ in`, `9 13/16 in`, `7.5 mm`, `24.1 cm`: rounded to the display's step in the given direction. */
 export function formatLength(
   length: Length,
   display: LengthDisplay,
@@ -49,7 +49,24 @@ export function formatLength(
   return `${parts.sign}${parts.decimal ?? mixedNumber(parts)} ${parts.unit}`;
 }
 
-/** Text for an input field: plain characters, and it always reads back as exactly this length, however fine. */
+/**
+ * A small difference or an exact mark, in finer steps than the display's: `7/64 in`, `2.4 mm`, `24.13 cm`, to 1/64 in or 0.1 mm
+ * in the given direction.
+ */
+export function formatFineLength(
+  length: Length,
+  display: LengthDisplay,
+  rounding: RoundingDirection = 'nearest',
+): string {
+  if (display.system === 'inch') return formatLength(length, { system: 'inch', inchStep: 64 }, rounding);
+  const rounded = roundTo(length, UNITS_PER_MILLIMETER / 10, rounding);
+  const size = Math.abs(rounded);
+  return Math.abs(length) < SMALL_METRIC_UNITS
+    ? `${signOf(rounded)}${decimalText(size / UNITS_PER_MILLIMETER, 1)} mm`
+    : `${signOf(rounded)}${decimalText(size / UNITS_PER_CENTIMETER, 2)} cm`;
+}
+
+/** Text for an input field, in plain characters. It always reads back as exactly this length, no matter how fine. */
 export function formatLengthForEditing(length: Length, display: LengthDisplay): string {
   const sign = length < 0 ? '-' : '';
   const size = Math.abs(length);
@@ -66,12 +83,12 @@ export function formatLengthForEditing(length: Length, display: LengthDisplay): 
     : `${sign}${shortestDecimal(size, UNITS_PER_CENTIMETER)} cm`;
 }
 
-/** The step fabric is sold by: an eighth of a yard, or 5 cm. */
+/** The step in which fabric is sold: an eighth of a yard, or 5 cm. */
 export function yardageStep(display: LengthDisplay): Length {
   return lengthFromUnits(display.system === 'inch' ? UNITS_PER_YARD / 8 : UNITS_PER_METER / 20);
 }
 
-/** `1⅜ yd` or `1.25 m`: always rounded up to the step fabric is sold by, so that what is bought is enough. */
+/** `1⅜ yd` or `1.25 m`: always rounded up to the step in which fabric is sold, so that it is enough. */
 export function formatYardage(length: Length, display: LengthDisplay): string {
   const bought = roundUpTo(length, yardageStep(display));
   const sign = bought < 0 ? '−' : '';
@@ -154,7 +171,7 @@ function plainMixedNumber({ whole, numerator, denominator }: Mixed): string {
   return whole === 0 ? `${numerator}/${denominator}` : `${whole} ${numerator}/${denominator}`;
 }
 
-/** The fewest decimals that still round back to `units`; four are always enough, a ten-thousandth of a cm being 0.32 units. */
+/** The fewest decimals that still round back to `units`. Four are always enough: a ten-thousandth of a cm is 0.32 units. */
 function shortestDecimal(units: number, perUnit: number): string {
   const places =
     [0, 1, 2, 3].find((few) => Math.round(Number((units / perUnit).toFixed(few)) * perUnit) === units) ?? 4;

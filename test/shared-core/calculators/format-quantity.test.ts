@@ -9,6 +9,7 @@ import {
   areaQuantity,
   countQuantity,
   degreesQuantity,
+  fineLength,
   givenLength,
   lengthQuantity,
   minutesQuantity,
@@ -45,6 +46,9 @@ describe('writing a quantity', () => {
       '1⅜ yd',
       '46.8 in',
     ],
+    [fineLength(0.1083 * UNITS_PER_INCH, 'up'), '7/64 in', '0.1083 in'],
+    [fineLength(0.2, 'nearest'), '0 in', null],
+    [givenLength(lengthFromInches(1 / 32), 'fine'), '1/32 in', null],
     [sizeQuantity(givenLength(lengthFromInches(9.5)), givenLength(lengthFromInches(12))), '9½ × 12 in', null],
     [
       sizeQuantity(
@@ -60,7 +64,8 @@ describe('writing a quantity', () => {
     [areaQuantity(144 * UNITS_PER_INCH ** 2), '144 sq in', null],
     [percentQuantity(12.34), '12.3%', null],
     [percentQuantity(-2.857), '−2.9%', null],
-    [moneyQuantity(1907.6), '$19.08', '1907.6 minor units'],
+    [moneyQuantity(1907.6), '$19.08', null],
+    [moneyQuantity(10030.035), '$100.30', null],
     [moneyQuantity(-500), '-$5.00', null],
     [minutesQuantity(139.2), '2 h 20 min', '139.2'],
     [minutesQuantity(45), '45 min', null],
@@ -73,7 +78,7 @@ describe('writing a quantity', () => {
     expect(formatExactQuantity(quantity, inch)).toBe(exact);
   });
 
-  it('writes the same in metric units and another currency', () => {
+  it('writes in metric units and another currency', () => {
     expect(formatQuantity(lengthQuantity(76_543, { step: 320, direction: 'up' }), metric)).toBe('24 cm');
     expect(
       formatQuantity(
@@ -90,7 +95,14 @@ describe('writing a quantity', () => {
     ).toBe('6.5 mm × 30.5 cm');
   });
 
-  it('keeps the direction of rounding where the reader sees coarser steps', () => {
+  it('writes a fine length to a tenth of a millimeter in metric units', () => {
+    expect(formatQuantity(fineLength(2.43 * 320, 'up'), metric)).toBe('2.5 mm');
+    expect(formatQuantity(fineLength(2.43 * 320, 'down'), metric)).toBe('2.4 mm');
+    expect(formatQuantity(fineLength(241.27 * 320, 'down'), metric)).toBe('24.12 cm');
+    expect(formatQuantity(fineLength(-2.43 * 320, 'nearest'), metric)).toBe('−2.4 mm');
+  });
+
+  it('rounds in the same direction if the reader sees coarser steps', () => {
     const quarter: QuantityStyle = { ...inch, display: { system: 'inch', inchStep: 4 } };
     expect(formatQuantity(lengthQuantity(lengthFromInches(2.0625), { direction: 'up' }), quarter)).toBe(
       '2¼ in',
@@ -110,12 +122,12 @@ describe('writing a quantity', () => {
     expect(formatQuantity(size, sixteenths)).toBe('9 1/16 × 12 1/16 in');
   });
 
-  it('writes both units of a size where its sides have two', () => {
+  it('writes both units of a size if its sides have different ones', () => {
     const size = sizeQuantity(givenLength(lengthFromInches(12)), givenLength(lengthFromInches(0.25)));
     expect(formatQuantity(size, metric)).toBe('30.5 cm × 6.5 mm');
   });
 
-  it('writes nothing in place of a kind it does not know', () => {
+  it('throws for a kind of quantity it does not know', () => {
     const unknown = { kind: 'volume', exact: 1 } as unknown as Quantity;
     expect(() => formatQuantity(unknown, inch)).toThrow('volume');
     expect(() => formatExactQuantity(unknown, inch)).toThrow('volume');
@@ -134,7 +146,7 @@ describe('writing a quantity', () => {
 });
 
 describe('making a quantity', () => {
-  it('keeps the exact value beside the rounded one and says the direction', () => {
+  it('keeps the exact value, the rounded one and the direction', () => {
     expect(lengthQuantity(100.4, { direction: 'up' })).toEqual({
       kind: 'length',
       exact: 100.4,
@@ -159,7 +171,7 @@ describe('making a quantity', () => {
     expect(minutesQuantity(10.01, 'nearest').rounded).toBe(10);
   });
 
-  it('refuses numbers that are none', () => {
+  it('refuses numbers that are not finite', () => {
     expect(() => lengthQuantity(NaN, { direction: 'up' })).toThrow(RangeError);
     expect(() => lengthQuantity(1e300, { direction: 'up' })).toThrow(RangeError);
     expect(() => moneyQuantity(Infinity)).toThrow(RangeError);
