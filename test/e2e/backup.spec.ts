@@ -8,54 +8,54 @@ import { askStore } from '#test/helpers/ask-store';
 import { isAdministrator, launchProgram, makeRunFolders, programArguments } from '#test/helpers/launch';
 import { projectRoot } from '#test/helpers/project-root';
 import { withTemporaryFolder } from '#test/helpers/temporary-folder';
-import { goTo, mainAction, openPiece, title, writeDownRing } from '#test/helpers/notebook-steps';
+import { goTo, mainAction, openProject, title, enterRing } from '#test/helpers/notebook-steps';
 
 const row = (page: Page, name: string) => page.getByRole('main').getByRole('link', { name, exact: true });
 
-async function deletePiece(page: Page, name: string): Promise<void> {
-  await openPiece(page, name);
+async function deleteProject(page: Page, name: string): Promise<void> {
+  await openProject(page, name);
   await page.getByRole('button', { name: 'Delete', exact: true }).click();
   await expect(title(page, 'Projects')).toBeFocused();
   await expect(row(page, name)).toHaveCount(0);
 }
 
-/** Goes back to the newest backup of a kind by the Workshop page; the page then shows what was there at that time. */
-async function goBackTo(page: Page, why: string): Promise<void> {
+/** Restores the newest backup of a kind on the Workshop page. */
+async function restoreBackup(page: Page, why: string): Promise<void> {
   await goTo(page, 'Workshop');
   const backup = page.getByRole('region', { name: 'Backups' }).getByRole('listitem').filter({ hasText: why });
-  await backup.first().getByRole('button', { name: 'Go back to' }).click();
-  await page.getByRole('dialog').getByRole('button', { name: 'Go back to it' }).click();
+  await backup.first().getByRole('button', { name: 'Restore' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Restore' }).click();
   await expect(page.getByRole('dialog')).toHaveCount(0);
   await goTo(page, 'Projects');
 }
 
-test('a backup made by hand brings back what was changed since, and keeps what it replaced', async () => {
+test('a backup made by hand restores what was changed since, and backs up what it replaces', async () => {
   const { page, close } = await launchProgram();
-  await writeDownRing(page, 'Harvest round');
+  await enterRing(page, 'Harvest round');
   await goTo(page, 'Workshop');
   await mainAction(page, 'Back up now').click();
-  await expect(page.getByRole('region', { name: 'Backups' })).toContainText('Made by hand');
-  await deletePiece(page, 'Harvest round');
-  await writeDownRing(page, 'Frost round');
-  await goBackTo(page, 'Made by hand');
+  await expect(page.getByRole('region', { name: 'Backups' })).toContainText('Made by you');
+  await deleteProject(page, 'Harvest round');
+  await enterRing(page, 'Frost round');
+  await restoreBackup(page, 'Made by you');
   await expect(row(page, 'Harvest round')).toBeVisible();
   await expect(row(page, 'Frost round')).toHaveCount(0);
 
-  await goBackTo(page, 'Before going back to an older one');
+  await restoreBackup(page, 'Before an older backup was restored');
   await expect(row(page, 'Frost round')).toBeVisible();
   await expect(row(page, 'Harvest round')).toHaveCount(0);
   await close();
 });
 
-test('a damaged backup is refused, and what is there stays', async () => {
+test('a damaged backup is refused and changes nothing', async () => {
   await withTemporaryFolder(async (workshop) => {
     const { page, close } = await launchProgram({ workshop });
-    await writeDownRing(page, 'Harvest round');
+    await enterRing(page, 'Harvest round');
     const { name } = await askStore(page, 'backup:make', {});
     const file = path.join(workshop, 'backups', name);
     const bytes = await readFile(file);
     await writeFile(file, bytes.fill(0x7a, 4_096));
-    await writeDownRing(page, 'Frost round');
+    await enterRing(page, 'Frost round');
     const before = await askStore(page, 'backup:list', {});
     await expect(askStore(page, 'backup:restore', { name })).rejects.toThrow('backup-unusable');
     expect(await askStore(page, 'backup:list', {})).toEqual(before);
@@ -63,15 +63,15 @@ test('a damaged backup is refused, and what is there stays', async () => {
     await goTo(page, 'Projects');
     await expect(row(page, 'Harvest round')).toBeVisible();
     await expect(row(page, 'Frost round')).toBeVisible();
-    await deletePiece(page, 'Frost round');
+    await deleteProject(page, 'Frost round');
     await close();
   });
 });
 
-test('a workshop of a newer program is refused in words, and left byte for byte as it is', async () => {
+test('a workshop from a newer program is refused in words, and its files stay byte for byte', async () => {
   await withTemporaryFolder(async (workshop) => {
     const { page, close } = await launchProgram({ workshop });
-    await writeDownRing(page, 'Harvest round');
+    await enterRing(page, 'Harvest round');
     await close();
     const file = path.join(workshop, 'workshop.sqlite');
     const newer = await readFile(file);
@@ -93,7 +93,7 @@ test('a workshop of a newer program is refused in words, and left byte for byte 
 const contents = async (folder: string): Promise<readonly string[]> =>
   (await readdir(folder, { recursive: true })).toSorted();
 
-/** Only the system's own box, which waits for a press, is answered for the maker; all else is the program as it is. */
+/** Runs the real program; only the system's error box, which waits for a click, is answered by a script. */
 async function startAndWaitForEnd(workshop: string): Promise<{ code: number | null; words: string }> {
   const folders = await makeRunFolders(workshop);
   const electron = createRequire(import.meta.url)('electron') as string;

@@ -64,7 +64,7 @@ test('a clock is started from anywhere, runs on through a restart, is stopped wi
       await expect(dialog).toBeHidden();
       await goTo(page, 'Workshop');
       await expect(title(page, 'Workshop')).toBeFocused();
-      await expect(page.getByRole('region', { name: 'Your own rates' })).toContainText(
+      await expect(page.getByRole('region', { name: 'Your speed' })).toContainText(
         '2 min a cut, counted once',
       );
     });
@@ -84,7 +84,9 @@ test('blocks counted three times make the hours of a stage whose top is kept, an
     await page.getByRole('button', { name: /^The whole top/ }).click();
     await page.getByRole('button', { name: 'Save this answer' }).click();
     await expect(time).toContainText('nothing logged yet');
-    await expect(time).toContainText('From the stage plan, until enough time is logged to use your own rates.');
+    await expect(time).toContainText(
+      'From the stage plan, until enough time is logged to use your own rates.',
+    );
   });
   for (const blocks of ['10', '12', '8']) {
     await time.getByRole('button', { name: 'Add time' }).click();

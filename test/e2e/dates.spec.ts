@@ -144,13 +144,13 @@ test('hours and days off are kept as they are said, and all dates follow', async
   await expect(page.getByText('16 h in a week.')).toBeVisible();
   await page.getByLabel('First day off').fill(dayFromNow(1));
   await page.getByLabel('Last day off').fill(dayFromNow(400));
-  await page.getByLabel('What for').fill('A long voyage');
-  await page.getByRole('button', { name: 'Take off' }).click();
+  await page.getByLabel('Reason').fill('A long voyage');
+  await page.getByRole('button', { name: 'Add days off' }).click();
   await expect(page.getByText('A long voyage')).toBeVisible();
   await goTo(page, 'Bench');
   await expect(verdict(page)).toContainText('the latest by');
   await goTo(page, 'Workshop');
-  await page.getByRole('button', { name: /Sew on .+ after all/ }).click();
+  await page.getByRole('button', { name: /Delete the day off/ }).click();
   await expect(page.getByText('A long voyage')).toHaveCount(0);
   await close();
 });

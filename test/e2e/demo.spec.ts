@@ -4,11 +4,11 @@ import { axeFaults } from './axe-faults';
 import { goTo, title } from '#test/helpers/notebook-steps';
 
 async function enterDemo(page: Page): Promise<void> {
-  await page.getByRole('button', { name: 'Look round the demo workshop' }).click();
+  await page.getByRole('button', { name: 'Look around the demo workshop' }).click();
   await expect(title(page, 'Bench')).toBeVisible({ timeout: 30_000 });
 }
 
-test('the demo shows at least six pieces, two of them away and one of these late', async () => {
+test('the demo shows at least six projects, two of them at a quilter and one of those late', async () => {
   const { page, close } = await launchProgram();
   await enterDemo(page);
   const others = page.getByRole('main').getByRole('heading', { level: 3 });
@@ -19,7 +19,7 @@ test('the demo shows at least six pieces, two of them away and one of these late
   await close();
 });
 
-test('what is done in the demo leaves the maker’s own notebook untouched', async () => {
+test('changes in the demo leave the maker’s own notebook untouched', async () => {
   const { page, close } = await launchProgram();
   await enterDemo(page);
   await page.getByRole('region', { name: 'Now' }).getByRole('link').click();
@@ -28,14 +28,14 @@ test('what is done in the demo leaves the maker’s own notebook untouched', asy
   await page.getByRole('button', { name: 'Back to my notebook' }).click();
   await expect(title(page, 'An empty notebook')).toBeVisible();
   await goTo(page, 'Projects');
-  await expect(page.getByRole('heading', { name: 'No open pieces' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'No open projects' })).toBeVisible();
   await expect(page.getByRole('button', { name: 'Undo' })).toHaveCount(0);
   await page.keyboard.press('Control+z');
   await expect(page.getByRole('status').filter({ hasText: 'Nothing to undo' })).toBeVisible();
   await close();
 });
 
-test('what a page showed of one notebook is never shown in another, not even for a moment', async () => {
+test('a page never shows data of another notebook, not even for a moment', async () => {
   const { page, close } = await launchProgram();
   await goTo(page, 'Stash');
   await expect(page.getByRole('heading', { name: 'No fabrics yet' })).toBeVisible();
@@ -57,24 +57,24 @@ test('what a page showed of one notebook is never shown in another, not even for
   await close();
 });
 
-test('bench, piece and stage of a full workshop shut nobody out, by day or by night', async () => {
-  // Six whole pages are looked through rule by rule: on a busy machine that takes its time.
+test('bench, project and stage of a full workshop have no accessibility faults in light or dark', async () => {
+  // Checking six whole pages rule by rule is slow on a busy machine.
   test.slow();
   const { page, close } = await launchProgram();
   await enterDemo(page);
-  const inBothLooks = async (where: string): Promise<void> => {
+  const inBothThemes = async (where: string): Promise<void> => {
     for (const colorScheme of ['light', 'dark'] as const) {
       await page.emulateMedia({ colorScheme });
       expect(await axeFaults(page), `${where}, ${colorScheme}`).toEqual([]);
     }
   };
-  await inBothLooks('bench');
+  await inBothThemes('bench');
   await page.getByRole('region', { name: 'Now' }).getByRole('link').click();
   const stages = page.getByRole('region', { name: 'What is next' });
   await expect(stages).toBeVisible();
-  await inBothLooks('piece');
+  await inBothThemes('project');
   await stages.getByRole('listitem').getByRole('link').first().click();
   await expect(page.getByRole('region', { name: 'Numbers', exact: true })).toBeVisible();
-  await inBothLooks('stage');
+  await inBothThemes('stage');
   await close();
 });

@@ -5,7 +5,7 @@ import {
   dayFromNow,
   goTo,
   mainAction,
-  openPiece,
+  openProject,
   openStage,
   stageRow,
   title,
@@ -48,26 +48,26 @@ test('a ring-shaped project goes from an empty notebook through all its stages a
 });
 
 async function beginNotebook(page: Page): Promise<void> {
-  await page.getByRole('button', { name: 'Begin my notebook' }).click();
-  const dialog = page.getByRole('dialog', { name: 'Begin my notebook' });
+  await page.getByRole('button', { name: 'Start my notebook' }).click();
+  const dialog = page.getByRole('dialog', { name: 'Start my notebook' });
   await dialog.getByRole('textbox', { name: 'Name of the workshop' }).fill('Attic table');
   await dialog.getByRole('radio', { name: 'inches' }).check();
-  await dialog.getByRole('button', { name: 'Begin', exact: true }).click();
-  await expect(title(page, 'A new piece')).toBeFocused();
+  await dialog.getByRole('button', { name: 'Start', exact: true }).click();
+  await expect(title(page, 'New project')).toBeFocused();
 }
 
 async function writeDownProject(page: Page): Promise<void> {
   await page.getByRole('textbox', { name: 'Name' }).fill(PROJECT);
   await page.getByRole('radio', { name: 'Gift' }).check();
-  await page.getByRole('textbox', { name: 'For whom' }).fill('Aunt Wren');
+  await page.getByRole('textbox', { name: 'Who it’s for' }).fill('Aunt Wren');
   await page.getByLabel('Due').fill(dayFromNow(60));
   await page.getByRole('radio', { name: 'Round' }).check();
   await page.getByRole('textbox', { name: 'Across' }).fill('48 1/2');
   await page.getByRole('checkbox', { name: 'It has a hole in the middle' }).check();
   await page.getByRole('textbox', { name: 'Hole across' }).fill('6 1/2 in');
   await page.getByRole('checkbox', { name: /A slit runs/ }).check();
-  await page.getByRole('radio', { name: /^Ring-shaped skirt with a slit/ }).check();
-  await page.getByRole('button', { name: 'Begin this piece' }).click();
+  await page.getByRole('radio', { name: /^Tree skirt/ }).check();
+  await page.getByRole('button', { name: 'Start this project' }).click();
   await expect(title(page, PROJECT)).toBeFocused();
   const leaf = page.getByRole('region', { name: 'What it is' });
   await expect(leaf.getByText('Round, 48 1/2 in across, 6 1/2 in hole, slit.')).toBeVisible();
@@ -79,14 +79,14 @@ async function writeDownProject(page: Page): Promise<void> {
 /** Adds a new fabric with a purchase of two yards and its price. */
 async function buyFabric(page: Page): Promise<void> {
   await goTo(page, 'Stash');
-  await mainAction(page, 'Add a fabric').click();
+  await mainAction(page, 'Add fabric').click();
   const dialog = page.getByRole('dialog', { name: 'A new fabric' });
   await dialog.getByRole('textbox', { name: 'Name' }).fill(FABRIC);
   await dialog.getByRole('textbox', { name: 'Size' }).fill('2 yd');
   await dialog.getByRole('textbox', { name: 'What it cost' }).fill('24');
   await dialog.getByRole('button', { name: 'Add the fabric' }).click();
   await expect(title(page, FABRIC)).toBeFocused();
-  await openPiece(page, PROJECT);
+  await openProject(page, PROJECT);
 }
 
 /** The large figure of the open calculator. */
@@ -139,7 +139,7 @@ async function piecing(page: Page): Promise<void> {
 }
 
 async function longarm(page: Page): Promise<void> {
-  await passGate(page, 'Check before you start', ['Top measured, backing and batting larger on every side']);
+  await passGate(page, 'Check before you start', ['Top measured; backing and batting larger on every side']);
   await mainAction(page, 'Send it out').click();
   const sending = page.getByRole('dialog', { name: 'Send it out' });
   await sending.getByLabel('Who’s quilting it').fill('Copper Needle Longarm');
@@ -172,10 +172,10 @@ async function centerCut(page: Page): Promise<void> {
   await expect(dialog.getByRole('checkbox', { name: 'Outside is bound' })).toHaveCount(0);
   await dialog.getByRole('button', { name: 'Cancel' }).click();
   await passGate(page, 'Check before cutting', [
-    'Center measured twice, on two different days or by two ways',
+    'Center measured twice, on two days or in two ways',
     'Diameter tried on a practice piece',
     'Seam line stay-stitched',
-    'Slit drawn from edge to center, along a seam where there is one',
+    'Slit drawn from edge to center, along a seam if there is one',
     'Both sides of the slit stay-stitched',
   ]);
   await mainAction(page, 'The center is cut').click();
@@ -205,9 +205,9 @@ async function handFinish(page: Page): Promise<void> {
 }
 
 async function holeGrows(page: Page): Promise<void> {
-  await page.getByRole('link', { name: 'Change it' }).click();
+  await page.getByRole('link', { name: 'Change' }).click();
   await page.getByRole('textbox', { name: 'Hole across' }).fill('7');
-  await page.getByRole('button', { name: 'Keep the changes' }).click();
+  await page.getByRole('button', { name: 'Save' }).click();
   await expect(title(page, PROJECT)).toBeFocused();
   await stageRow(page, 'Bind hole and slit').getByRole('link').click();
   await expect(page.getByText(OUT_OF_DATE)).toBeVisible();
@@ -215,13 +215,13 @@ async function holeGrows(page: Page): Promise<void> {
 
 async function findEverything(page: Page): Promise<void> {
   await expect(page.getByText('1 finished', { exact: true })).toBeVisible();
-  await openPiece(page, PROJECT);
+  await openProject(page, PROJECT);
   for (const stage of STAGES) await expect(stageRow(page, stage)).toContainText('done');
   const leaf = page.getByRole('region', { name: 'What it is' });
   await expect(leaf.getByText('Round, 48 1/2 in across, 7 in hole, slit.')).toBeVisible();
   // 18 in and 9 1/2 in of a fabric 42 in wide, bought 72 in long for 24.00.
   await expect(leaf.getByRole('listitem').filter({ hasText: FABRIC })).toContainText('1155 sq in');
-  await expect(leaf.getByRole('listitem').filter({ hasText: 'Together' })).toContainText('$9.17');
+  await expect(leaf.getByRole('listitem').filter({ hasText: 'Total' })).toContainText('$9.17');
   await leaf.getByRole('button', { name: /^Show all/ }).click();
   for (const stage of STAGES) {
     await expect(leaf.getByRole('listitem').filter({ hasText: `${stage}: done` })).toHaveCount(1);
@@ -233,7 +233,9 @@ async function findEverything(page: Page): Promise<void> {
   await expect(page.getByText(SAVED)).toBeVisible();
   await expect(page.getByRole('region', { name: 'Fabric' }).getByRole('listitem')).toContainText('18 in cut');
   await openStage(page, PROJECT, 'Quilting, sent out');
-  await expect(page.getByRole('region', { name: 'Trips to the quilter' })).toContainText('Copper Needle Longarm');
+  await expect(page.getByRole('region', { name: 'Trips to the quilter' })).toContainText(
+    'Copper Needle Longarm',
+  );
   await openStage(page, PROJECT, 'Bind the outside');
   await expect(answer(page)).toHaveText('22 × 22 in');
   await expect(page.getByRole('button', { name: 'Save the new answer' })).toBeVisible();
@@ -247,11 +249,11 @@ async function findEverything(page: Page): Promise<void> {
   await goTo(page, 'Stash');
   await page.getByRole('link', { name: FABRIC }).click();
   await expect(title(page, FABRIC)).toBeVisible();
-  await expect(page.getByRole('region', { name: 'Its pieces' })).toContainText('42 × 44 1/2 in');
+  await expect(page.getByRole('region', { name: 'Pieces of this fabric' })).toContainText('42 × 44 1/2 in');
   await expect(page.getByRole('region', { name: 'Ledger' }).getByRole('listitem')).toContainText([
     /Cut 9 1\/2 in for Hearth round/,
-    /Took back: cut 9 1\/2 in for Hearth round/,
-    /Cut 9 1\/2 in for Hearth round.*taken back/,
+    /Undone: cut 9 1\/2 in for Hearth round/,
+    /Cut 9 1\/2 in for Hearth round.*undone/,
     /Cut 1\/2 yd for Hearth round/,
     /Bought 2 yd/,
   ]);

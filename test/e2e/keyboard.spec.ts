@@ -7,10 +7,10 @@ test('a notebook is begun, a piece written down, a cut booked and a stage finish
   const { page, close } = await launchProgram();
   const status = page.getByRole('status').first();
   await test.step('begin the notebook', async () => {
-    await press(page, page.getByRole('button', { name: 'Begin my notebook' }));
+    await press(page, page.getByRole('button', { name: 'Start my notebook' }));
     await type(page, 'Name of the workshop', 'Attic table');
     await page.keyboard.press('Enter');
-    await expect(title(page, 'A new piece')).toBeFocused();
+    await expect(title(page, 'New project')).toBeFocused();
   });
   await test.step('write down a ring', async () => {
     await type(page, 'Name', 'Hearth round');

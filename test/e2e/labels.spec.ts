@@ -52,7 +52,7 @@ async function goTo({ page }: DevelopedProgram, hash: string) {
   }, `#${hash}`);
 }
 
-test('from the scanner to the ledger in two keys of the maker’s, and back by undo', async () => {
+test('from the scanner to the ledger in two key presses, and back by undo', async () => {
   const program = await launchProgram();
   const { page } = program;
   await addProject(program, 'Porch ring');
@@ -78,7 +78,7 @@ test('from the scanner to the ledger in two keys of the maker’s, and back by u
   };
   await scan(program, codeOfPiece(pieceId));
   await expect(amount).toBeFocused();
-  await expect(page.getByRole('combobox', { name: 'For which piece' })).toHaveValue(projectId);
+  await expect(page.getByRole('combobox', { name: 'For which project' })).toHaveValue(projectId);
   await expect(amount).toHaveValue(/^24/);
   await press('9');
   await press('Enter');
@@ -91,7 +91,7 @@ test('from the scanner to the ledger in two keys of the maker’s, and back by u
     'Winter ring',
   );
 
-  // Scanned again where it lies open: what is still set aside is proposed, and Enter alone books it.
+  // Scanned again while its fabric is open: what is still set aside is suggested, and Enter alone records it.
   await scan(program, codeOfPiece(pieceId));
   await expect(amount).toBeFocused();
   await expect(amount).toHaveValue(/^15/);
@@ -99,7 +99,7 @@ test('from the scanner to the ledger in two keys of the maker’s, and back by u
   await expect(page.getByRole('dialog')).toHaveCount(0);
   expect(await thereAndHeld()).toEqual([inches(48), 0]);
 
-  // More than there is stays impossible, and nothing typed is lost.
+  // More than there is cannot be recorded, and nothing typed is lost.
   await scan(program, codeOfPiece(pieceId));
   await expect(amount).toBeFocused();
   await page.keyboard.type('99');
@@ -116,7 +116,7 @@ test('from the scanner to the ledger in two keys of the maker’s, and back by u
   await program.close();
 });
 
-test('a code typed into the search finds the piece; one used up leads to its ledger; a scan in a field sends nothing off', async () => {
+test('a code typed into the search finds the piece; a used-up piece leads to its ledger; a scan in a field submits nothing', async () => {
   const program = await launchProgram();
   const { page } = program;
   await addProject(program, 'Winter ring');
@@ -127,20 +127,20 @@ test('a code typed into the search finds the piece; one used up leads to its led
   await goTo(program, '/stash');
   const find = page.getByRole('textbox', { name: 'Find' });
   await find.fill(formatPieceCode(codeOfPiece(pieceId)).toLowerCase());
-  const coded = page.getByRole('list', { name: /^With the code/ });
+  const coded = page.getByRole('list', { name: /^Pieces with the code/ });
   await expect(coded).toContainText('Kettle blue');
   await expect(coded).toContainText('42 × 72 in');
   await find.press('Enter');
   await expect(page.getByRole('dialog', { name: 'Use “Kettle blue”' })).toBeVisible();
   await page.keyboard.press('Escape');
 
-  // Scanned into the search, and used up by now.
+  // A used-up piece, scanned into the search.
   await goTo(program, '/stash');
   await find.focus();
   await scan(program, codeOfPiece(gone));
   const dialog = page.getByRole('dialog');
   await expect(dialog).toContainText('Nothing is left of this piece');
-  await dialog.getByRole('link', { name: 'See its ledger' }).click();
+  await dialog.getByRole('link', { name: 'Open its ledger' }).click();
   await expect(page.getByRole('heading', { level: 1, name: 'Kettle blue' })).toBeVisible();
   await expect(dialog).toHaveCount(0);
 
@@ -154,7 +154,7 @@ test('a code typed into the search finds the piece; one used up leads to its led
   await program.close();
 });
 
-test('the labels on the sheet decode to their pieces, at the size they are said to have', async () => {
+test('the labels on the sheet decode to their pieces, at their nominal size', async () => {
   const folder = await mkdtemp(path.join(os.tmpdir(), 'ringbound-test-'));
   const program = await launchProgram();
   const { page, electron } = program;
@@ -166,7 +166,7 @@ test('the labels on the sheet decode to their pieces, at the size they are said 
   await goTo(program, `/stash/${fabricId}`);
   await page.getByRole('button', { name: 'Labels', exact: true }).click();
   await expect(page.getByRole('status').filter({ hasText: '3 labels on 1 sheet' })).toBeVisible();
-  const start = page.getByRole('textbox', { name: 'Begin at label number' });
+  const start = page.getByRole('textbox', { name: 'Start at label number' });
   await start.fill('14');
   await start.press('Enter');
   await expect(page.getByRole('status').filter({ hasText: '3 labels on 2 sheets' })).toBeVisible();
@@ -180,7 +180,7 @@ test('the labels on the sheet decode to their pieces, at the size they are said 
   expect([first?.width, first?.height]).toEqual([8.5, 11]);
   const squares = (sheet = first) =>
     (sheet?.boxes ?? []).filter(({ width, height }) => Math.abs(width - height) < 0.002 && width > 0.5);
-  // Each code is two: what is dark of it, 21 modules across, and the light square with the quiet zone of 4 round it.
+  // Each code is drawn as two squares: the dark one of 21 modules, and the light one with a quiet zone of 4 around it.
   expect(squares()).toHaveLength(4);
   const [dark = 0, light = 0] = squares(second)
     .map(({ width }) => width)

@@ -1,6 +1,6 @@
 import { expect, test } from '@playwright/test';
 import { launchProgram } from '#test/helpers/launch';
-import { goTo, openPiece, stageRow, title } from '#test/helpers/notebook-steps';
+import { goTo, openProject, stageRow, title } from '#test/helpers/notebook-steps';
 import { writeDownTops } from '#test/helpers/tops';
 import { axeFaults } from './axe-faults';
 
@@ -75,19 +75,21 @@ test('a running project follows another plan and keeps what was recorded of it',
   const { page, close } = await launchProgram();
   await writeDownTops(page, ['Alder throw']);
   await goTo(page, 'Bench');
-  await openPiece(page, 'Alder throw');
-  await page.getByRole('button', { name: 'Follow another plan' }).click();
-  const dialog = page.getByRole('dialog', { name: 'Follow another plan' });
+  await openProject(page, 'Alder throw');
+  await page.getByRole('button', { name: 'Switch plan' }).click();
+  const dialog = page.getByRole('dialog', { name: 'Switch plan' });
   await dialog.getByRole('radio', { name: /^Runner/ }).check();
   await test.step('what it would change is said before it is followed', async () => {
-    const foreseen = dialog.getByRole('region', { name: 'What would change' });
-    const of = (words: string) => foreseen.locator('dt', { hasText: words }).locator('+ dd');
-    await expect(of('Stays, with all that is recorded')).toContainText('Piece the top');
+    const preview = dialog.getByRole('region', { name: 'What would change' });
+    const of = (words: string) => preview.locator('dt', { hasText: words }).locator('+ dd');
+    await expect(of('Stays, with everything recorded')).toContainText('Piece the top');
     await expect(of('New')).toContainText('Quilt at home');
-    await expect(of('Not in the plan, kept in the history')).toContainText('Quilting, sent out');
+    await expect(of('Not in the plan; stays because something is recorded')).toContainText(
+      'Quilting, sent out',
+    );
     expect(await axeFaults(page)).toEqual([]);
   });
-  await dialog.getByRole('button', { name: 'Follow this plan' }).click();
+  await dialog.getByRole('button', { name: 'Switch to this plan' }).click();
   await expect(dialog).toBeHidden();
   await expect(stageRow(page, 'Piece the top')).toContainText('done');
   await expect(stageRow(page, 'Quilting, sent out')).toContainText('skipped');

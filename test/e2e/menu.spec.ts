@@ -1,6 +1,6 @@
 import { type ElectronApplication, expect, test } from '@playwright/test';
 import { launchProgram } from '#test/helpers/launch';
-import { title, writeDownRing } from '#test/helpers/notebook-steps';
+import { title, enterRing } from '#test/helpers/notebook-steps';
 
 interface MenuEntry {
   readonly label: string;
@@ -32,10 +32,10 @@ function choose(electron: ElectronApplication, menu: string, entry: string): Pro
 
 test('every place has an entry in the menu with a key of its own, and the entry opens it', async () => {
   const { page, electron, close } = await launchProgram();
-  await writeDownRing(page, 'Harvest round');
+  await enterRing(page, 'Harvest round');
   const places = await entriesOf(electron, 'Go');
   expect(places).toEqual(
-    ['Bench', 'Projects', 'Days', 'Out', 'Stash', 'Shopping', 'Workshop'].map((label, place) => ({
+    ['Bench', 'Projects', 'Days', 'At the quilter', 'Stash', 'Shopping', 'Workshop'].map((label, place) => ({
       label,
       key: `CmdOrCtrl+${String(place + 1)}`,
     })),
@@ -52,6 +52,6 @@ test('every place has an entry in the menu with a key of its own, and the entry 
   await choose(electron, 'Edit', 'Undo');
   await expect(page.getByRole('status').first()).toHaveText('Undone: Started “Harvest round”');
   await choose(electron, 'Notebook', 'New project');
-  await expect(title(page, 'A new piece')).toBeVisible();
+  await expect(title(page, 'New project')).toBeVisible();
   await close();
 });

@@ -5,12 +5,12 @@ import { expect, type Page, test } from '@playwright/test';
 import { lengthFromInches } from '#core/units/length';
 import { askStore } from '#test/helpers/ask-store';
 import { launchProgram } from '#test/helpers/launch';
-import { goTo, mainAction, openPiece, title } from '#test/helpers/notebook-steps';
+import { goTo, mainAction, openProject, title } from '#test/helpers/notebook-steps';
 import { axeFaults } from './axe-faults';
 
 const DAY = '2027-02-28';
 
-/** A ring whose backing was worked out and kept. */
+/** A ring with a saved backing. */
 async function ringWithBacking(page: Page): Promise<void> {
   const plans = await askStore(page, 'stage-plan:list', {});
   const stagePlanId = plans.find(({ name }) => name === 'Tree skirt')?.id;
@@ -19,29 +19,32 @@ async function ringWithBacking(page: Page): Promise<void> {
   const { projectId } = await askStore(page, 'project:create', {
     stagePlanId,
     details: {
-      ...{ name: 'Harvest round', purpose: 'own', forWhom: '', dueOn: null, settingChanges: {}, notes: '' },
-      ...{
-        outline: { shape: 'circle', diameter: inches(50) },
-        hole: { diameter: inches(6) },
-        hasSlit: false,
-      },
+      name: 'Harvest round',
+      purpose: 'own',
+      forWhom: '',
+      dueOn: null,
+      settingChanges: {},
+      notes: '',
+      outline: { shape: 'circle', diameter: inches(50) },
+      hole: { diameter: inches(6) },
+      hasSlit: false,
     },
   });
   const { stages } = await askStore(page, 'project:open', { projectId });
   const stageId = stages.find(({ kind }) => kind === 'longarm')?.id;
-  if (stageId === undefined) throw new Error('Nothing is quilted');
+  if (stageId === undefined) throw new Error('No quilting stage');
   await askStore(page, 'calculation:save', { stageId, calculator: 'backing', ownInput: {} });
 }
 
-test('a line is ticked off into the stash and the ledger, and undone after the program was closed and opened again', async () => {
+test('an item bought goes into the stash and the ledger, and can be undone after a restart', async () => {
   const folder = await mkdtemp(path.join(os.tmpdir(), 'ringbound-shopping-'));
   const workshop = path.join(folder, 'workshop');
   const first = await launchProgram({ workshop });
-  await expect(first.page.getByRole('button', { name: 'Begin my notebook' })).toBeVisible();
+  await expect(first.page.getByRole('button', { name: 'Start my notebook' })).toBeVisible();
   await ringWithBacking(first.page);
   await goTo(first.page, 'Shopping');
   await expect(first.page.getByText('3 1/2 yd', { exact: true })).toBeVisible();
-  await mainAction(first.page, 'Add a line').click();
+  await mainAction(first.page, 'Add an item').click();
   await first.page.getByRole('textbox', { name: 'What' }).fill('Walking foot needles');
   await first.page.getByRole('textbox', { name: 'What' }).press('Enter');
   await expect(first.page.getByText('Walking foot needles', { exact: true })).toBeVisible();
@@ -50,10 +53,10 @@ test('a line is ticked off into the stash and the ledger, and undone after the p
     expect(await axeFaults(first.page), colorScheme).toEqual([]);
   }
   await first.page.getByRole('button', { name: 'Bought: Backing' }).click();
-  await first.page.getByRole('textbox', { name: 'What it is called' }).fill('Plain ecru');
+  await first.page.getByRole('textbox', { name: 'Name' }).fill('Plain ecru');
   await first.page.getByRole('textbox', { name: 'What it cost' }).fill('31.50');
-  expect(await axeFaults(first.page), 'the question').toEqual([]);
-  await first.page.getByRole('button', { name: 'Tick it off' }).click();
+  expect(await axeFaults(first.page), 'the dialog').toEqual([]);
+  await first.page.getByRole('button', { name: 'Save' }).click();
   await expect(first.page.getByRole('dialog')).toBeHidden();
   await expect(first.page.getByText('3 1/2 yd', { exact: true })).toBeHidden();
   await expect(first.page.getByText('Walking foot needles', { exact: true })).toBeVisible();
@@ -63,7 +66,9 @@ test('a line is ticked off into the stash and the ledger, and undone after the p
   await goTo(second.page, 'Stash');
   await second.page.getByRole('link', { name: 'Plain ecru' }).click();
   await expect(
-    second.page.getByRole('region', { name: 'Its pieces' }).getByRole('link', { name: 'Harvest round' }),
+    second.page
+      .getByRole('region', { name: 'Pieces of this fabric' })
+      .getByRole('link', { name: 'Harvest round' }),
   ).toBeVisible();
   await expect(second.page.getByText('$31.50').first()).toBeVisible();
   await second.page.keyboard.press('Control+z');
@@ -75,9 +80,9 @@ test('a line is ticked off into the stash and the ledger, and undone after the p
   await rm(folder, { recursive: true, force: true });
 });
 
-test('from a piece the maker asks which fabric fits what it needs, and sets the best aside with Enter', async () => {
+test('from a project the maker looks for fabric that fits, and sets the best aside with Enter', async () => {
   const { page, close } = await launchProgram();
-  await expect(page.getByRole('button', { name: 'Begin my notebook' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Start my notebook' })).toBeVisible();
   await ringWithBacking(page);
   for (const [name, length] of [
     ['Long bolt', 300],
@@ -87,18 +92,31 @@ test('from a piece the maker asks which fabric fits what it needs, and sets the 
     const inches = lengthFromInches;
     const { fabricId } = await askStore(page, 'fabric:create', {
       details: {
-        ...{ name, print: '', colorWords: '', fiber: '', direction: 'any', width: inches(42) },
-        ...{ isWashed: false, supplier: '', place: 'Shelf 3', swatch: '#88aa99', notes: '' },
+        name,
+        print: '',
+        colorWords: '',
+        fiber: '',
+        direction: 'any',
+        width: inches(42),
+        isWashed: false,
+        supplier: '',
+        place: 'Shelf 3',
+        swatch: '#88aa99',
+        notes: '',
       },
     });
     const size = { width: inches(42), length: inches(length) };
     await askStore(page, 'ledger:buy', {
-      ...{ fabricId, kind: 'yardage', size, costMinor: 0, note: '' },
+      fabricId,
+      kind: 'yardage',
+      size,
+      costMinor: 0,
+      note: '',
       on: DAY as never,
     });
   }
-  await openPiece(page, 'Harvest round');
-  await page.getByRole('link', { name: 'Which fabric fits' }).click();
+  await openProject(page, 'Harvest round');
+  await page.getByRole('link', { name: 'What to buy for it' }).click();
   await expect(title(page, 'Shopping')).toBeVisible();
   await page.getByRole('button', { name: 'Which fabric fits: Backing for Harvest round' }).click();
   const dialog = page.getByRole('dialog', { name: 'Which fabric fits Backing' });
@@ -109,7 +127,7 @@ test('from a piece the maker asks which fabric fits what it needs, and sets the 
   await dialog.getByRole('textbox', { name: 'Find the fabric' }).press('Enter');
   await expect(dialog).toBeHidden();
   await expect(page.getByText('Nothing to buy')).toBeVisible();
-  await openPiece(page, 'Harvest round');
+  await openProject(page, 'Harvest round');
   await expect(page.getByRole('listitem').filter({ hasText: 'Just right' })).toContainText('set aside');
   await page.keyboard.press('Control+z');
   await expect(page.getByRole('listitem').filter({ hasText: 'Just right' })).toHaveCount(0);

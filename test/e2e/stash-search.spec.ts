@@ -13,8 +13,12 @@ async function addFabric(page: Page, name: string, colorWords: string, inches: n
   const details = { ...none, name, colorWords, direction: 'any', width, isWashed: true, swatch: '#4b6a88' };
   const { fabricId } = await askStore(page, 'fabric:create', { details: details as never });
   await askStore(page, 'ledger:buy', {
-    ...{ fabricId, kind: 'yardage', size: { width, length: lengthFromInches(inches) }, costMinor: 1_200 },
-    ...{ on: calendarDate('2026-02-01'), note: '' },
+    fabricId,
+    kind: 'yardage',
+    size: { width, length: lengthFromInches(inches) },
+    costMinor: 1_200,
+    on: calendarDate('2026-02-01'),
+    note: '',
   });
 }
 
@@ -25,7 +29,7 @@ async function expectNoFaults(page: Page, where: string): Promise<void> {
   }
 }
 
-test('what is searched, narrowed down and grouped is saved by name, and opened again by its key after a restart', async () => {
+test('a search with filters and groups is saved by name, and opened by its shortcut after a restart', async () => {
   test.slow();
   await withTemporaryFolder(async (workshop) => {
     const first = await launchProgram({ workshop });
@@ -35,11 +39,11 @@ test('what is searched, narrowed down and grouped is saved by name, and opened a
     await goTo(page, 'Stash');
     await page.getByRole('textbox', { name: 'Find' }).fill('kettle');
     await expect(page.getByText('2 fabrics found')).toBeVisible();
-    await page.getByRole('button', { name: 'Narrow it down' }).click();
+    await page.getByRole('button', { name: 'Filters' }).click();
     await page.getByRole('textbox', { name: 'Free in one piece' }).fill('18 in');
     await page.getByRole('textbox', { name: 'Free in one piece' }).press('Enter');
     await expect(page.getByText('1 fabric found')).toBeVisible();
-    await page.getByRole('combobox', { name: 'In groups' }).selectOption('By color');
+    await page.getByRole('combobox', { name: 'Groups' }).selectOption('By color');
     const heading = page.getByRole('button', { name: /^Blue 1 fabric$/ });
     await expect(heading).toBeVisible();
     await heading.focus();
@@ -53,9 +57,9 @@ test('what is searched, narrowed down and grouped is saved by name, and opened a
     const saved = page.getByRole('button', { name: 'Kettles by the half yard', exact: true });
     await expect(saved).toHaveAttribute('aria-pressed', 'true');
     await expectNoFaults(page, 'stash');
-    await page.getByRole('link', { name: 'Insight' }).click();
-    await expect(page.getByRole('figure', { name: 'Bought against used' })).toBeVisible();
-    await expectNoFaults(page, 'insight');
+    await page.getByRole('link', { name: 'Stash in numbers' }).click();
+    await expect(page.getByRole('figure', { name: 'Bought and used' })).toBeVisible();
+    await expectNoFaults(page, 'stash in numbers');
     await first.close();
 
     const second = await launchProgram({ workshop });

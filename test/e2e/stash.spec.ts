@@ -1,7 +1,7 @@
 import { expect, test } from '@playwright/test';
 import { launchProgram } from '#test/helpers/launch';
 
-test('a fabric is added with its first piece and found again by its words, and a photo that is none is refused in words', async () => {
+test('a fabric is added with its first piece and found by its words, and a file that is not a photo is refused', async () => {
   const { page, close } = await launchProgram();
   await page.getByRole('navigation').getByRole('link', { name: 'Stash' }).click();
   await expect(page.getByRole('heading', { level: 1, name: 'Stash' })).toBeFocused();
@@ -17,10 +17,10 @@ test('a fabric is added with its first piece and found again by its words, and a
   const notAPhoto = { name: 'fabric.png', mimeType: 'image/png', buffer: Buffer.from('no picture') };
   await page.getByLabel('Photo file').setInputFiles(notAPhoto);
   await expect(page.getByText(/not a picture the notebook can keep/)).toBeVisible();
-  await page.getByRole('button', { name: 'Without a photo' }).click();
+  await page.getByRole('button', { name: 'No photo' }).click();
   await page.getByRole('textbox', { name: 'Size' }).press('Enter');
   await expect(page.getByRole('heading', { level: 1, name: 'Kettle blue' })).toBeVisible();
-  await expect(page.getByRole('img', { name: 'Off the roll, 18 × 22 in, to scale' })).toBeVisible();
+  await expect(page.getByRole('img', { name: 'By the yard, 18 × 22 in, to scale' })).toBeVisible();
   await page.getByRole('main').getByRole('link', { name: 'Stash' }).click();
   await page.getByRole('textbox', { name: 'Find' }).pressSequentially('deep ket');
   await expect(page.getByRole('listitem').getByRole('link', { name: 'Kettle blue' })).toBeVisible();

@@ -10,14 +10,14 @@ const QUILTER = 'Copper Needle Longarm';
 const STAGE = 'Quilting, sent out';
 
 async function addQuilter(page: Page): Promise<void> {
-  await goTo(page, 'Out');
+  await goTo(page, 'At the quilter');
   await mainAction(page, 'Add a contact').click();
-  const dialog = page.getByRole('dialog', { name: 'A new contact' });
+  const dialog = page.getByRole('dialog', { name: 'Add a contact' });
   await dialog.getByRole('textbox', { name: 'Name' }).fill(QUILTER);
   await dialog.getByRole('textbox', { name: 'Their rate' }).fill('0.025');
   await dialog.getByRole('textbox', { name: 'Their minimum' }).fill('60');
   await dialog.getByRole('textbox', { name: 'They say it takes' }).fill('18');
-  await dialog.getByRole('button', { name: 'Add the contact' }).click();
+  await dialog.getByRole('button', { name: 'Save' }).click();
   await expect(title(page, QUILTER)).toBeFocused();
   await expect(page.getByText('18 days promised; no trip has ended yet')).toBeVisible();
 }
@@ -30,7 +30,7 @@ test('a quilter is saved and compared, two tops go in one package, one comes bac
   await test.step('compared for the project', async () => {
     await openStage(page, 'Alder throw', STAGE);
     const offers = page.getByRole('region', { name: 'Who could quilt it' }).getByRole('listitem');
-    // 50 × 60 in at 0.025 a square inch is 75.00 (common practice: area by rate).
+    // 50 × 60 in at 0.025 per square inch is 75.00 (common practice: area by rate).
     await expect(offers).toContainText(QUILTER);
     await expect(offers).toContainText('$75.00');
     await expect(offers).toContainText('at their rate');
@@ -45,7 +45,7 @@ test('a quilter is saved and compared, two tops go in one package, one comes bac
     await page.getByText('The same as a table').click();
     const row = page.getByRole('table', { name: 'Pieces' }).getByRole('row', { name: /Alder throw/ });
     await expect(row).toContainText(`18 days, as ${QUILTER} promises`);
-    await goTo(page, 'Out');
+    await goTo(page, 'At the quilter');
     await expect(page.getByText('Reserved, not sent yet')).toBeVisible();
     await openStage(page, 'Alder throw', STAGE);
   });
@@ -70,9 +70,9 @@ test('a quilter is saved and compared, two tops go in one package, one comes bac
   });
 
   await test.step('an update is added for both', async () => {
-    await goTo(page, 'Out');
-    await expect(page.getByText('2 pieces away with 1 contact')).toBeVisible();
-    await page.getByRole('button', { name: 'Write down what is heard' }).click();
+    await goTo(page, 'At the quilter');
+    await expect(page.getByText('2 projects at 1 contact')).toBeVisible();
+    await page.getByRole('button', { name: 'Add an update' }).click();
     const dialog = page.getByRole('dialog', { name: `What is heard from ${QUILTER}` });
     await dialog.getByRole('radio', { name: 'On the frame' }).check();
     await expect(dialog.getByRole('checkbox', { name: /other piece in the package/ })).toBeChecked();
@@ -89,8 +89,8 @@ test('a quilter is saved and compared, two tops go in one package, one comes bac
     await dialog.getByRole('checkbox', { name: 'Alder throw' }).uncheck();
     await dialog.getByRole('button', { name: 'Save' }).click();
     await expect(dialog).toBeHidden();
-    await goTo(page, 'Out');
-    await expect(page.getByText('1 piece away with 1 contact')).toBeVisible();
+    await goTo(page, 'At the quilter');
+    await expect(page.getByText('1 project at 1 contact')).toBeVisible();
   });
 
   await test.step('the overdue one shows up on the bench', async () => {

@@ -1,18 +1,18 @@
 import { expect, test } from '@playwright/test';
 import { launchProgram } from '#test/helpers/launch';
 import { axeFaults } from './axe-faults';
-import { openStage, title, writeDownRing } from '#test/helpers/notebook-steps';
+import { openStage, title, enterRing } from '#test/helpers/notebook-steps';
 import { withTemporaryFolder } from '#test/helpers/temporary-folder';
 
 test('an empty notebook offers its two ways to begin, and none of its pages shuts anyone out', async () => {
   const { page, close } = await launchProgram();
-  await expect(page.getByRole('button', { name: 'Look round the demo workshop' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Look around the demo workshop' })).toBeVisible();
   expect(await axeFaults(page)).toEqual([]);
-  await page.getByRole('button', { name: 'Begin my notebook' }).click();
+  await page.getByRole('button', { name: 'Start my notebook' }).click();
   expect(await axeFaults(page)).toEqual([]);
   await page.keyboard.press('Escape');
-  await expect(page.getByRole('button', { name: 'Begin my notebook' })).toBeFocused();
-  await writeDownRing(page, 'Harvest round');
+  await expect(page.getByRole('button', { name: 'Start my notebook' })).toBeFocused();
+  await enterRing(page, 'Harvest round');
   expect(await axeFaults(page)).toEqual([]);
   for (const place of ['Bench', 'Projects', 'Stash', 'Workshop']) {
     await page.getByRole('navigation').getByRole('link', { name: place }).click();
@@ -28,24 +28,24 @@ test('an empty notebook offers its two ways to begin, and none of its pages shut
 test('a length that cannot be read stays as typed, keeps the piece from being begun, and is asked for in words', async () => {
   const { page, close } = await launchProgram();
   await page.getByRole('link', { name: 'Projects' }).click();
-  await page.getByRole('link', { name: 'Begin a piece' }).click();
+  await page.getByRole('link', { name: 'New project' }).click();
   await page.getByRole('textbox', { name: 'Name' }).fill('Unmeasured');
   const across = page.getByRole('textbox', { name: 'Across' });
   await across.fill('about a yard');
-  await page.getByRole('button', { name: 'Begin this piece' }).click();
+  await page.getByRole('button', { name: 'Start this project' }).click();
   await expect(across).toBeFocused();
   await expect(across).toHaveValue('about a yard');
   await expect(across).toHaveAccessibleDescription(/“about a yard”.*Write it like/);
   await page.getByRole('navigation').getByRole('link', { name: 'Bench' }).click();
   await page.getByRole('link', { name: 'Projects' }).click();
-  await page.getByRole('link', { name: 'Begin a piece' }).click();
+  await page.getByRole('link', { name: 'New project' }).click();
   await expect(page.getByRole('textbox', { name: 'Name' })).toHaveValue('Unmeasured');
   await close();
 });
 
 test('what was done last can be undone and redone by keys, but in a text field the keys are the field’s own', async () => {
   const { page, close } = await launchProgram();
-  await writeDownRing(page, 'Harvest round');
+  await enterRing(page, 'Harvest round');
   await page.getByRole('button', { name: 'Delete', exact: true }).click();
   await expect(title(page, 'Projects')).toBeFocused();
   const row = page.getByRole('link', { name: 'Harvest round' });
@@ -67,7 +67,7 @@ test('what was done last can be undone and redone by keys, but in a text field t
 
 test('the stages of a piece are walked and put in order by keys alone', async () => {
   const { page, close } = await launchProgram();
-  await writeDownRing(page, 'Harvest round');
+  await enterRing(page, 'Harvest round');
   const stages = page.getByRole('region', { name: 'What is next' }).getByRole('listitem').getByRole('link');
   const first = await stages.nth(0).textContent();
   const second = await stages.nth(1).textContent();
@@ -86,7 +86,7 @@ test('the stages of a piece are walked and put in order by keys alone', async ()
 test('the last words typed are kept when the window is closed with the caret still in their field', async () => {
   await withTemporaryFolder(async (workshop) => {
     const first = await launchProgram({ workshop });
-    await writeDownRing(first.page, 'Harvest round');
+    await enterRing(first.page, 'Harvest round');
     await openStage(first.page, 'Harvest round', 'Piece the top');
     await first.page.getByRole('textbox', { name: 'Notes' }).fill('Rust ones first');
     await first.close();
@@ -99,7 +99,7 @@ test('the last words typed are kept when the window is closed with the caret sti
 
 test('booking a cut from an empty stash leads to the first fabric', async () => {
   const { page, close } = await launchProgram();
-  await writeDownRing(page, 'Harvest round');
+  await enterRing(page, 'Harvest round');
   await openStage(page, 'Harvest round', 'Piece the top');
   await page.getByRole('button', { name: 'Record a cut' }).click();
   await page.getByRole('dialog').getByRole('link', { name: 'Add fabric' }).click();

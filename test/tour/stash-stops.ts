@@ -3,24 +3,24 @@ import { codeOfPiece, formatPieceCode } from '#core/stash/piece-code';
 import { askStore } from '#test/helpers/ask-store';
 import { closeDialog, openAt, type Stop } from './stops';
 
-/** The stash in its other looks, and the pages round it. */
+/** The other views of the stash, and its other pages. */
 export const stashStops: readonly Stop[] = [
-  { name: 'stash-insight', go: openAt('/stash/insight', /Insight/) },
-  { name: 'stash-bring-in', go: openAt('/stash/bring-in', /./) },
+  { name: 'stash-numbers', go: openAt('/stash/numbers', /Stash in numbers/) },
+  { name: 'stash-import', go: openAt('/stash/import', /./) },
   {
-    name: 'stash-bring-in-faults',
+    name: 'stash-import-faults',
     go: async (page) => {
-      await openAt('/stash/bring-in', /./)(page);
+      await openAt('/stash/import', /./)(page);
       await page.getByLabel('Paste a table').fill(TABLE_WITH_FAULTS);
       await page.getByRole('columnheader').first().waitFor();
     },
   },
-  { name: 'stash-take-out', go: openAt('/stash/take-out', /./) },
+  { name: 'stash-export', go: openAt('/stash/export', /./) },
   { name: 'stash-kinds', go: openAt('/stash/kinds', /Kinds/) },
   { name: 'stash-places', go: openAt('/stash/places', /Places/) },
-  { name: 'stash-pictures', go: openStashAfresh('/stash?view=shelf') },
-  { name: 'stash-filters', go: openStashAfresh('/stash?by=color') },
-  { name: 'stash-pictures-in-groups', go: openStashAfresh('/stash?view=shelf&by=place') },
+  { name: 'stash-pictures', go: reopenStash('/stash?view=shelf') },
+  { name: 'stash-filters', go: reopenStash('/stash?by=color') },
+  { name: 'stash-pictures-in-groups', go: reopenStash('/stash?view=shelf&by=place') },
   {
     name: 'stash-saved',
     go: async (page) => {
@@ -38,8 +38,8 @@ export const stashStops: readonly Stop[] = [
     go: async (page) => {
       const { pieces } = await pieceInBlue(page);
       const code = codeOfPiece(pieces[0]?.id ?? missing());
-      await openStashAfresh(`/stash?search=${formatPieceCode(code)}`)(page);
-      await page.getByRole('list', { name: /^With the code/ }).waitFor();
+      await reopenStash(`/stash?search=${formatPieceCode(code)}`)(page);
+      await page.getByRole('list', { name: /^Pieces with the code/ }).waitFor();
     },
   },
   {
@@ -61,7 +61,7 @@ export const stashStops: readonly Stop[] = [
   {
     name: 'dialog-labels',
     go: async (page) => {
-      await openStashAfresh('/stash?search=green')(page);
+      await reopenStash('/stash?search=green')(page);
       await page.getByRole('button', { name: 'Labels', exact: true }).click();
       await page.getByRole('dialog').waitFor();
       await page.getByRole('dialog').locator('summary').click();
@@ -71,7 +71,7 @@ export const stashStops: readonly Stop[] = [
   {
     name: 'dialog-save-search',
     go: async (page) => {
-      await openStashAfresh('/stash?search=green')(page);
+      await reopenStash('/stash?search=green')(page);
       await page.getByRole('button', { name: 'Save this search' }).click();
       await page.getByRole('dialog').waitFor();
     },
@@ -82,7 +82,7 @@ export const stashStops: readonly Stop[] = [
   },
 ];
 
-/** A fabric of the demo, with what there is of it. */
+/** A fabric of the demo, with its pieces. */
 async function pieceInBlue(page: Page) {
   const { items } = await askStore(page, 'fabric:list', { search: 'kettle', limit: 1 });
   return items[0] ?? missing();
@@ -92,8 +92,8 @@ function missing(): never {
   throw new Error('The demo has no such fabric');
 }
 
-/** The stash reads its address when it is opened, not while it is open. */
-function openStashAfresh(hash: string) {
+/** Leaves the stash first: it reads its address only when it opens. */
+function reopenStash(hash: string) {
   return async (page: Page) => {
     await openAt('/workshop', /Workshop/)(page);
     await openAt(hash, /Stash/)(page);
@@ -101,7 +101,7 @@ function openStashAfresh(hash: string) {
 }
 
 async function saveSearch(page: Page, words: string, name: string): Promise<void> {
-  await openStashAfresh(`/stash?search=${words}`)(page);
+  await reopenStash(`/stash?search=${words}`)(page);
   await page.getByRole('button', { name: 'Save this search' }).click();
   await page.getByRole('dialog').getByRole('textbox', { name: 'Name' }).fill(name);
   await page.keyboard.press('Enter');

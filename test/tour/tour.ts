@@ -26,7 +26,7 @@ async function tour(): Promise<void> {
 }
 
 async function emptyNotebook({ page }: DevelopedProgram): Promise<void> {
-  await page.getByRole('button', { name: 'Begin my notebook' }).waitFor();
+  await page.getByRole('button', { name: 'Start my notebook' }).waitFor();
   await picture(page, 'empty-opening');
   for (const place of ['projects', 'projects/new', 'out', 'stash', 'shopping', 'workshop']) {
     await page.evaluate((to) => {
@@ -42,7 +42,7 @@ async function emptyNotebook({ page }: DevelopedProgram): Promise<void> {
 
 async function demoWorkshop(program: DevelopedProgram): Promise<void> {
   const { page } = program;
-  await page.getByRole('button', { name: 'Look round the demo workshop' }).click();
+  await page.getByRole('button', { name: 'Look around the demo workshop' }).click();
   await page.getByRole('heading', { level: 1, name: 'Bench' }).waitFor({ timeout: 60_000 });
   const stops = [...(await pageStops(page)), ...dialogStops, ...cuttingStops, ...stashStops].filter(
     ({ name }) => ONLY === '' || ONLY.split(',').some((wanted) => name.includes(wanted)),

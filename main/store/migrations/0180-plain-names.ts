@@ -38,6 +38,14 @@ const CODE_KEYS = new Set(['tone', 'source']);
 /** Columns that hold JSON of the maker's answers and plans; in `change_row` they lie inside the JSON of a row. */
 const JSON_COLUMNS = new Set(['input_json', 'own_input_json', 'answer_json', 'plan_json']);
 
+/** The starting kinds whose names are not what a quilter says, by id, with their old and new names. */
+const NEW_KIND_NAMES: readonly (readonly [id: string, old: string, name: string])[] = [
+  ['8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c000', 'Off the roll', 'By the yard'],
+  ['8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c009', 'Bias, made up', 'Premade bias'],
+  ['8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c00c', 'Batting off the roll', 'Batting by the yard'],
+  ['8d0b6c1e-52f4-4c0a-9b57-3f1e6a70c010', 'Batting, double package', 'Batting, full package'],
+];
+
 const NEED_CHOICE_SQL = `CREATE TABLE need_choice (
   id TEXT PRIMARY KEY NOT NULL,
   project_id TEXT NOT NULL REFERENCES project (id) ON DELETE CASCADE,
@@ -59,6 +67,7 @@ export const plainNames: Migration = {
     renameInTable(database, 'calculation');
     renameInTable(database, 'cutting_plan');
     renameInHistory(database);
+    renameStartingKinds(database);
   },
 };
 
@@ -74,6 +83,14 @@ function renameChoices(database: Database.Database): void {
   } finally {
     database.pragma('ignore_check_constraints = OFF');
   }
+}
+
+/** Renames the starting kinds that still have their old name; a name the maker chose stays. */
+function renameStartingKinds(database: Database.Database): void {
+  const update = database.prepare('UPDATE stash_kind SET name = ? WHERE id = ? AND name = ?');
+  withoutChangeTrigger(database, 'stash_kind', () => {
+    for (const [id, old, name] of NEW_KIND_NAMES) update.run(name, id, old);
+  });
 }
 
 /** Renames codes and keys in the rows of a table as they are now. */

@@ -117,10 +117,10 @@ function Trips({ trips }: { readonly trips: readonly ContactTrip[] }) {
   );
 }
 
-/** `Oct 3 to Nov 10`, `sent Oct 3, not back yet`, `booked, not sent yet`. */
+/** `Oct 3 to Nov 10`, `sent Oct 3, not back yet`, `reserved, not sent yet`. */
 function tripDaysWords(trip: ContactTrip, locale: string): string {
   const { sentOn, backOn } = trip;
-  if (isBookedAhead(trip, trip.stageState)) return 'booked, not sent yet';
+  if (isBookedAhead(trip, trip.stageState)) return 'reserved, not sent yet';
   const day = (date: NonNullable<ContactTrip['sentOn']>) => dateWords(date, locale, today());
   const sent = sentOn === null ? 'on an unknown date' : day(sentOn);
   return backOn === null ? `sent ${sent}, not back yet` : `${sent} to ${day(backOn)}`;

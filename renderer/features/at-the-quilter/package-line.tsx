@@ -1,9 +1,8 @@
 import { useState } from 'react';
 import { Link } from 'react-router';
-import { useWrite } from '#renderer/bridge/query';
 import { TripUpdateDialog } from '#renderer/shared/trip-update-dialog';
 import { dateWords, farWords, today } from '#renderer/text/dates';
-import { askAfterWords, lastWordWords } from '#renderer/text/trip-words';
+import { checkInWords, lastUpdateWords } from '#renderer/text/trip-words';
 import { useDisplay } from '#renderer/ui/base/display';
 import { Button } from '#renderer/ui/page/button';
 import layout from '#renderer/ui/page/layout.module.css';
@@ -15,13 +14,12 @@ export function PackageLine({ sentPackage }: { readonly sentPackage: PackageAway
   const { contact, trips, first, ask } = sentPackage;
   const { locale } = useDisplay();
   const [isAdding, setIsAdding] = useState(false);
-  const telling = useWrite('trip:add-event');
   const on = today();
   const promised =
     first.promisedOn === null
       ? 'no date promised'
       : `promised ${dateWords(first.promisedOn, locale, on)} (${farWords(first.promisedOn, on)})`;
-  const last = lastWordWords(first, locale, on);
+  const last = lastUpdateWords(first, locale, on);
   return (
     <li className={styles['line']}>
       <div className={styles['words']}>
@@ -40,7 +38,7 @@ export function PackageLine({ sentPackage }: { readonly sentPackage: PackageAway
         </span>
       </div>
       <div className={styles['words']}>
-        {ask !== null && <span className={layout['alert']}>Check in: {askAfterWords(ask)}</span>}
+        {ask !== null && <span className={layout['alert']}>Check in: {checkInWords(ask)}</span>}
         {last !== null && <span className={layout['quiet']}>Last: {last}</span>}
       </div>
       <div>
@@ -53,7 +51,6 @@ export function PackageLine({ sentPackage }: { readonly sentPackage: PackageAway
           trip={first}
           startsWith="heard"
           others={trips.length - 1}
-          telling={telling}
           onClose={() => setIsAdding(false)}
         />
       )}

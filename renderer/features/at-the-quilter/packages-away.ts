@@ -1,5 +1,5 @@
 import type { Contact, ContactTrip } from '#core/contract/contacts';
-import { askAfter, type AskAfter, isBookedAhead } from '#core/domain/trip';
+import { reasonToCheckIn, type CheckInReason, isBookedAhead } from '#core/domain/trip';
 import type { CalendarDate } from '#core/units/calendar-date';
 
 /** The trips of one package that are not back yet, with the reason to check in with the quilter, if there is one. */
@@ -7,7 +7,7 @@ export interface PackageAway {
   readonly contact: Contact;
   readonly trips: readonly ContactTrip[];
   readonly first: ContactTrip;
-  readonly ask: AskAfter | null;
+  readonly ask: CheckInReason | null;
 }
 
 /** All packages that are not back yet: first those to check on, the longest overdue or silent first, then by promised day. */
@@ -43,8 +43,12 @@ export function bookedTrips(contacts: readonly Contact[]): readonly ContactTrip[
   return contacts.flatMap(({ trips }) => trips.filter((trip) => isBookedAhead(trip, trip.stageState)));
 }
 
-function pressingAsk(trips: readonly ContactTrip[], on: CalendarDate, silentDays: number): AskAfter | null {
-  const asks = trips.map((trip) => askAfter(trip, on, silentDays)).filter((ask) => ask !== null);
+function pressingAsk(
+  trips: readonly ContactTrip[],
+  on: CalendarDate,
+  silentDays: number,
+): CheckInReason | null {
+  const asks = trips.map((trip) => reasonToCheckIn(trip, on, silentDays)).filter((ask) => ask !== null);
   return asks.toSorted((one, other) => other.days - one.days)[0] ?? null;
 }
 

@@ -57,7 +57,7 @@ export function SentOutPage() {
         </LineSection>
       )}
       {booked.length > 0 && (
-        <LineSection title="Booked, not sent yet">
+        <LineSection title="Reserved, not sent yet">
           {booked.map((trip) => (
             <BookedLine key={trip.id} trip={trip} />
           ))}

@@ -51,7 +51,7 @@ export function ShapeFields({ draft, onChange }: ShapeFieldsProps) {
       {draft.hasHole && (
         <div className={styles['pair']}>
           <LengthField
-            label="Hole diameter"
+            label="Hole across"
             help="From cut edge to cut edge, before it is bound."
             value={draft.holeDiameter}
             problem={holeProblem(draft)}

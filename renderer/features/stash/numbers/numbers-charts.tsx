@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { areaQuantity, countQuantity, moneyQuantity, wordsQuantity } from '#core/calculators/quantities';
-import type { LeftoversOfSide, StashMonth } from '#core/domain/stash-insight';
+import type { LeftoversOfSide, StashMonth } from '#core/domain/stash-numbers';
 import { type LeftoverSize, leftoverSizes } from '#core/stash/leftover-sizes';
 import { calendarDate } from '#core/units/calendar-date';
 import { decimalText } from '#core/units/decimal-text';

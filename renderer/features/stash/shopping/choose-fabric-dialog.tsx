@@ -59,7 +59,7 @@ export function ChooseFabricDialog({ need, onClose }: ChooseFabricDialogProps) {
         For {need.projectName}. Best fit first (enough fabric, least left over). Press Enter to set it aside.
       </p>
       <TextField
-        label="Find fabric"
+        label="Find the fabric"
         help="Any words: name, color, print, shelf."
         value={search}
         maximum={200}

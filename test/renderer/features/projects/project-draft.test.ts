@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Outline } from '#core/domain/outline';
-import { projectDetails } from '#core/domain/project';
+import { projectDetailsSchema } from '#core/domain/project';
 import { lengthFromInches } from '#core/units/length';
 import {
   detailsOfDraft,
@@ -9,7 +9,7 @@ import {
   holeProblem,
   isProjectDraft,
 } from '#renderer/features/projects/project-draft';
-import { matchesSearch } from '#renderer/features/projects/search';
+import { matchesSearch } from '#renderer/features/projects/project-search';
 import { glance } from '#test/helpers/glances';
 
 const outlines: readonly Outline[] = [
@@ -30,21 +30,21 @@ const outlines: readonly Outline[] = [
 const { project } = glance({ stages: ['planned'] });
 
 describe('the form of a project', () => {
-  it.each(outlines)('opens a $shape and gives it back unchanged', (outline) => {
+  it.each(outlines)('opens a $shape and saves it unchanged', (outline) => {
     const hole = { diameter: lengthFromInches(6) };
     const before = { ...project, outline, hole, hasSlit: true, settingChanges: { inchStep: 16 as const } };
     const after = detailsOfDraft(draftOfProject(before));
-    expect(after).toEqual(projectDetails.parse(before));
+    expect(after).toEqual(projectDetailsSchema.parse(before));
   });
 
-  it('has no details to keep while a size is missing', () => {
+  it('has no details to save while a size is missing', () => {
     expect(detailsOfDraft(EMPTY_DRAFT)).toBeNull();
     const round = { ...EMPTY_DRAFT, name: 'Round', across: lengthFromInches(40) };
     expect(detailsOfDraft(round)).toMatchObject({ outline: { shape: 'circle' }, hole: null });
     expect(detailsOfDraft({ ...round, hasHole: true })).toBeNull();
   });
 
-  it('forgets no size while another shape is tried', () => {
+  it('remembers each size while another shape is tried', () => {
     const round = { ...EMPTY_DRAFT, name: 'Round', across: lengthFromInches(40) };
     const back = { ...round, shape: 'rectangle' as const };
     expect(detailsOfDraft({ ...back, shape: 'square' })).toMatchObject({
@@ -52,7 +52,7 @@ describe('the form of a project', () => {
     });
   });
 
-  it('keeps no slit without a hole', () => {
+  it('saves no slit without a hole', () => {
     const draft = {
       ...EMPTY_DRAFT,
       across: lengthFromInches(40),
@@ -62,29 +62,29 @@ describe('the form of a project', () => {
     expect(detailsOfDraft(draft)).toMatchObject({ hole: null, hasSlit: false });
   });
 
-  it('says that a hole as wide as the piece cannot be', () => {
+  it('rejects a hole as wide as the project', () => {
     const draft = {
       ...EMPTY_DRAFT,
       across: lengthFromInches(40),
       hasHole: true,
       holeDiameter: lengthFromInches(40),
     };
-    expect(holeProblem(draft)).toMatch(/as wide as the piece/);
+    expect(holeProblem(draft)).toMatch(/as wide as the project/);
     expect(holeProblem({ ...draft, holeDiameter: lengthFromInches(39) })).toBeNull();
   });
 
-  it('takes back a stored draft, and nothing that is not one', () => {
+  it('reads a stored draft back, and refuses anything else', () => {
     expect(isProjectDraft(JSON.parse(JSON.stringify(EMPTY_DRAFT)))).toBe(true);
     expect(isProjectDraft({ name: 'Half a draft' })).toBe(false);
   });
 });
 
 describe('finding a project', () => {
-  const piece = glance({ name: 'Harvest hearth round', stages: ['planned'] });
+  const found = glance({ name: 'Harvest hearth round', stages: ['planned'] });
   it.each(['harv', 'HEARTH har', 'stage', ''])('finds it by “%s”', (search) => {
-    expect(matchesSearch(piece, search)).toBe(true);
+    expect(matchesSearch(found, search)).toBe(true);
   });
-  it.each(['arvest', 'harvest snow'])('does not by “%s”', (search) => {
-    expect(matchesSearch(piece, search)).toBe(false);
+  it.each(['arvest', 'harvest snow'])('does not find it by “%s”', (search) => {
+    expect(matchesSearch(found, search)).toBe(false);
   });
 });

@@ -41,7 +41,7 @@ describe('the page of a fabric', () => {
     await userEvent.selectOptions(forProject, projectId);
     expect(field(/^How much/)).toHaveValue('');
     await userEvent.type(field(/^How much/), '20{Enter}');
-    expect(await screen.findByText(/not enough of this/)).toBeVisible();
+    expect(await screen.findByText(/Not enough fabric/)).toBeVisible();
     await userEvent.click(screen.getByRole('checkbox', { name: /^Use it anyway/ }));
     await press(/^Record the use/);
     await waitFor(() => expect(screen.queryByRole('dialog')).toBeNull());
@@ -82,7 +82,7 @@ describe('the page of a fabric', () => {
     await userEvent.clear(field(/^How much/));
     await userEvent.type(field(/^How much/), '3 yd');
     await press(/^Set it aside/);
-    expect(await screen.findByText(/not enough of this: 108 in asked for, 72 in free/)).toBeVisible();
+    expect(await screen.findByText(/you need 108 in, but only 72 in is free/)).toBeVisible();
     expect(workshop.get('fabric:open', { fabricId }).pieces).toMatchObject([{ held: 0 }]);
     await userEvent.clear(field(/^How much/));
     await userEvent.type(field(/^How much/), '1/2 yd');
@@ -135,7 +135,7 @@ describe('the page of a fabric', () => {
   it('undoes a booking once, and says why it cannot', async () => {
     const { workshop, fabricId } = openPage({ heldInches: 36 });
     await press(/^Undo: Bought 2 yd/);
-    expect(await screen.findByText(/In the way is the fabric of this booking/)).toBeVisible();
+    expect(await screen.findByText(/its fabric is set aside for a project/)).toBeVisible();
     await press(/^Undo: Set 1 yd aside for Autumn ring/);
     expect(await screen.findByText('undone')).toBeVisible();
     expect(screen.queryByRole('button', { name: /^Undo: Set/ })).toBeNull();

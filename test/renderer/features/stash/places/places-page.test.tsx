@@ -38,7 +38,7 @@ describe('the page of places', () => {
     await press('Labels for Shelf 20');
     expect(await screen.findByText('1 label on 1 sheet')).toBeVisible();
     await userEvent.click(screen.getByText('Layout of the sheet'));
-    const across = screen.getByRole('textbox', { name: 'Labels side by side' });
+    const across = screen.getByRole('textbox', { name: 'Labels across' });
     await userEvent.clear(across);
     await userEvent.type(across, '4{Enter}');
     expect(await screen.findByText(/wider than the paper/)).toBeVisible();

@@ -35,7 +35,7 @@ it('lists every cell that cannot be read, and adds nothing until then', async ()
     /The unit in “44 lightyears” is not known/,
   );
   expect(screen.getByText('Line 2, column 3 (Cost)').parentElement).toHaveTextContent(
-    /“-3” is less than nothing/,
+    /“-3” is less than zero/,
   );
   expect(screen.getByRole('button', { name: 'Add to stash' })).toBeDisabled();
   expect(workshop.get('fabric:list', { search: '' }).total).toBe(0);
