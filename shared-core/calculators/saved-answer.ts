@@ -51,7 +51,7 @@ function workedOutAgain(
  * Those of a stage's saved answers that ask for fabric of their own. One that another of them includes is left out, such as
  * single patches beside the whole top; of several ways to one thing, such as a binding, the last saved counts.
  */
-export function answersThatCount<Answer extends { readonly calculator: string; readonly keptAt: number }>(
+export function answersThatCount<Answer extends { readonly calculator: string; readonly savedAt: number }>(
   answers: readonly Answer[],
 ): readonly Answer[] {
   const included = new Set(answers.flatMap(({ calculator }) => calculatorByName(calculator)?.includes ?? []));
@@ -59,7 +59,7 @@ export function answersThatCount<Answer extends { readonly calculator: string; r
   for (const one of answers) {
     const way = calculatorByName(one.calculator)?.wayTo;
     const before = way === undefined ? undefined : last.get(way);
-    if (way !== undefined && (before === undefined || one.keptAt >= before.keptAt)) last.set(way, one);
+    if (way !== undefined && (before === undefined || one.savedAt >= before.savedAt)) last.set(way, one);
   }
   return answers.filter((one) => {
     const way = calculatorByName(one.calculator)?.wayTo;

@@ -6,14 +6,14 @@ import { press, tabTo, type } from '#test/helpers/keys';
 import { launchProgram } from '#test/helpers/launch';
 import { title } from '#test/helpers/notebook-steps';
 
-test('the cutting is planned, compared, kept, bought, ticked and taken back by keys alone', async () => {
+test('the cutting is planned, compared, saved, bought for, checked off and undone with the keyboard alone', async () => {
   const { page, close } = await launchProgram();
   await fillCuttingNotebook(page);
   await askStore(page, 'project:create', {
     details: { ...RING, name: 'Sill runner' },
     stagePlanId: STARTING_PLANS[0]!.id,
   });
-  // What was read before is not read again by itself when the store is asked from outside the page.
+  // The page does not notice changes made through the store directly, so it is read again.
   await page.reload();
   const button = (name: string | RegExp) => page.getByRole('button', { name });
   const plan = page.getByRole('region', { name: 'The plan' });
@@ -44,18 +44,18 @@ test('the cutting is planned, compared, kept, bought, ticked and taken back by k
     await expect(button('Add patches by hand')).toBeFocused();
     await expect(button(/^Change [A-Z], 23 of /)).toBeVisible();
   });
-  await test.step('cut for another piece too, and leave it out again', async () => {
+  await test.step('cut for another project too, and leave it out again', async () => {
     const other = page.getByRole('heading', { name: 'Sill runner' });
-    await press(page, button('Cut for another piece too'));
+    await press(page, button('Cut for another project too'));
     const dialog = page.getByRole('dialog');
     await press(page, dialog.getByRole('radio', { name: 'Sill runner' }), 'Space');
     await expect(dialog.getByRole('status')).toBeVisible();
-    await press(page, dialog.getByRole('button', { name: 'Cut for it too' }));
+    await press(page, dialog.getByRole('button', { name: 'Add project' }));
     await expect(dialog).toBeHidden();
-    await expect(button('Cut for another piece too')).toBeFocused();
+    await expect(button('Cut for another project too')).toBeFocused();
     await expect(other).toBeVisible();
     await press(page, button('Add patches by hand'));
-    await tabTo(page, dialog.getByRole('combobox', { name: 'For which piece' }));
+    await tabTo(page, dialog.getByRole('combobox', { name: 'Project' }));
     await page.keyboard.press('ArrowDown');
     await tabTo(page, dialog.getByRole('combobox', { name: 'Fabric' }));
     await page.keyboard.type('Sill linen');
@@ -75,22 +75,22 @@ test('the cutting is planned, compared, kept, bought, ticked and taken back by k
     await expect(dialog.getByRole('textbox', { name: 'Find the fabric' })).toBeFocused();
     await page.keyboard.type('kettle');
     await press(page, dialog.getByRole('radio', { name: /Kettle blue/ }), 'Space');
-    await press(page, dialog.getByRole('button', { name: 'Cut from it' }));
+    await press(page, dialog.getByRole('button', { name: 'Cut from this fabric' }));
     await expect(dialog).toBeHidden();
     await expect(button('Choose the fabric for Dark')).toBeFocused();
     await expect(drawing).toBeVisible();
   });
   await test.step('search longer, stop, and compare', async () => {
-    await press(page, button('Search 10 seconds more'));
-    await expect(button('That will do')).toBeFocused();
+    await press(page, button('Search 10 more seconds'));
+    await expect(button('Stop')).toBeFocused();
     await page.keyboard.press('Enter');
     await expect(plan.getByText(/^Searched for/)).toBeVisible();
-    await expect(button('Search 10 seconds more')).toBeFocused();
+    await expect(button('Search 10 more seconds')).toBeFocused();
     await press(page, button('Compare with buying it all new'));
     await expect(page.getByRole('columnheader', { name: 'All bought new' })).toBeVisible();
     await expect(button('Close the comparison')).toBeFocused();
     await tabTo(page, plan.getByRole('radio', { checked: true }));
-    // Which of the two is chosen to begin with is for the planner to say.
+    // The planner decides which of the two is chosen at first.
     for (const name of [/^Least fabric/, /^Simplest cuts/]) {
       const radio = plan.getByRole('radio', { name });
       if (!(await radio.isChecked())) await page.keyboard.press('ArrowDown');
@@ -107,31 +107,31 @@ test('the cutting is planned, compared, kept, bought, ticked and taken back by k
     await page.keyboard.press('Home');
     await expect(caption).toHaveText(first ?? '');
   });
-  await test.step('keep the plan and write down what was bought', async () => {
+  await test.step('save the plan and record what was bought', async () => {
     await page.keyboard.press('Control+Enter');
     await expect(title(page, 'Cut by the plan')).toBeFocused();
     const toBuy = page.getByRole('region', { name: 'To buy' });
     const lines = toBuy.getByRole('listitem');
     const before = await lines.count();
     expect(before).toBeGreaterThan(0);
-    await press(page, toBuy.getByRole('button', { name: /^Write down as bought/ }).first());
+    await press(page, toBuy.getByRole('button', { name: /^Record as bought/ }).first());
     await expect(lines).toHaveCount(before - 1);
     await page.keyboard.press('Control+z');
     await expect(lines).toHaveCount(before);
     await expect(page.getByText('Out of date')).toHaveCount(0);
   });
-  await test.step('tick cuts, and take one back', async () => {
+  await test.step('check off cuts, and undo one', async () => {
     const firstCut = page.getByRole('checkbox', { name: 'Kettle blue, step 1', exact: true });
     await press(page, firstCut, 'Space');
     await expect(firstCut).toBeChecked();
     await expect(firstCut).toBeFocused();
-    await expect(button('Tick step 2 of Kettle blue')).toBeEnabled();
+    await expect(button('Check off step 2 of Kettle blue')).toBeEnabled();
     await page.keyboard.press('Control+Enter');
     await expect(page.getByText(/^2 of/)).toBeVisible();
     await page.keyboard.press('Control+z');
     await expect(page.getByText(/^1 of/)).toBeVisible();
   });
-  await test.step('lock what is cut and plan the rest anew', async () => {
+  await test.step('lock what is cut and plan the rest again', async () => {
     await press(page, button('Change the plan'));
     await expect(title(page, 'Plan the cutting')).toBeFocused();
     await press(page, button('Leave this piece of Kettle blue alone'));

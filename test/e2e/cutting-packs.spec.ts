@@ -7,7 +7,7 @@ import { launchProgram } from '#test/helpers/launch';
 import { title } from '#test/helpers/notebook-steps';
 import { axeFaults } from './axe-faults';
 
-test('a pack told by number is picked, planned, drawn, ticked off and put back', async () => {
+test('a pack counted in sheets is chosen, planned, drawn, checked off and undone', async () => {
   const { page, close } = await launchProgram();
   const { projectId } = await fillCuttingNotebook(page);
   const { fabricId } = await askStore(page, 'fabric:create', { details: { ...BLUE, name: 'Meadow mix' } });
@@ -26,7 +26,7 @@ test('a pack told by number is picked, planned, drawn, ticked off and put back',
   const what = page.getByRole('region', { name: 'What to cut' });
   await what.getByRole('button', { name: 'Choose the fabric for Dark' }).click();
   await page.getByRole('radio', { name: /Meadow mix/ }).check();
-  await page.getByRole('button', { name: 'Cut from it' }).click();
+  await page.getByRole('button', { name: 'Cut from this fabric' }).click();
   await expect(what.getByText('1 piece may be cut')).toBeVisible();
   await what.getByText('1 piece may be cut').click();
   await expect(what.getByRole('checkbox', { name: 'Precut squares, 42 of 10 × 10 in' })).toBeChecked();
@@ -34,7 +34,7 @@ test('a pack told by number is picked, planned, drawn, ticked off and put back',
   const drawn = plan.getByRole('group', { name: /^Meadow mix, precut squares, \d+ of 10 × 10 in/ }).first();
   await expect(drawn).toBeVisible();
   await expect(plan.getByText(/Searched for|Everything worth trying/)).toBeVisible();
-  await page.getByRole('button', { name: 'Cut by this plan' }).click();
+  await page.getByRole('button', { name: 'Save this plan' }).click();
   await expect(title(page, 'Cut by the plan')).toBeVisible();
   const first = page.getByRole('checkbox', { name: 'Meadow mix, step 1', exact: true });
   await expect(first).toHaveAccessibleDescription(/^Take 4 of the pack and stack them\./);
@@ -45,7 +45,7 @@ test('a pack told by number is picked, planned, drawn, ticked off and put back',
   expect(await axeFaults(page)).toEqual([]);
   await page.getByRole('button', { name: 'Change the plan' }).click();
   await expect(drawn).toBeVisible();
-  await page.getByRole('button', { name: 'Cut by this plan' }).click();
+  await page.getByRole('button', { name: 'Save this plan' }).click();
   await expect(page.getByText(/^1 of/)).toBeVisible();
   await first.click();
   await expect(page.getByText(/^0 of/)).toBeVisible();

@@ -17,7 +17,7 @@ async function openPlan(page: Page, projectId: string, heading = 'Plan the cutti
   await expect(title(page, heading)).toBeVisible();
 }
 
-test('patches kept with a project are planned in a thread of its own, as they are changed', async () => {
+test('the patches of a project are planned in their own thread, as they change', async () => {
   const { page, close } = await launchProgram();
   const refused: string[] = [];
   page.on('console', (message) => {
@@ -35,14 +35,14 @@ test('patches kept with a project are planned in a thread of its own, as they ar
     .first()
     .click();
   await page.getByRole('radio', { name: /Kettle blue/ }).check();
-  await page.getByRole('button', { name: 'Cut from it' }).click();
+  await page.getByRole('button', { name: 'Cut from this fabric' }).click();
   await expect(plan.getByText(/Kettle blue, yardage/)).toBeVisible();
   expect(await axeFaults(page)).toEqual([]);
   expect(refused).toEqual([]);
   await close();
 });
 
-test('what is asked may change while the planner searches, and what no fabric can give is named with what would help', async () => {
+test('the patches may change while the planner searches, and patches that fit no fabric are named with what would help', async () => {
   const { page, close } = await launchProgram();
   const { projectId } = await fillCuttingNotebook(page);
   await openPlan(page, projectId);
@@ -54,32 +54,32 @@ test('what is asked may change while the planner searches, and what no fabric ca
     await dialog.getByRole('textbox', { name: 'Across the fabric' }).fill(across);
     await dialog.getByRole('textbox', { name: 'Along the fabric' }).fill(along);
     await dialog.getByRole('textbox', { name: 'How many' }).fill(count);
-    if (!mayTurn) await dialog.getByRole('checkbox', { name: 'They may be turned' }).uncheck();
-    await dialog.getByRole('button', { name: 'Add them' }).click();
+    if (!mayTurn) await dialog.getByRole('checkbox', { name: 'OK to turn these sideways' }).uncheck();
+    await dialog.getByRole('button', { name: 'Save' }).click();
     await expect(dialog).toBeHidden();
   };
   await add('4 3/8', '5 7/8', '23', true);
   await expect(plan.getByText(/148 patches/).first()).toBeVisible();
-  await button('Search 10 seconds more').click();
-  // Ten seconds are allowed; what is changed meanwhile is planned at once.
+  await button('Search 10 more seconds').click();
+  // The search may take ten seconds; a change in the meantime is planned at once.
   await add('50', '20', '1', false);
-  const cannot = plan.getByRole('note').filter({ hasText: 'Cannot be cut' });
+  const cannot = plan.getByRole('note').filter({ hasText: 'Can’t be cut' });
   await expect(cannot).toContainText(
-    'wider than any of its fabric. Let it be turned, piece it from two or choose fabric',
+    'wider than any of its fabric. Let it be turned sideways, piece it from two or choose fabric',
   );
-  await button('Search 10 seconds more').click();
+  await button('Search 10 more seconds').click();
   await button('Table and leftovers').click();
   await button('Move up: Make few cuts').click();
   await page.getByRole('textbox', { name: 'Ruler' }).fill('12');
-  await button('Plan with these').click();
+  await button('Save').click();
   await expect(plan.getByText(/the ruler is laid down \d+ times/).first()).toBeVisible();
-  await button('Search 10 seconds more').click();
-  await button('That will do').click();
+  await button('Search 10 more seconds').click();
+  await button('Stop').click();
   await expect(plan.getByText(/^Searched for/)).toBeVisible();
   await close();
 });
 
-test('from an empty workshop: patches, a plan, cuts booked, leftovers on the shelf, and all of it after a restart', async () => {
+test('from an empty workshop: patches, a plan, recorded cuts, leftovers in the stash, and all of it after a restart', async () => {
   const folder = await mkdtemp(path.join(os.tmpdir(), 'ringbound-test-'));
   const first = await launchProgram({ workshop: folder });
   const { page } = first;
@@ -88,17 +88,17 @@ test('from an empty workshop: patches, a plan, cuts booked, leftovers on the she
   const what = page.getByRole('region', { name: 'What to cut' });
   await what.getByRole('button', { name: 'Choose the fabric for Dark' }).click();
   await page.getByRole('radio', { name: /Kettle blue/ }).check();
-  await page.getByRole('button', { name: 'Cut from it' }).click();
+  await page.getByRole('button', { name: 'Cut from this fabric' }).click();
   const plan = page.getByRole('region', { name: 'The plan' });
   await expect(plan.getByText(/Kettle blue, yardage/)).toBeVisible();
   await expect(plan.getByText(/Searched for|Everything worth trying/)).toBeVisible();
-  await page.getByRole('button', { name: 'Cut by this plan' }).click();
+  await page.getByRole('button', { name: 'Save this plan' }).click();
   await expect(title(page, 'Cut by the plan')).toBeVisible();
   const firstCut = page.getByRole('checkbox', { name: 'Kettle blue, step 1', exact: true });
   await firstCut.focus();
   await page.keyboard.press('Space');
   await expect(firstCut).toBeChecked();
-  await page.getByRole('button', { name: 'Tick step 2 of Kettle blue' }).click();
+  await page.getByRole('button', { name: 'Check off step 2 of Kettle blue' }).click();
   await expect(page.getByText(/^2 of/)).toBeVisible();
   expect(await axeFaults(page)).toEqual([]);
   await first.close();
@@ -111,7 +111,7 @@ test('from an empty workshop: patches, a plan, cuts booked, leftovers on the she
   };
   expect(await pieces()).toEqual([['yardage', inches(42), inches(54 - 7.5)]]);
   for (let step = 3; step <= 11; step += 1) {
-    await again.page.getByRole('button', { name: `Tick step ${String(step)} of Kettle blue` }).click();
+    await again.page.getByRole('button', { name: `Check off step ${String(step)} of Kettle blue` }).click();
     await expect(again.page.getByText(new RegExp(`^${String(step)} of`))).toBeVisible();
   }
   await goTo(again.page, 'Stash');

@@ -3,7 +3,7 @@ import { expect, test } from '@playwright/test';
 import { askStore } from '#test/helpers/ask-store';
 import { type DevelopedProgram, launchProgram } from '#test/helpers/launch';
 import { withTemporaryFolder } from '#test/helpers/temporary-folder';
-import { openPiece, openStage, stageRow, writeDownRing } from '#test/helpers/notebook-steps';
+import { openProject, openStage, stageRow, enterRing } from '#test/helpers/notebook-steps';
 
 /** Ends the program as a power cut would: nothing of it gets another turn. */
 async function kill({ electron, close }: DevelopedProgram): Promise<void> {
@@ -17,11 +17,11 @@ async function kill({ electron, close }: DevelopedProgram): Promise<void> {
 test('what was acknowledged is there again after the program was killed', async () => {
   await withTemporaryFolder(async (workshop) => {
     const first = await launchProgram({ workshop });
-    await writeDownRing(first.page, 'Harvest round');
+    await enterRing(first.page, 'Harvest round');
     await kill(first);
 
     const second = await launchProgram({ workshop });
-    await openPiece(second.page, 'Harvest round');
+    await openProject(second.page, 'Harvest round');
     const { items } = await askStore(second.page, 'project:list', { archived: false });
     const stage = items[0]?.stages[0];
     if (stage === undefined) throw new Error('the piece has no stage');
@@ -32,7 +32,7 @@ test('what was acknowledged is there again after the program was killed', async 
     await kill(second);
 
     const third = await launchProgram({ workshop });
-    await openPiece(third.page, 'Harvest round');
+    await openProject(third.page, 'Harvest round');
     await expect(stageRow(third.page, name)).toContainText('in progress');
     await openStage(third.page, 'Harvest round', name);
     await expect(third.page.getByRole('textbox', { name: 'Notes' })).toHaveValue(notes);

@@ -9,15 +9,15 @@ import { askStore } from '#test/helpers/ask-store';
 import { type DevelopedProgram, launchProgram } from '#test/helpers/launch';
 import { type PdfPage, readPdf } from '#test/helpers/read-pdf';
 
-/** The house's own promise for a template on paper: within 1/64 in over 6 in. */
+/** A printed template is true to within 1/64 in over 6 in: our own limit. */
 const TOLERANCE = 1 / 64;
 
-/** Solid lines are held to less than a printer's own dot; dashed ones lie in the PDF with their width, 0.3 mm. */
+/** Solid lines must be true to less than a printer’s dot. Dashed lines include their width in the PDF, 0.3 mm. */
 const HAIR = 1 / 500;
 
 const TWENTY_FIVE_MM = 25 / 25.4;
 
-/** Answers the system's save dialog for the maker; everything else is the real program. */
+/** Answers the system’s save dialog; everything else is the real program. */
 async function saveTo({ electron }: DevelopedProgram, file: string): Promise<void> {
   await electron.evaluate(({ dialog }, filePath) => {
     dialog.showSaveDialog = () => Promise.resolve({ canceled: false, filePath });
@@ -42,14 +42,14 @@ async function addRing({ page }: DevelopedProgram, holeInches: number) {
   return projectId;
 }
 
-/** Whether something this large is drawn on the page, true to within the tolerance both ways. */
+/** Whether the page has a drawing of this width and height, to within the tolerance. */
 function has({ boxes }: PdfPage, size: number, tolerance = TOLERANCE): boolean {
   return boxes.some(
     ({ width, height }) => Math.abs(width - size) <= tolerance && Math.abs(height - size) <= tolerance,
   );
 }
 
-test('the printed template is true: hole, seam line and both test squares measure in the PDF what they say', async () => {
+test('the printed template is true to size: hole, seam line and both test squares measure in the PDF what they say', async () => {
   const folder = await mkdtemp(path.join(os.tmpdir(), 'ringbound-test-'));
   const program = await launchProgram();
   const { page } = program;
@@ -75,7 +75,7 @@ test('the printed template is true: hole, seam line and both test squares measur
   await rm(folder, { recursive: true, force: true });
 });
 
-test('A4 is as true as letter, a quarter too, and every sheet of a large hole carries its own test squares', async () => {
+test('A4 is as true as letter, so is a quarter, and every sheet of a large hole has its own test squares', async () => {
   const folder = await mkdtemp(path.join(os.tmpdir(), 'ringbound-test-'));
   const program = await launchProgram();
   const print = async (sheet: string) => {
@@ -95,7 +95,7 @@ test('A4 is as true as letter, a quarter too, and every sheet of a large hole ca
   const [quarter] = await print(`${small}?paper=a4&part=quarter`);
   if (quarter === undefined) throw new Error('No page');
   expect(has(quarter, 3, HAIR)).toBe(true);
-  // The last dash of the seam ends before the fold, so that only its reach from the first can be measured.
+  // The last dash of the seam ends before the fold, so only its height can be measured.
   expect(quarter.boxes.some(({ height }) => Math.abs(height - 3.25) <= TOLERANCE)).toBe(true);
   const tiled = await print(`/sheets/center-template/${await addRing(program, 16)}?paper=letter`);
   expect(tiled.length).toBeGreaterThan(1);

@@ -28,7 +28,7 @@ export function piece(id: string, width: number, length: number, changes: Partia
   };
 }
 
-/** Patches of the fabric `plain` unless said otherwise, sizes in inches. */
+/** Patches of the fabric `plain` by default, sizes in inches. */
 export function patch(
   id: string,
   width: number,
@@ -61,7 +61,7 @@ export function job(
   };
 }
 
-/** The plans after that many steps of all searches together. */
+/** The plans after this many steps of all searches together. */
 export function plansAfter(asked: CuttingJob, steps: number, seed = 1): JobAnswer {
   const search = planCutting(asked, seededRandom(seed));
   let done = 0;
@@ -73,7 +73,7 @@ export function plansAfter(asked: CuttingJob, steps: number, seed = 1): JobAnswe
   }
 }
 
-/** How many copies of each patch a plan places, by id. */
+/** How many copies of each patch a plan places, by the id of the patch. */
 export function placedCopies(asked: CuttingJob, plan: JobPlan): Map<string, number> {
   const counts = new Map(asked.patches.map(({ id }) => [id, 0]));
   for (const place of plan.pieces.flatMap(({ placed }) => placed)) {
@@ -90,11 +90,11 @@ const anyPiece = fc.record({
   length: halfInches(60),
   hasMargins: fc.boolean(),
   printRuns: fc.constantFrom('along', 'across'),
-  /** A pack of so many sheets; `length` is that of one then. */
+  /** For a pack, how many sheets it has; `length` is then that of one sheet. */
   sheets: fc.option(fc.integer({ min: 1, max: 6 }), { freq: 3, nil: undefined }),
 } as const);
 
-/** A job on one or two fabrics with some pieces each, fabric to buy or not, patches that may be too large. */
+/** A job with one or two fabrics of some pieces each, with or without fabric to buy; patches may be too large. */
 export const anyJob: fc.Arbitrary<CuttingJob> = fc
   .record({
     fabrics: fc.array(

@@ -34,7 +34,7 @@ export const BLUE: FabricDetails = {
   notes: '',
 };
 
-/** A project whose piecing stage says what to cut, and the fabric it is cut from. */
+/** Adds a project with a saved answer that lists patches, and a fabric to cut them from. */
 export async function fillCuttingNotebook(page: Page) {
   const { projectId } = await askStore(page, 'project:create', {
     details: RING,
@@ -43,7 +43,7 @@ export async function fillCuttingNotebook(page: Page) {
   const { stages } = await askStore(page, 'project:open', { projectId });
   const piecing = stages.find(({ kind }) => kind === 'piecing');
   if (piecing === undefined) throw new Error('No piecing stage');
-  await askStore(page, 'calculation:keep', {
+  await askStore(page, 'calculation:save', {
     stageId: piecing.id,
     calculator: 'top',
     ownInput: {},

@@ -26,7 +26,7 @@ export function stripProblem(most: {
   );
 }
 
-/** The answer after that many steps of the search, however long they take. */
+/** The answer after this many steps of the search, however long they take. */
 export function answerAfter(
   problem: StripProblem,
   rule: CuttingRule,
@@ -45,13 +45,13 @@ export function answerAfter(
   return answer;
 }
 
-/** Few patches of seeded sizes on a narrow strip, small enough to try every layout. */
-export function smallProblem(seed: number, pieces: number, mayTurn: boolean): StripProblem {
+/** A few patches of seeded sizes on a narrow strip, few enough to try every layout. */
+export function smallProblem(seed: number, patchCount: number, mayTurn: boolean): StripProblem {
   const random = seededRandom(seed);
   const between = (low: number, high: number) => low + Math.floor(random() * (high - low + 1));
   const stripWidth = between(8, 14);
   const patches: PatchType[] = [];
-  for (let left = pieces; left > 0;) {
+  for (let left = patchCount; left > 0;) {
     const copies = Math.min(left, between(1, 2));
     patches.push({ width: between(2, 8), height: between(2, 8), copies, mayTurn });
     left -= copies;

@@ -4,11 +4,11 @@ import { lengthFromInches } from '#core/units/length';
 import { askStore } from '#test/helpers/ask-store';
 import { closeDialog, listProjects, openAt, projectNamed, type Stop } from './stops';
 
-/** The piece whose cutting the tour plans, and a fabric of the demo that its dark patches are cut from. */
-const PIECE = 'Midnight hedge throw';
+/** The project whose cutting the tour plans, and a fabric of the demo for its dark patches. */
+const PROJECT = 'Midnight hedge throw';
 const FABRIC = 'Kettle blue';
 
-/** Cutting plans in every state: nothing asked, planned, what is asked changed, at the table, cut in part. */
+/** Cutting plans in every state: empty, planned, changed, saved, cut in part. */
 export const cuttingStops: readonly Stop[] = [
   {
     name: 'cutting-empty',
@@ -23,7 +23,7 @@ export const cuttingStops: readonly Stop[] = [
   {
     name: 'cutting-plan',
     go: async (page) => {
-      await planAnew(page);
+      await planAgain(page);
       await chooseFabric(page);
       await planned(page);
     },
@@ -38,12 +38,12 @@ export const cuttingStops: readonly Stop[] = [
   { name: 'cutting-plan-narrow', isNarrow: true, go: planned },
   dialog('cutting-fabric', /^Choose the fabric for/),
   dialog('cutting-patches', 'Add patches by hand'),
-  dialog('cutting-other-piece', 'Cut for another piece too'),
+  dialog('cutting-other-project', 'Cut for another project too'),
   dialog('cutting-table-and-leftovers', 'Table and leftovers'),
   {
     name: 'cutting-table',
     go: async (page) => {
-      await page.getByRole('button', { name: 'Cut by this plan' }).click();
+      await page.getByRole('button', { name: 'Save this plan' }).click();
       await page.getByRole('heading', { level: 1, name: 'Cut by the plan' }).waitFor();
     },
   },
@@ -51,7 +51,7 @@ export const cuttingStops: readonly Stop[] = [
     name: 'cutting-begun',
     go: async (page) => {
       const first = page.getByRole('checkbox', { name: /step 1$/ }).first();
-      if (!(await first.isChecked())) await page.getByRole('button', { name: /^Tick step/ }).click();
+      if (!(await first.isChecked())) await page.getByRole('button', { name: /^Check off step/ }).click();
       await page
         .getByRole('checkbox', { name: /step 1$/, checked: true })
         .first()
@@ -67,7 +67,7 @@ export const cuttingStops: readonly Stop[] = [
     name: 'cutting-out-of-date',
     go: async (page) => {
       await buyMore(page);
-      await openCutting(page, PIECE);
+      await openCutting(page, PROJECT);
       await page.getByText('Out of date').waitFor();
     },
   },
@@ -90,10 +90,10 @@ async function openCutting(page: Page, piece: string): Promise<void> {
 }
 
 /** The page of a plan that is being made, with the whole top's patches, whether one is kept already or not. */
-async function planAnew(page: Page): Promise<void> {
-  const { stages } = projectNamed(await listProjects(page), PIECE);
+async function planAgain(page: Page): Promise<void> {
+  const { stages } = projectNamed(await listProjects(page), PROJECT);
   const stageId = stages.find(({ kind }) => kind === 'piecing')?.id;
-  if (stageId === undefined) throw new Error(`${PIECE} is not pieced`);
+  if (stageId === undefined) throw new Error(`${PROJECT} is not pieced`);
   const kept = await askStore(page, 'calculation:list', { stageId });
   if (!kept.some(({ calculator }) => calculator === 'top')) {
     await askStore(page, 'calculation:save', { stageId, calculator: 'top', ownInput: {} });
@@ -101,9 +101,9 @@ async function planAnew(page: Page): Promise<void> {
     await page.reload();
     await page.locator('h1').waitFor();
   }
-  await openCutting(page, PIECE);
+  await openCutting(page, PROJECT);
   const change = page.getByRole('button', { name: 'Change the plan' });
-  await change.or(page.getByRole('button', { name: 'Cut by this plan' })).waitFor();
+  await change.or(page.getByRole('button', { name: 'Save this plan' })).waitFor();
   if (await change.isVisible()) await change.click();
   await planned(page);
 }
@@ -113,7 +113,7 @@ async function chooseFabric(page: Page): Promise<void> {
   if ((await choose.count()) === 0) return;
   await choose.first().click();
   await page.getByRole('radio', { name: FABRIC }).first().check();
-  await page.getByRole('button', { name: 'Cut from it' }).click();
+  await page.getByRole('button', { name: 'Cut from this fabric' }).click();
   await page.getByRole('dialog').waitFor({ state: 'detached' });
 }
 
@@ -136,5 +136,5 @@ async function planned(page: Page): Promise<void> {
 
 /** The address of the sheet of the plan that the tour has kept. */
 export async function cuttingSheet(page: Page): Promise<string> {
-  return `/sheets/cutting/${projectNamed(await listProjects(page), PIECE).id}?paper=letter`;
+  return `/sheets/cutting/${projectNamed(await listProjects(page), PROJECT).id}?paper=letter`;
 }

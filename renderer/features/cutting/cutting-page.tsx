@@ -10,13 +10,13 @@ import { Page } from '#renderer/ui/page/page';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { CuttingDesk } from './desk/cutting-desk';
 import { CuttingTable } from './table/cutting-table';
-import { patchGroups, startingSetup, withStock } from './desk/setup-changes';
+import { patchGroups, startingSetup, withFabricChoice } from './desk/setup-changes';
 import { useFabricsNamed, useWorkAtHand } from './planning/use-work-at-hand';
 
-/** Plans how the patches of a project, and of others with it, are cut from the stash; a plan that is kept is cut by. */
+/** Plans how the patches of a project, and of others with it, are cut from the stash. A saved plan is shown for cutting. */
 export function CuttingPage({ projectId }: { readonly projectId: ProjectId }) {
   const { value: spread, problem } = useRead('project:open', { projectId });
-  const { value: kept } = useRead('cutting:open', { projectId });
+  const { value: saved } = useRead('cutting:open', { projectId });
   const { settings } = useWorkshop();
   const work = useWorkAtHand([projectId]);
   if (spread === undefined) {
@@ -26,24 +26,24 @@ export function CuttingPage({ projectId }: { readonly projectId: ProjectId }) {
       </Page>
     );
   }
-  const start = kept?.plan.setup ?? (work && startingSetup(projectId, work.sources));
+  const start = saved?.plan.setup ?? (work && startingSetup(projectId, work.sources));
   return (
     <SettingsDisplay settings={measurementsOfProject(spread.project, settings).settings}>
-      {start !== undefined && kept !== undefined && (
-        <ListFabric start={start} kept={kept} projectName={spread.project.name} />
+      {start !== undefined && saved !== undefined && (
+        <PlanWithMatchedFabric start={start} saved={saved} projectName={spread.project.name} />
       )}
     </SettingsDisplay>
   );
 }
 
-interface ListFabricProps {
+interface PlanWithMatchedFabricProps {
   readonly start: CuttingSetup;
-  readonly kept: CuttingPlanPage | null;
+  readonly saved: CuttingPlanPage | null;
   readonly projectName: string;
 }
 
-/** Fabrics of the list that are called as one in the stash are cut from that one, until the maker says otherwise. */
-function ListFabric({ start, kept, projectName }: ListFabricProps) {
+/** Matches the fabrics of the patch lists to fabrics of the stash with the same name, unless the maker chose another. */
+function PlanWithMatchedFabric({ start, saved, projectName }: PlanWithMatchedFabricProps) {
   const [isChanging, setIsChanging] = useState(false);
   const groups = patchGroups(start);
   const named = useFabricsNamed(groups.map(({ fabric }) => fabric));
@@ -51,12 +51,14 @@ function ListFabric({ start, kept, projectName }: ListFabricProps) {
   const withNamed = groups.reduce((setup, { projectId, fabric }) => {
     const fabricId = named.get(fabric.toLowerCase());
     const isOpen = fabricOf(setup, { projectId, fabric }) === undefined;
-    return fabricId === undefined || !isOpen ? setup : withStock(setup, { projectId, fabric, fabricId });
+    return fabricId === undefined || !isOpen
+      ? setup
+      : withFabricChoice(setup, { projectId, fabric, fabricId });
   }, start);
   const now = { start: withNamed, projectName };
-  return kept !== null && !isChanging ? (
-    <CuttingTable {...now} kept={kept} onPlanAnew={() => setIsChanging(true)} />
+  return saved !== null && !isChanging ? (
+    <CuttingTable {...now} saved={saved} onChangePlan={() => setIsChanging(true)} />
   ) : (
-    <CuttingDesk key={kept?.keptAt ?? 'new'} {...now} kept={kept} onKept={() => setIsChanging(false)} />
+    <CuttingDesk key={saved?.savedAt ?? 'new'} {...now} saved={saved} onDone={() => setIsChanging(false)} />
   );
 }

@@ -36,9 +36,12 @@ export function useDialogSave<Input, Output>(
   return { save: (input) => void save(input), isSaving: isWriting, problem };
 }
 
+const DONE_AT_ONCE: SaveProgress = { isSaving: false, problem: null };
+
 interface DialogFormProps {
   readonly title: string;
-  readonly saving: SaveProgress;
+  /** Left out when the form only changes something on the page, which cannot fail. */
+  readonly saving?: SaveProgress;
   /** Called once every field is valid. */
   readonly onSave: () => void;
   readonly onClose: () => void;
@@ -62,7 +65,15 @@ interface DialogFormProps {
 
 /** A dialog around one form, with Cancel and Save. Enter saves, Escape cancels. */
 export function DialogForm(props: DialogFormProps) {
-  const { title, saving, onSave, onClose, verb = 'Save', canSave = true, isWide = false } = props;
+  const {
+    title,
+    saving = DONE_AT_ONCE,
+    onSave,
+    onClose,
+    verb = 'Save',
+    canSave = true,
+    isWide = false,
+  } = props;
   const ownId = useId();
   const id = props.id ?? ownId;
   return (

@@ -3,19 +3,21 @@ import type { FabricPieceId } from '#core/domain/ids';
 import type { FabricPiece } from '#core/domain/stash';
 import { countOfLength } from '#core/domain/stash-kind';
 import { choiceWords } from '#renderer/text/choice-words';
-import { counted, patchLabel, sizeWords } from '#renderer/text/cut-words';
+import { counted, patchLabel } from '#renderer/text/cut-words';
+import { sizeWords } from '#renderer/text/size-words';
 import { Button } from '#renderer/ui/page/button';
 import { classes } from '#renderer/ui/base/classes';
 import { useDisplay } from '#renderer/ui/base/display';
 import { Typeset } from '#renderer/ui/answers/typeset';
-import { type FabricOnShelf, cuttablePieces, freeToCut, type Shelf } from '../planning/job-of-setup';
+import { type FabricInStash, cuttablePieces, freeToCut, type PlanStash } from '../planning/job-of-setup';
 import { type PatchGroup } from './setup-changes';
-import styles from '../cutting.module.css';
+import layout from '#renderer/ui/page/layout.module.css';
+import styles from './desk.module.css';
 
 interface PatchGroupProps {
   readonly group: PatchGroup;
   readonly setup: CuttingSetup;
-  readonly shelf: Shelf;
+  readonly stash: PlanStash;
   readonly spotlight: string | null;
   readonly onSpotlight: (key: string | null) => void;
   readonly onChangeLine: (line: CuttingLine) => void;
@@ -24,27 +26,27 @@ interface PatchGroupProps {
   readonly onOnlyPiece: (piece: FabricPieceId, pieces: readonly FabricPieceId[]) => void;
 }
 
-/** The patches of one fabric of a list, what stands for it in the stash, and which pieces of that may be cut. */
+/** The patches of one fabric of a list, the fabric of the stash they are cut from, and the pieces of it that may be cut. */
 export function PatchGroupView(props: PatchGroupProps) {
-  const { group, setup, shelf } = props;
+  const { group, setup, stash } = props;
   const fabricId = fabricOf(setup, group) ?? null;
-  const onShelf = fabricId === null ? undefined : shelf.fabrics.get(fabricId);
-  const isSame = onShelf?.fabric.name.toLowerCase() === group.fabric.toLowerCase();
+  const inStash = fabricId === null ? undefined : stash.fabrics.get(fabricId);
+  const isSame = inStash?.fabric.name.toLowerCase() === group.fabric.toLowerCase();
   return (
     <section className={styles['group']} aria-label={group.fabric}>
       <div className={styles['groupHead']}>
         <span
-          className={classes(styles['swatch'], onShelf === undefined && styles['noSwatch'])}
-          {...(onShelf === undefined ? {} : { style: { background: onShelf.fabric.swatch } })}
+          className={classes(styles['swatch'], inStash === undefined && styles['noSwatch'])}
+          {...(inStash === undefined ? {} : { style: { background: inStash.fabric.swatch } })}
         />
         <div className={styles['groupName']}>
           <h3>{group.fabric}</h3>
-          <p className={styles['quiet']}>
-            {onShelf === undefined
-              ? 'planned as new fabric'
+          <p className={layout['quiet']}>
+            {inStash === undefined
+              ? 'to buy new'
               : isSame
-                ? 'from the stash'
-                : `from ${onShelf.fabric.name}`}
+                ? 'from your stash'
+                : `from ${inStash.fabric.name}`}
           </p>
         </div>
         <Button
@@ -53,7 +55,7 @@ export function PatchGroupView(props: PatchGroupProps) {
           aria-label={`Choose the fabric for ${group.fabric}`}
           onClick={props.onChooseFabric}
         >
-          {onShelf === undefined ? 'Choose fabric' : 'Change'}
+          {inStash === undefined ? 'Choose fabric' : 'Change'}
         </Button>
       </div>
       <ul className={styles['patches']}>
@@ -61,7 +63,7 @@ export function PatchGroupView(props: PatchGroupProps) {
           <Line key={line.id} line={line} {...props} />
         ))}
       </ul>
-      {onShelf !== undefined && <Pieces onShelf={onShelf} {...props} />}
+      {inStash !== undefined && <Pieces inStash={inStash} {...props} />}
     </section>
   );
 }
@@ -87,7 +89,7 @@ function Line({
       <span className={styles['letter']}>{label}</span>
       <span className={styles['patchWords']}>
         <Typeset text={`${String(line.count)} of ${size}`} />
-        {!line.mayTurn && <span className={styles['quiet']}> upright</span>}
+        {!line.mayTurn && <span className={layout['quiet']}> not turned</span>}
       </span>
       <Button
         look="quiet"
@@ -101,21 +103,21 @@ function Line({
   );
 }
 
-/** The pieces of the fabric, each to be cut or left alone: so one piece is swapped for another. */
+/** The pieces of the fabric; each may be cut or is left alone. */
 function Pieces({
-  onShelf,
+  inStash,
   setup,
-  shelf,
+  stash,
   onPiece,
   onOnlyPiece,
-}: PatchGroupProps & { readonly onShelf: FabricOnShelf }) {
+}: PatchGroupProps & { readonly inStash: FabricInStash }) {
   const { length } = useDisplay();
-  const pieces = cuttablePieces(onShelf, shelf.ownHolds);
-  if (pieces.length === 0) return <p className={styles['quiet']}>None of it is free to be cut.</p>;
+  const pieces = cuttablePieces(inStash, stash.ownHolds);
+  if (pieces.length === 0) return <p className={layout['quiet']}>None of it is free to cut.</p>;
   const allowed = pieces.filter(({ id }) => !setup.leftOut.includes(id)).length;
   const words = (piece: FabricPiece) => {
     const { kind, width, unitLength } = piece;
-    const free = freeToCut(piece, shelf.ownHolds);
+    const free = freeToCut(piece, stash.ownHolds);
     const sheets = unitLength === null ? '' : `${String(countOfLength(free, unitLength))} of `;
     return `${choiceWords(kind)}, ${sheets}${sizeWords({ width, length: unitLength ?? free }, length)}`;
   };
@@ -126,7 +128,7 @@ function Pieces({
           ? `${counted(pieces.length, 'piece')} may be cut`
           : `${String(allowed)} of ${counted(pieces.length, 'piece')} may be cut`}
       </summary>
-      <ul className={styles['plain']}>
+      <ul>
         {pieces.map((piece) => (
           <li key={piece.id} className={styles['pieceRow']}>
             <label className={styles['pieceTick']}>
@@ -137,7 +139,9 @@ function Pieces({
               />
               <span>
                 <Typeset text={words(piece)} />
-                {piece.held > 0 && <span className={styles['quiet']}> free of what others hold</span>}
+                {piece.held > 0 && (
+                  <span className={layout['quiet']}> free (the rest is set aside for other projects)</span>
+                )}
               </span>
             </label>
             {pieces.length > 1 && (

@@ -1,7 +1,7 @@
 import { isOutOfDate } from '#core/calculators/complete-input';
 import { calculatorByName } from '#core/calculators/registry';
 import { answersThatCount, cutsOfSavedAnswer } from '#core/calculators/saved-answer';
-import type { KeptCalculation } from '#core/contract/calculations';
+import type { SavedCalculation } from '#core/contract/calculations';
 import type { ProjectSpread } from '#core/contract/projects';
 import type { CuttingLine, LineSource } from '#core/domain/cutting-setup';
 import type { ProjectId } from '#core/domain/ids';
@@ -9,26 +9,26 @@ import { measurementsOfProject } from '#core/domain/measurements';
 import type { PatchList } from '#core/domain/patch-list';
 import type { Settings } from '#core/domain/workshop';
 
-/** A kept answer that says what to cut. */
+/** A saved answer with a list of patches. */
 export interface PatchSource extends LineSource {
   readonly projectId: ProjectId;
   readonly stageName: string;
   readonly title: string;
   readonly patches: PatchList;
-  readonly keptAt: number;
-  /** The project has changed since it was kept. */
+  readonly savedAt: number;
+  /** The project has changed since the answer was saved. */
   readonly isOld: boolean;
 }
 
-/** The kept answers of a project's stages that say what to cut; `kept` holds those of each stage, in the same order. */
+/** The saved answers of a project that list patches. `saved` has the answers of each stage, in the order of the stages. */
 export function sourcesOf(
   { project, stages }: Pick<ProjectSpread, 'project' | 'stages'>,
-  kept: readonly (readonly KeptCalculation[])[],
+  saved: readonly (readonly SavedCalculation[])[],
   settings: Settings,
 ): readonly PatchSource[] {
   const measurements = measurementsOfProject(project, settings);
   return stages.flatMap((stage, place) =>
-    (kept[place] ?? []).flatMap((one) => {
+    (saved[place] ?? []).flatMap((one) => {
       const patches = cutsOfSavedAnswer(one);
       const calculator = calculatorByName(one.calculator);
       if (patches.length === 0 || calculator === undefined) return [];
@@ -40,7 +40,7 @@ export function sourcesOf(
           stageName: stage.name,
           title: calculator.title,
           patches,
-          keptAt: one.keptAt,
+          savedAt: one.savedAt,
           isOld: isOutOfDate(one, calculator, measurements),
         },
       ];
@@ -57,7 +57,7 @@ export function startingSources(sources: readonly PatchSource[]): readonly Patch
   });
 }
 
-/** The lines of a kept answer's list, as they are taken into a cutting plan. */
+/** The list of a saved answer as lines of a cutting plan. */
 export function linesOfSource({
   stageId,
   calculator,

@@ -1,14 +1,14 @@
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import type { CuttingSetup } from '#core/domain/cutting-setup';
 import type { ProjectId } from '#core/domain/ids';
 import { useRead } from '#renderer/bridge/query';
 import { counted } from '#renderer/text/cut-words';
-import { Button } from '#renderer/ui/page/button';
-import { Dialog } from '#renderer/ui/page/dialog';
+import { OptionRows } from '#renderer/ui/fields/option-rows';
+import { DialogForm } from '#renderer/ui/page/dialog-form';
+import layout from '#renderer/ui/page/layout.module.css';
 import { copiesIn, startingSources } from './patch-sources';
-import { patchGroups, withStock, withProject } from './setup-changes';
+import { patchGroups, withFabricChoice, withProject } from './setup-changes';
 import { useFabricsNamed, useWorkAtHand } from '../planning/use-work-at-hand';
-import styles from '../cutting.module.css';
 
 interface ProjectDialogProps {
   readonly setup: CuttingSetup;
@@ -16,66 +16,50 @@ interface ProjectDialogProps {
   readonly onClose: () => void;
 }
 
-/** Which other open piece is cut at the same time: patches of both then share the fabric. */
+/** Adds another open project to the plan, so that the patches of both share the fabric. */
 export function ProjectDialog({ setup, onChange, onClose }: ProjectDialogProps) {
   const [chosen, setChosen] = useState<ProjectId | null>(null);
   const { value: list } = useRead('project:list', { archived: false });
   const work = useWorkAtHand(chosen === null ? [] : [chosen]);
-  const name = useId();
   const others = (list?.items ?? []).filter(({ project }) => !setup.projects.includes(project.id));
   const next = chosen === null || work === undefined ? null : withProject(setup, chosen, work.sources);
   const groups = patchGroups(next ?? { lines: [] }).filter(({ projectId }) => projectId === chosen);
   const named = useFabricsNamed(groups.map(({ fabric }) => fabric));
   const add = () => {
     if (next === null || named === undefined) return;
-    const withNamed = groups.reduce((so, { projectId, fabric }) => {
+    const withNamed = groups.reduce((changed, { projectId, fabric }) => {
       const fabricId = named.get(fabric.toLowerCase());
-      return fabricId === undefined ? so : withStock(so, { projectId, fabric, fabricId });
+      return fabricId === undefined ? changed : withFabricChoice(changed, { projectId, fabric, fabricId });
     }, next);
     onChange(withNamed);
     onClose();
   };
   return (
-    <Dialog
-      title="Cut for another piece too"
+    <DialogForm
+      title="Cut for another project too"
+      verb="Add project"
+      canSave={next !== null && named !== undefined}
+      onSave={add}
       onClose={onClose}
-      foot={
-        <>
-          <Button onClick={onClose}>Not now</Button>
-          <Button look="main" disabled={next === null || named === undefined} onClick={add}>
-            Cut for it too
-          </Button>
-        </>
-      }
     >
-      {others.length === 0 && <p>There is no other open piece.</p>}
-      <fieldset className={styles['options']}>
-        <legend className={styles['quiet']}>Open pieces</legend>
-        {others.map(({ project }) => (
-          <label key={project.id} className={styles['option']}>
-            <input
-              type="radio"
-              name={name}
-              checked={project.id === chosen}
-              onChange={() => setChosen(project.id)}
-            />
-            <span className={styles['groupName']}>
-              <strong>{project.name}</strong>
-            </span>
-          </label>
-        ))}
-      </fieldset>
+      {others.length === 0 && <p>There is no other open project.</p>}
+      <OptionRows
+        legend="Open projects"
+        rows={others.map(({ project }) => ({ value: project.id, name: project.name }))}
+        chosen={chosen}
+        onChoose={setChosen}
+      />
       {next !== null && work !== undefined && (
-        <p className={styles['quiet']} role="status">
+        <p className={layout['quiet']} role="status">
           {foundWords(copiesIn(startingSources(work.sources).flatMap(({ patches }) => patches)))}
         </p>
       )}
-    </Dialog>
+    </DialogForm>
   );
 }
 
 function foundWords(copies: number): string {
   return copies === 0
-    ? 'No answer of it says what to cut yet; its patches can be added by hand.'
-    : `Its answers say ${counted(copies, 'patch', 'patches')}.`;
+    ? 'None of its saved answers lists patches yet. You can add its patches by hand.'
+    : `Its saved answers list ${counted(copies, 'patch', 'patches')}.`;
 }

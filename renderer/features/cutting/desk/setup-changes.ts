@@ -2,17 +2,17 @@ import {
   type FabricChoice,
   type CuttingLine,
   type CuttingSetup,
-  cuttingSetup,
+  cuttingSetupSchema,
   STARTING_TABLE,
 } from '#core/domain/cutting-setup';
 import type { FabricPieceId, ProjectId } from '#core/domain/ids';
 import { isSameSource, linesOfSource, type PatchSource, startingSources } from './patch-sources';
 
 export function isSetup(stored: unknown): stored is CuttingSetup {
-  return cuttingSetup.safeParse(stored).success;
+  return cuttingSetupSchema.safeParse(stored).success;
 }
 
-/** A plan for one project from the answers kept with it. */
+/** A new plan for one project, with the lists of its saved answers. */
 export function startingSetup(project: ProjectId, sources: readonly PatchSource[]): CuttingSetup {
   const empty: CuttingSetup = {
     projects: [],
@@ -25,7 +25,7 @@ export function startingSetup(project: ProjectId, sources: readonly PatchSource[
   return withProject(empty, project, sources);
 }
 
-/** Cuts for another project too, with the lists of its answers. */
+/** Adds another project, with the lists of its saved answers. */
 export function withProject(
   setup: CuttingSetup,
   project: ProjectId,
@@ -35,7 +35,7 @@ export function withProject(
   return startingSources(sources).reduce(withSource, { ...setup, projects: [...setup.projects, project] });
 }
 
-/** Leaves a project out again, with all its lines. The first one stays: the plan is its own. */
+/** Removes a project and all its lines. The first one stays, because the plan is stored with it. */
 export function withoutProject(setup: CuttingSetup, project: ProjectId): CuttingSetup {
   if (setup.projects[0] === project) return setup;
   const gone = setup.lines.filter((line) => line.projectId === project);
@@ -48,13 +48,13 @@ export function withoutProject(setup: CuttingSetup, project: ProjectId): Cutting
   };
 }
 
-/** Takes the list of an answer, in place of what was taken from it before. */
+/** Uses the list of a saved answer, in place of what came from that answer before. */
 export function withSource(setup: CuttingSetup, source: PatchSource): CuttingSetup {
-  const { stageId, calculator, keptAt } = source;
+  const { stageId, calculator, savedAt } = source;
   const without = withoutSource(setup, source);
   return {
     ...without,
-    taken: [...without.taken, { source: { stageId, calculator }, keptAt }],
+    taken: [...without.taken, { source: { stageId, calculator }, keptAt: savedAt }],
     lines: [...without.lines, ...linesOfSource(source)],
   };
 }
@@ -71,13 +71,13 @@ export function isTaken(setup: CuttingSetup, source: PatchSource): boolean {
   return setup.taken.some((one) => isSameSource(one.source, source));
 }
 
-/** Whether the answer was kept anew since its list was taken. */
+/** Whether the answer was saved again since the plan took its list. */
 export function isBehind(setup: CuttingSetup, source: PatchSource): boolean {
   const taken = setup.taken.find((one) => isSameSource(one.source, source));
-  return taken !== undefined && taken.keptAt !== source.keptAt;
+  return taken !== undefined && taken.keptAt !== source.savedAt;
 }
 
-/** Puts a line in the place of the one with its id, or at the end. */
+/** Replaces the line with the same id, or adds a new one at the end. */
 export function withLine(setup: CuttingSetup, line: CuttingLine): CuttingSetup {
   const isNew = !setup.lines.some(({ id }) => id === line.id);
   return {
@@ -90,8 +90,8 @@ export function withoutLine(setup: CuttingSetup, id: string): CuttingSetup {
   return { ...setup, lines: setup.lines.filter((line) => line.id !== id) };
 }
 
-/** Cuts a fabric of a project's list from this fabric of the stash; null plans it as new fabric. */
-export function withStock(setup: CuttingSetup, choice: FabricChoice): CuttingSetup {
+/** Sets which fabric of the stash a fabric of a list is cut from; null means it is bought new. */
+export function withFabricChoice(setup: CuttingSetup, choice: FabricChoice): CuttingSetup {
   const others = setup.fabricChoices.filter(
     ({ projectId, fabric }) => projectId !== choice.projectId || fabric !== choice.fabric,
   );
@@ -103,16 +103,16 @@ export function withPiece(setup: CuttingSetup, piece: FabricPieceId, mayBeCut: b
   return { ...setup, leftOut: mayBeCut ? others : [...others, piece] };
 }
 
-/** Cuts from this one of some pieces, and leaves the others alone. */
+/** Allows one of these pieces to be cut and leaves the others alone. */
 export function withOnlyPiece(
   setup: CuttingSetup,
   piece: FabricPieceId,
   pieces: readonly FabricPieceId[],
 ): CuttingSetup {
-  return pieces.reduce((so, one) => withPiece(so, one, one === piece), setup);
+  return pieces.reduce((changed, one) => withPiece(changed, one, one === piece), setup);
 }
 
-/** Lines that share a fabric of a project's list, in the order they first come. */
+/** Lines with the same project and fabric, in the order of their first line. */
 export interface PatchGroup {
   readonly projectId: ProjectId;
   readonly fabric: string;

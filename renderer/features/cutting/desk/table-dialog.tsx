@@ -1,87 +1,51 @@
 import { useState } from 'react';
-import { cuttingTable, type CuttingTableSettings } from '#core/domain/cutting-setup';
-import type { Length } from '#core/units/length';
-import { Button } from '#renderer/ui/page/button';
-import { Checkbox } from '#renderer/ui/fields/checkbox';
-import { Dialog } from '#renderer/ui/page/dialog';
-import { Form } from '#renderer/ui/fields/form';
-import { LengthField } from '#renderer/ui/fields/length-field';
+import { cuttingTableSchema, type CuttingTableSettings } from '#core/domain/cutting-setup';
+import { DialogForm } from '#renderer/ui/page/dialog-form';
+import layout from '#renderer/ui/page/layout.module.css';
+import { SchemaForm } from '#renderer/ui/schema-form/schema-form';
 import { WishOrder } from './wish-order';
-import styles from '../cutting.module.css';
 
 interface TableDialogProps {
   readonly table: CuttingTableSettings;
-  readonly onKeep: (table: CuttingTableSettings) => void;
+  readonly onSave: (table: CuttingTableSettings) => void;
   readonly onClose: () => void;
 }
 
-type LengthName = 'rulerLength' | 'matLength' | 'straighten' | 'selvage' | 'keepShort' | 'keepLong';
-
-const FIELDS: readonly { readonly name: LengthName; readonly label: string; readonly help: string }[] = [
-  { name: 'rulerLength', label: 'Ruler', help: 'The longest cut made without moving it.' },
-  { name: 'matLength', label: 'Mat', help: 'Its longer side.' },
-  { name: 'straighten', label: 'To straighten the end', help: 'Off rolls and fat quarters; 0 for none.' },
-  { name: 'selvage', label: 'Selvage on each side', help: '0 where widths are written down without it.' },
-  { name: 'keepShort', label: 'A leftover is kept from', help: 'Its shorter side.' },
-  { name: 'keepLong', label: 'and from', help: 'Its longer side.' },
+/** All but the wishes, which have a list of their own. */
+const FIELDS: readonly (keyof CuttingTableSettings)[] = [
+  'rulerLength',
+  'matLength',
+  'straighten',
+  'selvage',
+  'keepShort',
+  'keepLong',
+  'mayFold',
 ];
 
 /** The table, the tools and what matters most in this plan. */
-export function TableDialog({ table, onKeep, onClose }: TableDialogProps) {
+export function TableDialog({ table, onSave, onClose }: TableDialogProps) {
   const [draft, setDraft] = useState(table);
-  const keep = () => {
-    const read = cuttingTable.safeParse(draft);
+  const save = () => {
+    const read = cuttingTableSchema.safeParse(draft);
     if (!read.success) return;
-    onKeep(read.data);
+    onSave(read.data);
     onClose();
   };
-  const { shape } = cuttingTable.unwrap();
-  const limits = (name: LengthName) => {
-    const { minimum, maximum } = shape[name].toJSONSchema() as { minimum?: number; maximum?: number };
-    return { minimum, maximum };
-  };
-  const set = (name: LengthName, length: Length | null) => {
-    if (length !== null) setDraft((before) => ({ ...before, [name]: length }));
-  };
   return (
-    <Dialog
+    <DialogForm
       title="Table and leftovers"
       isWide
+      onSave={save}
       onClose={onClose}
-      foot={
-        <>
-          <Button onClick={onClose}>Not now</Button>
-          <Button look="main" type="submit" form="cutting-table">
-            Plan with these
-          </Button>
-        </>
-      }
+      className={layout['sections']}
     >
-      <Form id="cutting-table" className={styles['form']} onSubmit={keep}>
-        <div className={styles['whole']}>
-          <WishOrder
-            wishes={draft.wishes}
-            onChange={(wishes) => setDraft((before) => ({ ...before, wishes }))}
-          />
-        </div>
-        {FIELDS.map(({ name, label, help }) => (
-          <LengthField
-            key={name}
-            label={label}
-            help={help}
-            value={draft[name]}
-            {...limits(name)}
-            onCommit={(length) => set(name, length)}
-          />
-        ))}
-        <div className={styles['whole']}>
-          <Checkbox
-            label="The fabric is folded once, so that two are cut at a time"
-            isChecked={draft.mayFold}
-            onChange={(mayFold) => setDraft((before) => ({ ...before, mayFold }))}
-          />
-        </div>
-      </Form>
-    </Dialog>
+      <WishOrder wishes={draft.wishes} onChange={(wishes) => setDraft((before) => ({ ...before, wishes }))} />
+      <SchemaForm
+        schema={cuttingTableSchema}
+        only={FIELDS}
+        value={draft}
+        onChange={(next) => setDraft((before) => ({ ...before, ...next }))}
+      />
+    </DialogForm>
   );
 }

@@ -9,37 +9,38 @@ import { Button } from '#renderer/ui/page/button';
 import { useDisplay } from '#renderer/ui/base/display';
 import { MoneyField } from '#renderer/ui/fields/money-field';
 import { Typeset } from '#renderer/ui/answers/typeset';
-import type { Shelf } from '../planning/job-of-setup';
-import { purchaseGapWords } from '../planning/plan-quality-words';
-import styles from '../cutting.module.css';
+import type { PlanStash } from '../planning/job-of-setup';
+import { purchaseGapWords } from '../planning/cutting-plan-words';
+import layout from '#renderer/ui/page/layout.module.css';
+import styles from './desk.module.css';
 
 interface ToBuyProps {
   readonly plan: JobPlan;
   readonly setup: CuttingSetup;
-  readonly shelf: Shelf;
-  /** Books what was bought for a kept plan; null where the plan is not kept yet. */
+  readonly stash: PlanStash;
+  /** Records a purchase for a saved plan; null when the plan is not saved yet. */
   readonly onBought: ((fabric: string, costMinor: number) => void) | null;
   readonly isBusy?: boolean;
 }
 
-/** The shopping list of a plan: what the stash does not hold, in the lengths a shop cuts. */
+/** The shopping list of a plan: what the stash does not have, in lengths that a shop cuts. */
 export function ToBuy({ plan, ...rest }: ToBuyProps) {
   return (
-    <section className={styles['part']} aria-label="To buy">
-      <h2 className={styles['heading']}>To buy</h2>
+    <section className={layout['part']} aria-label="To buy">
+      <h2 className={layout['heading']}>To buy</h2>
       {plan.purchases.length === 0 ? (
-        <p>Nothing: the stash holds it all.</p>
+        <p>Nothing: your stash has it all.</p>
       ) : (
         <>
-          <ul className={styles['plain']}>
+          <ul className={styles['toBuy']}>
             {plan.purchases.map((purchase) => (
               <Line key={purchase.fabric} purchase={purchase} {...rest} />
             ))}
           </ul>
-          <p className={styles['quiet']}>
+          <p className={layout['quiet']}>
             {rest.onBought === null
-              ? 'Once the plan is kept, what you bought is written down here with one press.'
-              : 'What is written down lies in the stash, set aside for this piece, and can be cut at once.'}
+              ? 'Once you save the plan, you can record what you bought here.'
+              : 'Fabric you record goes into your stash, set aside for this project, and you can cut it right away.'}
           </p>
         </>
       )}
@@ -50,18 +51,17 @@ export function ToBuy({ plan, ...rest }: ToBuyProps) {
 function Line({
   purchase,
   setup,
-  shelf,
+  stash,
   onBought,
   isBusy = false,
 }: Omit<ToBuyProps, 'plan'> & { readonly purchase: Purchase }) {
   const { length } = useDisplay();
-  const words = `${formatYardage(asLength(purchase.length), length)} of ${nameOfFabric(purchase.fabric, setup, shelf)}`;
+  const words = `${formatYardage(asLength(purchase.length), length)} of ${nameOfFabric(purchase.fabric, setup, stash)}`;
   const width = `, ${formatLength(asLength(purchase.width), length)} wide`;
-  const onShelf = [...shelf.fabrics.values()].find(({ fabric }) => fabric.id === purchase.fabric);
-  const inStash = onShelf !== undefined;
-  const price = onShelf?.price ?? null;
-  const asking = price === null ? null : costAgain(purchase.width * purchase.length, price);
-  const [paid, setPaid] = useState<number | null>(asking);
+  const inStash = [...stash.fabrics.values()].find(({ fabric }) => fabric.id === purchase.fabric);
+  const price = inStash?.price ?? null;
+  const usualCost = price === null ? null : costAgain(purchase.width * purchase.length, price);
+  const [paid, setPaid] = useState<number | null>(usualCost);
   const gap = purchaseGapWords(purchase, setup.table.straighten, length);
   return (
     <li>
@@ -69,9 +69,11 @@ function Line({
         <Typeset text={words} />
       </strong>
       <Typeset text={width} />{' '}
-      <Link to={inStash ? `/stash/${purchase.fabric}` : '/stash'}>{inStash ? 'Its page' : 'The stash'}</Link>
+      <Link to={inStash === undefined ? '/stash' : `/stash/${purchase.fabric}`}>
+        {inStash === undefined ? 'See your stash' : 'See this fabric'}
+      </Link>
       {gap !== '' && (
-        <p className={styles['quiet']}>
+        <p className={layout['quiet']}>
           <Typeset text={gap} />
         </p>
       )}
@@ -81,10 +83,10 @@ function Line({
           <Button
             isSmall
             disabled={isBusy}
-            aria-label={`Write down as bought: ${words}`}
+            aria-label={`Record as bought: ${words}`}
             onClick={() => onBought(purchase.fabric, paid ?? 0)}
           >
-            Write it down as bought
+            Record as bought
           </Button>
         </div>
       )}
@@ -92,9 +94,9 @@ function Line({
   );
 }
 
-/** What the maker calls the planner's fabric: the fabric of the stash, or the name in the list. */
-export function nameOfFabric(key: string, setup: CuttingSetup, shelf: Shelf): string {
-  const onShelf = [...shelf.fabrics.values()].find(({ fabric }) => fabric.id === key);
-  if (onShelf !== undefined) return onShelf.fabric.name;
+/** The maker’s name for one of the planner’s fabrics: that of the fabric of the stash, or the name in the list. */
+export function nameOfFabric(key: string, setup: CuttingSetup, stash: PlanStash): string {
+  const inStash = [...stash.fabrics.values()].find(({ fabric }) => fabric.id === key);
+  if (inStash !== undefined) return inStash.fabric.name;
   return listNameOf(setup, key) ?? 'fabric';
 }

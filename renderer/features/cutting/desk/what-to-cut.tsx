@@ -1,170 +1,96 @@
 import { useState } from 'react';
-import type { CuttingLine, CuttingSetup } from '#core/domain/cutting-setup';
-import { counted } from '#renderer/text/cut-words';
+import type { ProjectSpread } from '#core/contract/projects';
+import type { CuttingSetup } from '#core/domain/cutting-setup';
 import { Button } from '#renderer/ui/page/button';
-import { Checkbox } from '#renderer/ui/fields/checkbox';
-import { FabricDialog } from './fabric-dialog';
+import layout from '#renderer/ui/page/layout.module.css';
+import { DeskDialog, type OpenDialog } from './desk-dialog';
 import { PatchGroupView } from './patch-group';
-import type { Shelf } from '../planning/job-of-setup';
-import { LineDialog } from './line-dialog';
-import { copiesIn, type PatchSource } from './patch-sources';
-import { ProjectDialog } from './project-dialog';
-import {
-  type PatchGroup,
-  patchGroups,
-  isBehind,
-  isTaken,
-  withStock,
-  withLine,
-  withOnlyPiece,
-  withoutLine,
-  withoutProject,
-  withoutSource,
-  withPiece,
-  withSource,
-} from './setup-changes';
-import { TableDialog } from './table-dialog';
+import { PatchSourceRow } from './patch-source-row';
+import { patchGroups, withOnlyPiece, withoutProject, withPiece } from './setup-changes';
+import type { PlanStash } from '../planning/job-of-setup';
 import type { WorkAtHand } from '../planning/use-work-at-hand';
-import styles from '../cutting.module.css';
+import styles from './desk.module.css';
 
 interface WhatToCutProps {
   readonly setup: CuttingSetup;
   readonly work: WorkAtHand;
-  readonly shelf: Shelf;
+  readonly stash: PlanStash;
   readonly spotlight: string | null;
   readonly onSpotlight: (key: string | null) => void;
   readonly onChange: (setup: CuttingSetup) => void;
 }
 
-type Asking =
-  | { readonly about: 'none' | 'new-line' | 'project' | 'table' }
-  | { readonly about: 'line'; readonly line: CuttingLine }
-  | { readonly about: 'fabric'; readonly group: PatchGroup };
-
 /** The patches, project by project and fabric by fabric, and the fabric each is cut from. */
 export function WhatToCut(props: WhatToCutProps) {
-  const { setup, work, shelf, onChange } = props;
-  const [asking, setAsking] = useState<Asking>({ about: 'none' });
-  const close = () => setAsking({ about: 'none' });
-  const groups = patchGroups(setup);
+  const { setup, work, onChange } = props;
+  const [open, setOpen] = useState<OpenDialog | null>(null);
   return (
     <section className={styles['what']} aria-label="What to cut">
       {work.spreads.map(({ project }) => (
-        <div key={project.id} className={styles['part']}>
-          <div className={styles['partHead']}>
-            <h2 className={styles['heading']}>{project.name}</h2>
-            {project.id !== setup.projects[0] && (
-              <Button look="quiet" isSmall onClick={() => onChange(withoutProject(setup, project.id))}>
-                Leave out
-              </Button>
-            )}
-          </div>
-          {work.sources
-            .filter((source) => source.projectId === project.id)
-            .map((source) => (
-              <Source
-                key={`${source.stageId} ${source.calculator}`}
-                source={source}
-                setup={setup}
-                onChange={onChange}
-              />
-            ))}
-          {groups
-            .filter((group) => group.projectId === project.id)
-            .map((group) => (
-              <PatchGroupView
-                key={group.fabric}
-                group={group}
-                setup={setup}
-                shelf={shelf}
-                spotlight={props.spotlight}
-                onSpotlight={props.onSpotlight}
-                onChangeLine={(line) => setAsking({ about: 'line', line })}
-                onChooseFabric={() => setAsking({ about: 'fabric', group })}
-                onPiece={(piece, mayBeCut) => onChange(withPiece(setup, piece, mayBeCut))}
-                onOnlyPiece={(piece, pieces) => onChange(withOnlyPiece(setup, piece, pieces))}
-              />
-            ))}
-        </div>
+        <ProjectPatches key={project.id} project={project} onOpen={setOpen} {...props} />
       ))}
-      <div className={styles['buttons']}>
-        <Button isSmall onClick={() => setAsking({ about: 'new-line' })}>
+      <div className={layout['row']}>
+        <Button isSmall onClick={() => setOpen({ about: 'new-line' })}>
           Add patches by hand
         </Button>
-        <Button isSmall onClick={() => setAsking({ about: 'project' })}>
-          Cut for another piece too
+        <Button isSmall onClick={() => setOpen({ about: 'project' })}>
+          Cut for another project too
         </Button>
-        <Button isSmall onClick={() => setAsking({ about: 'table' })}>
+        <Button isSmall onClick={() => setOpen({ about: 'table' })}>
           Table and leftovers
         </Button>
       </div>
-      {asking.about === 'new-line' && (
-        <LineDialog
-          line={null}
-          projects={work.spreads.map(({ project }) => project)}
-          fabrics={groups.map(({ fabric }) => fabric)}
-          onKeep={(line) => onChange(withLine(setup, line))}
-          onClose={close}
-        />
-      )}
-      {asking.about === 'line' && (
-        <LineDialog
-          line={asking.line}
-          projects={work.spreads.map(({ project }) => project)}
-          fabrics={groups.map(({ fabric }) => fabric)}
-          onKeep={(line) => onChange(withLine(setup, line))}
-          onRemove={() => onChange(withoutLine(setup, asking.line.id))}
-          onClose={close}
-        />
-      )}
-      {asking.about === 'fabric' && (
-        <FabricDialog
-          group={asking.group}
-          setup={setup}
-          heldFabrics={work.heldFabrics}
-          onChoose={(fabricId) =>
-            onChange(
-              withStock(setup, { projectId: asking.group.projectId, fabric: asking.group.fabric, fabricId }),
-            )
-          }
-          onClose={close}
-        />
-      )}
-      {asking.about === 'project' && <ProjectDialog setup={setup} onChange={onChange} onClose={close} />}
-      {asking.about === 'table' && (
-        <TableDialog table={setup.table} onKeep={(table) => onChange({ ...setup, table })} onClose={close} />
+      {open !== null && (
+        <DeskDialog open={open} setup={setup} work={work} onChange={onChange} onClose={() => setOpen(null)} />
       )}
     </section>
   );
 }
 
-interface SourceProps {
-  readonly source: PatchSource;
-  readonly setup: CuttingSetup;
-  readonly onChange: (setup: CuttingSetup) => void;
+interface ProjectPatchesProps extends WhatToCutProps {
+  readonly project: ProjectSpread['project'];
+  readonly onOpen: (dialog: OpenDialog) => void;
 }
 
-/** A kept answer whose list is taken or not. */
-function Source({ source, setup, onChange }: SourceProps) {
-  const label = `${source.title}, as kept with “${source.stageName}”: ${counted(copiesIn(source.patches), 'patch', 'patches')}`;
+/** One project: the saved answers that list patches, and the patches by their fabric. */
+function ProjectPatches({ project, onOpen, ...props }: ProjectPatchesProps) {
+  const { setup, work, stash, spotlight, onSpotlight, onChange } = props;
   return (
-    <div className={styles['source']}>
-      <Checkbox
-        label={label}
-        isChecked={isTaken(setup, source)}
-        help={source.isOld ? 'The project has changed since; keep the answer anew on its stage.' : undefined}
-        onChange={(isChecked) =>
-          onChange(isChecked ? withSource(setup, source) : withoutSource(setup, source))
-        }
-      />
-      {isBehind(setup, source) && (
-        <p className={styles['quiet']}>
-          It was kept anew since this list was taken.{' '}
-          <Button look="quiet" isSmall onClick={() => onChange(withSource(setup, source))}>
-            Take the new list
+    <div className={layout['part']}>
+      <div className={layout['partHead']}>
+        <h2 className={layout['heading']}>{project.name}</h2>
+        {project.id !== setup.projects[0] && (
+          <Button look="quiet" isSmall onClick={() => onChange(withoutProject(setup, project.id))}>
+            Leave out
           </Button>
-        </p>
-      )}
+        )}
+      </div>
+      {work.sources
+        .filter((source) => source.projectId === project.id)
+        .map((source) => (
+          <PatchSourceRow
+            key={`${source.stageId} ${source.calculator}`}
+            source={source}
+            setup={setup}
+            onChange={onChange}
+          />
+        ))}
+      {patchGroups(setup)
+        .filter((group) => group.projectId === project.id)
+        .map((group) => (
+          <PatchGroupView
+            key={group.fabric}
+            group={group}
+            setup={setup}
+            stash={stash}
+            spotlight={spotlight}
+            onSpotlight={onSpotlight}
+            onChangeLine={(line) => onOpen({ about: 'line', line })}
+            onChooseFabric={() => onOpen({ about: 'fabric', group })}
+            onPiece={(piece, mayBeCut) => onChange(withPiece(setup, piece, mayBeCut))}
+            onOnlyPiece={(piece, pieces) => onChange(withOnlyPiece(setup, piece, pieces))}
+          />
+        ))}
     </div>
   );
 }

@@ -1,8 +1,9 @@
 import { useRef } from 'react';
 import type { CuttingWish } from '#core/domain/cutting-setup';
 import { Button } from '#renderer/ui/page/button';
-import { WISH_WORDS } from '../planning/plan-quality-words';
-import shared from '../cutting.module.css';
+import { WISH_WORDS } from '../planning/cutting-plan-words';
+import layout from '#renderer/ui/page/layout.module.css';
+import desk from './desk.module.css';
 import styles from './wish-order.module.css';
 
 interface WishOrderProps {
@@ -10,7 +11,7 @@ interface WishOrderProps {
   readonly onChange: (wishes: readonly CuttingWish[]) => void;
 }
 
-/** What matters most, first: each wish is moved up before the one above it. The focus goes along with it. */
+/** The order of what matters most. Moving a wish up takes the focus along with it. */
 export function WishOrder({ wishes, onChange }: WishOrderProps) {
   const list = useRef<HTMLOListElement>(null);
   const moveUp = (index: number) => {
@@ -22,11 +23,11 @@ export function WishOrder({ wishes, onChange }: WishOrderProps) {
   };
   return (
     <fieldset>
-      <legend className={shared['legend']}>What matters most, first</legend>
+      <legend className={layout['legend']}>What matters most, first</legend>
       <ol ref={list} className={styles['wishes']}>
         {wishes.map((wish, index) => (
           <li key={wish} className={styles['wish']}>
-            <span className={shared['letter']}>{index + 1}</span>
+            <span className={desk['letter']}>{index + 1}</span>
             <span>{WISH_WORDS[wish]}</span>
             {index > 0 && (
               <Button

@@ -6,23 +6,23 @@ import { asLength, counted } from '#renderer/text/cut-words';
 import { Button } from '#renderer/ui/page/button';
 import { type Display, useDisplay } from '#renderer/ui/base/display';
 import { Typeset } from '#renderer/ui/answers/typeset';
-import { fabricTaken } from './plan-quality-words';
+import { fabricTaken } from './cutting-plan-words';
 import { usePlanning } from './use-planning';
 import styles from './compare-new.module.css';
-import shared from '../cutting.module.css';
+import layout from '#renderer/ui/page/layout.module.css';
 
 interface CompareNewProps {
   readonly job: CuttingJob;
-  /** The plan at hand, from the shelf. */
+  /** The plan that uses the stash. */
   readonly plan: JobPlan;
 }
 
-/** The plan from the shelf beside one for which all fabric is bought, on request. Nothing to compare where all is bought anyway. */
+/** On request, compares the plan with one for which all fabric is bought; nothing when all is bought anyway. */
 export function CompareNew({ job, plan }: CompareNewProps) {
   const [isOpen, setIsOpen] = useState(false);
   if (plan.pieces.every(({ piece }) => piece === undefined)) return null;
   return (
-    <section className={shared['part']} aria-label="The shelf or new fabric">
+    <section className={layout['part']} aria-label="Your stash or new fabric">
       {isOpen && <Comparison job={job} plan={plan} />}
       <div>
         <Button isSmall aria-expanded={isOpen} onClick={() => setIsOpen(!isOpen)}>
@@ -46,12 +46,12 @@ function Comparison({ job, plan }: CompareNewProps) {
   const display = useDisplay();
   return (
     <>
-      <h2 className={shared['heading']}>The shelf or new fabric</h2>
+      <h2 className={layout['heading']}>Your stash or new fabric</h2>
       <table className={styles['compare']}>
         <thead>
           <tr>
             <td />
-            <th scope="col">From the shelf</th>
+            <th scope="col">From your stash</th>
             <th scope="col">All bought new</th>
           </tr>
         </thead>
@@ -70,7 +70,7 @@ function Comparison({ job, plan }: CompareNewProps) {
   );
 }
 
-/** What is cut already stays so in both; beyond it nothing of a piece is used. */
+/** What is already cut counts in both plans; the rest of a piece is not used. */
 function onlyWhatIsCut(piece: JobPiece): readonly JobPiece[] {
   const length = piece.lockedParts.reduce((sum, { height }) => sum + height, 0);
   return length === 0 ? [] : [{ ...piece, length }];
@@ -86,8 +86,8 @@ const ROWS: readonly Row[] = [
         ? 'nothing'
         : formatYardage(asLength(purchases.reduce((sum, one) => sum + one.length, 0)), length),
   ],
-  ['Fabric taken', (plan, { length }) => formatLength(asLength(fabricTaken(plan)), length, 'up')],
+  ['Length of fabric cut', (plan, { length }) => formatLength(asLength(fabricTaken(plan)), length, 'up')],
   ['Fabric used', ({ totals }, { length }) => formatArea(totals.usedArea, length)],
-  ['Pieces started', ({ totals }) => String(totals.pieces)],
+  ['Pieces cut into', ({ totals }) => String(totals.pieces)],
   ['Cuts', ({ totals }) => counted(totals.cuts, 'cut')],
 ];

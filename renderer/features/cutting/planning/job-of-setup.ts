@@ -6,29 +6,29 @@ import { measureOfKind } from '#core/domain/stash-kind';
 import type { Length } from '#core/units/length';
 import { type LockedCuts, type Locks, NO_LOCKS } from '../table/locked-cuts';
 
-/** A fabric of the stash with the pieces there are of it. */
-export interface FabricOnShelf {
+/** A fabric of the stash with its pieces. */
+export interface FabricInStash {
   readonly fabric: Fabric;
   readonly pieces: readonly FabricPiece[];
-  /** What a shop asks for it; null where that is not known. */
+  /** The shop’s price; null when it is unknown. */
   readonly price: StashPrice | null;
 }
 
-export interface Shelf {
-  readonly fabrics: ReadonlyMap<FabricId, FabricOnShelf>;
-  /** What the projects of the plan hold themselves, by piece, 1/320 mm: it is free to them. */
+export interface PlanStash {
+  readonly fabrics: ReadonlyMap<FabricId, FabricInStash>;
+  /** What is set aside for the plan’s own projects, by piece, 1/320 mm; they may cut it. */
   readonly ownHolds: ReadonlyMap<FabricPieceId, number>;
   /** Width of fabric that is not in the stash yet. */
   readonly usualWidth: Length;
-  /** Shops sell by steps of this. */
+  /** Shops sell lengths in steps of this. */
   readonly lengthStep: Length;
 }
 
-/** Made up already, or no fabric to cut patches from. */
+/** Finished goods, or nothing to cut patches from. */
 const NEVER_CUT: readonly PieceKind[] = ['bias-made-up', 'batting', 'batting-package'];
-/** Ends of these are straight: they were cut with a ruler. */
+/** The ends of these are straight, because they were cut with a ruler. */
 const STRAIGHT: readonly PieceKind[] = ['precut-strips', 'precut-squares', 'leftover'];
-/** Sheets of a pack come cut to size. */
+/** Precuts come in their size. */
 const NO_MARGINS: FabricMargins = { leftSelvage: 0, rightSelvage: 0, straighten: 0 };
 /** Fabric that may still have its selvages. */
 const WITH_SELVAGE: readonly PieceKind[] = ['yardage', 'backing', 'wide-backing', 'panel'];
@@ -37,15 +37,18 @@ const WITH_SELVAGE: readonly PieceKind[] = ['yardage', 'backing', 'wide-backing'
  * Length of a piece that these projects may cut, 1/320 mm: what is there and not spoken for by another; of a pack whole sheets
  * only.
  */
-export function freeToCut({ id, there, held, unitLength }: FabricPiece, ownHolds: Shelf['ownHolds']): number {
+export function freeToCut(
+  { id, there, held, unitLength }: FabricPiece,
+  ownHolds: PlanStash['ownHolds'],
+): number {
   const free = Math.max(0, Math.min(there, there - held + (ownHolds.get(id) ?? 0)));
   return unitLength === null ? free : free - (free % unitLength);
 }
 
-/** The pieces of a fabric that could be cut, left out or not: fabric, and packs of fabric. */
+/** The pieces of a fabric with something free to cut, whether the plan leaves them alone or not. */
 export function cuttablePieces(
-  { pieces }: FabricOnShelf,
-  ownHolds: Shelf['ownHolds'],
+  { pieces }: FabricInStash,
+  ownHolds: PlanStash['ownHolds'],
 ): readonly FabricPiece[] {
   return pieces.filter((piece) => isFabric(piece) && freeToCut(piece, ownHolds) > 0);
 }
@@ -55,17 +58,17 @@ function isFabric({ kind }: FabricPiece): boolean {
 }
 
 /**
- * What the planner is asked: every fabric with its pieces that may be cut, and fabric to buy where they do not reach. Pieces
- * with cuts that are locked keep their place in the job, whether more may be cut of them or not.
+ * The job for the planner: every fabric with the pieces that may be cut, and new fabric where they are not enough. A piece with
+ * locked cuts is part of the job even if nothing more may be cut from it.
  */
-export function jobOfSetup(setup: CuttingSetup, shelf: Shelf, locks: Locks = NO_LOCKS): CuttingJob {
+export function jobOfSetup(setup: CuttingSetup, stash: PlanStash, locks: Locks = NO_LOCKS): CuttingJob {
   const { lines, table } = setup;
   const keys = [
     ...lines.map((line) => fabricKeyOf(setup, line)),
     ...[...locks.values()].map(({ fabric }) => fabric),
   ];
   return {
-    fabrics: [...new Set(keys)].map((key) => jobFabric(key, setup, shelf, locks)),
+    fabrics: [...new Set(keys)].map((key) => jobFabric(key, setup, stash, locks)),
     patches: lines.map((line) => ({
       id: line.id,
       fabric: fabricKeyOf(setup, line),
@@ -84,23 +87,23 @@ export function jobOfSetup(setup: CuttingSetup, shelf: Shelf, locks: Locks = NO_
   };
 }
 
-function jobFabric(key: string, { leftOut, table }: CuttingSetup, shelf: Shelf, locks: Locks): JobFabric {
-  const onShelf = [...shelf.fabrics.values()].find(({ fabric }) => fabric.id === key);
-  const mayBeCut = onShelf === undefined ? [] : cuttablePieces(onShelf, shelf.ownHolds);
-  const pieces = (onShelf?.pieces ?? []).flatMap((piece) => {
+function jobFabric(key: string, { leftOut, table }: CuttingSetup, stash: PlanStash, locks: Locks): JobFabric {
+  const inStash = [...stash.fabrics.values()].find(({ fabric }) => fabric.id === key);
+  const mayBeCut = inStash === undefined ? [] : cuttablePieces(inStash, stash.ownHolds);
+  const pieces = (inStash?.pieces ?? []).flatMap((piece) => {
     const lock = locks.get(piece.id);
     const isFree = mayBeCut.includes(piece) && !leftOut.includes(piece.id);
     if (lock === undefined && !isFree) return [];
-    return [jobPiece(piece, table, isFree ? freeToCut(piece, shelf.ownHolds) : 0, lock)];
+    return [jobPiece(piece, table, isFree ? freeToCut(piece, stash.ownHolds) : 0, lock)];
   });
   return {
     id: key,
-    isDirectional: onShelf !== undefined && onShelf.fabric.direction !== 'any',
+    isDirectional: inStash !== undefined && inStash.fabric.direction !== 'any',
     pieces,
     toBuy: {
-      width: onShelf?.fabric.width ?? shelf.usualWidth,
+      width: inStash?.fabric.width ?? stash.usualWidth,
       margins: marginsOf('yardage', table),
-      lengthStep: shelf.lengthStep,
+      lengthStep: stash.lengthStep,
     },
   };
 }

@@ -1,55 +1,55 @@
 import type { KeptWithTicks } from '#core/cutting/tree/kept-plan';
 import type { CuttingSetup } from '#core/domain/cutting-setup';
-import { cuttablePieces, freeToCut, type Shelf } from './job-of-setup';
+import { cuttablePieces, freeToCut, type PlanStash } from './job-of-setup';
 import { locksOf } from '../table/locked-cuts';
 import { isSameSource, type PatchSource } from '../desk/patch-sources';
 
-/** Why a kept plan is no longer made for what there is. */
+/** Why a saved plan is out of date. */
 export type PlanChange = 'lists' | 'fabric-found' | 'stash';
 
 /**
- * What has changed since a plan was kept, cuts by the plan itself and their leftovers aside: lists that were kept anew or are
- * gone, a fabric of a list that is in the stash by now, pieces that came, went, or are longer or shorter to these projects.
+ * What has changed since a plan was saved: a list was saved again or deleted, a fabric of a list came into the stash, or the
+ * pieces that may be cut are others or have another length. Cuts by the plan itself, and their leftovers, do not count.
  */
 export function changesSince(
-  kept: KeptWithTicks,
+  saved: KeptWithTicks,
   now: {
     readonly setup: CuttingSetup;
-    readonly shelf: Shelf;
+    readonly stash: PlanStash;
     readonly sources: readonly PatchSource[];
   },
 ): readonly PlanChange[] {
   const changes: PlanChange[] = [];
-  const { setup } = kept.plan;
+  const { setup } = saved.plan;
   const isListSame = setup.taken.every(({ source, keptAt }) =>
-    now.sources.some((one) => isSameSource(one, source) && one.keptAt === keptAt),
+    now.sources.some((one) => isSameSource(one, source) && one.savedAt === keptAt),
   );
   if (!isListSame) changes.push('lists');
   if (now.setup.fabricChoices.length > setup.fabricChoices.length) changes.push('fabric-found');
-  if (isShelfOther(kept, now.shelf)) changes.push('stash');
+  if (isStashChanged(saved, now.stash)) changes.push('stash');
   return changes;
 }
 
-function isShelfOther(kept: KeptWithTicks, shelf: Shelf): boolean {
-  const { setup, plannedWith } = kept.plan;
-  const locks = locksOf(kept, setup.lines);
-  const onShelf = new Map(
-    [...shelf.fabrics.values()].flatMap(({ pieces }) => pieces).map((piece) => [piece.id, piece]),
+function isStashChanged(saved: KeptWithTicks, stash: PlanStash): boolean {
+  const { setup, plannedWith } = saved.plan;
+  const locks = locksOf(saved, setup.lines);
+  const inStash = new Map(
+    [...stash.fabrics.values()].flatMap(({ pieces }) => pieces).map((piece) => [piece.id, piece]),
   );
-  const isPlannedOther = plannedWith
+  const isAnyLengthChanged = plannedWith
     .filter(({ pieceId }) => !setup.leftOut.includes(pieceId))
     .some(({ pieceId, length }) => {
-      const piece = onShelf.get(pieceId);
-      const free = piece === undefined ? 0 : freeToCut(piece, shelf.ownHolds);
+      const piece = inStash.get(pieceId);
+      const free = piece === undefined ? 0 : freeToCut(piece, stash.ownHolds);
       return free + (locks.get(pieceId)?.length ?? 0) !== length;
     });
-  if (isPlannedOther) return true;
-  const known = new Set([
+  if (isAnyLengthChanged) return true;
+  const accountedFor = new Set([
     ...plannedWith.map(({ pieceId }) => pieceId),
-    ...kept.ticked.flatMap(({ leftovers }) => leftovers),
+    ...saved.ticked.flatMap(({ leftovers }) => leftovers),
     ...setup.leftOut,
   ]);
-  return [...shelf.fabrics.values()]
-    .flatMap((onIt) => cuttablePieces(onIt, shelf.ownHolds))
-    .some(({ id }) => !known.has(id));
+  return [...stash.fabrics.values()]
+    .flatMap((fabric) => cuttablePieces(fabric, stash.ownHolds))
+    .some(({ id }) => !accountedFor.has(id));
 }

@@ -1,31 +1,33 @@
+import { CAUTIONS } from '#core/domain/cautions';
 import { Button } from '#renderer/ui/page/button';
 import { Notice } from '#renderer/ui/page/notice';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import { CompareNew } from './compare-new';
-import { PlanChoice } from './plan-choice';
+import { CuttingPlanChoice } from './cutting-plan-choice';
 import { PlanPieces } from './plan-pieces';
-import type { PlanProps } from './plan-props';
-import { gapWords } from './plan-quality-words';
+import type { CuttingPlanProps } from './cutting-plan-props';
+import { gapWords } from './cutting-plan-words';
 import { ToBuy } from '../desk/to-buy';
 import { Unplaced } from '../desk/unplaced';
 import { LONGER_MILLISECONDS, type Planning } from './use-planning';
-import styles from '../cutting.module.css';
+import layout from '#renderer/ui/page/layout.module.css';
+import styles from './planning.module.css';
 
-/** The two plans side by side, how good they are, what cannot be cut, what must be bought, and every piece drawn. */
-export function PlanAnswer(props: PlanProps) {
-  const { setup, shelf, job, planning, chosen } = props;
+/** The two plans to choose from, how good the chosen one is, what can’t be cut, what to buy, and a drawing of every piece. */
+export function PlanAnswer(props: CuttingPlanProps) {
+  const { setup, stash, job, planning, chosen } = props;
   const { answer } = planning;
   return (
     <section className={styles['answer']} aria-label="The plan">
       {answer !== null && chosen !== null && (
-        <PlanChoice
+        <CuttingPlanChoice
           plans={[answer.simplestCuts, answer.leastFabric]}
           chosen={chosen}
           onChoose={props.onChoose}
         />
       )}
       <div className={styles['progress']}>
-        <p className={styles['quiet']} role="status">
+        <p className={layout['quiet']} role="status">
           {progressWords(planning)}
         </p>
         {answer !== null && planning.state !== 'exhausted' && (
@@ -35,8 +37,8 @@ export function PlanAnswer(props: PlanProps) {
             onClick={planning.state === 'searching' ? planning.stop : planning.searchOn}
           >
             {planning.state === 'searching'
-              ? 'That will do'
-              : `Search ${String(LONGER_MILLISECONDS / 1_000)} seconds more`}
+              ? 'Stop'
+              : `Search ${String(LONGER_MILLISECONDS / 1_000)} more seconds`}
           </Button>
         )}
       </div>
@@ -48,13 +50,10 @@ export function PlanAnswer(props: PlanProps) {
             </p>
           )}
           <Unplaced plan={chosen} setup={setup} />
-          <ToBuy plan={chosen} setup={setup} shelf={shelf} onBought={null} />
+          <ToBuy plan={chosen} setup={setup} stash={stash} onBought={null} />
           <CompareNew job={job} plan={chosen} />
           <PlanPieces {...props} plan={chosen} />
-          <Notice kind="caution">
-            A fresh blade, closed whenever it is put down. Cut away from yourself, hand flat on the ruler and
-            clear of its edge.
-          </Notice>
+          <Notice kind="caution">{CAUTIONS.rotaryBlade}</Notice>
         </>
       )}
     </section>
@@ -64,6 +63,6 @@ export function PlanAnswer(props: PlanProps) {
 function progressWords({ answer, state, milliseconds }: Planning): string {
   if (answer === null) return 'Laying out the first plan…';
   if (state === 'searching') return 'Looking for better plans…';
-  if (state === 'exhausted') return 'Everything worth trying was tried.';
+  if (state === 'exhausted') return 'Everything worth trying has been tried.';
   return `Searched for ${(milliseconds / 1_000).toFixed(1)} seconds.`;
 }

@@ -2,15 +2,15 @@ import { type JobSearch, planCutting } from '#core/cutting/search/plan-cutting';
 import { seededRandom } from '#core/cutting/search/seeded-random';
 import type { PlanningNews, PlanningOrder } from './planning-protocol';
 
-/** What the loop needs of the thread it runs in. */
-export interface PlanningSurroundings {
+/** What the loop needs from the thread it runs in. */
+export interface PlanningThread {
   readonly now: () => number;
-  /** Calls back once everything that waits (an order, above all) has been heard. */
+  /** Calls back after the waiting messages, orders above all, have been handled. */
   readonly later: (next: () => void) => void;
-  readonly tell: (news: PlanningNews) => void;
+  readonly send: (news: PlanningNews) => void;
 }
 
-/** Short enough that an order waits no longer than a blink. */
+/** Short enough that an order never waits noticeably. */
 const SLICE_MILLISECONDS = 20;
 const SEED = 1;
 
@@ -21,18 +21,18 @@ interface Search {
   allowed: number;
 }
 
-/** The planner in slices: hears an order, searches a slice, tells what got better, and hears again. */
-export function planningLoop({ now, later, tell }: PlanningSurroundings): (order: PlanningOrder) => void {
+/** Runs the planner in slices of time: after each slice it reports a better plan and lets the next order in. */
+export function planningLoop({ now, later, send }: PlanningThread): (order: PlanningOrder) => void {
   let search: Search | null = null;
   let isWaiting = false;
 
-  const report = (of: Search): void => {
-    const isResting = of.spent >= of.allowed ? 'rested' : 'searching';
-    tell({
-      search: of.number,
-      answer: of.plans.answer() ?? null,
-      state: of.plans.isFinished() ? 'exhausted' : isResting,
-      milliseconds: of.spent,
+  const report = ({ number, plans, spent, allowed }: Search): void => {
+    const stateByTime = spent >= allowed ? 'rested' : 'searching';
+    send({
+      search: number,
+      answer: plans.answer() ?? null,
+      state: plans.isFinished() ? 'exhausted' : stateByTime,
+      milliseconds: spent,
     });
   };
   const slice = (): void => {
@@ -41,15 +41,15 @@ export function planningLoop({ now, later, tell }: PlanningSurroundings): (order
     const start = now();
     const isBetter = search.plans.step(now, start + SLICE_MILLISECONDS);
     search.spent += now() - start;
-    // The first plan of every fabric is owed even where the time allowed is shorter.
+    // A first plan of every fabric is always finished, even if the time allowed is too short for it.
     if (search.plans.answer() === undefined && !search.plans.isFinished()) {
       search.allowed = Math.max(search.allowed, search.spent + 1);
     }
     const isOver = search.plans.isFinished() || search.spent >= search.allowed;
     if (isBetter || isOver) report(search);
-    if (!isOver) goOn();
+    if (!isOver) searchOn();
   };
-  const goOn = (): void => {
+  const searchOn = (): void => {
     if (isWaiting) return;
     isWaiting = true;
     later(slice);
@@ -63,13 +63,13 @@ export function planningLoop({ now, later, tell }: PlanningSurroundings): (order
           spent: 0,
           allowed: order.milliseconds,
         };
-        goOn();
+        searchOn();
         break;
       case 'search-on':
         if (search === null) return;
         search.allowed = search.spent + order.milliseconds;
         report(search);
-        goOn();
+        searchOn();
         break;
       case 'stop':
         if (search === null) return;

@@ -1,11 +1,11 @@
 import type { CuttingJob } from '#core/cutting/tree/cutting-job';
 import type { JobAnswer } from '#core/cutting/search/plan-cutting';
 
-/** What the page asks of the planning worker. A new plan takes the place of the one under way at once. */
+/** What the page tells the planning worker. A new job replaces the current one at once. */
 export type PlanningOrder =
   | {
       readonly order: 'plan';
-      /** Names the search; news of an earlier one is out of date. */
+      /** Numbers the search; news with a lower number is out of date. */
       readonly search: number;
       readonly job: CuttingJob;
       readonly milliseconds: number;
@@ -13,12 +13,12 @@ export type PlanningOrder =
   | { readonly order: 'search-on'; readonly milliseconds: number }
   | { readonly order: 'stop' };
 
-/** Sent at the start, whenever a plan got better, and when the search comes to rest. */
+/** Sent at the start, whenever a plan gets better, and when the search stops. */
 export interface PlanningNews {
   readonly search: number;
-  /** Null before every fabric has its first plan. */
+  /** Null until every fabric has its first plan. */
   readonly answer: JobAnswer | null;
-  /** `searching`; `rested`: the time allowed is over, or it was stopped; `exhausted`: there is nothing left to try. */
+  /** `searching`; `rested`: the time is up or the search was stopped; `exhausted`: there is nothing left to try. */
   readonly state: 'searching' | 'rested' | 'exhausted';
   /** Time spent searching so far. */
   readonly milliseconds: number;

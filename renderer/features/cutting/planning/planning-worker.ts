@@ -1,16 +1,16 @@
 import { planningLoop } from './planning-loop';
 import type { PlanningNews, PlanningOrder } from './planning-protocol';
 
-/** This file runs in a thread of its own, so that the window never waits for a plan. */
-const hear = planningLoop({
+/** The planning loop. This file runs in its own thread, so that the window never waits for a plan. */
+const receive = planningLoop({
   now: () => performance.now(),
   later: (next) => {
     setTimeout(next);
   },
-  tell: (news: PlanningNews) => {
-    // In a worker the messages go to whoever made it; the page's own `postMessage` would ask for an origin.
+  send: (news: PlanningNews) => {
+    // In a worker `postMessage` takes no origin; the types in use here are those of a window.
     (postMessage as (message: PlanningNews) => void)(news);
   },
 });
 
-addEventListener('message', (event: MessageEvent<PlanningOrder>) => hear(event.data));
+addEventListener('message', (event: MessageEvent<PlanningOrder>) => receive(event.data));

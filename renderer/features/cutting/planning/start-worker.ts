@@ -2,12 +2,12 @@ import type { PlanningNews, PlanningOrder } from './planning-protocol';
 import workerAddress from './planning-worker?worker&url';
 
 export interface PlanningWorker {
-  readonly ask: (order: PlanningOrder) => void;
-  /** Ends the thread, whatever it is doing. */
+  readonly send: (order: PlanningOrder) => void;
+  /** Ends the thread, even in the middle of a search. */
   readonly end: () => void;
 }
 
-/** The page may make scripts of trusted addresses only; this policy trusts the one that was built into it. */
+/** The page may start scripts from trusted addresses only; this policy trusts the one address built into it. */
 interface TrustedTypes {
   readonly createPolicy: (
     name: string,
@@ -22,10 +22,10 @@ const policy = trustedTypes?.createPolicy('planning-worker', {
   },
 });
 
-/** Starts the planner in a thread of its own. */
+/** Starts the planner in its own thread. */
 export function startPlanningWorker(onNews: (news: PlanningNews) => void): PlanningWorker {
   const address = policy?.createScriptURL(workerAddress) ?? workerAddress;
   const worker = new Worker(address, { type: 'module', name: 'cutting planner' });
   worker.addEventListener('message', (event: MessageEvent<PlanningNews>) => onNews(event.data));
-  return { ask: (order) => worker.postMessage(order), end: () => worker.terminate() };
+  return { send: (order) => worker.postMessage(order), end: () => worker.terminate() };
 }

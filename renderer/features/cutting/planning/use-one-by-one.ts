@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 
-/** How many of `count` drawings are on the page: one more with each frame, so that none has to lay them all out. */
+/** How many of `count` drawings to show: one more with each frame, so that no frame has to draw them all. */
 export function useOneByOne(count: number): number {
   const [drawn, setDrawn] = useState(1);
   useEffect(() => {

@@ -4,12 +4,12 @@ import type { JobAnswer } from '#core/cutting/search/plan-cutting';
 import type { PlanningNews } from './planning-protocol';
 import { type PlanningWorker, startPlanningWorker } from './start-worker';
 
-/** How long the planner searches unless it is stopped or told to search on. */
+/** How long the planner searches unless the maker stops it or asks for more. */
 export const USUAL_MILLISECONDS = 2_000;
 export const LONGER_MILLISECONDS = 10_000;
 
 export interface Planning {
-  /** The best plans so far for exactly the job asked about; null for the first moments. */
+  /** The best plans so far for the current job; null until there are any. */
   readonly answer: JobAnswer | null;
   readonly state: PlanningNews['state'];
   readonly milliseconds: number;
@@ -17,7 +17,7 @@ export interface Planning {
   readonly searchOn: () => void;
 }
 
-/** Plans a job in the background; a job that differs takes the place of the last at once. Null asks for nothing. */
+/** Plans a job in the background. A changed job replaces the last one at once; null stops the search. */
 export function usePlanning(job: CuttingJob | null): Planning {
   const [news, setNews] = useState<{ readonly of: string; readonly news: PlanningNews } | null>(null);
   const worker = useRef<PlanningWorker | null>(null);
@@ -36,24 +36,24 @@ export function usePlanning(job: CuttingJob | null): Planning {
     const search = asked.current.search + 1;
     asked.current = { search, key };
     if (key === '') {
-      worker.current?.ask({ order: 'stop' });
+      worker.current?.send({ order: 'stop' });
       return;
     }
-    worker.current ??= startPlanningWorker((heard) => {
-      if (heard.search !== asked.current.search) return;
+    worker.current ??= startPlanningWorker((latest) => {
+      if (latest.search !== asked.current.search) return;
       const of = asked.current.key;
-      // A thousand patches take a while to draw: whatever the maker does meanwhile comes first.
-      startTransition(() => setNews({ of, news: heard }));
+      // A thousand patches take a while to draw; in a transition the maker’s next action comes first.
+      startTransition(() => setNews({ of, news: latest }));
     });
     const asking = JSON.parse(key) as CuttingJob;
-    worker.current.ask({ order: 'plan', search, job: asking, milliseconds: USUAL_MILLISECONDS });
+    worker.current.send({ order: 'plan', search, job: asking, milliseconds: USUAL_MILLISECONDS });
   }, [key]);
-  const stop = useCallback(() => worker.current?.ask({ order: 'stop' }), []);
+  const stop = useCallback(() => worker.current?.send({ order: 'stop' }), []);
   const searchOn = useCallback(
-    () => worker.current?.ask({ order: 'search-on', milliseconds: LONGER_MILLISECONDS }),
+    () => worker.current?.send({ order: 'search-on', milliseconds: LONGER_MILLISECONDS }),
     [],
   );
-  const current = news !== null && news.of === key ? news.news : null;
+  const current = news?.of === key ? news.news : null;
   return {
     answer: current?.answer ?? null,
     state: current?.state ?? 'searching',

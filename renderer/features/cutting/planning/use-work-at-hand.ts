@@ -10,12 +10,12 @@ import { isSameSource, type PatchSource, sourcesOf } from '../desk/patch-sources
 export interface WorkAtHand {
   readonly spreads: readonly ProjectSpread[];
   readonly sources: readonly PatchSource[];
-  /** What the projects hold themselves, by piece, 1/320 mm. */
+  /** What is set aside for these projects, by piece, 1/320 mm. */
   readonly ownHolds: ReadonlyMap<FabricPieceId, number>;
   readonly heldFabrics: readonly FabricId[];
 }
 
-/** What the notebook knows of these projects that a cutting plan asks for; undefined until all of it is read. */
+/** All that a cutting plan needs to know about these projects; undefined until it is read. */
 export function useWorkAtHand(projects: readonly ProjectId[]): WorkAtHand | undefined {
   const { settings } = useWorkshop();
   const asked = projects.map((projectId) => ({ projectId }));
@@ -23,12 +23,12 @@ export function useWorkAtHand(projects: readonly ProjectId[]): WorkAtHand | unde
   const used = useReadEach('ledger:of-project', asked);
   const spreads = (opened ?? []).filter((spread) => spread !== null);
   const stages = spreads.flatMap((spread) => spread.stages);
-  const kept = useReadEach(
+  const saved = useReadEach(
     'calculation:list',
     stages.map(({ id }) => ({ stageId: id })),
   );
-  if (opened === undefined || used === undefined || kept === undefined) return undefined;
-  const keptOf = new Map(stages.map(({ id }, place) => [id, kept[place] ?? []]));
+  if (opened === undefined || used === undefined || saved === undefined) return undefined;
+  const keptOf = new Map(stages.map(({ id }, place) => [id, saved[place] ?? []]));
   const held = used.flatMap((one) => one?.held ?? []);
   const ownHolds = new Map<FabricPieceId, number>();
   for (const one of held) ownHolds.set(one.piece.id, (ownHolds.get(one.piece.id) ?? 0) + one.held);
@@ -54,7 +54,7 @@ export function purposeOf({ spreads, sources }: WorkAtHand, line: CuttingLine): 
   return `${list}${project}, ${line.fabric}`;
 }
 
-/** The fabrics of the stash with their pieces; undefined until all are read. One that is gone is left out. */
+/** The fabrics of the stash with their pieces; undefined until all are read. A deleted fabric is left out. */
 export function useFabricsInStash(
   fabrics: readonly FabricId[],
 ): ReadonlyMap<FabricId, FabricInStash> | undefined {
@@ -71,7 +71,7 @@ export function useFabricsInStash(
   );
 }
 
-/** Fabrics of the stash that are called exactly as in a list, by that name in small letters. */
+/** Fabrics of the stash with exactly one of these names, by the name in lower case. */
 export function useFabricsNamed(names: readonly string[]): ReadonlyMap<string, FabricId> | undefined {
   const found = useReadEach(
     'fabric:list',
@@ -79,9 +79,9 @@ export function useFabricsNamed(names: readonly string[]): ReadonlyMap<string, F
   );
   if (found === undefined) return undefined;
   const named = names.flatMap((name, place) => {
-    const small = name.toLowerCase();
-    const match = found[place]?.items.find(({ fabric }) => fabric.name.toLowerCase() === small);
-    return match === undefined ? [] : [[small, match.fabric.id] as const];
+    const lowerCase = name.toLowerCase();
+    const match = found[place]?.items.find(({ fabric }) => fabric.name.toLowerCase() === lowerCase);
+    return match === undefined ? [] : [[lowerCase, match.fabric.id] as const];
   });
   return new Map(named);
 }

@@ -1,136 +1,102 @@
 import { useMemo, useState } from 'react';
 import type { CuttingPlanPage } from '#core/contract/cutting';
+import type { JobPlan } from '#core/cutting/tree/cutting-job';
 import { planOfKept } from '#core/cutting/tree/kept-plan';
-import type { KeptPiece } from '#core/domain/cutting-plan';
+import { CAUTIONS } from '#core/domain/cautions';
 import type { CuttingSetup } from '#core/domain/cutting-setup';
 import type { ProjectId } from '#core/domain/ids';
 import { useWrite } from '#renderer/bridge/query';
-import { today } from '#renderer/text/dates';
 import { counted } from '#renderer/text/cut-words';
-import { Button } from '#renderer/ui/page/button';
+import { today } from '#renderer/text/dates';
+import { PatchKey } from '#renderer/ui/drawings/patch-key';
 import { Notice } from '#renderer/ui/page/notice';
 import { Page } from '#renderer/ui/page/page';
-import { PatchKey } from '#renderer/ui/drawings/patch-key';
-import { PrintSheetButton } from '#renderer/ui/page/print-sheet-button';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
-import { ChangedNotice } from './changed-notice';
-import type { Shelf } from '../planning/job-of-setup';
-import { changesSince } from '../planning/plan-age';
-import { piecesAtTable, TablePiece, type PieceAtTable } from './table-piece';
-import { nameOfFabric, ToBuy } from '../desk/to-buy';
+import { ToBuy } from '../desk/to-buy';
 import { Unplaced } from '../desk/unplaced';
-import { useShelf } from '../planning/use-shelf';
-import { type Ticking, useTicking } from './use-ticking';
+import type { PlanStash } from '../planning/job-of-setup';
+import { changesSince, type PlanChange } from '../planning/plan-age';
+import { usePlanStash } from '../planning/use-plan-stash';
 import { purposeOf, useWorkAtHand, type WorkAtHand } from '../planning/use-work-at-hand';
+import { ChangedNotice } from './changed-notice';
+import { NextCutButton, RefusedCut, TableActions } from './table-actions';
+import { type PieceAtTable, piecesAtTable, TablePiece } from './table-piece';
+import { useTicking } from './use-ticking';
 import styles from './table.module.css';
 
 interface CuttingTableProps {
-  /** What the plan was asked, with fabrics that have come into the stash since. */
+  /** The setup of the saved plan, with fabrics that have come into the stash since. */
   readonly start: CuttingSetup;
   readonly projectName: string;
-  readonly kept: CuttingPlanPage;
-  readonly onPlanAnew: () => void;
+  readonly saved: CuttingPlanPage;
+  readonly onChangePlan: () => void;
 }
 
-/** The plan at the cutting table: every piece drawn, and every cut of it in its order, to tick off. */
-export function CuttingTable({ start, projectName, kept, onPlanAnew }: CuttingTableProps) {
-  const { setup } = kept.plan;
+/** The saved plan for cutting: every piece drawn, with its cuts in order to check off. */
+export function CuttingTable({ start, projectName, saved, onChangePlan }: CuttingTableProps) {
+  const { setup } = saved.plan;
   const [lead] = setup.projects;
   const work = useWorkAtHand(setup.projects);
-  const shelf = useShelf(setup, work, kept);
-  if (lead === undefined || work === undefined || shelf === undefined) return null;
-  const changes = changesSince(kept, { setup: start, shelf, sources: work.sources });
+  const stash = usePlanStash(setup, work, saved);
+  if (lead === undefined || work === undefined || stash === undefined) return null;
   return (
-    <TableOf
-      {...{ kept, shelf, work, lead, projectName, onPlanAnew }}
-      notice={changes.length > 0 && <ChangedNotice changes={changes} onPlanAnew={onPlanAnew} />}
+    <TableWithStash
+      saved={saved}
+      stash={stash}
+      work={work}
+      lead={lead}
+      projectName={projectName}
+      changes={changesSince(saved, { setup: start, stash, sources: work.sources })}
+      onChangePlan={onChangePlan}
     />
   );
 }
 
-interface TableOfProps extends Pick<CuttingTableProps, 'kept' | 'projectName' | 'onPlanAnew'> {
-  readonly shelf: Shelf;
+interface TableWithStashProps extends Omit<CuttingTableProps, 'start'> {
+  readonly stash: PlanStash;
   readonly work: WorkAtHand;
+  /** The project the plan is saved with. */
   readonly lead: ProjectId;
-  readonly notice: React.ReactNode;
+  /** Why the plan is out of date; empty when it is not. */
+  readonly changes: readonly PlanChange[];
 }
 
-function TableOf({ kept, shelf, work, lead, projectName, onPlanAnew, notice }: TableOfProps) {
-  const { setup } = kept.plan;
+function TableWithStash(props: TableWithStashProps) {
+  const { saved, stash, work, lead, projectName, changes, onChangePlan } = props;
+  const { setup } = saved.plan;
   const [spotlight, setSpotlight] = useState<string | null>(null);
   const ticking = useTicking(lead);
-  const printing = useWrite('shell:print-sheet');
-  const buying = useWrite('cutting:buy');
-  const plan = useMemo(() => planOfKept(kept), [kept]);
-  const pieces = piecesAtTable(kept, plan);
-  const [all, done] = [
-    pieces.reduce((sum, { steps }) => sum + steps.length, 0),
-    pieces.reduce((sum, piece) => sum + piece.done.size, 0),
-  ];
-  const next = pieces.find((piece) => piece.next >= 0 && piece.kept.pieceId !== null);
-  // What can be cut now stands first; where nothing can, it is what has to be bought.
-  const toBuy = plan.purchases.length > 0 && (
-    <>
-      <ProblemNotice problem={buying.problem} />
-      <ToBuy
-        {...{ plan, setup, shelf }}
-        isBusy={buying.isWriting}
-        onBought={(fabric, costMinor) =>
-          void buying.write({ projectId: lead, fabric, costMinor, on: today() })
-        }
-      />
-    </>
-  );
+  const plan = useMemo(() => planOfKept(saved), [saved]);
+  const pieces = piecesAtTable(saved, plan);
+  const next = pieces.find((piece) => piece.next >= 0 && piece.saved.pieceId !== null);
+  const toBuy = <ToBuyForPlan plan={plan} setup={setup} stash={stash} lead={lead} />;
   return (
     <Page
       title="Cut by the plan"
-      under="Each tick books what was cut, and its leftovers go on the shelf."
+      under="Each step you check off takes its fabric out of your stash and adds the leftovers."
       back={{ to: `/projects/${lead}`, words: projectName }}
-      action={
-        <NextCut
-          piece={next}
-          ticking={ticking}
-          nameOf={(piece) => nameOfFabric(piece.fabric, setup, shelf)}
-        />
-      }
-      aside={
-        <>
-          <PrintSheetButton
-            printing={printing}
-            sheet={`cutting/${lead}`}
-            name={`${projectName}, cutting plan`}
-          >
-            Print the plan
-          </PrintSheetButton>
-          <Button isSmall onClick={onPlanAnew}>
-            Change the plan
-          </Button>
-          <PutAway lead={lead} />
-        </>
-      }
+      action={<NextCutButton piece={next} ticking={ticking} setup={setup} stash={stash} />}
+      aside={<TableActions lead={lead} projectName={projectName} onChangePlan={onChangePlan} />}
     >
       <div className={styles['table']}>
-        {notice}
-        <p className={styles['progress']} role="status">
-          {done === all && all > 0
-            ? `All ${counted(all, 'step')} are done.`
-            : `${String(done)} of ${counted(all, 'step')} done`}
-        </p>
-        <Refused ticking={ticking} />
+        {changes.length > 0 && <ChangedNotice changes={changes} onChangePlan={onChangePlan} />}
+        <Progress pieces={pieces} />
+        <RefusedCut ticking={ticking} />
         <Notice kind="caution">
-          A fresh blade, closed whenever it is put down. Cut away from yourself, hand flat on the ruler and
-          clear of its edge; keep the cutter from children and pets.
+          <p>{CAUTIONS.rotaryBlade}</p>
+          <p>{CAUTIONS.usedBlades}</p>
         </Notice>
         <PatchKey lines={setup.lines} className={styles['key']} />
         <Unplaced plan={plan} setup={setup} />
+        {/* What can be cut now comes first; when nothing can, shopping does. */}
         {next === undefined && toBuy}
         <ol className={styles['pieces']}>
           {pieces.map((piece) => (
             <TablePiece
-              key={`${piece.kept.fabric} ${piece.kept.pieceId ?? 'new'}`}
+              key={`${piece.saved.fabric} ${piece.saved.pieceId ?? 'new'}`}
               piece={piece}
               setup={setup}
-              shelf={shelf}
+              stash={stash}
               ticking={ticking}
               goesTo={(line) => purposeOf(work, line)}
               spotlight={spotlight}
@@ -144,48 +110,41 @@ function TableOf({ kept, shelf, work, lead, projectName, onPlanAnew, notice }: T
   );
 }
 
-interface NextCutProps {
-  readonly piece: PieceAtTable | undefined;
-  readonly ticking: Ticking;
-  readonly nameOf: (piece: KeptPiece) => string;
-}
-
-/** The cut whose turn it is, as the page's one action. */
-function NextCut({ piece, ticking, nameOf }: NextCutProps) {
-  const pieceId = piece?.kept.pieceId ?? null;
-  if (piece === undefined || pieceId === null) return null;
+function Progress({ pieces }: { readonly pieces: readonly PieceAtTable[] }) {
+  const all = pieces.reduce((sum, { steps }) => sum + steps.length, 0);
+  const done = pieces.reduce((sum, piece) => sum + piece.done.size, 0);
   return (
-    <Button look="main" disabled={ticking.isBusy} onClick={() => ticking.tick(pieceId, piece.next, true)}>
-      {`Tick step ${String(piece.next + 1)} of ${nameOf(piece.kept)}`}
-    </Button>
+    <p className={styles['progress']} role="status">
+      {done === all && all > 0
+        ? `All ${counted(all, 'step')} are done.`
+        : `${String(done)} of ${counted(all, 'step')} done`}
+    </p>
   );
 }
 
-function Refused({ ticking }: { readonly ticking: Ticking }) {
+interface ToBuyForPlanProps {
+  readonly plan: JobPlan;
+  readonly setup: CuttingSetup;
+  readonly stash: PlanStash;
+  readonly lead: ProjectId;
+}
+
+/** What the plan still needs to buy, with buttons to record a purchase; nothing when all is bought. */
+function ToBuyForPlan({ plan, setup, stash, lead }: ToBuyForPlanProps) {
+  const buying = useWrite('cutting:buy');
+  if (plan.purchases.length === 0) return null;
   return (
     <>
-      <ProblemNotice problem={ticking.problem} />
-      {ticking.cutAllTheSame !== null && (
-        <div>
-          <Button onClick={ticking.cutAllTheSame}>
-            Cut it all the same: some of it is set aside for another piece
-          </Button>
-        </div>
-      )}
+      <ProblemNotice problem={buying.problem} />
+      <ToBuy
+        plan={plan}
+        setup={setup}
+        stash={stash}
+        isBusy={buying.isWriting}
+        onBought={(fabric, costMinor) =>
+          void buying.write({ projectId: lead, fabric, costMinor, on: today() })
+        }
+      />
     </>
-  );
-}
-
-function PutAway({ lead }: { readonly lead: ProjectId }) {
-  const removing = useWrite('cutting:remove');
-  return (
-    <Button
-      look="quiet"
-      isSmall
-      disabled={removing.isWriting}
-      onClick={() => void removing.write({ projectId: lead })}
-    >
-      Put the plan away
-    </Button>
   );
 }

@@ -4,9 +4,9 @@ import type { CuttingJob, JobPlan } from '#core/cutting/tree/cutting-job';
 import { type KeptWithTicks, standingTicks, stepsOfPiece } from '#core/cutting/tree/kept-plan';
 import type { KeptPlan } from '#core/domain/cutting-plan';
 import type { CuttingLine, CuttingSetup } from '#core/domain/cutting-setup';
-import { type FabricPieceId, fabricPieceId } from '#core/domain/ids';
+import { type FabricPieceId, fabricPieceIdSchema } from '#core/domain/ids';
 
-/** What a plan has cut off the near end of a piece already: parts of its tree, and their length, 1/320 mm. */
+/** What a plan has already cut from the near end of a piece: parts of its tree, and their length, 1/320 mm. */
 export interface LockedCuts {
   readonly fabric: string;
   readonly parts: readonly CutTree[];
@@ -16,13 +16,13 @@ export type Locks = ReadonlyMap<FabricPieceId, LockedCuts>;
 
 export const NO_LOCKS: Locks = new Map();
 
-/** A plan of the planner with what it was asked, to be kept. */
-export function keepable(setup: CuttingSetup, job: CuttingJob, plan: JobPlan): KeptPlan {
+/** The planner’s plan and its job, in the form that is stored. */
+export function planToSave(setup: CuttingSetup, job: CuttingJob, plan: JobPlan): KeptPlan {
   return {
     setup,
     rule: plan.rule,
     pieces: plan.pieces.map(({ piece, fabric, tree }) => ({
-      pieceId: piece === undefined ? null : fabricPieceId.parse(piece),
+      pieceId: piece === undefined ? null : fabricPieceIdSchema.parse(piece),
       fabric,
       tree,
     })),
@@ -30,28 +30,28 @@ export function keepable(setup: CuttingSetup, job: CuttingJob, plan: JobPlan): K
     unplaced: plan.unplaced,
     plannedWith: job.fabrics
       .flatMap(({ pieces }) => pieces)
-      .map(({ id, width, length }) => ({ pieceId: fabricPieceId.parse(id), width, length })),
+      .map(({ id, width, length }) => ({ pieceId: fabricPieceIdSchema.parse(id), width, length })),
   };
 }
 
-/** What a kept plan has cut, told in the lines of another: so the rest is planned behind it. */
-export function locksOf(kept: KeptWithTicks | null, lines: readonly CuttingLine[]): Locks {
-  if (kept === null) return NO_LOCKS;
+/** What a saved plan has cut, with its patches matched to other lines, so that the rest is planned behind it. */
+export function locksOf(saved: KeptWithTicks | null, lines: readonly CuttingLine[]): Locks {
+  if (saved === null) return NO_LOCKS;
   const locks = new Map<FabricPieceId, LockedCuts>();
-  for (const piece of kept.plan.pieces) {
-    const steps = stepsOfPiece(piece, kept.ticked);
-    const done = standingTicks(kept.ticked, piece.pieceId).flatMap(({ place }) => steps[place] ?? []);
+  for (const piece of saved.plan.pieces) {
+    const steps = stepsOfPiece(piece, saved.ticked);
+    const done = standingTicks(saved.ticked, piece.pieceId).flatMap(({ place }) => steps[place] ?? []);
     if (piece.pieceId === null || done.length === 0) continue;
     locks.set(piece.pieceId, {
       fabric: piece.fabric,
-      parts: done.flatMap(({ parts }) => parts).map((part) => inLines(part, kept.plan.setup.lines, lines)),
+      parts: done.flatMap(({ parts }) => parts).map((part) => inLines(part, saved.plan.setup.lines, lines)),
       length: lengthCut(done),
     });
   }
   return locks;
 }
 
-/** Patches that are no longer asked for, or in another size, are fabric that was cut: like a margin, it is used up. */
+/** A cut patch that the lines no longer ask for in this size counts as margin: its fabric is used up. */
 function inLines(tree: CutTree, before: readonly CuttingLine[], now: readonly CuttingLine[]): CutTree {
   if (tree.kind === 'split') {
     return { ...tree, parts: tree.parts.map((part) => inLines(part, before, now)) };

@@ -9,16 +9,16 @@ import styles from './table.module.css';
 interface StepListProps {
   readonly name: string;
   readonly steps: readonly CutStep[];
-  /** Places of those that are cut. */
+  /** Places of the steps that are cut. */
   readonly done: ReadonlySet<number>;
-  /** The one whose turn it is; -1 when none is. */
+  /** Place of the next step; -1 when there is none. */
   readonly next: number;
-  /** Null where nothing can be ticked: the fabric is not there yet. */
+  /** Null when nothing can be ticked because the fabric is still to buy. */
   readonly onTick: ((place: number, isCut: boolean) => void) | null;
   readonly isBusy: boolean;
 }
 
-/** The cuts of one piece in their order, to tick off: the next can be ticked, and the last that was can be taken back. */
+/** The cuts of one piece in order. The next can be ticked, and the last ticked one can be undone. */
 export function StepList({ name, steps, done, next, onTick, isBusy }: StepListProps) {
   const { length } = useDisplay();
   const id = useId();

@@ -5,61 +5,60 @@ import type { KeptPiece } from '#core/domain/cutting-plan';
 import type { CuttingLine, CuttingSetup } from '#core/domain/cutting-setup';
 import { cutsWords } from '#renderer/text/cut-words';
 import { Typeset } from '#renderer/ui/answers/typeset';
-import type { Shelf } from '../planning/job-of-setup';
-import { PieceDrawing, usePieceWords } from '../planning/piece-drawing';
+import type { PlanStash } from '../planning/job-of-setup';
+import { PlannedPiece, usePlannedPieceWords } from '../planning/planned-piece';
 import { StepList } from './step-list';
 import type { Ticking } from './use-ticking';
-import shared from '../cutting.module.css';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from './table.module.css';
 
-/** A piece of fabric of a kept plan with its steps. */
+/** A piece of fabric of a saved plan with its steps. */
 export interface PieceAtTable {
-  readonly kept: KeptPiece;
+  readonly saved: KeptPiece;
   readonly plan: PiecePlan;
   readonly steps: readonly CutStep[];
   /** Places of the steps that are cut. */
   readonly done: ReadonlySet<number>;
-  /** The step whose turn it is; -1 when all are cut. */
+  /** Place of the next step; -1 when all are cut. */
   readonly next: number;
   readonly lengthDone: number;
 }
 
-export function piecesAtTable(kept: KeptWithTicks, plan: JobPlan): readonly PieceAtTable[] {
-  return kept.plan.pieces.flatMap((piece, index) => {
+export function piecesAtTable(saved: KeptWithTicks, plan: JobPlan): readonly PieceAtTable[] {
+  return saved.plan.pieces.flatMap((piece, index) => {
     const planned = plan.pieces[index];
     if (planned === undefined) return [];
-    const steps = stepsOfPiece(piece, kept.ticked);
-    const done = new Set(standingTicks(kept.ticked, piece.pieceId).map(({ place }) => place));
+    const steps = stepsOfPiece(piece, saved.ticked);
+    const done = new Set(standingTicks(saved.ticked, piece.pieceId).map(({ place }) => place));
     const next = steps.findIndex((_, place) => !done.has(place));
-    return [{ kept: piece, plan: planned, steps, done, next, lengthDone: lengthDone(piece, kept.ticked) }];
+    return [{ saved: piece, plan: planned, steps, done, next, lengthDone: lengthDone(piece, saved.ticked) }];
   });
 }
 
 interface TablePieceProps {
   readonly piece: PieceAtTable;
   readonly setup: CuttingSetup;
-  readonly shelf: Shelf;
+  readonly stash: PlanStash;
   readonly ticking: Ticking;
   readonly goesTo: (line: CuttingLine) => string;
-  /** The kind of patch that is looked at, in any of the drawings. */
+  /** The kind of patch highlighted in all drawings. */
   readonly spotlight: string | null;
   readonly onSpotlight: (key: string | null) => void;
 }
 
-/** One piece at the table: its cuts to tick beside its drawing. */
-export function TablePiece({ piece, setup, shelf, ticking, ...looking }: TablePieceProps) {
-  const { name, kind, size } = usePieceWords(piece.plan, setup, shelf);
-  const { pieceId } = piece.kept;
+/** One piece to cut: its steps to tick beside its drawing. */
+export function TablePiece({ piece, setup, stash, ticking, ...spotlightProps }: TablePieceProps) {
+  const { name, kind, size } = usePlannedPieceWords(piece.plan, setup, stash);
+  const { pieceId } = piece.saved;
   return (
     <li className={styles['piece']}>
       <div className={styles['pieceHead']}>
-        <h2 className={shared['heading']}>
+        <h2 className={layout['heading']}>
           <Typeset text={`${name}, ${kind}, ${size}`} />
         </h2>
-        <p className={shared['quiet']}>
+        <p className={layout['quiet']}>
           {cutsWords(piece.plan)}
-          {pieceId === null &&
-            '. It has to be bought first; it can be cut once it is written down under “To buy”.'}
+          {pieceId === null && '. Buy it first: you can cut it once you record it under “To buy”.'}
         </p>
       </div>
       <StepList
@@ -71,14 +70,14 @@ export function TablePiece({ piece, setup, shelf, ticking, ...looking }: TablePi
         isBusy={ticking.isBusy}
       />
       <div className={styles['drawing']}>
-        <PieceDrawing
+        <PlannedPiece
           piece={piece.plan}
           steps={piece.steps}
           setup={setup}
-          shelf={shelf}
+          stash={stash}
           done={piece.lengthDone}
           maxWidth={520}
-          {...looking}
+          {...spotlightProps}
         />
       </div>
     </li>

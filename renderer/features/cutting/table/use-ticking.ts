@@ -8,11 +8,11 @@ export interface Ticking {
   readonly tick: (pieceId: FabricPieceId, place: number, isCut: boolean) => void;
   readonly isBusy: boolean;
   readonly problem: Problem | null;
-  /** Cuts what was refused because others hold the fabric; null where nothing was. */
-  readonly cutAllTheSame: (() => void) | null;
+  /** Repeats a cut that was refused because the fabric is set aside for others; null when none was. */
+  readonly cutAnyway: (() => void) | null;
 }
 
-/** Ticks a cut, which books it, or takes the last one back. */
+/** Ticks a step, which records its cut in the ledger, or undoes the last one. */
 export function useTicking(projectId: ProjectId): Ticking {
   const ticking = useWrite('cutting:tick');
   const unticking = useWrite('cutting:untick');
@@ -33,6 +33,6 @@ export function useTicking(projectId: ProjectId): Ticking {
     },
     isBusy: ticking.isWriting || unticking.isWriting,
     problem: ticking.problem ?? unticking.problem,
-    cutAllTheSame: refused === null ? null : () => void cut(refused.pieceId, refused.place, true),
+    cutAnyway: refused === null ? null : () => void cut(refused.pieceId, refused.place, true),
   };
 }

@@ -1,13 +1,13 @@
 import type { Calculation, Calculator } from '#core/calculators/calculator';
 import { isOutOfDate } from '#core/calculators/complete-input';
-import type { KeptCalculation } from '#core/contract/calculations';
+import type { SavedCalculation } from '#core/contract/calculations';
 import type { Measurements } from '#core/domain/measurements';
 import { QuantityText } from '#renderer/ui/answers/typeset';
 import styles from './numbers.module.css';
 
 interface CalculatorHeadProps {
   readonly calculator: Calculator;
-  readonly kept: KeptCalculation | null;
+  readonly kept: SavedCalculation | null;
   readonly measurements: Measurements;
   readonly isOpen: boolean;
   readonly panelId: string;
@@ -52,7 +52,7 @@ export function CalculatorHead({
 }
 
 /** The saved answer; null when the stored data is not in the form of one. */
-export function savedAnswer(kept: KeptCalculation): Calculation | null {
+export function savedAnswer(kept: SavedCalculation): Calculation | null {
   const answer = kept.answer;
   const isCalculation =
     typeof answer === 'object' && answer !== null && 'figures' in answer && Array.isArray(answer.figures);

@@ -2,7 +2,7 @@ import { useId, useState } from 'react';
 import type { Calculator } from '#core/calculators/calculator';
 import { answerCalculator, isOutOfDate, isSameData } from '#core/calculators/complete-input';
 import { formatQuantity, formatSentence } from '#core/calculators/format-quantity';
-import type { KeptCalculation } from '#core/contract/calculations';
+import type { SavedCalculation } from '#core/contract/calculations';
 import type { Measurements } from '#core/domain/measurements';
 import type { Stage } from '#core/domain/stage';
 import { useWrite } from '#renderer/bridge/query';
@@ -23,7 +23,7 @@ import styles from './numbers.module.css';
 interface CalculatorPanelProps {
   readonly stage: Stage;
   readonly calculator: Calculator;
-  readonly kept: KeptCalculation | null;
+  readonly kept: SavedCalculation | null;
   readonly measurements: Measurements;
 }
 
@@ -114,13 +114,13 @@ function problemsOf(answered: Answered, display: Display): readonly PathProblem[
 }
 
 function savedWords(
-  kept: KeptCalculation | null,
+  kept: SavedCalculation | null,
   isSaved: boolean,
   isOld: boolean,
   display: Display,
 ): string {
   if (kept === null) return 'Not saved yet';
-  const day = dateWords(dayOfInstant(kept.keptAt), display.locale, today());
+  const day = dateWords(dayOfInstant(kept.savedAt), display.locale, today());
   const figure = savedAnswer(kept)?.figures[0];
   const what =
     figure === undefined ? 'another answer' : formatQuantity(figure.quantity, quantityStyle(display));

@@ -32,7 +32,6 @@ export function TripCard({ stage, trip, photos, onChange }: TripCardProps) {
   const [isAddingUpdate, setIsAddingUpdate] = useState(false);
   const contacts = useRead('contact:list', {}).value ?? [];
   const removing = useWrite('trip:delete');
-  const telling = useWrite('trip:add-event');
   const others = othersInPackage(contacts, trip);
   return (
     <li className={styles['part']}>
@@ -72,7 +71,6 @@ export function TripCard({ stage, trip, photos, onChange }: TripCardProps) {
           trip={trip}
           startsWith={nextUpdate(trip)}
           others={others.length}
-          telling={telling}
           onClose={() => setIsAddingUpdate(false)}
         />
       )}

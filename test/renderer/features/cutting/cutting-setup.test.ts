@@ -1,16 +1,16 @@
 import { patchLabel } from '#renderer/text/cut-words';
 import { describe, expect, it } from 'vitest';
 import type { CuttingLine } from '#core/domain/cutting-setup';
-import { fabricPieceId, fabricId, projectId, stageId } from '#core/domain/ids';
+import { fabricPieceIdSchema, fabricIdSchema, projectIdSchema, stageIdSchema } from '#core/domain/ids';
 import type { FabricPiece, Fabric } from '#core/domain/stash';
 import { lengthFromInches as inches, lengthFromUnits } from '#core/units/length';
-import { jobOfSetup, type Shelf } from '#renderer/features/cutting/planning/job-of-setup';
+import { jobOfSetup, type PlanStash } from '#renderer/features/cutting/planning/job-of-setup';
 import { type PatchSource, startingSources } from '#renderer/features/cutting/desk/patch-sources';
 import {
   isBehind,
   isSetup,
   startingSetup,
-  withStock,
+  withFabricChoice,
   withLine,
   withoutLine,
   withoutProject,
@@ -21,13 +21,13 @@ import {
 } from '#renderer/features/cutting/desk/setup-changes';
 
 const id = (end: number) => `00000000-0000-4000-8000-${String(end).padStart(12, '0')}`;
-const [ring, runner] = [projectId.parse(id(1)), projectId.parse(id(2))];
-const blue = fabricId.parse(id(5));
+const [ring, runner] = [projectIdSchema.parse(id(1)), projectIdSchema.parse(id(2))];
+const blue = fabricIdSchema.parse(id(5));
 const size = { width: inches(3.5), length: inches(4.5) };
 
 const source = (changes: Partial<PatchSource> = {}): PatchSource => ({
-  ...{ stageId: stageId.parse(id(3)), calculator: 'top', projectId: ring, stageName: 'Piecing' },
-  ...{ title: 'The whole top', keptAt: 7, isOld: false },
+  ...{ stageId: stageIdSchema.parse(id(3)), calculator: 'top', projectId: ring, stageName: 'Piecing' },
+  ...{ title: 'The whole top', savedAt: 7, isOld: false },
   patches: [{ fabric: 'Sky', ...size, count: 12, mayTurn: true }],
   ...changes,
 });
@@ -38,41 +38,41 @@ const fabric: Fabric = {
   ...{ photoId: null, createdAt: 1 },
 };
 const piece = (end: number, changes: Partial<FabricPiece> = {}): FabricPiece => ({
-  ...{ id: fabricPieceId.parse(id(end)), fabricId: blue, kind: 'yardage', width: inches(42) },
+  ...{ id: fabricPieceIdSchema.parse(id(end)), fabricId: blue, kind: 'yardage', width: inches(42) },
   ...{ kindId: null, unitLength: null, place: '', printRuns: 'along' as const },
   ...{ there: inches(36), held: inches(0), valueMinor: 0 },
   ...changes,
 });
-const shelf = (pieces: readonly FabricPiece[], ownHolds: Shelf['ownHolds'] = new Map()): Shelf => ({
+const stash = (pieces: readonly FabricPiece[], ownHolds: PlanStash['ownHolds'] = new Map()): PlanStash => ({
   ...{ fabrics: new Map([[blue, { fabric, pieces, price: null }]]), ownHolds },
   ...{ usualWidth: inches(40), lengthStep: inches(4.5) },
 });
-const fromBlue = withStock(startingSetup(ring, [source()]), {
+const fromBlue = withFabricChoice(startingSetup(ring, [source()]), {
   projectId: ring,
   fabric: 'Sky',
   fabricId: blue,
 });
 
 describe('what is cut', () => {
-  it('is taken from the whole top where that was kept, and from single patches where it was not', () => {
+  it('comes from the whole top if that is saved, and from single patches if it is not', () => {
     const both = [source({ calculator: 'patch-size' }), source()];
     expect(startingSources(both).map(({ calculator }) => calculator)).toEqual(['top']);
     expect(startingSources([source({ calculator: 'patch-size' })])).toHaveLength(1);
   });
 
-  it('waits for the maker where it is for a binding or a back', () => {
+  it('is not added by itself for a binding or a back', () => {
     expect(startingSources([source({ calculator: 'backing' })])).toEqual([]);
     expect(startingSources([source({ calculator: 'continuous-bias' })])).toEqual([]);
     expect(startingSources([source({ calculator: 'outer-binding' })])).toEqual([]);
   });
 
-  it('is taken anew when the answer was kept anew, and is dropped with it, lines by hand left alone', () => {
+  it('is replaced when the answer is saved again, and deleted with it; lines entered by hand stay', () => {
     const start = startingSetup(ring, [source()]);
     const byHand: CuttingLine = {
       ...{ id: 'by-hand/1', projectId: ring, source: null, fabric: 'Sky', ...size, count: 1, mayTurn: true },
     };
     const more = withLine(start, byHand);
-    const newer = source({ keptAt: 8, patches: [{ fabric: 'Sky', ...size, count: 20, mayTurn: true }] });
+    const newer = source({ savedAt: 8, patches: [{ fabric: 'Sky', ...size, count: 20, mayTurn: true }] });
     expect(isBehind(more, source())).toBe(false);
     expect(isBehind(more, newer)).toBe(true);
     const taken = withSource(more, newer);
@@ -82,66 +82,66 @@ describe('what is cut', () => {
     expect(withoutLine(more, 'by-hand/1')).toEqual(start);
   });
 
-  it('can be for two projects at once; the second can be left out again, the first not', () => {
+  it('can be for two projects at once; the second can be left out, the first cannot', () => {
     const start = startingSetup(ring, [source()]);
-    const other = source({ projectId: runner, stageId: stageId.parse(id(4)) });
+    const other = source({ projectId: runner, stageId: stageIdSchema.parse(id(4)) });
     const two = withProject(start, runner, [other]);
     expect(two.lines.map((line) => line.projectId)).toEqual([ring, runner]);
     expect(withoutProject(two, runner)).toEqual(start);
     expect(withoutProject(two, ring)).toEqual(two);
   });
 
-  it('comes back as it was stored', () => {
+  it('is read back from storage unchanged', () => {
     expect(isSetup(JSON.parse(JSON.stringify(fromBlue)))).toBe(true);
     expect(isSetup({ ...fromBlue, projects: [] })).toBe(false);
   });
 
-  it('is named by letters, on past Z', () => {
+  it('is named by letters, and by two letters after Z', () => {
     expect([0, 25, 26, 51, 52, 701, 702].map(patchLabel)).toEqual(['A', 'Z', 'AA', 'AZ', 'BA', 'ZZ', 'AAA']);
   });
 });
 
-describe('what the planner is asked', () => {
-  it('holds fabric to buy of the usual width where nothing of the stash was chosen', () => {
-    const [asked] = jobOfSetup(startingSetup(ring, [source()]), shelf([])).fabrics;
+describe('the job for the planner', () => {
+  it('has fabric to buy in the usual width when no fabric of the stash is chosen', () => {
+    const [asked] = jobOfSetup(startingSetup(ring, [source()]), stash([])).fabrics;
     expect(asked).toMatchObject({ isDirectional: false, pieces: [], toBuy: { width: inches(40) } });
   });
 
-  it('holds the pieces of the fabric chosen, its print, and fabric of its own width to buy', () => {
-    const [asked] = jobOfSetup(fromBlue, shelf([piece(6), piece(7, { kind: 'batting' })])).fabrics;
+  it('has the pieces of the chosen fabric, its print, and fabric of its width to buy', () => {
+    const [asked] = jobOfSetup(fromBlue, stash([piece(6), piece(7, { kind: 'batting' })])).fabrics;
     expect(asked).toMatchObject({ id: blue, isDirectional: true, toBuy: { width: inches(42) } });
     expect(asked?.pieces).toHaveLength(1);
   });
 
-  it('holds for each piece which way its print runs', () => {
-    const some = shelf([piece(6), piece(7, { printRuns: 'across' })]);
+  it('says which way the print runs on each piece', () => {
+    const some = stash([piece(6), piece(7, { printRuns: 'across' })]);
     expect(jobOfSetup(fromBlue, some).fabrics[0]?.pieces.map(({ printRuns }) => printRuns)).toEqual([
       'along',
       'across',
     ]);
   });
 
-  it('counts as free what these projects hold, not what others do', () => {
+  it('counts what is set aside for these projects as free, and not what is set aside for others', () => {
     const held = piece(6, { held: inches(30) });
     const lengths = (own: number) =>
-      jobOfSetup(fromBlue, shelf([held], new Map([[held.id, inches(own)]]))).fabrics[0]?.pieces.map(
+      jobOfSetup(fromBlue, stash([held], new Map([[held.id, inches(own)]]))).fabrics[0]?.pieces.map(
         ({ length }) => length,
       );
     expect(lengths(0)).toEqual([inches(6)]);
     expect(lengths(30)).toEqual([inches(36)]);
-    expect(jobOfSetup(fromBlue, shelf([piece(6, { held: inches(40) })])).fabrics[0]?.pieces).toEqual([]);
+    expect(jobOfSetup(fromBlue, stash([piece(6, { held: inches(40) })])).fabrics[0]?.pieces).toEqual([]);
   });
 
-  it('leaves out the pieces that are not to be cut', () => {
-    const some = shelf([piece(6), piece(7)]);
+  it('leaves out the pieces the maker wants left alone', () => {
+    const some = stash([piece(6), piece(7)]);
     const left = withPiece(fromBlue, piece(6).id, false);
     expect(jobOfSetup(left, some).fabrics[0]?.pieces.map((one) => one.id)).toEqual([id(7)]);
     expect(withPiece(left, piece(6).id, true)).toEqual(fromBlue);
   });
 
-  it('straightens fabric from a roll but not what was cut with a ruler before', () => {
+  it('straightens fabric by the yard, but not a leftover that was cut with a ruler', () => {
     const margins = (kind: FabricPiece['kind']) =>
-      jobOfSetup(fromBlue, shelf([piece(6, { kind })])).fabrics[0]?.pieces[0]?.margins.straighten;
+      jobOfSetup(fromBlue, stash([piece(6, { kind })])).fabrics[0]?.pieces[0]?.margins.straighten;
     expect(margins('yardage')).toBe(inches(0.5));
     expect(margins('leftover')).toBe(lengthFromUnits(0));
   });

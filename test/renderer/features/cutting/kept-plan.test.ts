@@ -2,12 +2,12 @@ import { type KeptWithTicks, planOfKept, stepsOfPiece } from '#core/cutting/tree
 import { stepWords } from '#renderer/text/cut-words';
 import { describe, expect, it } from 'vitest';
 import type { TickedStep } from '#core/domain/cutting-plan';
-import { fabricPieceId, fabricId, projectId, stageId } from '#core/domain/ids';
+import { fabricPieceIdSchema, fabricIdSchema, projectIdSchema, stageIdSchema } from '#core/domain/ids';
 import type { FabricPiece, Fabric } from '#core/domain/stash';
 import { calendarDate } from '#core/units/calendar-date';
 import { lengthFromInches as inches } from '#core/units/length';
-import { jobOfSetup, type Shelf } from '#renderer/features/cutting/planning/job-of-setup';
-import { keepable, locksOf, NO_LOCKS } from '#renderer/features/cutting/table/locked-cuts';
+import { jobOfSetup, type PlanStash } from '#renderer/features/cutting/planning/job-of-setup';
+import { planToSave, locksOf, NO_LOCKS } from '#renderer/features/cutting/table/locked-cuts';
 import type { PatchSource } from '#renderer/features/cutting/desk/patch-sources';
 import { changesSince } from '#renderer/features/cutting/planning/plan-age';
 import { withLine, withPiece } from '#renderer/features/cutting/desk/setup-changes';
@@ -15,9 +15,9 @@ import { plansAfter } from '#test/helpers/cutting-jobs';
 import { planOnTwoYards } from '#test/helpers/kept-plans';
 
 const id = (end: number) => `00000000-0000-4000-8000-${String(end).padStart(12, '0')}`;
-const [ring, blue] = [projectId.parse(id(1)), fabricId.parse(id(5))];
-const [bolt, leftover] = [fabricPieceId.parse(id(6)), fabricPieceId.parse(id(7))];
-const stage = stageId.parse(id(3));
+const [ring, blue] = [projectIdSchema.parse(id(1)), fabricIdSchema.parse(id(5))];
+const [bolt, leftover] = [fabricPieceIdSchema.parse(id(6)), fabricPieceIdSchema.parse(id(7))];
+const stage = stageIdSchema.parse(id(3));
 const plan = planOnTwoYards({ projects: [ring], stageId: stage, fabricId: blue, pieceId: bolt });
 
 const tick = (place: number, changes: Partial<TickedStep> = {}): TickedStep => ({
@@ -44,13 +44,13 @@ const piece = (there: number, changes: Partial<FabricPiece> = {}): FabricPiece =
   },
 });
 const scrap = piece(3.5, { id: leftover, kind: 'leftover', width: inches(8) });
-const shelf = (...pieces: readonly FabricPiece[]): Shelf => ({
+const stash = (...pieces: readonly FabricPiece[]): PlanStash => ({
   ...{ fabrics: new Map([[blue, { fabric, pieces, price: null }]]), ownHolds: new Map() },
   ...{ usualWidth: inches(42), lengthStep: inches(4.5) },
 });
 
-describe('a kept plan', () => {
-  it('tells what it told when it was made, with what is cut of it', () => {
+describe('a saved plan', () => {
+  it('gives the same plan as when it was made, with what is cut', () => {
     const told = planOfKept(kept(tick(0)));
     expect(told.pieces[0]).toMatchObject({ piece: bolt, stages: 2 });
     expect(told.pieces[0]?.placed).toHaveLength(20);
@@ -58,7 +58,7 @@ describe('a kept plan', () => {
     expect(told.totals.usedArea).toBe(inches(42) * inches(7.5) - inches(8) * inches(3.5));
   });
 
-  it('says its steps in words, the strip first', () => {
+  it('puts its steps in words, the strip first', () => {
     const display = { system: 'inch', inchStep: 8 } as const;
     const words = stepsOfPiece(plan.pieces[0]!, []).map((step) => stepWords(step, display));
     expect(words.map((lines) => lines.map((line) => line.words))).toEqual([
@@ -72,63 +72,63 @@ describe('a kept plan', () => {
     ]);
   });
 
-  it('is planned on behind what is cut, whose patches are not asked for again', () => {
+  it('is planned again behind what is cut, without the patches already cut', () => {
     const begun = kept(tick(0));
     const locks = locksOf(begun, plan.setup.lines);
     expect(locks.get(bolt)?.length).toBe(inches(4));
-    const job = jobOfSetup(plan.setup, shelf(piece(68)), locks);
+    const job = jobOfSetup(plan.setup, stash(piece(68)), locks);
     expect(job.fabrics[0]?.pieces[0]).toMatchObject({ length: inches(72) });
     const answer = plansAfter(job, 200).simplestCuts;
     expect(answer.pieces[0]?.placed.filter(({ y }) => y < inches(4))).toHaveLength(12);
     expect(answer.pieces[0]?.placed).toHaveLength(20);
-    const again = keepable(plan.setup, job, answer);
+    const again = planToSave(plan.setup, job, answer);
     expect(stepsOfPiece(again.pieces[0]!, begun.ticked)[0]?.length).toBe(inches(4));
   });
 
-  it('keeps its begun piece even when nothing more may be cut of it, and forgets patches no longer asked for', () => {
+  it('keeps a piece with cuts even if nothing more may be cut from it, and treats patches no longer asked for as margin', () => {
     const begun = kept(tick(0));
     const setup = withPiece(withLine(plan.setup, { ...plan.setup.lines[0]!, width: inches(4) }), bolt, false);
     const locks = locksOf(begun, setup.lines);
-    const [asked] = jobOfSetup(setup, shelf(piece(68)), locks).fabrics;
+    const [asked] = jobOfSetup(setup, stash(piece(68)), locks).fabrics;
     expect(asked?.pieces).toMatchObject([{ id: bolt, length: inches(4) }]);
     expect(JSON.stringify(asked?.pieces[0]?.lockedParts)).not.toContain('"patch"');
   });
 
-  it('locks nothing where nothing is cut or all was taken back', () => {
+  it('locks nothing when nothing is cut or all cuts are undone', () => {
     expect(locksOf(null, [])).toBe(NO_LOCKS);
     expect(locksOf(kept(), plan.setup.lines).size).toBe(0);
     expect(locksOf(kept(tick(0, { isBooked: false })), plan.setup.lines).size).toBe(0);
   });
 });
 
-describe('a kept plan is out of date', () => {
-  const now = (on: Shelf, sources: readonly PatchSource[] = []) => ({
+describe('a saved plan is out of date', () => {
+  const now = (on: PlanStash, sources: readonly PatchSource[] = []) => ({
     setup: plan.setup,
-    shelf: on,
+    stash: on,
     sources,
   });
 
-  it('not by its own cuts and their leftovers', () => {
-    expect(changesSince(kept(), now(shelf(piece(72))))).toEqual([]);
-    expect(changesSince(kept(tick(0)), now(shelf(piece(68))))).toEqual([]);
+  it('not because of its own cuts and their leftovers', () => {
+    expect(changesSince(kept(), now(stash(piece(72))))).toEqual([]);
+    expect(changesSince(kept(tick(0)), now(stash(piece(68))))).toEqual([]);
     const both = kept(tick(0), tick(1, { leftovers: [leftover] }));
-    expect(changesSince(both, now(shelf(piece(64.5), scrap)))).toEqual([]);
+    expect(changesSince(both, now(stash(piece(64.5), scrap)))).toEqual([]);
   });
 
-  it('when a piece is shorter, gone, new, or spoken for by another', () => {
+  it('when a piece is shorter, gone, new, or set aside for another project', () => {
     for (const other of [
-      shelf(piece(70)),
-      shelf(),
-      shelf(piece(72), scrap),
-      shelf(piece(72, { held: inches(10) })),
+      stash(piece(70)),
+      stash(),
+      stash(piece(72), scrap),
+      stash(piece(72, { held: inches(10) })),
     ])
       expect(changesSince(kept(), now(other))).toEqual(['stash']);
   });
 
-  it('when a list it took was kept anew, or its new fabric has come into the stash', () => {
+  it('when a list it uses is saved again, or a fabric it planned to buy comes into the stash', () => {
     const source: PatchSource = {
       ...{ stageId: stage, calculator: 'top', projectId: ring, stageName: 'Piecing', title: 'The whole top' },
-      ...{ patches: [], keptAt: 7, isOld: false },
+      ...{ patches: [], savedAt: 7, isOld: false },
     };
     const took = {
       plan: {
@@ -137,9 +137,9 @@ describe('a kept plan is out of date', () => {
       },
       ticked: [],
     };
-    const at = shelf(piece(72));
+    const at = stash(piece(72));
     expect(changesSince(took, now(at, [source]))).toEqual([]);
-    expect(changesSince(took, now(at, [{ ...source, keptAt: 8 }]))).toEqual(['lists']);
+    expect(changesSince(took, now(at, [{ ...source, savedAt: 8 }]))).toEqual(['lists']);
     expect(changesSince(took, now(at))).toEqual(['lists']);
     const named = {
       ...plan.setup,

@@ -2,19 +2,19 @@ import { describe, expect, it } from 'vitest';
 import { type KeptWithTicks, planOfKept, stepsOfPiece } from '#core/cutting/tree/kept-plan';
 import type { CuttingSetup } from '#core/domain/cutting-setup';
 import { STARTING_TABLE } from '#core/domain/cutting-setup';
-import { fabricPieceId, fabricId, projectId } from '#core/domain/ids';
+import { fabricPieceIdSchema, fabricIdSchema, projectIdSchema } from '#core/domain/ids';
 import type { FabricPiece, Fabric } from '#core/domain/stash';
 import { ONE_THING } from '#core/domain/stash-kind';
 import { calendarDate } from '#core/units/calendar-date';
 import { lengthFromInches as inches, lengthFromUnits } from '#core/units/length';
-import { cuttablePieces, jobOfSetup, type Shelf } from '#renderer/features/cutting/planning/job-of-setup';
-import { keepable, locksOf } from '#renderer/features/cutting/table/locked-cuts';
+import { cuttablePieces, jobOfSetup, type PlanStash } from '#renderer/features/cutting/planning/job-of-setup';
+import { planToSave, locksOf } from '#renderer/features/cutting/table/locked-cuts';
 import { changesSince } from '#renderer/features/cutting/planning/plan-age';
 import { pieceSizeWords, stepWords } from '#renderer/text/cut-words';
 import { plansAfter } from '#test/helpers/cutting-jobs';
 
 const id = (end: number) => `00000000-0000-4000-8000-${String(end).padStart(12, '0')}`;
-const [ring, mixed] = [projectId.parse(id(1)), fabricId.parse(id(5))];
+const [ring, mixed] = [projectIdSchema.parse(id(1)), fabricIdSchema.parse(id(5))];
 const display = { system: 'inch', inchStep: 8 } as const;
 
 const fabric: Fabric = {
@@ -23,12 +23,18 @@ const fabric: Fabric = {
   ...{ photoId: null, createdAt: 1 },
 };
 const strips = (sheets: number, changes: Partial<FabricPiece> = {}): FabricPiece => ({
-  ...{ id: fabricPieceId.parse(id(6)), fabricId: mixed, kind: 'precut-strips', kindId: null, place: '' },
+  ...{
+    id: fabricPieceIdSchema.parse(id(6)),
+    fabricId: mixed,
+    kind: 'precut-strips',
+    kindId: null,
+    place: '',
+  },
   ...{ width: inches(42), unitLength: inches(2.5), there: inches(2.5 * sheets), held: inches(0) },
   ...{ printRuns: 'along', valueMinor: 0 },
   ...changes,
 });
-const shelf = (...pieces: readonly FabricPiece[]): Shelf => ({
+const stash = (...pieces: readonly FabricPiece[]): PlanStash => ({
   ...{ fabrics: new Map([[mixed, { fabric, pieces, price: null }]]), ownHolds: new Map() },
   ...{ usualWidth: inches(42), lengthStep: inches(4.5) },
 });
@@ -42,14 +48,14 @@ const setup: CuttingSetup = {
     },
   ],
 };
-const keptFrom = (on: Shelf, kept: KeptWithTicks | null = null) => {
+const keptFrom = (on: PlanStash, kept: KeptWithTicks | null = null) => {
   const job = jobOfSetup(setup, on, locksOf(kept, setup.lines));
-  return keepable(setup, job, plansAfter(job, 200).simplestCuts);
+  return planToSave(setup, job, plansAfter(job, 200).simplestCuts);
 };
 
-describe('a pack told by number', () => {
-  it('is asked of the planner as whole sheets that need no straightening and have no selvage', () => {
-    const [asked] = jobOfSetup(setup, shelf(strips(7.5))).fabrics;
+describe('a pack counted in sheets', () => {
+  it('goes to the planner as whole sheets that need no straightening and have no selvage', () => {
+    const [asked] = jobOfSetup(setup, stash(strips(7.5))).fabrics;
     expect(asked?.pieces).toMatchObject([
       {
         ...{ width: inches(42), length: inches(17.5), sheetLength: inches(2.5) },
@@ -59,15 +65,15 @@ describe('a pack told by number', () => {
     expect(cuttablePieces({ fabric, pieces: [strips(0.5)], price: null }, new Map())).toEqual([]);
   });
 
-  it('is no fabric where it is thread, needles or notions', () => {
+  it('is not cut when it is thread, needles or notions', () => {
     const things = (['thread', 'needles', 'notions'] as const).map((kind) =>
       strips(1, { kind, width: ONE_THING, unitLength: ONE_THING, there: lengthFromUnits(960) }),
     );
     expect(cuttablePieces({ fabric, pieces: things, price: null }, new Map())).toEqual([]);
   });
 
-  it('is cut in stacks that are told in words', () => {
-    const plan = keptFrom(shelf(strips(10)));
+  it('is cut in stacks, put in words', () => {
+    const plan = keptFrom(stash(strips(10)));
     const [piece] = planOfKept({ plan, ticked: [] }).pieces;
     expect(pieceSizeWords(piece!, display)).toBe('6 of 42 × 2½ in');
     const words = stepsOfPiece(plan.pieces[0]!, []).map((step) => stepWords(step, display));
@@ -78,8 +84,8 @@ describe('a pack told by number', () => {
     ]);
   });
 
-  it('is planned on behind the sheets that are cut, and is out of date when some are gone besides', () => {
-    const plan = keptFrom(shelf(strips(10)));
+  it('is planned again behind the sheets that are cut, and is out of date when others are gone', () => {
+    const plan = keptFrom(stash(strips(10)));
     const kept: KeptWithTicks = {
       plan,
       ticked: [
@@ -89,10 +95,10 @@ describe('a pack told by number', () => {
         },
       ],
     };
-    const now = (on: Shelf) => ({ setup, shelf: on, sources: [] });
-    expect(changesSince(kept, now(shelf(strips(6))))).toEqual([]);
-    expect(changesSince(kept, now(shelf(strips(5))))).toEqual(['stash']);
-    const again = keptFrom(shelf(strips(6)), kept);
+    const now = (on: PlanStash) => ({ setup, stash: on, sources: [] });
+    expect(changesSince(kept, now(stash(strips(6))))).toEqual([]);
+    expect(changesSince(kept, now(stash(strips(5))))).toEqual(['stash']);
+    const again = keptFrom(stash(strips(6)), kept);
     expect(again.pieces[0]?.tree).toMatchObject({ kind: 'sheets', parts: { length: 6 } });
     expect(again.plannedWith).toEqual(plan.plannedWith);
   });

@@ -5,10 +5,11 @@ import { formatArea } from '#core/units/format-area';
 import { asLength, counted } from '#renderer/text/cut-words';
 import { useDisplay } from '#renderer/ui/base/display';
 import { LengthText, Typeset } from '#renderer/ui/answers/typeset';
-import { fabricTaken, mostStages } from './plan-quality-words';
-import styles from '../cutting.module.css';
+import { fabricTaken, mostRounds } from './cutting-plan-words';
+import layout from '#renderer/ui/page/layout.module.css';
+import styles from './planning.module.css';
 
-interface PlanChoiceProps {
+interface CuttingPlanChoiceProps {
   readonly plans: readonly [simplest: JobPlan, least: JobPlan];
   readonly chosen: JobPlan;
   readonly onChoose: (rule: CuttingRule) => void;
@@ -16,15 +17,15 @@ interface PlanChoiceProps {
 
 const WORDS: Readonly<Record<CuttingRule, { readonly name: string; readonly says: string }>> = {
   '2-stage': { name: 'Simplest cuts', says: 'Strips across the fabric, then across the strips.' },
-  guillotine: { name: 'Least fabric', says: 'Any row of cuts from edge to edge.' },
+  guillotine: { name: 'Least fabric', says: 'Any order of cuts, each from edge to edge.' },
 };
 
-/** Simple cuts or little fabric: both plans as they stand, one of them chosen. Arrow keys move between them. */
-export function PlanChoice({ plans, chosen, onChoose }: PlanChoiceProps) {
+/** Shows both plans, one with simple cuts and one with least fabric, to choose one. Arrow keys move between them. */
+export function CuttingPlanChoice({ plans, chosen, onChoose }: CuttingPlanChoiceProps) {
   const name = useId();
   return (
     <fieldset>
-      <legend className={styles['legend']}>Which plan to cut by</legend>
+      <legend className={layout['legend']}>Which plan to cut by</legend>
       <div className={styles['cards']}>
         {plans.map((plan) => (
           <label key={plan.rule} className={styles['card']}>
@@ -35,7 +36,7 @@ export function PlanChoice({ plans, chosen, onChoose }: PlanChoiceProps) {
               onChange={() => onChoose(plan.rule)}
             />
             <strong>{WORDS[plan.rule].name}</strong>
-            <span className={styles['quiet']}>{WORDS[plan.rule].says}</span>
+            <span className={layout['quiet']}>{WORDS[plan.rule].says}</span>
             <Figures plan={plan} />
           </label>
         ))}
@@ -54,15 +55,15 @@ function Figures({ plan }: { readonly plan: JobPlan }) {
         <span className={styles['heroUnit']}> of fabric</span>
       </span>
       <span>
-        {counted(totals.cuts, 'cut')} in {counted(mostStages(plan), 'stage')}
+        {counted(totals.cuts, 'cut')} in {counted(mostRounds(plan), 'round')}
       </span>
-      <span className={styles['quiet']}>
+      <span className={layout['quiet']}>
         <Typeset
-          text={`${formatArea(totals.usedArea, length)} used, ${counted(totals.pieces, 'piece')} started`}
+          text={`${formatArea(totals.usedArea, length)} used, from ${counted(totals.pieces, 'piece')} of fabric`}
         />
       </span>
       {totals.largestLeftover > 0 && (
-        <span className={styles['quiet']}>
+        <span className={layout['quiet']}>
           <Typeset text={`largest leftover ${formatArea(totals.largestLeftover, length)}`} />
         </span>
       )}

@@ -3,20 +3,21 @@ import type { PiecePlan } from '#core/cutting/tree/cutting-job';
 import type { CuttingLine, CuttingSetup } from '#core/domain/cutting-setup';
 import type { FabricPiece, Fabric } from '#core/domain/stash';
 import { choiceWords } from '#renderer/text/choice-words';
-import { counted, patchLabel, pieceSizeWords, sizeWords } from '#renderer/text/cut-words';
+import { counted, patchLabel, pieceSizeWords } from '#renderer/text/cut-words';
+import { sizeWords } from '#renderer/text/size-words';
 import type { LayoutPatch } from '#renderer/ui/drawings/cut-layout-frame';
 import { useDisplay } from '#renderer/ui/base/display';
 import { PieceLayout } from '#renderer/ui/drawings/piece-layout';
-import { type Shelf } from './job-of-setup';
+import { type PlanStash } from './job-of-setup';
 import { nameOfFabric } from '../desk/to-buy';
 
-interface PieceDrawingProps {
+interface PlannedPieceProps {
   readonly piece: PiecePlan;
   readonly setup: CuttingSetup;
-  readonly shelf: Shelf;
-  /** What a line's patches are for. */
+  readonly stash: PlanStash;
+  /** What the patches of a line are for. */
   readonly goesTo: (line: CuttingLine) => string;
-  /** Length from the near end that is cut already, 1/320 mm. */
+  /** Length already cut, from the near end, 1/320 mm. */
   readonly done: number;
   readonly steps?: readonly CutStep[];
   readonly spotlight?: string | null;
@@ -24,12 +25,12 @@ interface PieceDrawingProps {
   readonly maxWidth?: number;
 }
 
-/** A piece of fabric with its cuts and patches, in the color of its fabric. */
-export function PieceDrawing({ piece, setup, shelf, goesTo, ...rest }: PieceDrawingProps) {
+/** Draws a piece of fabric with its cuts and patches, in the color of the fabric. */
+export function PlannedPiece({ piece, setup, stash, goesTo, ...rest }: PlannedPieceProps) {
   const { length } = useDisplay();
-  const { name, kind, size } = usePieceWords(piece, setup, shelf);
-  const found = findPiece(piece, shelf);
-  const fabric = found?.fabric ?? fabricOfKey(piece.fabric, shelf);
+  const { name, kind, size } = usePlannedPieceWords(piece, setup, stash);
+  const found = findPiece(piece, stash);
+  const fabric = found?.fabric ?? fabricOfKey(piece.fabric, stash);
   const patchAt = (index: number): LayoutPatch => {
     const line = setup.lines[index];
     return line === undefined
@@ -54,22 +55,22 @@ export function PieceDrawing({ piece, setup, shelf, goesTo, ...rest }: PieceDraw
   );
 }
 
-/** What a piece is called: its fabric, what kind of piece, and its size. */
-export function usePieceWords(
+/** The words for a piece: its fabric, its kind and its size. */
+export function usePlannedPieceWords(
   piece: PiecePlan,
   setup: CuttingSetup,
-  shelf: Shelf,
+  stash: PlanStash,
 ): { readonly name: string; readonly kind: string; readonly size: string } {
   const { length } = useDisplay();
-  const found = findPiece(piece, shelf);
+  const found = findPiece(piece, stash);
   return {
-    name: nameOfFabric(piece.fabric, setup, shelf),
+    name: nameOfFabric(piece.fabric, setup, stash),
     kind: kindWords(piece, found?.piece),
     size: pieceSizeWords(piece, length),
   };
 }
 
-/** A piece that is not on the shelf has to be bought, or was cut up by the plan. */
+/** A piece that is not in the stash is still to buy, or was used up by the plan. */
 function kindWords({ piece: id }: PiecePlan, found: FabricPiece | undefined): string {
   if (found !== undefined) return choiceWords(found.kind).toLowerCase();
   return id === undefined ? 'to buy' : 'cut up';
@@ -77,15 +78,15 @@ function kindWords({ piece: id }: PiecePlan, found: FabricPiece | undefined): st
 
 export function findPiece(
   { piece: id }: PiecePlan,
-  shelf: Shelf,
+  stash: PlanStash,
 ): { readonly piece: FabricPiece; readonly fabric: Fabric } | null {
-  for (const { fabric, pieces } of shelf.fabrics.values()) {
+  for (const { fabric, pieces } of stash.fabrics.values()) {
     const piece = pieces.find((one) => one.id === id);
     if (piece !== undefined) return { piece, fabric };
   }
   return null;
 }
 
-function fabricOfKey(key: string, shelf: Shelf): Fabric | undefined {
-  return [...shelf.fabrics.values()].find(({ fabric }) => fabric.id === key)?.fabric;
+function fabricOfKey(key: string, stash: PlanStash): Fabric | undefined {
+  return [...stash.fabrics.values()].find(({ fabric }) => fabric.id === key)?.fabric;
 }

@@ -4,39 +4,40 @@ import type { JobPlan, PatchHelp, Purchase, UnplacedPatch } from '#core/cutting/
 import type { CuttingWish } from '#core/domain/cutting-setup';
 import { formatLength } from '#core/units/format-length';
 import { lengthFromUnits } from '#core/units/length';
+import { type RoundingDirection, roundTo } from '#core/units/rounding';
 import type { LengthDisplay } from '#core/units/unit-system';
 import { orList } from '#renderer/text/field-problems';
 
 export const WISH_WORDS: Readonly<Record<CuttingWish, string>> = {
-  'buy-least': 'Buy as little as can be',
-  'least-fabric': 'Use as little fabric as can be',
-  'fewest-pieces': 'Cut into few pieces',
+  'buy-least': 'Buy as little as possible',
+  'least-fabric': 'Use as little fabric as possible',
+  'fewest-pieces': 'Cut into few pieces of fabric',
   'fewest-cuts': 'Make few cuts',
   'largest-leftover': 'Keep one large leftover',
 };
 
-/** Length of fabric a plan takes off all pieces together, 1/320 mm. */
+/** Length of fabric that a plan cuts off all pieces together, 1/320 mm. */
 export function fabricTaken(plan: JobPlan): number {
   return plan.pieces.reduce((sum, piece) => sum + lengthCut(cutSteps(piece.tree)), 0);
 }
 
-export function mostStages(plan: JobPlan): number {
+/** The most rounds of cuts that any piece takes: the first round cuts strips, the next cuts across them, and so on. */
+export function mostRounds(plan: JobPlan): number {
   return Math.max(0, ...plan.pieces.map(({ stages }) => stages));
 }
 
-/** How far a plan can be from the best: against the area of its patches, which no cutting can go below. */
+/** How much more fabric a plan uses than its patches alone, which is the least any plan can use. */
 export function gapWords(plan: JobPlan): string {
   if (plan.leastArea === 0) return '';
   if (plan.gap >= 1) {
-    return `It uses ${(1 + plan.gap).toFixed(1)} times the fabric of the patches alone, as small jobs often do.`;
+    return `Uses ${(1 + plan.gap).toFixed(1)} times the fabric of the patches alone, as small jobs often do.`;
   }
-  const percent = percentWords(plan.gap);
-  return plan.gap < 0.0005
-    ? 'Not a thread is wasted: nothing can be better.'
-    : `At most ${percent} from the best possible: so much more than the patches themselves is used, and often no plan can do without it.`;
+  if (plan.gap === 0) return 'No fabric wasted. This is as good as it gets.';
+  const more = plan.gap < 0.001 ? 'less than 0.1%' : percentWords(plan.gap, 'nearest');
+  return `Uses ${more} more fabric than the patches alone. Often no plan can do better.`;
 }
 
-/** How far a length to buy can be from the least such a plan needs; empty where nothing was proved. */
+/** How a length to buy compares with the least that a plan of this kind needs; empty when no least length is proved. */
 export function purchaseGapWords(
   { exactLength, leastLength }: Purchase,
   straighten: number,
@@ -45,15 +46,18 @@ export function purchaseGapWords(
   if (leastLength <= 0) return '';
   const gap = Math.max(0, (exactLength - straighten - leastLength) / leastLength);
   const least = formatLength(lengthFromUnits(leastLength + straighten), display, 'up');
-  return gap < 0.0005
+  return gap < SAME_LENGTH
     ? `Cut as shown it takes ${least}, and no plan of this kind needs less.`
-    : `At most ${percentWords(gap)} from the best of this kind, which needs ${least} or more.`;
+    : `Takes at most ${percentWords(gap, 'up')} more than the best plan of this kind, which needs ${least} or more.`;
 }
 
-function percentWords(part: number): string {
-  const percent = part * 100;
-  if (percent < 0.1) return '0.1 %';
-  return `${percent < 10 ? percent.toFixed(1) : String(Math.ceil(percent))} %`;
+/** Lengths that differ by less than this part are the same: the planner proves the least length with floating-point numbers. */
+const SAME_LENGTH = 0.0005;
+
+function percentWords(part: number, direction: RoundingDirection): string {
+  return part < 0.1
+    ? `${roundTo(part * 100, 0.1, direction).toFixed(1)}%`
+    : `${String(roundTo(part * 100, 1, direction))}%`;
 }
 
 /** Why patches cannot be cut. */
@@ -66,18 +70,18 @@ export function unplacedWords(reason: UnplacedPatch['reason']): string {
     case 'longer-than-any-fabric':
       return 'longer than any of its fabric';
     case 'stash-used-up':
-      return 'the pieces that may be cut do not reach';
+      return 'the pieces you may cut are not enough';
     default:
       return assertNever(reason);
   }
 }
 
-/** What would help, as one sentence; empty where nothing is known to. */
+/** What would help, as one sentence; empty when nothing is known to help. */
 export function helpWords(helps: readonly PatchHelp[], display: LengthDisplay): string {
   const words = helps.map((help) => {
     switch (help.code) {
       case 'turn-it':
-        return 'let it be turned';
+        return 'let it be turned sideways';
       case 'piece-it':
         return 'piece it from two';
       case 'wider-fabric':
