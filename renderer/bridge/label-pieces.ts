@@ -4,26 +4,26 @@ import { isInPlace } from '#core/domain/place';
 import type { StashFilter } from '#core/domain/stash-filter';
 import { useRead, useReadEach } from './query';
 
-/** Of which pieces labels are asked for. A place is meant with all the places inside it. */
+/** The pieces to make labels for. A place includes all places inside it. */
 export type LabelsOf =
   | { readonly of: 'fabric'; readonly fabricId: FabricId; readonly pieceId?: FabricPieceId }
   | { readonly of: 'place'; readonly placeId: PlaceId }
   | { readonly of: 'found'; readonly search: string; readonly filter: StashFilter };
 
-/** So many labels are made at once, of so many fabrics at most. */
+/** The most labels made at once, and the most fabrics they are made for. */
 export const LABELS_AT_ONCE = 500;
 
 export interface LabelPieces {
-  /** Fabric by fabric; what is used up needs no label. */
+  /** Fabric by fabric; pieces that are used up are left out. */
   readonly pieces: readonly PieceWithCode[];
-  /** There are others, which are left out. */
+  /** There are more pieces than fit at once. */
   readonly isMore: boolean;
 }
 
-/** The pieces that labels are asked for; undefined until they are read. */
+/** The pieces to make labels for; undefined until they are read. */
 export function useLabelPieces(of: LabelsOf): LabelPieces | undefined {
   const opened = useReadEach('fabric:open', of.of === 'fabric' ? [{ fabricId: of.fabricId }] : []);
-  const listed = useReadEach('fabric:list', of.of === 'fabric' ? [] : [askedOf(of)]);
+  const listed = useReadEach('fabric:list', of.of === 'fabric' ? [] : [searchOf(of)]);
   const places = useRead('place:list', {}, { isOn: of.of === 'place' }).value;
   if (opened === undefined || listed === undefined) return undefined;
   if (of.of === 'place' && places === undefined) return undefined;
@@ -40,10 +40,10 @@ export function useLabelPieces(of: LabelsOf): LabelPieces | undefined {
   return { pieces: pieces.slice(0, LABELS_AT_ONCE), isMore };
 }
 
-function askedOf(of: Exclude<LabelsOf, { readonly of: 'fabric' }>) {
-  const asked =
+function searchOf(of: Exclude<LabelsOf, { readonly of: 'fabric' }>) {
+  const search =
     of.of === 'place'
       ? { search: '', filter: { placeId: of.placeId } }
       : { search: of.search, filter: of.filter };
-  return { ...asked, limit: LABELS_AT_ONCE };
+  return { ...search, limit: LABELS_AT_ONCE };
 }

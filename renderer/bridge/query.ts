@@ -10,7 +10,7 @@ import type { ChannelAnswer, ChannelInput, ChannelName, ChannelOutput } from '#c
 import type { Problem } from '#core/contract/problem';
 import { call } from './call';
 
-/** A value on its way from the store. `problem` may stand beside an older `value`. */
+/** A value read from the store. `problem` may come with an older `value`. */
 export interface Reading<Value> {
   readonly value: Value | undefined;
   readonly problem: Problem | null;
@@ -18,7 +18,7 @@ export interface Reading<Value> {
   readonly again: () => void;
 }
 
-/** The window and the store are one program on one machine: nothing goes stale but by a write, and nothing is retried. */
+/** Window and store are one program on one machine: only a write makes a value stale, and nothing is retried. */
 export function makeQueryClient(): QueryClient {
   return new QueryClient({
     defaultOptions: {
@@ -29,12 +29,12 @@ export function makeQueryClient(): QueryClient {
 }
 
 interface ReadOptions {
-  /** Shows the last answer while the next is fetched: for a search as it is typed. */
+  /** Returns the last answer while the next one loads, for a search as you type. */
   readonly keepsPrevious?: boolean;
   readonly isOn?: boolean;
 }
 
-/** Reads from the store, and again after every write. */
+/** Reads from the store now and after every write. */
 export function useRead<Name extends ChannelName>(
   name: Name,
   input: ChannelInput<Name>,
@@ -55,7 +55,7 @@ export function useRead<Name extends ChannelName>(
   };
 }
 
-/** Reads the same thing of several, in their order; undefined until all of it is there. What cannot be read counts as not there. */
+/** Reads one channel for several inputs, in their order; undefined until all are read. One that cannot be read is null. */
 export function useReadEach<Name extends ChannelName>(
   name: Name,
   inputs: readonly ChannelInput<Name>[],
@@ -68,17 +68,17 @@ export function useReadEach<Name extends ChannelName>(
 }
 
 export interface Writing<Name extends ChannelName> {
-  /** Answers with what the store said; by then everything on the page has been read again. */
+  /** Returns the store's answer, after everything on the page has been read again. */
   readonly write: (input: ChannelInput<Name>) => Promise<ChannelAnswer<Name>>;
   readonly isWriting: boolean;
-  /** Why the last write did not happen; null once one did. */
+  /** Why the last write failed; null after a success. */
   readonly problem: Problem | null;
 }
 
-/** After these another notebook lies open: what was read of the one before is not shown for a moment either. */
+/** These open another notebook, so nothing read from the one before may still be shown. */
 const OPENS_ANOTHER: readonly ChannelName[] = ['shell:enter-demo', 'shell:leave-demo', 'backup:restore'];
 
-/** Changes the workshop; whatever was read before is then read again. */
+/** Changes the workshop, and then reads everything on the page again. */
 export function useWrite<Name extends ChannelName>(name: Name): Writing<Name> {
   const client = useQueryClient();
   const mutation = useMutation({

@@ -14,12 +14,12 @@ const unread: Workshop = {
   labelSheet: STARTING_LABEL_SHEET,
 };
 
-/** What the notebook knew when it opened, or as it has been changed since; undefined for the first moments. */
+/** The workshop and what opening it found; undefined until it is read. */
 export function useOpening(): Opening | undefined {
   return useRead('workshop:opening', {}).value;
 }
 
-/** The workshop's own facts, and its settings as they are in use: with what was learned. The starting ones for the first moments. */
+/** The workshop with the settings in use, learned rates included. Until it is read, the starting settings. */
 export function useWorkshop(): Workshop {
   const opening = useOpening();
   return opening === undefined ? unread : { ...opening.workshop, settings: opening.settingsInUse };

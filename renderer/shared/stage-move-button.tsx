@@ -12,7 +12,7 @@ interface StageMoveButtonProps {
   readonly onMove: (stageId: StageId, to: StageState) => void;
 }
 
-/** The one action that moves a stage on: done here where one press is enough, on the stage's page where more must be said. */
+/** The next move of a stage: done here if one press is enough, else a link to the stage's page. */
 export function StageMoveButton({ projectId, stage, look, isBusy, onMove }: StageMoveButtonProps) {
   const isSmall = look !== 'main';
   const move = stageMove(stage);
@@ -26,7 +26,7 @@ export function StageMoveButton({ projectId, stage, look, isBusy, onMove }: Stag
   }
   return (
     <ButtonLink look={look} isSmall={isSmall} to={`/projects/${projectId}/stages/${stage.id}`}>
-      {stage.heldUpBy === '' ? move.verb : 'See what holds it up'}
+      {stage.heldUpBy === '' ? move.verb : 'See what it’s waiting for'}
     </ButtonLink>
   );
 }

@@ -1,76 +1,59 @@
 import { useState } from 'react';
-import type { ChannelInput } from '#core/contract/channels';
-import type { Problem } from '#core/contract/problem';
 import type { Trip } from '#core/contract/projects';
 import { tripEventKindSchema, type TripEventKind } from '#core/domain/trip';
+import type { CalendarDate } from '#core/units/calendar-date';
+import { useWrite } from '#renderer/bridge/query';
 import { today } from '#renderer/text/dates';
 import { TRIP_EVENT_WORDS } from '#renderer/text/trip-words';
-import { Button } from '../ui/page/button';
 import { Checkbox } from '../ui/fields/checkbox';
 import { Choice } from '../ui/fields/choice';
 import { DateField } from '../ui/fields/date-field';
-import { Dialog } from '../ui/page/dialog';
-import { Form } from '../ui/fields/form';
-import { ProblemNotice } from '../ui/page/problem-notice';
 import { TextField } from '../ui/fields/text-field';
+import { DialogForm, useDialogSave } from '../ui/page/dialog-form';
 import styles from './trip-update-dialog.module.css';
 
 interface TripUpdateDialogProps {
   readonly trip: Trip;
-  /** What is most likely to be written down: another may be chosen. */
+  /** The most likely kind of update, chosen at first. */
   readonly startsWith: TripEventKind;
-  /** How many other pieces in the package are still away. */
+  /** How many other projects in the package are still away. */
   readonly others: number;
-  readonly telling: {
-    readonly write: (input: ChannelInput<'trip:add-event'>) => Promise<{ readonly ok: boolean }>;
-    readonly isWriting: boolean;
-    readonly problem: Problem | null;
-  };
   readonly onClose: () => void;
 }
 
-/** Writes down what was heard of a piece that is away: what, on which day, and in which words. */
-export function TripUpdateDialog({ trip, startsWith, others, telling, onClose }: TripUpdateDialogProps) {
+/** Adds an update to a trip: what happened, on which day, and what the quilter said. */
+export function TripUpdateDialog({ trip, startsWith, others, onClose }: TripUpdateDialogProps) {
   const [kind, setKind] = useState(startsWith);
-  const [on, setOn] = useState<ReturnType<typeof today> | null>(today);
+  const [on, setOn] = useState<CalendarDate | null>(today);
   const [note, setNote] = useState('');
   const [ofWholePackage, setOfWholePackage] = useState(others > 0);
-  const keep = async () => {
-    if (on === null) return;
-    const told = await telling.write({ tripId: trip.id, kind, on, note, ofWholePackage });
-    if (told.ok) onClose();
-  };
+  const saving = useDialogSave(useWrite('trip:add-event'), onClose);
   return (
-    <Dialog
-      title={`What is heard from ${trip.withWhom}`}
+    <DialogForm
+      title={`Update from ${trip.withWhom}`}
+      saving={saving}
+      canSave={on !== null}
+      onSave={() => {
+        if (on !== null) saving.save({ tripId: trip.id, kind, on, note, ofWholePackage });
+      }}
       onClose={onClose}
-      foot={
-        <>
-          <Button onClick={onClose}>Not now</Button>
-          <Button look="main" type="submit" form="tell-trip" disabled={telling.isWriting || on === null}>
-            Write it down
-          </Button>
-        </>
-      }
+      className={styles['form']}
     >
-      <Form id="tell-trip" className={styles['form']} onSubmit={() => void keep()}>
-        <Choice
-          label="What"
-          value={kind}
-          options={tripEventKindSchema.options.map((value) => ({ value, words: TRIP_EVENT_WORDS[value] }))}
-          onChange={setKind}
+      <Choice
+        label="What happened"
+        value={kind}
+        options={tripEventKindSchema.options.map((value) => ({ value, words: TRIP_EVENT_WORDS[value] }))}
+        onChange={setKind}
+      />
+      <DateField label="Date" value={on} onChange={setOn} />
+      <TextField label="What they said" value={note} maximum={500} onChange={setNote} isOptional isLong />
+      {others > 0 && (
+        <Checkbox
+          label={`Also for the ${others === 1 ? 'other project' : `${String(others)} other projects`} in the package`}
+          isChecked={ofWholePackage}
+          onChange={setOfWholePackage}
         />
-        <DateField label="On" value={on} onChange={setOn} />
-        <TextField label="In their words" value={note} maximum={500} onChange={setNote} isOptional isLong />
-        {others > 0 && (
-          <Checkbox
-            label={`The same for the ${others === 1 ? 'other piece' : `${String(others)} others`} in the package`}
-            isChecked={ofWholePackage}
-            onChange={setOfWholePackage}
-          />
-        )}
-      </Form>
-      <ProblemNotice problem={telling.problem} />
-    </Dialog>
+      )}
+    </DialogForm>
   );
 }

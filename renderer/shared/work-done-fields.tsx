@@ -20,13 +20,13 @@ const CHOICES: readonly { readonly value: Chosen; readonly words: string }[] = [
   { value: 'cuts', words: MEASURE_WORDS.cuts },
 ];
 
-/** What got done in a stretch of work: from it the maker's own rates are learned. */
+/** What got done while the clock ran. The maker's own rates are learned from it. */
 export function WorkDoneFields({ what, amount, onChange }: WorkDoneFieldsProps) {
   return (
     <>
       <Choice
         label="What got done"
-        help="From what is counted the notebook learns how fast you are."
+        help="Ringbound learns your speed from what you count."
         value={what ?? 'nothing'}
         options={CHOICES}
         onChange={(chosen) => onChange(chosen === 'nothing' ? null : chosen, null)}
@@ -54,7 +54,7 @@ export function WorkDoneFields({ what, amount, onChange }: WorkDoneFieldsProps) 
   );
 }
 
-/** What was counted, or null where nothing was, or not how much. */
+/** What was counted; null if nothing was counted, or no amount is given. */
 export function workDone(what: WorkMeasure | null, amount: number | null): WorkDone | null {
   return what === null || amount === null ? null : { what, amount };
 }

@@ -1,4 +1,4 @@
-/** Words for values of choices whose own name does not read well; all others are read as they are spelled. */
+/** Words for choices whose code does not read well. All other codes are shown as they are spelled. */
 const WORDS: Readonly<Record<string, string>> = {
   inch: 'Inches',
   metric: 'Centimeters and meters',

@@ -5,14 +5,15 @@ import { formatLength } from '#core/units/format-length';
 import type { LengthDisplay } from '#core/units/unit-system';
 import type { PiecePlan } from '#core/cutting/tree/cutting-job';
 import { type Length, lengthFromUnits } from '#core/units/length';
+import { sizeWords } from './size-words';
 
-/** One line of the list at the cutting table, with how far it is set in. */
+/** One line of the cutting steps, with how far it is indented. */
 export interface WordedCut {
   readonly depth: number;
   readonly words: string;
 }
 
-/** A step in words: first the strip, then what it is cut into, then what is trimmed. */
+/** A step in words: the strip, what it is cut into, and what is trimmed. */
 export function stepWords({ parts, isStack }: CutStep, display: LengthDisplay): readonly WordedCut[] {
   return cutList(parts).map((line) => ({ depth: line.depth, words: lineWords(line, isStack, display) }));
 }
@@ -27,9 +28,9 @@ function lineWords(line: CutLine, isStack: boolean, display: LengthDisplay): str
   return isStack ? stackWords(line) : firstCutWords(line, display);
 }
 
-/** What is taken of a pack; a sheet that is a patch already is not cut. */
+/** What is taken from a pack. A sheet that is the size of a patch is not cut. */
 function stackWords({ times, gives }: CutLine): string {
-  const taken = times === 1 ? 'Take one of the pack' : `Take ${String(times)} of the pack`;
+  const taken = times === 1 ? 'Take one from the pack' : `Take ${String(times)} from the pack`;
   if (gives.kind === 'patch') return `${taken}: ${patchLabel(gives.patch)} as it is.`;
   return times === 1 ? `${taken}.` : `${taken} and stack them.`;
 }
@@ -44,9 +45,9 @@ function firstCutWords({ size, times, gives }: CutLine, display: LengthDisplay):
     case 'patch':
       return `Cut ${wide}${often}: ${patchLabel(gives.patch)}.`;
     case 'rest':
-      if (gives.use === 'margin') return `Cut ${wide} off, so that the end is straight.`;
+      if (gives.use === 'margin') return `Cut ${wide} off to straighten the end.`;
       return gives.use === 'scrap'
-        ? `Cut ${wide} off; it is not kept.`
+        ? `Cut ${wide} off and throw it out.`
         : `Cut ${wide} off and keep it, ${sizeWords(restSize(gives), display)}.`;
     default:
       return assertNever(gives);
@@ -69,11 +70,11 @@ function innerCutWords({ depth, size, times, alike, gives }: CutLine, display: L
       return `Cut ${it} into ${String(times)} of ${wide}: ${label}.`;
     }
     case 'rest': {
-      const all = times === 1 ? wide : `${String(times)} times ${wide}`;
+      const all = times === 1 ? wide : `${String(times)} × ${wide}`;
       if (gives.use === 'margin') return `Trim ${all} off ${it}.`;
       return gives.use === 'scrap'
-        ? `${all} is over and not kept.`
-        : `Keep what is over${alike === 1 ? '' : ' of each'}, ${sizeWords(restSize(gives), display)}.`;
+        ? `Throw out the ${all} left over.`
+        : `Keep what is left${alike === 1 ? '' : ' of each'}, ${sizeWords(restSize(gives), display)}.`;
     }
     default:
       return assertNever(gives);
@@ -84,38 +85,25 @@ function restSize({ width, height }: { readonly width: number; readonly height: 
   return { width, length: height };
 }
 
-/** `12 patches, 9 cuts in 2 stages, folded once; the ruler is moved along for the longest` */
+/** `12 patches, 9 cuts in 2 rounds, folded once; the longest cut takes 2 lengths of the ruler` */
 export function cutsWords(piece: PiecePlan): string {
   const moves = Math.max(1, ...piece.cuts.map(({ passes }) => passes));
   const folded = piece.cuts.some(({ layers }) => layers === 2) ? ', folded once' : '';
-  const moved = moves > 1 ? `; for the longest the ruler is laid down ${String(moves)} times` : '';
-  return `${counted(piece.placed.length, 'patch', 'patches')}, ${counted(piece.foldedCuts, 'cut')} in ${counted(piece.stages, 'stage')}${folded}${moved}`;
+  const moved = moves > 1 ? `; the longest cut takes ${String(moves)} lengths of the ruler` : '';
+  return `${counted(piece.placed.length, 'patch', 'patches')}, ${counted(piece.foldedCuts, 'cut')} in ${counted(piece.stages, 'round')}${folded}${moved}`;
 }
 
-/** The size of a piece; of a pack how many sheets are taken, and the size of one: `12 of 42 × 2½ in`. */
+/** The size of a piece. For a pack, how many sheets are taken and the size of one: `12 of 42 × 2½ in`. */
 export function pieceSizeWords({ tree, width, length }: PiecePlan, display: LengthDisplay): string {
   if (tree.kind !== 'sheets') return sizeWords({ width, length }, display);
   const count = tree.parts.length;
   return `${String(count)} of ${sizeWords({ width, length: length / count }, display)}`;
 }
 
-/** The name of a line's patches on drawings and lists: A to Z, then AA. */
+/** The letter of a patch on drawings and lists: A to Z, then AA. */
 export function patchLabel(index: number): string {
   const letter = String.fromCharCode(65 + (index % 26));
   return index < 26 ? letter : `${patchLabel(Math.floor(index / 26) - 1)}${letter}`;
-}
-
-/** `2½ × 4½ in`: across by along, the unit once. */
-export function sizeWords(
-  { width, length }: { readonly width: number; readonly length: number },
-  display: LengthDisplay,
-): string {
-  const [across, along] = [width, length].map((units) =>
-    formatLength(lengthFromUnits(Math.round(units)), display),
-  );
-  const unit = / \S+$/.exec(along ?? '')?.[0] ?? '';
-  const short = unit !== '' && across?.endsWith(unit) === true ? across.slice(0, -unit.length) : across;
-  return `${short ?? ''} × ${along ?? ''}`;
 }
 
 export function counted(count: number, one: string, several = `${one}s`): string {

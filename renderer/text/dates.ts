@@ -1,6 +1,6 @@
 import { calendarDate, type CalendarDate, calendarDateParts, daysBetween } from '#core/units/calendar-date';
 
-/** Today where the maker sits. The window is the only place that knows. */
+/** Today in the maker's time zone, which only the window knows. */
 export function today(now: Date = new Date()): CalendarDate {
   const digits = (value: number, count: number) => String(value).padStart(count, '0');
   return calendarDate(
@@ -8,13 +8,13 @@ export function today(now: Date = new Date()): CalendarDate {
   );
 }
 
-/** `12 Sep`, or with its year where that is not the year of `on`. */
+/** `12 Sep`; with its year if that is not the year of `on`. */
 export function dateWords(date: CalendarDate, locale: string, on: CalendarDate): string {
   const isThisYear = calendarDateParts(date).year === calendarDateParts(on).year;
   return format(date, locale, { day: 'numeric', month: 'short', ...(isThisYear ? {} : { year: 'numeric' }) });
 }
 
-/** `Sun 12 Sep`, or with its year as `dateWords` has it: for a day something is to be done on. */
+/** `Sun 12 Sep`, with the year as in `dateWords`: for a day on which something has to be done. */
 export function weekdayWords(date: CalendarDate, locale: string, on: CalendarDate): string {
   return `${format(date, locale, { weekday: 'short' })} ${dateWords(date, locale, on)}`;
 }
@@ -29,12 +29,12 @@ export function daysWords(days: number): string {
   return days === 1 ? '1 day' : `${String(days)} days`;
 }
 
-/** `Sunday 12 September 2027`, for paper and for the journal. */
+/** `Sunday 12 September 2027`, for paper and for the log. */
 export function longDateWords(date: CalendarDate, locale: string): string {
   return format(date, locale, { weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' });
 }
 
-/** How far a day lies from today in a maker's words: `today`, `tomorrow`, `in 12 days`, `3 days ago`, `in 7 weeks`. */
+/** How far a day is from today: `today`, `tomorrow`, `in 12 days`, `3 days ago`, `in 7 weeks`. */
 export function farWords(date: CalendarDate, on: CalendarDate): string {
   const days = daysBetween(on, date);
   if (days === 0) return 'today';
@@ -50,20 +50,20 @@ export function farWords(date: CalendarDate, on: CalendarDate): string {
   return days > 0 ? `in ${count}` : `${count} ago`;
 }
 
-/** How late a day is: `1 day`, `9 days`; zero or less says nothing is late and gives an empty text. */
+/** How late a day is: `1 day`, `9 days`; empty if it is not late. */
 export function lateWords(due: CalendarDate, on: CalendarDate): string {
   const days = daysBetween(due, on);
   return days <= 0 ? '' : daysWords(days);
 }
 
-/** `12 Sep, 14:05`: an instant (UTC milliseconds) on the maker's own clock, its year where that is not this one. */
+/** `12 Sep, 14:05`: an instant (UTC milliseconds) in the maker's time zone, with the year if it is not this one. */
 export function instantWords(at: number, locale: string): string {
   const [moment, now] = [new Date(at), new Date()];
   const time = new Intl.DateTimeFormat(locale, { hour: 'numeric', minute: '2-digit' }).format(moment);
   return `${dateWords(today(moment), locale, today(now))}, ${time}`;
 }
 
-/** The day of an instant (UTC milliseconds) where the maker sits. */
+/** The day of an instant (UTC milliseconds) in the maker's time zone. */
 export function dayOfInstant(at: number): CalendarDate {
   return today(new Date(at));
 }

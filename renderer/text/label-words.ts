@@ -4,9 +4,9 @@ import { formatLength } from '#core/units/format-length';
 import { lengthFromUnits } from '#core/units/length';
 import type { LengthDisplay } from '#core/units/unit-system';
 import { choiceWords } from './choice-words';
-import { sizeWords } from './cut-words';
+import { sizeWords } from './size-words';
 
-/** What a label says under the name: the size the piece had when it was printed, or what it is where it is told by number. */
+/** The line of a label under the name: the size of the piece at printing, or its kind if it is counted in items. */
 export function labelSize({ piece }: PieceWithCode, display: LengthDisplay): string {
   return piece.unitLength === null
     ? sizeWords({ width: piece.width, length: piece.there }, display)
@@ -23,9 +23,9 @@ export function labelProblemWords(problem: LabelProblem, display: LengthDisplay)
     case 'too-tall': {
       const over = formatLength(lengthFromUnits(problem.over), display, 'up');
       const way = problem.code === 'too-wide' ? 'wider' : 'longer';
-      return `These labels are ${over} ${way} than the paper. Fewer, smaller or closer ones fit.`;
+      return `These labels are ${over} ${way} than the paper. Use fewer, smaller or closer ones.`;
     }
     case 'starts-beyond':
-      return `A sheet has ${String(problem.onASheet)} labels: begin at one of them.`;
+      return `A sheet has ${String(problem.onASheet)} labels. Start at one of them.`;
   }
 }

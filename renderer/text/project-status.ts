@@ -5,19 +5,20 @@ import { dateWords, farWords, lateWords } from './dates';
 import { progressCount, STAGE_STATE_WORDS } from './stage-words';
 
 /**
- * Where a piece stands today: late (overdue back, or past its day), in hand, next (not begun), away, held up, or finished with
- * every stage done.
+ * How a project is doing today. late: overdue back from the quilter, or past its due date; next: its stage is not started yet;
+ * waiting: something holds its stage up; finished: every stage is done.
  */
-export type ProjectSituation = 'late' | 'in-hand' | 'next' | 'away' | 'held' | 'finished';
+export type ProjectSituation = 'late' | 'in-hand' | 'next' | 'away' | 'waiting' | 'finished';
 
 export interface ProjectStatus {
   readonly situation: ProjectSituation;
+  /** The current stage; null once all are over. */
   readonly now: StageGlance | null;
-  /** The journey the piece is on; null when it is at home. */
+  /** The trip the project is on; null while it is at home. */
   readonly trip: Trip | null;
 }
 
-/** One thing to say of where a piece stands; an alert is something late. */
+/** One line about how a project is doing; an alert is about something late. */
 export interface StatusLine {
   readonly text: string;
   readonly isAlert: boolean;
@@ -33,12 +34,12 @@ export function projectStatus({ project, stages, trips }: StatusSource, on: Cale
   const trip = now?.state === 'out' ? openTrip(trips, now) : null;
   const isOverdueBack = trip !== null && trip.promisedOn !== null && trip.promisedOn < on;
   const isPastDue = project.dueOn !== null && project.dueOn < on;
-  const standing = (situation: ProjectSituation): ProjectStatus => ({ situation, now, trip });
-  if (now === null) return standing('finished');
-  if (isOverdueBack || isPastDue) return standing('late');
-  if (now.heldUpBy !== '') return standing('held');
-  if (now.state === 'out') return standing('away');
-  return standing(now.state === 'in-hand' ? 'in-hand' : 'next');
+  const status = (situation: ProjectSituation): ProjectStatus => ({ situation, now, trip });
+  if (now === null) return status('finished');
+  if (isOverdueBack || isPastDue) return status('late');
+  if (now.heldUpBy !== '') return status('waiting');
+  if (now.state === 'out') return status('away');
+  return status(now.state === 'in-hand' ? 'in-hand' : 'next');
 }
 
 /** What to say below a project's name, late things first. The current stage is named elsewhere. */
@@ -66,21 +67,20 @@ export function stageLines(
   return lines;
 }
 
-/** The stage a piece stands at with its state: `Outer binding · in hand`; finished pieces say so. */
-export function nowWords(standing: ProjectStatus, stages: readonly StageGlance[]): string {
-  const { now } = standing;
+/** The current stage with its state: `Outer binding · in progress`; a finished project says so. */
+export function nowWords({ now }: ProjectStatus, stages: readonly StageGlance[]): string {
   if (now === null) return stages.length === 0 ? 'No stages yet' : progressCount(stages);
   const state = now.state === 'planned' ? 'next' : STAGE_STATE_WORDS[now.state];
   return `${now.name} · ${state}`;
 }
 
-/** The day written at the gap in a drawing: when a piece that is away was promised back. */
+/** The day written at the gap in a drawing: when a project at the quilter was promised back. */
 export function awayWords({ trip }: ProjectStatus, on: CalendarDate, locale: string): string | null {
   const promisedOn = trip?.promisedOn ?? null;
   return promisedOn === null ? null : dateWords(promisedOn, locale, on);
 }
 
-/** For sorting: the day that presses, as text; pieces without one come last. */
+/** For sorting: the day that comes first, as text. Projects without a day come last. */
 export function pressingDay({ project }: StatusSource, { trip }: ProjectStatus): string {
   const days = [project.dueOn, trip?.promisedOn ?? null].filter((day) => day !== null);
   return days.toSorted()[0] ?? '9999-12-31';
@@ -91,13 +91,13 @@ function openTrip(trips: readonly Trip[], stage: StageGlance): Trip | null {
 }
 
 function tripLine(trip: Trip, on: CalendarDate, locale: string): StatusLine {
-  const with_ = `With ${trip.withWhom}`;
-  if (trip.promisedOn === null) return { text: `${with_}; no day promised`, isAlert: false };
+  const who = `With ${trip.withWhom}`;
+  if (trip.promisedOn === null) return { text: `${who}; no return date promised`, isAlert: false };
   const day = dateWords(trip.promisedOn, locale, on);
   const late = lateWords(trip.promisedOn, on);
   return late === ''
-    ? { text: `${with_}, back ${day} (${farWords(trip.promisedOn, on)})`, isAlert: false }
-    : { text: `${with_}, promised ${day}: ${late} late`, isAlert: true };
+    ? { text: `${who}, back ${day} (${farWords(trip.promisedOn, on)})`, isAlert: false }
+    : { text: `${who}, promised ${day}: ${late} late`, isAlert: true };
 }
 
 /** When a project is due; null without a due date. */

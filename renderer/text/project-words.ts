@@ -2,6 +2,7 @@ import type { Hole, Outline, OutlineShape } from '#core/domain/outline';
 import type { ProjectPurpose } from '#core/domain/project';
 import { formatLength } from '#core/units/format-length';
 import type { LengthDisplay } from '#core/units/unit-system';
+import { sidesWords } from './size-words';
 
 export const SHAPE_WORDS: Readonly<Record<OutlineShape, string>> = {
   square: 'Square',
@@ -20,40 +21,34 @@ export const PURPOSE_WORDS: Readonly<Record<ProjectPurpose, string>> = {
 };
 
 /** `60 in across`, `14 × 42 in`, `48 in across the flats`. */
-export function sizeWords(outline: Outline, display: LengthDisplay): string {
+export function outlineSizeWords(outline: Outline, display: LengthDisplay): string {
   const text = (length: Parameters<typeof formatLength>[0]) => formatLength(length, display);
   switch (outline.shape) {
     case 'square':
       return `${text(outline.side)} square`;
     case 'rectangle':
     case 'ellipse':
-      return timesWords(text(outline.width), text(outline.length));
+      return sidesWords(text(outline.width), text(outline.length));
     case 'circle':
       return `${text(outline.diameter)} across`;
     case 'hexagon':
     case 'octagon':
       return `${text(outline.acrossFlats)} across the flats`;
     case 'sides':
-      return `${String(outline.sides.length)} sides, ${timesWords(text(outline.width), text(outline.length))}`;
+      return `${String(outline.sides.length)} sides, ${sidesWords(text(outline.width), text(outline.length))}`;
   }
 }
 
-/** What a project is, in one line: `Round, 60 in across, 6 in hole, slit`. */
+/** A project's shape and size in one line: `Round, 60 in across, 6 in hole, slit`. */
 export function outlineWords(
   project: { readonly outline: Outline; readonly hole: Hole | null; readonly hasSlit: boolean },
   display: LengthDisplay,
 ): string {
   const shape = SHAPE_WORDS[project.outline.shape];
-  const size = sizeWords(project.outline, display);
+  const size = outlineSizeWords(project.outline, display);
   const first = project.outline.shape === 'square' ? capital(size) : `${shape}, ${size}`;
   const hole = project.hole === null ? '' : `, ${formatLength(project.hole.diameter, display)} hole`;
   return `${first}${hole}${project.hasSlit ? ', slit' : ''}`;
-}
-
-/** The unit once where both sides share it: `14 × 42 in`. */
-function timesWords(width: string, length: string): string {
-  const unit = / \S+$/.exec(length)?.[0] ?? '';
-  return `${unit !== '' && width.endsWith(unit) ? width.slice(0, -unit.length) : width} × ${length}`;
 }
 
 function capital(text: string): string {

@@ -7,17 +7,17 @@ import { daysWords, weekdayWords } from './dates';
 import { andList } from './field-problems';
 import type { StatusLine } from './project-status';
 
-/** Where and when words are said. */
-interface Saying {
+/** The reader's language and today. */
+interface When {
   readonly locale: string;
   readonly on: CalendarDate;
 }
 
-/** What the plan says of one piece: by when its next step must be begun or sent, when it will be done, and how that fits its day. */
+/** What the schedule says of one project: by when its next step must start, when it will be done, and whether that is late. */
 export function scheduleLines(
   dates: ProjectDates,
   stages: readonly Pick<Stage, 'id' | 'state'>[],
-  { locale, on }: Saying,
+  { locale, on }: When,
 ): readonly StatusLine[] {
   const isLate = (dates.lateDays ?? 0) > 0;
   const day = (date: CalendarDate) => weekdayWords(date, locale, on);
@@ -26,12 +26,12 @@ export function scheduleLines(
   if (byWhen !== null) {
     const isNow = byWhen.by <= on;
     const when = isNow ? 'today' : `by ${day(byWhen.by)}`;
-    const slack = daysBetween(on, byWhen.by);
-    const spare = slack > 0 ? `${daysWords(slack)} of slack` : 'no slack';
+    const daysLeft = daysBetween(on, byWhen.by);
+    const spare = daysLeft > 0 ? `${daysWords(daysLeft)} to spare` : 'no time to spare';
     lines.push({ text: `${byWhen.verb} ${when} (${spare})`, isAlert: isNow });
   }
   const finish =
-    dates.finishOn === null ? 'No hours in which it could be done' : `Will be done ${day(dates.finishOn)}`;
+    dates.finishOn === null ? 'No sewing time set, so no finish date' : `Will be done ${day(dates.finishOn)}`;
   const late = isLate ? `, ${daysWords(dates.lateDays ?? 0)} late` : '';
   lines.push({ text: `${finish}${late}`, isAlert: isLate });
   return lines;
@@ -42,7 +42,7 @@ interface Deadline {
   readonly by: CalendarDate;
 }
 
-/** The next thing to keep to: back from where it is, begun, or, once it is in hand, sent out or gone on with. */
+/** The next deadline: to have the project back, to start it, or, once it is in progress, to send it out or keep going. */
 function nextDeadline(
   steps: readonly StepDates[],
   stages: readonly Pick<Stage, 'id' | 'state'>[],
@@ -56,24 +56,24 @@ function nextDeadline(
   if (first === undefined) return null;
   const sending = steps.find(({ kind }) => kind === 'wait')?.latestStartOn ?? null;
   if (isInHand && sending !== null) return { verb: 'Send out', by: sending };
-  const verb = isInHand ? 'Go on' : 'Start';
+  const verb = isInHand ? 'Keep going' : 'Start';
   return first.latestStartOn === null ? null : { verb, by: first.latestStartOn };
 }
 
-/** One line for the whole workshop: whether everything will be done in time. Empty where no piece has a day. */
+/** One line for the whole workshop: whether everything gets done on time. Empty if no project has a due date. */
 export function scheduleWords({ plan }: Pick<PlannedDates, 'plan'>, nameOf: (id: string) => string): string {
   const dated = plan.projects.filter(({ lateDays }) => lateDays !== null);
   const late = dated.filter(({ lateDays }) => (lateDays ?? 0) > 0);
   if (dated.length === 0) return '';
   const [only] = late;
-  if (only === undefined) return 'Everything will be done in time.';
+  if (only === undefined) return 'By this schedule, everything gets done on time.';
   const most = daysWords(plan.largestLateDays ?? 0);
   if (late.length === 1)
-    return `Not everything will be done in time: “${nameOf(only.id)}” will be ${most} late.`;
-  return `Not everything will be done in time: ${String(late.length)} pieces will be late, the latest by ${most}.`;
+    return `Not everything gets done on time: “${nameOf(only.id)}” will be ${most} late.`;
+  return `Not everything gets done on time: ${String(late.length)} projects will be late, one by ${most}.`;
 }
 
-/** More than these are counted. */
+/** A longer list names the first ones and counts the others. */
 const MOST_NAMED = 3;
 
 function fewNames(names: readonly string[]): string {
@@ -82,27 +82,25 @@ function fewNames(names: readonly string[]): string {
   return andList([...named, `${String(names.length - named.length)} others`]);
 }
 
-/** What would mend it, one sentence each; nothing where nothing would. */
+/** What would get everything done on time, one sentence each. */
 export function dateFixWords(
   { extraWeekMinutes, beyondHours, moved }: DateFixes,
   nameOf: (id: string) => string,
-  { locale, on }: Saying,
+  { locale, on }: When,
 ): readonly string[] {
   const sentences: string[] = [];
   const others = beyondHours.length > 0 ? ' for the others' : '';
   if (extraWeekMinutes !== null && extraWeekMinutes > 0) {
-    sentences.push(`${formatMinutes(extraWeekMinutes)} more a week at the bench would do${others}.`);
+    sentences.push(`${formatMinutes(extraWeekMinutes)} more sewing time a week would be enough${others}.`);
   }
   if (beyondHours.length > 0) {
     const names = fewNames(beyondHours.map((id) => `“${nameOf(id)}”`));
-    sentences.push(`No hours help ${names}: what is waited for takes longer than is left.`);
+    sentences.push(`More sewing time won’t help ${names}: still at the quilter past the due date.`);
   }
   const move = sentences.length > 0 && beyondHours.length === 0 ? 'Or move' : 'Move';
   const days = moved.map(({ id, dueOn }) => `“${nameOf(id)}” to ${weekdayWords(dueOn, locale, on)}`);
   if (days.length > MOST_NAMED) {
-    sentences.push(
-      `${move} the due days of ${String(days.length)} pieces to the days on which they will be done.`,
-    );
-  } else if (days.length > 0) sentences.push(`${move} ${andList(days)}, and everything is in time.`);
+    sentences.push(`${move} the due dates of ${String(days.length)} projects to the days they will be done.`);
+  } else if (days.length > 0) sentences.push(`${move} ${andList(days)}, and everything is on time.`);
   return sentences;
 }

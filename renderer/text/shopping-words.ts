@@ -5,12 +5,12 @@ import { bySupplier, type ShopLines } from '#core/stash/shopping/shopping-lines'
 import { formatLength, formatYardage } from '#core/units/format-length';
 import type { LengthDisplay } from '#core/units/unit-system';
 
-/** A line of the list as a page or a sheet shows it: worked out from the projects, or the maker's own. */
+/** A line of the shopping list: a need of the projects, or a line the maker added. */
 export type ShopEntry =
   | { readonly kind: 'needed'; readonly key: string; readonly line: ShoppingLine }
   | { readonly kind: 'own'; readonly key: string; readonly line: SavedShoppingLine };
 
-/** The whole list shop by shop, those lines last of which no shop is known. */
+/** The whole list shop by shop. Lines without a shop come last. */
 export function entriesByShop(
   lines: readonly ShoppingLine[],
   own: readonly SavedShoppingLine[],
@@ -35,34 +35,34 @@ export function amountToBuy({ count, kind, length }: ShoppingLine, display: Leng
   return `${String(count)} ${count === 1 ? one : several}`;
 }
 
-/** The fabric by its name; fabric that is none yet by what it is for. */
+/** The name of the fabric or, if none is chosen yet, what it is for. */
 export function nameToBuy({ fabric, shares }: ShoppingLine): string {
   const [first] = shares;
   return fabric?.name ?? first?.need.package?.name ?? first?.need.name ?? 'Fabric';
 }
 
-/** `42 in wide, 81½ in needed`: what the amount was rounded from, so that the shop's own steps can be weighed against it. */
+/** `42 in wide, 81½ in needed`: the exact need, to compare with what the shop can cut. */
 export function sizeToBuy(line: ShoppingLine, display: LengthDisplay): string {
   const { kind, width, exact, count, isWider } = line;
   if (kind === 'thread') return `${formatYardage(exact, display)} of thread`;
   const wide = formatLength(width, display);
   if (count !== null) return `${wide} × ${formatLength(exact, display)}`;
-  const atLeast = isWider ? `${wide} wide or more: the fabric chosen is too narrow` : `${wide} wide`;
+  const atLeast = isWider ? `${wide} wide or more (your fabric is too narrow)` : `${wide} wide`;
   return `${atLeast}, ${formatLength(exact, display, 'up')} needed`;
 }
 
-/** `Orchard ring: Backing`, with its part where several share a line. */
+/** `Orchard ring: Backing`, with its share if several needs are on one line. */
 export function shareWords(
   { need, length }: LineShare,
   isOneOfSeveral: boolean,
   display: LengthDisplay,
 ): string {
   const part = isOneOfSeveral && need.kind !== 'thread' ? `, ${formatLength(length, display, 'up')}` : '';
-  const source = need.stageName ?? 'by the cutting plan';
+  const source = need.stageName ?? 'cutting plan';
   return `${need.name}, ${source}${part}`;
 }
 
-/** Asks for what of the stash is enough for a need. */
+/** The words on the button that looks in the stash for enough of it. */
 export function whichFits({ amount }: Pick<FabricNeed, 'amount'>): string {
   return amount.measure === 'thread' ? 'Which thread fits' : 'Which fabric fits';
 }

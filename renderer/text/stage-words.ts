@@ -11,14 +11,14 @@ export const STAGE_STATE_WORDS: Readonly<Record<StageState, string>> = {
   skipped: 'skipped',
 };
 
-/** The one thing that moves a stage on. `here` is done with one press; the other needs the stage's own page. */
+/** The next move of a stage. `here` takes one press; `on-its-page` needs the stage's own page. */
 export type StageMove =
   | { readonly how: 'here'; readonly verb: string; readonly to: StageState }
   | { readonly how: 'on-its-page'; readonly verb: string };
 
 type MovableStage = Pick<StageGlance, 'kind' | 'state' | 'name' | 'isGateShut'>;
 
-/** The move that a stage waits for, as a verb on a button; null for one that is over. */
+/** The next move of a stage, as a verb on a button; null for a stage that is over. */
 export function stageMove(stage: MovableStage): StageMove | null {
   const { start, finish, isSentOut, isIrreversible } = stageKindRecord(stage.kind);
   switch (stage.state) {

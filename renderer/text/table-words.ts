@@ -3,41 +3,41 @@ import type { CellFault, CellProblem, TableRefusal } from '#core/domain/stash-ta
 import { columnTitle } from '#core/stash/table/column-titles';
 import { lengthProblemWords, moneyProblemWords, orList } from './field-problems';
 
-/** Why a table is not read, and what to do about it. */
+/** Why a file cannot be imported, and what to do about it. */
 export function tableRefusalWords(refusal: TableRefusal): string {
   switch (refusal.why) {
     case 'gone':
-      return 'The file cannot be found any more. Choose it again.';
+      return 'The file is gone. Choose it again.';
     case 'empty':
-      return 'There is nothing in this table.';
+      return 'This table is empty.';
     case 'too-large':
-      return `This file has ${megabytes(refusal.bytes)}; a table of fabrics may have ${megabytes(refusal.most)} at most. It was not read. Is it the right file?`;
+      return `This file is ${megabytes(refusal.bytes)}. A fabric table can be ${megabytes(refusal.most)} at most. Is it the right file?`;
     case 'not-text':
-      return `This file is not a table of text: line ${String(refusal.line)} has bytes that are no letters. From a spreadsheet, save it as CSV.`;
+      return `This file isn’t plain text (line ${String(refusal.line)}). Save the spreadsheet as CSV and choose that file.`;
     case 'wrong-encoding':
-      return `Line ${String(refusal.line)}, column ${String(refusal.column)} is not written in this encoding. Choose another one, or save the table as UTF-8.`;
+      return `Line ${String(refusal.line)}, column ${String(refusal.column)} can’t be read in this encoding. Choose another one, or save the table as UTF-8.`;
     case 'quote-left-open':
       return `The quotation mark that opens in line ${String(refusal.line)} is never closed.`;
     case 'stray-quote':
-      return `Line ${String(refusal.line)} goes on after a closing quotation mark. A quotation mark inside a cell is written twice.`;
+      return `Line ${String(refusal.line)} has text after a closing quotation mark. Write a quotation mark inside a cell twice.`;
     case 'line-too-long':
-      return `Line ${String(refusal.line)} does not end within ${String(refusal.most)} characters: a quotation mark may be missing, or this is no table.`;
+      return `Line ${String(refusal.line)} is longer than ${String(refusal.most)} characters. A quotation mark may be missing, or this isn’t a table.`;
     case 'too-many-lines':
-      return `This table has more than ${String(refusal.most)} lines. Bring it in in parts.`;
+      return `This table has more than ${String(refusal.most)} lines. Import it in parts.`;
     case 'too-many-columns':
-      return `Line ${String(refusal.line)} has more than ${String(refusal.most)} columns. This is no table of fabrics.`;
+      return `Line ${String(refusal.line)} has more than ${String(refusal.most)} columns. This isn’t a fabric table.`;
     case 'not-json':
-      return `Line ${String(refusal.line)}, column ${String(refusal.column)} breaks the file of data off.`;
+      return `The file can’t be read past line ${String(refusal.line)}, column ${String(refusal.column)}.`;
     case 'not-a-stash-file':
-      return `${refusal.at === '' ? 'This file of data' : `“${refusal.at}”`} is not as a stash is written (${refusal.expected}).`;
+      return `This isn’t a stash file${refusal.at === '' ? '' : ` (at “${refusal.at}”)`}. Expected: ${refusal.expected}.`;
     case 'other-currency':
-      return `This stash was written in ${refusal.found}; this workshop counts in ${refusal.expected}.`;
+      return `This stash is in ${refusal.found}, and your workshop uses ${refusal.expected}.`;
     default:
       return assertNever(refusal);
   }
 }
 
-/** `Line 14, column 3 (Size)`; in a file of data, the place by its names. */
+/** `Line 14, column 3 (Size)`; in a stash file, the path to the value. */
 export function faultPlace({ line, column, at, field }: CellFault): string {
   if (at !== null) return `${at}, ${columnTitle(field)}`;
   return column === 0
@@ -45,7 +45,7 @@ export function faultPlace({ line, column, at, field }: CellFault): string {
     : `Line ${String(line)}, column ${String(column)} (${columnTitle(field)})`;
 }
 
-/** What is wrong with a cell, and what would be taken. */
+/** What is wrong with a cell, and what to write instead. */
 export function cellProblemWords(problem: CellProblem): string {
   switch (problem.kind) {
     case 'length':
@@ -53,17 +53,17 @@ export function cellProblemWords(problem: CellProblem): string {
     case 'money':
       return moneyProblemWords(problem.problem);
     case 'negative':
-      return `“${problem.read}” is less than nothing.`;
+      return `“${problem.read}” is less than zero.`;
     case 'unknown':
-      return `“${problem.read}” is not known here. Write ${orList(problem.expected)}.`;
+      return `“${problem.read}” isn’t one of the choices. Write ${orList(problem.expected)}.`;
     case 'date':
-      return `“${problem.read}” is no day. Write the year first, such as 2027-02-28.`;
+      return `“${problem.read}” isn’t a date. Write the year first, such as 2027-02-28.`;
     case 'out-of-range':
-      return `“${problem.read}” is more, or less, than there can be.`;
+      return `“${problem.read}” is too large or too small.`;
     case 'too-long':
-      return `This is longer than ${String(problem.most)} letters.`;
+      return `This is longer than ${String(problem.most)} characters.`;
     case 'missing':
-      return 'Nothing is said here.';
+      return 'This cell is empty.';
     default:
       return assertNever(problem);
   }

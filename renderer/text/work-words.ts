@@ -5,7 +5,7 @@ import { lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
 import { roundNearest } from '#core/units/rounding';
 import type { LengthDisplay } from '#core/units/unit-system';
 
-/** What may be counted of a stretch of work, as a choice. */
+/** What can be counted when work is logged, as a choice. */
 export const MEASURE_WORDS: Readonly<Record<WorkMeasure, string>> = {
   blocks: 'Blocks sewn',
   hand: 'Sewn by hand',

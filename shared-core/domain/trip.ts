@@ -103,22 +103,22 @@ export function isBookedAhead(
 type Away = Pick<TripDetails, 'sentOn' | 'promisedOn' | 'backOn'> & { readonly events: readonly TripEvent[] };
 
 /** The day of the last update on a project that is away, its sending included; null when no day is known. */
-export function lastWordOn({ sentOn, events }: Away): CalendarDate | null {
+export function lastUpdateOn({ sentOn, events }: Away): CalendarDate | null {
   const days = [sentOn, ...events.map(({ on }) => on)].filter((day) => day !== null);
   return days.toSorted().at(-1) ?? null;
 }
 
 /** overdue: the promised day is past; silent: no update for longer than `silentDays`. */
-export type AskAfter =
+export type CheckInReason =
   { readonly why: 'overdue'; readonly days: number } | { readonly why: 'silent'; readonly days: number };
 
 /** Why to check on a project that is away; null when there is no reason to. */
-export function askAfter(trip: Away, on: CalendarDate, silentDays: number): AskAfter | null {
+export function reasonToCheckIn(trip: Away, on: CalendarDate, silentDays: number): CheckInReason | null {
   if (trip.backOn !== null) return null;
   if (trip.promisedOn !== null && trip.promisedOn < on) {
     return { why: 'overdue', days: daysBetween(trip.promisedOn, on) };
   }
-  const last = lastWordOn(trip);
+  const last = lastUpdateOn(trip);
   const quiet = last === null ? 0 : daysBetween(last, on);
   return quiet > silentDays ? { why: 'silent', days: quiet } : null;
 }

@@ -11,10 +11,10 @@ import { CheckIn } from './check-in';
 import { BenchVerdict } from './bench-verdict';
 import { ProjectAction } from './project-action';
 import { FirstProject, ProjectCard } from './project-card';
-import { benchOf, benchSummary, GROUP_WORDS } from './view-model';
+import { benchOf, benchSummary, GROUP_WORDS } from './bench-groups';
 import styles from './bench.module.css';
 
-/** What now: the piece to turn to, and where all the others stand. */
+/** What to work on now, and how all the other projects are doing. */
 export function BenchPage() {
   const { value: list, problem } = useRead('project:list', { archived: false });
   const glances = list?.items;
@@ -34,35 +34,35 @@ export function BenchPage() {
     <Page
       title="Bench"
       under={benchSummary(counts)}
-      action={<ProjectAction piece={first} look="main" />}
+      action={<ProjectAction item={first} look="main" />}
       aside={
         <>
           <ButtonLink to="/line-up">Line-up</ButtonLink>
-          <ButtonLink to="/projects/new">Begin a piece</ButtonLink>
+          <ButtonLink to="/projects/new">New project</ButtonLink>
         </>
       }
     >
       {dates !== undefined && <BenchVerdict dates={dates} glances={glances} on={on} />}
-      <FirstProject piece={first} plan={dates?.plan} workshopSettings={settings} on={on} />
+      <FirstProject item={first} schedule={dates?.plan} workshopSettings={settings} on={on} />
       <CheckIn glances={glances} silentDays={settings.silentDays} on={on} />
       <div className={styles['groups']}>
-        {groups.map(({ situation, pieces }) => (
+        {groups.map(({ situation, projects }) => (
           <section
             key={situation}
-            className={classes(styles['group'], pieces.length > 1 && styles['wideGroup'])}
+            className={classes(styles['group'], projects.length > 1 && styles['wideGroup'])}
             aria-labelledby={`group-${situation}`}
           >
             <h2 id={`group-${situation}`} className={styles['groupName']}>
-              {situation === first.standing.situation
+              {situation === first.status.situation
                 ? `Also ${GROUP_WORDS[situation].toLowerCase()}`
                 : GROUP_WORDS[situation]}
             </h2>
             <ul className={styles['cards']}>
-              {pieces.map((piece) => (
+              {projects.map((item) => (
                 <ProjectCard
-                  key={piece.glance.project.id}
-                  piece={piece}
-                  plan={dates?.plan}
+                  key={item.glance.project.id}
+                  item={item}
+                  schedule={dates?.plan}
                   workshopSettings={settings}
                   on={on}
                 />
@@ -78,15 +78,15 @@ export function BenchPage() {
 function EmptyBench() {
   const begin = (
     <ButtonLink look="main" to="/projects/new">
-      Begin a piece
+      New project
     </ButtonLink>
   );
   return (
     <Page title="Bench" action={begin}>
       <EmptyState title="The bench is clear">
         <p>
-          Open projects appear here with their next step: what is late, what is in hand, what is away and
-          until when.
+          Open projects appear here with their next step: what is late, what is in progress, and what is at
+          the quilter and until when.
         </p>
       </EmptyState>
     </Page>

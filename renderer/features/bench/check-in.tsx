@@ -1,10 +1,9 @@
 import { useState } from 'react';
 import { Link } from 'react-router';
 import type { ProjectGlance, Trip } from '#core/contract/projects';
-import { askAfter, type AskAfter as Reason } from '#core/domain/trip';
+import { reasonToCheckIn, type CheckInReason } from '#core/domain/trip';
 import type { CalendarDate } from '#core/units/calendar-date';
-import { useWrite } from '#renderer/bridge/query';
-import { askAfterWords, lastWordWords } from '#renderer/text/trip-words';
+import { checkInWords, lastUpdateWords } from '#renderer/text/trip-words';
 import { Button } from '#renderer/ui/page/button';
 import { useDisplay } from '#renderer/ui/base/display';
 import { TripUpdateDialog } from '#renderer/shared/trip-update-dialog';
@@ -16,73 +15,72 @@ interface CheckInProps {
   readonly on: CalendarDate;
 }
 
-interface Asked {
+interface PackageToCheck {
   readonly trip: Trip;
-  readonly pieces: readonly string[];
-  readonly reason: Reason;
+  readonly projects: readonly string[];
+  readonly reason: CheckInReason;
 }
 
-/** Pieces that are overdue or of which nothing was heard for long, one line a package: whom to ask, and where to write the answer. */
+/** Packages that are overdue, or without news for long: who to check in with, and where to add the answer. */
 export function CheckIn({ glances, silentDays, on }: CheckInProps) {
-  const [told, setTold] = useState<Asked | null>(null);
-  const telling = useWrite('trip:add-event');
+  const [updated, setUpdated] = useState<PackageToCheck | null>(null);
   const { locale } = useDisplay();
-  const asked = packagesToCheckOn(glances, silentDays, on);
-  if (asked.length === 0) return null;
+  const packages = packagesToCheckOn(glances, silentDays, on);
+  if (packages.length === 0) return null;
   return (
-    <section className={styles['group']} aria-labelledby="ask-after">
-      <h2 id="ask-after" className={styles['groupName']}>
-        Ask after
+    <section className={styles['group']} aria-labelledby="check-in">
+      <h2 id="check-in" className={styles['groupName']}>
+        Check in with
       </h2>
       <ul className={styles['asks']}>
-        {asked.map((one) => (
+        {packages.map((one) => (
           <li key={one.trip.packageId} className={styles['ask']}>
             <div className={styles['cardWords']}>
               <p>
-                <Link to={`/sent-out/${one.trip.contactId}`}>{one.trip.withWhom}</Link> has {one.pieces.join(', ')}
+                <Link to={`/sent-out/${one.trip.contactId}`}>{one.trip.withWhom}</Link> has{' '}
+                {one.projects.join(', ')}
               </p>
-              <p className={styles['alert']}>{sentence(askAfterWords(one.reason))}</p>
-              <p className={styles['line']}>Last: {lastWordWords(one.trip, locale, on)}</p>
+              <p className={styles['alert']}>{capitalized(checkInWords(one.reason))}</p>
+              <p className={styles['line']}>Last: {lastUpdateWords(one.trip, locale, on)}</p>
             </div>
-            <Button isSmall onClick={() => setTold(one)}>
-              Write down what is heard
+            <Button isSmall onClick={() => setUpdated(one)}>
+              Add an update
             </Button>
           </li>
         ))}
       </ul>
-      {told !== null && (
+      {updated !== null && (
         <TripUpdateDialog
-          trip={told.trip}
+          trip={updated.trip}
           startsWith="heard"
-          others={told.pieces.length - 1}
-          telling={telling}
-          onClose={() => setTold(null)}
+          others={updated.projects.length - 1}
+          onClose={() => setUpdated(null)}
         />
       )}
     </section>
   );
 }
 
-/** One entry a package, the one that waits longest first. */
+/** One entry for each package, the longest wait first. */
 export function packagesToCheckOn(
   glances: readonly ProjectGlance[],
   silentDays: number,
   on: CalendarDate,
-): readonly Asked[] {
-  const packages = new Map<string, Asked>();
+): readonly PackageToCheck[] {
+  const packages = new Map<string, PackageToCheck>();
   for (const { project, stages, trips } of glances) {
     for (const trip of trips) {
       const isOut = stages.some(({ id, state }) => id === trip.stageId && state === 'out');
-      const reason = isOut ? askAfter(trip, on, silentDays) : null;
+      const reason = isOut ? reasonToCheckIn(trip, on, silentDays) : null;
       if (reason === null) continue;
       const before = packages.get(trip.packageId);
-      if (before === undefined) packages.set(trip.packageId, { trip, pieces: [project.name], reason });
-      else packages.set(trip.packageId, { ...before, pieces: [...before.pieces, project.name] });
+      if (before === undefined) packages.set(trip.packageId, { trip, projects: [project.name], reason });
+      else packages.set(trip.packageId, { ...before, projects: [...before.projects, project.name] });
     }
   }
   return [...packages.values()].toSorted((one, other) => other.reason.days - one.reason.days);
 }
 
-function sentence(words: string): string {
+function capitalized(words: string): string {
   return `${words.slice(0, 1).toUpperCase()}${words.slice(1)}`;
 }

@@ -2,24 +2,24 @@ import { useWrite } from '#renderer/bridge/query';
 import { Button, type ButtonLook } from '#renderer/ui/page/button';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { StageMoveButton } from '#renderer/shared/stage-move-button';
-import type { BenchProject } from './view-model';
+import type { BenchProject } from './bench-groups';
 
 interface ProjectActionProps {
-  readonly piece: BenchProject;
+  readonly item: BenchProject;
   readonly look: ButtonLook;
 }
 
-/** What moves a piece on; a finished one is put away. */
-export function ProjectAction({ piece, look }: ProjectActionProps) {
-  const { project } = piece.glance;
-  const { now } = piece.standing;
+/** The next move of a project; a finished one is archived. */
+export function ProjectAction({ item, look }: ProjectActionProps) {
+  const { project } = item.glance;
+  const { now } = item.status;
   const moving = useWrite('stage:move');
   const archiving = useWrite('project:archive');
   if (now === null) {
-    const putAway = () => void archiving.write({ projectId: project.id, archived: true });
+    const archive = () => void archiving.write({ projectId: project.id, archived: true });
     return (
-      <Button look={look} isSmall={look !== 'main'} onClick={putAway} disabled={archiving.isWriting}>
-        Put it away
+      <Button look={look} isSmall={look !== 'main'} onClick={archive} disabled={archiving.isWriting}>
+        Archive
       </Button>
     );
   }

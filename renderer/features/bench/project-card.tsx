@@ -12,20 +12,20 @@ import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { ProjectDrawing } from '#renderer/ui/drawings/project-drawing';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import { ProjectAction } from './project-action';
-import type { BenchProject } from './view-model';
+import type { BenchProject } from './bench-groups';
 import styles from './bench.module.css';
 
 interface ProjectProps {
-  readonly piece: BenchProject;
+  readonly item: BenchProject;
   /** Undefined until it is worked out. */
-  readonly plan: PlannedDates['plan'] | undefined;
+  readonly schedule: PlannedDates['plan'] | undefined;
   readonly workshopSettings: Settings;
   readonly on: CalendarDate;
 }
 
-/** The piece to turn to now, large. Its action is the main action of the page. */
-export function FirstProject({ piece, plan, workshopSettings, on }: ProjectProps) {
-  const { project, stages, swatches } = piece.glance;
+/** The project to work on now, drawn large. Its action is the main action of the page. */
+export function FirstProject({ item, schedule, workshopSettings, on }: ProjectProps) {
+  const { project, stages, swatches } = item.glance;
   const { locale } = useDisplay();
   return (
     <SettingsDisplay settings={settingsOfProject(workshopSettings, project.settingChanges)}>
@@ -35,24 +35,24 @@ export function FirstProject({ piece, plan, workshopSettings, on }: ProjectProps
           stages={stages}
           swatches={swatches}
           size={280}
-          awayWords={awayWords(piece.standing, on, locale)}
+          awayWords={awayWords(item.status, on, locale)}
         />
         <div className={styles['firstWords']}>
-          <p className={styles['nowStage']}>{nowWords(piece.standing, stages)}</p>
+          <p className={styles['nowStage']}>{nowWords(item.status, stages)}</p>
           <h2 className={styles['firstName']}>
             <Link to={`/projects/${project.id}`}>{project.name}</Link>
           </h2>
-          <Lines piece={piece} plan={plan} on={on} />
-          <ProjectFacts piece={piece} />
+          <Lines item={item} schedule={schedule} on={on} />
+          <ProjectFacts item={item} />
         </div>
       </section>
     </SettingsDisplay>
   );
 }
 
-/** One piece of a group: seen, named, where it stands, and what moves it on. */
-export function ProjectCard({ piece, plan, workshopSettings, on }: ProjectProps) {
-  const { project, stages, swatches } = piece.glance;
+/** One project of a group: its drawing and name, how it is doing, and its next move. */
+export function ProjectCard({ item, schedule, workshopSettings, on }: ProjectProps) {
+  const { project, stages, swatches } = item.glance;
   const { locale } = useDisplay();
   return (
     <SettingsDisplay settings={settingsOfProject(workshopSettings, project.settingChanges)}>
@@ -63,17 +63,17 @@ export function ProjectCard({ piece, plan, workshopSettings, on }: ProjectProps)
             stages={stages}
             swatches={swatches}
             size={132}
-            awayWords={awayWords(piece.standing, on, locale)}
+            awayWords={awayWords(item.status, on, locale)}
           />
         </span>
         <div className={styles['cardWords']}>
           <h3 className={styles['cardName']}>
             <Link to={`/projects/${project.id}`}>{project.name}</Link>
           </h3>
-          <p>{nowWords(piece.standing, stages)}</p>
-          <Lines piece={piece} plan={plan} on={on} />
+          <p>{nowWords(item.status, stages)}</p>
+          <Lines item={item} schedule={schedule} on={on} />
           <div className={styles['cardAction']}>
-            <ProjectAction piece={piece} look="plain" />
+            <ProjectAction item={item} look="plain" />
           </div>
         </div>
       </li>
@@ -81,12 +81,12 @@ export function ProjectCard({ piece, plan, workshopSettings, on }: ProjectProps)
   );
 }
 
-function Lines({ piece, plan, on }: Omit<ProjectProps, 'workshopSettings'>) {
+function Lines({ item, schedule, on }: Omit<ProjectProps, 'workshopSettings'>) {
   const { locale } = useDisplay();
-  const { project, stages } = piece.glance;
-  const dates = plan?.projects.find(({ id }) => id === project.id);
+  const { project, stages } = item.glance;
+  const dates = schedule?.projects.find(({ id }) => id === project.id);
   const lines = [
-    ...statusLines(piece.glance, piece.standing, on, locale),
+    ...statusLines(item.glance, item.status, on, locale),
     ...(dates === undefined ? [] : scheduleLines(dates, stages, { locale, on })),
   ];
   return lines.map((line) => (
@@ -96,9 +96,9 @@ function Lines({ piece, plan, on }: Omit<ProjectProps, 'workshopSettings'>) {
   ));
 }
 
-function ProjectFacts({ piece }: { readonly piece: BenchProject }) {
+function ProjectFacts({ item }: { readonly item: BenchProject }) {
   const display = useDisplay().length;
-  const { project, stages } = piece.glance;
+  const { project, stages } = item.glance;
   const forWhom = project.forWhom === '' ? '' : `For ${project.forWhom}. `;
   return (
     <p className={styles['line']}>

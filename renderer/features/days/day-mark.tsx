@@ -3,12 +3,12 @@ import { addDays, type CalendarDate, daysBetween } from '#core/units/calendar-da
 import { farWords, weekdayWords } from '#renderer/text/dates';
 import { classes } from '#renderer/ui/base/classes';
 import { useDisplay } from '#renderer/ui/base/display';
-import type { Mark, Scale } from './view-model';
+import type { Mark, Scale } from './calendar-rows';
 import styles from './days.module.css';
 
 interface DayMarkProps {
   readonly kind: 'due' | 'back';
-  /** Of which piece and which of its days: the name for a screen reader. */
+  /** The project and the kind of day, for a screen reader. */
   readonly label: string;
   /** The word on the flag. */
   readonly flag: string;
@@ -29,7 +29,7 @@ const STEPS: Readonly<Record<string, number>> = {
   PageUp: 7,
 };
 
-/** A day that can be moved by dragging or by the arrow keys (Page keys by a week, Escape puts it back). A ghost stays where it was. */
+/** A day that moves by dragging or with the arrow keys (Page keys by a week; Escape undoes it). A ghost marks the saved day. */
 export function DayMark({
   kind,
   label,
@@ -44,8 +44,8 @@ export function DayMark({
   const { locale } = useDisplay();
   const grip = useRef<{ readonly x: number; readonly place: number } | null>(null);
   const place = daysBetween(scale.from, mark.on);
-  const keptPlace = daysBetween(scale.from, mark.keptOn);
-  const isMoved = mark.on !== mark.keptOn;
+  const savedPlace = daysBetween(scale.from, mark.savedOn);
+  const isMoved = mark.on !== mark.savedOn;
   const moveTo = (to: number) => {
     const day = addDays(scale.from, Math.min(scale.days - 1, Math.max(0, to)));
     if (day !== mark.on) onMove({ ...mark, on: day });
@@ -61,7 +61,7 @@ export function DayMark({
   };
   const press = (event: KeyboardEvent) => {
     const step = STEPS[event.key];
-    if (event.key === 'Escape' && isMoved) onMove({ ...mark, on: mark.keptOn });
+    if (event.key === 'Escape' && isMoved) onMove({ ...mark, on: mark.savedOn });
     else if (step !== undefined) moveTo(place + step);
     else return;
     event.preventDefault();
@@ -69,7 +69,7 @@ export function DayMark({
   const day = weekdayWords(mark.on, locale, on);
   return (
     <>
-      {isMoved && <span className={styles['ghost']} style={{ '--at': keptPlace }} aria-hidden />}
+      {isMoved && <span className={styles['ghost']} style={{ '--at': savedPlace }} aria-hidden />}
       <div
         role="slider"
         tabIndex={0}
@@ -78,7 +78,7 @@ export function DayMark({
         aria-valuemin={0}
         aria-valuemax={scale.days - 1}
         aria-valuenow={Math.max(0, place)}
-        aria-valuetext={`${day}, ${farWords(mark.on, on)}${isMoved ? `, was ${weekdayWords(mark.keptOn, locale, on)}` : ''}`}
+        aria-valuetext={`${day}, ${farWords(mark.on, on)}${isMoved ? `, was ${weekdayWords(mark.savedOn, locale, on)}` : ''}`}
         title={`${flag} ${day}`}
         className={classes(
           styles['mark'],

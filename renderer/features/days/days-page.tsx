@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react';
 import type { DayMoves } from '#core/contract/dates';
-import { NO_MOVES, useMending, usePlannedDates } from '#renderer/bridge/dates';
+import { NO_MOVES, useDateFixes, usePlannedDates } from '#renderer/bridge/dates';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { useOpening } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
@@ -16,7 +16,7 @@ import { DaysTable } from './days-table';
 import { OtherCalendars } from './other-calendars';
 import { MovedDays } from './moved-days';
 import { TimeLine } from './time-line';
-import { rowsOf, scaleOf } from './view-model';
+import { rowsOf, scaleOf } from './calendar-rows';
 
 const WIDTHS = [
   { value: 'near', words: 'Days' },
@@ -26,54 +26,54 @@ const WIDTHS = [
 type Width = (typeof WIDTHS)[number]['value'];
 const DAY_WIDTH: Readonly<Record<Width, number>> = { near: 28, middle: 13, far: 5 };
 
-/** All pieces on one calendar: what is worked when, what is away, what is due, and what would come of moving a day. */
+/** All open projects on one calendar: when each stage is worked on, what is at the quilter and what is due. Moving a day shows what it would change. */
 export function DaysPage() {
   const on = today();
   const { locale } = useDisplay();
   const [moves, setMoves] = useState<DayMoves>(NO_MOVES);
   const [width, setWidth] = useState<Width>('middle');
   const { value: list, problem } = useRead('project:list', { archived: false });
-  const { value: kept, problem: planProblem } = usePlannedDates(on);
-  const { value: supposed = kept } = usePlannedDates(on, moves);
+  const { value: saved, problem: planProblem } = usePlannedDates(on);
+  const { value: trial = saved } = usePlannedDates(on, moves);
   const daysOff = useOpening()?.workshop.benchTime.daysOff ?? [];
   const moving = useWrite('dates:move');
-  const isLate = (supposed?.plan.largestLateDays ?? 0) > 0;
-  const mending = useMending(on, moves, isLate);
+  const isLate = (trial?.plan.largestLateDays ?? 0) > 0;
+  const fixes = useDateFixes(on, moves, isLate);
   const glances = list?.items;
   const rows = useMemo(
-    () => (glances === undefined || supposed === undefined ? [] : rowsOf(glances, supposed, moves)),
-    [glances, supposed, moves],
+    () => (glances === undefined || trial === undefined ? [] : rowsOf(glances, trial, moves)),
+    [glances, trial, moves],
   );
-  if (glances === undefined || kept === undefined || supposed === undefined) {
+  if (glances === undefined || saved === undefined || trial === undefined) {
     return (
       <Page title="Days">
         <ProblemNotice problem={problem ?? planProblem} />
       </Page>
     );
   }
-  if (rows.length === 0) return <NothingPlanned />;
+  if (rows.length === 0) return <NoProjects />;
   const nameOf = (id: string) => rows.find((row) => row.id === id)?.name ?? '';
   const isMoved = moves.dues.length + moves.promises.length > 0;
-  const keep = async () => {
+  const save = async () => {
     const answer = await moving.write({ moves });
     if (answer.ok) setMoves(NO_MOVES);
   };
   const verdict = (
     <ScheduleVerdict
-      says={`${isMoved ? 'As supposed: ' : ''}${scheduleWords(supposed, nameOf)}`}
+      words={`${isMoved ? 'With that change: ' : ''}${scheduleWords(trial, nameOf)}`}
       isLate={isLate}
-      mending={mending === undefined ? [] : dateFixWords(mending, nameOf, { locale, on })}
+      fixes={fixes === undefined ? [] : dateFixWords(fixes, nameOf, { locale, on })}
     />
   );
   return (
     <Page
       title="Days"
-      under="Drag a flag, or choose it and press the arrow keys, to see what another day would do. Nothing is kept until you say so."
+      under="Drag a flag, or select it and press an arrow key, to see what another day would change. Nothing is saved until you press Save."
       aside={<Choice label="Scale" value={width} options={WIDTHS} onChange={setWidth} />}
       action={
         isMoved && (
-          <Button look="main" disabled={moving.isWriting} onClick={() => void keep()}>
-            {moves.dues.length + moves.promises.length === 1 ? 'Keep the new day' : 'Keep the new days'}
+          <Button look="main" disabled={moving.isWriting} onClick={() => void save()}>
+            {moves.dues.length + moves.promises.length === 1 ? 'Save the new day' : 'Save the new days'}
           </Button>
         )
       }
@@ -82,8 +82,8 @@ export function DaysPage() {
       <ProblemNotice problem={moving.problem} />
       <TimeLine
         rows={rows}
-        weeks={supposed.weeks}
-        scale={scaleOf(rows, supposed.weeks, on)}
+        weeks={trial.weeks}
+        scale={scaleOf(rows, trial.weeks, on)}
         daysOff={daysOff}
         dayWidth={DAY_WIDTH[width]}
         on={on}
@@ -91,23 +91,23 @@ export function DaysPage() {
         onMove={setMoves}
       />
       {isMoved && (
-        <MovedDays rows={rows} kept={kept} supposed={supposed} on={on} onPutBack={() => setMoves(NO_MOVES)} />
+        <MovedDays rows={rows} saved={saved} trial={trial} on={on} onUndo={() => setMoves(NO_MOVES)} />
       )}
-      <DaysTable rows={rows} weeks={supposed.weeks} on={on} />
+      <DaysTable rows={rows} weeks={trial.weeks} on={on} />
       <OtherCalendars on={on} />
     </Page>
   );
 }
 
-function NothingPlanned() {
+function NoProjects() {
   return (
     <Page title="Days">
-      <EmptyState title="Nothing is planned">
+      <EmptyState title="No open projects">
         <p>
-          Pieces with something left to do appear here on a calendar: when each stage is worked, what is away,
-          and what is due.
+          Projects with something left to do appear here on a calendar: when to work on each stage, what is at
+          the quilter, and what is due.
         </p>
-        <p>How long you sew on each weekday, and your days off, stand on the Workshop page.</p>
+        <p>Set how long you sew on each weekday, and your days off, on the Workshop page.</p>
       </EmptyState>
     </Page>
   );

@@ -5,7 +5,7 @@ import { dateWords, daysWords, weekdayWords } from '#renderer/text/dates';
 import { daysAwayWords } from '#renderer/text/trip-words';
 import { useDisplay } from '#renderer/ui/base/display';
 import { weekWords } from './scale-head';
-import type { ProjectRow } from './view-model';
+import type { ProjectRow } from './calendar-rows';
 import styles from './words.module.css';
 
 interface DaysTableProps {
@@ -14,20 +14,20 @@ interface DaysTableProps {
   readonly on: CalendarDate;
 }
 
-/** The same as words in rows and columns, for whoever reads rather than looks. */
+/** The calendar as tables, for reading and for a screen reader. */
 export function DaysTable({ rows, weeks, on }: DaysTableProps) {
   const { locale } = useDisplay();
   const day = (date: CalendarDate | null | undefined) =>
     date === null || date === undefined ? '' : weekdayWords(date, locale, on);
   return (
     <details className={styles['asTable']}>
-      <summary>The same as a table</summary>
+      <summary>Show as a table</summary>
       <div className={styles['tables']}>
         <table className={styles['table']}>
-          <caption>Pieces</caption>
+          <caption>Projects</caption>
           <thead>
             <tr>
-              {['Piece', 'Start by', 'Send out by', 'Away for', 'Back', 'Done', 'Due', 'In time'].map(
+              {['Project', 'Start by', 'Send out by', 'Away for', 'Back', 'Done', 'Due', 'On time'].map(
                 (column) => (
                   <th key={column} scope="col">
                     {column}
@@ -46,11 +46,11 @@ export function DaysTable({ rows, weeks, on }: DaysTableProps) {
                   <th scope="row">
                     <Link to={`/projects/${id}`}>{name}</Link>
                   </th>
-                  <td>{first?.kind === 'work' ? day(first.latestStartOn) : 'away'}</td>
+                  <td>{first?.kind === 'work' ? day(first.latestStartOn) : 'at the quilter'}</td>
                   <td>{day(sending?.latestStartOn)}</td>
                   <td>{away.map(daysAwayWords).join('; ')}</td>
                   <td>{day(back?.on)}</td>
-                  <td>{dates.finishOn === null ? 'no hours for it' : day(dates.finishOn)}</td>
+                  <td>{dates.finishOn === null ? 'no sewing time' : day(dates.finishOn)}</td>
                   <td>{day(due?.on)}</td>
                   <td>{inTimeWords(dates.lateDays)}</td>
                 </tr>
@@ -81,6 +81,6 @@ export function DaysTable({ rows, weeks, on }: DaysTableProps) {
 }
 
 function inTimeWords(lateDays: number | null): string {
-  if (lateDays === null) return 'no day set';
+  if (lateDays === null) return 'no due date';
   return lateDays > 0 ? `${daysWords(lateDays)} late` : 'yes';
 }

@@ -4,7 +4,7 @@ import { Button } from '#renderer/ui/page/button';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import styles from './words.module.css';
 
-/** The days as a file for whatever calendar the maker looks at. */
+/** Saves the days as a file for another calendar. */
 export function OtherCalendars({ on }: { readonly on: CalendarDate }) {
   const saving = useWrite('shell:save-calendar');
   return (
@@ -13,8 +13,8 @@ export function OtherCalendars({ on }: { readonly on: CalendarDate }) {
         Save a calendar file
       </Button>
       <p className={styles['quiet']}>
-        What is due, the last days to send out and the days promised back, each with a reminder the morning
-        before. A calendar that reads a later file again moves what it has.
+        Due dates, last days to mail, and days projects should come back, each with a reminder the morning
+        before. Import a newer file later to update them.
       </p>
       <ProblemNotice problem={saving.problem} />
     </section>

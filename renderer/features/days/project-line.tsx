@@ -5,7 +5,7 @@ import { daysAwayWords } from '#renderer/text/trip-words';
 import { classes } from '#renderer/ui/base/classes';
 import { useDisplay } from '#renderer/ui/base/display';
 import { DayMark } from './day-mark';
-import type { Bar, Mark, ProjectRow, Scale } from './view-model';
+import type { Bar, Mark, ProjectRow, Scale } from './calendar-rows';
 import styles from './days.module.css';
 
 interface ProjectLineProps {
@@ -17,15 +17,15 @@ interface ProjectLineProps {
   readonly onMoveBack: (mark: Mark) => void;
 }
 
-/** One piece: its name and end at the left, its stages as bars, and the days that can be moved. */
+/** One project: its name and finish date at the left, its stages as bars, and the days that can be moved. */
 export function ProjectLine({ row, scale, dayWidth, on, onMoveDue, onMoveBack }: ProjectLineProps) {
   const { locale } = useDisplay();
   const { id, name, bars, due, back, dates } = row;
   const isLate = (dates.lateDays ?? 0) > 0;
   const markProps = { scale, dayWidth, on };
   return (
-    <div className={styles['piece']}>
-      <div className={styles['pieceName']}>
+    <div className={styles['project']}>
+      <div className={styles['projectName']}>
         <Link to={`/projects/${id}`} title={name}>
           {name}
         </Link>
@@ -62,13 +62,13 @@ export function ProjectLine({ row, scale, dayWidth, on, onMoveDue, onMoveBack }:
 }
 
 function endWords({ dates }: ProjectRow, locale: string, on: CalendarDate): string {
-  if (dates.finishOn === null) return 'no hours for it';
+  if (dates.finishOn === null) return 'no sewing time';
   const late = dates.lateDays ?? 0;
   const done = `done ${weekdayWords(dates.finishOn, locale, on)}`;
   return late > 0 ? `${done}, ${daysWords(late)} late` : done;
 }
 
-/** In CSS pixels: a shorter bar says its name only when pointed at. */
+/** In CSS pixels. A shorter bar shows its name only as a tooltip. */
 const ROOM_FOR_WORDS = 44;
 
 interface StageBarProps {
@@ -90,7 +90,7 @@ function StageBar({ bar, scale, dayWidth, locale, on }: StageBarProps) {
     <span
       className={classes(styles['bar'], styles[look])}
       style={{ '--at': at, '--long': long }}
-      title={`${bar.name}, ${bar.kind === 'away' ? 'away' : 'at the bench'} ${days}${away}`}
+      title={`${bar.name}, ${bar.kind === 'away' ? 'at the quilter' : 'at home'} ${days}${away}`}
       aria-hidden
     >
       {long * dayWidth >= ROOM_FOR_WORDS && `${bar.name}${away}`}

@@ -4,7 +4,7 @@ import { formatMinutes } from '#core/units/minutes';
 import { dateWords, monthWords } from '#renderer/text/dates';
 import { classes } from '#renderer/ui/base/classes';
 import { useDisplay } from '#renderer/ui/base/display';
-import type { Scale } from './view-model';
+import type { Scale } from './calendar-rows';
 import styles from './days.module.css';
 
 interface ScaleHeadProps {
@@ -14,7 +14,7 @@ interface ScaleHeadProps {
   readonly on: CalendarDate;
 }
 
-/** Narrower weeks have room for a mark, not for words. */
+/** In CSS pixels. A narrower week has no room for words. */
 const WIDE_WEEK = 84;
 
 /** Months, the Mondays of the weeks, and how full each week is. */
@@ -63,19 +63,17 @@ export function ScaleHead({ scale, weeks, dayWidth, on }: ScaleHeadProps) {
   );
 }
 
-/** How a week is used, in words. */
+/** How full a week is: `6 h planned of 8 h`. */
 export function weekWords(planned: number, room: number, short: number): string {
   const used = `${formatMinutes(planned)} planned of ${formatMinutes(room)}`;
-  return short > 0
-    ? `${used}; by its end ${formatMinutes(short)} too much for everything to be in time`
-    : used;
+  return short > 0 ? `${used}; ${formatMinutes(short)} too little to be on time` : used;
 }
 
 function fullness(planned: number, room: number): number {
   return room === 0 ? 0 : Math.min(1, planned / room);
 }
 
-/** `6 h`, `2½ h` rounded to half hours: there is little room. */
+/** `6 h`, `2½ h`: rounded to half hours to save room. */
 function hours(minutes: number): string {
   const halves = Math.round(minutes / 30);
   const whole = Math.floor(halves / 2);
@@ -84,7 +82,7 @@ function hours(minutes: number): string {
   return `${whole === 0 && half !== '' ? '' : String(whole)}${half} h`;
 }
 
-/** The first day drawn and the first of every month after it; a first month that is almost over goes unnamed. */
+/** The first day of the scale and the first of every month after it. A first month that is almost over has no label. */
 function monthsOf({ from, days }: Scale): readonly CalendarDate[] {
   const all = Array.from({ length: days }, (_, day) => addDays(from, day));
   const firsts = all.filter((day) => calendarDateParts(day).day === 1);

@@ -5,7 +5,7 @@ import { type CalendarDate, daysBetween } from '#core/units/calendar-date';
 import { VirtualList } from '#renderer/ui/page/virtual-list';
 import { ProjectLine } from './project-line';
 import { ScaleHead } from './scale-head';
-import { type ProjectRow, type Scale, withDue, withPromise } from './view-model';
+import { type ProjectRow, type Scale, withDue, withPromise } from './calendar-rows';
 import styles from './days.module.css';
 
 interface TimeLineProps {
@@ -21,10 +21,10 @@ interface TimeLineProps {
 }
 
 const ROW_HEIGHT = 72;
-/** The days before today that stay in sight at first. */
+/** How many days before today are in view at first. */
 const DAYS_BEFORE = 3;
 
-/** The calendar: weeks with their hours above, one row a piece below; it scrolls sideways within the page. */
+/** The calendar: weeks with their hours at the top, a row for each project below. It scrolls sideways within the page. */
 export function TimeLine({ rows, weeks, scale, daysOff, dayWidth, on, moves, onMove }: TimeLineProps) {
   const scroller = useRef<HTMLDivElement>(null);
   const head = useRef<HTMLDivElement>(null);
@@ -32,7 +32,7 @@ export function TimeLine({ rows, weeks, scale, daysOff, dayWidth, on, moves, onM
   useEffect(() => {
     if (scroller.current !== null) scroller.current.scrollLeft = toToday;
   }, [toToday]);
-  // What scrolls sideways cannot keep its head in sight of the page, so the head stands outside and is moved along.
+  // A part that scrolls sideways cannot have a head that sticks to the page, so the head is outside and is moved along.
   const moveHead = () => {
     if (head.current !== null && scroller.current !== null)
       head.current.scrollLeft = scroller.current.scrollLeft;
@@ -53,7 +53,7 @@ export function TimeLine({ rows, weeks, scale, daysOff, dayWidth, on, moves, onM
       >
         <div className={styles['sheet']}>
           <Ground scale={scale} daysOff={daysOff} on={on} />
-          <VirtualList label="Pieces" items={rows} keyOf={({ id }) => id} estimate={ROW_HEIGHT}>
+          <VirtualList label="Projects" items={rows} keyOf={({ id }) => id} estimate={ROW_HEIGHT}>
             {(row) => (
               <ProjectLine
                 row={row}
@@ -73,7 +73,7 @@ export function TimeLine({ rows, weeks, scale, daysOff, dayWidth, on, moves, onM
   );
 }
 
-/** Days off and today, behind everything. */
+/** Days off and today, drawn behind everything. */
 function Ground({ scale, daysOff, on }: Pick<TimeLineProps, 'scale' | 'daysOff' | 'on'>) {
   const place = (day: CalendarDate) => daysBetween(scale.from, day);
   return (

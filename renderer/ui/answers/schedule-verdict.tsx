@@ -2,16 +2,16 @@ import { classes } from '../base/classes';
 import { Typeset } from './typeset';
 import styles from './schedule-verdict.module.css';
 
-interface PlanVerdictProps {
+interface ScheduleVerdictProps {
   /** The one line: whether everything will be done in time. Empty for none. */
-  readonly says: string;
+  readonly words: string;
   readonly isLate: boolean;
   /** What would mend it. */
-  readonly mending: readonly string[];
+  readonly fixes: readonly string[];
 }
 
 /** Whether everything will be done in time, and what would mend it; spoken when it changes. */
-export function ScheduleVerdict({ says, isLate, mending }: PlanVerdictProps) {
+export function ScheduleVerdict({ words: says, isLate, fixes: mending }: ScheduleVerdictProps) {
   return (
     <section className={styles['verdict']} aria-live="polite" aria-label="In time or not">
       {says !== '' && (

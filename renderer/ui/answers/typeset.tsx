@@ -19,7 +19,7 @@ const FRACTIONS: Readonly<Record<string, string>> = {
 /** A mixed number or a fraction alone: `9½`, `9 13/16`, `⅞`. Not a date, not a path. */
 const MIXED = /(?<![\d/.,])(?:(\d+) ?)?(?:([½¼¾⅛⅜⅝⅞])|(?<![\d/])(\d+\/\d+))(?![\d/])/gu;
 
-interface TypesetPiece {
+interface TypesetRun {
   readonly at: number;
   readonly plain: string;
   /** Empty where the piece is plain text. */
@@ -28,7 +28,7 @@ interface TypesetPiece {
 
 /** Plain text with its fractions drawn as real ones by the typeface; it still reads and copies as `9 1/2`. */
 export function Typeset({ text }: { readonly text: string }) {
-  return typesetPieces(text).map(({ at, plain, fraction }) =>
+  return typesetRuns(text).map(({ at, plain, fraction }) =>
     fraction === '' ? (
       plain
     ) : (
@@ -43,7 +43,7 @@ export function Typeset({ text }: { readonly text: string }) {
 
 /** The same inside an SVG `text`. */
 export function TypesetSvg({ text }: { readonly text: string }) {
-  return typesetPieces(text).map(({ at, plain, fraction }) =>
+  return typesetRuns(text).map(({ at, plain, fraction }) =>
     fraction === '' ? (
       plain
     ) : (
@@ -56,8 +56,8 @@ export function TypesetSvg({ text }: { readonly text: string }) {
   );
 }
 
-function typesetPieces(text: string): readonly TypesetPiece[] {
-  const pieces: TypesetPiece[] = [];
+function typesetRuns(text: string): readonly TypesetRun[] {
+  const pieces: TypesetRun[] = [];
   let from = 0;
   for (const match of text.matchAll(MIXED)) {
     const [all, whole, character = '', typed = ''] = match;

@@ -6,7 +6,7 @@ import type { OrderedCut } from '#core/cutting/tree/cutting-job';
 import type { PrintRuns } from '#core/domain/stash';
 import { formatLength } from '#core/units/format-length';
 import { lengthFromUnits } from '#core/units/length';
-import { sizeWords } from '#renderer/text/cut-words';
+import { sizeWords } from '#renderer/text/size-words';
 import { frameFabric, type LayoutPatch } from './cut-layout-frame';
 import { Break, Cuts, PrintArrow, Rests, StepNumbers } from './cut-layout-parts';
 import { Patches } from './cut-layout-patches';

@@ -1,5 +1,6 @@
 import type { CuttingSetup } from '#core/domain/cutting-setup';
-import { patchLabel, sizeWords } from '#renderer/text/cut-words';
+import { patchLabel } from '#renderer/text/cut-words';
+import { sizeWords } from '#renderer/text/size-words';
 import { useDisplay } from '../base/display';
 import { Typeset } from '../answers/typeset';
 

@@ -113,7 +113,7 @@ const PROBLEMS: { readonly [Code in Problem['code']]: Sample<Extract<Problem, { 
     { code: 'not-a-photo' },
     'This file isn’t a picture that Ringbound can store. JPEG, PNG and WebP up to 40 MB work.',
   ],
-  'table-refused': [{ code: 'table-refused', refusal: { why: 'empty' } }, 'There is nothing in this table.'],
+  'table-refused': [{ code: 'table-refused', refusal: { why: 'empty' } }, 'This table is empty.'],
   'table-has-faults': [
     { code: 'table-has-faults', count: 2 },
     'Nothing was imported: 2 cells can’t be read yet.',

@@ -5,7 +5,7 @@ import { glance, trip } from '#test/helpers/glances';
 
 const ON = calendarDate('2027-09-12');
 
-it('only pieces that are out are asked after, one entry a package with all its pieces, the longest wait first', () => {
+it('checks in only on projects at the quilter, one entry for each package with all its projects, the longest wait first', () => {
   const late = glance({ name: 'Late', stages: ['out'], trip: trip({ promisedOn: '2027-09-10' }) });
   const later = glance({ name: 'Later', stages: ['out'], trip: trip({ promisedOn: '2027-09-01' }) });
   const beside = {
@@ -19,17 +19,17 @@ it('only pieces that are out are asked after, one entry a package with all its p
   const onTime = glance({ name: 'On time', stages: ['out'], trip: trip({ promisedOn: '2027-10-01' }) });
   const apart = (one: typeof late, end: string) => ({
     ...one,
-    trips: one.trips.map((journey) => ({
-      ...journey,
+    trips: one.trips.map((made) => ({
+      ...made,
       packageId: `00000000-0000-4000-9000-00000000000${end}` as never,
     })),
   });
-  const asked = packagesToCheckOn(
+  const packages = packagesToCheckOn(
     [late, apart(later, '1'), together, apart(home, '2'), apart(onTime, '3')],
     21,
     ON,
   );
-  expect(asked.map(({ pieces, reason }) => [pieces, reason.days])).toEqual([
+  expect(packages.map(({ projects, reason }) => [projects, reason.days])).toEqual([
     [['Later'], 11],
     [['Late', 'Beside it'], 2],
   ]);

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
-const css = readFileSync('renderer/ui/tokens.css', 'utf8');
+const css = readFileSync('renderer/ui/base/tokens.css', 'utf8');
 const themes = ['light', 'dark'] as const;
 type Theme = (typeof themes)[number];
 

@@ -1,19 +1,19 @@
 import type { DayMoves, PlannedDates } from '#core/contract/dates';
 import type { ProjectGlance, StageGlance } from '#core/contract/projects';
 import type { ProjectId, StageId, TripId } from '#core/domain/ids';
-import type { StageState } from '#core/domain/stage';
+import { isOver, type StageState } from '#core/domain/stage';
 import { isBookedAhead } from '#core/domain/trip';
 import type { DaysAway } from '#core/learned/days-away';
 import type { ProjectDates, StepDates } from '#core/planner/schedule';
 import { addDays, type CalendarDate, daysBetween, weekday } from '#core/units/calendar-date';
 
-/** The days that are drawn: from a Monday, whole weeks. */
+/** The days of the calendar: whole weeks, from a Monday. */
 export interface Scale {
   readonly from: CalendarDate;
   readonly days: number;
 }
 
-/** A stretch of a stage: work at home, or away with somebody. */
+/** A stretch of a stage: work at home, or time at the quilter. */
 export interface Bar {
   readonly key: string;
   readonly stageId: StageId;
@@ -22,14 +22,14 @@ export interface Bar {
   readonly state: StageState;
   readonly from: CalendarDate;
   readonly to: CalendarDate;
-  /** Of one that is away: for how long, and whose figure that is; null where the day of return is promised. */
+  /** For time at the quilter: how long, and where that figure comes from; null if a return date is promised. */
   readonly away: DaysAway | null;
 }
 
-/** A day that can be moved, with the day it is kept on. */
+/** A day that can be moved, with the day that is saved. */
 export interface Mark {
   readonly on: CalendarDate;
-  readonly keptOn: CalendarDate;
+  readonly savedOn: CalendarDate;
 }
 
 export interface ProjectRow {
@@ -38,18 +38,20 @@ export interface ProjectRow {
   readonly bars: readonly Bar[];
   readonly dates: ProjectDates;
   readonly due: Mark | null;
-  /** The trip that is under way or written down ahead, with the day it was promised back for. */
+  /** The current trip, with the day it was promised back. */
   readonly back: (Mark & { readonly tripId: TripId; readonly withWhom: string }) | null;
 }
 
 const WEEKS_AFTER = 2;
 const LONGEST_SCALE = 3 * 52 * 7;
 
-/** From the Monday of this week, or of the week of the oldest day still open, to two weeks past the last one. */
+/** From the Monday of this week, or of the week of the oldest open day, to two weeks after the last day. */
 export function scaleOf(rows: readonly ProjectRow[], weeks: PlannedDates['weeks'], on: CalendarDate): Scale {
   const marks = rows.flatMap(({ due, back }) => [due, back].filter((mark) => mark !== null));
-  // The kept days count, not the moved ones: the scale must not begin elsewhere while a day is dragged.
-  const past = marks.map(({ keptOn }) => keptOn).filter((day) => day < on && daysBetween(day, on) < 28);
+  // Only saved days count, or the start of the scale would move while a day is dragged.
+  const past = marks
+    .map(({ savedOn: keptOn }) => keptOn)
+    .filter((day) => day < on && daysBetween(day, on) < 28);
   const earliest = past.toSorted()[0] ?? on;
   const ends = [
     ...rows.flatMap(({ dates }) => dates.finishOn ?? []),
@@ -62,7 +64,7 @@ export function scaleOf(rows: readonly ProjectRow[], weeks: PlannedDates['weeks'
   return { from, days: Math.min(LONGEST_SCALE, daysBetween(from, toWeekEnd)) };
 }
 
-/** One row a piece that has something left to do, the most pressing first. */
+/** One row for each project that has something left to do, in the order of their due dates. */
 export function rowsOf(
   glances: readonly ProjectGlance[],
   { plan, away }: PlannedDates,
@@ -79,7 +81,7 @@ export function rowsOf(
 }
 
 function byDay(one: ProjectRow, other: ProjectRow): number {
-  const day = ({ due, dates }: ProjectRow) => due?.keptOn ?? `after ${dates.finishOn ?? '9999'}`;
+  const day = ({ due, dates }: ProjectRow) => due?.savedOn ?? `after ${dates.finishOn ?? '9999'}`;
   return day(one).localeCompare(day(other)) || one.name.localeCompare(other.name);
 }
 
@@ -94,12 +96,12 @@ function rowOf(
   const dueOn = moves.dues.find(({ projectId }) => projectId === project.id)?.dueOn ?? project.dueOn;
   const trip = trips.findLast(
     ({ stageId, backOn }) =>
-      backOn === null && stages.some(({ id, state }) => id === stageId && isLeft(state)),
+      backOn === null && stages.some((stage) => stage.id === stageId && !isOver(stage)),
   );
   const isBooked = stages.some(({ id, state }) => id === trip?.stageId && isBookedAhead(trip, state));
   const isPromised = (stage: StageGlance) =>
     stage.state === 'out' && trip?.stageId === stage.id && trip.promisedOn !== null;
-  const supposedBack = moves.promises.find(({ tripId }) => tripId === trip?.id);
+  const movedBack = moves.promises.find(({ tripId }) => tripId === trip?.id);
   return {
     id: project.id,
     name: project.name,
@@ -111,24 +113,22 @@ function rowOf(
       return bar === null ? [] : [{ ...bar, away }];
     }),
     dates,
-    due: dueOn === null || project.dueOn === null ? null : { on: dueOn, keptOn: project.dueOn },
+    due: dueOn === null || project.dueOn === null ? null : { on: dueOn, savedOn: project.dueOn },
     back:
-      trip === undefined || trip.promisedOn === null || isBooked
+      trip === undefined || isBooked || trip.promisedOn === null
         ? null
         : {
-            on: supposedBack?.promisedOn ?? trip.promisedOn,
-            keptOn: trip.promisedOn,
+            on: movedBack?.promisedOn ?? trip.promisedOn,
+            savedOn: trip.promisedOn,
             tripId: trip.id,
             withWhom: trip.withWhom,
           },
   };
 }
 
-const isLeft = (state: StageState) => state !== 'done' && state !== 'skipped';
-
 function barOf(step: StepDates, place: number, stage: StageGlance): Omit<Bar, 'away'> | null {
   if (step.startOn === null || step.endOn === null) return null;
-  // Steps that take no time are no stretch; a trip ends on the morning of the day it is back.
+  // A trip ends on the morning of the day it is back, so one without days has no bar.
   if (step.kind === 'wait' && step.startOn === step.endOn) return null;
   return {
     key: `${step.id} ${String(place)}`,
@@ -141,19 +141,19 @@ function barOf(step: StepDates, place: number, stage: StageGlance): Omit<Bar, 'a
   };
 }
 
-/** The moves with a due day moved; back where it is kept it is no move. */
-export function withDue(moves: DayMoves, projectId: ProjectId, { on, keptOn }: Mark): DayMoves {
+/** The moves with one due date changed. Moving it to the saved day removes the move. */
+export function withDue(moves: DayMoves, projectId: ProjectId, { on, savedOn: keptOn }: Mark): DayMoves {
   const others = moves.dues.filter((one) => one.projectId !== projectId);
   return { ...moves, dues: on === keptOn ? others : [...others, { projectId, dueOn: on }] };
 }
 
-/** The moves with a promised day moved; back where it is kept it is no move. */
-export function withPromise(moves: DayMoves, tripId: TripId, { on, keptOn }: Mark): DayMoves {
+/** The moves with one return date changed. Moving it to the saved day removes the move. */
+export function withPromise(moves: DayMoves, tripId: TripId, { on, savedOn: keptOn }: Mark): DayMoves {
   const others = moves.promises.filter((one) => one.tripId !== tripId);
   return { ...moves, promises: on === keptOn ? others : [...others, { tripId, promisedOn: on }] };
 }
 
-/** What the moves change for one piece. */
+/** What the moves change for one project. */
 export interface Effect {
   readonly id: string;
   readonly finishedBefore: CalendarDate | null;
@@ -162,11 +162,11 @@ export interface Effect {
   readonly lateAfter: number;
 }
 
-/** The pieces for which the moves change something, those first that become late or get in time. */
-export function effectsOf(kept: PlannedDates, supposed: PlannedDates): readonly Effect[] {
-  const before = new Map(kept.plan.projects.map((dates) => [dates.id, dates]));
+/** The projects that the moves change, first those that become late or on time. */
+export function effectsOf(saved: PlannedDates, trial: PlannedDates): readonly Effect[] {
+  const before = new Map(saved.plan.projects.map((dates) => [dates.id, dates]));
   const late = (dates: ProjectDates | undefined) => Math.max(0, dates?.lateDays ?? 0);
-  return supposed.plan.projects
+  return trial.plan.projects
     .map((after): Effect => {
       const was = before.get(after.id);
       return {
@@ -181,7 +181,10 @@ export function effectsOf(kept: PlannedDates, supposed: PlannedDates): readonly 
     .toSorted((one, other) => weight(other) - weight(one));
 }
 
+/** More than any number of late days. */
+const TURNS_FIRST = 10_000;
+
 function weight({ lateBefore, lateAfter }: Effect): number {
-  const turns = lateBefore > 0 !== lateAfter > 0 ? 10_000 : 0;
+  const turns = lateBefore > 0 !== lateAfter > 0 ? TURNS_FIRST : 0;
   return turns + Math.abs(lateAfter - lateBefore);
 }

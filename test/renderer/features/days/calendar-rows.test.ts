@@ -7,7 +7,7 @@ import { loadOfProjects } from '#core/planner/load-of-projects';
 import { planDates } from '#core/planner/plan-dates';
 import { weekLoads } from '#core/planner/week-loads';
 import { calendarDate } from '#core/units/calendar-date';
-import { effectsOf, rowsOf, scaleOf, withDue, withPromise } from '#renderer/features/days/view-model';
+import { effectsOf, rowsOf, scaleOf, withDue, withPromise } from '#renderer/features/days/calendar-rows';
 import { glance, trip } from '#test/helpers/glances';
 
 // 2027-09-15 is a Wednesday; an hour a day.
@@ -15,8 +15,8 @@ const on = calendarDate('2027-09-15');
 const NO_MOVES = { dues: [], promises: [] };
 const HOURS: BenchTime = { ...STARTING_BENCH_TIME, weekMinutes: [60, 60, 60, 60, 60, 60, 60] };
 
-function timed(piece: ProjectGlance, minutes: number): ProjectGlance {
-  return { ...piece, stages: piece.stages.map((stage) => ({ ...stage, estimateMinutes: minutes })) };
+function timed(project: ProjectGlance, minutes: number): ProjectGlance {
+  return { ...project, stages: project.stages.map((stage) => ({ ...stage, estimateMinutes: minutes })) };
 }
 
 function planned(...glances: readonly ProjectGlance[]): PlannedDates {
@@ -26,7 +26,7 @@ function planned(...glances: readonly ProjectGlance[]): PlannedDates {
 }
 
 describe('the rows of the calendar', () => {
-  it('have a bar for each stage at the bench and each trip, and leave out what is finished', () => {
+  it('have a bar for each stage at home and each trip, and leave out finished projects', () => {
     const home = timed(
       glance({ name: 'At home', stages: ['done', 'in-hand', 'planned'], dueOn: '2027-10-01' }),
       120,
@@ -48,74 +48,80 @@ describe('the rows of the calendar', () => {
         ['work', 'planned', '2027-09-20', '2027-09-20'],
       ],
     ]);
-    expect(rows[1]!.back).toMatchObject({ on: '2027-09-20', keptOn: '2027-09-20', withWhom: 'Tansy Quill' });
+    expect(rows[1]!.back).toMatchObject({ on: '2027-09-20', savedOn: '2027-09-20', withWhom: 'Tansy Quill' });
   });
 
-  it('stay in their order while a day is moved, and show where it would be', () => {
+  it('keep their order while a day is moved, and show the moved day', () => {
     const [one, two] = [
       timed(glance({ name: 'One', stages: ['planned'], dueOn: '2027-09-20' }), 60),
       timed(glance({ name: 'Two', stages: ['planned'], dueOn: '2027-09-25' }), 60),
     ];
     const moves = withDue(NO_MOVES, one.project.id, {
       on: calendarDate('2027-10-20'),
-      keptOn: calendarDate('2027-09-20'),
+      savedOn: calendarDate('2027-09-20'),
     });
     const rows = rowsOf([two, one], planned(two, one), moves);
     expect(rows.map(({ name, due }) => [name, due])).toEqual([
-      ['One', { on: '2027-10-20', keptOn: '2027-09-20' }],
-      ['Two', { on: '2027-09-25', keptOn: '2027-09-25' }],
+      ['One', { on: '2027-10-20', savedOn: '2027-09-20' }],
+      ['Two', { on: '2027-09-25', savedOn: '2027-09-25' }],
     ]);
   });
 });
 
 describe('the scale', () => {
-  it('begins on the Monday of this week and ends two weeks past the last day', () => {
-    const piece = timed(glance({ stages: ['planned'], dueOn: '2027-09-29' }), 60);
-    const dates = planned(piece);
-    expect(scaleOf(rowsOf([piece], dates, NO_MOVES), dates.weeks, on)).toEqual({
+  it('starts on the Monday of this week and ends two weeks after the last day', () => {
+    const project = timed(glance({ stages: ['planned'], dueOn: '2027-09-29' }), 60);
+    const dates = planned(project);
+    expect(scaleOf(rowsOf([project], dates, NO_MOVES), dates.weeks, on)).toEqual({
       from: '2027-09-13',
       days: 35,
     });
   });
 
-  it('begins where the oldest day of the last weeks is, wherever that is moved', () => {
-    const piece = timed(glance({ stages: ['planned'], dueOn: '2027-09-01' }), 60);
-    const dates = planned(piece);
-    const moves = withDue(NO_MOVES, piece.project.id, {
+  it('starts at the oldest saved day of the last weeks, wherever that day is moved', () => {
+    const project = timed(glance({ stages: ['planned'], dueOn: '2027-09-01' }), 60);
+    const dates = planned(project);
+    const moves = withDue(NO_MOVES, project.project.id, {
       on: calendarDate('2027-09-20'),
-      keptOn: calendarDate('2027-09-01'),
+      savedOn: calendarDate('2027-09-01'),
     });
-    expect(scaleOf(rowsOf([piece], dates, moves), dates.weeks, on).from).toBe('2027-08-30');
+    expect(scaleOf(rowsOf([project], dates, moves), dates.weeks, on).from).toBe('2027-08-30');
   });
 });
 
 describe('moves', () => {
-  it('of a day back to where it is kept are none', () => {
-    const piece = glance({ stages: ['out'], dueOn: '2027-09-20', trip: trip({ promisedOn: '2027-09-18' }) });
-    const [keptOn, later] = [calendarDate('2027-09-20'), calendarDate('2027-09-30')];
-    const moved = withDue(NO_MOVES, piece.project.id, { on: later, keptOn });
-    expect(moved.dues).toEqual([{ projectId: piece.project.id, dueOn: later }]);
-    expect(withDue(moved, piece.project.id, { on: keptOn, keptOn })).toEqual(NO_MOVES);
-    const sent = withPromise(NO_MOVES, piece.trips[0]!.id, { on: later, keptOn });
-    expect(sent.promises).toEqual([{ tripId: piece.trips[0]!.id, promisedOn: later }]);
-    expect(withPromise(sent, piece.trips[0]!.id, { on: keptOn, keptOn })).toEqual(NO_MOVES);
+  it('to the saved day cancel out', () => {
+    const project = glance({
+      stages: ['out'],
+      dueOn: '2027-09-20',
+      trip: trip({ promisedOn: '2027-09-18' }),
+    });
+    const [savedOn, later] = [calendarDate('2027-09-20'), calendarDate('2027-09-30')];
+    const moved = withDue(NO_MOVES, project.project.id, { on: later, savedOn });
+    expect(moved.dues).toEqual([{ projectId: project.project.id, dueOn: later }]);
+    expect(withDue(moved, project.project.id, { on: savedOn, savedOn })).toEqual(NO_MOVES);
+    const sent = withPromise(NO_MOVES, project.trips[0]!.id, { on: later, savedOn });
+    expect(sent.promises).toEqual([{ tripId: project.trips[0]!.id, promisedOn: later }]);
+    expect(withPromise(sent, project.trips[0]!.id, { on: savedOn, savedOn })).toEqual(NO_MOVES);
   });
 });
 
-it('what moves change is told for every piece it changes, those first that turn late or in time', () => {
-  const pieces = (dueOn: string) => [
+it('the effects of moves list every project that changes, first those that become late or on time', () => {
+  const projects = (dueOn: string) => [
     timed(glance({ name: 'One', stages: ['planned'], dueOn: '2027-09-16' }), 120),
     timed(glance({ name: 'Two', stages: ['planned'], dueOn }), 120),
     timed(glance({ name: 'Three', stages: ['planned'] }), 60),
   ];
-  const kept = pieces('2027-09-16');
-  const supposed = kept.map((piece, index) =>
-    index === 1 ? { ...piece, project: { ...piece.project, dueOn: calendarDate('2027-09-18') } } : piece,
+  const saved = projects('2027-09-16');
+  const trial = saved.map((project, index) =>
+    index === 1
+      ? { ...project, project: { ...project.project, dueOn: calendarDate('2027-09-18') } }
+      : project,
   );
-  const effects = effectsOf(planned(...kept), planned(...supposed));
+  const effects = effectsOf(planned(...saved), planned(...trial));
   expect(effects).toEqual([
     {
-      id: kept[1]!.project.id,
+      id: saved[1]!.project.id,
       finishedBefore: '2027-09-18',
       finishedAfter: '2027-09-18',
       lateBefore: 2,
