@@ -5,7 +5,7 @@ export function startProblemWords(problem: Problem): string {
   switch (problem.code) {
     case 'newer-workshop':
       return (
-        `It was last saved by a newer Ringbound (workshop format ${problem.found}; this one reads up to ${problem.known}). ` +
+        `It was last saved by a newer Ringbound (workshop format ${problem.found}; this one reads up to ${problem.newestSupported}). ` +
         'Nothing was changed. Install the newer version, or open another workshop with --workshop FILE.'
       );
     case 'file-unreadable':

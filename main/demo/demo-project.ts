@@ -9,7 +9,7 @@ export interface DemoProject {
   readonly purpose: ProjectPurpose;
   readonly forWhom: string;
   readonly dueInDays: number | null;
-  readonly begunDaysAgo: number;
+  readonly startedDaysAgo: number;
   readonly shape: DemoShape;
   readonly hole: number | null;
   readonly hasSlit: boolean;

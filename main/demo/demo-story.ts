@@ -30,7 +30,7 @@ const SAVED_ANSWERS: Readonly<Record<StageKind, readonly string[]>> = {
 /** Everything that happened to one project, apart from its fabric. */
 export function projectMoments(store: DemoStore, shelf: DemoShelf, project: DemoProject): readonly Moment[] {
   const create: Moment = {
-    daysAgo: project.begunDaysAgo,
+    daysAgo: project.startedDaysAgo,
     happen: () => {
       const plan = store
         .call('stage-plan:list', {})
@@ -80,17 +80,17 @@ function stageMoments(
     },
   });
   const prepare: Moment = {
-    daysAgo: begunDaysAgo(demoStage),
+    daysAgo: startedDaysAgo(demoStage),
     happen: () => {
       prepareStage(store, stage(), demoStage);
     },
   };
-  const begun = move(begunDaysAgo(demoStage), demoStage.trip === undefined ? 'in-hand' : 'out');
+  const started = move(startedDaysAgo(demoStage), demoStage.trip === undefined ? 'in-hand' : 'out');
   const ended = demoStage.state === 'done' ? [move(demoStage.daysAgo, 'done')] : [];
-  return [prepare, begun, ...ended];
+  return [prepare, started, ...ended];
 }
 
-function begunDaysAgo(demoStage: DemoStage): number {
+function startedDaysAgo(demoStage: DemoStage): number {
   if (demoStage.trip !== undefined) return demoStage.trip.sentDaysAgo;
   return demoStage.state === 'done' ? demoStage.daysAgo + USUAL_DAYS_IN_HAND : demoStage.daysAgo;
 }

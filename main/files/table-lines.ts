@@ -19,7 +19,9 @@ interface Parsed {
 
 /** Reads separated values part by part. Blank lines are skipped; broken or oversized lines are refused with their number. */
 export function* linesOfText(parts: Iterable<string>): Generator<TableLine> {
-  let [left, line, read] = ['', 1, 0];
+  let left = '';
+  let line = 1;
+  let read = 0;
   let parser: Papa.Parser | null = null;
   const take = function* (text: string, isLast: boolean): Generator<TableLine> {
     parser ??= parserFor(text);

@@ -24,7 +24,7 @@ const ROUNDS_MEET = 0.55;
 const EDGE = 0.87;
 const SEAM_HALF = 0.008;
 const WEDGES = 12;
-/** The slit runs from the hole to the edge and stands a little open. */
+/** The slit runs from the hole to the edge, and widens toward the edge. */
 const SLIT = { angle: degrees(118), halfAtHole: 0.08, halfAtEdge: 0.15 };
 const STITCH = { radius: 0.7, half: 0.028, angle: degrees(11), length: degrees(7) };
 const NEEDLE_AT = { angle: degrees(-45), radius: 0.7, half: 0.56, thick: 0.085 };
@@ -83,7 +83,7 @@ function isSeam(fromCenter: number, angle: number): boolean {
   return toSeam < SEAM_HALF / 2;
 }
 
-/** The needle lies along the ring's edge, its point ahead and its eye behind. */
+/** The needle follows the ring's edge, with its point ahead and its eye behind. */
 function isNeedle(x: number, y: number): boolean {
   const fromX = x - NEEDLE_AT.radius * Math.cos(NEEDLE_AT.angle);
   const fromY = y - NEEDLE_AT.radius * Math.sin(NEEDLE_AT.angle);

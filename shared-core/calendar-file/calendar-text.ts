@@ -13,12 +13,14 @@ export function escapedText(text: string): string {
 /** Folds a line after at most 75 octets of UTF-8 (RFC 5545, 3.1), never inside a character. */
 export function foldedLine(line: string): string {
   const lines: string[] = [];
-  let [part, octets] = ['', 0];
+  let part = '';
+  let octets = 0;
   for (const character of line) {
     const size = octetsOf(character);
     if (octets + size > LONGEST_LINE) {
       lines.push(part);
-      [part, octets] = [' ', 1];
+      part = ' ';
+      octets = 1;
     }
     part += character;
     octets += size;

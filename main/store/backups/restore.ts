@@ -66,7 +66,7 @@ function whyUnusable(backup: string): Problem | null {
   if (!found.ok) return { code: 'backup-unusable', detail: detailOf(found.error) };
   if (found.value === null) return { code: 'backup-unusable', detail: 'The backup is empty.' };
   if (found.value > NEWEST_VERSION)
-    return { code: 'newer-workshop', found: found.value, known: NEWEST_VERSION };
+    return { code: 'newer-workshop', found: found.value, newestSupported: NEWEST_VERSION };
   try {
     const database = new Database(backup, { readonly: true, fileMustExist: true });
     try {

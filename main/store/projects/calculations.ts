@@ -8,7 +8,17 @@ import type { CalculationId, StageId } from '#core/domain/ids';
 import { measurementsOfProject } from '#core/domain/measurements';
 import { failure, type Result, success } from '#core/result';
 import { recordChange } from '../history/changes';
-import { allRows, insertRow, oneRow, type ReadableStore, type Row, updateRow, write } from '../base/handles';
+import {
+  allRows,
+  insertRow,
+  oneRow,
+  type ReadableStore,
+  type Row,
+  updateRow,
+  type Value,
+  type WritableStore,
+  write,
+} from '../base/handles';
 import { findStage, notFound } from '../base/lookups';
 import { projectOf, touchProject } from './project-rows';
 import { idOf, jsonOf, numberOf, textOf } from '../base/rows';
@@ -46,28 +56,33 @@ export function saveCalculation(
     kept_at: store.clockAndIds.now(),
   };
   return recordChange(store, `Saved “${calculator.title}” for “${stage.value.name}”`, (writable) => {
-    const before = oneRow(
-      writable,
-      'SELECT id FROM calculation WHERE stage_id = ? AND calculator = ?',
-      stageId,
-      name,
-    );
-    const calculationId = (
-      before === undefined ? store.clockAndIds.newId() : textOf(before, 'id')
-    ) as CalculationId;
-    if (before === undefined) {
-      insertRow(writable, 'calculation', {
-        id: calculationId,
-        stage_id: stageId,
-        calculator: name,
-        ...columns,
-      });
-    } else {
-      updateRow(writable, 'calculation', calculationId, columns);
-    }
+    const calculationId = writeCalculation(writable, { stageId, calculator: name, columns });
     touchProject(writable, projectId);
     return success({ calculationId });
   });
+}
+
+interface CalculationToWrite {
+  readonly stageId: StageId;
+  readonly calculator: string;
+  readonly columns: Readonly<Record<string, Value>>;
+}
+
+/** Replaces the answer that the calculator saved with the stage before, or adds the first one. */
+function writeCalculation(
+  store: WritableStore,
+  { stageId, calculator, columns }: CalculationToWrite,
+): CalculationId {
+  const sql = 'SELECT id FROM calculation WHERE stage_id = ? AND calculator = ?';
+  const before = oneRow(store, sql, stageId, calculator);
+  if (before !== undefined) {
+    const id = idOf<CalculationId>(before, 'id');
+    updateRow(store, 'calculation', id, columns);
+    return id;
+  }
+  const id = store.clockAndIds.newId() as CalculationId;
+  insertRow(store, 'calculation', { id, stage_id: stageId, calculator, ...columns });
+  return id;
 }
 
 export function deleteCalculation(

@@ -17,7 +17,8 @@ export function listOpenProjects(store: ReadableStore): readonly OpenProject[] {
     `SELECT * FROM project WHERE is_archived = 0 AND deleted_at IS NULL ORDER BY due_on IS NULL, due_on, seq`,
   );
   const ids = rows.map((row) => textOf(row, 'id'));
-  const [stages, trips] = [listedStagesByProject(store, ids), tripsByProject(store, ids)];
+  const stages = listedStagesByProject(store, ids);
+  const trips = tripsByProject(store, ids);
   return rows.map((row) => {
     const project = projectOf(row);
     return { project, stages: stages.get(project.id) ?? [], trips: trips.get(project.id) ?? [] };

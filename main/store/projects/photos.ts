@@ -4,7 +4,7 @@ import type { Changed, StagePhoto } from '#core/contract/projects';
 import type { PhotoId, StageId, TripId } from '#core/domain/ids';
 import { photoMomentSchema } from '#core/domain/photo';
 import { type Result, success } from '#core/result';
-import { type KeptPicture, keepPicture, pictureFile } from '#main/files/photo-files';
+import { type SavedPicture, savePicture, pictureFile } from '#main/files/photo-files';
 import type { PhotoType } from '#main/files/photo-type';
 import { recordChange } from '../history/changes';
 import {
@@ -43,7 +43,7 @@ export function addPhoto(
   const stage = findStage(store, stageId);
   if (!stage.ok) return stage;
   if (ofTrip !== undefined && findTrip(store, ofTrip.tripId)?.stageId !== stageId) return notFound('trip');
-  const picture = keepPicture(folder, bytes);
+  const picture = savePicture(folder, bytes);
   if (!picture.ok) return picture;
   return recordChange(store, `Added a photo to “${stage.value.name}”`, (writable) => {
     const photoId = insertPhoto(writable, picture.value, {
@@ -79,7 +79,7 @@ export function setFabricPhoto(
 ): Result<Changed, Problem> {
   const fabric = findFabric(store, fabricId);
   if (!fabric.ok) return fabric;
-  const picture = bytes === null ? success(null) : keepPicture(folder, bytes);
+  const picture = bytes === null ? success(null) : savePicture(folder, bytes);
   if (!picture.ok) return picture;
   const row = oneRow(store, 'SELECT photo_id FROM fabric WHERE id = ?', fabricId) ?? {};
   const before = textOrNullOf(row, 'photo_id');
@@ -106,7 +106,8 @@ export function findPhoto(store: ReadableStore, folder: string, photoId: string)
   const sql = 'SELECT picture.* FROM photo JOIN picture ON picture.hash = photo.hash WHERE id = ?';
   const row = oneRow(store, sql, photoId);
   if (row === undefined) return notFound('photo');
-  const [hash, type] = [textOf(row, 'hash'), textOf(row, 'type') as PhotoType];
+  const hash = textOf(row, 'hash');
+  const type = textOf(row, 'type') as PhotoType;
   const thumbnail = row['thumbnail'] instanceof Uint8Array ? Uint8Array.from(row['thumbnail']) : null;
   return success({ hash, type, file: pictureFile(folder, hash, type), thumbnail });
 }
@@ -118,7 +119,7 @@ export function saveThumbnail(store: WritableStore, hash: string, bytes: Uint8Ar
 
 function insertPhoto(
   store: WritableStore,
-  picture: KeptPicture,
+  picture: SavedPicture,
   columns: Readonly<Record<'stage_id' | 'trip_id' | 'moment', string | null>> & { readonly caption: string },
 ): PhotoId {
   const { newId, now } = store.clockAndIds;

@@ -27,7 +27,8 @@ export function estimatesOf(
   store: ReadableStore,
   projects: readonly Estimated[],
 ): ReadonlyMap<StageId, StageEstimate> {
-  const [settings, rates] = [settingsInUse(store), readOwnRates(store)];
+  const settings = settingsInUse(store);
+  const rates = readOwnRates(store);
   const ids = projects.flatMap(({ stages }) => stages.filter(isLeft).map(({ id }) => id));
   const work = workByStage(store, ids);
   return new Map(

@@ -17,7 +17,7 @@ type MainProcessHandlers = {
 
 const mainProcessHandlers: MainProcessHandlers = {
   'main:find-photo': ({ store, folders }, { photoId }) => findPhoto(store, folders.photos, photoId),
-  'main:keep-thumbnail': ({ store }, { hash, bytes }) => {
+  'main:save-thumbnail': ({ store }, { hash, bytes }) => {
     writeTransaction(store, (writable) => saveThumbnail(writable, hash, bytes));
     return success(null);
   },

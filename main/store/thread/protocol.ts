@@ -14,7 +14,7 @@ export interface StartOptions {
 export interface MainProcessCalls {
   readonly 'main:find-photo': { readonly input: { readonly photoId: string }; readonly output: PhotoFile };
   /** Saves a thumbnail under the hash of its original. */
-  readonly 'main:keep-thumbnail': {
+  readonly 'main:save-thumbnail': {
     readonly input: { readonly hash: string; readonly bytes: Uint8Array };
     readonly output: null;
   };

@@ -24,7 +24,7 @@ export function photoReader(ask: AskStore, makeThumbnail: ThumbnailMaker): ReadP
     if (bytes === null) return null;
     const small = isThumbnail ? makeThumbnail(bytes, type) : null;
     if (small === null) return { bytes, type };
-    await ask('main:keep-thumbnail', { hash, bytes: small });
+    await ask('main:save-thumbnail', { hash, bytes: small });
     return { bytes: small, type: 'image/jpeg' };
   };
 }
