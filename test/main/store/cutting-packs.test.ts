@@ -8,14 +8,25 @@ const SIDE = inches(10);
 
 /** A square of 10 in cut into two patches of 5 × 10 in, or into one of 6 × 10 in and a leftover. */
 const square = (...parts: readonly KeptTree[]): KeptTree => ({
-  ...{ kind: 'split', direction: 'along', width: SIDE, height: SIDE, parts },
+  kind: 'split',
+  direction: 'along',
+  width: SIDE,
+  height: SIDE,
+  parts,
 });
 const patch = (index: number, width: number): KeptTree => ({
-  ...{ kind: 'patch', width: inches(width), height: SIDE, patch: index, turned: false },
+  kind: 'patch',
+  width: inches(width),
+  height: SIDE,
+  patch: index,
+  turned: false,
 });
 const HALVED = square(patch(0, 5), patch(0, 5));
 const TRIMMED = square(patch(1, 6), {
-  ...{ kind: 'rest', width: inches(4), height: SIDE, use: 'leftover' },
+  kind: 'rest',
+  width: inches(4),
+  height: SIDE,
+  use: 'leftover',
 });
 
 /** A pack of 42 squares for 42 dollars, and a plan for seven of them. */
@@ -23,19 +34,33 @@ function table() {
   const workshop = openWorkshop();
   const { fabricId } = workshop.get('fabric:create', { details: fabricDetails() });
   const { pieceId } = workshop.get('ledger:buy', {
-    ...{ fabricId, kind: 'precut-squares', unitLength: SIDE, on: TODAY, note: '' },
-    ...{ size: { width: SIDE, length: inches(420) }, costMinor: 4200 },
+    fabricId,
+    kind: 'precut-squares',
+    unitLength: SIDE,
+    on: TODAY,
+    note: '',
+    size: { width: SIDE, length: inches(420) },
+    costMinor: 4200,
   });
   const { projectId, stages } = addProject(workshop);
   const stageId = stages.find(({ kind }) => kind === 'piecing')!.id;
   const line = (id: string, width: number, count: number) => ({
-    ...{ id, projectId, source: { stageId, calculator: 'top' }, fabric: 'Rust', mayTurn: true },
-    ...{ width: inches(width), length: SIDE, count },
+    id,
+    projectId,
+    source: { stageId, calculator: 'top' },
+    fabric: 'Rust',
+    mayTurn: true,
+    width: inches(width),
+    length: SIDE,
+    count,
   });
   const parts = [HALVED, HALVED, HALVED, HALVED, HALVED, TRIMMED, TRIMMED];
   const plan: KeptPlan = {
     setup: {
-      ...{ projects: [projectId], taken: [], leftOut: [], table: STARTING_TABLE },
+      projects: [projectId],
+      taken: [],
+      leftOut: [],
+      table: STARTING_TABLE,
       lines: [line('a', 5, 10), line('b', 6, 2)],
       fabricChoices: [{ projectId, fabric: 'Rust', fabricId }],
     },
@@ -45,7 +70,7 @@ function table() {
     unplaced: [],
     plannedWith: [{ pieceId, width: SIDE, length: inches(420) }],
   };
-  workshop.get('cutting:keep', { projectId, plan });
+  workshop.get('cutting:save', { projectId, plan });
   const at = (place: number) => ({ projectId, pieceId, place, on: TODAY });
   return {
     workshop,
@@ -63,14 +88,14 @@ function table() {
 }
 
 describe('a plan that cuts a pack', () => {
-  test('comes back as it was kept, with what was cut of it', () => {
+  test('is read back as saved, with its cuts', () => {
     const { workshop, plan, projectId, tick, ticked } = table();
     tick(0);
     expect(workshop.get('cutting:open', { projectId })?.plan).toEqual(plan);
     expect(ticked()).toMatchObject([{ place: 0, parts: 4, isBooked: true }]);
   });
 
-  test('books so many sheets as are in the stack that was ticked, and what is over of each as a piece', () => {
+  test('books the sheets of the stack that was checked off, and the rest of each as a leftover', () => {
     const { tick, pieces, used } = table();
     tick(0);
     expect(pieces()).toEqual([['precut-squares', 10, 380]]);
@@ -85,7 +110,7 @@ describe('a plan that cuts a pack', () => {
     expect(used()).toMatchObject({ usedArea: 5 * SIDE * SIDE + 2 * inches(6) * SIDE, costMinor: 620 });
   });
 
-  test('gives the sheets back when a tick is taken back or undone', () => {
+  test('restores the sheets when a cut is undone', () => {
     const { workshop, tick, untick, pieces } = table();
     const before = dumpOf(workshop);
     for (const place of [0, 1, 2]) tick(place);
@@ -98,17 +123,17 @@ describe('a plan that cuts a pack', () => {
     expect(dumpOf(workshop)).toBe(before);
   });
 
-  test('is kept anew only with the sheets that are cut standing first', () => {
+  test('can be replaced only by a plan that starts with the sheets already cut', () => {
     const { workshop, plan, projectId, tick } = table();
     tick(0);
     const [piece] = plan.pieces;
     if (piece?.tree.kind !== 'sheets') throw new Error('No sheets');
     const keep = (parts: readonly KeptTree[]) =>
-      workshop.ask('cutting:keep', {
+      workshop.ask('cutting:save', {
         projectId,
         plan: { ...plan, pieces: [{ ...piece, tree: { ...piece.tree, parts } }] } as KeptPlan,
       });
     expect(keep([HALVED, HALVED, HALVED, HALVED, TRIMMED])).toMatchObject({ ok: true });
-    expect(keep([HALVED, HALVED, HALVED])).toMatchObject({ ok: false, error: { code: 'changed-since' } });
+    expect(keep([HALVED, HALVED, HALVED])).toMatchObject({ ok: false, error: { code: 'plan-changed' } });
   });
 });

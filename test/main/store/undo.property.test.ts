@@ -7,7 +7,7 @@ import { openWorkshop, type TestWorkshop } from '#test/helpers/workshop';
 
 const RUNS = 8;
 
-/** Not waiting for the disk: these ask what is written, not whether it outlives a power cut. */
+/** Does not wait for the disk: these tests ask what is written, not whether it survives a power cut. */
 function quickWorkshop(): TestWorkshop {
   const workshop = openWorkshop();
   workshop.context.store.database.pragma('synchronous = OFF');
@@ -24,10 +24,10 @@ function backAndForth(workshop: TestWorkshop, states: readonly string[]): void {
     workshop.get('change:redo', {});
     expect(dumpOf(workshop)).toBe(state);
   }
-  expect(workshop.fail('change:redo', {})).toEqual({ code: 'nothing-to-undo' });
+  expect(workshop.fail('change:redo', {})).toEqual({ code: 'nothing-to-redo' });
 }
 
-test('whatever was done, undo goes back through every state there was, and redo forward through the same', () => {
+test('undo goes back through every earlier state, and redo forward through the same states', () => {
   let done = 0;
   fc.assert(
     fc.property(
@@ -43,7 +43,7 @@ test('whatever was done, undo goes back through every state there was, and redo 
           else expect(undoState(workshop.context.store)).toEqual(before);
         }
         backAndForth(workshop, states);
-        // Once more: what undo and redo have booked meanwhile must not be in each other's way.
+        // Again: what undo and redo have booked must not get in each other's way.
         backAndForth(workshop, states);
         workshop.context.store.database.close();
       },
@@ -53,7 +53,7 @@ test('whatever was done, undo goes back through every state there was, and redo 
   expect(done).toBeGreaterThan(RUNS * 20);
 }, 120_000);
 
-test('undo, redo and new work in any order: what was undone goes for good with the next change', () => {
+test('undo, redo and new changes work in any order, and a new change drops what was undone', () => {
   const moves = fc.array(fc.constantFrom('undo', 'redo', 'work', 'work'), { minLength: 60, maxLength: 60 });
   fc.assert(
     fc.property(

@@ -8,7 +8,7 @@ const brokenText = fc.string({ unit: fc.constantFrom('\ud800', '\udc00', '\0', '
 const text = fc.option(fc.oneof(anyText, brokenText));
 const number = fc.option(fc.maxSafeInteger());
 
-test('rows come in by the thousand exactly as they do one by one, whatever their texts hold', () => {
+test('rows inserted by the thousand equal rows inserted one by one, whatever their text', () => {
   const store = openWorkshop().context.store as WritableStore;
   store.database.exec(
     'CREATE TEMP TABLE one (seq INTEGER PRIMARY KEY, first TEXT, second INTEGER) STRICT; CREATE TEMP TABLE many (seq INTEGER PRIMARY KEY, first TEXT, second INTEGER) STRICT',

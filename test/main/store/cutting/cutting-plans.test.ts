@@ -14,7 +14,7 @@ function table() {
   const stageId = ring.stages.find(({ kind }) => kind === 'piecing')!.id;
   const { projectId } = ring;
   const plan = planOnTwoYards({ projects: [projectId, runner.projectId], stageId, ...fabric });
-  workshop.get('cutting:keep', { projectId, plan });
+  workshop.get('cutting:save', { projectId, plan });
   const at = (place: number) => ({ projectId, pieceId: fabric.pieceId, place, on: TODAY });
   const tick = (place: number, rest: Partial<Tick> = {}) =>
     workshop.ask('cutting:tick', { ...at(place), knowingly: false, ...rest });
@@ -40,45 +40,44 @@ function table() {
   };
 }
 
-describe('a plan to cut by', () => {
-  test('is kept with its project and comes back as it was, in place of the one before', () => {
+describe('a cutting plan', () => {
+  test('is saved with its project, in place of an earlier one, and read back unchanged', () => {
     const { workshop, plan, projectId } = table();
     expect(workshop.get('cutting:open', { projectId })).toMatchObject({ plan, ticked: [] });
-    workshop.get('cutting:keep', { projectId, plan: { ...plan, rule: 'guillotine' } });
+    workshop.get('cutting:save', { projectId, plan: { ...plan, rule: 'guillotine' } });
     expect(workshop.get('cutting:open', { projectId })?.plan.rule).toBe('guillotine');
     workshop.get('change:undo', {});
     expect(workshop.get('cutting:open', { projectId })?.plan.rule).toBe('2-stage');
   });
 
-  test('is put away, and what was cut by it stays cut', () => {
+  test('is deleted, and its cuts stay in the ledger', () => {
     const { workshop, projectId, tick, pieces } = table();
     tick(0);
-    workshop.get('cutting:remove', { projectId });
+    workshop.get('cutting:delete', { projectId });
     expect(workshop.get('cutting:open', { projectId })).toBeNull();
     expect(pieces()).toEqual([['yardage', 42, 68]]);
     workshop.get('change:undo', {});
     expect(workshop.get('cutting:open', { projectId })?.ticked).toHaveLength(1);
   });
 
-  test('made anew begins with what is cut already, or is refused', () => {
+  test('must start with the cuts of the plan it replaces', () => {
     const { workshop, plan, projectId, tick } = table();
     tick(0);
     const [piece] = plan.pieces;
-    expect(workshop.ask('cutting:keep', { projectId, plan })).toMatchObject({ ok: true });
-    expect(workshop.fail('cutting:keep', { projectId, plan: { ...plan, pieces: [] } })).toEqual({
-      code: 'changed-since',
-      what: 'cutting plan',
+    expect(workshop.ask('cutting:save', { projectId, plan })).toMatchObject({ ok: true });
+    expect(workshop.fail('cutting:save', { projectId, plan: { ...plan, pieces: [] } })).toEqual({
+      code: 'plan-changed',
     });
     if (piece?.tree.kind !== 'split') throw new Error('No strips');
     const turned = { ...piece, tree: { ...piece.tree, parts: piece.tree.parts.toReversed() } };
-    expect(workshop.fail('cutting:keep', { projectId, plan: { ...plan, pieces: [turned] } }).code).toBe(
-      'changed-since',
+    expect(workshop.fail('cutting:save', { projectId, plan: { ...plan, pieces: [turned] } }).code).toBe(
+      'plan-changed',
     );
   });
 });
 
-describe('a cut that is ticked', () => {
-  test('takes its length off the piece for the project and the stage the patches were asked by', () => {
+describe('checking off a cut', () => {
+  test('takes its length off the piece, for the project and stage that asked for the patches', () => {
     const { tick, pieces, used, stageId, ticked } = table();
     expect(tick(0)).toMatchObject({ ok: true });
     expect(pieces()).toEqual([['yardage', 42, 68]]);
@@ -87,7 +86,7 @@ describe('a cut that is ticked', () => {
     expect(ticked()).toMatchObject([{ place: 0, parts: 2, isBooked: true, leftovers: [] }]);
   });
 
-  test('is shared among projects by what each gets of it, and its leftover enters the stash at its size', () => {
+  test('shares the cut among projects by their patches, and adds its leftover to the stash', () => {
     const { tick, pieces, used, other, ticked } = table();
     tick(0);
     const before = used().usedArea;
@@ -99,23 +98,23 @@ describe('a cut that is ticked', () => {
     expect(ticked()[1]?.leftovers).toHaveLength(1);
     const [own, others] = [used().usedArea - before, used(other).usedArea];
     expect(own + others).toBe(inches(34) * inches(3.5));
-    // 4 of 3½ in against 4 of 5 in; lengths are whole units, so the shares are true to a unit across the fabric.
+    // Derived: 4 patches of 3½ in and 4 of 5 in. Lengths are whole units, so a share is exact to a unit across the fabric.
     expect(Math.abs(others - (20 / 34) * (own + others))).toBeLessThan(inches(42));
     expect(used().costMinor + used(other).costMinor).toBe(400 + 350 - 67);
   });
 
-  test('comes in its turn only', () => {
+  test('works in the order of the steps only', () => {
     const { tick, untick, plan, projectId, workshop } = table();
-    expect(tick(1)).toMatchObject({ ok: false, error: { code: 'changed-since' } });
+    expect(tick(1)).toMatchObject({ ok: false, error: { code: 'plan-changed' } });
     tick(0);
-    expect(tick(0)).toMatchObject({ ok: false, error: { code: 'changed-since' } });
+    expect(tick(0)).toMatchObject({ ok: false, error: { code: 'plan-changed' } });
     tick(1);
-    expect(untick(0)).toMatchObject({ ok: false, error: { code: 'changed-since' } });
+    expect(untick(0)).toMatchObject({ ok: false, error: { code: 'plan-changed' } });
     expect(tick(2)).toMatchObject({ ok: false, error: { code: 'not-found' } });
     expect(workshop.get('cutting:open', { projectId })?.plan).toEqual(plan);
   });
 
-  test('is taken back with its leftovers and every booking, and can be ticked again', () => {
+  test('can be undone with its leftovers and every booking, and done again', () => {
     const { workshop, tick, untick, pieces, used, other, ticked } = table();
     const before = dumpOf(workshop);
     tick(0);
@@ -132,7 +131,7 @@ describe('a cut that is ticked', () => {
     expect(tick(0)).toMatchObject({ ok: true });
   });
 
-  test('is undone and done again like any change', () => {
+  test('is undone and redone like any change', () => {
     const { workshop, tick } = table();
     const states = [dumpOf(workshop)];
     for (const place of [0, 1]) {
@@ -149,21 +148,21 @@ describe('a cut that is ticked', () => {
     }
   });
 
-  test('is no longer ticked when its booking was taken back elsewhere, and is ticked anew', () => {
+  test('no longer counts once its booking is undone in the ledger, and can be done again', () => {
     const { workshop, tick, used, ticked, pieces, plan, projectId } = table();
     tick(0);
     const [booking] = used().bookings;
-    workshop.get('ledger:take-back', { bookingId: booking!.id, on: TODAY });
+    workshop.get('ledger:undo', { bookingId: booking!.id, on: TODAY });
     expect(ticked()).toMatchObject([{ place: 0, isBooked: false }]);
     expect(tick(0)).toMatchObject({ ok: true });
     expect(ticked()).toMatchObject([{ place: 0, isBooked: true }]);
     expect(pieces()).toEqual([['yardage', 42, 68]]);
-    workshop.get('ledger:take-back', { bookingId: used().bookings[0]!.id, on: TODAY });
-    workshop.get('cutting:keep', { projectId, plan });
+    workshop.get('ledger:undo', { bookingId: used().bookings[0]!.id, on: TODAY });
+    workshop.get('cutting:save', { projectId, plan });
     expect(ticked()).toEqual([]);
   });
 
-  test('is refused where the fabric is set aside for somebody else, unless that is known', () => {
+  test('is refused for fabric that is set aside for another project, unless the maker knows', () => {
     const { workshop, tick, other, pieceId, projectId } = table();
     const third = addProject(workshop, { name: 'A third' }).projectId;
     const aside = { pieceId, on: TODAY, note: '' };
@@ -173,7 +172,7 @@ describe('a cut that is ticked', () => {
     expect([projectId, other]).not.toContain(third);
   });
 
-  test('uses up what its projects hold of the piece', () => {
+  test('uses up what is set aside of the piece for its projects', () => {
     const { workshop, tick, pieceId, projectId, used } = table();
     workshop.get('ledger:set-aside', { pieceId, projectId, length: inches(72), on: TODAY, note: '' });
     tick(0);
@@ -181,13 +180,13 @@ describe('a cut that is ticked', () => {
     expect(used().held.map(({ held, piece }) => held <= piece.there)).toEqual([true]);
   });
 
-  test('stays when its leftover was used since', () => {
+  test('cannot be undone once its leftover has been used', () => {
     const { workshop, tick, untick, ticked, projectId } = table();
     tick(0);
     tick(1);
     const [leftover] = ticked()[1]!.leftovers;
     workshop.get('ledger:discard', { pieceId: leftover!, length: inches(1), on: TODAY, note: '' });
-    expect(untick(1)).toMatchObject({ ok: false, error: { code: 'in-use' } });
+    expect(untick(1)).toMatchObject({ ok: false, error: { code: 'leftover-used' } });
     expect(workshop.get('cutting:open', { projectId })?.ticked).toHaveLength(2);
   });
 });

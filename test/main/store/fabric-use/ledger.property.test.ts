@@ -14,7 +14,7 @@ interface Totals {
   readonly writtenOff: number;
 }
 
-/** From the entries alone, with what was taken back counted where it was booked. */
+/** From the entries alone; an undone entry counts as the kind that it undoes. */
 function totals({ context }: TestWorkshop): Totals {
   const sums = context.store.database
     .prepare<[], { kind: string; area: number; value: number }>(
@@ -50,7 +50,7 @@ const isFabricWork = (name: string): boolean =>
   name === 'fabric:create' ||
   name === 'project:create';
 
-test('fabric and money are conserved to the last unit, whatever is bought, cut, kept, discarded and taken back', () => {
+test('fabric and money add up to the last unit, whatever is bought, cut, kept, thrown out and undone', () => {
   let done = 0;
   fc.assert(
     fc.property(deedsOf(isFabricWork, 80), fc.array(fc.boolean(), { maxLength: 20 }), (deeds, turns) => {
@@ -70,7 +70,7 @@ test('fabric and money are conserved to the last unit, whatever is bought, cut, 
   expect(done).toBeGreaterThan(15 * 20);
 }, 120_000);
 
-/** The kept sums are what a fresh sum of the whole ledger gives. */
+/** The stored sums equal a new sum over the whole ledger. */
 function expectSumsToAgree({ context }: TestWorkshop): void {
   const all = (sql: string): unknown[] => context.store.database.prepare(sql).all();
   const entries =
@@ -94,7 +94,7 @@ function expectSumsToAgree({ context }: TestWorkshop): void {
   );
 }
 
-/** What the pages of the projects say adds up to what was used and what it cost. */
+/** The pages of the projects add up to what was used and its cost. */
 function expectProjectsToAddUp(workshop: TestWorkshop, now: Totals): void {
   const projects = workshop.context.store.database
     .prepare<[], { id: string; isDeleted: number }>(
@@ -104,11 +104,11 @@ function expectProjectsToAddUp(workshop: TestWorkshop, now: Totals): void {
   if (projects.some(({ isDeleted }) => isDeleted === 1)) return;
   const pages = projects.map(({ id }) => workshop.get('ledger:of-project', { projectId: id as never }));
   const sum = (of: (page: (typeof pages)[number]) => number): number =>
-    pages.reduce((so, page) => so + of(page), 0);
+    pages.reduce((total, page) => total + of(page), 0);
   expect(sum(({ usedArea }) => usedArea)).toBe(now.areaUsed);
   expect(sum(({ costMinor }) => costMinor)).toBe(now.costOfProjects);
   for (const page of pages) {
-    expect(page.bookings.reduce((so, { usedArea }) => so + usedArea, 0)).toBe(page.usedArea);
-    expect(page.bookings.reduce((so, { costMinor }) => so + costMinor, 0)).toBe(page.costMinor);
+    expect(page.bookings.reduce((total, { usedArea }) => total + usedArea, 0)).toBe(page.usedArea);
+    expect(page.bookings.reduce((total, { costMinor }) => total + costMinor, 0)).toBe(page.costMinor);
   }
 }

@@ -19,8 +19,14 @@ function bench(bought: { yards?: number; costMinor?: number } = {}) {
   const { projectId, stages } = addProject(workshop);
   const cut = (length: number, rest: Partial<Cut> = {}) =>
     workshop.ask('ledger:cut', {
-      ...{ pieceId: fabric.pieceId, projectId, stageId: null, length: inches(length) },
-      ...{ leftovers: [], knowingly: false, ...ASIDE, ...rest },
+      pieceId: fabric.pieceId,
+      projectId,
+      stageId: null,
+      length: inches(length),
+      leftovers: [],
+      knowingly: false,
+      ...ASIDE,
+      ...rest,
     });
   const aside = (length: number, who = projectId) =>
     workshop.ask('ledger:set-aside', {
@@ -38,7 +44,7 @@ const pieces = (workshop: TestWorkshop, fabricId: ChannelInput<'fabric:open'>['f
     .pieces.map(({ there, held, valueMinor }) => [there, held, valueMinor]);
 
 describe('buying', () => {
-  test('adds a piece with what it cost, and the page of the fabric says so', () => {
+  test('adds a piece with its cost, and the page of the fabric shows it', () => {
     const { workshop, fabricId, pieceId } = bench();
     const page = workshop.get('fabric:open', { fabricId });
     expect(page.pieces).toEqual([
@@ -67,14 +73,14 @@ describe('buying', () => {
         costMinor: 2000,
         usedArea: 0,
         projectId: null,
-        isTakenBack: false,
+        isUndone: false,
       }),
     ]);
   });
 });
 
 describe('setting aside and releasing', () => {
-  test('holds fabric for a project, at most what nobody holds, and lets go of at most what is held', () => {
+  test('sets aside at most what is free, and releases at most what is set aside', () => {
     const { workshop, fabricId, pieceId, projectId, aside } = bench();
     const other = addProject(workshop, { name: 'Another' }).projectId;
     expect(aside(50)).toMatchObject({ ok: true });
@@ -86,9 +92,9 @@ describe('setting aside and releasing', () => {
       expect.objectContaining({ held: inches(50) }),
     ]);
     const release = (length: number) => ({ pieceId, projectId, length: inches(length), ...ASIDE });
-    expect(workshop.fail('ledger:release', release(51))).toMatchObject({
-      code: 'invalid-input',
-      fields: [{ path: ['length'] }],
+    expect(workshop.fail('ledger:release', release(51))).toEqual({
+      code: 'more-than-set-aside',
+      held: inches(50),
     });
     workshop.get('ledger:release', release(20));
     expect(pieces(workshop, fabricId)).toEqual([[inches(72), inches(30), 2000]]);
@@ -96,7 +102,7 @@ describe('setting aside and releasing', () => {
 });
 
 describe('setting aside more than is free', () => {
-  test('is done only knowingly, shows as a shortage, and can be undone and done again', () => {
+  test('needs the maker to know, leaves nothing free, and can be undone and redone', () => {
     const { workshop, fabricId, pieceId, projectId, aside } = bench();
     aside(60, addProject(workshop, { name: 'Another' }).projectId);
     expect(aside(20)).toMatchObject({ ok: false, error: { code: 'short-of-fabric', free: inches(12) } });
@@ -110,7 +116,7 @@ describe('setting aside more than is free', () => {
     expect(pieces(workshop, fabricId)).toEqual([[inches(72), inches(80), 2000]]);
   });
 
-  test('leaves to each project what it holds: it may cut that without being asked again', () => {
+  test('lets a project cut what is set aside for it without asking again', () => {
     const { workshop, aside, cut, fabricId } = bench();
     aside(60);
     expect(cut(60)).toMatchObject({ ok: true });
@@ -119,14 +125,14 @@ describe('setting aside more than is free', () => {
 });
 
 describe('cutting', () => {
-  test('uses up what the project holds first, then free fabric', () => {
+  test('takes what is set aside for the project first, then free fabric', () => {
     const { workshop, fabricId, cut, aside } = bench();
     aside(10);
     expect(cut(15)).toMatchObject({ ok: true });
     expect(pieces(workshop, fabricId)).toEqual([[inches(57), 0, 2000 - 417]]);
   });
 
-  test('over what others hold is refused, unless knowingly, and then still never more than is there', () => {
+  test('is refused for what is set aside for others unless the maker knows, and always for more than is there', () => {
     const { workshop, fabricId, cut, aside } = bench();
     aside(60, addProject(workshop, { name: 'Another' }).projectId);
     const short = { code: 'short-of-fabric', free: inches(12), there: inches(72), asked: inches(20) };
@@ -138,9 +144,9 @@ describe('cutting', () => {
     expect(page.areaFree).toBe(0);
   });
 
-  test('keeps leftovers as pieces of their own and shares the cost by area to the last cent', () => {
+  test('keeps leftovers as new pieces and shares the cost by area, to the last cent', () => {
     const { workshop, fabricId, projectId, stages, cut } = bench({ costMinor: 1000 });
-    // A third of 10.00 leaves with the cut, 333; of that each leftover takes 1/14 of the area.
+    // Derived: a third of 10.00 leaves with the cut, 333; each leftover has 1/14 of the area cut.
     const leftover = { width: inches(12), length: inches(6) };
     expect(cut(24, { stageId: stages[0]!.id, leftovers: [leftover, leftover] })).toMatchObject({ ok: true });
     expect(pieces(workshop, fabricId)).toEqual([
@@ -160,7 +166,7 @@ describe('cutting', () => {
     ]);
   });
 
-  test('the last of a piece takes all that is left of its value', () => {
+  test('takes all that is left of the value with the last of a piece', () => {
     const { workshop, fabricId, projectId, cut } = bench({ costMinor: 1001 });
     for (const length of [24, 24, 24]) cut(length);
     expect(pieces(workshop, fabricId)).toEqual([]);
@@ -168,50 +174,52 @@ describe('cutting', () => {
   });
 
   test.each([
-    ['wider than the cut is long and wide', [{ width: inches(43), length: inches(43) }], ['leftovers', 0]],
+    [
+      'larger than the cut in both directions',
+      [{ width: inches(43), length: inches(43) }],
+      { code: 'leftover-too-large', width: inches(43), length: inches(43) },
+    ],
     [
       'longer than the cut',
       [
         { width: inches(10), length: inches(10) },
         { width: inches(50), length: inches(1) },
       ],
-      ['leftovers', 1],
+      { code: 'leftover-too-large', width: inches(50), length: inches(1) },
     ],
     [
-      'together more than was cut',
+      'together with others larger than the cut',
       Array.from({ length: 3 }, () => ({ width: inches(42), length: inches(10) })),
-      ['leftovers'],
+      { code: 'leftovers-too-large' },
     ],
-  ])('a leftover that is %s is refused by name', (_what, leftovers, path) => {
+  ])('refuses a leftover that is %s', (_what, leftovers, problem) => {
     const { cut } = bench();
-    expect(cut(24, { leftovers })).toMatchObject({
-      ok: false,
-      error: { code: 'invalid-input', fields: [{ path }] },
-    });
+    const cutSize = { cutWidth: inches(42), cutLength: inches(24) };
+    expect(cut(24, { leftovers })).toEqual({ ok: false, error: { ...problem, ...cutSize } });
   });
 
-  test('a leftover may be turned round', () => {
+  test('takes a leftover that only fits turned', () => {
     const { cut } = bench();
     expect(cut(10, { leftovers: [{ width: inches(9), length: inches(40) }] })).toMatchObject({ ok: true });
   });
 
-  test('needs a piece, a project and a stage of it that are there', () => {
+  test('is refused for a missing piece, a missing project, or a stage of another project', () => {
     const { workshop, cut } = bench();
     const other = addProject(workshop, { name: 'Another' });
     expect(cut(1, { stageId: other.stages[0]!.id })).toMatchObject({
-      error: { code: 'not-found', what: 'stage' },
+      error: { code: 'not-found', kind: 'stage' },
     });
     expect(cut(1, { projectId: NO_SUCH_ID as never })).toMatchObject({
-      error: { code: 'not-found', what: 'project' },
+      error: { code: 'not-found', kind: 'project' },
     });
     expect(cut(1, { pieceId: NO_SUCH_ID as never })).toMatchObject({
-      error: { code: 'not-found', what: 'piece of fabric' },
+      error: { code: 'not-found', kind: 'piece' },
     });
   });
 });
 
-describe('discarding and counting', () => {
-  test('discarding takes its share of the value along, and not what is held', () => {
+describe('throwing out and measuring again', () => {
+  test('throwing out takes its share of the value, and nothing that is set aside', () => {
     const { workshop, fabricId, pieceId, aside } = bench();
     aside(60);
     const discard = (length: number) => ({ pieceId, length: inches(length), ...ASIDE });
@@ -224,7 +232,7 @@ describe('discarding and counting', () => {
     expect(workshop.get('fabric:open', { fabricId }).ledger[0]).toMatchObject({ costMinor: 333 });
   });
 
-  test('counting leaves the value with the fabric that is there, and writes it off with the last of it', () => {
+  test('measuring leaves the value with what is there, and writes it off when nothing is', () => {
     const { workshop, fabricId, pieceId } = bench();
     workshop.get('ledger:count', { pieceId, there: inches(70), ...ASIDE });
     expect(pieces(workshop, fabricId)).toEqual([[inches(70), 0, 2000]]);
@@ -235,31 +243,29 @@ describe('discarding and counting', () => {
   });
 });
 
-describe('taking a booking back', () => {
-  test('gives cut, leftovers, hold and money back in one step, once', () => {
+describe('undoing a booking', () => {
+  test('restores the cut, its leftovers, what was set aside and the money in one step, once', () => {
     const { workshop, fabricId, projectId, cut, aside } = bench();
     aside(10);
     const before = pieces(workshop, fabricId);
     const done = cut(24, { leftovers: [{ width: inches(5), length: inches(5) }] });
     const bookingId = done.ok ? done.value.bookingId : (NO_SUCH_ID as never);
-    workshop.get('ledger:take-back', { bookingId, on: TODAY });
+    workshop.get('ledger:undo', { bookingId, on: TODAY });
     expect(pieces(workshop, fabricId)).toEqual(before);
     expect(workshop.get('ledger:of-project', { projectId })).toMatchObject({ usedArea: 0, costMinor: 0 });
-    const [takenBack, cutBooking] = workshop.get('fabric:open', { fabricId }).ledger;
-    expect(cutBooking).toMatchObject({ id: bookingId, isTakenBack: true });
-    expect(takenBack!.entries.map(({ reverses }) => reverses)).toEqual(
-      cutBooking!.entries.map(({ id }) => id),
-    );
-    expect(takenBack!.usedArea).toBe(-cutBooking!.usedArea);
-    expect(workshop.fail('ledger:take-back', { bookingId, on: TODAY })).toEqual({
-      code: 'already-taken-back',
+    const [undoing, cutBooking] = workshop.get('fabric:open', { fabricId }).ledger;
+    expect(cutBooking).toMatchObject({ id: bookingId, isUndone: true });
+    expect(undoing!.entries.map(({ reverses }) => reverses)).toEqual(cutBooking!.entries.map(({ id }) => id));
+    expect(undoing!.usedArea).toBe(-cutBooking!.usedArea);
+    expect(workshop.fail('ledger:undo', { bookingId, on: TODAY })).toEqual({
+      code: 'already-undone',
     });
-    expect(workshop.fail('ledger:take-back', { bookingId: takenBack!.id, on: TODAY })).toEqual({
-      code: 'already-taken-back',
+    expect(workshop.fail('ledger:undo', { bookingId: undoing!.id, on: TODAY })).toEqual({
+      code: 'already-undone',
     });
   });
 
-  test('is refused when a leftover was cut or set aside, and possible again when that is taken back', () => {
+  test('is refused while a leftover is cut or set aside, and works once that is undone', () => {
     const { workshop, fabricId, projectId, cut } = bench();
     const done = cut(24, { leftovers: [{ width: inches(20), length: inches(20) }] });
     const bookingId = done.ok ? done.value.bookingId : (NO_SUCH_ID as never);
@@ -270,50 +276,65 @@ describe('taking a booking back', () => {
       length: inches(1),
       ...ASIDE,
     });
-    expect(workshop.fail('ledger:take-back', { bookingId, on: TODAY })).toMatchObject({ code: 'in-use' });
+    expect(workshop.fail('ledger:undo', { bookingId, on: TODAY })).toEqual({ code: 'leftover-used' });
     workshop.get('change:undo', { changeId });
     const second = cut(1, { pieceId: leftover.id });
-    expect(workshop.fail('ledger:take-back', { bookingId, on: TODAY })).toMatchObject({
-      code: 'in-use',
-      what: 'a leftover of this cut, which is no longer whole and free',
-    });
-    workshop.get('ledger:take-back', {
+    expect(workshop.fail('ledger:undo', { bookingId, on: TODAY })).toEqual({ code: 'leftover-used' });
+    workshop.get('ledger:undo', {
       bookingId: second.ok ? second.value.bookingId : (NO_SUCH_ID as never),
       on: TODAY,
     });
-    workshop.get('ledger:take-back', { bookingId, on: TODAY });
+    workshop.get('ledger:undo', { bookingId, on: TODAY });
   });
 
   test.each([
-    ['fabric bought that was cut since', (one: ReturnType<typeof bench>) => one.cut(1)],
-    ['fabric bought that is set aside', (one: ReturnType<typeof bench>) => one.aside(1)],
-  ])('of %s is refused', (_what, use) => {
+    ['was cut since', 'fabric-used-since', (one: ReturnType<typeof bench>) => one.cut(1)],
+    ['is set aside', 'fabric-set-aside', (one: ReturnType<typeof bench>) => one.aside(1)],
+  ])('is refused for bought fabric that %s', (_what, code, use) => {
     const one = bench();
     use(one);
     const bought = one.workshop.get('fabric:open', { fabricId: one.fabricId }).ledger.at(-1)!;
-    expect(one.workshop.fail('ledger:take-back', { bookingId: bought.id, on: TODAY })).toMatchObject({
-      code: 'in-use',
-    });
+    expect(one.workshop.fail('ledger:undo', { bookingId: bought.id, on: TODAY })).toEqual({ code });
   });
 
-  test('of fabric set aside for a project that was deleted is refused', () => {
+  test('is refused for fabric that was released because its project was deleted', () => {
     const { workshop, fabricId, projectId, aside } = bench();
     aside(10);
     workshop.get('project:delete', { projectId });
     const released = workshop.get('fabric:open', { fabricId }).ledger[0]!;
-    expect(workshop.fail('ledger:take-back', { bookingId: released.id, on: TODAY })).toMatchObject({
-      code: 'in-use',
+    expect(workshop.fail('ledger:undo', { bookingId: released.id, on: TODAY })).toEqual({
+      code: 'project-deleted',
     });
   });
 
-  test('of a booking that is not there says so', () => {
+  test('is refused for fabric set aside that was released since', () => {
+    const { workshop, fabricId, pieceId, projectId, aside } = bench();
+    aside(10);
+    workshop.get('ledger:release', { pieceId, projectId, length: inches(10), ...ASIDE });
+    const [, setAside] = workshop.get('fabric:open', { fabricId }).ledger;
+    expect(workshop.fail('ledger:undo', { bookingId: setAside!.id, on: TODAY })).toEqual({
+      code: 'hold-gone',
+    });
+  });
+
+  test('is refused when the value has moved to other fabric', () => {
+    const { workshop, fabricId, pieceId } = bench();
+    workshop.get('ledger:count', { pieceId, there: inches(80), ...ASIDE });
+    workshop.get('ledger:discard', { pieceId, length: inches(4), ...ASIDE });
+    const bought = workshop.get('fabric:open', { fabricId }).ledger.at(-1)!;
+    expect(workshop.fail('ledger:undo', { bookingId: bought.id, on: TODAY })).toEqual({
+      code: 'value-moved',
+    });
+  });
+
+  test('is refused for a booking that does not exist', () => {
     const { workshop } = bench();
     const nobody = { bookingId: NO_SUCH_ID as never, on: TODAY };
-    expect(workshop.fail('ledger:take-back', nobody)).toEqual({ code: 'not-found', what: 'booking' });
+    expect(workshop.fail('ledger:undo', nobody)).toEqual({ code: 'not-found', kind: 'booking' });
   });
 });
 
-test('undo books the opposite and redo books again: the ledger only ever grows', () => {
+test('undo books the opposite and redo books again, so the ledger only grows', () => {
   const { workshop, fabricId, cut } = bench();
   cut(24);
   const length = () => workshop.get('fabric:open', { fabricId }).ledger.length;

@@ -12,8 +12,8 @@ const fabrics = ({ get }: TestWorkshop) => get('fabric:list', { search: '' }).it
 const places = (faults: readonly CellFault[]) =>
   faults.map(({ line, column, problem }) => [line, column, problem.kind]);
 
-describe('a file that was looked at', () => {
-  test('and written anew since then comes in as it is now', () => {
+describe('a file after its preview', () => {
+  test('is read again if it has changed', () => {
     const workshop = openWorkshop();
     const file = path.join(temporaryFolder(), 'stash.csv');
     fs.writeFileSync(file, 'Name,Size\nMoss,1 yd\n');
@@ -24,7 +24,7 @@ describe('a file that was looked at', () => {
     expect(fabrics(workshop).map(({ fabric }) => fabric.name)).toEqual(['Fern', 'Heath']);
   });
 
-  test('comes in by the settings of now, though it was looked at by others', () => {
+  test('is read again if the settings have changed', () => {
     const workshop = openWorkshop();
     const table = chosenFile(workshop, 'Name,Size\nMoss,10 x 12\n');
     expect(workshop.get('table:preview', table).preview[0]?.piece?.length).toBe(inches(12));
@@ -37,7 +37,7 @@ describe('a file that was looked at', () => {
 });
 
 describe('a pasted table', () => {
-  test('is shown as it would be brought in, and nothing is until it is told to', () => {
+  test('is shown as it would be imported, and changes nothing yet', () => {
     const workshop = openWorkshop();
     const reading = workshop.get('table:preview', pasted(TABLE));
     expect(reading).toMatchObject({
@@ -51,7 +51,7 @@ describe('a pasted table', () => {
     expect(fabrics(workshop)).toEqual([]);
   });
 
-  test('comes in as fabrics with pieces that were bought, and goes again with one undo', () => {
+  test('is imported as fabrics with bought pieces, and undone with one undo', () => {
     const workshop = openWorkshop();
     expect(workshop.get('table:import', pasted(TABLE))).toMatchObject({ fabrics: 2, pieces: 2 });
     expect(
@@ -62,13 +62,13 @@ describe('a pasted table', () => {
     ]);
     const size = { kind: 'fat-quarter', width: inches(22), there: inches(18) };
     expect(fabrics(workshop)[1]?.pieces[0]).toMatchObject(size);
-    expect(workshop.get('change:undo', {}).says).toBe('Brought in 2 pieces of fabric from a table');
+    expect(workshop.get('change:undo', {}).says).toBe('Imported 2 pieces of fabric');
     expect(fabrics(workshop)).toEqual([]);
     workshop.get('change:redo', {});
     expect(fabrics(workshop)).toHaveLength(2);
   });
 
-  test('is read by what the maker says its columns are, also without titles', () => {
+  test('is read by the columns the maker chooses, even without titles', () => {
     const workshop = openWorkshop();
     const text = 'Moss;1 yd;7\nFern;2 yd;8\n';
     expect(workshop.get('table:preview', pasted(text))).toMatchObject({
@@ -83,7 +83,7 @@ describe('a pasted table', () => {
     });
   });
 
-  test('is refused whole for one bad cell, and every one of them is named by line and column', () => {
+  test('is refused as a whole if it has a bad cell, and names each by line and column', () => {
     const workshop = openWorkshop();
     const text = [
       'Name,Size,Paid,Bought on,Kind,Usable width',
@@ -110,13 +110,13 @@ describe('a pasted table', () => {
     expect(fabrics(workshop)).toEqual([]);
   });
 
-  test('counts lines as a text editor does, also after a cell of several lines', () => {
+  test('counts lines as a text editor does, even after a cell of several lines', () => {
     const workshop = openWorkshop();
     const text = 'Name,Notes,Size\r\nMoss,"two\r\nlines",1 yd\r\n\r\nFern,,a bit\r\n';
     expect(places(workshop.get('table:preview', pasted(text)).faults)).toEqual([[5, 3, 'length']]);
   });
 
-  test('never runs what a cell says: a guarded formula is the text it was', () => {
+  test('never runs a formula: a guarded cell is read as its text', () => {
     const workshop = openWorkshop();
     workshop.get('table:import', pasted("Name,Notes\n'=1+2,'@home\n"));
     expect(fabrics(workshop)[0]?.fabric).toMatchObject({ name: '=1+2', notes: '@home' });
@@ -126,8 +126,8 @@ describe('a pasted table', () => {
   });
 });
 
-describe('what is here already', () => {
-  test('is left out: the same table brought in twice adds nothing the second time', () => {
+describe('what is in the stash already', () => {
+  test('is left out, so that importing a table again adds nothing', () => {
     const workshop = openWorkshop();
     workshop.get('table:import', pasted(TABLE));
     expect(workshop.get('table:preview', pasted(TABLE))).toMatchObject({
@@ -135,11 +135,11 @@ describe('what is here already', () => {
       adds: { fabrics: 0, pieces: 0, costMinor: 0 },
     });
     workshop.get('table:import', pasted(TABLE));
-    expect(workshop.get('change:undo', {}).says).toBe('Brought in 2 pieces of fabric from a table');
+    expect(workshop.get('change:undo', {}).says).toBe('Imported 2 pieces of fabric');
     expect(fabrics(workshop)).toEqual([]);
   });
 
-  test('gets another piece where the table has one that is not there', () => {
+  test('gets another piece if the table has one that the stash has not', () => {
     const workshop = openWorkshop();
     workshop.get('table:import', pasted(TABLE));
     const more = 'Name,Color,Size\nKETTLE blue,deep blue,1 1/4 yd\nKettle Blue,deep blue,3 yd\n';
@@ -151,7 +151,7 @@ describe('what is here already', () => {
     expect(fabrics(workshop)[0]?.pieces.map(({ there }) => there)).toEqual([inches(45), inches(108)]);
   });
 
-  test('is told of lines that stand twice, and added all the same where the maker says so', () => {
+  test('is compared with repeated rows of the table too, which are added if the maker says so', () => {
     const workshop = openWorkshop();
     const twice = 'Name,Size\nMoss,FQ\nFern,FQ\nMoss,FQ\n';
     expect(workshop.get('table:preview', pasted(twice))).toMatchObject({
@@ -183,7 +183,7 @@ describe('a file', () => {
 
   test.each([
     ['that is empty', '', { why: 'empty' }],
-    ['with bytes that are no letters', Uint8Array.of(0x4e, 0x0a, 0x00, 0x01), { why: 'not-text', line: 2 }],
+    ['with bytes that are not text', Uint8Array.of(0x4e, 0x0a, 0x00, 0x01), { why: 'not-text', line: 2 }],
     [
       'in another encoding',
       Buffer.concat([Buffer.from('Name,Size\nMoss,1 yd\nCr'), Buffer.of(0xe8), Buffer.from('me,1 yd\n')]),
@@ -204,15 +204,15 @@ describe('a file', () => {
       `Name,Size\n"${'x'.repeat(1_500_000)}`,
       { why: 'line-too-long', line: 2, most: 1_000_000 },
     ],
-    ['of lines without end', `Name\n${'a\n'.repeat(200_001)}`, { why: 'too-many-lines', most: 200_000 }],
+    ['of too many lines', `Name\n${'a\n'.repeat(200_001)}`, { why: 'too-many-lines', most: 200_000 }],
     ['of too many columns', `Name\n${','.repeat(300)}x\n`, { why: 'too-many-columns', line: 2, most: 200 }],
     [
-      'of data that breaks off',
+      'of JSON that breaks off',
       '{\n "format": "ringbound-stash",\n "version":',
       { why: 'not-json', line: 3, column: 12 },
     ],
     [
-      'of data that is no stash',
+      'of JSON that is not a stash',
       '{"format":"ringbound-stash","version":1,"currency":"USD","fabrics":[{}]}',
       { why: 'not-a-stash-file', at: 'fabrics[0].name' },
     ],
@@ -221,12 +221,12 @@ describe('a file', () => {
       '{"format":"ringbound-stash","version":1,"currency":"EUR","fabrics":[]}',
       { why: 'other-currency', found: 'EUR' },
     ],
-  ])('%s is refused in so many words', (_what, content, refusal) => {
+  ])('%s is refused with the reason', (_what, content, refusal) => {
     const workshop = openWorkshop();
     expect(refused(workshop, content)).toMatchObject({ code: 'table-refused', refusal });
   });
 
-  test('in another encoding is read in the one the maker names, or that its mark says', () => {
+  test('in another encoding is read in the one the maker chooses or its first bytes name', () => {
     const workshop = openWorkshop();
     const western = Buffer.concat([Buffer.from('Name\nCr'), Buffer.of(0xe8), Buffer.from('me\n')]);
     const first = (content: Uint8Array, changes = {}) =>
@@ -236,7 +236,7 @@ describe('a file', () => {
     expect(first(Buffer.from('\ufeffName\nCrème\n', 'utf8'))).toBe('Crème');
   });
 
-  test('that is gone, or was never chosen, is said to be gone', () => {
+  test('that is gone, or was never chosen, is refused as gone', () => {
     const workshop = openWorkshop();
     const gone = { code: 'table-refused', refusal: { why: 'gone' } };
     expect(workshop.fail('table:preview', offered(workshop, path.join(temporaryFolder(), 'none')))).toEqual(
@@ -246,7 +246,7 @@ describe('a file', () => {
     expect(workshop.fail('table:preview', pasted('', { source: { kind: 'file', token } }))).toEqual(gone);
   });
 
-  test('names a fault in data by its place', () => {
+  test('of JSON names a problem by its place', () => {
     const workshop = openWorkshop();
     addStock(workshop);
     const data = exported(workshop, 'json').replace('"length": "1828.8 mm"', '"length": "very long"');

@@ -15,7 +15,13 @@ function bench() {
     leftovers: readonly { width: number; length: number }[] = [],
   ) =>
     workshop.get('ledger:cut', {
-      ...{ pieceId, projectId, stageId: null, length: inches(length), knowingly: false, on: TODAY, note: '' },
+      pieceId,
+      projectId,
+      stageId: null,
+      length: inches(length),
+      knowingly: false,
+      on: TODAY,
+      note: '',
       leftovers: leftovers.map((one) => ({ width: inches(one.width), length: inches(one.length) })),
     });
   const page = () => workshop.get('fabric:open', { fabricId });
@@ -23,34 +29,37 @@ function bench() {
   return { workshop, fabricId, older, newer, projectId, cut, page, project };
 }
 
-describe('what a project’s fabric cost', () => {
-  test('is told by the very piece, first in first out, and at the price of today', () => {
+describe('the cost of a project’s fabric', () => {
+  test('is worked out by piece, first in first out, and at today’s price', () => {
     const { cut, page, project, newer } = bench();
     cut(newer, 36);
-    // The piece cost 20.00 a yard, the fabric that came in first 10.00, and 20.00 were paid last (arithmetic).
-    expect(project()).toMatchObject({ costMinor: 2_000, cost: { firstInMinor: 1_000, againMinor: 2_000 } });
-    expect(page()).toMatchObject({ valueMinor: 4_000, worth: { firstInMinor: 5_000, againMinor: 6_000 } });
+    // Derived: the piece cost 20.00 a yard, the fabric that came in first 10.00, and 20.00 was the last price paid.
+    expect(project()).toMatchObject({
+      costMinor: 2_000,
+      cost: { fifoMinor: 1_000, replacementMinor: 2_000 },
+    });
+    expect(page()).toMatchObject({ valueMinor: 4_000, worth: { fifoMinor: 5_000, replacementMinor: 6_000 } });
   });
 
   test('counts a cut less its leftovers', () => {
     const { cut, project, newer } = bench();
     cut(newer, 36, [{ width: 21, length: 36 }]);
-    expect(project()).toMatchObject({ costMinor: 1_000, cost: { firstInMinor: 500, againMinor: 1_000 } });
+    expect(project()).toMatchObject({ costMinor: 1_000, cost: { fifoMinor: 500, replacementMinor: 1_000 } });
   });
 
-  test('takes a booking that was taken back for one that never was', () => {
+  test('leaves out a booking that was undone', () => {
     const { workshop, cut, page, project, newer } = bench();
     const { bookingId } = cut(newer, 36);
-    workshop.get('ledger:take-back', { bookingId, on: TODAY });
-    expect(project().cost).toEqual({ firstInMinor: 0, againMinor: 0 });
-    expect(page().worth).toEqual({ firstInMinor: 6_000, againMinor: 8_000 });
+    workshop.get('ledger:undo', { bookingId, on: TODAY });
+    expect(project().cost).toEqual({ fifoMinor: 0, replacementMinor: 0 });
+    expect(page().worth).toEqual({ fifoMinor: 6_000, replacementMinor: 8_000 });
   });
 
-  test('is kept from one booking to the next, and never differs from what the whole ledger says', () => {
+  test('is stored from one booking to the next, and equals the sum over the whole ledger', () => {
     const { workshop, cut, project, newer, older } = bench();
-    const kept = () =>
+    const stored = () =>
       workshop.context.store.database.prepare('SELECT first_in_minor FROM project_use').pluck().all();
-    const counted = () => {
+    const summed = () => {
       workshop.context.store.database.exec('UPDATE project_use SET first_in_minor = NULL');
       return project().cost;
     };
@@ -58,46 +67,46 @@ describe('what a project’s fabric cost', () => {
     const { bookingId } = cut(older, 10);
     for (const step of [
       () => workshop.get('ledger:count', { pieceId: older, there: inches(20), on: TODAY, note: '' }),
-      () => workshop.get('ledger:take-back', { bookingId, on: TODAY }),
+      () => workshop.get('ledger:undo', { bookingId, on: TODAY }),
       () => workshop.get('change:undo', {}),
     ]) {
       step();
-      expect(kept()).toEqual([project().cost.firstInMinor]);
-      expect(counted()).toEqual(project().cost);
+      expect(stored()).toEqual([project().cost.fifoMinor]);
+      expect(summed()).toEqual(project().cost);
     }
   });
 
-  test('lets fabric that a count found cost nothing, and fabric it missed cost what came first', () => {
+  test('gives found fabric no cost, and missing fabric the cost of what came first', () => {
     const { workshop, older, newer, page } = bench();
     workshop.get('ledger:count', { pieceId: older, there: inches(36), on: TODAY, note: '' });
-    expect(page().worth.firstInMinor).toBe(5_000);
+    expect(page().worth.fifoMinor).toBe(5_000);
     workshop.get('ledger:count', { pieceId: newer, there: inches(108), on: TODAY, note: '' });
-    expect(page().worth.firstInMinor).toBe(5_000);
+    expect(page().worth.fifoMinor).toBe(5_000);
   });
 });
 
-describe('the price of today', () => {
-  test('is what was paid last until one is written down, and again when that is forgotten; both can be undone', () => {
+describe('today’s price', () => {
+  test('is the last price paid unless the maker sets one; setting and deleting it can be undone', () => {
     const { workshop, fabricId, page } = bench();
     expect(page().price).toEqual({ minor: 4_000, area: inches(42) * inches(72), isOwn: false });
     workshop.get('fabric:set-price', { fabricId, price: { minor: 1_350, length: inches(36) } });
     expect(page().price).toEqual({ minor: 1_350, area: inches(42) * inches(36), isOwn: true });
-    expect(page().worth.againMinor).toBe(4 * 1_350);
+    expect(page().worth.replacementMinor).toBe(4 * 1_350);
     workshop.get('fabric:set-price', { fabricId, price: { minor: 1_400, length: inches(36) } });
     workshop.get('change:undo', {});
     expect(page().price).toMatchObject({ minor: 1_350 });
     workshop.get('fabric:set-price', { fabricId, price: null });
     expect(page().price).toMatchObject({ minor: 4_000, isOwn: false });
-    expect(workshop.get('change:undo', {}).says).toBe('Forgot the price of “Rust leaves”');
+    expect(workshop.get('change:undo', {}).says).toBe('Deleted the price of “Rust leaves”');
     expect(page().price).toMatchObject({ minor: 1_350, isOwn: true });
   });
 
-  test('is not known of fabric that was never paid for, and then neither is what it would cost again', () => {
+  test('does not exist for fabric that was never paid for, and neither does a replacement cost', () => {
     const workshop = openWorkshop();
     const { fabricId } = addStock(workshop, { costMinor: 0 });
     expect(workshop.get('fabric:open', { fabricId })).toMatchObject({
       price: null,
-      worth: { firstInMinor: 0, againMinor: null },
+      worth: { fifoMinor: 0, replacementMinor: null },
     });
   });
 });

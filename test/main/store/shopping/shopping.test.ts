@@ -12,12 +12,12 @@ import {
   TODAY,
 } from '#test/helpers/workshop';
 
-/** A ring with a kept answer on the stage of a kind. */
+/** A project with a saved answer on its stage of a kind. */
 function ringWith(workshop: TestWorkshop, kind: string, calculator: string, name = 'Autumn ring') {
   const { projectId, stages } = addProject(workshop, { name });
   const stageId = stages.find((stage) => stage.kind === kind)?.id;
   if (stageId === undefined) throw new Error(`No ${kind}`);
-  workshop.get('calculation:keep', { stageId, calculator, ownInput: {} });
+  workshop.get('calculation:save', { stageId, calculator, ownInput: {} });
   return { projectId, stageId };
 }
 
@@ -27,7 +27,7 @@ function onlyLine(list: ShoppingList): ShoppingList['lines'][number] {
   return line;
 }
 
-/** What the dialog sends when the line is ticked off as it stands. */
+/** What the dialog sends when a line is checked off unchanged. */
 function asListed(line: ShoppingList['lines'][number]): ChannelInput<'shopping:buy'> {
   const [share] = line.shares;
   if (share === undefined) throw new Error('No share');
@@ -49,18 +49,18 @@ function asListed(line: ShoppingList['lines'][number]): ChannelInput<'shopping:b
 }
 
 describe('the shopping list', () => {
-  test('says what a kept answer needs, with its safety extra, in what shops cut', () => {
+  test('shows what a saved answer needs, with its extra for safety, in lengths that shops cut', () => {
     const workshop = openWorkshop();
     const { projectId } = ringWith(workshop, 'longarm', 'backing');
     const line = onlyLine(workshop.get('shopping:list', {}));
     expect(line).toMatchObject({ kind: 'backing', fabric: null, count: null, width: inches(42) });
-    // A ring of 50 in with 4 in on every side: two panels of 58 in off fabric 42 in wide, 5 % more, and up to an eighth of a yard.
+    // Derived: a ring of 50 in with 4 in on every side takes two panels of 58 in from fabric 42 in wide, 5% more, rounded up to 1/8 yd.
     expect(line.exact).toBe(Math.ceil(2 * inches(58) * 1.05));
     expect(line.length).toBe(inches(126));
     expect(line.shares.map(({ need }) => need.projectId)).toEqual([projectId]);
   });
 
-  test('ticked off becomes a piece of the stash, set aside, and one undo takes all of it back', () => {
+  test('turns a checked-off line into a piece that is set aside; one undo reverses all of it', () => {
     const workshop = openWorkshop();
     const { projectId } = ringWith(workshop, 'longarm', 'backing');
     const line = onlyLine(workshop.get('shopping:list', {}));
@@ -80,7 +80,7 @@ describe('the shopping list', () => {
     expect(workshop.get('shopping:list', {}).lines).toEqual([]);
   });
 
-  test('lists nothing that is set aside or free of the fabric chosen, and the rest where it is not enough', () => {
+  test('leaves out what is free or set aside of the chosen fabric, and shows the rest', () => {
     const workshop = openWorkshop();
     const { projectId } = ringWith(workshop, 'longarm', 'backing');
     const whole = onlyLine(workshop.get('shopping:list', {}));
@@ -89,7 +89,7 @@ describe('the shopping list', () => {
     const { fabricId, pieceId } = addStock(workshop, { yards: 2 });
     const { source, name } = need;
     workshop.get('shopping:choose', { projectId, source, name, choice: { kind: 'fabric', fabricId } });
-    // Two yards hold one of the two panels.
+    // Derived: two yards give one of the two panels.
     const rest = onlyLine(workshop.get('shopping:list', {}));
     expect(rest).toMatchObject({ fabric: { id: fabricId, supplier: 'An invented shop' }, width: inches(42) });
     expect(rest.exact).toBe(Math.ceil(inches(58) * 1.05));
@@ -99,7 +99,7 @@ describe('the shopping list', () => {
     expect(onlyLine(workshop.get('shopping:list', {})).exact).toBe(whole.exact);
   });
 
-  test('joins what several pieces need of one fabric in one line and rounds it once', () => {
+  test('joins what several projects need of one fabric in one line and rounds it once', () => {
     const workshop = openWorkshop();
     const { fabricId } = workshop.get('fabric:create', { details: fabricDetails({ name: 'Binding' }) });
     ringWith(workshop, 'outer-binding', 'outer-binding', 'One');
@@ -111,7 +111,7 @@ describe('the shopping list', () => {
     expect(line.length - line.exact).toBeLessThan(inches(4.5));
   });
 
-  test('forgets a need whose stage is done, skipped or away, and one left out until it is put back', () => {
+  test('drops a need that is left out until it is put back, and one whose stage is skipped', () => {
     const workshop = openWorkshop();
     const { projectId, stageId } = ringWith(workshop, 'longarm', 'backing');
     const need = onlyLine(workshop.get('shopping:list', {})).shares[0]?.need;
@@ -125,10 +125,10 @@ describe('the shopping list', () => {
     expect(workshop.get('shopping:list', {})).toMatchObject({ lines: [], leftOut: [] });
   });
 
-  test('keeps lines in the maker’s own words, which are ticked off like the others', () => {
+  test('has lines in the maker’s own words, which are checked off like the others', () => {
     const workshop = openWorkshop();
-    const details = { words: 'Walking foot needles', howMuch: '2 packets', supplier: 'An invented shop' };
-    const { lineId } = workshop.get('shopping:keep', {
+    const details = { words: 'Walking foot needles', howMuch: '2 packs', supplier: 'An invented shop' };
+    const { lineId } = workshop.get('shopping:save-line', {
       lineId: null,
       details: { ...details, projectId: null },
     });
@@ -142,16 +142,19 @@ describe('the shopping list', () => {
       kindId: null,
       size: { width: lengthFromUnits(320), length: lengthFromUnits(640) },
       unitLength: lengthFromUnits(320),
-      ...{ place: '', costMinor: 900, on: TODAY, note: '' },
+      place: '',
+      costMinor: 900,
+      on: TODAY,
+      note: '',
     });
     expect(workshop.get('shopping:list', {}).own).toEqual([]);
     workshop.get('change:undo', {});
     expect(workshop.get('shopping:list', {}).own).toMatchObject([{ id: lineId, ...details }]);
-    workshop.get('shopping:remove', { lineId });
-    expect(workshop.fail('shopping:remove', { lineId })).toMatchObject({ code: 'not-found' });
+    workshop.get('shopping:delete-line', { lineId });
+    expect(workshop.fail('shopping:delete-line', { lineId })).toMatchObject({ code: 'not-found' });
   });
 
-  test('refuses to set more aside than was bought, and nothing of it is booked', () => {
+  test('refuses to set aside more than was bought, and books nothing', () => {
     const workshop = openWorkshop();
     ringWith(workshop, 'longarm', 'backing');
     const bought = asListed(onlyLine(workshop.get('shopping:list', {})));
@@ -163,8 +166,8 @@ describe('the shopping list', () => {
   });
 });
 
-describe('which fabric fits', () => {
-  test('puts the piece that leaves least first, then what is short and by how much; what is chosen is set aside as one change', () => {
+describe('fabrics for a need', () => {
+  test('lists the best fit first, then what is short and by how much; the chosen one is set aside as one change', () => {
     const workshop = openWorkshop();
     const { projectId } = ringWith(workshop, 'longarm', 'backing');
     const need = onlyLine(workshop.get('shopping:list', {})).shares[0]?.need;
@@ -207,7 +210,7 @@ describe('which fabric fits', () => {
     expect(workshop.get('ledger:of-project', { projectId }).held).toEqual([]);
   });
 
-  test('turns no print with a direction, unless it runs across the piece already', () => {
+  test('never turns a directional print, except where it runs across the piece', () => {
     const workshop = openWorkshop();
     const { projectId } = ringWith(workshop, 'longarm', 'backing');
     const need = onlyLine(workshop.get('shopping:list', {})).shares[0]?.need;

@@ -23,8 +23,14 @@ function shelf() {
     });
     const { kind = 'yardage', size = [42, 36], unit, place = '', costMinor = 100, on = TODAY } = bought;
     const { pieceId } = workshop.get('ledger:buy', {
-      ...{ fabricId, kind, size: { width: inches(size[0]), length: inches(size[1]) }, place },
-      ...{ unitLength: unit === undefined ? null : inches(unit), costMinor, on, note: '' },
+      fabricId,
+      kind,
+      size: { width: inches(size[0]), length: inches(size[1]) },
+      place,
+      unitLength: unit === undefined ? null : inches(unit),
+      costMinor,
+      on,
+      note: '',
     });
     return { fabricId, pieceId };
   };
@@ -36,8 +42,8 @@ function shelf() {
   return { workshop, add, found };
 }
 
-describe('narrowing the stash down', () => {
-  test('by kind, as long as a piece of it is there', () => {
+describe('filtering the stash', () => {
+  test('by kind finds fabrics with a piece of it that is not used up', () => {
     const { workshop, add, found } = shelf();
     add('Roll');
     const { pieceId } = add('Quarter', { kind: 'fat-quarter', size: [22, 18] });
@@ -48,7 +54,7 @@ describe('narrowing the stash down', () => {
     expect(found({ kind: 'fat-quarter' })).toEqual(['Quarter']);
   });
 
-  test('by the way the print runs, by a word of its color, and by any of these with a search', () => {
+  test('works by print direction, by a word of the color, and together with a search', () => {
     const { add, found } = shelf();
     add('Leaves', {}, { direction: 'one-way', colorWords: 'rust, brown' });
     add('Dots', {}, { colorWords: 'dark blue' });
@@ -58,7 +64,7 @@ describe('narrowing the stash down', () => {
     expect(found({ color: 'brown' }, 'lea')).toEqual(['Leaves']);
   });
 
-  test('by a place and all that is inside it, whether a fabric lies there whole or with one piece', () => {
+  test('by place finds fabrics stored in it or inside it, whole or with one piece', () => {
     const { workshop, add, found } = shelf();
     add('Whole', {}, { place: 'Loft, shelf 1' });
     add('Part', { place: 'Loft, shelf 2, bin' }, { place: 'Hall' });
@@ -69,7 +75,7 @@ describe('narrowing the stash down', () => {
     expect(found({ placeId: id('Hall') })).toEqual(['Other', 'Part']);
   });
 
-  test('by what is free of it, which what is set aside is not', () => {
+  test('by free length does not count what is set aside', () => {
     const { workshop, add, found } = shelf();
     const { pieceId } = add('Long', { size: [42, 72] });
     add('Short', { size: [42, 20] });
@@ -80,7 +86,7 @@ describe('narrowing the stash down', () => {
     expect(found({ freeAtLeast: inches(42) })).toEqual(['Long']);
   });
 
-  test('by what it is big enough for: cut in strips across one piece, counted by hand', () => {
+  test('by patches finds a piece large enough for them, cut in strips across it', () => {
     const { add, found } = shelf();
     add('Yard', { size: [42, 36] });
     add('Quarter', { kind: 'fat-quarter', size: [22, 18] });
@@ -92,16 +98,16 @@ describe('narrowing the stash down', () => {
     });
     expect(found({ fits: [patch(20, 18)] })).toEqual(['Quarter', 'Yard']);
     expect(found({ fits: [patch(22.25, 10)] })).toEqual(['Yard']);
-    // Ten strips of 4 side by side across 42 in, so 90 patches take nine strips of 4 in: all 36 in, and one more does not fit.
+    // Derived: ten patches of 4 in side by side across 42 in, so 90 take nine strips of 4 in, all 36 in. One more does not fit.
     expect(found({ fits: [patch(4, 4, 90)] })).toEqual(['Yard']);
     expect(found({ fits: [patch(4, 4, 91)] })).toEqual([]);
     expect(found({ fits: [patch(4, 4, 50), patch(21, 16, 2)] })).toEqual(['Yard']);
     expect(found({ fits: [patch(4, 4, 51), patch(21, 16, 2)] })).toEqual([]);
-    // Squares that are cut already are no fabric for a strip, though they are long enough together.
+    // Precut squares give no strip, however long they are together.
     expect(found({ fits: [patch(5, 40)] })).not.toContain('Squares');
   });
 
-  test('in the order asked for', () => {
+  test('sorts in the order asked for', () => {
     const { add, found } = shelf();
     add('B', { size: [42, 36] });
     add('C', { size: [42, 90] });
@@ -112,7 +118,7 @@ describe('narrowing the stash down', () => {
     expect(found({}, '', 'most-free')).toEqual(['C', 'A', 'B']);
   });
 
-  test('leaves a deleted fabric out, and has it again when that is undone', () => {
+  test('leaves out a deleted fabric until that is undone', () => {
     const { workshop, found } = shelf();
     const { fabricId } = workshop.get('fabric:create', { details: fabricDetails({ name: 'Gone' }) });
     workshop.get('fabric:delete', { fabricId });
@@ -122,9 +128,9 @@ describe('narrowing the stash down', () => {
   });
 });
 
-describe('a slip of a letter', () => {
+describe('a typing slip', () => {
   test.each(['kettel', 'ketle', 'kettlle', 'kattle', 'ettle', 'kettel bleu', 'Kétlle', 'kettle blux'])(
-    'in “%s” still finds the kettle blue',
+    'as in “%s” still finds Kettle blue',
     (search) => {
       const { add, found } = shelf();
       add('Kettle blue');
@@ -133,7 +139,7 @@ describe('a slip of a letter', () => {
     },
   );
 
-  test('is only looked for where no word begins so, and never in a short word', () => {
+  test('is considered only if no word begins as typed, and never in a short word', () => {
     const { add, found } = shelf();
     add('Plum');
     add('Plumb line');
@@ -143,7 +149,7 @@ describe('a slip of a letter', () => {
     expect(found({}, 'sam')).toEqual([]);
   });
 
-  test('finds words that came after the first search, those of a place too', () => {
+  test('is compared with words added after the first search, those of places too', () => {
     const { add, found } = shelf();
     add('Oat straw');
     expect(found({}, 'loftt')).toEqual([]);
@@ -152,7 +158,7 @@ describe('a slip of a letter', () => {
   });
 });
 
-test('the shelf that is filtered says what the ledger and the fabrics say, after whatever was done and undone', () => {
+test('the shelf agrees with the ledger and the fabrics after changes and undo', () => {
   const { workshop, add } = shelf();
   const { pieceId, fabricId } = add('Roll', { size: [42, 72] });
   const { projectId } = addProject(workshop);
@@ -169,35 +175,42 @@ test('the shelf that is filtered says what the ledger and the fabrics say, after
     const { fabric, areaFree, pieces } = workshop.get('fabric:open', { fabricId });
     const [piece] = pieces;
     expect(line).toMatchObject({
-      ...{ direction: fabric.direction, kinds: 1, area_free: areaFree, widest: inches(42) },
+      direction: fabric.direction,
+      kinds: 1,
+      area_free: areaFree,
+      widest: inches(42),
       longest_free: piece!.there - piece!.held,
     });
   }
 });
 
-describe('narrowing the stash down by money and by time', () => {
+describe('filtering the stash by price and by day', () => {
   const yard = inches(36);
   const on = (day: string) => ({ on: calendarDate(day) });
 
-  test('by when it was bought: any of it from a day on, or until one; what never was, by when it was written down', () => {
+  test('by day finds fabric bought from or until it; fabric never bought counts from the day it was added', () => {
     const { add, found, workshop } = shelf();
     add('Old', on('2020-05-01'));
     const { fabricId } = add('Both', on('2020-05-01'));
     const size = { width: inches(42), length: yard };
     workshop.get('ledger:buy', {
-      ...{ fabricId, kind: 'yardage', size, costMinor: 1, note: '' },
+      fabricId,
+      kind: 'yardage',
+      size,
+      costMinor: 1,
+      note: '',
       ...on('2026-05-01'),
     });
-    workshop.get('fabric:create', { details: fabricDetails({ name: 'Only written down' }) });
+    workshop.get('fabric:create', { details: fabricDetails({ name: 'Never bought' }) });
     expect(found({ boughtUntil: calendarDate('2020-05-01') })).toEqual(['Both', 'Old']);
     expect(found({ boughtUntil: calendarDate('2020-04-30') })).toEqual([]);
-    expect(found({ boughtFrom: calendarDate('2026-05-01') })).toEqual(['Both', 'Only written down']);
+    expect(found({ boughtFrom: calendarDate('2026-05-01') })).toEqual(['Both', 'Never bought']);
     workshop.get('change:undo', {});
     workshop.get('change:undo', {});
     expect(found({ boughtFrom: calendarDate('2026-05-01') })).toEqual([]);
   });
 
-  test('by what a length of it costs: bought again at the maker’s own price or the last one paid, or as it was paid', () => {
+  test('by price uses the maker’s own price or the last one paid, or what the fabric cost', () => {
     const { add, found, workshop } = shelf();
     add('Ten a yard', { costMinor: 1_000 });
     const { fabricId } = add('Was cheap', { costMinor: 400 });
@@ -212,26 +225,30 @@ describe('narrowing the stash down by money and by time', () => {
     expect(found({ price: { counted: 'again', length: yard, atLeast: 901 } })).toEqual(['Ten a yard']);
   });
 
-  test('a purchase that was taken back and booked again is not taken for the last one paid', () => {
+  test('by price does not take a purchase that was undone and redone for the last one', () => {
     const { add, found, workshop } = shelf();
     const { fabricId } = add('Twice bought', { costMinor: 400 });
     const { ledger } = workshop.get('fabric:open', { fabricId });
     const size = { width: inches(42), length: yard };
     workshop.get('ledger:buy', { fabricId, kind: 'yardage', size, costMinor: 900, on: TODAY, note: '' });
-    workshop.get('ledger:take-back', { bookingId: ledger[0]!.id, on: TODAY });
+    workshop.get('ledger:undo', { bookingId: ledger[0]!.id, on: TODAY });
     workshop.get('change:undo', {});
     expect(workshop.get('fabric:open', { fabricId }).price).toMatchObject({ minor: 900 });
     expect(found({ price: { counted: 'again', length: yard, atLeast: 900 } })).toEqual(['Twice bought']);
   });
 
-  test('by what is free in all pieces together, as a length of the widest', () => {
+  test('by free length in all counts all pieces together, at the width of the widest', () => {
     const { add, found, workshop } = shelf();
     const { fabricId } = add('In two', { size: [42, 18] });
     expect(found({ freeInAll: inches(18) })).toEqual(['In two']);
     expect(found({ freeInAll: yard })).toEqual([]);
     workshop.get('ledger:buy', {
-      ...{ fabricId, kind: 'leftover', size: { width: inches(21), length: yard }, costMinor: 0 },
-      ...{ on: TODAY, note: '' },
+      fabricId,
+      kind: 'leftover',
+      size: { width: inches(21), length: yard },
+      costMinor: 0,
+      on: TODAY,
+      note: '',
     });
     expect(found({ freeInAll: yard })).toEqual(['In two']);
   });

@@ -13,7 +13,7 @@ function shelf() {
     const bought = { fabricId, kind: 'yardage', size, costMinor: 100, on: TODAY, note: '' } as const;
     return pieces.map((place) => workshop.get('ledger:buy', { ...bought, place }).pieceId);
   };
-  /** Each group with its count, and what a list of that very group holds, which must be as many. */
+  /** Each group with the fabrics in its list, which must be as many as the group counts. */
   const groups = (by: StashGroup['by'], filter: StashFilter = {}, search = '') =>
     workshop.get('fabric:groups', { search, filter, by }).map(({ key, name, fabrics }) => {
       const { items, total } = workshop.get('fabric:list', { search, filter, inGroup: { by, key } });
@@ -24,7 +24,7 @@ function shelf() {
 }
 
 describe('the stash in groups', () => {
-  test('by place, room by room, a fabric with a piece elsewhere in both, and last what has no place', () => {
+  test('by place are sorted by room, have a fabric with a piece elsewhere in both, and end with no place', () => {
     const { add, groups } = shelf();
     add('Two', { place: 'Loft, shelf 2' }, ['', 'Hall']);
     add('Ten', { place: 'Loft, shelf 10' });
@@ -37,7 +37,7 @@ describe('the stash in groups', () => {
     ]);
   });
 
-  test('by color, the commonest first, whatever else a color is called', () => {
+  test('by color start with the most common and look only at the last word of a color', () => {
     const { add, groups } = shelf();
     add('Moss', { colorWords: 'moss green, white' });
     add('Juniper', { colorWords: 'Dark green' });
@@ -45,7 +45,7 @@ describe('the stash in groups', () => {
     expect(groups('color')).toEqual(['green: Juniper, Moss', 'white: Moss', ': Bare']);
   });
 
-  test('by shop whatever the case of its letters, and by kind as long as a piece of it is there', () => {
+  test('by shop ignore case, and by kind leave out pieces that are used up', () => {
     const { workshop, add, groups } = shelf();
     const [pieceId] = add('Leaves', { supplier: 'The Tuesday wagon' }, ['']);
     add('Dots', { supplier: 'the tuesday WAGON' });
@@ -55,7 +55,7 @@ describe('the stash in groups', () => {
     expect(groups('kind')).toEqual([': Dots, Leaves']);
   });
 
-  test('only of what is found', () => {
+  test('count only what is found', () => {
     const { add, groups } = shelf();
     add('Moss', { colorWords: 'green', place: 'Loft', direction: 'one-way' });
     add('Milk', { colorWords: 'white', place: 'Hall' });

@@ -23,21 +23,25 @@ describe('a fabric', () => {
     expect(workshop.get('fabric:open', { fabricId }).fabric).toMatchObject(details);
   });
 
-  test('is deleted only while no booking on it stands', () => {
+  test('can be deleted only when all its bookings are undone', () => {
     const workshop = openWorkshop();
     const { fabricId } = addStock(workshop);
-    expect(workshop.fail('fabric:delete', { fabricId })).toEqual({ code: 'in-use', what: 'Rust leaves' });
+    expect(workshop.fail('fabric:delete', { fabricId })).toEqual({
+      code: 'in-use',
+      kind: 'fabric',
+      name: 'Rust leaves',
+    });
     const [bought] = workshop.get('fabric:open', { fabricId }).ledger;
-    workshop.get('ledger:take-back', { bookingId: bought!.id, on: TODAY });
+    workshop.get('ledger:undo', { bookingId: bought!.id, on: TODAY });
     workshop.get('fabric:delete', { fabricId });
-    expect(workshop.fail('fabric:open', { fabricId })).toEqual({ code: 'not-found', what: 'fabric' });
+    expect(workshop.fail('fabric:open', { fabricId })).toEqual({ code: 'not-found', kind: 'fabric' });
     expect(workshop.get('fabric:list', { search: '' }).total).toBe(0);
     expect(workshop.get('fabric:list', { search: 'rust' }).total).toBe(0);
     workshop.get('change:undo', {});
     expect(workshop.get('fabric:list', { search: 'rust' }).total).toBe(1);
   });
 
-  test('takes a photo, another in its place, and none; undo brings each back', () => {
+  test('has its photo set, replaced and removed; undo restores each', () => {
     const { workshop, add } = stash();
     const fabricId = add('Night sky');
     const photo = () => workshop.get('fabric:open', { fabricId }).fabric.photoId;
@@ -55,7 +59,7 @@ describe('a fabric', () => {
 });
 
 describe('searching the stash', () => {
-  test('finds fabrics by the beginnings of any of their words, all of which must fit, by name', () => {
+  test('finds fabrics by how their words begin, all of which must match, sorted by name', () => {
     const { add, found } = stash();
     add('rust leaves', { colorWords: 'rust, brown' });
     add('Acorns', { colorWords: 'rust', place: 'Blue box', print: '' });
@@ -68,7 +72,7 @@ describe('searching the stash', () => {
     expect(found('clou sk')).toEqual(['Sky']);
   });
 
-  test('minds neither accents nor marks between words', () => {
+  test('ignores accents and marks between words', () => {
     const { add, found } = stash();
     add('Crème brûlée', { print: 'dots-and-lines' });
     for (const search of ['creme', 'CRÈME', 'brul', 'dots lines', 'and-li', 'crème, brûlée!']) {
@@ -100,19 +104,19 @@ describe('searching the stash', () => {
     '\u0301',
     'a'.repeat(200),
     '"rust" NOT "leaves"',
-  ])('takes %j for words, never for an order', (search) => {
+  ])('takes %j for words, never for an operator', (search) => {
     const { workshop, add } = stash();
     add('Rust leaves');
     expect(workshop.ask('fabric:list', { search })).toMatchObject({ ok: true });
     expect(workshop.get('fabric:list', { search: '' }).total).toBe(1);
   });
 
-  test('with nothing in it to search by lists everything', () => {
+  test('lists everything if there is nothing to search for', () => {
     expect(searchQuery('  - , “” ', '')).toBeNull();
     expect(searchQuery('re-dyed “blue”', 'navy')).toBe('"re"* AND "dyed"* AND "blue"* AND "navy"*');
   });
 
-  test('gives pages that follow on each other, whether there are few hits or many', () => {
+  test('gives consecutive pages, for few hits and for many', () => {
     const { workshop, add, found } = stash();
     workshop.context.store.database.pragma('synchronous = OFF');
     const names = Array.from({ length: 450 }, (_one, index) => `Fabric ${String(index).padStart(3, '0')}`);

@@ -3,11 +3,11 @@ import type { FabricPieceId } from '#core/domain/ids';
 import { codeOfPiece } from '#core/stash/piece-code';
 import { addStock, inches, openWorkshop, TODAY } from '#test/helpers/workshop';
 
-/** A workshop in which ids begin differently, as real ones do. */
+/** A workshop in which ids begin differently, as random ones do. */
 function workshopWithIds(beginningOf: (count: number) => string) {
   const workshop = openWorkshop();
   let ids = 0;
-  Object.assign(workshop.context.store.surroundings, {
+  Object.assign(workshop.context.store.clockAndIds, {
     newId: () => `${beginningOf((ids += 1))}-4000-8000-${ids.toString(16).padStart(12, '0')}`,
   });
   return workshop;
@@ -15,7 +15,7 @@ function workshopWithIds(beginningOf: (count: number) => string) {
 
 const apart = (count: number) => `${(count * 7_919).toString(16).padStart(8, '0')}-0000`;
 
-test('a piece is found by its code, with its fabric and what is there, and no other', () => {
+test('a piece is found by its code, with its fabric and length, and no other piece', () => {
   const { get, ...workshop } = workshopWithIds(apart);
   const [first, second] = [addStock({ get, ...workshop }), addStock({ get, ...workshop })];
   const found = get('piece:find', { code: codeOfPiece(second.pieceId) });
@@ -28,7 +28,7 @@ test('a piece is found by its code, with its fabric and what is there, and no ot
   expect(get('piece:find', { code: codeOfPiece(first.pieceId) })[0]?.piece.id).toBe(first.pieceId);
 });
 
-test('a piece that is used up is found with nothing of it there; one that never was is not found', () => {
+test('a used-up piece is found by its code; a piece that never existed is not', () => {
   const workshop = workshopWithIds(apart);
   const { pieceId } = addStock(workshop);
   workshop.get('ledger:discard', { pieceId, length: inches(72), on: TODAY, note: '' });
@@ -37,19 +37,19 @@ test('a piece that is used up is found with nothing of it there; one that never 
   expect(workshop.get('piece:find', { code: never })).toEqual([]);
 });
 
-test('pieces whose ids begin alike are all found, and those of a deleted fabric are not', () => {
+test('pieces that share a code are all found, except those of a deleted fabric', () => {
   const workshop = workshopWithIds(() => '7f3a0c5b-91d2');
   const [first, second] = [addStock(workshop), addStock(workshop)];
   const code = codeOfPiece(first.pieceId);
   const ids = () => workshop.get('piece:find', { code }).map(({ piece }) => piece.id);
   expect(ids()).toEqual([first.pieceId, second.pieceId]);
   const { ledger } = workshop.get('fabric:open', { fabricId: first.fabricId });
-  workshop.get('ledger:take-back', { bookingId: ledger[0]?.id as never, on: TODAY });
+  workshop.get('ledger:undo', { bookingId: ledger[0]?.id as never, on: TODAY });
   workshop.get('fabric:delete', { fabricId: first.fabricId });
   expect(ids()).toEqual([second.pieceId]);
 });
 
-test('what is no code does not reach the store', () => {
+test('text that is not a code is refused', () => {
   const code = codeOfPiece('7f3a0c5b-91d2-4000-8000-000000000000' as FabricPieceId);
   for (const wrong of ['', code.toLowerCase(), `${code}0`, `${code.slice(0, 8)}U`, '000000001']) {
     expect(openWorkshop().fail('piece:find', { code: wrong as never }).code).toBe('invalid-input');

@@ -6,12 +6,12 @@ const idOf = (workshop: TestWorkshop, path: string) =>
   workshop.get('place:list', {}).find((place) => place.path === path)!.id;
 
 /** A fabric on shelf 2 of the sewing room, and a piece of it in a bin in the hall. */
-function laidOut() {
+function storedApart() {
   const workshop = openWorkshop();
   const { fabricId, pieceId } = addStock(workshop);
   const details = fabricDetails({ place: 'Sewing room, shelf 2' });
   workshop.get('fabric:change', { fabricId, details });
-  workshop.get('piece:lie', { pieceId, path: 'Hall, leftover bin' });
+  workshop.get('piece:store-in', { pieceId, path: 'Hall, leftover bin' });
   workshop.get('place:delete', { placeId: idOf(workshop, 'Shelf 2') });
   const open = () => workshop.get('fabric:open', { fabricId });
   const finds = (search: string) => workshop.get('fabric:list', { search }).total === 1;
@@ -19,8 +19,8 @@ function laidOut() {
 }
 
 describe('a place', () => {
-  test('is made as it is written, once, with the places it is in', () => {
-    const { workshop, open, finds } = laidOut();
+  test('is added once, as it is written, with the places around it', () => {
+    const { workshop, open, finds } = storedApart();
     expect(paths(workshop)).toEqual(['Hall', 'Hall, leftover bin', 'Sewing room', 'Sewing room, shelf 2']);
     workshop.get('fabric:create', {
       details: fabricDetails({ name: 'Sky', place: ' sewing ROOM , Shelf 2 ' }),
@@ -31,7 +31,7 @@ describe('a place', () => {
     expect(finds('leftover bin')).toBe(true);
   });
 
-  test('stands behind the one it is in, in the order of its number', () => {
+  test('follows the one around it, sorted by number', () => {
     const workshop = openWorkshop();
     for (const path of ['Room, shelf 10', 'Room, shelf 2, bin', 'Attic', 'Room']) {
       workshop.ask('place:add', { path });
@@ -45,18 +45,18 @@ describe('a place', () => {
     ]);
   });
 
-  test('counts a fabric once, whether it lies there whole or in part, and none that is used up', () => {
-    const { workshop, pieceId } = laidOut();
+  test('counts a fabric once, stored whole or in part, and none that is used up', () => {
+    const { workshop, pieceId } = storedApart();
     const counts = () => workshop.get('place:list', {}).map(({ fabrics }) => fabrics);
     expect(counts()).toEqual([0, 1, 0, 1]);
-    workshop.get('piece:lie', { pieceId, path: 'Sewing room, shelf 2' });
+    workshop.get('piece:store-in', { pieceId, path: 'Sewing room, shelf 2' });
     expect(counts()).toEqual([0, 0, 0, 1]);
   });
 });
 
 describe('renaming and moving a place', () => {
-  test('takes along what is in it, and the search finds it by its new name alone; undo puts it back', () => {
-    const { workshop, open, finds } = laidOut();
+  test('takes along what is in it; the search finds only the new name, and undo restores the old', () => {
+    const { workshop, open, finds } = storedApart();
     workshop.get('place:rename', { placeId: idOf(workshop, 'Sewing room'), name: 'Garret' });
     expect(open().fabric.place).toBe('Garret, shelf 2');
     expect([finds('garret'), finds('sewing')]).toEqual([true, false]);
@@ -68,31 +68,42 @@ describe('renaming and moving a place', () => {
     expect([finds('garret'), finds('sewing')]).toEqual([false, true]);
   });
 
-  test('is refused where the name is taken, into itself, and for a place that is not there', () => {
-    const { workshop } = laidOut();
+  test('is refused for a taken name, into itself, and for a missing place', () => {
+    const { workshop } = storedApart();
     const [hall, room, shelf] = ['Hall', 'Sewing room', 'Sewing room, shelf 2'].map((path) =>
       idOf(workshop, path),
     );
-    expect(workshop.fail('place:rename', { placeId: room!, name: 'hall' }).code).toBe('invalid-input');
+    expect(workshop.fail('place:rename', { placeId: room!, name: 'hall' })).toEqual({
+      code: 'name-taken',
+      name: 'hall',
+    });
     expect(workshop.fail('place:rename', { placeId: room!, name: 'a, b' }).code).toBe('invalid-input');
-    expect(workshop.fail('place:add', { path: 'HALL' }).code).toBe('invalid-input');
-    expect(workshop.fail('place:move', { placeId: room!, parentId: shelf! }).code).toBe('invalid-input');
-    expect(workshop.fail('place:move', { placeId: room!, parentId: room! }).code).toBe('invalid-input');
+    expect(workshop.fail('place:add', { path: 'HALL' })).toEqual({ code: 'name-taken', name: 'HALL' });
+    for (const [parentId, into] of [
+      [shelf!, 'Sewing room, shelf 2'],
+      [room!, 'Sewing room'],
+    ] as const) {
+      expect(workshop.fail('place:move', { placeId: room!, parentId })).toEqual({
+        code: 'place-inside-itself',
+        place: 'Sewing room',
+        into,
+      });
+    }
     expect(workshop.fail('place:move', { placeId: NO_SUCH_ID as never, parentId: hall! }).code).toBe(
       'not-found',
     );
   });
 
-  test('to the same name in other letters is taken', () => {
-    const { workshop } = laidOut();
+  test('allows the same name with other capitals', () => {
+    const { workshop } = storedApart();
     workshop.get('place:rename', { placeId: idOf(workshop, 'Hall'), name: 'HALL' });
     expect(paths(workshop)).toContain('HALL, leftover bin');
   });
 });
 
 describe('deleting a place', () => {
-  test('lays what was in it, and in the places inside it, into the one it was in; undo puts all back', () => {
-    const { workshop, open, finds } = laidOut();
+  test('moves everything inside it to the place around it; undo restores all', () => {
+    const { workshop, open, finds } = storedApart();
     workshop.get('place:delete', { placeId: idOf(workshop, 'Hall, leftover bin') });
     expect(open().pieces).toMatchObject([{ place: 'Hall' }]);
     workshop.get('place:delete', { placeId: idOf(workshop, 'Sewing room') });

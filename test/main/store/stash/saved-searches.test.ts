@@ -11,7 +11,7 @@ const ASKED: StashSearch = {
   view: 'shelf',
 };
 
-test('a search is kept by name with all that was asked, renamed, deleted, and each of these undone', () => {
+test('a search is saved with all its settings, renamed and deleted, and each can be undone', () => {
   const { get } = openWorkshop();
   const names = () => get('search:list', {}).map(({ name }) => name);
   const { searchId } = get('search:save', { name: 'Old leaves', asked: ASKED });
@@ -31,9 +31,12 @@ test('a search is kept by name with all that was asked, renamed, deleted, and ea
   expect(get('search:list', {})[0]?.asked).toEqual(ASKED);
 });
 
-test('a search that is not there is neither renamed nor deleted', () => {
+test('a missing search cannot be renamed or deleted', () => {
   const { fail } = openWorkshop();
   const searchId = NO_SUCH_ID as never;
-  expect(fail('search:rename', { searchId, name: 'Any' })).toEqual({ code: 'not-found', what: 'search' });
-  expect(fail('search:delete', { searchId })).toEqual({ code: 'not-found', what: 'search' });
+  expect(fail('search:rename', { searchId, name: 'Any' })).toEqual({
+    code: 'not-found',
+    kind: 'stash-search',
+  });
+  expect(fail('search:delete', { searchId })).toEqual({ code: 'not-found', kind: 'stash-search' });
 });

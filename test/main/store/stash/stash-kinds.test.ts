@@ -13,29 +13,33 @@ const EIGHTS: StashKindDetails = {
 };
 
 describe('the list of kinds', () => {
-  test('begins with every kind of thing a stash holds, each of which can be changed, put away, deleted and brought back', () => {
+  test('starts with every form, and a kind can be added, hidden, deleted and restored', () => {
     const workshop = openWorkshop();
     const names = () => workshop.get('kind:list', {}).map(({ name }) => name);
     const forms = new Set(workshop.get('kind:list', {}).map(({ form }) => form));
     expect([...forms].sort()).toEqual(
       [
-        ...['backing', 'batting', 'batting-package', 'bias-made-up', 'fat-eighth', 'fat-quarter', 'leftover'],
-        ...[
-          'needles',
-          'notions',
-          'panel',
-          'precut-squares',
-          'precut-strips',
-          'thread',
-          'wide-backing',
-          'yardage',
-        ],
+        'backing',
+        'batting',
+        'batting-package',
+        'bias-made-up',
+        'fat-eighth',
+        'fat-quarter',
+        'leftover',
+        'needles',
+        'notions',
+        'panel',
+        'precut-squares',
+        'precut-strips',
+        'thread',
+        'wide-backing',
+        'yardage',
       ].sort(),
     );
     const before = names();
-    const { kindId } = workshop.get('kind:keep', { kindId: null, details: EIGHTS });
+    const { kindId } = workshop.get('kind:save', { kindId: null, details: EIGHTS });
     expect(names()).toEqual([...before, 'Squares, 8 in']);
-    workshop.get('kind:keep', { kindId, details: { ...EIGHTS, name: 'Eights', isHidden: true } });
+    workshop.get('kind:save', { kindId, details: { ...EIGHTS, name: 'Eights', isHidden: true } });
     expect(workshop.get('kind:list', {}).at(-1)).toMatchObject({
       name: 'Eights',
       isHidden: true,
@@ -45,25 +49,30 @@ describe('the list of kinds', () => {
     expect(names()).toEqual(before);
     workshop.get('change:undo', {});
     expect(names()).toEqual([...before, 'Eights']);
-    expect(workshop.fail('kind:keep', { kindId: NO_SUCH_ID as never, details: EIGHTS }).code).toBe(
+    expect(workshop.fail('kind:save', { kindId: NO_SUCH_ID as never, details: EIGHTS }).code).toBe(
       'not-found',
     );
   });
 });
 
-describe('what is told by number', () => {
+describe('fabric counted in items', () => {
   function withSpools() {
     const workshop = openWorkshop();
     const { fabricId } = addStock(workshop);
     const buy = (changes: object) => ({
-      ...{ fabricId, kind: 'thread', costMinor: 1500, on: TODAY, note: '', unitLength: ONE_THING },
-      ...{ size: { width: ONE_THING, length: lengthFromUnits(5 * ONE_THING) } },
+      fabricId,
+      kind: 'thread',
+      costMinor: 1500,
+      on: TODAY,
+      note: '',
+      unitLength: ONE_THING,
+      size: { width: ONE_THING, length: lengthFromUnits(5 * ONE_THING) },
       ...changes,
     });
     return { workshop, fabricId, buy };
   }
 
-  test('is bought, counted and used in wholes and in parts, and its cost goes with it to the last cent', () => {
+  test('is bought and used in whole items and in parts, and its cost is shared to the last cent', () => {
     const { workshop, fabricId, buy } = withSpools();
     const { pieceId } = workshop.get('ledger:buy', buy({}) as never);
     const piece = () => workshop.get('fabric:open', { fabricId }).pieces.find(({ id }) => id === pieceId);
@@ -79,19 +88,19 @@ describe('what is told by number', () => {
     expect(workshop.fail('ledger:discard', some(4)).code).toBe('short-of-fabric');
   });
 
-  test('is bought in whole numbers alone', () => {
+  test('is bought only in a whole number of items', () => {
     const { workshop, buy } = withSpools();
     const odd = {
       size: { width: inches(5), length: inches(12) },
       unitLength: inches(5),
       kind: 'precut-squares',
     };
-    expect(workshop.fail('ledger:buy', buy(odd) as never).code).toBe('invalid-input');
+    expect(workshop.fail('ledger:buy', buy(odd) as never).code).toBe('uneven-count');
   });
 
-  test('keeps the maker’s own kind, also when that is gone', () => {
+  test('keeps the maker’s own kind, even when that is deleted', () => {
     const { workshop, fabricId, buy } = withSpools();
-    const { kindId } = workshop.get('kind:keep', { kindId: null, details: EIGHTS });
+    const { kindId } = workshop.get('kind:save', { kindId: null, details: EIGHTS });
     workshop.get('ledger:buy', buy({ kind: 'precut-squares', kindId }) as never);
     workshop.get('kind:delete', { kindId });
     expect(workshop.get('fabric:open', { fabricId }).pieces.at(-1)).toMatchObject({
