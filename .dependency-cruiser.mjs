@@ -173,6 +173,35 @@ const mainRules = [
   ),
 ];
 
+/** The rooms of the store from bottom to top, each with the reason why it knows none above it. */
+const STORE_ROOMS = [
+  ['base', 'Rows, handles and the clock serve every room.'],
+  ['migrations', 'A step of the file format is frozen; it must not change with the code of an area.'],
+  ['ledger', 'Entries and their sums know pieces by number, not why they were booked.'],
+  ['history', 'A change records rows and bookings of any area without knowing the area.'],
+  ['opening', 'The file is opened before any area can read it.'],
+  ['workshop', 'Settings and logged time hold for every project.'],
+  ['projects', 'A project and its stages exist without trips, schedule and fabric.'],
+  ['trips', 'A trip belongs to a stage.'],
+  ['dates', 'The schedule reads projects and trips.'],
+  ['stash', 'Fabric exists before it is used.'],
+  ['fabric-use', 'Using fabric needs the stash and projects, but no plan and no list.'],
+  ['import-export', 'A table is read into the stash and written from it.'],
+  ['cutting', 'A cutting plan books fabric; the shopping list reads its plans.'],
+  ['shopping', 'The shopping list reads all areas, and none needs it.'],
+  ['backups', 'A backup knows files, not areas.'],
+  ['thread', 'The thread puts all areas together.'],
+];
+
+const storeRules = STORE_ROOMS.slice(0, -1).map(([room, reason], index) =>
+  forbid(
+    `store-${room}`,
+    `${reason} Move what a lower room needs down, or pass it in.`,
+    { path: inside(`main/store/${room}`) },
+    { path: inside(...STORE_ROOMS.slice(index + 1).map(([above]) => `main/store/${above}`)) },
+  ),
+);
+
 const rendererRules = [
   forbid(
     'renderer-is-sandboxed',
@@ -253,7 +282,7 @@ const generalRules = [
 
 /** @type {import('dependency-cruiser').IConfiguration} */
 export default {
-  forbidden: [...coreRules, ...mainRules, ...rendererRules, ...generalRules],
+  forbidden: [...coreRules, ...mainRules, ...storeRules, ...rendererRules, ...generalRules],
   options: {
     tsPreCompilationDeps: true,
     tsConfig: { fileName: 'tsconfig.json' },

@@ -7,8 +7,35 @@ const types = (from: string): string => `import type { Thing } from '${from}';\n
 const value = (from: string): string => `import { thing } from '${from}';\nexport const mine = thing;\n`;
 const node = (name: string): string => `import * as it from '${name}';\nexport const mine = it;\n`;
 
+/** The rooms of the store from bottom to top. */
+const storeRooms =
+  'base migrations ledger history opening workshop projects trips dates stash fabric-use import-export cutting shopping backups thread'.split(
+    ' ',
+  );
+
+type Case = { readonly bad: readonly Files[]; readonly good?: readonly Files[] };
+
+/** Each room may know the one below it, and neither the one above it nor the highest. */
+const storeCases = Object.fromEntries(
+  storeRooms.slice(0, -1).map((room, index): [string, Case] => {
+    const importing = (other: string, make: typeof types): Files => ({
+      [`main/store/${room}/one.ts`]: make(`../${other}/two`),
+      [`main/store/${other}/two.ts`]: empty,
+    });
+    const below = storeRooms[index - 1];
+    return [
+      `store-${room}`,
+      {
+        bad: [importing(storeRooms[index + 1] ?? '', types), importing('thread', value)],
+        ...(below === undefined ? {} : { good: [importing(below, value)] }),
+      },
+    ];
+  }),
+);
+
 /** For each rule, projects that break it and, where it says more than its name, one that keeps it. */
-const cases: Readonly<Record<string, { bad: readonly Files[]; good?: readonly Files[] }>> = {
+const cases: Readonly<Record<string, Case>> = {
+  ...storeCases,
   'core-is-pure': {
     bad: [
       { 'shared-core/place.ts': node('node:fs') },
@@ -151,14 +178,14 @@ const cases: Readonly<Record<string, { bad: readonly Files[]; good?: readonly Fi
   'checker-stands-alone': {
     bad: [
       {
-        'shared-core/cutting/check-cut-plan.ts': types('./shelf-planner'),
+        'shared-core/cutting/check/check-cut-plan.ts': types('../shelf-planner'),
         'shared-core/cutting/shelf-planner.ts': empty,
       },
     ],
     good: [
       {
-        'shared-core/cutting/check-cut-plan.ts': types('./cut-plan'),
-        'shared-core/cutting/cut-plan.ts': empty,
+        'shared-core/cutting/check/check-cut-plan.ts': types('../tree/cut-plan'),
+        'shared-core/cutting/tree/cut-plan.ts': empty,
       },
     ],
   },
@@ -179,8 +206,8 @@ const cases: Readonly<Record<string, { bad: readonly Files[]; good?: readonly Fi
   'planner-ignores-checker': {
     bad: [
       {
-        'shared-core/cutting/shelf-planner.ts': value('./check-cut-plan'),
-        'shared-core/cutting/check-cut-plan.ts': empty,
+        'shared-core/cutting/shelf-planner.ts': value('./check/check-cut-plan'),
+        'shared-core/cutting/check/check-cut-plan.ts': empty,
       },
     ],
   },
