@@ -2,7 +2,7 @@ import type { Need } from '#core/domain/need';
 import { type PatchList, patchListSchema } from '#core/domain/patch-list';
 import type { WorkDone } from '#core/domain/clock';
 import type { Length } from '#core/units/length';
-import type { Calculator } from './calculator';
+import type { Calculation, Calculator } from './calculator';
 import { calculatorByName } from './registry';
 
 /**
@@ -65,4 +65,16 @@ export function answersThatCount<Answer extends { readonly calculator: string; r
     const way = calculatorByName(one.calculator)?.wayTo;
     return !included.has(one.calculator) && (way === undefined || last.get(way) === one);
   });
+}
+
+/** A stored answer as a calculation; null when the stored data does not have the form of one. */
+export function calculationOf(answer: unknown): Calculation | null {
+  const isCalculation =
+    typeof answer === 'object' &&
+    answer !== null &&
+    'figures' in answer &&
+    Array.isArray(answer.figures) &&
+    'notes' in answer &&
+    'tables' in answer;
+  return isCalculation ? (answer as unknown as Calculation) : null;
 }

@@ -2,17 +2,17 @@ import { type ComponentType, createElement, type ReactElement } from 'react';
 import { projectIdSchema, type ProjectId } from '#core/domain/ids';
 import type { SheetPaper } from '#core/domain/paper';
 
-/** What an address says behind the name of the sheet. */
+/** The rest of an address, after the name of the sheet. */
 export interface SheetAddress {
   /** The parts of the path. */
   readonly path: readonly string[];
   readonly search: URLSearchParams;
 }
 
-/** A kind of sheet: draws what an address asks for; null where the address asks for nothing of the kind. */
+/** A kind of sheet: draws what an address asks for; null when the address does not fit this kind. */
 export type Sheet = (address: SheetAddress, paper: SheetPaper) => ReactElement | null;
 
-/** A kind of sheet from what it reads of the address and the component that draws it. */
+/** Makes a kind of sheet from a reader of its address and the component that draws it. */
 export function defineSheet<Asked extends object>(
   read: (address: SheetAddress) => Asked | null,
   component: ComponentType<Asked & { readonly paper: SheetPaper }>,
@@ -23,7 +23,7 @@ export function defineSheet<Asked extends object>(
   };
 }
 
-/** Reads an address that is a project's id and no more. */
+/** Reads an address that has a project’s id and nothing else. */
 export function readProject({ path }: SheetAddress): { readonly projectId: ProjectId } | null {
   const [id, ...more] = path;
   const projectId = projectIdSchema.safeParse(id);

@@ -49,7 +49,7 @@ function TemplateButtons({ stage }: { readonly stage: Stage }) {
       <PrintSheetButton
         printing={quarter}
         sheet={sheet}
-        asked={{ part: 'quarter' }}
+        parameters={{ part: 'quarter' }}
         name="Template of the hole, a quarter"
         look="quiet"
       >

@@ -18,7 +18,7 @@ interface TemplateSheetProps {
   readonly part: 'whole' | 'quarter';
 }
 
-/** The hole of a piece at true size, over as many sheets as it takes. */
+/** The hole of a project at true size, on as many sheets as it needs. */
 function TemplateSheet({ projectId, paper, part }: TemplateSheetProps) {
   const { value: spread, problem } = useRead('project:open', { projectId });
   const opening = useOpening();
@@ -39,7 +39,7 @@ function TemplateSheet({ projectId, paper, part }: TemplateSheetProps) {
     return (
       <EmptySheet paper={paper}>
         This hole would take {planned.error.sheets} sheets. Draw it on the fabric with a pin, a string and
-        chalk instead{part === 'whole' ? ', or print the quarter of it' : ''}.
+        chalk instead{part === 'whole' ? ', or print a quarter template' : ''}.
       </EmptySheet>
     );
   }
@@ -52,7 +52,7 @@ function TemplateSheet({ projectId, paper, part }: TemplateSheetProps) {
             key={page.name}
             template={template}
             page={page}
-            pieceName={project.name}
+            projectName={project.name}
             diameter={diameter}
             seamAllowance={settings.seamAllowance}
             part={part}

@@ -1,7 +1,7 @@
 import type { DiagramPart } from '#core/calculators/diagram';
 import styles from './template.module.css';
 
-/** Parts of a drawing at true size: coordinates stay whole 1/320 mm, only the lines have a weight of their own. */
+/** Draws parts at true size: coordinates stay in whole 1/320 mm, and lines have their own weights. */
 export function TemplateParts({ parts }: { readonly parts: readonly DiagramPart[] }) {
   return parts.map((part, index) => <Part key={index} part={part} />);
 }
@@ -35,7 +35,7 @@ function Part({ part }: { readonly part: DiagramPart }) {
   }
 }
 
-/** Clockwise and less than half a turn, as the template's quarter needs it. */
+/** An arc that runs clockwise through less than half a turn; the quarter template needs no other. */
 function arcPath({ center, radius, fromDegrees, toDegrees }: Extract<DiagramPart, { part: 'arc' }>): string {
   const at = (degrees: number) => {
     const turn = (degrees * Math.PI) / 180;

@@ -2,9 +2,11 @@ import type { PiecePlan } from '#core/cutting/tree/cutting-job';
 import { type KeptWithTicks, lengthDone, standingTicks, stepsOfPiece } from '#core/cutting/tree/kept-plan';
 import type { KeptPiece } from '#core/domain/cutting-plan';
 import type { FabricPiece, Fabric } from '#core/domain/stash';
+import { UNITS_PER_INCH } from '#core/units/length';
 import { roundNearest } from '#core/units/rounding';
 import { choiceWords } from '#renderer/text/choice-words';
-import { cutsWords, patchLabel, pieceSizeWords, sizeWords, stepWords } from '#renderer/text/cut-words';
+import { cutsWords, patchLabel, pieceSizeWords, stepWords } from '#renderer/text/cut-words';
+import { sizeWords } from '#renderer/text/size-words';
 import { useDisplay } from '#renderer/ui/base/display';
 import { layoutScale, PieceLayout } from '#renderer/ui/drawings/piece-layout';
 import { Typeset } from '#renderer/ui/answers/typeset';
@@ -21,15 +23,15 @@ interface CuttingSheetPieceProps {
   readonly plan: PiecePlan;
   readonly kept: KeptWithTicks;
   readonly name: string;
-  /** Undefined for fabric that is not in the stash. */
+  /** Undefined when the fabric is not in the stash. */
   readonly fabric: NamedFabric | undefined;
 }
 
-/** Pixels of CSS: 96 in an inch of paper, inside the margins of the narrower paper. */
+/** In CSS pixels, 96 to an inch; fits inside the margins of the narrower paper. */
 const DRAWING = { width: 660, height: 330 };
-const PIXELS_A_UNIT = 96 / 8_128;
+const PIXELS_PER_UNIT = 96 / UNITS_PER_INCH;
 
-/** One piece of fabric on paper: its drawing without color, so that it reads in gray, and its steps with boxes. */
+/** One piece of fabric on paper: its drawing without color, for printing in gray, and its steps with boxes to tick. */
 export function CuttingSheetPiece({ piece, plan, kept, name, fabric }: CuttingSheetPieceProps) {
   const { length } = useDisplay();
   const { lines } = kept.plan.setup;
@@ -47,11 +49,9 @@ export function CuttingSheetPiece({ piece, plan, kept, name, fabric }: CuttingSh
           <h2>
             <Typeset text={title} />
           </h2>
-          <span className={styles['scale']}>drawn 1 : {roundNearest(PIXELS_A_UNIT / scale, 1)}</span>
+          <span className={styles['scale']}>drawn 1 : {roundNearest(PIXELS_PER_UNIT / scale, 1)}</span>
         </div>
-        <p className={shared['quiet']}>
-          {cutsWords(plan)}. Near end on the left; hatched fabric is not kept.
-        </p>
+        <p className={shared['quiet']}>{cutsWords(plan)}. Near end on the left; hatched fabric is scrap.</p>
         <PieceLayout
           title={title}
           piece={plan}

@@ -1,3 +1,4 @@
+import { CAUTIONS } from '#core/domain/cautions';
 import type { SheetPaper } from '#core/domain/paper';
 import type { CuttingPlanPage } from '#core/contract/cutting';
 import { planOfKept } from '#core/cutting/tree/kept-plan';
@@ -25,7 +26,7 @@ interface CuttingSheetProps {
   readonly paper: SheetPaper;
 }
 
-/** A project's cutting plan for the table: every piece of fabric drawn, and its cuts in their order to tick by hand. */
+/** A project’s cutting plan on paper: every piece of fabric drawn, and its cuts in order to tick by hand. */
 function CuttingSheet({ projectId, paper }: CuttingSheetProps) {
   const { value: spread, problem } = useRead('project:open', { projectId });
   const { value: kept } = useRead('cutting:open', { projectId });
@@ -34,7 +35,7 @@ function CuttingSheet({ projectId, paper }: CuttingSheetProps) {
   if (problem !== null) return <EmptySheet paper={paper}>{problemWords(problem, length)}</EmptySheet>;
   if (spread === undefined || kept === undefined || opening === undefined) return null;
   if (kept === null)
-    return <EmptySheet paper={paper}>No cutting plan is kept with this piece yet.</EmptySheet>;
+    return <EmptySheet paper={paper}>No cutting plan is saved for this project yet.</EmptySheet>;
   const { settings } = measurementsOfProject(spread.project, opening.workshop.settings);
   return (
     <SettingsDisplay settings={settings}>
@@ -60,14 +61,15 @@ function WholePlan({ kept, name, paper }: WholePlanProps) {
       <h1>Cutting plan</h1>
       <PatchKey lines={setup.lines} className={styles['patches']} />
       <ToBuy purchases={plan.purchases} nameOf={nameOf} />
-      <section className={shared['care']}>
-        <h3>Take care</h3>
+      <section className={shared['cautions']}>
+        <h3>Caution</h3>
         <ul>
+          <li>{CAUTIONS.rotaryBlade}</li>
+          <li>{CAUTIONS.usedBlades}</li>
           <li>
-            A fresh blade; close the cutter whenever it is put down, and keep it from children and pets.
+            Keep the cutter away from children and pets. Stand at a flat mat in good light, and stop when you
+            are tired.
           </li>
-          <li>Cut away from yourself, hand flat on the ruler and clear of its edge.</li>
-          <li>Stand, on a mat that lies flat, in good light; stop when you are tired.</li>
         </ul>
       </section>
       {kept.plan.pieces.map((piece, index) => {
@@ -110,7 +112,7 @@ function ToBuy({ purchases, nameOf }: ToBuyProps) {
   );
 }
 
-/** The fabrics of the stash among what the planner calls its fabric, by that name; undefined until they are read. */
+/** The fabrics of the stash among the planner’s fabrics, by the planner’s key; undefined until they are read. */
 function useFabrics(keys: readonly string[]): ReadonlyMap<string, NamedFabric> | undefined {
   const ids = [...new Set(keys)].flatMap((key) => {
     const id = fabricIdSchema.safeParse(key);

@@ -13,6 +13,7 @@ import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { QrCode } from '#renderer/ui/drawings/qr-code';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import { Paper } from '../paper/paper';
+import { cssMillimeters, PaperPage } from '../paper/paper-page';
 import { EmptySheet } from '../paper/empty-sheet';
 import styles from './labels-sheet.module.css';
 import { defineSheet } from '../sheet';
@@ -21,19 +22,20 @@ import { readLabels } from './read-labels';
 interface LabelsSheetProps {
   readonly of: LabelsOf;
   readonly paper: SheetPaper;
-  /** From 1: those before it are used up already. */
+  /** The first label to print on, counted from 1; those before it are already used. */
   readonly startAt: number;
   readonly hasLines: boolean;
 }
 
-/** Labels for pieces of fabric at true size, over as many sheets as they take. */
+/** Labels for pieces of fabric at true size, on as many sheets as they need. */
 function LabelsSheet({ of, paper, startAt, hasLines }: LabelsSheetProps) {
   const opening = useOpening();
   const found = useLabelPieces(of);
   const { length } = useDisplay();
   if (opening === undefined || found === undefined) return null;
   const { pieces } = found;
-  if (pieces.length === 0) return <EmptySheet paper={paper}>There is no piece to label.</EmptySheet>;
+  if (pieces.length === 0)
+    return <EmptySheet paper={paper}>There is no piece of fabric to label.</EmptySheet>;
   const { labelSheet, settings } = opening.workshop;
   const laid = layLabels(labelSheet, paper, pieces.length, startAt);
   if (!laid.ok) return <EmptySheet paper={paper}>{labelProblemWords(laid.error, length)}</EmptySheet>;
@@ -42,12 +44,7 @@ function LabelsSheet({ of, paper, startAt, hasLines }: LabelsSheetProps) {
     <SettingsDisplay settings={settings}>
       <Paper paper={paper} margin="0">
         {laid.value.map((labels, number) => (
-          <section
-            key={number}
-            className={styles['page']}
-            style={{ width: `${String(mm(width) - HAIR_MM)}mm`, height: `${String(mm(height) - HAIR_MM)}mm` }}
-            aria-label={`Sheet ${String(number + 1)}`}
-          >
+          <PaperPage key={number} width={width} height={height} label={`Sheet ${String(number + 1)}`}>
             {labels.map((label) => {
               const one = pieces[label.index];
               return (
@@ -56,17 +53,14 @@ function LabelsSheet({ of, paper, startAt, hasLines }: LabelsSheetProps) {
                 )
               );
             })}
-          </section>
+          </PaperPage>
         ))}
       </Paper>
     </SettingsDisplay>
   );
 }
 
-/** The printed page is a hair narrower than the paper's name says; what reached over it would shrink the whole sheet. */
-const HAIR_MM = 0.4;
-
-/** Type grows with the label: a seventh of its height, or a fifteenth of its width where that is less. */
+/** The type size grows with the label: a seventh of its height or a fifteenth of its width, whichever is less. */
 const [LINES_DOWN, LETTERS_ACROSS] = [7, 15];
 
 interface LabelProps {
@@ -80,17 +74,17 @@ function Label({ one, at, sheet, hasLines }: LabelProps) {
   const { length } = useDisplay();
   const code = codeOfPiece(one.piece.id);
   const { name, swatch } = one.fabric;
-  const type = Math.min(mm(sheet.height) / LINES_DOWN, mm(sheet.width) / LETTERS_ACROSS);
+  const type = Math.min(sheet.height / LINES_DOWN, sheet.width / LETTERS_ACROSS);
   const place = labelPlace(one);
   return (
     <article
       className={classes(styles['label'], hasLines && styles['lined'])}
       style={{
-        left: `${String(mm(at.x))}mm`,
-        top: `${String(mm(at.y))}mm`,
-        width: `${String(mm(sheet.width))}mm`,
-        height: `${String(mm(sheet.height))}mm`,
-        fontSize: `${String(type)}mm`,
+        left: cssMillimeters(at.x),
+        top: cssMillimeters(at.y),
+        width: cssMillimeters(sheet.width),
+        height: cssMillimeters(sheet.height),
+        fontSize: cssMillimeters(type),
       }}
       aria-label={`${name}, ${formatPieceCode(code)}`}
     >
@@ -108,10 +102,6 @@ function Label({ one, at, sheet, hasLines }: LabelProps) {
       <p className={styles['code']}>{formatPieceCode(code)}</p>
     </article>
   );
-}
-
-function mm(units: number): number {
-  return units / 320;
 }
 
 export const labelsSheet = defineSheet(readLabels, LabelsSheet);

@@ -7,7 +7,7 @@ interface EmptySheetProps {
   readonly children: ReactNode;
 }
 
-/** A sheet that can only say why there is nothing on it. */
+/** A sheet that says why there is nothing to print. */
 export function EmptySheet({ paper, children }: EmptySheetProps) {
   return (
     <Paper paper={paper} margin="14mm">

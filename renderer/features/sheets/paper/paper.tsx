@@ -4,17 +4,17 @@ import styles from './paper.module.css';
 
 interface PaperProps {
   readonly paper: SheetPaper;
-  /** A sheet that flows over pages has a margin on each; one that draws its pages itself has none. */
+  /** A sheet that flows over pages has a margin on each page; a sheet that draws its pages itself has none. */
   readonly margin: '14mm' | '0';
   readonly children: ReactNode;
 }
 
-/** The title the main process waits for: nothing on the sheet is missing any more. */
+/** The main process waits for this title: it says that everything on the sheet is drawn. */
 const READY_TITLE = 'Sheet ready';
 
 /**
- * Everything that goes on paper, in light colors whatever the theme, drawn once all that it shows is there. Nothing in it may be
- * wider than the page, or the whole sheet would be shrunk to fit.
+ * The frame of every sheet, in light colors whatever the theme. Draw it only once all its data is there. Nothing in it may be wider
+ * than the page, or the whole sheet would be printed smaller.
  */
 export function Paper({ paper, margin, children }: PaperProps) {
   useLayoutEffect(() => {
@@ -28,7 +28,7 @@ export function Paper({ paper, margin, children }: PaperProps) {
     };
   }, [paper, margin]);
   useEffect(() => {
-    // Measuring lays the sheet out, which asks for its fonts.
+    // Measuring makes the browser lay out the sheet, and so request its fonts.
     document.body.getBoundingClientRect();
     void document.fonts.ready.then(() => {
       document.title = READY_TITLE;

@@ -7,12 +7,12 @@ import styles from './sheet.module.css';
 
 interface RunningSheetProps {
   readonly paper: SheetPaper;
-  /** Stands at the head of every page, beside the day. */
+  /** Printed at the top of every page, beside the date. */
   readonly name: string;
   readonly children: ReactNode;
 }
 
-/** A sheet that flows over as many pages as it takes, each with its name and day at the head. */
+/** A sheet that flows over as many pages as it needs, each with its name and the date at the top. */
 export function RunningSheet({ paper, name, children }: RunningSheetProps) {
   const { locale } = useDisplay();
   return (

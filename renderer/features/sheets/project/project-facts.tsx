@@ -13,15 +13,15 @@ interface ProjectFactsProps {
   readonly settings: Settings;
 }
 
-/** What the piece is: its name, its drawing with dimensions, and the sizes that hold all the way through. */
+/** What the project is: its name, its drawing with dimensions, and the sizes used throughout. */
 export function ProjectFacts({ spread, settings }: ProjectFactsProps) {
   const { project, swatches } = spread;
   const { length, locale } = useDisplay();
   const forWhom = project.forWhom === '' ? '' : ` for ${project.forWhom}`;
   return (
-    <section className={styles['piece']}>
+    <section className={styles['project']}>
       <ProjectDrawing project={project} swatches={swatches} size={300} hasDimensions />
-      <div className={styles['pieceWords']}>
+      <div className={styles['projectWords']}>
         <h1>{project.name}</h1>
         <p>
           <Typeset text={`${outlineWords(project, length)}.`} />
@@ -32,9 +32,9 @@ export function ProjectFacts({ spread, settings }: ProjectFactsProps) {
               project.purpose === 'own' ? PURPOSE_WORDS.own : `${PURPOSE_WORDS[project.purpose]}${forWhom}`
             }
           >
-            {project.dueOn === null ? 'no day set' : longDateWords(project.dueOn, locale)}
+            {project.dueOn === null ? 'no date set' : longDateWords(project.dueOn, locale)}
           </Fact>
-          <Fact name="Seam">
+          <Fact name="Seam allowance">
             <LengthText length={settings.seamAllowance} />
           </Fact>
           <Fact name="Outer binding strip">
@@ -42,7 +42,7 @@ export function ProjectFacts({ spread, settings }: ProjectFactsProps) {
           </Fact>
           {project.hole !== null && (
             <>
-              <Fact name="Hole, cut across">
+              <Fact name="Hole to cut, across">
                 <LengthText length={project.hole.diameter} />
               </Fact>
               <Fact name="Inner binding strip">

@@ -21,7 +21,7 @@ interface ProjectSheetProps {
   readonly paper: SheetPaper;
 }
 
-/** A project for the table: the piece, its fabric, and every stage with its numbers and lines to tick by hand. */
+/** A project on paper: its sizes, its fabric, and every stage with its numbers and lines to tick by hand. */
 function ProjectSheet({ projectId, paper }: ProjectSheetProps) {
   const { value: spread, problem } = useRead('project:open', { projectId });
   const { length } = useDisplay();

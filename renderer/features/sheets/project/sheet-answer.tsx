@@ -7,11 +7,11 @@ import styles from '../paper/sheet.module.css';
 
 interface SheetAnswerProps {
   readonly answer: PaperAnswer;
-  /** With its tables too, for the stage the piece stands at. */
+  /** With its tables, for the current stage. */
   readonly isWhole: boolean;
 }
 
-/** A kept answer: its large figure and the others, the drawing beside them, and what may spoil the piece. */
+/** A saved answer: its large figure and the others, the drawing beside them, and the warnings. */
 export function SheetAnswer({ answer, isWhole }: SheetAnswerProps) {
   const { calculation, isOld, title } = answer;
   const [hero, ...others] = calculation.figures;
@@ -22,7 +22,10 @@ export function SheetAnswer({ answer, isWhole }: SheetAnswerProps) {
         <h3>
           {title}
           {isOld && (
-            <span className={styles['old']}> · the project has changed since: ask the notebook again</span>
+            <span className={styles['old']}>
+              {' '}
+              · the project has changed since: save this answer again first
+            </span>
           )}
         </h3>
         <div className={styles['answerBody']}>

@@ -10,7 +10,7 @@ export function SheetCautions({ stages }: Pick<ProjectSpread, 'stages'>) {
   const cautions = [...new Set(ahead.flatMap(({ kind }) => stageKindRecord(kind).cautions))];
   if (cautions.length === 0) return null;
   return (
-    <section className={styles['care']}>
+    <section className={styles['cautions']}>
       <h3>Caution</h3>
       <ul>
         {cautions.map((caution) => (

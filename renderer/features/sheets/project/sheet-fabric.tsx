@@ -6,7 +6,7 @@ import { LengthText, Typeset } from '#renderer/ui/answers/typeset';
 import { fabricLines } from './sheet-lines';
 import styles from '../paper/sheet.module.css';
 
-/** The fabrics of the piece: what is set aside for it and what is used up. Nothing where there is neither. */
+/** The fabrics of the project, with what is set aside and what is used; nothing when there are none. */
 export function SheetFabric({ fabric }: { readonly fabric: ProjectFabric }) {
   const { length } = useDisplay();
   const lines = fabricLines(fabric);

@@ -1,11 +1,12 @@
 import type { Calculation } from '#core/calculators/calculator';
 import { isOutOfDate } from '#core/calculators/complete-input';
 import { calculatorByName } from '#core/calculators/registry';
-import type { KeptCalculation } from '#core/contract/calculations';
+import { calculationOf } from '#core/calculators/saved-answer';
+import type { SavedCalculation } from '#core/contract/calculations';
 import type { ProjectFabric } from '#core/contract/stash';
 import type { Measurements } from '#core/domain/measurements';
 
-/** A kept answer as it goes on paper. */
+/** A saved answer as it is printed. */
 export interface PaperAnswer {
   readonly name: string;
   readonly title: string;
@@ -13,37 +14,27 @@ export interface PaperAnswer {
   readonly isOld: boolean;
 }
 
-/** The kept answers of a stage that can still be shown, those that no longer fit the project marked. */
+/** The saved answers of a stage that can be shown; those that are out of date are marked. */
 export function paperAnswers(
-  kept: readonly KeptCalculation[],
+  saved: readonly SavedCalculation[],
   measurements: Measurements,
 ): readonly PaperAnswer[] {
-  return kept.flatMap((one) => {
+  return saved.flatMap((one) => {
     const calculator = calculatorByName(one.calculator);
-    if (calculator === undefined || !isCalculation(one.answer)) return [];
+    const calculation = calculationOf(one.answer);
+    if (calculator === undefined || calculation === null) return [];
     return [
       {
         name: calculator.name,
         title: calculator.title,
-        calculation: one.answer,
+        calculation,
         isOld: isOutOfDate(one, calculator, measurements),
       },
     ];
   });
 }
 
-function isCalculation(answer: unknown): answer is Calculation {
-  return (
-    typeof answer === 'object' &&
-    answer !== null &&
-    'figures' in answer &&
-    Array.isArray(answer.figures) &&
-    'notes' in answer &&
-    'tables' in answer
-  );
-}
-
-/** One fabric of a project: how much of it is used up, (1/320 mm)², and how much is set aside of pieces of which width. */
+/** One fabric of a project: the area used, (1/320 mm)², and the pieces set aside with their width. */
 export interface FabricLine {
   readonly fabricId: string;
   readonly name: string;
@@ -52,7 +43,7 @@ export interface FabricLine {
   readonly held: readonly { readonly pieceId: string; readonly width: number; readonly length: number }[];
 }
 
-/** The fabric of a project by fabric, those it holds first; what was cut and taken back again is left out. */
+/** One line for each fabric of a project, those with something set aside first. Fabric whose cuts were all undone is left out. */
 export function fabricLines(used: ProjectFabric): readonly FabricLine[] {
   const lines = new Map<string, FabricLine>();
   for (const { piece, fabric, held } of used.held) {

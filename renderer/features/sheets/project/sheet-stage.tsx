@@ -19,7 +19,7 @@ interface SheetStageProps {
   readonly estimate: StageEstimate | undefined;
 }
 
-/** A stage: what must be so before it starts, what to tick on the way, and its numbers. A stage that is done is one line. */
+/** A stage: what to check before it starts and along the way, and its numbers. A finished stage is one line. */
 export function SheetStage({ stage, spread, answers, estimate }: SheetStageProps) {
   const isDone = stage.state === 'done';
   const isNow = currentStage(spread.stages) === stage;
@@ -42,14 +42,14 @@ export function SheetStage({ stage, spread, answers, estimate }: SheetStageProps
         .map((trip) => (
           <TripLine key={trip.id} trip={trip} />
         ))}
-      {!isDone && stage.heldUpBy !== '' && <p>Held up: {stage.heldUpBy}</p>}
+      {!isDone && stage.heldUpBy !== '' && <p>Held up by: {stage.heldUpBy}</p>}
       {!isDone && gate.length > 0 && (
-        <Lines title="Before it starts" items={gate.map((item) => [item.text, !open.has(item.id)])} />
+        <Lines title="Before you start" items={gate.map((item) => [item.text, !open.has(item.id)])} />
       )}
       {!isDone && answers.map((answer) => <SheetAnswer key={answer.name} answer={answer} isWhole={isNow} />)}
       {!isDone && others.length > 0 && (
         <Lines
-          title={gate.length > 0 || answers.length > 0 ? 'On the way' : null}
+          title={gate.length > 0 || answers.length > 0 ? 'Along the way' : null}
           items={others.map((item) => [item.text, item.isTicked])}
         />
       )}
@@ -63,7 +63,7 @@ interface LinesProps {
   readonly items: readonly (readonly [string, boolean])[];
 }
 
-/** Lines to tick by hand, two columns of them; what is ticked in the notebook is ticked here. */
+/** Lines to tick by hand, in two columns; lines ticked in the notebook are printed ticked. */
 function Lines({ title, items }: LinesProps) {
   return (
     <div className={styles['part']}>
@@ -90,7 +90,7 @@ function TripLine({ trip }: { readonly trip: Trip }) {
     trip.sentOn === null ? null : `sent ${day(trip.sentOn)}`,
     trip.promisedOn === null || trip.backOn !== null ? null : `promised ${day(trip.promisedOn)}`,
     trip.backOn === null ? null : `back ${day(trip.backOn)}`,
-    trip.askedFor === '' ? null : `asked for: ${trip.askedFor}`,
+    trip.askedFor === '' ? null : `instructions: ${trip.askedFor}`,
   ];
   return <p>{[`With ${trip.withWhom}`, ...facts.filter((fact) => fact !== null)].join(', ')}</p>;
 }

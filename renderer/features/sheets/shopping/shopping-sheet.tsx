@@ -19,7 +19,7 @@ import { EmptySheet } from '../paper/empty-sheet';
 import styles from './shopping-sheet.module.css';
 import { defineSheet } from '../sheet';
 
-/** The shopping list for the pocket: large, shop by shop, with boxes to tick by hand. */
+/** The shopping list on paper: large print, one section for each shop, with boxes to tick by hand. */
 function ShoppingSheet({ paper }: { readonly paper: SheetPaper }) {
   const opening = useOpening();
   const { value: list, problem } = useRead('shopping:list', {});
@@ -51,7 +51,7 @@ function SheetEntry({ entry }: { readonly entry: ShopEntry }) {
   const { length } = useDisplay();
   const isOwn = entry.kind === 'own';
   const amount = isOwn ? entry.line.howMuch : amountToBuy(entry.line, length);
-  const pieces = isOwn
+  const projects = isOwn
     ? (entry.line.projectName ?? '')
     : [...new Set(entry.line.shares.map(({ need }) => need.projectName))].join(', ');
   return (
@@ -67,7 +67,7 @@ function SheetEntry({ entry }: { readonly entry: ShopEntry }) {
             <Typeset text={sizeToBuy(entry.line, length)} />
           </span>
         )}
-        {pieces !== '' && <span className={styles['under']}>for {pieces}</span>}
+        {projects !== '' && <span className={styles['under']}>for {projects}</span>}
       </span>
     </li>
   );

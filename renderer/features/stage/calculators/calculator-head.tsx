@@ -1,5 +1,6 @@
-import type { Calculation, Calculator } from '#core/calculators/calculator';
+import type { Calculator } from '#core/calculators/calculator';
 import { isOutOfDate } from '#core/calculators/complete-input';
+import { calculationOf } from '#core/calculators/saved-answer';
 import type { SavedCalculation } from '#core/contract/calculations';
 import type { Measurements } from '#core/domain/measurements';
 import { QuantityText } from '#renderer/ui/answers/typeset';
@@ -24,7 +25,7 @@ export function CalculatorHead({
   onToggle,
 }: CalculatorHeadProps) {
   const isOld = kept !== null && isOutOfDate(kept, calculator, measurements);
-  const figure = kept === null ? undefined : savedAnswer(kept)?.figures[0];
+  const figure = kept === null ? undefined : calculationOf(kept.answer)?.figures[0];
   return (
     <h2 className={styles['head']}>
       <button
@@ -49,12 +50,4 @@ export function CalculatorHead({
       </button>
     </h2>
   );
-}
-
-/** The saved answer; null when the stored data is not in the form of one. */
-export function savedAnswer(kept: SavedCalculation): Calculation | null {
-  const answer = kept.answer;
-  const isCalculation =
-    typeof answer === 'object' && answer !== null && 'figures' in answer && Array.isArray(answer.figures);
-  return isCalculation ? (answer as unknown as Calculation) : null;
 }

@@ -2,6 +2,7 @@ import { useId, useState } from 'react';
 import type { Calculator } from '#core/calculators/calculator';
 import { answerCalculator, isOutOfDate, isSameData } from '#core/calculators/complete-input';
 import { formatQuantity, formatSentence } from '#core/calculators/format-quantity';
+import { calculationOf } from '#core/calculators/saved-answer';
 import type { SavedCalculation } from '#core/contract/calculations';
 import type { Measurements } from '#core/domain/measurements';
 import type { Stage } from '#core/domain/stage';
@@ -16,7 +17,6 @@ import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { SchemaForm } from '#renderer/ui/schema-form/schema-form';
 import { asObject, type PathProblem } from '#renderer/ui/schema-form/schema-values';
 import { quantityStyle, Typeset } from '#renderer/ui/answers/typeset';
-import { savedAnswer } from './calculator-head';
 import { ownPart } from './own-input';
 import styles from './numbers.module.css';
 
@@ -121,7 +121,7 @@ function savedWords(
 ): string {
   if (kept === null) return 'Not saved yet';
   const day = dateWords(dayOfInstant(kept.savedAt), display.locale, today());
-  const figure = savedAnswer(kept)?.figures[0];
+  const figure = calculationOf(kept.answer)?.figures[0];
   const what =
     figure === undefined ? 'another answer' : formatQuantity(figure.quantity, quantityStyle(display));
   if (isOld) return `Out of date: saved ${day} as ${what}, and the project has changed since`;

@@ -23,22 +23,22 @@ describe('the address of a sheet', () => {
     });
   });
 
-  it('names the shopping list, which is of no project', () => {
+  it('names the shopping list, which belongs to no project', () => {
     expect(read('shopping', 'paper=letter')).toEqual({ paper: 'letter' });
     expect(read('shopping/more')).toBeNull();
   });
 
-  it('is a whole template on A4 where it says no more', () => {
+  it('asks for a whole template on A4 by default', () => {
     expect(read(`center-template/${ID}`)).toMatchObject({ paper: 'a4', part: 'whole' });
   });
 
-  it('names nothing where the sheet, the project or the rest of it is not one of ours', () => {
+  it('names nothing when the sheet, the project or the rest is unknown', () => {
     expect(read(`poster/${ID}`)).toBeNull();
     expect(read('project/not-an-id')).toBeNull();
     expect(read(`project/${ID}/more`)).toBeNull();
   });
 
-  it('names the pieces that labels are for, where they begin, and whether they have lines', () => {
+  it('names the pieces to label, the first label to use, and whether labels have outlines', () => {
     const labels = { paper: 'a4', startAt: 1, hasLines: false };
     expect(read(`labels/fabric/${ID}`)).toEqual({ ...labels, of: { of: 'fabric', fabricId: ID } });
     expect(read(`labels/fabric/${ID}`, `piece=${OTHER}&start=7&lines=1`)).toEqual({
