@@ -1,18 +1,19 @@
 import { type Result, success } from '#core/result';
 import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { Figure, Table } from '../explanation';
-import { lengthDown, lengthNearest, lengthUp, wordsQuantity } from '../quantities';
+import { fineLength, wordsQuantity } from '../quantities';
 import { accuracyDiagram } from './diagram';
 import { accuracyFromProject, accuracyInput, type AccuracyInput } from './input';
 import { accuracyNotes } from './notes';
 import { accuracySteps } from './steps';
+import type { Spread } from './spread';
 import { type AccuracyDetails, workOutAccuracy } from './work';
 
 export const accuracy: Calculator<AccuracyInput, AccuracyDetails> = {
   name: 'accuracy',
-  version: 1,
-  title: 'How far off it may be',
-  question: 'How exact do I have to sew, and what do I measure on the way?',
+  version: 2,
+  title: 'How accurate to sew',
+  question: 'How accurately do I have to sew, and what do I measure along the way?',
   stageKinds: ['piecing'],
   input: accuracyInput,
   fromProject: accuracyFromProject,
@@ -32,34 +33,40 @@ function calculateAccuracy(input: AccuracyInput): Result<Calculation<AccuracyDet
 }
 
 function figuresOf(details: AccuracyDetails): readonly Figure[] {
-  const { block, row, column, rowsApart } = details;
-  const seam = details.seamOffForLikely;
+  const { block, row, column, rowsApart, seamOffForLikely } = details;
+  const within = (label: string, { likely, worst }: Spread): readonly Figure[] => [
+    { label: `${label}, usually within`, quantity: fineLength(likely, 'up') },
+    { label: `${label}, at worst`, quantity: fineLength(worst, 'up') },
+  ];
   const allowed: readonly Figure[] =
-    seam === null
+    seamOffForLikely === null
       ? []
-      : [{ label: 'Seams within this keep a block right, as a rule', quantity: lengthDown(seam) }];
+      : [
+          {
+            label: 'Seams within this usually keep a block right',
+            quantity: fineLength(seamOffForLikely, 'down'),
+          },
+        ];
   return [
-    { label: 'A block, as a rule within', quantity: lengthUp(block.likely) },
-    { label: 'A block, at worst', quantity: lengthUp(block.worst) },
-    { label: 'A row, as a rule within', quantity: lengthUp(row.likely) },
-    { label: 'A row, at worst', quantity: lengthUp(row.worst) },
-    { label: 'The top from end to end, as a rule within', quantity: lengthUp(column.likely) },
-    { label: 'The top from end to end, at worst', quantity: lengthUp(column.worst) },
-    { label: 'Two rows apart, as a rule within', quantity: lengthUp(rowsApart.likely) },
+    ...within('A block', block),
+    ...within('A row', row),
+    ...within('The top from end to end', column),
+    { label: 'Two rows differ, usually within', quantity: fineLength(rowsApart.likely, 'up') },
     ...allowed,
   ];
 }
 
+/** The limits are rounded inward, so that the table never allows more than the error it is made for. */
 function checkTable({ checks }: AccuracyDetails): Table {
   return {
-    title: 'Sizes to measure on the way',
-    columns: ['After', 'Should measure', 'As a rule within', 'Not under', 'Not over'],
+    title: 'Sizes to measure along the way',
+    columns: ['After', 'Should measure', 'Usually within', 'Not under', 'Not over'],
     rows: checks.map(({ label, size, likely, worst }) => [
       wordsQuantity(label),
-      lengthNearest(size),
-      lengthUp(likely),
-      lengthDown(size - worst),
-      lengthUp(size + worst),
+      fineLength(size, 'nearest'),
+      fineLength(likely, 'up'),
+      fineLength(size - worst, 'up'),
+      fineLength(size + worst, 'down'),
     ]),
   };
 }

@@ -4,7 +4,7 @@ import { rectangleAt } from '../patches/cut-shapes';
 import type { AccuracyDetails } from './work';
 import type { AccuracyInput } from './input';
 
-/** One block as sewn, with the widths to measure after each seam. */
+/** One block as sewn, with the widths to measure after each seam; a dimension line for the first six. */
 export function accuracyDiagram(input: AccuracyInput, { checks }: AccuracyDetails): Diagram {
   const { blockSize, patchesAcross, seamAllowance } = input;
   const whole = blockSize + 2 * seamAllowance;

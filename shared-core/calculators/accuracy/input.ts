@@ -6,7 +6,7 @@ import { roundDownTo } from '#core/units/rounding';
 import { outlineBounds } from '../outline/outline-measures';
 import { seamField } from '../shared-fields';
 
-/** As small as a sheet of paper is thick, as large as a seam: what a maker may be off by. */
+/** How far a cut or a seam is off: up to the usual seam allowance. */
 function offField(title: string, help: string) {
   return lengthField({ title, help, minimum: LENGTH_ZERO, maximum: lengthFromInches(1 / 4) });
 }
@@ -15,21 +15,21 @@ export const accuracyInput = z
   .object({
     seamOff: offField(
       'Your seams are off by',
-      'At most, wider or narrower than the seam allowance, on one side.',
+      'The most that the stitching is off the seam line, to either side.',
     ),
-    cutOff: offField('Your cuts are off by', 'At most, for the width of one patch.'),
-    blockSize: lengthField({ title: 'Block', help: 'Finished, from side to side.' }),
+    cutOff: offField('Your cuts are off by', 'The most that one patch is too wide or too narrow.'),
+    blockSize: lengthField({ title: 'Block size', help: 'Finished size, from side to side.' }),
     patchesAcross: countField({ title: 'Patches across a block', minimum: 1, maximum: 40 }),
     blocksAcross: countField({ title: 'Blocks across the top', minimum: 1, maximum: 60 }),
     blocksDown: countField({ title: 'Blocks down the top', minimum: 1, maximum: 60 }),
     trimsBlocks: flagField({
       title: 'Blocks are trimmed to size',
-      help: 'Squared up with the ruler before they are joined: a block is then no more off than a cut.',
+      help: 'Squared up with a ruler before they are joined. A block is then off by no more than a cut.',
     }),
     seamAllowance: seamField(),
     tolerance: lengthField({
       title: 'A block may be off by',
-      help: 'More than this cannot be eased into its neighbor.',
+      help: 'If it is off by more, it can’t be eased into the next block.',
       minimum: lengthFromInches(1 / 64),
       maximum: lengthFromInches(2),
     }),
@@ -37,7 +37,7 @@ export const accuracyInput = z
   .readonly();
 export type AccuracyInput = z.infer<typeof accuracyInput>;
 
-/** As many blocks of 9 in as the piece has room for, each of three patches, sewn within 1/32 in. */
+/** As many 9 in blocks as fit into the project, each of three patches, sewn to within 1/32 in. */
 export function accuracyFromProject({ outline, settings }: Measurements): AccuracyInput {
   const isInch = settings.unitSystem === 'inch';
   const blockSize = isInch ? lengthFromInches(9) : lengthFromMillimeters(225);

@@ -1,19 +1,19 @@
-/** How far a sum of small errors may be off, in 1/320 mm: if all go the same way, and as a rule when they go as they fall. */
+/** How far a sum of small errors may be off, in 1/320 mm: `worst` if all go the same way, `likely` if they are random. */
 export interface Spread {
   readonly worst: number;
   readonly likely: number;
 }
 
 export interface Errors {
-  /** Patches (or trimmed blocks), each off by `cutOff` at most. */
+  /** Number of patches or trimmed blocks, each off by at most `cutOff`. */
   readonly cuts: number;
   readonly cutOff: number;
-  /** Seams between them; one takes up its error twice, on the left and on the right of it. */
+  /** Number of seams between them. Each is off twice, on its left and on its right. */
   readonly seams: number;
   readonly seamOff: number;
 }
 
-/** Worst case n·c + m·2e; root of the sum of squares √(n·c² + m·(2e)²). */
+/** The worst case is n·c + m·2e, the root of the sum of squares √(n·c² + m·(2e)²). */
 export function spreadOf({ cuts, cutOff, seams, seamOff }: Errors): Spread {
   const perSeam = 2 * seamOff;
   return {
@@ -22,7 +22,7 @@ export function spreadOf({ cuts, cutOff, seams, seamOff }: Errors): Spread {
   };
 }
 
-/** The seam error that keeps the worst case within `tolerance`; nothing where cutting alone uses it up, null without seams. */
+/** The seam error that keeps the worst case within `tolerance`: 0 if the cuts alone use it up, null if there are no seams. */
 export function seamOffForWorst(
   { cuts, cutOff, seams }: Omit<Errors, 'seamOff'>,
   tolerance: number,
@@ -31,7 +31,7 @@ export function seamOffForWorst(
   return Math.max(0, tolerance - cuts * cutOff) / (2 * seams);
 }
 
-/** The same for the root of the sum of squares. */
+/** The seam error that keeps the root of the sum of squares within `tolerance`, 0 or null as above. */
 export function seamOffForLikely(
   { cuts, cutOff, seams }: Omit<Errors, 'seamOff'>,
   tolerance: number,

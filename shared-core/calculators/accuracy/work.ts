@@ -1,10 +1,10 @@
 import type { AccuracyInput } from './input';
 import { type Errors, seamOffForLikely, seamOffForWorst, type Spread, spreadOf } from './spread';
 
-/** A width to measure on the way: what it should be as sewn, and between which limits it may lie. */
+/** A width to measure along the way: its size as sewn and how far it may be off. */
 export interface CheckSize extends Spread {
   readonly label: string;
-  /** With the seam allowance on both outer sides, in 1/320 mm as all here. */
+  /** With the seam allowance on both outer sides, in 1/320 mm. */
   readonly size: number;
 }
 
@@ -12,10 +12,10 @@ export interface AccuracyDetails {
   readonly block: Spread;
   readonly row: Spread;
   readonly column: Spread;
-  /** By how much two rows may differ from each other. */
+  /** How much two rows may differ from each other. */
   readonly rowsApart: Spread;
   readonly checks: readonly CheckSize[];
-  /** The seam error that keeps a block within the tolerance; null where a block has no seam. */
+  /** The seam error that keeps a block within the tolerance; null if a block has no seam. */
   readonly seamOffForWorst: number | null;
   readonly seamOffForLikely: number | null;
 }
@@ -39,14 +39,15 @@ function errorsOf({ cutOff, seamOff }: AccuracyInput, patches: number): Errors {
   return { cuts: patches, cutOff, seams: patches - 1, seamOff };
 }
 
-/** Trimming sets every block back to the error of one cut; otherwise all its patches and seams count. */
+/** A trimmed block is off by one cut only; otherwise the errors of all its patches and seams count. */
 function spreadOfBlocks(input: AccuracyInput, blocks: number): Spread {
   return spreadOf(errorsOf(input, input.trimsBlocks ? blocks : blocks * input.patchesAcross));
 }
 
-/** After every seam of a block, then after one, two, half and all blocks of a row. */
+/** After each seam of a block, then after one, two, half and all blocks of a row. */
 function checksOf(input: AccuracyInput): readonly CheckSize[] {
-  const { blockSize, patchesAcross, blocksAcross, seamAllowance } = input;
+  const { blockSize, patchesAcross, blocksAcross, seamAllowance, trimsBlocks } = input;
+  const oneBlock = trimsBlocks ? 'One block, trimmed' : 'One block';
   const seams = 2 * seamAllowance;
   const patches = Array.from({ length: patchesAcross }, (_, index) => index + 1).map((count) => ({
     label: count === 1 ? 'One patch, cut' : `${String(count)} patches`,
@@ -58,7 +59,7 @@ function checksOf(input: AccuracyInput): readonly CheckSize[] {
     (count) => count >= 1 && count <= blocksAcross,
   );
   const blocks = counts.map((count) => ({
-    label: count === 1 ? 'One block, trimmed' : `${String(count)} blocks`,
+    label: count === 1 ? oneBlock : `${String(count)} blocks`,
     size: blockSize * count + seams,
     ...spreadOfBlocks(input, count),
   }));

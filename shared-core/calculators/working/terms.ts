@@ -18,6 +18,11 @@ export function term(symbol: string, means: string, quantity: Quantity): Term {
   return { symbol, means, quantity };
 }
 
+/** A small length from the input, shown to 1/64 in or 0.1 mm. */
+export function fineTerm(symbol: string, means: string, length: Length): Term {
+  return term(symbol, means, givenLength(length, 'fine'));
+}
+
 /** A length from the input, shown as it was entered. */
 export function givenTerm(symbol: string, means: string, length: Length): Term {
   return term(symbol, means, givenLength(length));

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { accuracy } from '#core/calculators/accuracy/accuracy';
 import type { AccuracyInput } from '#core/calculators/accuracy/input';
 import type { AccuracyDetails } from '#core/calculators/accuracy/work';
-import { formatSentence } from '#core/calculators/format-quantity';
+import { formatQuantity, formatSentence } from '#core/calculators/format-quantity';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { currencyFromCode } from '#core/units/money';
 import { lengthFromInches, lengthFromMillimeters, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
@@ -25,7 +25,7 @@ function detailsFor(changes: Partial<AccuracyInput>): AccuracyDetails {
   return answer.value.details;
 }
 
-/** Every way the errors may fall, each fully one way or the other: an independent count of what can happen. */
+/** The sum for every combination of errors, each in full one way or the other: an independent count. */
 function allWays(cuts: number, cutOff: number, seams: number, seamOff: number): readonly number[] {
   const errors = [
     ...Array.from({ length: cuts }, () => cutOff),
@@ -39,13 +39,13 @@ function allWays(cuts: number, cutOff: number, seams: number, seamOff: number): 
 const anyOff = fc.integer({ min: 0, max: inches(1 / 8) }).map(lengthFromUnits);
 
 describe('how far a block may be off', () => {
-  it('is, for three patches cut and sewn within 1/32 in: 7/32 in at worst, 0.105 in as a rule (derived)', () => {
+  it('is 7/32 in at worst and usually within 0.105 in for three patches cut and sewn to within 1/32 in (derived)', () => {
     const { block } = detailsFor({});
     expect(block.worst).toBe(inches(7 / 32));
     expect(block.likely / UNITS_PER_INCH).toBeCloseTo(Math.sqrt(3 + 8) / 32, 9);
   });
 
-  it('is the largest and the root-mean-square of all ways the errors can fall', () => {
+  it('is the largest and the root mean square of all combinations of errors', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 5 }), anyOff, anyOff, (patches, cutOff, seamOff) => {
         const { block } = detailsFor({ patchesAcross: patches, cutOff, seamOff });
@@ -57,7 +57,7 @@ describe('how far a block may be off', () => {
     );
   });
 
-  it('never is more as a rule than at worst, and grows with every error and every patch', () => {
+  it('is never larger usually than at worst, and grows with every patch', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 39 }), anyOff, anyOff, (patchesAcross, cutOff, seamOff) => {
         const now = detailsFor({ patchesAcross, cutOff, seamOff });
@@ -71,24 +71,24 @@ describe('how far a block may be off', () => {
     );
   });
 
-  it('is nothing for a maker who is never off', () => {
+  it('is 0 if cuts and seams are never off', () => {
     const { block, row, column } = detailsFor({ cutOff: lengthFromUnits(0), seamOff: lengthFromUnits(0) });
     expect([block, row, column]).toEqual(Array(3).fill({ worst: 0, likely: 0 }));
   });
 });
 
 describe('a row of blocks', () => {
-  it('adds up all patches and seams of its blocks', () => {
+  it('adds the errors of all patches and seams of its blocks', () => {
     const { row } = detailsFor({ patchesAcross: 3, blocksAcross: 4 });
     expect(row.worst).toBe(detailsFor({ patchesAcross: 12 }).block.worst);
   });
 
-  it('forgets what happened inside blocks that are trimmed to size', () => {
+  it('does not count the errors inside blocks that are trimmed to size', () => {
     const { row } = detailsFor({ patchesAcross: 3, blocksAcross: 4, trimsBlocks: true });
     expect(row.worst).toBe(inches(4 / 32 + 6 / 32));
   });
 
-  it('may differ from the next row by twice as much at worst and by √2 as a rule', () => {
+  it('may differ from the next row by twice its error at worst and usually by √2 times its error', () => {
     const { row, rowsApart } = detailsFor({});
     expect(rowsApart.worst).toBe(2 * row.worst);
     expect(rowsApart.likely).toBeCloseTo(Math.SQRT2 * row.likely, 9);
@@ -97,12 +97,12 @@ describe('a row of blocks', () => {
 
 describe('the check sizes', () => {
   // Common practice: four 5 in squares make 9 1/2 in; three 2 1/2 in strips make 6 1/2 in.
-  it('of three strips cut 2½ in are 2½, 4½ and 6½ in', () => {
+  it('are 2½, 4½ and 6½ in for three strips cut at 2½ in', () => {
     const { checks } = detailsFor({ blockSize: inches(6), patchesAcross: 3, blocksAcross: 1 });
     expect(checks.slice(0, 3).map(({ size }) => size)).toEqual([2.5, 4.5, 6.5].map(inches));
   });
 
-  it('end with the whole row and never name one width twice', () => {
+  it('end with the whole row and have different labels', () => {
     fc.assert(
       fc.property(
         fc.integer({ min: 1, max: 12 }),
@@ -119,8 +119,8 @@ describe('the check sizes', () => {
   });
 });
 
-describe('the seam error that is allowed', () => {
-  it('brings the block back to just the tolerance', () => {
+describe('the allowed seam error', () => {
+  it('makes the error of a block equal to the tolerance', () => {
     fc.assert(
       fc.property(fc.integer({ min: 2, max: 12 }), anyOff, (patchesAcross, cutOff) => {
         const tolerance = inches(2);
@@ -135,14 +135,14 @@ describe('the seam error that is allowed', () => {
     );
   });
 
-  it('is nothing where cutting alone uses the tolerance up, and not asked of a block of one patch', () => {
+  it('is 0 if the cuts alone use up the tolerance, and null for a block of one patch', () => {
     const tight = detailsFor({ patchesAcross: 5, cutOff: inches(1 / 8), tolerance: inches(1 / 8) });
     expect([tight.seamOffForWorst, tight.seamOffForLikely]).toEqual([0, 0]);
     expect(detailsFor({ patchesAcross: 1 }).seamOffForWorst).toBeNull();
   });
 });
 
-it('warns where a block is as a rule further off than can be eased, with the size', () => {
+it('warns with the size if a block is usually off by more than can be eased', () => {
   const answer = accuracy.calculate(inputWith({ seamOff: inches(1 / 16) }));
   const style = {
     display: { system: 'inch', inchStep: 32 },
@@ -152,7 +152,7 @@ it('warns where a block is as a rule further off than can be eased, with the siz
   const notes = answer.ok ? answer.value.notes : [];
   const warnings = notes.filter(({ kind }) => kind === 'warning').map((note) => formatSentence(note, style));
   expect(warnings).toHaveLength(1);
-  expect(warnings[0]).toContain('off by 3/16 in');
+  expect(warnings[0]).toContain('off by up to 3/16 in');
 });
 
 const answerFor = (changes: Partial<AccuracyInput>) => {
@@ -161,15 +161,17 @@ const answerFor = (changes: Partial<AccuracyInput>) => {
   return answer.value;
 };
 
-describe('what is said of an error', () => {
-  const saidOf = (changes: Partial<AccuracyInput>) =>
-    answerFor(changes).notes.map(({ says }) => says.slice(0, 12));
-  const warning = 'A block is o';
+describe('the notes', () => {
+  const notesFor = (changes: Partial<AccuracyInput>) =>
+    answerFor(changes)
+      .notes.filter(({ kind }) => kind !== 'caution')
+      .map(({ says }) => says.slice(0, 12));
+  const warning = 'A block is u';
   const atWorst = 'If all error';
-  const trimming = 'Trimmed to s';
+  const trimming = 'Trimmed bloc';
   const always = 'A seam that ';
 
-  // Four cuts off by c and nothing else are off by 2c as a rule and 4c at worst (derived).
+  // Four cuts, each off by c, are usually within 2c and off by 4c at worst (derived).
   const cutsOnly = { patchesAcross: 4, blocksAcross: 1, seamOff: inches(0), cutOff: inches(1 / 32) };
 
   it.each([
@@ -178,21 +180,24 @@ describe('what is said of an error', () => {
     [1 / 9, [atWorst, trimming, always]],
     [1 / 8, [always]],
     [1, [always]],
-  ])('that is 1/16 in as a rule and 1/8 in at worst, where %d in can be eased', (tolerance, said) => {
-    expect(
-      saidOf({ ...cutsOnly, tolerance: lengthFromUnits(Math.round(tolerance * UNITS_PER_INCH)) }),
-    ).toEqual(said);
-  });
+  ])(
+    'for an error usually within 1/16 in and 1/8 in at worst, if %d in can be eased',
+    (tolerance, starts) => {
+      expect(
+        notesFor({ ...cutsOnly, tolerance: lengthFromUnits(Math.round(tolerance * UNITS_PER_INCH)) }),
+      ).toEqual(starts);
+    },
+  );
 
-  it('does not send a maker to trim blocks who trims them', () => {
+  it('do not suggest trimming if blocks are trimmed already', () => {
     const rows = { ...cutsOnly, blocksAcross: 5, tolerance: inches(1 / 8) };
-    expect(saidOf(rows)).toEqual([trimming, always]);
-    expect(saidOf({ ...rows, trimsBlocks: true, tolerance: inches(1 / 64) })).toEqual([warning, always]);
+    expect(notesFor(rows)).toEqual([trimming, always]);
+    expect(notesFor({ ...rows, trimsBlocks: true, tolerance: inches(1 / 64) })).toEqual([warning, always]);
   });
 });
 
 describe('the sizes to measure', () => {
-  it('go patch by patch through a block, then by one, two, half and all blocks of a row', () => {
+  it('are those after each patch of a block, then after one, two, half and all blocks of a row', () => {
     const namesOf = (blocksAcross: number) =>
       detailsFor({ patchesAcross: 2, blocksAcross, blockSize: inches(9) }).checks.map(({ label, size }) => [
         label,
@@ -202,14 +207,41 @@ describe('the sizes to measure', () => {
     const block = [
       ['One patch, cut', 5],
       ['2 patches', 9.5],
-      ['One block, trimmed', 9.5],
+      ['One block', 9.5],
     ];
     expect(namesOf(1)).toEqual(block);
     expect(namesOf(7)).toEqual([...block, ['2 blocks', 18.5], ['3 blocks', 27.5], ['7 blocks', 63.5]]);
     expect(namesOf(8)).toEqual([...block, ['2 blocks', 18.5], ['4 blocks', 36.5], ['8 blocks', 72.5]]);
   });
 
-  it('say between which sizes each may lie: a cut of 3 1/2 in, off by 1/32 in', () => {
+  it('name a block trimmed only if blocks are trimmed', () => {
+    const labels = (trimsBlocks: boolean) => detailsFor({ trimsBlocks }).checks.map(({ label }) => label);
+    expect(labels(false)).toContain('One block');
+    expect(labels(true)).toContain('One block, trimmed');
+  });
+
+  it('print limits that allow no more than the error: a cut of 3 1/2 in, off by 1/32 in', () => {
+    const style = {
+      display: { system: 'inch', inchStep: 8 },
+      currency: currencyFromCode('USD'),
+      locale: 'en-US',
+    } as const;
+    const { tables, figures, explanation } = answerFor({ cutOff: inches(1 / 32), seamOff: inches(1 / 32) });
+    const printed = tables[0]!.rows[0]!.map((cell) => formatQuantity(cell, style));
+    expect(printed).toEqual(['One patch, cut', '3½ in', '1/32 in', '3 15/32 in', '3 17/32 in']);
+    expect(formatQuantity(figures[0]!.quantity, style)).toBe('7/64 in');
+    const terms = explanation[0]!.terms.map(({ symbol, quantity }) => [
+      symbol,
+      formatQuantity(quantity, style),
+    ]);
+    expect(terms).toEqual([
+      ['n', '3'],
+      ['c', '1/32 in'],
+      ['e', '1/32 in'],
+    ]);
+  });
+
+  it('have limits: a cut of 3 1/2 in may be off by 1/32 in', () => {
     const [row] = answerFor({ cutOff: inches(1 / 32), seamOff: inches(0), blockSize: inches(9) }).tables[0]!
       .rows;
     const exact = row!.map((cell) => (cell.kind === 'length' ? cell.exact / UNITS_PER_INCH : cell.kind));
@@ -217,9 +249,9 @@ describe('the sizes to measure', () => {
   });
 });
 
-it('heads the answer with the error of block, row and top, and the seam that is allowed where there is one', () => {
+it('shows the errors of block, row and top first, and then the allowed seam error if there is a seam', () => {
   const labels = (patchesAcross: number) => answerFor({ patchesAcross }).figures.map(({ label }) => label);
-  expect(labels(3).at(-1)).toBe('Seams within this keep a block right, as a rule');
+  expect(labels(3).at(-1)).toBe('Seams within this usually keep a block right');
   expect(labels(1)).toEqual(labels(3).slice(0, -1));
   expect(labels(1)).toHaveLength(7);
   expect(answerFor({ patchesAcross: 1 }).explanation).toHaveLength(7);
@@ -231,13 +263,13 @@ describe('starting from a project', () => {
     [45, 60, 5, 6],
     [44, 8, 4, 1],
     [120, 300, 13, 33],
-  ])('of %d by %d in lays %d by %d blocks of 9 in', (width, length, blocksAcross, blocksDown) => {
+  ])('of %d by %d in starts with %d by %d blocks of 9 in', (width, length, blocksAcross, blocksDown) => {
     const outline = { shape: 'rectangle', width: inches(width), length: inches(length) } as const;
     const start = accuracy.fromProject({ outline, hole: null, hasSlit: false, settings: STARTING_HABITS });
     expect(start).toMatchObject({ blocksAcross, blocksDown, blockSize: inches(9), tolerance: inches(1 / 8) });
   });
 
-  it('in metric takes blocks of 22.5 cm sewn within 0.8 mm, and never more of them than can be asked for', () => {
+  it('in metric units starts with 22.5 cm blocks sewn to within 0.8 mm, and no more blocks than the field allows', () => {
     const outline = { shape: 'square', side: lengthFromMillimeters(20_000) } as const;
     const settings = METRIC_HABITS;
     expect(accuracy.fromProject({ outline, hole: null, hasSlit: false, settings })).toMatchObject({
@@ -257,7 +289,7 @@ describe('the drawing of a block', () => {
     return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
   };
 
-  it('is its patches side by side, the outer ones with their seam allowance, in turns light and dark', () => {
+  it('shows its patches side by side in two fabrics by turns, the outer ones with their seam allowance', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 12 }), (patchesAcross) => {
         const { diagram } = answerFor({ patchesAcross, blockSize: inches(9), seamAllowance: inches(1 / 4) });
@@ -289,7 +321,7 @@ describe('the drawing of a block', () => {
     );
   });
 
-  it('has a dimension line over it for each of its first six widths, all from its left edge, none over another', () => {
+  it('has a dimension line above it for each of its first six widths, all from its left edge, none on top of another', () => {
     for (const patchesAcross of [1, 3, 6, 9]) {
       const { diagram, details } = answerFor({ patchesAcross, blockSize: inches(9) });
       const edge = inches(9.5) / 6;
