@@ -6,7 +6,7 @@ import { useWorkshop } from '#renderer/bridge/workshop';
 import { DisplayContext } from '#renderer/ui/base/display';
 import { makeRouter } from './routes';
 
-/** The whole window. */
+/** Everything in the window. */
 export function App() {
   const [client] = useState(makeQueryClient);
   return (
@@ -34,7 +34,7 @@ function Notebook() {
   );
 }
 
-/** The notebook speaks English; of its kinds of English, the first that the system prefers. */
+/** The interface is in English; dates and numbers follow the first kind of English that the system prefers. */
 function englishLocale(): string {
   return navigator.languages.find((language) => language.startsWith('en')) ?? 'en-GB';
 }

@@ -9,7 +9,7 @@ import { StartClockDialog } from './start-clock-dialog';
 import { StopClockDialog } from './stop-clock-dialog';
 import styles from './clock.module.css';
 
-/** The one clock, on every page: what it runs on and for how long; without one, the way to start it. */
+/** The one clock, on every page: the stage it runs on and for how long, or a button to start it. */
 export function Clock() {
   const { value: running } = useRead('clock:state', {});
   const [isStarting, setIsStarting] = useState(false);
@@ -28,7 +28,7 @@ export function Clock() {
   );
 }
 
-/** A clock that runs. One that looks forgotten is asked about once, as soon as it is seen. */
+/** The running clock. One that looks forgotten opens its dialog once, as soon as it is shown. */
 function Running({ running }: { readonly running: RunningClock }) {
   const now = useNow();
   const forgotten = forgottenWhy(running, now, today(new Date(now)));
@@ -42,7 +42,7 @@ function Running({ running }: { readonly running: RunningClock }) {
       <Link to={`/projects/${running.projectId}/stages/${running.stageId}`} className={styles['what']}>
         {running.stageName}
       </Link>
-      <span className={styles['piece']}>{running.projectName}</span>
+      <span className={styles['project']}>{running.projectName}</span>
       <Button isSmall onClick={() => setAsked('asking')}>
         Stop the clock
       </Button>
@@ -53,14 +53,14 @@ function Running({ running }: { readonly running: RunningClock }) {
   );
 }
 
+/** Often enough for a clock that shows minutes. */
 const EVERY_MS = 15_000;
 
-/** The time, looked at often enough for a clock that shows minutes. */
 function useNow(): number {
   const [now, setNow] = useState(() => Date.now());
   useEffect(() => {
-    const look = window.setInterval(() => setNow(Date.now()), EVERY_MS);
-    return () => window.clearInterval(look);
+    const timer = window.setInterval(() => setNow(Date.now()), EVERY_MS);
+    return () => window.clearInterval(timer);
   }, []);
   return now;
 }

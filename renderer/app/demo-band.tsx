@@ -4,7 +4,7 @@ import { useOpening } from '#renderer/bridge/workshop';
 import { Button } from '#renderer/ui/page/button';
 import styles from './frame.module.css';
 
-/** In the demo workshop: says so, quietly and always, and shows the way back. */
+/** In the demo workshop, says so on every page and shows the way back. */
 export function DemoBand() {
   const opening = useOpening();
   const leaving = useWrite('shell:leave-demo');
@@ -18,7 +18,7 @@ export function DemoBand() {
   return (
     <aside className={styles['demo']} aria-label="Demo workshop">
       <span>
-        You are looking round the demo workshop. Everything in it is invented; your own notebook is untouched.
+        This is the demo workshop. Everything in it is invented, and your own notebook is untouched.
       </span>
       <Button look="quiet" isSmall onClick={leave} disabled={leaving.isWriting}>
         Back to my notebook

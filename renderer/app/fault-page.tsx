@@ -4,18 +4,17 @@ import { Notice } from '#renderer/ui/page/notice';
 import { Page } from '#renderer/ui/page/page';
 import { messageOf } from '#core/message-of';
 
-/** What stands in place of a page that could not be drawn. Nothing kept is touched, and forms keep what was typed. */
+/** Shown in place of a page that could not be drawn. */
 export function FaultPage() {
   const error = useRouteError();
   const detail = messageOf(error);
   return (
     <Page title="This page could not be drawn">
       <Notice kind="warning" title="What happened">
-        A fault in the notebook itself: {detail}. Everything you kept is safe, and what you were typing in a
-        form is still there.
+        Something in Ringbound went wrong: {detail}. What you saved is on disk. Try drawing the page again.
       </Notice>
       <div>
-        <Button onClick={() => window.location.reload()}>Draw it again</Button>{' '}
+        <Button onClick={() => window.location.reload()}>Draw the page again</Button>{' '}
         <ButtonLink to="/">Go to the bench</ButtonLink>
       </div>
     </Page>
@@ -24,8 +23,8 @@ export function FaultPage() {
 
 export function NotFoundPage() {
   return (
-    <Page title="There is nothing here">
-      <p>The page you asked for is not in this notebook. It may have been deleted; Undo brings it back.</p>
+    <Page title="This page doesn’t exist">
+      <p>What you’re looking for isn’t in this notebook. If it was deleted, Undo brings it back.</p>
       <div>
         <ButtonLink to="/">Go to the bench</ButtonLink>
       </div>

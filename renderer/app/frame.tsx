@@ -14,10 +14,10 @@ import { useScannedCode } from './scanned-code';
 import { useWindowKeys } from './window-keys';
 import styles from './frame.module.css';
 
-/** The notebook round every page: its spine on the left, its hem below with the last change and the page's main action. */
+/** The frame around every page: places on the left; the last change and the page's main action at the bottom. */
 export function Frame() {
   const [actionPlace, setActionPlace] = useState<HTMLElement | null>(null);
-  const [areChangesShown, setAreChangesShown] = useState(false);
+  const [isHistoryShown, setIsHistoryShown] = useState(false);
   const [areShortcutsShown, setAreShortcutsShown] = useState(false);
   const visit = useVisit();
   const frame = useMemo(() => ({ actionPlace, visit }), [actionPlace, visit]);
@@ -26,7 +26,11 @@ export function Frame() {
   useFieldLeftOnClose();
   const byCode = useFindByCode();
   useScannedCode((code) => void byCode.find(code));
-  useWindowKeys({ undo: lastChange.undo, redo: lastChange.redo, showShortcuts: () => setAreShortcutsShown(true) });
+  useWindowKeys({
+    undo: lastChange.undo,
+    redo: lastChange.redo,
+    showShortcuts: () => setAreShortcutsShown(true),
+  });
   return (
     <PageFrameContext value={frame}>
       <div className={styles['frame']}>
@@ -48,8 +52,8 @@ export function Frame() {
           </nav>
           <div className={styles['foot']}>
             <Clock />
-            <Button look="quiet" isSmall onClick={() => setAreChangesShown(true)}>
-              What was done
+            <Button look="quiet" isSmall onClick={() => setIsHistoryShown(true)}>
+              History
             </Button>
             <Button look="quiet" isSmall onClick={() => setAreShortcutsShown(true)}>
               Keyboard shortcuts
@@ -70,13 +74,13 @@ export function Frame() {
         </div>
       </div>
       {byCode.dialog}
-      {areChangesShown && <HistoryDialog onClose={() => setAreChangesShown(false)} />}
+      {isHistoryShown && <HistoryDialog onClose={() => setIsHistoryShown(false)} />}
       {areShortcutsShown && <ShortcutsDialog onClose={() => setAreShortcutsShown(false)} />}
     </PageFrameContext>
   );
 }
 
-/** A name for each visit of a page; null on the page the window opened with, which must not take the focus. A search is no visit. */
+/** Changes with each visit to a page. Null on the first page, which must not take the focus. A changed search is no visit. */
 function useVisit(): string | null {
   const { pathname } = useLocation();
   const [visit, setVisit] = useState({ pathname, count: 0 });
@@ -84,7 +88,7 @@ function useVisit(): string | null {
   return visit.count === 0 ? null : String(visit.count);
 }
 
-/** A page opens at its top, and where it was left when the maker comes back to it. */
+/** A page opens at its top the first time, and later where it was left. */
 function useKeptScroll() {
   const { pathname } = useLocation();
   const scroller = useRef<HTMLElement>(null);
@@ -101,7 +105,7 @@ function useKeptScroll() {
   return scroller;
 }
 
-/** The address belongs to the router, so the link moves the focus itself. */
+/** The hash of the address belongs to the router, so the link moves the focus itself. */
 function skipToPage(event: React.MouseEvent): void {
   event.preventDefault();
   document.querySelector<HTMLElement>('main h1')?.focus();

@@ -7,14 +7,14 @@ import { useDisplay } from '#renderer/ui/base/display';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import styles from './history-dialog.module.css';
 
-/** Everything that was done, in words, the newest first: back to any of it, or forward again. */
+/** Every change of the notebook, newest first, with a button to undo back to it or redo up to it. */
 export function HistoryDialog({ onClose }: { readonly onClose: () => void }) {
   const { value: list } = useRead('change:list', {});
   const going = useWrite('change:go-to');
   const goTo = (change: PastChange) => void going.write({ changeId: change.id });
   return (
     <Dialog
-      title="What was done"
+      title="History"
       isWide
       onClose={onClose}
       foot={
@@ -23,15 +23,13 @@ export function HistoryDialog({ onClose }: { readonly onClose: () => void }) {
         </Button>
       }
     >
-      {list !== undefined && list.done.length + list.undone.length === 0 && (
-        <p>Nothing has been changed yet that could be taken back.</p>
-      )}
+      {list !== undefined && list.done.length + list.undone.length === 0 && <p>Nothing to undo yet.</p>}
       {list !== undefined && list.undone.length > 0 && (
-        <section aria-label="Taken back">
-          <h3>Taken back</h3>
+        <section aria-label="Undone">
+          <h3>Undone</h3>
           <HistoryLines
             changes={list.undone.toReversed()}
-            verb="Do again up to here"
+            verb="Redo up to here"
             isBusy={going.isWriting}
             onGo={goTo}
           />
@@ -40,7 +38,7 @@ export function HistoryDialog({ onClose }: { readonly onClose: () => void }) {
       {list !== undefined && list.done.length > 0 && (
         <section aria-label="Done">
           <h3>Done</h3>
-          <HistoryLines changes={list.done} verb="Take back to here" isBusy={going.isWriting} onGo={goTo} />
+          <HistoryLines changes={list.done} verb="Undo back to here" isBusy={going.isWriting} onGo={goTo} />
         </section>
       )}
       <ProblemNotice problem={going.problem} />

@@ -3,7 +3,7 @@ import { useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { UndoBar } from '#renderer/ui/page/undo-bar';
 
-/** What the line at the foot of the window tells: nothing until something has been changed since the window opened. */
+/** What the line at the bottom of the window is about: nothing until the first change since the window opened. */
 type LastStep =
   | { readonly step: 'none' | 'change' }
   | { readonly step: 'undo' | 'redo' | 'refused'; readonly says: string };
@@ -14,7 +14,7 @@ export interface LastChange {
   readonly redo: () => void;
 }
 
-/** The last change, as the store words it, and the ways back and forth. */
+/** The bar with the last change in the store's words, and the calls to undo and redo. */
 export function useLastChange(): LastChange {
   const { value: state } = useRead('change:state', {});
   const [last, setLast] = useState<LastStep>({ step: 'none' });
@@ -39,7 +39,11 @@ export function useLastChange(): LastChange {
   const canUndo = state !== undefined && state.undo !== null;
   const canRedo = state !== undefined && state.redo !== null;
   const says = lastWords(last, state?.undo ?? null);
-  return { bar: <UndoBar {...{ says, canUndo, canRedo }} onUndo={undo} onRedo={redo} />, undo, redo };
+  return {
+    bar: <UndoBar says={says} canUndo={canUndo} canRedo={canRedo} onUndo={undo} onRedo={redo} />,
+    undo,
+    redo,
+  };
 }
 
 function lastWords(last: LastStep, undoWords: string | null): string | null {
@@ -51,18 +55,18 @@ function lastWords(last: LastStep, undoWords: string | null): string | null {
     case 'undo':
       return `Undone: ${last.says}`;
     case 'redo':
-      return `Done again: ${last.says}`;
+      return `Redone: ${last.says}`;
     case 'refused':
       return last.says;
   }
 }
 
-/** Hears of every change of the workshop, except the undoing and redoing themselves. */
-function useAfterEveryWrite(hear: () => void): void {
+/** Calls `onWrite` after every successful change of the workshop, except undo and redo. */
+function useAfterEveryWrite(onWrite: () => void): void {
   const client = useQueryClient();
-  const listener = useRef(hear);
+  const listener = useRef(onWrite);
   useLayoutEffect(() => {
-    listener.current = hear;
+    listener.current = onWrite;
   });
   useEffect(
     () =>

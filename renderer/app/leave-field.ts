@@ -1,9 +1,6 @@
 import { useEffect } from 'react';
 
-/**
- * A field keeps what was typed when it is left. When the window closes with the caret still in one, it is left first, so that
- * the last words typed are kept like all others.
- */
+/** A field saves on blur, so this blurs the field in use before the window closes. Otherwise the last typed words would be lost. */
 export function useFieldLeftOnClose(): void {
   useEffect(() => {
     const leave = () => {

@@ -2,21 +2,21 @@ import { useEffect, useLayoutEffect, useRef } from 'react';
 import { type PieceCode, parsePieceCode } from '#core/stash/piece-code';
 import { isTextField } from './text-field';
 
-/** A key as it went down: the character it gave, the place on the keyboard it lies at, and when, in milliseconds. */
-interface HeardKey {
+/** A pressed key: its character, its position on the keyboard, and the time in milliseconds. */
+interface PressedKey {
   readonly key: string;
   readonly code: string;
   readonly timeStamp: number;
 }
 
-/** A scanner types a character every few milliseconds; nobody types nine by hand without once taking longer than this. */
+/** A scanner types a character every few milliseconds. Nobody types nine by hand without one longer gap. */
 const LONGEST_GAP_MS = 50;
 
 /**
- * The code that these keys are, if they are one and nothing else. A scanner that is set to another keyboard than this one still
- * presses the right keys, so that their places are read where their characters make no code.
+ * The piece code that these keys spell, or null. A scanner set to another keyboard layout gives wrong characters from the right
+ * keys, so the positions of the keys are tried too.
  */
-function codeOfKeys(keys: readonly HeardKey[]): PieceCode | null {
+function codeOfKeys(keys: readonly PressedKey[]): PieceCode | null {
   const [typed, pressed] = [
     parsePieceCode(keys.map(({ key }) => key).join('')),
     parsePieceCode(keys.map(({ code }) => code.replace(/^(Key|Digit|Numpad)/, '')).join('')),
@@ -26,40 +26,39 @@ function codeOfKeys(keys: readonly HeardKey[]): PieceCode | null {
 }
 
 /**
- * Hears a scanner that types a code and Enter anywhere in the window. While a field has the focus, or a dialog asks something,
- * the code is not followed, as what stands there would be left behind: the characters go into the field like any others, for the
- * maker to see and take out, and the Enter after them sends nothing off. The search of the stash is meant for them and hears the
- * Enter itself.
+ * Calls `onCode` when a scanner types a code and Enter anywhere in the window. While a field has the focus or a dialog with a
+ * form is open, the code is not followed, since leaving would lose what is entered there: the characters go into the field,
+ * and the Enter is dropped so that it submits nothing. The stash search handles Enter itself.
  */
-export function useScannedCode(follow: (code: PieceCode) => void): void {
-  const latest = useRef(follow);
+export function useScannedCode(onCode: (code: PieceCode) => void): void {
+  const latest = useRef(onCode);
   useLayoutEffect(() => {
-    latest.current = follow;
+    latest.current = onCode;
   });
   useEffect(() => {
-    let heard: HeardKey[] = [];
-    const hear = (event: KeyboardEvent): void => {
+    let keys: PressedKey[] = [];
+    const onKey = (event: KeyboardEvent): void => {
       if (event.key === 'Shift' || event.key === 'CapsLock') return;
       const { key, code, timeStamp } = event;
       const isPlain = !event.ctrlKey && !event.metaKey && !event.altKey && !event.isComposing;
       if (isPlain && key.length === 1) {
-        const last = heard.at(-1);
-        if (last !== undefined && timeStamp - last.timeStamp > LONGEST_GAP_MS) heard = [];
-        heard.push({ key, code, timeStamp });
+        const last = keys.at(-1);
+        if (last !== undefined && timeStamp - last.timeStamp > LONGEST_GAP_MS) keys = [];
+        keys.push({ key, code, timeStamp });
         return;
       }
-      const isInTime = timeStamp - (heard.at(-1)?.timeStamp ?? 0) <= LONGEST_GAP_MS;
-      const scanned = isPlain && key === 'Enter' && isInTime ? codeOfKeys(heard) : null;
-      heard = [];
+      const isInTime = timeStamp - (keys.at(-1)?.timeStamp ?? 0) <= LONGEST_GAP_MS;
+      const scanned = isPlain && key === 'Enter' && isInTime ? codeOfKeys(keys) : null;
+      keys = [];
       if (scanned === null) return;
       event.preventDefault();
       if (isFieldInUse()) return;
-      // Whatever has the focus, such as a button, is not what the Enter was meant for.
+      // The Enter belongs to the code, not to a button that has the focus.
       event.stopPropagation();
       latest.current(scanned);
     };
-    window.addEventListener('keydown', hear, true);
-    return () => window.removeEventListener('keydown', hear, true);
+    window.addEventListener('keydown', onKey, true);
+    return () => window.removeEventListener('keydown', onKey, true);
   }, []);
 }
 

@@ -6,7 +6,7 @@ import { Dialog } from '#renderer/ui/page/dialog';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import styles from './clock.module.css';
 
-/** On which stage the clock should run: those in hand first, then those that could begin. */
+/** Asks which stage to start the clock on: stages in progress first, then those that can start. */
 export function StartClockDialog({ onClose }: { readonly onClose: () => void }) {
   const glances = useRead('project:list', { archived: false }).value?.items ?? [];
   const starting = useWrite('clock:start');
@@ -16,8 +16,8 @@ export function StartClockDialog({ onClose }: { readonly onClose: () => void }) 
     if (started.ok) onClose();
   };
   return (
-    <Dialog title="Start the clock on" onClose={onClose} foot={<Button onClick={onClose}>Not now</Button>}>
-      {choices.length === 0 && <p>Nothing is in hand, and nothing can be begun.</p>}
+    <Dialog title="Start the clock" onClose={onClose} foot={<Button onClick={onClose}>Cancel</Button>}>
+      {choices.length === 0 && <p>No stage is in progress, and none can start.</p>}
       <ul className={styles['choices']}>
         {choices.map(({ stage, project }) => (
           <li key={stage.id} className={styles['line']}>
@@ -25,7 +25,7 @@ export function StartClockDialog({ onClose }: { readonly onClose: () => void }) 
               <span>
                 {stage.name} · {STAGE_STATE_WORDS[stage.state]}
               </span>
-              <span className={styles['piece']}>{project.name}</span>
+              <span className={styles['project']}>{project.name}</span>
             </span>
             <Button
               isSmall

@@ -9,13 +9,11 @@ import {
 import { formatMinutes, type Minutes } from '#core/units/minutes';
 import { useWrite } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
-import { Button } from '#renderer/ui/page/button';
-import { Dialog } from '#renderer/ui/page/dialog';
-import { Form } from '#renderer/ui/fields/form';
+import { workDone, WorkDoneFields } from '#renderer/shared/work-done-fields';
 import { MinutesField } from '#renderer/ui/fields/minutes-field';
-import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { TextField } from '#renderer/ui/fields/text-field';
-import { WorkDoneFields, workDone } from '../shared/work-done-fields';
+import { Button } from '#renderer/ui/page/button';
+import { DialogForm, useDialogSave } from '#renderer/ui/page/dialog-form';
 import styles from './clock.module.css';
 
 interface StopClockDialogProps {
@@ -24,62 +22,65 @@ interface StopClockDialogProps {
   readonly onClose: () => void;
 }
 
-/** Stops the clock: how long it was (as it ran, rounded by setting), and what got done. A forgotten one asks how long it was in truth. */
+/** Stops the clock and saves the time, rounded as the settings say, and what got done. A forgotten clock asks for the real time. */
 export function StopClockDialog({ running, forgotten, onClose }: StopClockDialogProps) {
   const { settings } = useWorkshop();
   const [ran] = useState(() => clockMinutes(running.startedAt, Date.now()));
   const [minutes, setMinutes] = useState<Minutes | null>(
     forgotten === null ? roundedMinutes(ran, settings.clockStepMinutes) : null,
   );
-  const [what, setWhat] = useState<WorkMeasure | null>(null);
+  const [measure, setMeasure] = useState<WorkMeasure | null>(null);
   const [amount, setAmount] = useState<number | null>(null);
   const [note, setNote] = useState('');
-  const stopping = useWrite('clock:stop');
-  const dropping = useWrite('work:delete');
-  const stop = async () => {
-    if (minutes === null || minutes === 0) return;
-    const stopped = await stopping.write({ minutes, done: workDone(what, amount), note });
-    if (stopped.ok) onClose();
-  };
-  const drop = async () => {
-    const dropped = await dropping.write({ workId: running.id });
-    if (dropped.ok) onClose();
-  };
+  const stopping = useDialogSave(useWrite('clock:stop'), onClose);
+  const deleting = useDialogSave(useWrite('work:delete'), onClose);
   return (
-    <Dialog
-      title={forgotten === null ? `Stop the clock on “${running.stageName}”` : 'Was the clock forgotten?'}
+    <DialogForm
+      title={forgotten === null ? `Stop the clock on “${running.stageName}”` : 'Did you forget the clock?'}
+      saving={{
+        isSaving: stopping.isSaving || deleting.isSaving,
+        problem: stopping.problem ?? deleting.problem,
+      }}
+      onSave={() => {
+        if (minutes !== null && minutes !== 0)
+          stopping.save({ minutes, done: workDone(measure, amount), note });
+      }}
       onClose={onClose}
-      foot={
-        <>
-          <Button look="quiet" onClick={() => void drop()}>
-            Throw the time away
-          </Button>
-          <Button onClick={onClose}>{forgotten === null ? 'Let it run' : 'I am still at it'}</Button>
-          <Button look="main" type="submit" form="stop-clock" disabled={stopping.isWriting}>
-            Keep the time
-          </Button>
-        </>
+      className={styles['form']}
+      before={forgotten !== null && <ForgottenWords {...{ running, ran, forgotten }} />}
+      buttons={
+        <Button
+          look="quiet"
+          disabled={deleting.isSaving}
+          onClick={() => deleting.save({ workId: running.id })}
+        >
+          Delete this time
+        </Button>
       }
     >
-      {forgotten !== null && (
-        <p>
-          It has been running on “{running.stageName}” of {running.projectName} for {formatMinutes(ran)}
-          {forgotten === 'overnight' ? ', overnight' : ''}. How long did you really work?
-        </p>
-      )}
-      <Form id="stop-clock" className={styles['form']} onSubmit={() => void stop()}>
-        <MinutesField label="Time worked" value={minutes} onCommit={setMinutes} autoFocus />
-        <WorkDoneFields
-          what={what}
-          amount={amount}
-          onChange={(nextWhat, nextAmount) => {
-            setWhat(nextWhat);
-            setAmount(nextAmount);
-          }}
-        />
-        <TextField label="Note" value={note} maximum={300} onChange={setNote} isOptional />
-      </Form>
-      <ProblemNotice problem={stopping.problem ?? dropping.problem} />
-    </Dialog>
+      <MinutesField label="Time worked" value={minutes} onCommit={setMinutes} autoFocus />
+      <WorkDoneFields
+        what={measure}
+        amount={amount}
+        onChange={(nextMeasure, nextAmount) => {
+          setMeasure(nextMeasure);
+          setAmount(nextAmount);
+        }}
+      />
+      <TextField label="Note" value={note} maximum={300} onChange={setNote} isOptional />
+    </DialogForm>
+  );
+}
+
+interface ForgottenWordsProps extends Pick<StopClockDialogProps, 'running' | 'forgotten'> {
+  readonly ran: number;
+}
+
+function ForgottenWords({ running, ran, forgotten }: ForgottenWordsProps) {
+  return (
+    <p>
+      It has been running on “{running.stageName}” of {running.projectName} for {formatMinutes(ran)}
+      {forgotten === 'overnight' ? ', overnight' : ''}. How long did you really work?
+    </p>
   );
 }

@@ -10,7 +10,7 @@ export interface WindowCommands {
   readonly showShortcuts: () => void;
 }
 
-/** Hears the menu, and the keys that hold everywhere. In a text field undo and redo stay the field's own. */
+/** Carries out menu items and the keys that work everywhere. In a text field, undo and redo belong to the field. */
 export function useWindowKeys(commands: WindowCommands): void {
   const navigate = useNavigate();
   const latest = useRef(commands);
@@ -48,14 +48,14 @@ function undoKey(event: KeyboardEvent): 'undo' | 'redo' | null {
 }
 
 function undoOrRedo(item: 'undo' | 'redo', commands: WindowCommands): void {
-  // The menu is the only way to a field's own undo besides its keys, and the platform offers no other call for it.
+  // The platform has no other call for the undo of a text field.
   if (isTextField(document.activeElement)) {
     // eslint-disable-next-line @typescript-eslint/no-deprecated
     document.execCommand(item);
   } else commands[item]();
 }
 
-/** In a dialog the keys stay with the dialog. */
+/** Does nothing while a dialog is open. */
 function pressMainAction(event: KeyboardEvent): void {
   if (document.querySelector('dialog[open]') !== null) return;
   const action = document.querySelector<HTMLElement>('[data-main-action] [data-look="main"]');

@@ -8,7 +8,7 @@ import { axeFaults } from './axe-faults';
 
 const clock = (page: Page) => page.getByRole('region', { name: 'Clock' });
 
-test('a clock is started from anywhere, runs on through a restart, is stopped with what got done, and forgotten ones are asked about', async () => {
+test('a clock starts from any page, keeps running through a restart, stops with what got done, and asks if it was forgotten', async () => {
   await withTemporaryFolder(async (workshop) => {
     const first = await launchProgram({ workshop });
     await writeDownTops(first.page, ['Alder throw']);
@@ -16,7 +16,7 @@ test('a clock is started from anywhere, runs on through a restart, is stopped wi
       const { page } = first;
       await goTo(page, 'Stash');
       await clock(page).getByRole('button', { name: 'Start the clock' }).click();
-      const dialog = page.getByRole('dialog', { name: 'Start the clock on' });
+      const dialog = page.getByRole('dialog', { name: 'Start the clock' });
       await dialog.getByRole('button', { name: 'Start on Quilting, sent out, Alder throw' }).click();
       await expect(dialog).toBeHidden();
       await expect(clock(page).getByRole('link', { name: 'Quilting, sent out' })).toBeVisible();
@@ -34,7 +34,7 @@ test('a clock is started from anywhere, runs on through a restart, is stopped wi
       await dialog.getByRole('radio', { name: 'Cuts made' }).check();
       await dialog.getByRole('textbox', { name: 'How many cuts' }).fill('40');
       expect(await axeFaults(page)).toEqual([]);
-      await dialog.getByRole('button', { name: 'Keep the time' }).click();
+      await dialog.getByRole('button', { name: 'Save' }).click();
       await expect(dialog).toBeHidden();
       await expect(clock(page).getByRole('button', { name: 'Start the clock' })).toBeVisible();
     });
@@ -57,10 +57,10 @@ test('a clock is started from anywhere, runs on through a restart, is stopped wi
       await askStore(page, 'clock:start', { stageId });
       await page.clock.fastForward('10:00:00');
       await page.reload();
-      const dialog = page.getByRole('dialog', { name: 'Was the clock forgotten?' });
+      const dialog = page.getByRole('dialog', { name: 'Did you forget the clock?' });
       await expect(dialog).toContainText(/How long did you really work/);
       await dialog.getByRole('textbox', { name: 'Time worked' }).fill('2 h');
-      await dialog.getByRole('button', { name: 'Keep the time' }).click();
+      await dialog.getByRole('button', { name: 'Save' }).click();
       await expect(dialog).toBeHidden();
       await goTo(page, 'Workshop');
       await expect(title(page, 'Workshop')).toBeFocused();

@@ -38,42 +38,44 @@ async function threeGifts(page: Page): Promise<void> {
   await page.reload();
 }
 
-const verdict = (page: Page) => page.getByRole('region', { name: 'In time or not' });
+const verdict = (page: Page) => page.getByRole('region', { name: 'On time or late' });
 const flag = (page: Page, name: string) => page.getByRole('slider', { name: `${name}, due` });
 const dueOf = async (page: Page, name: string) =>
   (await askStore(page, 'project:list', { archived: false })).items.find(
     ({ project }) => project.name === name,
   )?.project.dueOn;
 
-test('three gifts for one day cannot all be met; one is moved by keys, and everything is in time', async () => {
+test('three gifts due on one day cannot all be done; moving one by keys gets everything done on time', async () => {
   const { page, close } = await launchProgram();
   await threeGifts(page);
-  await expect(verdict(page)).toContainText('Not everything will be done in time');
-  await expect(verdict(page)).toContainText('more a week at the bench would do');
+  await expect(verdict(page)).toContainText('Not everything gets done on time');
+  await expect(verdict(page)).toContainText('more sewing time a week would be enough');
   await expect(page.getByText(/^Will be done .+ late$/).first()).toBeVisible();
 
   await goTo(page, 'Days');
-  await expect(verdict(page)).toContainText('Not everything will be done in time');
+  await expect(verdict(page)).toContainText('Not everything gets done on time');
   const sorrel = flag(page, 'Gift for Sorrel');
   await sorrel.focus();
   await page.keyboard.press('PageUp');
-  await expect(verdict(page)).toContainText('As supposed: Everything will be done in time.');
-  await expect(page.getByRole('region', { name: 'Only supposed' })).toContainText('Gift for Sorrel due');
+  await expect(verdict(page)).toContainText(
+    'With that change: By this schedule, everything gets done on time.',
+  );
+  await expect(page.getByRole('region', { name: 'If that changes' })).toContainText('Gift for Sorrel: due');
   await expect(sorrel).toHaveAttribute('aria-valuetext', /, was /);
   expect(await dueOf(page, 'Gift for Sorrel')).toBe(dayFromNow(9));
 
-  await mainAction(page, 'Keep the new day').click();
-  await expect(verdict(page)).toHaveText('Everything will be done in time.');
+  await mainAction(page, 'Save the new day').click();
+  await expect(verdict(page)).toHaveText('By this schedule, everything gets done on time.');
   expect(await dueOf(page, 'Gift for Sorrel')).toBe(dayFromNow(16));
   await goTo(page, 'Bench');
-  await expect(verdict(page)).toHaveText('Everything will be done in time.');
+  await expect(verdict(page)).toHaveText('By this schedule, everything gets done on time.');
   await expect(page.getByText('Moved the due date of “Gift for Sorrel”')).toBeVisible();
   await page.getByRole('button', { name: 'Undo', exact: true }).click();
-  await expect(verdict(page)).toContainText('Not everything will be done in time');
+  await expect(verdict(page)).toContainText('Not everything gets done on time');
   await close();
 });
 
-test('a flag is dragged to see what it would change, and put back; nothing is kept', async () => {
+test('dragging a flag shows what it would change; Cancel leaves the saved date', async () => {
   const { page, close } = await launchProgram();
   await threeGifts(page);
   await goTo(page, 'Days');
@@ -83,24 +85,24 @@ test('a flag is dragged to see what it would change, and put back; nothing is ke
   if (box === null) throw new Error('The flag is not drawn');
   await page.mouse.move(box.x + 8, box.y + 8);
   await page.mouse.down();
-  // Thirteen pixels a day at the scale the page begins with.
+  // A day is 13 pixels wide at the first scale.
   await page.mouse.move(box.x + 8 + 5 * 13, box.y + 8, { steps: 5 });
   await page.mouse.move(box.x + 8 + 10 * 13, box.y + 8, { steps: 5 });
   await page.mouse.up();
-  await expect(page.getByRole('region', { name: 'Only supposed' })).toContainText('Gift for Wren due');
-  await expect(verdict(page)).toContainText('As supposed:');
+  await expect(page.getByRole('region', { name: 'If that changes' })).toContainText('Gift for Wren: due');
+  await expect(verdict(page)).toContainText('With that change:');
   expect(await axeFaults(page)).toEqual([]);
-  await page.getByRole('button', { name: 'Put back' }).click();
-  await expect(page.getByRole('region', { name: 'Only supposed' })).toHaveCount(0);
-  await expect(verdict(page)).toContainText('Not everything will be done in time');
+  await page.getByRole('region', { name: 'If that changes' }).getByRole('button', { name: 'Cancel' }).click();
+  await expect(page.getByRole('region', { name: 'If that changes' })).toHaveCount(0);
+  await expect(verdict(page)).toContainText('Not everything gets done on time');
   expect(await dueOf(page, 'Gift for Wren')).toBe(dayFromNow(9));
 
-  await page.getByText('The same as a table').click();
-  await expect(page.getByRole('table', { name: 'Pieces' }).getByRole('row')).toHaveCount(4);
+  await page.getByText('Show as a table').click();
+  await expect(page.getByRole('table', { name: 'Projects' }).getByRole('row')).toHaveCount(4);
   await close();
 });
 
-test('the day a piece is back is dragged to see what follows from it, and kept as promised', async () => {
+test('dragging the day a project is back shows what it would change; Save makes it the promised date', async () => {
   const { page, close } = await launchProgram();
   const [top] = await writeDownTops(page, ['Alder throw']);
   const details = {
@@ -110,12 +112,12 @@ test('the day a piece is back is dragged to see what follows from it, and kept a
   };
   await askStore(page, 'trip:send', { stageId: top!.stageId, details });
   const { project } = await askStore(page, 'project:open', { projectId: top!.projectId });
-  const { id: projectId, isArchived: _archived, createdAt: _created, changedAt: _changed, ...said } = project;
+  const { id: projectId, isArchived: _archived, createdAt: _created, changedAt: _changed, ...rest } = project;
   const dueOn = calendarDate(dayFromNow(20));
-  await askStore(page, 'project:change', { projectId, details: { ...said, dueOn } });
+  await askStore(page, 'project:change', { projectId, details: { ...rest, dueOn } });
   await page.reload();
   await goTo(page, 'Days');
-  await expect(verdict(page)).toHaveText('Everything will be done in time.');
+  await expect(verdict(page)).toHaveText('By this schedule, everything gets done on time.');
   const back = page.getByRole('slider', { name: 'Alder throw, back from Copper Needle Longarm' });
   const box = await back.boundingBox();
   if (box === null) throw new Error('The day is not drawn');
@@ -124,18 +126,18 @@ test('the day a piece is back is dragged to see what follows from it, and kept a
   await page.mouse.move(box.x + 8 + 14 * 13, box.y + 8, { steps: 5 });
   await page.mouse.move(box.x + 8 + 28 * 13, box.y + 8, { steps: 5 });
   await page.mouse.up();
-  await expect(page.getByRole('region', { name: 'Only supposed' })).toContainText('Alder throw');
-  await expect(verdict(page)).toContainText('As supposed: Not everything will be done in time');
+  await expect(page.getByRole('region', { name: 'If that changes' })).toContainText('Alder throw');
+  await expect(verdict(page)).toContainText('With that change: Not everything gets done on time');
   const promised = async () =>
     (await askStore(page, 'project:open', { projectId: top!.projectId })).trips[0]?.promisedOn;
   expect(await promised()).toBe(dayFromNow(5));
-  await mainAction(page, 'Keep the new day').click();
-  await expect(verdict(page)).toContainText('Not everything will be done in time');
+  await mainAction(page, 'Save the new day').click();
+  await expect(verdict(page)).toContainText('Not everything gets done on time');
   expect(await promised()).toBe(dayFromNow(33));
   await close();
 });
 
-test('hours and days off are kept as they are said, and all dates follow', async () => {
+test('sewing hours and days off are saved, and all dates follow', async () => {
   const { page, close } = await launchProgram();
   await threeGifts(page);
   await goTo(page, 'Workshop');

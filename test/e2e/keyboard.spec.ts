@@ -3,16 +3,16 @@ import { press, tabTo, type } from '#test/helpers/keys';
 import { launchProgram } from '#test/helpers/launch';
 import { title } from '#test/helpers/notebook-steps';
 
-test('a notebook is begun, a piece written down, a cut booked and a stage finished and undone by keys alone', async () => {
+test('keys alone start a notebook, add a project, record a cut, and finish and undo a stage', async () => {
   const { page, close } = await launchProgram();
   const status = page.getByRole('status').first();
-  await test.step('begin the notebook', async () => {
+  await test.step('start the notebook', async () => {
     await press(page, page.getByRole('button', { name: 'Start my notebook' }));
     await type(page, 'Name of the workshop', 'Attic table');
     await page.keyboard.press('Enter');
     await expect(title(page, 'New project')).toBeFocused();
   });
-  await test.step('write down a ring', async () => {
+  await test.step('add a ring', async () => {
     await type(page, 'Name', 'Hearth round');
     await tabTo(page, page.getByRole('radio', { name: 'Gift' }));
     await page.keyboard.press('ArrowRight');
@@ -38,7 +38,7 @@ test('a notebook is begun, a piece written down, a cut booked and a stage finish
     await press(page, page.getByRole('main').getByRole('link', { name: 'Hearth round' }));
     await expect(title(page, 'Hearth round')).toBeFocused();
   });
-  await test.step('open its first stage and keep an answer', async () => {
+  await test.step('open its first stage and save an answer', async () => {
     await page.keyboard.press('Control+Enter');
     await expect(page.getByRole('button', { name: 'The top is done' })).toBeVisible();
     await press(page, page.getByRole('main').getByRole('link', { name: 'Piece the top' }));
@@ -46,10 +46,10 @@ test('a notebook is begun, a piece written down, a cut booked and a stage finish
     await press(page, page.getByRole('button', { name: 'Save this answer' }));
     await expect(page.getByText(/^Saved \S+ \S+$/)).toBeVisible();
   });
-  await test.step('book a cut', async () => {
+  await test.step('record a cut', async () => {
     const fabric = page.getByRole('region', { name: 'Fabric' });
-    const bookCut = fabric.getByRole('button', { name: 'Record a cut' });
-    await press(page, bookCut);
+    const recordCut = fabric.getByRole('button', { name: 'Record a cut' });
+    await press(page, recordCut);
     const dialog = page.getByRole('dialog', { name: 'Record a cut' });
     await expect(dialog.getByRole('textbox', { name: 'Find the fabric' })).toBeFocused();
     await page.keyboard.type('rust');
@@ -57,10 +57,10 @@ test('a notebook is begun, a piece written down, a cut booked and a stage finish
     await type(page, 'Cut across the whole width', '1/4 yd');
     await page.keyboard.press('Enter');
     await expect(dialog).toBeHidden();
-    await expect(bookCut).toBeFocused();
+    await expect(recordCut).toBeFocused();
     await expect(fabric.getByRole('listitem')).toContainText('9 in cut');
   });
-  await test.step('move on, and back by undoing', async () => {
+  await test.step('finish the stage, and undo that', async () => {
     await page.keyboard.press('Control+Enter');
     await expect(page.getByRole('link', { name: 'On to “Quilting, sent out”' })).toBeVisible();
     await page.keyboard.press('Control+z');

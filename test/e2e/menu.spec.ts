@@ -44,10 +44,10 @@ test('every place has an entry in the menu with a key of its own, and the entry 
     await choose(electron, 'Go', label);
     await expect(title(page, label)).toBeVisible();
   }
-  expect(await entriesOf(electron, 'Help')).toEqual([{ label: 'Keys', key: 'F1' }]);
-  await choose(electron, 'Help', 'Keys');
-  const keys = page.getByRole('dialog', { name: 'Keys' });
-  await expect(keys).toContainText('Begin a piece');
+  expect(await entriesOf(electron, 'Help')).toEqual([{ label: 'Keyboard shortcuts', key: 'F1' }]);
+  await choose(electron, 'Help', 'Keyboard shortcuts');
+  const keys = page.getByRole('dialog', { name: 'Keyboard shortcuts' });
+  await expect(keys).toContainText('New project');
   await keys.getByRole('button', { name: 'Close' }).click();
   await choose(electron, 'Edit', 'Undo');
   await expect(page.getByRole('status').first()).toHaveText('Undone: Started “Harvest round”');

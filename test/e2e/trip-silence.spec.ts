@@ -20,18 +20,18 @@ test('a project without news shows up on the bench until an update is added', as
   };
   await askStore(page, 'trip:send', { stageId: top!.stageId, details });
   await page.reload();
-  const ask = page.getByRole('region', { name: 'Ask after' });
+  const ask = page.getByRole('region', { name: 'Check in with' });
   await test.step('after thirty days without news, where the setting is 21', async () => {
     await goTo(page, 'Bench');
-    await expect(ask).toContainText('No word for 30 days');
+    await expect(ask).toContainText('No news for 30 days');
     await expect(ask).toContainText(QUILTER);
     expect(await axeFaults(page)).toEqual([]);
   });
   await test.step('an update is added from the bench', async () => {
-    await ask.getByRole('button', { name: /Write down/ }).click();
-    const dialog = page.getByRole('dialog', { name: `What is heard from ${QUILTER}` });
+    await ask.getByRole('button', { name: 'Add an update' }).click();
+    const dialog = page.getByRole('dialog', { name: `Update from ${QUILTER}` });
     await dialog.getByRole('radio', { name: 'On the frame' }).check();
-    await dialog.getByRole('button', { name: 'Write it down' }).click();
+    await dialog.getByRole('button', { name: 'Save' }).click();
     await expect(dialog).toBeHidden();
     await expect(ask).toHaveCount(0);
   });

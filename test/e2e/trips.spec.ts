@@ -19,7 +19,7 @@ async function addQuilter(page: Page): Promise<void> {
   await dialog.getByRole('textbox', { name: 'They say it takes' }).fill('18');
   await dialog.getByRole('button', { name: 'Save' }).click();
   await expect(title(page, QUILTER)).toBeFocused();
-  await expect(page.getByText('18 days promised; no trip has ended yet')).toBeVisible();
+  await expect(page.getByText('18 days promised; nothing back from them yet')).toBeVisible();
 }
 
 test('a quilter is saved and compared, two tops go in one package, one comes back, and the overdue one shows up on the bench', async () => {
@@ -42,7 +42,7 @@ test('a quilter is saved and compared, two tops go in one package, one comes bac
     const trips = page.getByRole('region', { name: 'Trips to the quilter' });
     await expect(trips).toContainText('Reserved, not sent yet');
     await goTo(page, 'Days');
-    await page.getByText('The same as a table').click();
+    await page.getByText('Show as a table').click();
     const row = page.getByRole('table', { name: 'Pieces' }).getByRole('row', { name: /Alder throw/ });
     await expect(row).toContainText(`18 days, as ${QUILTER} promises`);
     await goTo(page, 'At the quilter');
@@ -73,10 +73,10 @@ test('a quilter is saved and compared, two tops go in one package, one comes bac
     await goTo(page, 'At the quilter');
     await expect(page.getByText('2 projects at 1 contact')).toBeVisible();
     await page.getByRole('button', { name: 'Add an update' }).click();
-    const dialog = page.getByRole('dialog', { name: `What is heard from ${QUILTER}` });
+    const dialog = page.getByRole('dialog', { name: `Update from ${QUILTER}` });
     await dialog.getByRole('radio', { name: 'On the frame' }).check();
-    await expect(dialog.getByRole('checkbox', { name: /other piece in the package/ })).toBeChecked();
-    await dialog.getByRole('button', { name: 'Write it down' }).click();
+    await expect(dialog.getByRole('checkbox', { name: /other project in the package/ })).toBeChecked();
+    await dialog.getByRole('button', { name: 'Save' }).click();
     await expect(dialog).toBeHidden();
     await expect(page.getByText(/Last: On the frame/)).toBeVisible();
   });
@@ -101,7 +101,7 @@ test('a quilter is saved and compared, two tops go in one package, one comes bac
     await askStore(page, 'trip:change', { tripId, details: { ...details, ...late } });
     await page.reload();
     await goTo(page, 'Bench');
-    const ask = page.getByRole('region', { name: 'Ask after' });
+    const ask = page.getByRole('region', { name: 'Check in with' });
     await expect(ask).toContainText('4 days late');
     await expect(ask).toContainText('Alder throw');
     expect(await axeFaults(page)).toEqual([]);

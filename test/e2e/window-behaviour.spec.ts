@@ -4,7 +4,7 @@ import { axeFaults } from './axe-faults';
 import { openStage, title, enterRing } from '#test/helpers/notebook-steps';
 import { withTemporaryFolder } from '#test/helpers/temporary-folder';
 
-test('an empty notebook offers its two ways to begin, and none of its pages shuts anyone out', async () => {
+test('an empty notebook offers two ways to start, and all its pages pass the accessibility checks', async () => {
   const { page, close } = await launchProgram();
   await expect(page.getByRole('button', { name: 'Look around the demo workshop' })).toBeVisible();
   expect(await axeFaults(page)).toEqual([]);
@@ -25,7 +25,7 @@ test('an empty notebook offers its two ways to begin, and none of its pages shut
   await close();
 });
 
-test('a length that cannot be read stays as typed, keeps the piece from being begun, and is asked for in words', async () => {
+test('a length that cannot be read stays as typed, stops the project from being saved, and shows how to write it', async () => {
   const { page, close } = await launchProgram();
   await page.getByRole('link', { name: 'Projects' }).click();
   await page.getByRole('link', { name: 'New project' }).click();
@@ -43,7 +43,7 @@ test('a length that cannot be read stays as typed, keeps the piece from being be
   await close();
 });
 
-test('what was done last can be undone and redone by keys, but in a text field the keys are the field’s own', async () => {
+test('keys undo and redo the last change, but in a text field they belong to the field', async () => {
   const { page, close } = await launchProgram();
   await enterRing(page, 'Harvest round');
   await page.getByRole('button', { name: 'Delete', exact: true }).click();
@@ -65,7 +65,7 @@ test('what was done last can be undone and redone by keys, but in a text field t
   await close();
 });
 
-test('the stages of a piece are walked and put in order by keys alone', async () => {
+test('keys alone move through the stages of a project and reorder them', async () => {
   const { page, close } = await launchProgram();
   await enterRing(page, 'Harvest round');
   const stages = page.getByRole('region', { name: 'What is next' }).getByRole('listitem').getByRole('link');
@@ -83,7 +83,7 @@ test('the stages of a piece are walked and put in order by keys alone', async ()
   await close();
 });
 
-test('the last words typed are kept when the window is closed with the caret still in their field', async () => {
+test('the last typed words are saved when the window closes with the caret still in the field', async () => {
   await withTemporaryFolder(async (workshop) => {
     const first = await launchProgram({ workshop });
     await enterRing(first.page, 'Harvest round');
@@ -97,7 +97,7 @@ test('the last words typed are kept when the window is closed with the caret sti
   });
 });
 
-test('booking a cut from an empty stash leads to the first fabric', async () => {
+test('recording a cut from an empty stash offers to add the first fabric', async () => {
   const { page, close } = await launchProgram();
   await enterRing(page, 'Harvest round');
   await openStage(page, 'Harvest round', 'Piece the top');

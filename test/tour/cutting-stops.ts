@@ -89,7 +89,7 @@ async function openCutting(page: Page, piece: string): Promise<void> {
   await openAt(`/projects/${id}/cutting`, /Plan the cutting|Cut by the plan/)(page);
 }
 
-/** The page of a plan that is being made, with the whole top's patches, whether one is kept already or not. */
+/** The page of a plan in the making, with the patches of the whole top, whether a plan is saved already or not. */
 async function planAgain(page: Page): Promise<void> {
   const { stages } = projectNamed(await listProjects(page), PROJECT);
   const stageId = stages.find(({ kind }) => kind === 'piecing')?.id;
@@ -97,7 +97,7 @@ async function planAgain(page: Page): Promise<void> {
   const kept = await askStore(page, 'calculation:list', { stageId });
   if (!kept.some(({ calculator }) => calculator === 'top')) {
     await askStore(page, 'calculation:save', { stageId, calculator: 'top', ownInput: {} });
-    // What was read before is not read again by itself when the store is asked from outside the page.
+    // The page does not notice a change that the test makes in the store.
     await page.reload();
     await page.locator('h1').waitFor();
   }
@@ -117,7 +117,7 @@ async function chooseFabric(page: Page): Promise<void> {
   await page.getByRole('dialog').waitFor({ state: 'detached' });
 }
 
-/** A fat quarter more of the fabric that is being cut. */
+/** Buys one more fat quarter of the fabric that is being cut. */
 async function buyMore(page: Page): Promise<void> {
   const { items } = await askStore(page, 'fabric:list', { search: FABRIC });
   const fabricId = items[0]?.fabric.id;
@@ -134,7 +134,7 @@ async function planned(page: Page): Promise<void> {
   await page.getByText(/Searched for|Everything worth trying/).waitFor();
 }
 
-/** The address of the sheet of the plan that the tour has kept. */
+/** The address of the sheet of the plan that the tour has saved. */
 export async function cuttingSheet(page: Page): Promise<string> {
   return `/sheets/cutting/${projectNamed(await listProjects(page), PROJECT).id}?paper=letter`;
 }

@@ -3,7 +3,7 @@ import { cuttingSheet } from './cutting-stops';
 import { askStore } from '#test/helpers/ask-store';
 import type { DevelopedProgram } from '#test/helpers/launch';
 
-/** Makes every sheet of one ring-shaped piece as a PDF; only the system's own save dialog is answered for the maker. */
+/** Makes every sheet of one ring-shaped project as a PDF. The system's own save dialog is replaced by its answer. */
 export async function makeSheets({ electron, page }: DevelopedProgram, folder: string): Promise<void> {
   const { items } = await askStore(page, 'project:list', { archived: false });
   const ring = items.find(({ project }) => project.hole !== null)?.project;

@@ -8,7 +8,7 @@ export interface Stop {
   readonly name: string;
   readonly go: (page: Page) => Promise<void>;
   readonly leave?: (page: Page) => Promise<void>;
-  /** Shown in the smallest window there can be. */
+  /** Shown in the smallest possible window. */
   readonly isNarrow?: boolean;
 }
 
@@ -25,7 +25,7 @@ interface ListedProject {
   readonly stages: readonly Pick<Stage, 'id' | 'kind' | 'name'>[];
 }
 
-/** Every page of the demo workshop: the places, one piece in each situation, and a stage of each kind. */
+/** Every page of the demo workshop: the places, one project in each situation, and a stage of each kind. */
 export async function pageStops(page: Page): Promise<readonly Stop[]> {
   const projects = await listProjects(page);
   const spread = (name: string, wanted: string): Stop => {
@@ -57,8 +57,8 @@ export async function pageStops(page: Page): Promise<readonly Stop[]> {
     stage('stage-hand-finish', 'Sill runner', 'hand-finish'),
     { name: 'line-up', go: openAt('/line-up', /Line-up/) },
     { name: 'line-up-narrow', isNarrow: true, go: openAt('/line-up', /Line-up/) },
-    { name: 'out', go: openAt('/sent-out', /Out/) },
-    { name: 'out-contact', go: openContact('Corvin Lathe') },
+    { name: 'at-the-quilter', go: openAt('/sent-out', /At the quilter/) },
+    { name: 'at-the-quilter-contact', go: openContact('Corvin Lathe') },
     stage('stage-longarm-to-send', 'Midnight hedge throw', 'longarm'),
     { name: 'days', go: openAt('/days', /Days/) },
     { name: 'stash', go: openAt('/stash', /Stash/) },
@@ -68,13 +68,13 @@ export async function pageStops(page: Page): Promise<readonly Stop[]> {
   ];
 }
 
-/** Dialogs, each opened from its page and closed again. */
+/** Dialogs. Each is opened from its page and closed again. */
 export const dialogStops: readonly Stop[] = [
   {
-    name: 'dialog-keys',
+    name: 'dialog-shortcuts',
     go: async (page) => {
       await openAt('/', /Bench/)(page);
-      await page.getByRole('button', { name: 'Keys' }).click();
+      await page.getByRole('button', { name: 'Keyboard shortcuts' }).click();
       await page.getByRole('dialog').waitFor();
     },
     leave: closeDialog,
@@ -120,17 +120,17 @@ export const dialogStops: readonly Stop[] = [
   {
     name: 'dialog-contact',
     go: async (page) => {
-      await openAt('/sent-out', /Out/)(page);
+      await openAt('/sent-out', /At the quilter/)(page);
       await page.getByRole('button', { name: 'Add a contact' }).click();
       await page.getByRole('dialog').waitFor();
     },
     leave: closeDialog,
   },
   {
-    name: 'dialog-changes',
+    name: 'dialog-history',
     go: async (page) => {
       await openAt('/', /Bench/)(page);
-      await page.getByRole('button', { name: 'What was done' }).click();
+      await page.getByRole('button', { name: 'History' }).click();
       await page.getByRole('dialog').waitFor();
     },
     leave: closeDialog,
@@ -145,10 +145,10 @@ export const dialogStops: readonly Stop[] = [
     leave: closeDialog,
   },
   {
-    name: 'dialog-tell',
+    name: 'dialog-trip-update',
     go: async (page) => {
       await openAt('/', /Bench/)(page);
-      await page.getByRole('button', { name: 'Write down what is heard' }).first().click();
+      await page.getByRole('button', { name: 'Add an update' }).first().click();
       await page.getByRole('dialog').waitFor();
     },
     leave: closeDialog,
@@ -199,7 +199,7 @@ export async function closeDialog(page: Page): Promise<void> {
 
 function openContact(name: string) {
   return async (page: Page) => {
-    await openAt('/sent-out', /Out/)(page);
+    await openAt('/sent-out', /At the quilter/)(page);
     await page
       .getByRole('region', { name: 'Contacts' })
       .getByRole('link', { name: new RegExp(escaped(name)) })
@@ -216,7 +216,7 @@ function openFabric(name: string) {
   };
 }
 
-/** What the store itself lists, asked through the page's own bridge. */
+/** The projects in the store, asked through the page's own bridge. */
 export async function listProjects(page: Page): Promise<readonly ListedProject[]> {
   const { items } = await askStore(page, 'project:list', { archived: false });
   return items.map(({ project, stages }) => ({ ...project, stages }));

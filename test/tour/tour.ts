@@ -8,7 +8,7 @@ import { stashStops } from './stash-stops';
 import { dialogStops, pageStops, type Stop } from './stops';
 import { makeSheets } from './sheets';
 
-/** Names of stops, or parts of them, for a tour of only these. */
+/** Names of stops, or parts of names, for a tour of only these. */
 const ONLY = process.env['TOUR_ONLY'] ?? '';
 const folder = path.join(projectRoot, 'out', 'tour');
 
@@ -28,7 +28,7 @@ async function tour(): Promise<void> {
 async function emptyNotebook({ page }: DevelopedProgram): Promise<void> {
   await page.getByRole('button', { name: 'Start my notebook' }).waitFor();
   await picture(page, 'empty-opening');
-  for (const place of ['projects', 'projects/new', 'out', 'stash', 'shopping', 'workshop']) {
+  for (const place of ['projects', 'projects/new', 'line-up', 'sent-out', 'stash', 'shopping', 'workshop']) {
     await page.evaluate((to) => {
       window.location.hash = `#/${to}`;
     }, place);
@@ -65,10 +65,10 @@ async function visit(page: Page, stop: Stop, look: string): Promise<void> {
 }
 
 const WINDOW = { width: 1280, height: 860 };
-/** The window is made no smaller than this. */
+/** The smallest size of the window. */
 const LEAST_WINDOW = { width: 900, height: 600 };
 
-/** The page as the window shows it, and where it goes on below, the whole of it in a window as high as that. */
+/** A picture of the page in the window, and if it is longer than that, one of the whole page. */
 async function picture(page: Page, name: string, window = WINDOW): Promise<void> {
   await save(page, name);
   const below = await page.evaluate(() => {

@@ -51,7 +51,7 @@ export function LabelsDialog({ of, onClose }: LabelsDialogProps) {
             <PrintSheetButton
               printing={printing}
               sheet={`labels/${sheetOf(of)}`}
-              asked={{
+              parameters={{
                 ...sheetParameters(of),
                 ...(startAt === 1 ? {} : { start: String(startAt) }),
                 ...(hasLines ? { lines: '1' } : {}),

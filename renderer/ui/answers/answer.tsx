@@ -9,7 +9,7 @@ interface AnswerProps {
   readonly calculation: Calculation;
 }
 
-/** What is wanted now: the one large figure of an answer, the others beside it. */
+/** The first figure of an answer, large, and the others beside it. */
 export function AnswerFigures({ calculation }: AnswerProps) {
   const [hero, ...others] = calculation.figures;
   return (
@@ -20,7 +20,7 @@ export function AnswerFigures({ calculation }: AnswerProps) {
   );
 }
 
-/** What goes with the figures of an answer: the drawing to scale, what to mind, tables. */
+/** The rest of an answer: its drawing to scale, notes and tables. */
 export function AnswerDetails({ calculation, maxWidth = 560 }: AnswerProps & { readonly maxWidth?: number }) {
   return (
     <>

@@ -5,12 +5,12 @@ import styles from './calculator-choice.module.css';
 
 interface CalculatorChoiceProps {
   readonly kind: StageKind;
-  /** Null: those of the stage's kind. */
+  /** Null for the usual ones of the stage's kind. */
   readonly chosen: readonly string[] | null;
   readonly onChange: (chosen: readonly string[] | null) => void;
 }
 
-/** Which calculators stand on a stage's page. As long as they are those of its kind, none is chosen by name. */
+/** Which calculators a stage's page has. A choice equal to the usual ones of its kind counts as no choice. */
 export function CalculatorChoice({ kind, chosen, onChange }: CalculatorChoiceProps) {
   const usual = calculatorsForStage({ kind, calculators: null }).map(({ name }) => name);
   const now = chosen ?? usual;
@@ -22,9 +22,7 @@ export function CalculatorChoice({ kind, chosen, onChange }: CalculatorChoicePro
   };
   return (
     <details className={styles['choice']}>
-      <summary>
-        Calculators: {chosen === null ? 'those of its kind' : `${String(chosen.length)} of its own`}
-      </summary>
+      <summary>Calculators: {chosen === null ? 'the usual ones' : `${String(chosen.length)} chosen`}</summary>
       <div className={styles['list']}>
         {calculators.map(({ name, title }) => (
           <Checkbox

@@ -8,7 +8,7 @@ const RULE_WORDS: Readonly<Record<Rule['kind'], string>> = {
   'common practice': 'Common practice',
 };
 
-/** The working behind an answer, line by line: formula, the numbers put in, what comes out, and whose rule it is. */
+/** The working of an answer, step by step: formula, numbers, result, and where the rule comes from. */
 export function ExplanationView({ explanation }: { readonly explanation: Explanation }) {
   return (
     <ol className={styles['steps']}>

@@ -3,7 +3,7 @@ import { classes } from '../base/classes';
 import { ExactText, QuantityText } from './typeset';
 import styles from './quantity.module.css';
 
-/** The figure of the moment: the rounded value is the largest thing on the page, the exact one stands quietly below. */
+/** The main figure: its rounded value is the largest text on the page, its exact value is small below it. */
 export function HeroFigure({ figure }: { readonly figure: Figure }) {
   const isWords = figure.quantity.kind === 'words';
   return (
@@ -17,7 +17,7 @@ export function HeroFigure({ figure }: { readonly figure: Figure }) {
   );
 }
 
-/** Figures that stand beside the hero, one a line. */
+/** The figures beside the main one, one per line. */
 export function FigureList({ figures }: { readonly figures: readonly Figure[] }) {
   return (
     <dl>

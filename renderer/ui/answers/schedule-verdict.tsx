@@ -3,17 +3,17 @@ import { Typeset } from './typeset';
 import styles from './schedule-verdict.module.css';
 
 interface ScheduleVerdictProps {
-  /** The one line: whether everything will be done in time. Empty for none. */
+  /** Whether everything gets done on time. Empty to show nothing. */
   readonly words: string;
   readonly isLate: boolean;
-  /** What would mend it. */
+  /** What would help. */
   readonly fixes: readonly string[];
 }
 
-/** Whether everything will be done in time, and what would mend it; spoken when it changes. */
+/** Whether everything gets done on time, and what would help if not. A screen reader reads every change. */
 export function ScheduleVerdict({ words: says, isLate, fixes: mending }: ScheduleVerdictProps) {
   return (
-    <section className={styles['verdict']} aria-live="polite" aria-label="In time or not">
+    <section className={styles['verdict']} aria-live="polite" aria-label="On time or late">
       {says !== '' && (
         <p className={classes(styles['says'], isLate && styles['late'])}>
           <Typeset text={says} />

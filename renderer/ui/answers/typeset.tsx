@@ -22,11 +22,11 @@ const MIXED = /(?<![\d/.,])(?:(\d+) ?)?(?:([½¼¾⅛⅜⅝⅞])|(?<![\d/])(\d+\
 interface TypesetRun {
   readonly at: number;
   readonly plain: string;
-  /** Empty where the piece is plain text. */
+  /** Empty if the run is plain text. */
   readonly fraction: string;
 }
 
-/** Plain text with its fractions drawn as real ones by the typeface; it still reads and copies as `9 1/2`. */
+/** Plain text whose fractions the typeface draws as real ones. A screen reader and the clipboard get `9 1/2`. */
 export function Typeset({ text }: { readonly text: string }) {
   return typesetRuns(text).map(({ at, plain, fraction }) =>
     fraction === '' ? (
@@ -57,17 +57,17 @@ export function TypesetSvg({ text }: { readonly text: string }) {
 }
 
 function typesetRuns(text: string): readonly TypesetRun[] {
-  const pieces: TypesetRun[] = [];
+  const runs: TypesetRun[] = [];
   let from = 0;
   for (const match of text.matchAll(MIXED)) {
     const [all, whole, character = '', typed = ''] = match;
-    if (match.index > from) pieces.push({ at: from, plain: text.slice(from, match.index), fraction: '' });
+    if (match.index > from) runs.push({ at: from, plain: text.slice(from, match.index), fraction: '' });
     const fraction = FRACTIONS[character] ?? typed;
-    pieces.push({ at: match.index, plain: whole ?? '', fraction });
+    runs.push({ at: match.index, plain: whole ?? '', fraction });
     from = match.index + all.length;
   }
-  if (from < text.length) pieces.push({ at: from, plain: text.slice(from), fraction: '' });
-  return pieces;
+  if (from < text.length) runs.push({ at: from, plain: text.slice(from), fraction: '' });
+  return runs;
 }
 
 interface LengthTextProps {
@@ -86,7 +86,7 @@ export function QuantityText({ quantity }: { readonly quantity: Quantity }) {
   return quantity.kind === 'words' ? <Typeset text={text} /> : <Measured text={text} />;
 }
 
-/** The unrounded value, quiet; nothing where rounding changed nothing. */
+/** The exact value, small; nothing if rounding changed nothing. */
 export function ExactText({ quantity }: { readonly quantity: Quantity }) {
   const exact = formatExactQuantity(quantity, quantityStyle(useDisplay()));
   return exact === null ? null : <Typeset text={exact} />;
@@ -97,12 +97,12 @@ export function SentenceText({ sentence }: { readonly sentence: Sentence }) {
   return <Typeset text={formatSentence(sentence, quantityStyle(useDisplay()))} />;
 }
 
-/** What the formatters of shared-core ask for, from how this reader wants numbers written. */
+/** The style that the formatters of shared-core take. */
 export function quantityStyle(display: Display) {
   return { display: display.length, currency: display.currency, locale: display.locale };
 }
 
-/** A number and its unit: everything from the last space on is the unit, unless the text holds no number. */
+/** A number and its unit: the unit is everything after the last space, if the text has a number. */
 function Measured({ text }: { readonly text: string }) {
   const unit = /\d.*?|[½¼¾⅛⅜⅝⅞]/u.test(text) ? (/ [^\d\s½¼¾⅛⅜⅝⅞]+$/u.exec(text)?.[0] ?? '') : '';
   return (

@@ -1,4 +1,4 @@
-/** Whether a finger or mouse button is down at this moment, and what waits for it to come up. */
+/** Whether a finger or mouse button is down, and what waits for its release. */
 const press: { isDown: boolean; waiting: (() => void)[] } = { isDown: false, waiting: [] };
 
 window.addEventListener(
@@ -13,8 +13,8 @@ for (const end of ['pointerup', 'pointercancel'] as const) {
 }
 
 /**
- * Does it now, or once the press that is under way is over: a line that appears while a button is being pressed would move the
- * button away from under the finger, and the press would be lost.
+ * Runs `act` now or, during a press, after it ends: a line that appears while a button is pressed would move the button away
+ * and lose the press.
  */
 export function afterPress(act: () => void): void {
   if (press.isDown) press.waiting.push(act);

@@ -1,7 +1,7 @@
 import 'react';
 
 declare module 'react' {
-  /** Styles may hand numbers to their sheet as custom properties. */
+  /** A `style` prop may set custom properties. */
   // eslint-disable-next-line @typescript-eslint/consistent-indexed-object-style
   interface CSSProperties {
     [variable: `--${string}`]: string | number | undefined;

@@ -2,7 +2,7 @@ import { createContext, useContext } from 'react';
 import { currencyFromCode, type CurrencyCode } from '#core/units/money';
 import type { LengthDisplay } from '#core/units/unit-system';
 
-/** How this reader wants numbers written: the project's units, the workshop's currency, the system's language. */
+/** How numbers are written: in the project's units, the workshop's currency and the system's language. */
 export interface Display {
   readonly length: LengthDisplay;
   readonly currency: CurrencyCode;

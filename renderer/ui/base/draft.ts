@@ -1,8 +1,8 @@
 import { useCallback, useState } from 'react';
 
 /**
- * State that outlives the page it is on: what was entered in a form is still there after a look elsewhere, or after a fault.
- * It lasts as long as the window; `forget` is called once it has been kept.
+ * State that outlasts its page: what was entered in a form is still there after a visit to another page, or after a fault. It
+ * lasts as long as the window. Call `forget` once it is saved.
  */
 export function useDraft<Value>(
   key: string,

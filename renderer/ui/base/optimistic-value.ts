@@ -1,11 +1,17 @@
 import { useState } from 'react';
 
 /**
- * What was just told shows at once and stays until what is read says the same, whatever else is being read again meanwhile.
- * `forget` goes back to what is read, should the store not keep it.
+ * Shows a new value at once, until the value read from the store is the same. Returns the value, a setter for the new value,
+ * and a function that goes back to the stored value if saving fails.
  */
-export function useOptimisticValue<Value>(read: Value): readonly [Value, (value: Value) => void, () => void] {
-  const [told, setTold] = useState<{ readonly value: Value } | null>(null);
-  if (told !== null && JSON.stringify(told.value) === JSON.stringify(read)) setTold(null);
-  return [told === null ? read : told.value, (value) => setTold({ value }), () => setTold(null)];
+export function useOptimisticValue<Value>(
+  stored: Value,
+): readonly [Value, (value: Value) => void, () => void] {
+  const [expected, setExpected] = useState<{ readonly value: Value } | null>(null);
+  if (expected !== null && JSON.stringify(expected.value) === JSON.stringify(stored)) setExpected(null);
+  return [
+    expected === null ? stored : expected.value,
+    (value) => setExpected({ value }),
+    () => setExpected(null),
+  ];
 }

@@ -7,7 +7,7 @@ interface SettingsDisplayProps {
   readonly children: ReactNode;
 }
 
-/** Everything inside writes lengths the way these settings (a project's, or the workshop's) want them. */
+/** Lengths inside are written in the units of these settings, of a project or of the workshop. */
 export function SettingsDisplay({ settings, children }: SettingsDisplayProps) {
   const around = useDisplay();
   const { unitSystem, inchStep } = settings;

@@ -1,6 +1,6 @@
 import { type RefObject, useLayoutEffect, useRef, useState } from 'react';
 
-/** The width of an element in CSS pixels, kept up with the window; `before` until it has been measured. */
+/** The width of an element in CSS pixels, also after it changes; `before` until it is measured. */
 export function useWidth<Element extends HTMLElement>(
   before: number,
 ): readonly [RefObject<Element | null>, number] {

@@ -7,21 +7,21 @@ import styles from './chart.module.css';
 export interface BarRow {
   readonly key: string;
   readonly name: ReactNode;
-  /** What the bar is as long as; not negative. */
+  /** The length of the bar; not negative. */
   readonly value: number;
-  /** The numbers after the bar, in words. */
-  readonly says: readonly string[];
+  /** The text of the other columns. */
+  readonly texts: readonly string[];
 }
 
 interface BarTableProps {
   readonly title: string;
-  /** The heads of the columns: of the names, then of what is said of each. */
+  /** The heads of the columns, the one of the names first. */
   readonly columns: readonly string[];
   readonly rows: readonly BarRow[];
   readonly children?: ReactNode;
 }
 
-/** A table whose lines carry a bar as long as what they are ordered by. */
+/** A table with a bar in each row for the value it is ordered by. */
 export function BarTable({ title, columns, rows, children }: BarTableProps) {
   const [name = '', ...heads] = columns;
   const along = scaleLinear({ domain: [0, Math.max(1, ...rows.map(({ value }) => value))], range: [0, 100] });
@@ -52,7 +52,7 @@ export function BarTable({ title, columns, rows, children }: BarTableProps) {
                   />
                 </svg>
               </th>
-              {row.says.map((words, index) => (
+              {row.texts.map((words, index) => (
                 <td key={heads[index]}>
                   <Typeset text={words} />
                 </td>

@@ -6,9 +6,9 @@ import { useWidth } from '../base/use-width';
 import styles from './chart.module.css';
 
 interface ChartFigureProps {
-  /** What is drawn, as a table with its title: read out in place of the drawing, and shown to whoever wants the numbers. */
+  /** The drawn numbers as a table. A screen reader reads it in place of the drawing, and a button shows it. */
   readonly table: Table;
-  /** Beside the title: what the marks of the drawing mean, or what else is to be chosen. */
+  /** Beside the title: the key of the drawing, or a choice. */
   readonly beside?: ReactNode;
   readonly children: (width: number) => ReactNode;
 }
@@ -41,7 +41,7 @@ export function ChartFigure({ table, beside, children }: ChartFigureProps) {
   );
 }
 
-/** What the marks of a drawing mean. */
+/** The key of a drawing: what its colors mean. */
 export function ChartKey({ names }: { readonly names: readonly string[] }) {
   return (
     <ul className={styles['key']} aria-hidden>

@@ -5,17 +5,17 @@ import styles from './chart.module.css';
 
 export interface Column {
   readonly label: string;
-  /** One number a series, none negative. */
+  /** One number for each series, none negative. */
   readonly values: readonly number[];
 }
 
 interface ColumnChartProps {
   readonly columns: readonly Column[];
-  /** CSS pixels. */
+  /** In CSS pixels. */
   readonly width: number;
-  /** How a number is written beside the scale; the scale is laid in steps that are round in it. */
+  /** Writes a number of the scale. The steps of the scale are round numbers of `unit`. */
   readonly format: (value: number) => string;
-  /** What one of the numbers as they are written is in the numbers of the columns. */
+  /** How much of the columns' numbers is 1 of the written ones, such as 100 for cents written as dollars. */
   readonly unit: number;
 }
 
@@ -26,7 +26,7 @@ const LEFT = 76;
 const LABEL_WIDTH = 66;
 const TICKS = 4;
 
-/** Numbers as columns over their names, those of one name side by side. */
+/** Numbers as columns above their labels. Columns of one label are side by side. */
 export function ColumnChart({ columns, width, format, unit }: ColumnChartProps) {
   const highest = Math.max(TICKS, ...columns.flatMap(({ values }) => values.map((value) => value / unit)));
   const across = scaleBand({

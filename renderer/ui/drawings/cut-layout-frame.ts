@@ -2,7 +2,7 @@ import type { CutTree } from '#core/cutting/tree/cut-plan';
 import { laidParts } from '#core/cutting/tree/cut-tree';
 import type { Leftover } from '#core/cutting/tree/cutting-job';
 
-/** How a piece of fabric is placed in its drawing: its length runs to the right, its width downwards. Pixels per 1/320 mm. */
+/** How a piece of fabric is placed in its drawing: its length runs to the right, its width down. `scale` is in pixels per 1/320 mm. */
 export interface FabricFrame {
   readonly scale: number;
   readonly toX: (along: number) => number;
@@ -17,10 +17,10 @@ export interface FabricFrame {
 
 const MARGIN = { left: 34, right: 10, top: 24, bottom: 28 };
 
-/** An uncut end is drawn no longer than this part of what is cut, unless the whole is short. */
+/** A longer uncut end is drawn shortened to this share of the cut part. */
 const UNCUT_SHOWN = 0.3;
 
-/** Fits a piece into so many pixels; a long uncut end is broken off so that the patches stay large, unless the whole is asked for. */
+/** Fits a piece into a width in pixels. A long uncut end is drawn shortened, so that the patches stay large, unless `isWhole` is set. */
 export function frameFabric(
   tree: CutTree,
   maxWidth: number,
@@ -46,14 +46,14 @@ export function frameFabric(
   };
 }
 
-/** Length up to an uncut end. */
+/** The length up to the uncut end. */
 function usedLength(tree: CutTree): number {
   if (tree.kind !== 'split' || tree.direction === 'along') return tree.kind === 'rest' ? 0 : tree.height;
   const last = tree.parts.at(-1);
   return last?.kind === 'rest' && last.use !== 'margin' ? tree.height - last.height : tree.height;
 }
 
-/** Margins and scraps of a tree, each where it lies. */
+/** Margins and scraps of a tree, with their positions. */
 export function restsIn(tree: CutTree, x = 0, y = 0): Leftover[] {
   if (tree.kind === 'rest') {
     return tree.use === 'leftover' ? [] : [{ x, y, width: tree.width, length: tree.height }];
@@ -64,22 +64,22 @@ export function restsIn(tree: CutTree, x = 0, y = 0): Leftover[] {
 const DARK_INK = '#1d1812';
 const LIGHT_INK = '#fffaf0';
 
-/** The ink that is read more easily on a color of six hex digits. */
+/** The ink with more contrast on a color of six hex digits. */
 export function inkOn(swatch: string): string {
   const [red = 0, green = 0, blue = 0] = [1, 3, 5].map((at) => {
     const part = Number.parseInt(swatch.slice(at, at + 2), 16) / 255;
     return part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4;
   });
-  // Relative luminance as WCAG 2.2 defines it; at 0.18 black and white contrast alike.
+  // Relative luminance as in WCAG 2.2. At 0.18, black and white have the same contrast.
   return 0.2126 * red + 0.7152 * green + 0.0722 * blue > 0.18 ? DARK_INK : LIGHT_INK;
 }
 
-/** A kind of patch as a drawing names it. */
+/** A kind of patch with its names in a drawing. */
 export interface LayoutPatch {
   readonly key: string;
   readonly label: string;
   /** `2½ × 4½ in`, as it is cut. */
   readonly size: string;
-  /** What it is for: the piece and the fabric of its list. */
+  /** The project it is for, and the fabric of its list. */
   readonly goesTo: string;
 }

@@ -11,7 +11,7 @@ import styles from './cut-layout.module.css';
 const CUT_LOOKS = ['cut', 'firstCut', 'doneCut', 'doneFirstCut'] as const;
 type CutLook = (typeof CUT_LOOKS)[number];
 
-/** The cut lines, one shape for all that look alike; those across the whole fabric are heavy. */
+/** The cut lines, one path for all of one look. Cuts across the whole fabric are thick. */
 export const Cuts = memo(
   ({ cuts, frame }: { readonly cuts: readonly OrderedCut[]; readonly frame: FabricFrame }) => {
     const shapes = useMemo(
@@ -54,7 +54,7 @@ interface StepNumbersProps {
   readonly frame: FabricFrame;
 }
 
-/** Above each strip its number in the order of cutting, ticked where it is cut; too narrow ones go without. */
+/** Above each strip, its number in the order of cutting, with a tick if it is cut. Strips that are too narrow have none. */
 export function StepNumbers({ steps, done, frame }: StepNumbersProps) {
   return steps.map(({ from, length }, index) => {
     if (length * frame.scale < LEAST_FOR_NUMBER) return null;
@@ -66,7 +66,7 @@ export function StepNumbers({ steps, done, frame }: StepNumbersProps) {
   });
 }
 
-/** Where a long uncut end is drawn shorter than it is. */
+/** The break in a long uncut end that is drawn shortened. */
 export function Break({ frame }: { readonly frame: FabricFrame }) {
   const x = frame.toX(frame.shown);
   const [top, bottom] = [frame.toY(0), frame.toY(frame.width)];
@@ -86,7 +86,7 @@ interface PrintArrowProps {
 
 const ARROW = { along: 90, across: 20 };
 
-/** Which way the print stands: along the fabric, away from the near end, or across it, from the upper edge down. */
+/** The direction of the print: along the fabric, away from the near end, or across it, from the upper edge down. */
 export function PrintArrow({ frame, isBoth, runs }: PrintArrowProps) {
   const isAlong = runs === 'along';
   const long = isAlong ? Math.min(ARROW.along, frame.shown * frame.scale) : ARROW.across;
@@ -115,7 +115,7 @@ interface RestsProps {
   readonly sizeOf: (one: Leftover) => string;
 }
 
-/** Margins and scraps, and the leftovers worth keeping with their sizes. */
+/** Margins, scraps, and leftovers with their sizes. */
 export function Rests({ tree, frame, swatch, sizeOf }: RestsProps) {
   const pattern = useId();
   const rect = (one: Leftover) => ({

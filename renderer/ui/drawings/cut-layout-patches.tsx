@@ -9,15 +9,14 @@ interface PatchesProps {
   readonly frame: FabricFrame;
   readonly patchAt: (index: number) => LayoutPatch;
   readonly swatch: string | null;
-  /** Length from the near end that is cut already. */
+  /** The length from the near end that is cut already. */
   readonly done: number;
   readonly spotlight: string | null;
   readonly current: number | null;
 }
 
 /**
- * All patches of a fabric, one shape and one text for each kind: a thousand patches drawn one by one would keep the page from
- * hearing anything else.
+ * All patches of a fabric, with one path and one text for each kind. A thousand patches drawn one by one would block the page.
  */
 export function Patches({ placed, frame, patchAt, swatch, done, spotlight, current }: PatchesProps) {
   const groups = useMemo(() => groupPatches(placed, done), [placed, done]);
@@ -114,7 +113,7 @@ function outlines(patches: readonly PlacedPatch[], frame: FabricFrame): string {
 const LEAST_FOR_LABEL = 13;
 const LETTER = 9;
 
-/** One text with a place for every letter, in the middle of each patch that has room for them. */
+/** One text element with a position for every letter, in the middle of each patch that has room for it. */
 function lettersOn(
   patches: readonly PlacedPatch[],
   frame: FabricFrame,

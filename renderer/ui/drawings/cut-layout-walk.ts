@@ -1,6 +1,6 @@
 import type { PlacedPatch } from '#core/cutting/tree/cut-plan';
 
-/** Where the arrow keys go from a patch, or from none: as the drawing lies, its length to the right. */
+/** Where the arrow keys go from a patch, or from none, in the drawing's own directions. */
 const WAYS: Readonly<Record<string, 'far' | 'near' | 'right' | 'left'>> = {
   ArrowRight: 'far',
   ArrowLeft: 'near',
@@ -9,8 +9,8 @@ const WAYS: Readonly<Record<string, 'far' | 'near' | 'right' | 'left'>> = {
 };
 
 /**
- * The place of the patch that a key leads to: the nearest one beside it that way, or where none is, the next (or the one before) in
- * the order of cutting. Home and End lead to the first and the last. Undefined for keys that lead nowhere.
+ * The index of the patch that a key leads to: the nearest one in that direction, or else the next or previous one in the order of
+ * cutting. Home and End lead to the first and the last. Undefined for all other keys.
  */
 export function patchAfterKey(
   placed: readonly PlacedPatch[],
@@ -29,7 +29,7 @@ export function patchAfterKey(
   return nearestBeside(placed, from, way) ?? Math.min(last, Math.max(0, current + (isOnward ? 1 : -1)));
 }
 
-/** The place of the patch under a point of the fabric; null over what is none. */
+/** The index of the patch under a point of the fabric, or null. */
 export function patchUnder(
   placed: readonly PlacedPatch[],
   { x, y }: { readonly x: number; readonly y: number },
@@ -40,7 +40,7 @@ export function patchUnder(
   return found < 0 ? null : found;
 }
 
-/** Of the patches that lie wholly beyond one and overlap it sideways, the nearest; of some that are as near, the one most in line. */
+/** The nearest patch that is wholly beyond this one and overlaps it sideways. Of equally near ones, the one most in line. */
 function nearestBeside(
   placed: readonly PlacedPatch[],
   from: PlacedPatch,

@@ -17,31 +17,31 @@ import { Typeset } from '../answers/typeset';
 import styles from './cut-layout.module.css';
 
 export interface CutLayoutProps {
-  /** What this fabric is, for who cannot see it. */
+  /** The name of this fabric for a screen reader. */
   readonly title: string;
   readonly tree: CutTree;
   readonly cuts: readonly OrderedCut[];
-  /** The strips as they are cut one after the other; without them, as they come; none are numbered where there are none. */
+  /** The strips in the order of cutting. By default, in the order of the plan; with an empty list, none is numbered. */
   readonly steps?: readonly Pick<CutStep, 'from' | 'length'>[];
   readonly patchAt: (index: number) => LayoutPatch;
-  /** The fabric's color; null for fabric that is not there yet. */
+  /** The fabric's color; null for fabric still to be bought. */
   readonly swatch: string | null;
   readonly print: 'any' | 'one-way' | 'two-way';
-  /** Whether the print stands along the piece or across it. */
+  /** Whether the print runs along the piece or across it. */
   readonly printRuns: PrintRuns;
-  /** Length from the near end that is cut already, 1/320 mm. */
+  /** The length from the near end that is cut already, in 1/320 mm. */
   readonly done: number;
-  /** No uncut end is broken off: the piece is a small one. */
+  /** Draws a small piece whole, without shortening its uncut end. */
   readonly isWhole?: boolean;
   readonly maxWidth?: number;
   readonly maxHeight?: number;
-  /** The kind of patch that is looked at, here or elsewhere on the page. */
+  /** The kind of patch that is selected, here or elsewhere on the page. */
   readonly spotlight?: string | null;
   readonly onSpotlight?: (key: string | null) => void;
 }
 
 /**
- * A piece of fabric with its cuts, to scale: near end on the left, selvages above and below, as it lies on the table. The arrow
+ * A piece of fabric with its cuts, to scale, as on the cutting table: near end on the left, selvages above and below. The arrow
  * keys go from patch to patch, Home and End to the first and the last.
  */
 export function CutLayout(props: CutLayoutProps) {

@@ -1,6 +1,6 @@
 import type { Diagram, DiagramPart, DiagramPoint } from '#core/calculators/diagram';
 
-/** How a drawing in 1/320 mm is laid on a rectangle of pixels: scaled by `scale`, then moved. */
+/** How a drawing in 1/320 mm is placed on pixels: scaled by `scale`, then moved. */
 export interface DiagramFrame {
   readonly scale: number;
   readonly width: number;
@@ -9,7 +9,7 @@ export interface DiagramFrame {
   readonly toY: (y: number) => number;
 }
 
-/** Pixels kept free round the drawing, for the ends of lines. */
+/** Pixels kept free around the drawing for the ends of lines. */
 const EDGE = 10;
 /** Room outside a dimension line for its text. */
 const TEXT_ROOM = 14;
@@ -20,7 +20,7 @@ export function frameDiagram(diagram: Diagram, maxWidth: number, maxHeight: numb
   const bodyScale = Math.min(maxWidth / Math.max(diagram.width, 1), maxHeight / Math.max(diagram.height, 1));
   let scale = bodyScale;
   let box = pixelBox(diagram, scale);
-  // Text keeps its size while the drawing shrinks, so the fit is found by a few steps.
+  // Text keeps its size while the drawing shrinks, so the fit takes a few steps.
   for (let step = 0; step < 12 && (box.width > maxWidth || box.height > maxHeight); step += 1) {
     scale *= Math.min(maxWidth / box.width, maxHeight / box.height, 0.98);
     box = pixelBox(diagram, scale);
@@ -55,7 +55,7 @@ function pixelBox(diagram: Diagram, scale: number): Box {
   return { left, top, width: Math.max(...xs) + EDGE - left, height: Math.max(...ys) + EDGE - top };
 }
 
-/** The outermost points a part reaches, in pixels; round parts by their bounding square. */
+/** The outermost points of a part, in pixels. Round parts count as their bounding square. */
 function partPlaces(part: DiagramPart, scale: number): readonly DiagramPoint[] {
   const place = (point: DiagramPoint) => ({ x: point.x * scale, y: point.y * scale });
   switch (part.part) {
@@ -88,7 +88,7 @@ function partPlaces(part: DiagramPart, scale: number): readonly DiagramPoint[] {
   }
 }
 
-/** The offset asked for in 1/320 mm, in pixels, but never so near that the text would lie on the edge. */
+/** The wanted offset, from 1/320 mm to pixels, but large enough that the text does not touch the edge. */
 export function dimensionOffset(offset: number, scale: number): number {
   if (offset === 0) return 0;
   return Math.sign(offset) * Math.max(Math.abs(offset) * scale, 20);

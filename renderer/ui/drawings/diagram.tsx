@@ -9,7 +9,7 @@ import styles from './diagram.module.css';
 
 interface DiagramViewProps {
   readonly diagram: Diagram;
-  /** The largest it may become, in CSS pixels; it shrinks with its column. */
+  /** The largest width in CSS pixels. The drawing shrinks with its column. */
   readonly maxWidth?: number;
   readonly maxHeight?: number;
 }

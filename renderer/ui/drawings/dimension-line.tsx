@@ -10,7 +10,7 @@ interface DimensionLineProps {
   /** The measured points, in drawing pixels. */
   readonly from: Place;
   readonly to: Place;
-  /** Pixels to the left of the way from `from` to `to`. */
+  /** Pixels to the left of the line from `from` to `to`. */
   readonly offset: number;
   readonly text: string;
 }
@@ -18,7 +18,7 @@ interface DimensionLineProps {
 const TICK = 4;
 const OVERRUN = 4;
 
-/** A measured length as a pattern sheet shows it: two extension lines, the line between with a slanted tick at each end, its text in the middle. */
+/** A measured length as on a pattern sheet: two extension lines, a line between them with a slanted tick at each end, and its text. */
 export function DimensionLine({ from, to, offset, text }: DimensionLineProps) {
   const size = Math.hypot(to.x - from.x, to.y - from.y);
   if (size === 0) return null;
@@ -56,7 +56,7 @@ function Line({ from, to, name }: { readonly from: Place; readonly to: Place; re
   return <line x1={from.x} y1={from.y} x2={to.x} y2={to.y} className={styles[name]} />;
 }
 
-/** Text follows its line but never stands on its head. */
+/** Turns text along its line, but never upside down. */
 function readableAngle(along: Place): number {
   const degrees = (Math.atan2(along.y, along.x) * 180) / Math.PI;
   if (degrees > 90) return degrees - 180;

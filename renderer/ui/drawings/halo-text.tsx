@@ -8,7 +8,7 @@ interface HaloTextProps {
   readonly transform?: string;
 }
 
-/** Words on a drawing with a rim of paper round them. The rim is drawn whole before the words, or it would eat into a fraction. */
+/** Words on a drawing with a rim of paper around them. The whole rim is drawn first, or it would cut into a fraction. */
 export function HaloText({ at, text, anchor = 'middle', transform }: HaloTextProps) {
   const shared = { x: at.x, y: at.y, textAnchor: anchor, dominantBaseline: 'central', transform } as const;
   return (

@@ -8,7 +8,7 @@ interface PatchKeyProps extends Pick<CuttingSetup, 'lines'> {
   readonly className: string | undefined;
 }
 
-/** What each letter of a cutting plan stands for. */
+/** The patch that each letter of a cutting plan means. */
 export function PatchKey({ lines, className }: PatchKeyProps) {
   const { length } = useDisplay();
   return (

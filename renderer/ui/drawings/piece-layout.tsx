@@ -10,7 +10,7 @@ interface PieceLayoutProps extends Omit<CutLayoutProps, 'tree' | 'cuts'> {
   readonly piece: Pick<PiecePlan, 'tree' | 'cuts'>;
 }
 
-/** A piece of fabric with its cuts, to scale; of a pack each way its sheets are cut once. */
+/** A piece of fabric with its cuts, to scale. For a pack, one drawing for each way its sheets are cut. */
 export function PieceLayout({ piece: { tree, cuts }, ...rest }: PieceLayoutProps) {
   if (tree.kind !== 'sheets') return <CutLayout tree={tree} cuts={cuts} {...rest} />;
   return <SheetLayouts tree={tree} cuts={cuts} {...rest} />;
@@ -18,7 +18,7 @@ export function PieceLayout({ piece: { tree, cuts }, ...rest }: PieceLayoutProps
 
 const HIGHEST_SHEET = 300;
 
-/** Pixels for 1/320 mm in the drawing of a piece; of a pack in those of its sheets. */
+/** Pixels per 1/320 mm in the drawing of a piece, or of a pack's sheets. */
 export function layoutScale(tree: PieceTree, maxWidth: number, maxHeight: number): number {
   if (tree.kind !== 'sheets') return frameFabric(tree, maxWidth, maxHeight).scale;
   const scales = tree.parts.map(
@@ -33,7 +33,7 @@ function SheetLayouts({ tree, cuts, ...rest }: Omit<CutLayoutProps, 'tree'> & { 
   return (
     <ul className={styles['sheets']}>
       {runsOf(tree).map((run) => {
-        // The last of those alike stands for them all: they are cut when it is.
+        // Alike sheets are cut in order, so all of them are cut once the last one is.
         const from = run.end - sheetLength;
         const first = steps.findIndex((step) => step.from + step.length > run.end - run.times * sheetLength);
         const last = steps.findLastIndex((step) => step.from < run.end);
@@ -60,7 +60,7 @@ function SheetLayouts({ tree, cuts, ...rest }: Omit<CutLayoutProps, 'tree'> & { 
   );
 }
 
-/** Sheets that follow one another and are cut alike, with where the last of them ends. */
+/** Successive sheets that are cut alike, with the end of the last one. */
 function runsOf({ parts }: SheetsTree) {
   let end = 0;
   return alikeRuns(parts).map(({ part, times }) => {

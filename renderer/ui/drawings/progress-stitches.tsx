@@ -10,7 +10,7 @@ interface ProgressStitchesProps {
   /** The line to stitch along, in pixels, from its topmost middle clockwise. */
   readonly edge: readonly EdgePoint[];
   readonly stages: readonly StitchedStage[];
-  /** The width of the thread in pixels; everything else follows from it. */
+  /** The width of the thread in pixels. All other sizes follow from it. */
   readonly thread: number;
   /** Written at the gap of a stage that is at the quilter, such as the day it was promised back. */
   readonly awayWords: string | null;
@@ -116,7 +116,7 @@ export function NeedleDrawing({
   );
 }
 
-/** The points of a run as an SVG path. */
+/** A run of points as an SVG path. */
 export function runPath(run: readonly EdgePoint[], isClosed = false): string {
   const steps = run.map(
     (point, index) => `${index === 0 ? 'M' : 'L'}${point.x.toFixed(2)} ${point.y.toFixed(2)}`,

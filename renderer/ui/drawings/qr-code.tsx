@@ -2,14 +2,14 @@ import qrcode from 'qrcode-generator';
 import { useMemo } from 'react';
 
 interface QrCodeProps {
-  /** Digits and capital letters, which take the least room. */
+  /** Digits and capital letters, which need the least room. */
   readonly text: string;
 }
 
 /** Light modules kept on every side, as ISO/IEC 18004 asks. */
 const QUIET_ZONE = 4;
 
-/** A QR code of the highest correction, so that a label that is creased or stained still reads; as large as its place. */
+/** A QR code with the highest error correction, so that a creased or stained label can still be read. It fills its container. */
 export function QrCode({ text }: QrCodeProps) {
   const { path, size } = useMemo(() => drawn(text), [text]);
   return (
@@ -20,7 +20,7 @@ export function QrCode({ text }: QrCodeProps) {
   );
 }
 
-/** All dark modules as one path, those side by side as one stretch. */
+/** All dark modules as one path. Neighbors in a row are one stretch. */
 function drawn(text: string): { readonly path: string; readonly size: number } {
   const code = qrcode(0, 'H');
   code.addData(text, 'Alphanumeric');

@@ -1,10 +1,10 @@
-/** A point of the finished edge, in 1/320 mm from the middle of the piece; y runs down. */
+/** A point of the finished edge, in 1/320 mm from the middle of the project; y runs down. */
 export interface EdgePoint {
   readonly x: number;
   readonly y: number;
 }
 
-/** The closed edge cut into `count` arcs of one length each, in order; each has its own run of points. */
+/** The closed edge split into `count` arcs of equal length, in order, each as a run of points. */
 export function splitEdge(
   edge: readonly EdgePoint[],
   count: number,

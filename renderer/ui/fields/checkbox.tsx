@@ -12,7 +12,7 @@ interface CheckboxProps {
   readonly isDisabled?: boolean;
 }
 
-/** A line to tick. */
+/** A checkbox with its label. */
 export function Checkbox({
   label,
   isChecked,

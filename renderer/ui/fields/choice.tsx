@@ -16,7 +16,7 @@ interface ChoiceProps<Value extends string | number> extends FieldFrame {
   readonly onChange: (value: Value) => void;
 }
 
-/** A few options, all in sight: arrow keys move among them. */
+/** A few options, all visible. Arrow keys move between them. */
 export function Choice<Value extends string | number>({
   value,
   options,
@@ -58,7 +58,7 @@ export function Choice<Value extends string | number>({
   );
 }
 
-/** Many options: a list that opens. */
+/** Many options in a list that opens. */
 export function Select<Value extends string | number>({
   value,
   options,

@@ -8,7 +8,7 @@ interface DateFieldProps extends FieldFrame {
   readonly onChange: (value: CalendarDate | null) => void;
 }
 
-/** A day, through the system's own date control; an unfinished date counts as none. */
+/** A day, entered in the system's own date control. An unfinished date counts as empty. */
 export function DateField({ value, onChange, ...frame }: DateFieldProps) {
   return (
     <Field {...frame}>

@@ -2,14 +2,14 @@ import { type ReactNode, useId } from 'react';
 import { Typeset } from '../answers/typeset';
 import styles from './field.module.css';
 
-/** What every field carries: its name, a word of help, and what is wrong with it. */
+/** What every field has: its label, help, and problem. */
 export interface FieldFrame {
   readonly label: string;
   readonly help?: string | undefined;
   readonly isOptional?: boolean | undefined;
-  /** Said beside the name of a field that may stay empty. */
+  /** Shown beside the label: the field may stay empty. */
   readonly optionalWords?: string | undefined;
-  /** A problem found elsewhere (by the store, or by a calculator); the field's own goes before it. */
+  /** A problem found by the store or a calculator. The field shows its own problem first. */
   readonly problem?: string | null | undefined;
 }
 
@@ -22,7 +22,7 @@ interface FieldProps extends FieldFrame {
   readonly children: (ids: FieldIds) => ReactNode;
 }
 
-/** Label above, help and problem below, tied together for a screen reader. */
+/** Label above, help and problem below, connected for a screen reader. */
 export function Field(props: FieldProps) {
   const { label, help, isOptional = false, optionalWords = 'optional', problem = null, children } = props;
   const id = useId();
@@ -52,7 +52,7 @@ export function Field(props: FieldProps) {
   );
 }
 
-/** Always in the page, so that its words are spoken when they appear. */
+/** Always in the page, so that a screen reader reads its words when they appear. */
 export function FieldProblemLine({ id, problem }: { readonly id: string; readonly problem: string | null }) {
   return (
     <p id={id} className={styles['problem']} aria-live="polite" hidden={problem === null}>

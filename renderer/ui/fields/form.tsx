@@ -10,7 +10,7 @@ import {
 } from 'react';
 import { flushSync } from 'react-dom';
 
-/** A field that holds typed text until it is committed. `commit` answers whether the text was taken. */
+/** A field that holds typed text until it is committed. `commit` returns whether the text was valid. */
 export interface TypedFieldHandle {
   readonly commit: () => boolean;
   readonly focus: () => void;
@@ -27,12 +27,12 @@ interface FormProps {
   readonly id?: string;
   readonly label?: string;
   readonly className?: string | undefined;
-  /** Called once every field has been taken; with a field that was not, the first such gets the focus instead. */
+  /** Called once every field is valid. Otherwise the first invalid field gets the focus. */
   readonly onSubmit: () => void;
   readonly children: ReactNode;
 }
 
-/** A form whose fields commit before it does: what is in a field when Enter or the button is pressed counts. */
+/** A form that commits all its fields before it submits, so that text typed just before Enter counts. */
 export function Form({ id, label, className, onSubmit, children }: FormProps) {
   const [fields] = useState(fieldSet);
   const latestSubmit = useRef(onSubmit);
@@ -42,14 +42,14 @@ export function Form({ id, label, className, onSubmit, children }: FormProps) {
   const submit = (event: SubmitEvent) => {
     event.preventDefault();
     event.stopPropagation();
-    let firstRefused: TypedFieldHandle | undefined;
+    let firstInvalid: TypedFieldHandle | undefined;
     flushSync(() => {
       for (const field of fields.all) {
-        if (!field.commit()) firstRefused ??= field;
+        if (!field.commit()) firstInvalid ??= field;
       }
     });
-    if (firstRefused === undefined) latestSubmit.current();
-    else firstRefused.focus();
+    if (firstInvalid === undefined) latestSubmit.current();
+    else firstInvalid.focus();
   };
   return (
     <FormContext value={fields}>
@@ -60,7 +60,7 @@ export function Form({ id, label, className, onSubmit, children }: FormProps) {
   );
 }
 
-/** Enters a typed field into the form around it, if there is one. */
+/** Registers a typed field with the form around it, if there is one. */
 export function useFormField(handle: TypedFieldHandle): void {
   const form = useContext(FormContext);
   const latest = useRef(handle);

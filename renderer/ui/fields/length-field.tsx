@@ -10,7 +10,7 @@ import { TypedField, type TypedFieldProps } from './typed-field';
 interface LengthFieldProps extends TypedFieldProps<Length> {
   readonly minimum?: number | undefined;
   readonly maximum?: number | undefined;
-  /** What a bare number means; inches or centimeters, by the reader's units, unless said. */
+  /** The unit of a number without one; by default inches or centimeters, by the reader's units. */
   readonly bareUnit?: LengthUnit;
 }
 
@@ -19,7 +19,7 @@ export function LengthField({ minimum, maximum, bareUnit, ...rest }: LengthField
   const display = useDisplay().length;
   const bare = bareUnit ?? (display.system === 'inch' ? 'in' : 'cm');
   const read = (text: string) => {
-    // A place to the left or above is typed with a minus before it; of all fields only such take one.
+    // Only a field for a position, which can be left or above, takes a minus.
     const length = (minimum ?? 0) < 0 ? parseSignedLength(text, bare) : parseLength(text, bare);
     if (!length.ok) return failure(lengthProblemWords(length.error));
     const range = lengthRangeWords(length.value, minimum, maximum, display);

@@ -4,7 +4,7 @@ import { parseMinutes } from '#core/units/parse-minutes';
 import { minutesProblemWords } from '#renderer/text/field-problems';
 import { TypedField, type TypedFieldProps } from './typed-field';
 
-/** A stretch of work: `45`, `1:30`, `2 h 20 min`. */
+/** A time span: `45`, `1:30`, `2 h 20 min`. */
 export function MinutesField(props: TypedFieldProps<Minutes>) {
   return (
     <TypedField

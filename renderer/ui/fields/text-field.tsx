@@ -7,18 +7,18 @@ import styles from './field.module.css';
 interface TextFieldProps extends FieldFrame {
   readonly value: string;
   readonly onChange: (value: string) => void;
-  /** For what is saved as it is left rather than as it is typed. */
+  /** For text that is saved when the field is left, not while it is typed. */
   readonly onBlur?: () => void;
   readonly maximum?: number | undefined;
   readonly placeholder?: string;
   readonly isLong?: boolean;
   readonly autoFocus?: boolean;
   readonly suggestions?: readonly string[];
-  /** What to say when a form is sent with nothing in the field; without it the field may be empty. */
+  /** The problem of a field that is empty when the form is submitted. Without it, the field may be empty. */
   readonly emptyProblem?: string;
 }
 
-/** Words: one line, or as many as are written. */
+/** Text in one line, or in several with `isLong`. */
 export function TextField({ emptyProblem, ...props }: TextFieldProps) {
   const {
     value,
@@ -31,14 +31,14 @@ export function TextField({ emptyProblem, ...props }: TextFieldProps) {
     suggestions = [],
   } = props;
   const input = useRef<HTMLInputElement & HTMLTextAreaElement>(null);
-  const [isMissed, setIsMissed] = useState(false);
+  const [isLeftEmpty, setIsLeftEmpty] = useState(false);
   const isEmpty = value.trim() === '';
   const commit = () => {
-    setIsMissed(isEmpty);
+    setIsLeftEmpty(isEmpty);
     return emptyProblem === undefined || !isEmpty;
   };
   useFormField({ commit, focus: () => input.current?.focus() });
-  const problem = isMissed && isEmpty ? (emptyProblem ?? null) : (props.problem ?? null);
+  const problem = isLeftEmpty && isEmpty ? (emptyProblem ?? null) : (props.problem ?? null);
   return (
     <Field label={props.label} help={props.help} isOptional={props.isOptional} problem={problem}>
       {({ inputId, describedBy }) => {

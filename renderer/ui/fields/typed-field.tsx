@@ -8,7 +8,7 @@ import styles from './field.module.css';
 
 export interface TypedFieldProps<Value> extends FieldFrame {
   readonly value: Value | null;
-  /** Called when the text has been read as a value, or was emptied (null; only where the field is optional). */
+  /** Called with the value that was read, or with null for an optional field that was emptied. */
   readonly onCommit: (value: Value | null) => void;
   readonly unit?: string | undefined;
   readonly placeholder?: string | undefined;
@@ -17,15 +17,15 @@ export interface TypedFieldProps<Value> extends FieldFrame {
 
 interface Reading<Value> {
   readonly format: (value: Value) => string;
-  /** Reads the typed text; an error is the words to show at the field. */
+  /** Reads the typed text. A failure is the problem to show at the field. */
   readonly read: (text: string) => Result<Value, string>;
   readonly emptyProblem: string;
   readonly inputMode?: 'text' | 'decimal' | 'numeric';
 }
 
 /**
- * A field of typed text that becomes a value on leaving it or on Enter. Text that cannot be read stays exactly as typed, with
- * the problem in words below it; Escape puts back the last value that could be read.
+ * A field whose typed text becomes a value on Enter or when the field is left. Text that cannot be read stays as typed, with the
+ * problem below it; Escape brings back the last value.
  */
 export function TypedField<Value>({
   value,
@@ -42,7 +42,7 @@ export function TypedField<Value>({
   const input = useRef<HTMLInputElement>(null);
   const [draft, setDraft] = useState<string | null>(null);
   const [ownProblem, setOwnProblem] = useState<string | null>(null);
-  // The page focuses its field as it is drawn, when a dialog is not open yet; a dialog goes by the attribute as it opens.
+  // React focuses the field before its dialog is open. The dialog looks for the attribute when it opens, so it is set as well.
   useLayoutEffect(() => {
     if (input.current !== null) input.current.autofocus = autoFocus;
   }, [autoFocus]);
@@ -67,7 +67,7 @@ export function TypedField<Value>({
   useFormField({ commit, focus: () => input.current?.focus() });
   const type = (text: string) => {
     setDraft(text);
-    // A problem goes as soon as the text can be read; a new one waits until the field is left.
+    // A problem disappears as soon as the text can be read. A new one appears only when the field is left.
     if (ownProblem !== null && (read(text).ok || text.trim() === '')) setOwnProblem(null);
   };
   const putBack = () => {
@@ -94,7 +94,7 @@ export function TypedField<Value>({
             aria-invalid={problem !== null}
             aria-required={frame.isOptional !== true}
             onChange={(event) => type(event.target.value)}
-            // What is proposed is replaced by what is typed.
+            // Typing replaces the proposed value.
             onFocus={(event) => {
               if (autoFocus) event.target.select();
             }}

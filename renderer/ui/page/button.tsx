@@ -13,12 +13,12 @@ interface Looks {
 
 type ButtonProps = Looks & Omit<ButtonHTMLAttributes<HTMLButtonElement>, 'className'>;
 
-/** A button named by its verb; it submits nothing unless its type says so. */
+/** A button. It submits nothing unless its type says so. */
 export function Button({ look = 'plain', isSmall = false, type = 'button', ...rest }: ButtonProps) {
   return <button type={type} data-look={look} className={buttonClass(look, isSmall)} {...rest} />;
 }
 
-/** A link that looks like a button, for an action that is a place to go. */
+/** A link that looks like a button, for an action that opens a page. */
 export function ButtonLink({
   look = 'plain',
   isSmall = false,

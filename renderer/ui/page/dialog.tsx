@@ -4,17 +4,17 @@ import styles from './dialog.module.css';
 
 interface DialogProps {
   readonly title: string;
-  /** Called for Escape and for a press outside; the caller stops drawing the dialog. */
+  /** Called for Escape and for a press outside. The caller then stops drawing the dialog. */
   readonly onClose: () => void;
   readonly isWide?: boolean;
-  /** The buttons; the one that does it stands last. */
+  /** The buttons, the main one last. */
   readonly foot?: ReactNode;
   readonly children: ReactNode;
 }
 
 /**
- * A question in front of the page, drawn while it is asked. The focus goes into it and back to where it was. A press outside
- * leaves it open once something in it has been typed, so that nothing typed is lost by a slip.
+ * A dialog in front of the page, open while it is drawn. The focus moves into it, and back when it closes. A press outside
+ * closes it only while nothing has been typed in it, so that no typed text is lost by accident.
  */
 export function Dialog({ title, onClose, isWide = false, foot, children }: DialogProps) {
   const titleId = useId();

@@ -7,7 +7,7 @@ interface EmptyStateProps {
   readonly action?: ReactNode;
 }
 
-/** What stands where there is nothing yet: what belongs here, and how to begin. */
+/** Shown in place of an empty list: what belongs here, and how to start. */
 export function EmptyState({ title, children, action }: EmptyStateProps) {
   return (
     <div className={styles['empty']}>

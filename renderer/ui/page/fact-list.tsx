@@ -2,14 +2,14 @@ import type { ReactNode } from 'react';
 import styles from './fact-list.module.css';
 
 interface FactListProps {
-  /** Name and value; one whose value is an empty text is left out. */
+  /** Name and value. Facts with an empty text are left out. */
   readonly facts: readonly (readonly [string, ReactNode])[];
   readonly label?: string;
-  /** Beside each other, each under its name; or a line each, the name before it. */
+  /** beside: next to each other, each below its name; lines: one per line, after its name. */
   readonly look?: 'beside' | 'lines';
 }
 
-/** What is known of a thing, each with its name. */
+/** Facts about one thing, each with its name. */
 export function FactList({ facts, label, look = 'beside' }: FactListProps) {
   return (
     <dl className={styles[look]} aria-label={label}>

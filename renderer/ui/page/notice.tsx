@@ -5,19 +5,19 @@ import { SentenceText } from '../answers/typeset';
 import styles from './notice.module.css';
 
 const WORDS: Readonly<Record<Note['kind'], string>> = {
-  caution: 'Take care',
-  warning: 'Mind',
+  caution: 'Caution',
+  warning: 'Watch out',
   tip: 'Good to know',
 };
 
 interface NoticeProps {
-  /** caution: somebody may be hurt; warning: the piece may be; tip: good to know. */
+  /** caution: someone may be hurt; warning: the project may be damaged; tip: good to know. */
   readonly kind: Note['kind'];
   readonly title?: string;
   readonly children: ReactNode;
 }
 
-/** A few sentences set apart, their weight said in words as well as in color. */
+/** A few sentences set apart. Their kind is named in words, not only by color. */
 export function Notice({ kind, title = WORDS[kind], children }: NoticeProps) {
   return (
     <div className={classes(styles['notice'], styles[kind])} role="note">
@@ -29,7 +29,7 @@ export function Notice({ kind, title = WORDS[kind], children }: NoticeProps) {
 
 const ORDER: readonly Note['kind'][] = ['caution', 'warning', 'tip'];
 
-/** The notes of a calculation, each kind set apart once, those that protect somebody first. */
+/** The notes of a calculation, one notice for each kind, cautions first. */
 export function Notes({ notes }: { readonly notes: readonly Note[] }) {
   return ORDER.map((kind) => {
     const ofKind = notes.filter((note) => note.kind === kind);

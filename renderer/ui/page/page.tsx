@@ -3,11 +3,11 @@ import { createPortal } from 'react-dom';
 import { Link } from 'react-router';
 import styles from './page.module.css';
 
-/** What the frame around all pages lends to each of them. */
+/** What the frame gives to every page. */
 export interface PageFrameContextValue {
-  /** The place at the foot of the window where the main action of every page stands. */
+  /** Where the main action of a page is drawn, at the bottom of the window. */
   readonly actionPlace: HTMLElement | null;
-  /** Changes with every move to another page; the title then takes the focus. Null at the very first page. */
+  /** Changes with every visit to a page; the title then takes the focus. Null on the first page. */
   readonly visit: string | null;
 }
 
@@ -18,14 +18,14 @@ interface PageProps {
   /** A line under the title. */
   readonly under?: ReactNode;
   readonly back?: { readonly to: string; readonly words: string };
-  /** The one main action, named by its verb. */
+  /** The one main action. */
   readonly action?: ReactNode;
-  /** Lesser things to do with the page as a whole, beside the title. */
+  /** Other actions for the whole page, beside the title. */
   readonly aside?: ReactNode;
   readonly children: ReactNode;
 }
 
-/** A page of the notebook: its title, one main action in the same place everywhere, and what is on it. */
+/** A page of the notebook: its title, its content, and one main action that is in the same place on every page. */
 export function Page({ title, under, back, action, aside, children }: PageProps) {
   const { actionPlace, visit } = useContext(PageFrameContext);
   const heading = useRef<HTMLHeadingElement>(null);

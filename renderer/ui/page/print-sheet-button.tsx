@@ -5,7 +5,7 @@ import { Button, type ButtonLook } from './button';
 import { useDisplay } from '../base/display';
 import { ProblemNotice } from './problem-notice';
 
-/** The call that makes a sheet, as the feature that shows the button was lent it by the bridge. */
+/** The call that prints a sheet, which the feature gets from the bridge. */
 export interface SheetPrinting {
   readonly write: (input: { readonly path: string; readonly name: string }) => Promise<unknown>;
   readonly isWriting: boolean;
@@ -16,23 +16,30 @@ interface PrintSheetButtonProps {
   readonly printing: SheetPrinting;
   /** The sheet's address below `/sheets/`, such as `project/ID`, without its paper. */
   readonly sheet: string;
-  /** What else the address says, besides its paper. */
-  readonly asked?: Readonly<Record<string, string>>;
-  /** What the file is called unless the maker says otherwise. */
+  /** More parameters of the address. */
+  readonly parameters?: Readonly<Record<string, string>>;
+  /** The proposed name of the file. */
   readonly name: string;
   readonly look?: ButtonLook;
   readonly children: string;
 }
 
-/** Letter for who measures in inches, A4 for all others. */
+/** Letter for inches, A4 for the metric system. */
 export function paperOf({ system }: LengthDisplay): SheetPaper {
   return system === 'inch' ? 'letter' : 'a4';
 }
 
-/** Makes a sheet for paper and asks where to keep it. */
-export function PrintSheetButton({ printing, sheet, asked, name, look, children }: PrintSheetButtonProps) {
+/** Makes a sheet as a PDF and asks where to save it. */
+export function PrintSheetButton({
+  printing,
+  sheet,
+  parameters,
+  name,
+  look,
+  children,
+}: PrintSheetButtonProps) {
   const paper = paperOf(useDisplay().length);
-  const path = `/sheets/${sheet}?${new URLSearchParams({ paper, ...asked }).toString()}`;
+  const path = `/sheets/${sheet}?${new URLSearchParams({ paper, ...parameters }).toString()}`;
   return (
     <>
       <Button
@@ -41,7 +48,7 @@ export function PrintSheetButton({ printing, sheet, asked, name, look, children 
         disabled={printing.isWriting}
         onClick={() => void printing.write({ path, name })}
       >
-        {printing.isWriting ? 'Laying out the sheet…' : children}
+        {printing.isWriting ? 'Making the sheet…' : children}
       </Button>
       <ProblemNotice problem={printing.problem} />
     </>

@@ -4,13 +4,13 @@ import { useDisplay } from '../base/display';
 import { Notice } from './notice';
 import styles from './notice.module.css';
 
-/** Why something asked for did not happen; nothing where there is no problem. Spoken as it appears. */
+/** Why something did not work, read out as it appears; empty without a problem. */
 export function ProblemNotice({ problem }: { readonly problem: Problem | null }) {
   const display = useDisplay().length;
   return (
     <div role="alert" className={styles['alert']}>
       {problem !== null && (
-        <Notice kind="warning" title={problem.code === 'not-found' ? 'Not here' : 'Not done'}>
+        <Notice kind="warning" title={problem.code === 'not-found' ? 'Not found' : 'Not done'}>
           {problemWords(problem, display)}
         </Notice>
       )}

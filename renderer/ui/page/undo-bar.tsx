@@ -2,7 +2,7 @@ import { Button } from './button';
 import styles from './undo-bar.module.css';
 
 export interface UndoBarProps {
-  /** What was just done, such as "Deleted Hearth skirt"; null when there is nothing to say. */
+  /** The last change, such as "Deleted Hearth skirt"; null before the first. */
   readonly says: string | null;
   readonly canUndo: boolean;
   readonly canRedo: boolean;
@@ -10,7 +10,7 @@ export interface UndoBarProps {
   readonly onRedo: () => void;
 }
 
-/** One quiet line for the last change, with the way back beside it. It always has its place, so nothing moves when it speaks. */
+/** One line for the last change, with Undo and Redo. Its room is always kept free, so nothing moves when it appears. */
 export function UndoBar({ says, canUndo, canRedo, onUndo, onRedo }: UndoBarProps) {
   return (
     <div className={styles['bar']} role="group" aria-label="Last change">

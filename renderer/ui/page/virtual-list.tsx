@@ -11,9 +11,9 @@ interface VirtualListProps<Item> {
   readonly children: (item: Item) => ReactNode;
 }
 
-/** A long list of which only what is in sight is drawn; it scrolls with the page's own scrolling part. */
+/** A long list that draws only its visible rows. It scrolls with the page. */
 export function VirtualList<Item>({ label, items, keyOf, estimate, children }: VirtualListProps<Item>) {
-  // The same function from one scrolled step to the next, or all rows would be laid out anew at each.
+  // A new function would make the list lay out all rows again at each step of scrolling.
   const getItemKey = useCallback(
     (index: number) => {
       const item = items[index];
@@ -21,7 +21,7 @@ export function VirtualList<Item>({ label, items, keyOf, estimate, children }: V
     },
     [items, keyOf],
   );
-  // No compiler memoizes here, which is all the rule warns of.
+  // The rule only warns about the React compiler, which is not used.
   // eslint-disable-next-line react-hooks/incompatible-library
   const virtualizer = useVirtualizer({
     count: items.length,
@@ -54,7 +54,7 @@ export function VirtualList<Item>({ label, items, keyOf, estimate, children }: V
   );
 }
 
-/** The one part of the window that scrolls; the frame marks it. */
+/** The scrolling part of the window, marked by the frame. */
 function pageScroller(): Element | null {
   return document.querySelector('[data-page-scroller]');
 }

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { boundsOfSchema } from '#core/calculators/field-bounds';
 import type { FieldKind } from '#core/domain/fields';
 
-/** What a form has to know of a schema: its fields, their words and limits. Made from the schema once, used by `SchemaForm`. */
+/** What a form needs to know of a schema: its fields, their words and limits. */
 export type FieldDescription = FieldWording &
   (
     | {
@@ -29,9 +29,9 @@ export interface FieldWording {
   readonly help: string | undefined;
   /** May be left empty (null or absent). */
   readonly isOptional: boolean;
-  /** What empty is written as. */
+  /** How an empty field is written. */
   readonly empty: 'null' | 'absent';
-  /** Most makers leave it as it is. */
+  /** Most makers never change it. */
   readonly isSeldom: boolean;
 }
 
@@ -40,11 +40,11 @@ export interface NamedField {
   readonly field: FieldDescription;
 }
 
-/** One of the forms an object may take, told apart by the value of one key. */
+/** One of the forms an object can have, named by the value of one key. */
 export interface Variant {
   readonly value: string;
   readonly fields: readonly NamedField[];
-  /** Values the schema gives to begin with when this form is chosen; empty where it gives none. */
+  /** The schema's first values for this form; empty if it has none. */
   readonly example: Readonly<Record<string, unknown>>;
 }
 
@@ -55,7 +55,7 @@ interface Wrapped {
   readonly empty: 'null' | 'absent';
 }
 
-/** Throws RangeError for a schema that no form is drawn for, so that a new kind of field is noticed at once. */
+/** Describes a schema. Throws RangeError for one that has no form, so that a new kind of field is noticed at once. */
 export function describeSchema(schema: z.core.$ZodType, name = ''): FieldDescription {
   const { core, meta, isOptional, empty } = unwrap(schema);
   const words: FieldWording = {
@@ -129,7 +129,7 @@ function describeNumber(number: z.ZodNumber, meta: Readonly<Record<string, unkno
   };
 }
 
-/** Takes off what only says that a field is read-only or may be empty, keeping the outermost words. */
+/** Removes wrappers that make a field read-only or optional. The words of the outermost one count. */
 function unwrap(schema: z.core.$ZodType): Wrapped {
   const meta = z.globalRegistry.get(schema) ?? {};
   if (schema instanceof z.ZodReadonly || schema instanceof z.ZodNonOptional) {

@@ -19,18 +19,18 @@ import {
 import styles from './schema-form.module.css';
 
 interface SchemaFormProps {
-  /** A zod object whose fields carry their words (`domain/fields`). */
+  /** A zod object whose fields have their words (`domain/fields`). */
   readonly schema: z.core.$ZodType;
   readonly value: object;
   readonly onChange: (value: Readonly<Record<string, unknown>>) => void;
   readonly problems?: readonly PathProblem[];
-  /** What holds where an optional top field is left empty; written in it as a reminder. */
+  /** The values used for optional fields that are left empty, shown in them as placeholders. */
   readonly fallbacks?: object;
-  /** Draws only these of the top fields, in this order. */
+  /** Draws only these top-level fields, in this order. */
   readonly only?: readonly string[];
 }
 
-/** Draws any input made of the house's fields. What is entered comes back whole through `onChange`, checked field by field. */
+/** Draws a form for any schema made of `domain/fields`. `onChange` gets the whole value after every change of a field. */
 export function SchemaForm({ schema, value, onChange, problems = [], fallbacks, only }: SchemaFormProps) {
   const field = useMemo(() => describeSchema(schema), [schema]);
   if (field.form !== 'group') throw new RangeError('A form is drawn for an object');
@@ -44,7 +44,7 @@ export function SchemaForm({ schema, value, onChange, problems = [], fallbacks, 
       <Fields {...drawn} fields={shown.filter((one) => !one.field.isSeldom)} />
       {seldom.length > 0 && (
         <details className={styles['seldom']} open={isNeeded}>
-          <summary>Seldom changed</summary>
+          <summary>Rarely changed</summary>
           <Fields {...drawn} fields={seldom} />
         </details>
       )}
@@ -84,7 +84,7 @@ function Fields({ fields, value, path, problems, fallbacks = {}, onChange }: Fie
   );
 }
 
-/** One field of whatever form. */
+/** One field of any kind. */
 function SchemaField(props: SchemaFieldProps) {
   const { field, value, path, problems, onChange } = props;
   if (field.form === 'group' || field.form === 'one-of' || field.form === 'rows') {
@@ -118,7 +118,7 @@ function SchemaField(props: SchemaFieldProps) {
   );
 }
 
-/** A group that may be missing altogether, such as a hole: a line to tick brings it. */
+/** A group that can be missing, such as a hole: a checkbox adds it. */
 function OptionalPart({ field, value, path, problems, onChange }: SchemaFieldProps) {
   const isThere = value !== null && value !== undefined;
   const required: FieldDescription = { ...field, isOptional: false, title: '' };

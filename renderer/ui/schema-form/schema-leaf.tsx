@@ -20,7 +20,7 @@ type LeafDescription = Exclude<FieldDescription, { form: 'group' | 'rows' | 'one
 interface LeafFieldProps {
   readonly field: LeafDescription;
   readonly value: unknown;
-  /** What holds while the field is empty. */
+  /** The value used while the field is empty. */
   readonly fallback?: unknown;
   readonly problem: string | null;
   readonly onChange: (value: unknown) => void;
@@ -140,7 +140,7 @@ function ChoiceLeaf({
   );
 }
 
-/** The value that holds while an optional field is empty, as the field itself would write it. */
+/** The value used while an optional field is empty, written as in the field. */
 function useFallbackWords(field: LeafDescription, fallback: unknown): string | undefined {
   const { length, currency } = useDisplay();
   const number = asNumber(fallback);

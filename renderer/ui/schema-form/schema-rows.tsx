@@ -10,7 +10,7 @@ interface SchemaRowsProps extends SchemaFieldProps {
   readonly drawField: (row: SchemaFieldProps) => ReactNode;
 }
 
-/** A list of like things. A new row starts as a copy of the last, which is what a maker adds most often. */
+/** A list of rows. A new row starts as a copy of the last, since rows are usually alike. */
 export function SchemaRows({ field, value, path, problems, onChange, drawField }: SchemaRowsProps) {
   const rows = asRows(value);
   const problem = problemAt(problems, path);

@@ -2,13 +2,13 @@ import type { FieldDescription, NamedField, Variant } from './describe-schema';
 
 export type FieldPath = readonly (string | number)[];
 
-/** What is wrong, by the path of the field it is wrong with. */
+/** A problem, with the path of its field. */
 export interface PathProblem {
   readonly path: FieldPath;
   readonly words: string;
 }
 
-/** What the drawing of one field is given, whatever its form. */
+/** The props of one field of any kind. */
 export interface SchemaFieldProps {
   readonly field: FieldDescription;
   readonly value: unknown;
@@ -18,13 +18,13 @@ export interface SchemaFieldProps {
   readonly onChange: (value: unknown) => void;
 }
 
-/** The words for exactly this path; null when there are none. */
+/** The problem of exactly this path, or null. */
 export function problemAt(problems: readonly PathProblem[], path: FieldPath): string | null {
   const found = problems.find((problem) => problem.path.join('.') === path.join('.'));
   return found?.words ?? null;
 }
 
-/** A value to start a new row or part with: the least that is allowed, the first choice, no text. */
+/** The value of a new row or part: the smallest number allowed, the first choice, an empty text. */
 export function startingValue(field: FieldDescription): unknown {
   if (field.isOptional) return field.empty === 'null' ? null : undefined;
   switch (field.form) {
@@ -53,8 +53,8 @@ export function startingValue(field: FieldDescription): unknown {
 }
 
 /**
- * A newly chosen form of an object, with the sizes its schema gives to begin with. What was entered under the same names for
- * another form stays, where it is of the same kind.
+ * A newly chosen form of an object, with its schema's first values. Values already entered under the same names stay if they are
+ * of the same kind.
  */
 export function startingVariant(
   key: string,
@@ -80,7 +80,7 @@ function startingObject(
   );
 }
 
-/** What was entered as an object; anything else counts as an empty one. */
+/** The value as an object; empty if it is none. */
 export function asObject(value: unknown): Readonly<Record<string, unknown>> {
   return typeof value === 'object' && value !== null && !Array.isArray(value)
     ? (value as Record<string, unknown>)

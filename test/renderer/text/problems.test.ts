@@ -127,7 +127,7 @@ const PROBLEMS: { readonly [Code in Problem['code']]: Sample<Extract<Problem, { 
     'This backup can’t be used (cut short). Nothing was changed; try an older one.',
   ],
   'newer-workshop': [
-    { code: 'newer-workshop', found: 90, known: 50 },
+    { code: 'newer-workshop', found: 90, newestSupported: 50 },
     'This workshop was last used with a newer Ringbound (format 90; this one reads up to 50). Nothing was changed. Open it with the newer program.',
   ],
   unexpected: [

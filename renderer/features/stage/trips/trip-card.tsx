@@ -17,7 +17,7 @@ import { Packing } from './packing';
 import { othersInPackage } from './package';
 import { TripPhotos } from './trip-photos';
 import { TripUpdates } from './trip-updates';
-import styles from '../stage.module.css';
+import layout from '#renderer/ui/page/layout.module.css';
 
 interface TripCardProps {
   readonly stage: Stage;
@@ -34,12 +34,12 @@ export function TripCard({ stage, trip, photos, onChange }: TripCardProps) {
   const removing = useWrite('trip:delete');
   const others = othersInPackage(contacts, trip);
   return (
-    <li className={styles['part']}>
-      <div className={styles['partHead']}>
-        <Link to={`/sent-out/${trip.contactId}`} className={styles['strong']}>
+    <li className={layout['part']}>
+      <div className={layout['partHead']}>
+        <Link to={`/sent-out/${trip.contactId}`} className={layout['name']}>
           {trip.withWhom}
         </Link>
-        <span className={styles['row']}>
+        <span className={layout['row']}>
           <Button look="quiet" isSmall onClick={onChange}>
             Change
           </Button>
@@ -50,7 +50,7 @@ export function TripCard({ stage, trip, photos, onChange }: TripCardProps) {
       </div>
       <p>{tripDays(trip, stage, display)}</p>
       {others.length > 0 && (
-        <p className={styles['quiet']}>
+        <p className={layout['quiet']}>
           In one package with {others.map(({ projectName }) => projectName).join(', ')}
         </p>
       )}
@@ -81,14 +81,14 @@ export function TripCard({ stage, trip, photos, onChange }: TripCardProps) {
 /** The packing list of a trip; every tick is saved at once. */
 function TripPacking({ trip }: { readonly trip: Trip }) {
   const packing = useWrite('trip:pack');
-  const [lines, tell, forget] = useOptimisticValue(trip.packing);
+  const [lines, show, revert] = useOptimisticValue(trip.packing);
   const save = async (next: Trip['packing']) => {
-    tell(next);
+    show(next);
     const saved = await packing.write({ tripId: trip.id, packing: next });
-    if (!saved.ok) forget();
+    if (!saved.ok) revert();
   };
   return (
-    <details className={styles['fold']}>
+    <details className={layout['fold']}>
       <summary>{packedWords(lines)}</summary>
       <Packing lines={lines} onChange={(next) => void save(next)} />
       <ProblemNotice problem={packing.problem} />
@@ -114,7 +114,7 @@ function TripFacts({ trip }: { readonly trip: Trip }) {
   return <FactList facts={facts} look="lines" />;
 }
 
-/** `Sent 3 Oct, promised 10 Nov: 5 days late`. */
+/** `Sent Oct 3, promised Nov 10: 5 days late`. */
 function tripDays(trip: Trip, stage: Stage, { locale }: Display): string {
   if (isBookedAhead(trip, stage.state)) return 'Reserved, not sent yet';
   const on = today();

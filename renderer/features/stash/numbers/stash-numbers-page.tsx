@@ -85,7 +85,7 @@ function HeldLongest({ numbers: { longest } }: { readonly numbers: StashNumbers 
         key: fabricId,
         name: <Link to={`/stash/${fabricId}`}>{name}</Link>,
         value: Math.max(0, daysBetween(since, now)),
-        says: [farWords(since, now), words.area(areaThere), words.money(valueMinor)],
+        texts: [farWords(since, now), words.area(areaThere), words.money(valueMinor)],
       }))}
     />
   );
@@ -102,7 +102,7 @@ function CostByProject({ numbers: { projects, projectCount } }: { readonly numbe
         key: projectId,
         name: <Link to={`/projects/${projectId}`}>{name}</Link>,
         value: costMinor,
-        says: [words.area(area), words.money(costMinor)],
+        texts: [words.area(area), words.money(costMinor)],
       }))}
     >
       {projectCount > projects.length && (
