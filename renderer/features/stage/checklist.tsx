@@ -6,6 +6,7 @@ import { Form } from '#renderer/ui/fields/form';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { TextField } from '#renderer/ui/fields/text-field';
 import { TickBox } from './tick-box';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from './stage.module.css';
 
 interface ChecklistProps {
@@ -19,7 +20,7 @@ export function Checklist({ stage, stages }: ChecklistProps) {
   const gate = stage.checklist.filter((item) => item.isGate);
   const others = stage.checklist.filter((item) => !item.isGate);
   return (
-    <section className={styles['part']} aria-label="Checklist">
+    <section className={layout['part']} aria-label="Checklist">
       {gate.length > 0 && (
         <>
           <h3>Before you start</h3>

@@ -70,7 +70,7 @@ function CenterCutNotices() {
   return (
     <>
       <Notice kind="warning" title="This can’t be undone">
-        A hole cut in a finished quilt stays cut. Make sure only this quilt lies under the line.
+        A hole cut in a finished quilt stays cut. Make sure nothing but this quilt is under the line.
       </Notice>
       <Notice kind="caution">
         <p>{CAUTIONS.rotaryBlade}</p>

@@ -9,6 +9,7 @@ import { Dialog } from '#renderer/ui/page/dialog';
 import { useDisplay } from '#renderer/ui/base/display';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { TextField } from '#renderer/ui/fields/text-field';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from './stage.module.css';
 
 interface PhotosProps {
@@ -36,7 +37,7 @@ export function Photos({ stage, photos }: PhotosProps) {
   };
   return (
     <section
-      className={styles['part']}
+      className={layout['part']}
       aria-labelledby={titleId}
       onDragOver={(event) => event.preventDefault()}
       onDrop={(event) => {
@@ -97,7 +98,7 @@ export function PhotoThumbnail({
   return (
     <button type="button" className={styles['photo']} onClick={onOpen}>
       <img src={photoAddress(photo.id, 'thumbnail')} alt={words} />
-      {photo.caption !== '' && <span className={styles['quiet']}>{photo.caption}</span>}
+      {photo.caption !== '' && <span className={layout['quiet']}>{photo.caption}</span>}
     </button>
   );
 }
@@ -134,7 +135,7 @@ export function PhotoDialog({
       }
     >
       <img className={styles['photoFull']} src={photoAddress(photo.id, 'full')} alt={photo.caption} />
-      <p className={styles['quiet']}>Added {day}</p>
+      <p className={layout['quiet']}>Added {day}</p>
       <ProblemNotice problem={removing.problem} />
     </Dialog>
   );

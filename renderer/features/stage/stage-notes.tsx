@@ -5,7 +5,7 @@ import { useWrite } from '#renderer/bridge/query';
 import { MinutesField } from '#renderer/ui/fields/minutes-field';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { TextField } from '#renderer/ui/fields/text-field';
-import styles from './stage.module.css';
+import layout from '#renderer/ui/page/layout.module.css';
 
 /** What the maker writes about a stage: what holds it up, their estimate, notes. Each field is saved when it loses the focus. */
 export function StageNotes({ stage }: { readonly stage: Stage }) {
@@ -22,7 +22,7 @@ export function StageNotes({ stage }: { readonly stage: Stage }) {
     void changing.write({ stageId: stage.id, name: stage.name, ...next });
   };
   return (
-    <section className={styles['part']} aria-label="Notes and estimate">
+    <section className={layout['part']} aria-label="Notes and estimate">
       <h3>Notes and estimate</h3>
       <TextField
         label="Held up by"

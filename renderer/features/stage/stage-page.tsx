@@ -7,6 +7,7 @@ import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
 import { STAGE_STATE_WORDS } from '#renderer/text/stage-words';
 import { awayWords, statusLines, projectStatus } from '#renderer/text/project-status';
+import { classes } from '#renderer/ui/base/classes';
 import { useDisplay } from '#renderer/ui/base/display';
 import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { Page } from '#renderer/ui/page/page';
@@ -23,6 +24,7 @@ import { StageNotes } from './stage-notes';
 import { StageOptions } from './stage-options';
 import { reservedTrip } from './trips/trip-details';
 import { Trips } from './trips/trips';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from './stage.module.css';
 
 interface StagePageProps {
@@ -58,11 +60,11 @@ export function StagePage({ projectId, stageId }: StagePageProps) {
         action={<StageAction stage={stage} spread={spread} />}
         aside={<StageOptions stage={stage} />}
       >
-        <div className={styles['spread']}>
-          <div className={styles['numbers']}>
+        <div className={classes(layout['spread'], styles['columns'])}>
+          <div className={layout['leaf']}>
             <Numbers stage={stage} measurements={measurements} />
           </div>
-          <div className={styles['side']}>
+          <div className={layout['leaf']}>
             <div className={styles['drawing']}>
               <ProjectDrawing
                 project={spread.project}

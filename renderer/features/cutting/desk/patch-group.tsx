@@ -87,7 +87,7 @@ function Line({
       onBlur={() => onSpotlight(null)}
     >
       <span className={styles['letter']}>{label}</span>
-      <span className={styles['patchWords']}>
+      <span>
         <Typeset text={`${String(line.count)} of ${size}`} />
         {!line.mayTurn && <span className={layout['quiet']}> not turned</span>}
       </span>

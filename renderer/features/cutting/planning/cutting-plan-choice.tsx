@@ -15,9 +15,9 @@ interface CuttingPlanChoiceProps {
   readonly onChoose: (rule: CuttingRule) => void;
 }
 
-const WORDS: Readonly<Record<CuttingRule, { readonly name: string; readonly says: string }>> = {
-  '2-stage': { name: 'Simplest cuts', says: 'Strips across the fabric, then across the strips.' },
-  guillotine: { name: 'Least fabric', says: 'Any order of cuts, each from edge to edge.' },
+const WORDS: Readonly<Record<CuttingRule, { readonly name: string; readonly how: string }>> = {
+  '2-stage': { name: 'Simplest cuts', how: 'Strips across the fabric, then across the strips.' },
+  guillotine: { name: 'Least fabric', how: 'Any order of cuts, each from edge to edge.' },
 };
 
 /** Shows both plans, one with simple cuts and one with least fabric, to choose one. Arrow keys move between them. */
@@ -36,7 +36,7 @@ export function CuttingPlanChoice({ plans, chosen, onChoose }: CuttingPlanChoice
               onChange={() => onChoose(plan.rule)}
             />
             <strong>{WORDS[plan.rule].name}</strong>
-            <span className={layout['quiet']}>{WORDS[plan.rule].says}</span>
+            <span className={layout['quiet']}>{WORDS[plan.rule].how}</span>
             <Figures plan={plan} />
           </label>
         ))}

@@ -21,7 +21,7 @@ export interface NamedFabric extends Fabric {
 interface CuttingSheetPieceProps {
   readonly piece: KeptPiece;
   readonly plan: PiecePlan;
-  readonly kept: KeptWithTicks;
+  readonly saved: KeptWithTicks;
   readonly name: string;
   /** Undefined when the fabric is not in the stash. */
   readonly fabric: NamedFabric | undefined;
@@ -32,11 +32,11 @@ const DRAWING = { width: 660, height: 330 };
 const PIXELS_PER_UNIT = 96 / UNITS_PER_INCH;
 
 /** One piece of fabric on paper: its drawing without color, for printing in gray, and its steps with boxes to tick. */
-export function CuttingSheetPiece({ piece, plan, kept, name, fabric }: CuttingSheetPieceProps) {
+export function CuttingSheetPiece({ piece, plan, saved, name, fabric }: CuttingSheetPieceProps) {
   const { length } = useDisplay();
-  const { lines } = kept.plan.setup;
-  const steps = stepsOfPiece(piece, kept.ticked);
-  const done = new Set(standingTicks(kept.ticked, piece.pieceId).map(({ place }) => place));
+  const { lines } = saved.plan.setup;
+  const steps = stepsOfPiece(piece, saved.ticked);
+  const done = new Set(standingTicks(saved.ticked, piece.pieceId).map(({ place }) => place));
   const source = fabric?.pieces.find(({ id }) => id === piece.pieceId);
   const missing = piece.pieceId === null ? 'to buy' : 'cut up';
   const kindWords = source === undefined ? missing : choiceWords(source.kind).toLowerCase();
@@ -68,7 +68,7 @@ export function CuttingSheetPiece({ piece, plan, kept, name, fabric }: CuttingSh
           swatch={null}
           print={fabric?.direction ?? 'any'}
           printRuns={source?.printRuns ?? 'along'}
-          done={lengthDone(piece, kept.ticked)}
+          done={lengthDone(piece, saved.ticked)}
           maxWidth={DRAWING.width}
           maxHeight={DRAWING.height}
         />

@@ -29,32 +29,32 @@ interface CuttingSheetProps {
 /** A project’s cutting plan on paper: every piece of fabric drawn, and its cuts in order to tick by hand. */
 function CuttingSheet({ projectId, paper }: CuttingSheetProps) {
   const { value: spread, problem } = useRead('project:open', { projectId });
-  const { value: kept } = useRead('cutting:open', { projectId });
+  const { value: saved } = useRead('cutting:open', { projectId });
   const opening = useOpening();
   const { length } = useDisplay();
   if (problem !== null) return <EmptySheet paper={paper}>{problemWords(problem, length)}</EmptySheet>;
-  if (spread === undefined || kept === undefined || opening === undefined) return null;
-  if (kept === null)
+  if (spread === undefined || saved === undefined || opening === undefined) return null;
+  if (saved === null)
     return <EmptySheet paper={paper}>No cutting plan is saved for this project yet.</EmptySheet>;
   const { settings } = measurementsOfProject(spread.project, opening.workshop.settings);
   return (
     <SettingsDisplay settings={settings}>
-      <WholePlan kept={kept} name={spread.project.name} paper={paper} />
+      <WholePlan saved={saved} name={spread.project.name} paper={paper} />
     </SettingsDisplay>
   );
 }
 
 interface WholePlanProps {
-  readonly kept: CuttingPlanPage;
+  readonly saved: CuttingPlanPage;
   readonly name: string;
   readonly paper: SheetPaper;
 }
 
-function WholePlan({ kept, name, paper }: WholePlanProps) {
-  const plan = planOfKept(kept);
+function WholePlan({ saved, name, paper }: WholePlanProps) {
+  const plan = planOfKept(saved);
   const fabrics = useFabrics(plan.pieces.map(({ fabric }) => fabric));
   if (fabrics === undefined) return null;
-  const { setup } = kept.plan;
+  const { setup } = saved.plan;
   const nameOf = (key: string) => fabrics.get(key)?.name ?? listNameOf(setup, key) ?? 'fabric';
   return (
     <RunningSheet paper={paper} name={name}>
@@ -72,14 +72,14 @@ function WholePlan({ kept, name, paper }: WholePlanProps) {
           </li>
         </ul>
       </section>
-      {kept.plan.pieces.map((piece, index) => {
+      {saved.plan.pieces.map((piece, index) => {
         const planned = plan.pieces[index];
         return planned === undefined ? null : (
           <CuttingSheetPiece
             key={`${piece.fabric} ${piece.pieceId ?? 'new'}`}
             piece={piece}
             plan={planned}
-            kept={kept}
+            saved={saved}
             name={nameOf(piece.fabric)}
             fabric={fabrics.get(piece.fabric)}
           />

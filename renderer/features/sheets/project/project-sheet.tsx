@@ -34,11 +34,11 @@ function WholeSheet({ spread, paper }: { readonly spread: ProjectSpread; readonl
   const opening = useOpening();
   const { value: fabric, isLoading } = useRead('ledger:of-project', { projectId: project.id });
   const { value: estimates } = useRead('stage:estimates', { projectId: project.id });
-  const kept = useReadEach(
+  const saved = useReadEach(
     'calculation:list',
     stages.map(({ id }) => ({ stageId: id })),
   );
-  if (opening === undefined || isLoading || kept === undefined || estimates === undefined) return null;
+  if (opening === undefined || isLoading || saved === undefined || estimates === undefined) return null;
   const measurements = measurementsOfProject(project, opening.settingsInUse);
   return (
     <SettingsDisplay settings={measurements.settings}>
@@ -47,7 +47,7 @@ function WholeSheet({ spread, paper }: { readonly spread: ProjectSpread; readonl
         {fabric !== undefined && <SheetFabric fabric={fabric} />}
         <SheetCautions stages={stages} />
         {stages
-          .map((stage, place) => ({ stage, answers: paperAnswers(kept[place] ?? [], measurements) }))
+          .map((stage, place) => ({ stage, answers: paperAnswers(saved[place] ?? [], measurements) }))
           .filter(({ stage }) => stage.state !== 'skipped')
           .map(({ stage, answers }) => (
             <SheetStage

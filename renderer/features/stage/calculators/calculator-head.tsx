@@ -4,11 +4,12 @@ import { calculationOf } from '#core/calculators/saved-answer';
 import type { SavedCalculation } from '#core/contract/calculations';
 import type { Measurements } from '#core/domain/measurements';
 import { QuantityText } from '#renderer/ui/answers/typeset';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from './numbers.module.css';
 
 interface CalculatorHeadProps {
   readonly calculator: Calculator;
-  readonly kept: SavedCalculation | null;
+  readonly saved: SavedCalculation | null;
   readonly measurements: Measurements;
   readonly isOpen: boolean;
   readonly panelId: string;
@@ -18,14 +19,14 @@ interface CalculatorHeadProps {
 /** A calculator’s question and the answer saved for it, if any; pressing it opens the calculator. */
 export function CalculatorHead({
   calculator,
-  kept,
+  saved,
   measurements,
   isOpen,
   panelId,
   onToggle,
 }: CalculatorHeadProps) {
-  const isOld = kept !== null && isOutOfDate(kept, calculator, measurements);
-  const figure = kept === null ? undefined : calculationOf(kept.answer)?.figures[0];
+  const isOld = saved !== null && isOutOfDate(saved, calculator, measurements);
+  const figure = saved === null ? undefined : calculationOf(saved.answer)?.figures[0];
   return (
     <h2 className={styles['head']}>
       <button
@@ -37,12 +38,12 @@ export function CalculatorHead({
       >
         <span className={styles['titles']}>
           <span className={styles['title']}>{calculator.title}</span>
-          <span className={styles['question']}>{calculator.question}</span>
+          <span className={layout['quiet']}>{calculator.question}</span>
         </span>
         {figure !== undefined && !isOpen && (
-          <span className={styles['kept']}>
+          <span className={styles['saved']}>
             <QuantityText quantity={figure.quantity} />
-            <span className={isOld ? styles['old'] : styles['question']}>
+            <span className={isOld ? styles['old'] : layout['quiet']}>
               {isOld ? 'out of date' : figure.label}
             </span>
           </span>

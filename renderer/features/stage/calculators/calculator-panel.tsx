@@ -18,12 +18,13 @@ import { SchemaForm } from '#renderer/ui/schema-form/schema-form';
 import { asObject, type PathProblem } from '#renderer/ui/schema-form/schema-values';
 import { quantityStyle, Typeset } from '#renderer/ui/answers/typeset';
 import { ownPart } from './own-input';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from './numbers.module.css';
 
 interface CalculatorPanelProps {
   readonly stage: Stage;
   readonly calculator: Calculator;
-  readonly kept: SavedCalculation | null;
+  readonly saved: SavedCalculation | null;
   readonly measurements: Measurements;
 }
 
@@ -33,16 +34,16 @@ type Answered = ReturnType<typeof answerCalculator>;
  * An open calculator. It answers again with every change of its numbers; a number the maker has not set follows the project. A
  * saved answer is stored with the stage.
  */
-export function CalculatorPanel({ stage, calculator, kept, measurements }: CalculatorPanelProps) {
-  const [own, setOwn] = useState(() => asObject(kept?.ownInput));
+export function CalculatorPanel({ stage, calculator, saved, measurements }: CalculatorPanelProps) {
+  const [own, setOwn] = useState(() => asObject(saved?.ownInput));
   const display = useDisplay();
   const saving = useWrite('calculation:save');
   const fieldsId = useId();
   const fromProject = asObject(calculator.fromProject(measurements));
   const value = { ...fromProject, ...own };
   const answered = answerCalculator(calculator, measurements, own);
-  const isSaved = kept !== null && isSameData(own, kept.ownInput);
-  const isOld = kept !== null && isOutOfDate(kept, calculator, measurements);
+  const isSaved = saved !== null && isSameData(own, saved.ownInput);
+  const isOld = saved !== null && isOutOfDate(saved, calculator, measurements);
   const save = () => void saving.write({ stageId: stage.id, calculator: calculator.name, ownInput: own });
   return (
     <div className={styles['panel']}>
@@ -57,10 +58,10 @@ export function CalculatorPanel({ stage, calculator, kept, measurements }: Calcu
           disabled={!answered.ok || (isSaved && !isOld) || saving.isWriting}
           onClick={save}
         >
-          {kept === null ? 'Save this answer' : 'Save the new answer'}
+          {saved === null ? 'Save this answer' : 'Save the new answer'}
         </Button>
-        <span className={styles['question']}>
-          <Typeset text={savedWords(kept, isSaved, isOld, display)} />
+        <span className={layout['quiet']}>
+          <Typeset text={savedWords(saved, isSaved, isOld, display)} />
         </span>
       </div>
       <ProblemNotice problem={saving.problem} />
@@ -82,7 +83,7 @@ export function CalculatorPanel({ stage, calculator, kept, measurements }: Calcu
       </section>
       {answered.ok && <AnswerDetails calculation={answered.value.calculation} />}
       {answered.ok && (
-        <details className={styles['why']}>
+        <details className={layout['fold']}>
           <summary>Why: the working, line by line</summary>
           <ExplanationView explanation={answered.value.calculation.explanation} />
         </details>
@@ -93,13 +94,13 @@ export function CalculatorPanel({ stage, calculator, kept, measurements }: Calcu
 
 function Refused({ answered }: { readonly answered: Extract<Answered, { ok: false }> }) {
   const display = useDisplay();
-  const says =
+  const words =
     answered.error.code === 'refused'
       ? formatSentence(answered.error.refusal, quantityStyle(display))
       : 'One of the numbers below can’t be used yet.';
   return (
     <Notice kind="warning" title="Can’t work this out yet">
-      {says}
+      {words}
     </Notice>
   );
 }
@@ -114,14 +115,14 @@ function problemsOf(answered: Answered, display: Display): readonly PathProblem[
 }
 
 function savedWords(
-  kept: SavedCalculation | null,
+  saved: SavedCalculation | null,
   isSaved: boolean,
   isOld: boolean,
   display: Display,
 ): string {
-  if (kept === null) return 'Not saved yet';
-  const day = dateWords(dayOfInstant(kept.savedAt), display.locale, today());
-  const figure = calculationOf(kept.answer)?.figures[0];
+  if (saved === null) return 'Not saved yet';
+  const day = dateWords(dayOfInstant(saved.savedAt), display.locale, today());
+  const figure = calculationOf(saved.answer)?.figures[0];
   const what =
     figure === undefined ? 'another answer' : formatQuantity(figure.quantity, quantityStyle(display));
   if (isOld) return `Out of date: saved ${day} as ${what}, and the project has changed since`;

@@ -15,20 +15,20 @@ interface NumbersProps {
 /** The calculators of a stage: each is a question with its answer, and one is open at a time. */
 export function Numbers({ stage, measurements }: NumbersProps) {
   const calculators = calculatorsForStage(stage);
-  const { value: kept } = useRead('calculation:list', { stageId: stage.id });
+  const { value: saved } = useRead('calculation:list', { stageId: stage.id });
   const [opened, setOpened] = useState<string | null>(calculators[0]?.name ?? null);
-  if (calculators.length === 0 || kept === undefined) return null;
+  if (calculators.length === 0 || saved === undefined) return null;
   return (
     <section aria-label="Numbers" className={styles['numbers']}>
       {calculators.map((calculator) => {
         const isOpen = calculator.name === opened;
-        const own = kept.find((one) => one.calculator === calculator.name) ?? null;
+        const own = saved.find((one) => one.calculator === calculator.name) ?? null;
         const panelId = `numbers-${calculator.name}`;
         return (
           <article key={calculator.name} className={styles['calculator']}>
             <CalculatorHead
               calculator={calculator}
-              kept={own}
+              saved={own}
               measurements={measurements}
               isOpen={isOpen}
               panelId={panelId}
@@ -39,7 +39,7 @@ export function Numbers({ stage, measurements }: NumbersProps) {
                 <CalculatorPanel
                   stage={stage}
                   calculator={calculator}
-                  kept={own}
+                  saved={own}
                   measurements={measurements}
                 />
               </div>

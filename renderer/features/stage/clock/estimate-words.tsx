@@ -7,6 +7,7 @@ import { doneWords, rateWords } from '#renderer/text/work-words';
 import { Button } from '#renderer/ui/page/button';
 import { useDisplay } from '#renderer/ui/base/display';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from '../stage.module.css';
 
 interface EstimateWordsProps {
@@ -21,8 +22,8 @@ export function EstimateWords({ stage, estimate }: EstimateWordsProps) {
   if (parts.length === 0) return null;
   const isByRates = from === 'rates';
   return (
-    <div className={styles['part']} role="group" aria-label="Where the estimate comes from">
-      <p className={styles['quiet']}>{sourceWords(estimate)}</p>
+    <div className={layout['part']} role="group" aria-label="Where the estimate comes from">
+      <p className={layout['quiet']}>{sourceWords(estimate)}</p>
       <ul className={styles['lines']}>
         {parts.map((part) => (
           <PartLine key={part.what} part={part} />
@@ -76,7 +77,7 @@ function PartLine({ part }: { readonly part: EstimatePart }) {
   return (
     <li>
       {doneWords(part, length)}
-      {time} <span className={styles['quiet']}>{`${rate}${use}`}</span>
+      {time} <span className={layout['quiet']}>{`${rate}${use}`}</span>
     </li>
   );
 }

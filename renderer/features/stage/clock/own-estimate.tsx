@@ -12,7 +12,7 @@ import { Button } from '#renderer/ui/page/button';
 import { useDisplay } from '#renderer/ui/base/display';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { WorkDoneFields } from '#renderer/shared/work-done-fields';
-import styles from '../stage.module.css';
+import layout from '#renderer/ui/page/layout.module.css';
 
 /** Works out an estimate from the maker’s own rate and an amount of blocks, hand sewing or cuts they enter. */
 export function OwnEstimate({ stage }: { readonly stage: Stage }) {
@@ -33,18 +33,18 @@ export function OwnEstimate({ stage }: { readonly stage: Stage }) {
     void changing.write({ stageId, name, heldUpBy, notes, estimateMinutes });
   };
   return (
-    <details className={styles['fold']}>
+    <details className={layout['fold']}>
       <summary>Estimate from your own rate</summary>
-      <div className={styles['part']}>
+      <div className={layout['part']}>
         <WorkDoneFields {...asked} onChange={(what, next) => setAsked({ what, amount: next })} />
         {asked.what !== null && (
-          <p className={styles['quiet']}>
+          <p className={layout['quiet']}>
             {learned === null ? 'Nothing logged yet' : rateWords(asked.what, learned, length)}
             {minutes === null && `; used after ${String(ENOUGH_CASES)} entries`}
           </p>
         )}
         {minutes !== null && minutes > 0 && (
-          <div className={styles['row']}>
+          <div className={layout['row']}>
             <strong>{formatMinutes(minutesFromWhole(minutes))}</strong>
             <Button isSmall disabled={changing.isWriting} onClick={() => use(minutes)}>
               Use this estimate

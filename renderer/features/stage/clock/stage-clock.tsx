@@ -11,6 +11,7 @@ import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { EstimateWords } from './estimate-words';
 import { OwnEstimate } from './own-estimate';
 import { WorkDialog } from './work-dialog';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from '../stage.module.css';
 
 type Asking = 'nothing' | 'new' | Work;
@@ -27,12 +28,12 @@ export function StageClock({ stage }: { readonly stage: Stage }) {
   const total = work.reduce((sum, { minutes }) => sum + minutes, 0);
   const canStart = !isOver(stage) && stage.state !== 'out';
   return (
-    <section className={styles['part']} aria-label="Time">
-      <div className={styles['partHead']}>
+    <section className={layout['part']} aria-label="Time">
+      <div className={layout['partHead']}>
         <h3>Time</h3>
-        <span className={styles['row']}>
+        <span className={layout['row']}>
           {running?.stageId === stage.id ? (
-            <span className={styles['quiet']}>The clock is running</span>
+            <span className={layout['quiet']}>The clock is running</span>
           ) : (
             canStart && (
               <Button
@@ -76,9 +77,9 @@ function WorkLine({ work, onChange }: { readonly work: Work; readonly onChange: 
   return (
     <li className={styles['line']}>
       <span>
-        <span className={styles['quiet']}>{day}</span> {formatMinutes(work.minutes)}
+        <span className={layout['quiet']}>{day}</span> {formatMinutes(work.minutes)}
         {work.done !== null && `, ${doneWords(work.done, length)}`}
-        {work.note !== '' && <span className={styles['quiet']}> {work.note}</span>}
+        {work.note !== '' && <span className={layout['quiet']}> {work.note}</span>}
       </span>
       <span className={styles['onlyNear']}>
         <Button

@@ -11,7 +11,7 @@ import { DialogForm } from '#renderer/ui/page/dialog-form';
 import { MinutesField } from '#renderer/ui/fields/minutes-field';
 import { TextField } from '#renderer/ui/fields/text-field';
 import { WorkDoneFields, workDone } from '#renderer/shared/work-done-fields';
-import styles from '../stage.module.css';
+import layout from '#renderer/ui/page/layout.module.css';
 
 interface WorkDialogProps {
   readonly stage: Stage;
@@ -51,7 +51,7 @@ export function WorkDialog({ stage, work, onClose }: WorkDialogProps) {
       }}
       onSave={() => void save()}
       onClose={onClose}
-      className={styles['part']}
+      className={layout['part']}
     >
       <MinutesField label="Time worked" value={minutes} onCommit={setMinutes} autoFocus />
       <DateField label="Date" value={on} onChange={setOn} />

@@ -15,7 +15,7 @@ import { LengthText } from '#renderer/ui/answers/typeset';
 import { type KeptLeftover, LeftoverRows } from './leftover-rows';
 import { type PieceToCut, piecesToCut } from './pieces-to-cut';
 import { PiecePicker } from './piece-picker';
-import styles from '../stage.module.css';
+import layout from '#renderer/ui/page/layout.module.css';
 
 interface CutDialogProps {
   readonly stage: Stage;
@@ -59,7 +59,7 @@ export function CutDialog({ stage, held, onClose }: CutDialogProps) {
       onSave={record}
       onClose={onClose}
       isWide
-      className={styles['form']}
+      className={layout['pair']}
       before={
         <FindPiece
           search={search}
@@ -78,15 +78,15 @@ export function CutDialog({ stage, held, onClose }: CutDialogProps) {
         onCommit={setLength}
       />
       {chosen !== null && length !== null && (
-        <p className={styles['quiet']}>
+        <p className={layout['quiet']}>
           <LengthText length={lengthSubtract(chosen.piece.there, length)} /> will be left of this piece.
         </p>
       )}
-      <div className={styles['whole']}>
+      <div className={layout['whole']}>
         <LeftoverRows leftovers={leftovers} onChange={setLeftovers} />
       </div>
       {isHeldByOthers && (
-        <div className={styles['whole']}>
+        <div className={layout['whole']}>
           <Checkbox
             label="Cut it anyway: some of this is set aside for another project"
             isChecked={cutsAnyway}

@@ -14,6 +14,7 @@ import { type Display, useDisplay } from '#renderer/ui/base/display';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import { CutDialog } from './cut-dialog';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from '../stage.module.css';
 
 /** The fabric this stage has cut from the stash. A cut can be recorded here, and undone. */
@@ -25,10 +26,10 @@ export function StageFabric({ stage }: { readonly stage: Stage }) {
       stageId === stage.id && !isTakenBack && entries.some((entry) => entry.kind === 'cut'),
   );
   return (
-    <section className={styles['part']} aria-label="Fabric">
-      <div className={styles['partHead']}>
+    <section className={layout['part']} aria-label="Fabric">
+      <div className={layout['partHead']}>
         <h3>Fabric</h3>
-        <div className={styles['row']}>
+        <div className={layout['row']}>
           {stageKindRecord(stage.kind).cutsPatches && (
             <ButtonLink isSmall to={`/projects/${stage.projectId}/cutting`}>
               Plan the cutting
@@ -42,7 +43,7 @@ export function StageFabric({ stage }: { readonly stage: Stage }) {
           </Button>
         </div>
       </div>
-      {bookings.length === 0 && <p className={styles['quiet']}>Nothing from the stash yet.</p>}
+      {bookings.length === 0 && <p className={layout['quiet']}>Nothing from the stash yet.</p>}
       <ul className={styles['lines']}>
         {bookings.map((booking) => (
           <BookingLine key={booking.id} booking={booking} />
@@ -58,7 +59,7 @@ function BookingLine({ booking }: { readonly booking: Booking }) {
   const display = useDisplay();
   const undoing = useWrite('ledger:undo');
   return (
-    <li className={styles['part']}>
+    <li className={layout['part']}>
       <div className={styles['line']}>
         <span>
           <span className={styles['swatch']} style={{ background: booking.swatch }} />
@@ -81,7 +82,7 @@ function BookingLine({ booking }: { readonly booking: Booking }) {
   );
 }
 
-/** `10 in cut on 3 Oct, 1 leftover kept; 420 sq in used, $3.20`. */
+/** `10 in cut on Oct 3, 1 leftover kept; 420 sq in used, $3.20`. */
 function cutWords(booking: Booking, { length, currency, locale }: Display): string {
   const cut = booking.entries.find((entry) => entry.kind === 'cut');
   const leftovers = booking.entries.filter((entry) => entry.kind === 'leftover').length;

@@ -11,7 +11,7 @@ import { useDialogSave } from '#renderer/ui/page/dialog-form';
 import { othersInPackage } from './package';
 import { tripDetailsOf } from './trip-details';
 import { TripForm } from './trip-form';
-import styles from '../stage.module.css';
+import layout from '#renderer/ui/page/layout.module.css';
 
 interface BackDialogProps {
   readonly stage: Stage;
@@ -49,8 +49,8 @@ export function BackDialog({ stage, trips, onClose }: BackDialogProps) {
       onClose={onClose}
     >
       {others.length > 0 && (
-        <fieldset className={styles['part']}>
-          <legend>Came back in the same package</legend>
+        <fieldset className={layout['part']}>
+          <legend className={layout['legend']}>Came back in the same package</legend>
           {others.map(({ id, projectName }) => (
             <Checkbox
               key={id}

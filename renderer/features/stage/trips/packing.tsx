@@ -3,6 +3,7 @@ import type { PackingLine } from '#core/domain/trip';
 import { Button } from '#renderer/ui/page/button';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
 import { TextField } from '#renderer/ui/fields/text-field';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from '../stage.module.css';
 
 interface PackingProps {
@@ -19,8 +20,8 @@ export function Packing({ lines, onChange }: PackingProps) {
     setNext('');
   };
   return (
-    <fieldset className={styles['part']}>
-      <legend>Packing list</legend>
+    <fieldset className={layout['part']}>
+      <legend className={layout['legend']}>Packing list</legend>
       <ul className={styles['lines']}>
         {lines.map((line, index) => (
           <li key={`${line.text} ${String(index)}`} className={styles['line']}>

@@ -23,6 +23,7 @@ import { DateField } from '#renderer/ui/fields/date-field';
 import { useDisplay } from '#renderer/ui/base/display';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { tripDetailsOf } from './trip-details';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from './quilters.module.css';
 
 interface QuiltersProps {
@@ -56,7 +57,7 @@ export function Quilters({ stage, reserved, measurements, dueOn }: QuiltersProps
     <section className={styles['quilters']} aria-labelledby={titleId}>
       <h3 id={titleId}>Who could quilt it</h3>
       {offers.length === 0 ? (
-        <p className={styles['quiet']}>
+        <p className={layout['quiet']}>
           You haven’t added a longarm quilter yet. <Link to="/sent-out">Add one</Link> with rates and
           turnaround, and they are compared here for this project.
         </p>
@@ -68,7 +69,7 @@ export function Quilters({ stage, reserved, measurements, dueOn }: QuiltersProps
             <DateField label="Needed back by" value={wantedOn} onChange={setWantedOn} isOptional />
             <Choice label="Show first" value={order} options={ORDERS} onChange={setOrder} />
           </div>
-          <p className={styles['quiet']}>
+          <p className={layout['quiet']}>
             Prices here are estimates. What you agree on with your quilter counts.
           </p>
         </>
@@ -89,10 +90,10 @@ function Offers({ offers, stage, reserved }: OffersProps) {
       {offers.map((offer) => (
         <li key={offer.id} className={styles['offer']}>
           <div className={styles['who']}>
-            <Link to={`/sent-out/${offer.id}`} className={styles['name']}>
+            <Link to={`/sent-out/${offer.id}`} className={layout['name']}>
               {offer.name}
             </Link>
-            <span className={styles['quiet']}>{turnaroundWords(offer.turnaround)}</span>
+            <span className={layout['quiet']}>{turnaroundWords(offer.turnaround)}</span>
             <ReserveButton offer={offer} stage={stage} reserved={reserved} />
           </div>
           <div className={styles['figure']}>
@@ -101,13 +102,13 @@ function Offers({ offers, stage, reserved }: OffersProps) {
                 ? 'no price'
                 : formatMoney(moneyFromMinor(offer.priceMinor, currency), locale)}
             </span>
-            <span className={styles['quiet']}>{rateWords(offer)}</span>
+            <span className={layout['quiet']}>{rateWords(offer)}</span>
           </div>
           <div className={styles['figure']}>
-            <span className={classes(styles['large'], offer.isInTime === false && styles['alert'])}>
+            <span className={classes(styles['large'], offer.isInTime === false && layout['alert'])}>
               {dateWords(offer.backOn, locale, on)}
             </span>
-            <span className={styles['quiet']}>{dayWords(offer, locale, on)}</span>
+            <span className={layout['quiet']}>{dayWords(offer, locale, on)}</span>
           </div>
         </li>
       ))}

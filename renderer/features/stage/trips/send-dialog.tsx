@@ -12,7 +12,7 @@ import { useDialogSave } from '#renderer/ui/page/dialog-form';
 import { Packing } from './packing';
 import { reservedTrip, promisedBack, tripDetailsOf } from './trip-details';
 import { TripForm } from './trip-form';
-import styles from '../stage.module.css';
+import layout from '#renderer/ui/page/layout.module.css';
 
 interface SendDialogProps {
   readonly stage: Stage;
@@ -48,7 +48,7 @@ export function SendDialog({ stage, spread, onClose }: SendDialogProps) {
       onSave={() => saving.save({ stageId: stage.id, details: trip, packing, alsoStageIds: along })}
       onClose={onClose}
     >
-      <div className={styles['part']}>
+      <div className={layout['part']}>
         <Packing lines={packing} onChange={setPacking} />
         <SamePackage tops={readyTops(others, stage)} chosen={along} onChange={setAlong} />
       </div>
@@ -84,8 +84,8 @@ interface SamePackageProps {
 function SamePackage({ tops, chosen, onChange }: SamePackageProps) {
   if (tops.length === 0) return null;
   return (
-    <fieldset className={styles['part']}>
-      <legend>In the same package</legend>
+    <fieldset className={layout['part']}>
+      <legend className={layout['legend']}>In the same package</legend>
       {tops.map(({ stageId, name }) => (
         <Checkbox
           key={stageId}

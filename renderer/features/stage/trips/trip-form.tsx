@@ -10,7 +10,7 @@ import { useDisplay } from '#renderer/ui/base/display';
 import { MoneyField } from '#renderer/ui/fields/money-field';
 import { TextField } from '#renderer/ui/fields/text-field';
 import { contactNamed, withQuilter } from './trip-details';
-import styles from '../stage.module.css';
+import layout from '#renderer/ui/page/layout.module.css';
 
 interface TripFormProps {
   readonly title: string;
@@ -42,7 +42,7 @@ export function TripForm(props: TripFormProps) {
       onSave={onSave}
       onClose={onClose}
       isWide
-      className={styles['form']}
+      className={layout['pair']}
     >
       <QuilterField {...props} />
       <DateField label="Sent on" value={trip.sentOn} onChange={(sentOn) => set({ sentOn })} isOptional />
@@ -83,7 +83,7 @@ export function TripForm(props: TripFormProps) {
         isOptional
       />
       <SentAlongFields trip={trip} set={set} />
-      {children !== undefined && <div className={styles['whole']}>{children}</div>}
+      {children !== undefined && <div className={layout['whole']}>{children}</div>}
     </DialogForm>
   );
 }
@@ -102,7 +102,7 @@ function QuilterField({ trip, contacts, usualDays, withBack, onChange }: TripFor
     return `Turnaround: ${turnaroundWords(turnaround)}.${expect}`;
   };
   return (
-    <div className={styles['whole']}>
+    <div className={layout['whole']}>
       <TextField
         label="Who’s quilting it"
         value={trip.withWhom}
@@ -142,7 +142,7 @@ function SentAlongFields({ trip, set }: SentAlongFieldsProps) {
           isOptional
         />
       ))}
-      <div className={styles['whole']}>
+      <div className={layout['whole']}>
         <TextField
           label="Instructions"
           help="Density, areas to keep clear, which edge is the top."
@@ -153,7 +153,7 @@ function SentAlongFields({ trip, set }: SentAlongFieldsProps) {
           isOptional
         />
       </div>
-      <div className={styles['whole']}>
+      <div className={layout['whole']}>
         <TextField
           label="Also sent along"
           value={trip.sentAlong}

@@ -5,7 +5,7 @@ import { useWrite } from '#renderer/bridge/query';
 import { Button } from '#renderer/ui/page/button';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { PhotoDialog, PhotoThumbnail } from '../photos';
-import styles from '../stage.module.css';
+import layout from '#renderer/ui/page/layout.module.css';
 
 const MOMENT_WORDS: Readonly<Record<PhotoMoment, string>> = {
   before: 'Before it was sent',
@@ -22,10 +22,10 @@ export function TripPhotos({
 }) {
   const [opened, setOpened] = useState<StagePhoto | null>(null);
   return (
-    <div className={styles['pair']}>
+    <div className={layout['pair']}>
       {(['before', 'after'] as const).map((moment) => (
-        <div key={moment} className={styles['part']} role="group" aria-label={MOMENT_WORDS[moment]}>
-          <p className={styles['quiet']}>{MOMENT_WORDS[moment]}</p>
+        <div key={moment} className={layout['part']} role="group" aria-label={MOMENT_WORDS[moment]}>
+          <p className={layout['quiet']}>{MOMENT_WORDS[moment]}</p>
           {photos
             .filter((photo) => photo.moment === moment)
             .map((photo) => (

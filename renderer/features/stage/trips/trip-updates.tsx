@@ -5,6 +5,7 @@ import { TRIP_EVENT_WORDS } from '#renderer/text/trip-words';
 import { Button } from '#renderer/ui/page/button';
 import { useDisplay } from '#renderer/ui/base/display';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from '../stage.module.css';
 
 /** The updates of a trip, in order of their days. */
@@ -19,7 +20,7 @@ export function TripUpdates({ trip }: { readonly trip: Trip }) {
         {trip.events.map((event) => (
           <li key={event.id} className={styles['line']}>
             <span>
-              <span className={styles['quiet']}>{dateWords(event.on, locale, on)}</span>{' '}
+              <span className={layout['quiet']}>{dateWords(event.on, locale, on)}</span>{' '}
               {TRIP_EVENT_WORDS[event.kind]}
               {event.note !== '' && <>: {event.note}</>}
             </span>

@@ -9,6 +9,7 @@ import { useDialogSave } from '#renderer/ui/page/dialog-form';
 import { TripCard } from './trip-card';
 import { tripDetailsOf } from './trip-details';
 import { TripForm } from './trip-form';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from '../stage.module.css';
 
 interface TripsProps {
@@ -22,9 +23,9 @@ export function Trips({ stage, trips, photos }: TripsProps) {
   const [changed, setChanged] = useState<Trip | null>(null);
   if (!stageKindRecord(stage.kind).isSentOut && trips.length === 0) return null;
   return (
-    <section className={styles['part']} aria-label="Trips to the quilter">
+    <section className={layout['part']} aria-label="Trips to the quilter">
       <h3>Trips to the quilter</h3>
-      {trips.length === 0 && <p className={styles['quiet']}>It hasn’t been sent yet.</p>}
+      {trips.length === 0 && <p className={layout['quiet']}>It hasn’t been sent yet.</p>}
       <ul className={styles['lines']}>
         {trips.map((trip) => (
           <TripCard
