@@ -75,7 +75,7 @@ export function problemWords(problem: Problem, display: LengthDisplay): string {
     case 'backup-unusable':
       return `This backup can’t be used (${problem.detail}). Nothing was changed; try an older one.`;
     case 'newer-workshop':
-      return `This workshop was last used with a newer Ringbound (format ${String(problem.found)}; this one reads up to ${String(problem.known)}). Nothing was changed. Open it with the newer program.`;
+      return `This workshop was last used with a newer Ringbound (format ${String(problem.found)}; this one reads up to ${String(problem.newestSupported)}). Nothing was changed. Open it with the newer program.`;
     case 'unexpected':
       return `Something went wrong in Ringbound itself (${problem.detail}). What you saved before is safe. Try again, or close Ringbound and open it again.`;
     default:

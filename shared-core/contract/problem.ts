@@ -100,5 +100,5 @@ export type Problem =
   | { readonly code: 'table-has-faults'; readonly count: number }
   | { readonly code: 'file-unreadable'; readonly detail: string }
   | { readonly code: 'backup-unusable'; readonly detail: string }
-  | { readonly code: 'newer-workshop'; readonly found: number; readonly known: number }
+  | { readonly code: 'newer-workshop'; readonly found: number; readonly newestSupported: number }
   | { readonly code: 'unexpected'; readonly detail: string };

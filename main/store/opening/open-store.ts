@@ -28,7 +28,7 @@ export function openStore(file: string, options: OpenOptions): Result<ReadableSt
   const found = inspectWorkshopFile(file);
   if (!found.ok) return found;
   if (found.value !== null && found.value > newest) {
-    return failure({ code: 'newer-workshop', found: found.value, known: newest });
+    return failure({ code: 'newer-workshop', found: found.value, newestSupported: newest });
   }
   let database: Database.Database | undefined;
   try {

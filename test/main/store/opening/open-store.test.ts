@@ -43,7 +43,7 @@ describe('a file that must not be opened', () => {
     const before = everythingIn(path.dirname(file));
     expect(openStore(file, { clockAndIds })).toEqual({
       ok: false,
-      error: { code: 'newer-workshop', found: 990, known: NEWEST_VERSION },
+      error: { code: 'newer-workshop', found: 990, newestSupported: NEWEST_VERSION },
     });
     expect(everythingIn(path.dirname(file))).toEqual(before);
   });
