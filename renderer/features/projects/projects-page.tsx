@@ -117,8 +117,8 @@ function RowContent({ glance }: { readonly glance: ProjectGlance }) {
   const { project, stages, swatches } = glance;
   const { length, locale } = useDisplay();
   const on = today();
-  const standing = projectStatus(glance, on);
-  const lines = project.isArchived ? [] : statusLines(glance, standing, on, locale);
+  const status = projectStatus(glance, on);
+  const lines = project.isArchived ? [] : statusLines(glance, status, on, locale);
   return (
     <div className={styles['row']}>
       <span className={styles['rowDrawing']}>
@@ -135,7 +135,7 @@ function RowContent({ glance }: { readonly glance: ProjectGlance }) {
         </p>
       </div>
       <div>
-        <p>{nowWords(standing, stages)}</p>
+        <p>{nowWords(status, stages)}</p>
         {lines.map((line) => (
           <p key={line.text} className={classes(layout['quiet'], line.isAlert && layout['alert'])}>
             {line.text}

@@ -40,19 +40,19 @@ export function SpreadPage({ projectId }: { readonly projectId: ProjectId }) {
 function Spread({ spread }: { readonly spread: ProjectSpread }) {
   const { project, stages } = spread;
   const on = today();
-  const standing = projectStatus(spread, on);
+  const status = projectStatus(spread, on);
   const moving = useWrite('stage:move');
   const archiving = useWrite('project:archive');
   const archive = (archived: boolean) => void archiving.write({ projectId: project.id, archived });
   const mainAction =
-    standing.now === null || project.isArchived ? (
+    status.now === null || project.isArchived ? (
       <Button look="main" disabled={archiving.isWriting} onClick={() => archive(!project.isArchived)}>
         {project.isArchived ? 'Restore' : 'Archive'}
       </Button>
     ) : (
       <StageMoveButton
         projectId={project.id}
-        stage={standing.now}
+        stage={status.now}
         look="main"
         isBusy={moving.isWriting}
         onMove={(stageId, to) => void moving.write({ stageId, to })}
@@ -69,7 +69,7 @@ function Spread({ spread }: { readonly spread: ProjectSpread }) {
       <ProblemNotice problem={moving.problem ?? archiving.problem} />
       <div className={layout['spread']}>
         <ProjectLeaf spread={spread} />
-        <StageRail project={project} stages={stages} now={standing.now} />
+        <StageRail project={project} stages={stages} now={status.now} />
       </div>
     </Page>
   );

@@ -6,7 +6,7 @@ import { type FabricSize, parseFabricSize } from '#core/units/parse-fabric-size'
 import { lengthProblemWords } from '#renderer/text/field-problems';
 import { useDisplay } from '#renderer/ui/base/display';
 import { TypedField, type TypedFieldProps } from '#renderer/ui/fields/typed-field';
-import { lengthThere } from './fabric-words';
+import { roundedLength } from './fabric-words';
 
 interface FabricSizeFieldProps extends Omit<TypedFieldProps<FabricSize>, 'help'> {
   /** The width of a size that is typed as a length only. */
@@ -33,7 +33,7 @@ export function FabricSizeField({ fabricWidth, ...rest }: FabricSizeFieldProps) 
   const help =
     value === null
       ? `For example ${example}. Write the side across the fabric first, or only the length.`
-      : `${text(value.width)} across, ${text(value.length)} along the selvage (${lengthThere(value.length, display)}).`;
+      : `${text(value.width)} across, ${text(value.length)} along the selvage (${roundedLength(value.length, display)}).`;
   return (
     <TypedField
       {...rest}

@@ -47,7 +47,7 @@ export function stockWords(stock: readonly Stock[], display: LengthDisplay): str
     if (ofKind.length === 0) return [];
     if (measureOfKind(kind) !== 'length') return [countWords(kind, sumOf(ofKind, countOf))];
     const total = lengthFromUnits(sumOf(ofKind, (one) => one.length));
-    return [`${lengthThere(total, display)} ${KIND_WORDS[kind].one}`.trimEnd()];
+    return [`${roundedLength(total, display)} ${KIND_WORDS[kind].one}`.trimEnd()];
   });
   return andList(parts);
 }
@@ -75,7 +75,7 @@ function sumOf<Item>(items: readonly Item[], of: (item: Item) => number): number
 }
 
 /** All the fabric of these pieces, free or not. */
-export function thereOf(pieces: readonly FabricPiece[]): readonly Stock[] {
+export function stockOf(pieces: readonly FabricPiece[]): readonly Stock[] {
   return pieces.map(({ kind, there, unitLength }) => ({ kind, length: there, unitLength }));
 }
 
@@ -85,7 +85,7 @@ export function freeWords(pieces: readonly FabricPiece[], display: LengthDisplay
   const free = pieces.map((piece) => ({ ...piece, length: freeOf(piece) }));
   const words = stockWords(free, display);
   if (words === '') return 'all of it set aside';
-  return words === stockWords(thereOf(pieces), display) ? 'partly set aside' : `${words} free`;
+  return words === stockWords(stockOf(pieces), display) ? 'partly set aside' : `${words} free`;
 }
 
 /** `8 in more set aside than there is`; null if there is enough. */
@@ -95,32 +95,34 @@ export function overbookedWords(
 ): string | null {
   const over = piece.held - piece.there;
   if (over <= 0) return null;
-  return `${amountBooked({ ...piece, length: lengthFromUnits(over) }, display)} more set aside than there is`;
+  return `${bookedAmount({ ...piece, length: lengthFromUnits(over) }, display)} more set aside than there is`;
 }
 
 /** `2¾ yd`, rounded down so that it never promises too much; below half a yard or meter in inches or centimeters. */
-export function lengthThere(length: Length, display: LengthDisplay): string {
+export function roundedLength(length: Length, display: LengthDisplay): string {
   if (length < halfOfShopUnit(display)) return formatLength(length, display, 'down');
   return formatYardage(lengthFromUnits(roundDownTo(length, yardageStep(display))), display);
 }
 
 /** A booked length, as exact as the ruler: `2 yd` for whole eighths of a yard, else `37½ in`. */
-export function lengthBooked(length: Length, display: LengthDisplay): string {
+export function bookedLength(length: Length, display: LengthDisplay): string {
   const isWhole = length >= halfOfShopUnit(display) && length % yardageStep(display) === 0;
   return isWhole ? formatYardage(length, display) : formatLength(length, display);
 }
 
 /** A booked amount in the measure of its kind: a length, or a number of items. */
-export function amountBooked({ length, kind, unitLength }: Stock, display: LengthDisplay): string {
+export function bookedAmount({ length, kind, unitLength }: Stock, display: LengthDisplay): string {
   return unitLength === null
-    ? lengthBooked(length, display)
+    ? bookedLength(length, display)
     : countWords(kind, countOf({ length, kind, unitLength }));
 }
 
 /** The free amount of a piece in the measure of its kind. */
-export function amountFree(piece: FabricPiece, display: LengthDisplay): string {
+export function freeAmount(piece: FabricPiece, display: LengthDisplay): string {
   const length = freeOf(piece);
-  return piece.unitLength === null ? lengthFree(length, display) : numberWords(countOf({ ...piece, length }));
+  return piece.unitLength === null
+    ? freeLengthWords(length, display)
+    : numberWords(countOf({ ...piece, length }));
 }
 
 /** The stock of a piece: `42 × 99 in`, `38 of 42 × 2½ in`, `5`. */
@@ -133,9 +135,9 @@ export function pieceStock(piece: Stock & { readonly width: Length }, display: L
 }
 
 /** A free length: from a yard or meter up rounded down as a shop measures, exact below. */
-export function lengthFree(length: Length, display: LengthDisplay): string {
+export function freeLengthWords(length: Length, display: LengthDisplay): string {
   const isLong = length >= 2 * halfOfShopUnit(display);
-  return isLong ? lengthThere(length, display) : lengthBooked(length, display);
+  return isLong ? roundedLength(length, display) : bookedLength(length, display);
 }
 
 /** Half a yard or half a meter; shorter lengths are shown in inches or centimeters. */
@@ -163,7 +165,7 @@ export function pieceInWords(piece: Stock & { readonly width: Length }, display:
       ? words
       : `${words}, ${pieceSize({ width, length: unitLength }, display)}`;
   }
-  if (measureOfKind(kind) === 'length') return `${lengthBooked(length, display)} ${one}`.trimEnd();
+  if (measureOfKind(kind) === 'length') return `${bookedLength(length, display)} ${one}`.trimEnd();
   return `a ${one}, ${pieceSize({ width, length }, display)}`;
 }
 

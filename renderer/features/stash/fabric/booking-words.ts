@@ -2,7 +2,7 @@ import type { Booking } from '#core/contract/stash';
 import type { PieceKind, EntryKind } from '#core/domain/stash';
 import { type Length, lengthFromUnits } from '#core/units/length';
 import type { LengthDisplay } from '#core/units/unit-system';
-import { amountBooked, pieceInWords, pieceSize } from '#renderer/features/stash/fabric-words';
+import { bookedAmount, pieceInWords, pieceSize } from '#renderer/features/stash/fabric-words';
 import { andList } from '#renderer/text/field-problems';
 
 /** What a booking did, in words that go around the name of its project. */
@@ -64,7 +64,7 @@ function stepWords(
   const { lengthChange, heldChange, costChange, width, unitLength, pieceKind } = first;
   const text = (units: number) => {
     const length = lengthFromUnits(Math.abs(units));
-    return amountBooked({ kind: pieceKind, length, unitLength }, display);
+    return bookedAmount({ kind: pieceKind, length, unitLength }, display);
   };
   switch (first.kind) {
     case 'bought': {

@@ -4,7 +4,7 @@ import { codeOfPiece, formatPieceCode } from '#core/stash/piece-code';
 import { formatMoney } from '#core/units/format-money';
 import { lengthFromUnits } from '#core/units/length';
 import { moneyFromMinor } from '#core/units/money';
-import { amountBooked, amountFree, overbookedWords, pieceStock } from '#renderer/features/stash/fabric-words';
+import { bookedAmount, freeAmount, overbookedWords, pieceStock } from '#renderer/features/stash/fabric-words';
 import { useKindName } from '#renderer/features/stash/kind-name';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import { classes } from '#renderer/ui/base/classes';
@@ -75,7 +75,7 @@ export function FabricPieceCard(props: FabricPieceCardProps) {
 function PieceFacts({ piece, isDirectional }: Pick<FabricPieceCardProps, 'piece' | 'isDirectional'>) {
   const { length, currency, locale } = useDisplay();
   const over = overbookedWords(piece, length);
-  const free = freeOf(piece) > 0 ? `${amountFree(piece, length)} free` : 'nothing free';
+  const free = freeOf(piece) > 0 ? `${freeAmount(piece, length)} free` : 'nothing free';
   const value =
     piece.valueMinor === 0 ? '' : ` · ${formatMoney(moneyFromMinor(piece.valueMinor, currency), locale)}`;
   return (
@@ -111,7 +111,7 @@ function HoldLine({ piece, hold, name, onRelease }: HoldLineProps) {
   return (
     <p className={styles['hold']}>
       <span>
-        <Typeset text={`${amountBooked({ ...piece, length: lengthFromUnits(hold.held) }, length)} for `} />
+        <Typeset text={`${bookedAmount({ ...piece, length: lengthFromUnits(hold.held) }, length)} for `} />
         <Link to={`/projects/${hold.projectId}`}>{hold.projectName}</Link>
       </span>
       <Button

@@ -7,7 +7,7 @@ import { measureOfKind } from '#core/domain/stash-kind';
 import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
 import { useWrite } from '#renderer/bridge/query';
-import { freeWords, stockWords, thereOf } from '#renderer/features/stash/fabric-words';
+import { freeWords, stockWords, stockOf } from '#renderer/features/stash/fabric-words';
 import { LabelsDialog } from '#renderer/features/stash/labels-dialog';
 import layout from '#renderer/ui/page/layout.module.css';
 import { useDisplay } from '#renderer/ui/base/display';
@@ -36,7 +36,7 @@ export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
     found.clearUse();
   };
   const turning = useWrite('piece:set-print');
-  const there = stockWords(thereOf(pieces), length);
+  const there = stockWords(stockOf(pieces), length);
   const free = freeWords(pieces, length) ?? 'all of it free';
   const worth =
     valueMinor === 0 ? '' : ` · worth ${formatMoney(moneyFromMinor(valueMinor, currency), locale)}`;

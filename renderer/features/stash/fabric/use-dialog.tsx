@@ -11,7 +11,7 @@ import { codeOfPiece, formatPieceCode } from '#core/stash/piece-code';
 import { type Length, lengthFromUnits } from '#core/units/length';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { AmountField } from '#renderer/features/stash/amount-field';
-import { amountBooked, amountFree, pieceStock } from '#renderer/features/stash/fabric-words';
+import { bookedAmount, freeAmount, pieceStock } from '#renderer/features/stash/fabric-words';
 import { useKindName } from '#renderer/features/stash/kind-name';
 import { ProjectSelect } from '#renderer/features/stash/project-select';
 import { today } from '#renderer/text/dates';
@@ -122,12 +122,12 @@ interface HowMuchProps extends Pick<UseDialogProps, 'piece'> {
 function HowMuch({ piece, held, value, onCommit }: HowMuchProps) {
   const { length } = useDisplay();
   const heldWords =
-    held > 0 ? `${amountBooked({ ...piece, length: lengthFromUnits(held) }, length)} set aside for it, ` : '';
+    held > 0 ? `${bookedAmount({ ...piece, length: lengthFromUnits(held) }, length)} set aside for it, ` : '';
   return (
     <AmountField
       piece={piece}
       label={piece.unitLength === null ? 'How much, across the whole width' : 'How many'}
-      help={`${heldWords}${amountFree(piece, length)} free.`}
+      help={`${heldWords}${freeAmount(piece, length)} free.`}
       value={value}
       autoFocus
       minimum={1}

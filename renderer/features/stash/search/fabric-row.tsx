@@ -6,7 +6,7 @@ import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
 import { useRead } from '#renderer/bridge/query';
 import { FabricSample } from '#renderer/features/stash/fabric-sample';
-import { freeWords, overbookedWords, stockWords, thereOf } from '#renderer/features/stash/fabric-words';
+import { freeWords, overbookedWords, stockWords, stockOf } from '#renderer/features/stash/fabric-words';
 import { useDisplay } from '#renderer/ui/base/display';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import layout from '#renderer/ui/page/layout.module.css';
@@ -49,7 +49,7 @@ export const FabricCard = memo(function FabricCard(props: FabricAtProps) {
   const back = useBackSearch();
   if (glance === undefined) return <div className={styles['card']} />;
   const { fabric, pieces } = glance;
-  const there = stockWords(thereOf(pieces), length);
+  const there = stockWords(stockOf(pieces), length);
   return (
     <div className={styles['card']}>
       <FabricSample fabric={fabric} size="square" />
@@ -68,7 +68,7 @@ function FabricRow({ glance }: { readonly glance: FabricGlance }) {
   const { length, currency, locale } = useDisplay();
   const details = [fabric.colorWords, fabric.print, fabric.place].filter((words) => words !== '');
   const back = useBackSearch();
-  const there = stockWords(thereOf(pieces), length);
+  const there = stockWords(stockOf(pieces), length);
   const free = freeWords(pieces, length);
   const [over] = pieces.flatMap((piece) => overbookedWords(piece, length) ?? []);
   return (

@@ -4,7 +4,7 @@ import {
   type PrintDirection,
   printDirectionSchema,
 } from '#core/domain/stash';
-import type { StashGrouping, StashOrder, StashSearch } from '#core/domain/stash-filter';
+import type { StashFilter, StashGrouping, StashOrder, StashSearch } from '#core/domain/stash-filter';
 import { useRead } from '#renderer/bridge/query';
 import { KIND_WORDS } from '#renderer/features/stash/fabric-words';
 import { DIRECTION_WORDS } from '#renderer/features/stash/direction-words';
@@ -52,7 +52,7 @@ interface StashFiltersProps {
 export function StashFilters({ query, onChange }: StashFiltersProps) {
   const { filter, order } = query;
   const places = useRead('place:list', {}).value ?? [];
-  const set = (part: Parameters<typeof withFilter>[1], value: Parameters<typeof withFilter>[2]) =>
+  const set = <Part extends keyof StashFilter>(part: Part, value: StashFilter[Part] | undefined) =>
     onChange({ ...query, filter: withFilter(filter, part, value) });
   const placeOptions: readonly Option<string>[] = [
     { value: '', words: 'Any place' },
@@ -85,33 +85,7 @@ export function StashFilters({ query, onChange }: StashFiltersProps) {
         maximum={40}
         onChange={(color) => set('color', color.trim() === '' ? undefined : color)}
       />
-      <LengthField
-        label="Free in one piece"
-        isOptional
-        value={filter.freeAtLeast ?? null}
-        minimum={1}
-        onCommit={(length) => set('freeAtLeast', length ?? undefined)}
-      />
-      <LengthField
-        label="Free in total"
-        isOptional
-        value={filter.freeInAll ?? null}
-        minimum={1}
-        onCommit={(length) => set('freeInAll', length ?? undefined)}
-      />
-      <WantedField value={filter.fits ?? null} onCommit={(fits) => set('fits', fits ?? undefined)} />
-      <DateField
-        label="Bought from"
-        isOptional
-        value={filter.boughtFrom ?? null}
-        onChange={(date) => set('boughtFrom', date ?? undefined)}
-      />
-      <DateField
-        label="Bought up to"
-        isOptional
-        value={filter.boughtUntil ?? null}
-        onChange={(date) => set('boughtUntil', date ?? undefined)}
-      />
+      <AmountFilters filter={filter} onChange={set} />
       <PriceFilter value={filter.price} onChange={(price) => set('price', price)} />
       <Select
         label="Order"
@@ -133,5 +107,48 @@ export function StashFilters({ query, onChange }: StashFiltersProps) {
         </div>
       )}
     </div>
+  );
+}
+
+interface AmountFiltersProps {
+  readonly filter: StashFilter;
+  readonly onChange: <Part extends keyof StashFilter>(
+    part: Part,
+    value: StashFilter[Part] | undefined,
+  ) => void;
+}
+
+/** The filters for how much is free, what it is big enough for, and when it was bought. */
+function AmountFilters({ filter, onChange }: AmountFiltersProps) {
+  return (
+    <>
+      <LengthField
+        label="Free in one piece"
+        isOptional
+        value={filter.freeAtLeast ?? null}
+        minimum={1}
+        onCommit={(length) => onChange('freeAtLeast', length ?? undefined)}
+      />
+      <LengthField
+        label="Free in total"
+        isOptional
+        value={filter.freeInAll ?? null}
+        minimum={1}
+        onCommit={(length) => onChange('freeInAll', length ?? undefined)}
+      />
+      <WantedField value={filter.fits ?? null} onCommit={(fits) => onChange('fits', fits ?? undefined)} />
+      <DateField
+        label="Bought from"
+        isOptional
+        value={filter.boughtFrom ?? null}
+        onChange={(date) => onChange('boughtFrom', date ?? undefined)}
+      />
+      <DateField
+        label="Bought up to"
+        isOptional
+        value={filter.boughtUntil ?? null}
+        onChange={(date) => onChange('boughtUntil', date ?? undefined)}
+      />
+    </>
   );
 }

@@ -3,7 +3,7 @@ import type { FabricFit } from '#core/contract/shopping';
 import type { FabricId } from '#core/domain/ids';
 import { formatArea } from '#core/units/format-area';
 import { formatLength } from '#core/units/format-length';
-import { stockWords, thereOf } from '#renderer/features/stash/fabric-words';
+import { stockWords, stockOf } from '#renderer/features/stash/fabric-words';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import { useDisplay } from '#renderer/ui/base/display';
 import layout from '#renderer/ui/page/layout.module.css';
@@ -40,7 +40,7 @@ function FitFabric({ fit }: { readonly fit: FabricFit }) {
     (one) => one !== '',
   );
   const under = [
-    stockWords(thereOf(pieces), length),
+    stockWords(stockOf(pieces), length),
     places.length === 0 ? 'no place' : places.join('; '),
     ...(isHeld ? ['set aside for this project'] : []),
   ];

@@ -33,7 +33,6 @@ export function ShoppingPage() {
   const shops = list === undefined ? [] : entriesByShop(...linesFor(list, only));
   const leaveOut = ({ projectId, source, name }: FabricNeed) =>
     void choosing.write({ projectId, source, name, choice: { kind: 'leave-out' } });
-  const close = () => setDialog(null);
   return (
     <Page
       title="Shopping"
@@ -99,11 +98,25 @@ export function ShoppingPage() {
           }
         />
       )}
-      {dialog?.kind === 'buy' && <ShopBuyDialog entry={dialog.entry} onClose={close} />}
-      {dialog?.kind === 'own' && <OwnLineDialog line={dialog.line} onClose={close} />}
-      {dialog?.kind === 'fabric' && <ChooseFabricDialog need={dialog.need} onClose={close} />}
+      {dialog !== null && <ShoppingDialog dialog={dialog} onClose={() => setDialog(null)} />}
     </Page>
   );
+}
+
+interface ShoppingDialogProps {
+  readonly dialog: OpenDialog;
+  readonly onClose: () => void;
+}
+
+function ShoppingDialog({ dialog, onClose }: ShoppingDialogProps) {
+  switch (dialog.kind) {
+    case 'buy':
+      return <ShopBuyDialog entry={dialog.entry} onClose={onClose} />;
+    case 'own':
+      return <OwnLineDialog line={dialog.line} onClose={onClose} />;
+    case 'fabric':
+      return <ChooseFabricDialog need={dialog.need} onClose={onClose} />;
+  }
 }
 
 /** The lines that one project has a share in; all lines without a project. */

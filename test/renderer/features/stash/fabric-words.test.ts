@@ -5,13 +5,13 @@ import { lengthFromInches, lengthFromMillimeters } from '#core/units/length';
 import type { LengthDisplay } from '#core/units/unit-system';
 import {
   freeWords,
-  lengthBooked,
-  lengthFree,
-  lengthThere,
+  bookedLength,
+  freeLengthWords,
+  roundedLength,
   pieceInWords,
   pieceSize,
   stockWords,
-  thereOf,
+  stockOf,
 } from '#renderer/features/stash/fabric-words';
 
 const inch: LengthDisplay = { system: 'inch', inchStep: 8 };
@@ -32,7 +32,7 @@ const piece = (kind: PieceKind, there: number, held = 0, width = 42): FabricPiec
   held: inches(held),
   valueMinor: 0,
 });
-const words = (...pieces: readonly FabricPiece[]) => stockWords(thereOf(pieces), inch);
+const words = (...pieces: readonly FabricPiece[]) => stockWords(stockOf(pieces), inch);
 
 describe('the stock of a fabric in words', () => {
   it('adds up what is measured by length and counts the rest', () => {
@@ -67,21 +67,21 @@ describe('the stock of a fabric in words', () => {
 
 describe('a length of fabric in words', () => {
   it('is in yards or meters from half of one up, rounded down', () => {
-    expect(lengthThere(inches(18), inch)).toBe('½ yd');
-    expect(lengthThere(inches(17), inch)).toBe('17 in');
-    expect(lengthThere(lengthFromMillimeters(1_290), metric)).toBe('1.25 m');
+    expect(roundedLength(inches(18), inch)).toBe('½ yd');
+    expect(roundedLength(inches(17), inch)).toBe('17 in');
+    expect(roundedLength(lengthFromMillimeters(1_290), metric)).toBe('1.25 m');
   });
 
   it('is as exact as it was booked', () => {
-    expect(lengthBooked(inches(72), inch)).toBe('2 yd');
-    expect(lengthBooked(inches(37.5), inch)).toBe('37½ in');
-    expect(lengthBooked(inches(9), inch)).toBe('9 in');
-    expect(lengthBooked(lengthFromMillimeters(610), metric)).toBe('61 cm');
+    expect(bookedLength(inches(72), inch)).toBe('2 yd');
+    expect(bookedLength(inches(37.5), inch)).toBe('37½ in');
+    expect(bookedLength(inches(9), inch)).toBe('9 in');
+    expect(bookedLength(lengthFromMillimeters(610), metric)).toBe('61 cm');
   });
 
   it('is rounded to shop lengths if it is free and long, and exact if it is short', () => {
-    expect(lengthFree(inches(515), inch)).toBe('14¼ yd');
-    expect(lengthFree(inches(28), inch)).toBe('28 in');
+    expect(freeLengthWords(inches(515), inch)).toBe('14¼ yd');
+    expect(freeLengthWords(inches(28), inch)).toBe('28 in');
   });
 
   it('names a piece by the measure of its kind', () => {
