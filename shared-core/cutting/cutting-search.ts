@@ -2,7 +2,7 @@ import type { Result } from '../result';
 import type { CutTree, CuttingRule, StripProblem } from './tree/cut-plan';
 import type { FoundLayout } from './search/strip-run';
 import { failure, success } from '../result';
-import { NO_LIMITS } from './blocks/beam-move';
+import { NO_LIMITS } from './tree/cut-plan';
 import { countCuts, countStages } from './tree/cut-tree';
 import { settleTree } from './tree/settle-tree';
 import { stripRun } from './search/strip-run';
@@ -57,7 +57,7 @@ export function createCuttingSearch(
 }
 
 function searchOf(problem: StripProblem, options: CuttingOptions): CuttingSearch {
-  const run = stripRun(problem, options.rule, NO_LIMITS, options.random);
+  const run = stripRun(problem, { ...options, limits: NO_LIMITS });
   return {
     answer: () => {
       const best = run.best();

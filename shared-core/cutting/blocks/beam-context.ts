@@ -1,5 +1,5 @@
-import type { CandidateHeap } from './candidate-heap';
-import type { CutLimits, LaidMove } from './beam-move';
+import type { Candidate, CandidateHeap } from './candidate-heap';
+import type { LaidMove, MovePlace, MoveRules } from './beam-move';
 import type { OpenRectangles } from './open-rectangles';
 import type { PatchKinds } from './patch-kinds';
 import { emptyMove } from './beam-move';
@@ -29,48 +29,52 @@ interface TypeSizes {
   readonly height: Int32Array;
 }
 
-/** All that beam searches on one set of patches share: made once, used again for every width and target. */
-export interface BeamWorkshop {
-  readonly kinds: PatchKinds;
+/** What the beam searches on one set of patches share: made once, reused for every width and target. */
+export interface BeamContext extends MoveRules {
   /** Area of one patch by type. */
   readonly areas: readonly number[];
-  readonly limits: CutLimits;
   readonly store: OpenRectangles;
   readonly heap: CandidateHeap;
   readonly history: MoveHistory;
   /** A random number per type, so that a layout's remaining patches hash by adding. */
   readonly typeHash: Int32Array;
-  /** Sizes of each type as it is and turned; larger than any fabric where it may not lie so. */
+  /** Sizes of each type unturned and turned; larger than any fabric when that is not allowed. */
   readonly straight: TypeSizes;
   readonly turned: TypeSizes;
+  /** Filled in again for every move, so that the inner loop makes no objects. */
   readonly laid: LaidMove;
+  readonly place: MovePlace;
+  readonly candidate: Candidate;
   levels: readonly [BeamLevel, BeamLevel];
 }
 
-/** Makes the shared part for the given kinds; `random` gives numbers in [0, 1) and only spreads hashes. */
-export function beamWorkshop(
-  kinds: PatchKinds,
-  areas: readonly number[],
-  limits: CutLimits,
-  random: () => number,
-): BeamWorkshop {
+/** Makes the context; `random` returns numbers in [0, 1) and only spreads hashes. */
+export function beamContext(rules: MoveRules, areas: readonly number[], random: () => number): BeamContext {
+  const { kinds } = rules;
   return {
-    kinds,
+    ...rules,
     areas,
-    limits,
     store: emptyRectangles(),
     heap: emptyHeap(),
-    history: { parent: new Int32Array(1 << 10), move: new Int32Array(1 << 10), used: 0 },
+    history: { parent: new Int32Array(2 ** 10), move: new Int32Array(2 ** 10), used: 0 },
     typeHash: Int32Array.from(areas, () => (random() * 2 ** 32) | 0),
     straight: sizesByType(kinds, areas.length, 0),
     turned: sizesByType(kinds, areas.length, 1),
     laid: emptyMove(),
+    place: { width: 0, height: 0, level: 0, remaining: 0 },
+    candidate: { guide: 0, waste: 0, node: 0, move: 0, hash: 0 },
     levels: [emptyLevel(1, areas.length), emptyLevel(1, areas.length)],
   };
 }
 
+/** Larger than any fabric. */
+const TOO_LARGE = 2 ** 30;
+
 function sizesByType(kinds: PatchKinds, types: number, turned: number): TypeSizes {
-  const sizes = { width: new Int32Array(types).fill(2 ** 30), height: new Int32Array(types).fill(2 ** 30) };
+  const sizes = {
+    width: new Int32Array(types).fill(TOO_LARGE),
+    height: new Int32Array(types).fill(TOO_LARGE),
+  };
   for (let kind = 0; kind < kinds.count; kind++) {
     if (kinds.turned[kind] !== turned) continue;
     sizes.width[kinds.type[kind]!] = kinds.width[kind]!;
@@ -79,7 +83,7 @@ function sizesByType(kinds: PatchKinds, types: number, turned: number): TypeSize
   return sizes;
 }
 
-/** A level with room for that many layouts. */
+/** A level with room for this many layouts. */
 export function emptyLevel(room: number, types: number): BeamLevel {
   return {
     size: 0,
@@ -92,7 +96,7 @@ export function emptyLevel(room: number, types: number): BeamLevel {
   };
 }
 
-/** Writes a move down and gives its index; the history grows as needed. */
+/** Adds a move and returns its index; the history grows as needed. */
 export function recordMove(history: MoveHistory, parent: number, move: number): number {
   if (history.used >= history.parent.length) {
     const longer = (from: Int32Array) => {

@@ -1,23 +1,76 @@
+import type { CutLimits } from '../tree/cut-plan';
 import type { PatchKinds } from './patch-kinds';
 
-/** What a layout may do: 0 stages means any number; the longest cuts keep within ruler and mat. */
-export interface CutLimits {
-  readonly maxStages: number;
-  readonly longestAcross: number;
-  readonly longestAlong: number;
-}
-
-export const NO_LIMITS: CutLimits = { maxStages: 0, longestAcross: Infinity, longestAlong: Infinity };
-
-/** Level of an uncut fabric: first stage, cut across. */
-export const ROOT_LEVEL = 2;
-
-/** Bit 0: the first cut runs across (else along); the rest: 3 x kind + 0 one patch, 1 a row of patches, 2 a column. */
+/**
+ * One move of the beam search as a whole number, so that thousands of them fit into typed arrays: which kind of patch, in
+ * which shape of block, and whether the first cut beside the block runs across the fabric.
+ */
 export type MoveCode = number;
 
+/** A block is one patch, a row of patches side by side, or a column of patches one above the other. */
+export type BlockShape = typeof SINGLE | typeof ROW | typeof COLUMN;
+export const SINGLE = 0;
+export const ROW = 1;
+export const COLUMN = 2;
+
+const SHAPES = 3;
+const FIRST_CUTS = 2;
+
+export function encodeMove(kind: number, shape: BlockShape, isAcrossFirst: boolean): MoveCode {
+  return (kind * SHAPES + shape) * FIRST_CUTS + (isAcrossFirst ? 1 : 0);
+}
+
+export function kindOfMove(move: MoveCode): number {
+  return Math.floor(move / (SHAPES * FIRST_CUTS));
+}
+
+export function shapeOfMove(move: MoveCode): BlockShape {
+  return (Math.floor(move / FIRST_CUTS) % SHAPES) as BlockShape;
+}
+
+export function isAcrossFirst(move: MoveCode): boolean {
+  return move % FIRST_CUTS === 1;
+}
+
 /**
- * A block of equal patches laid into the near left corner of a rectangle, and the two rectangles left over. The outer one
- * has a full edge of the old rectangle, the inner one lies beside the block and is filled first.
+ * The cuts that lead to a rectangle, as one byte: how many stages there were and which way the last one ran. Cutting on in
+ * the same direction costs no further stage.
+ */
+type CutLevel = number;
+
+const ACROSS = 0;
+const ALONG = 1;
+type Direction = typeof ACROSS | typeof ALONG;
+
+function cutLevel(stages: number, direction: Direction): CutLevel {
+  return stages * 2 + direction;
+}
+
+function stagesOf(level: CutLevel): number {
+  return level >> 1;
+}
+
+function levelAfter(level: CutLevel, direction: Direction): CutLevel {
+  const isSameDirection = (level & 1) === direction;
+  return cutLevel(stagesOf(level) + (isSameDirection ? 0 : 1), direction);
+}
+
+/** Level of an uncut fabric: its first stage is cut across. */
+export const ROOT_LEVEL: CutLevel = cutLevel(1, ACROSS);
+
+/** Level of a rectangle that no stage can reach: it is trimmed off. */
+export const TRIMMED: CutLevel = 255;
+
+/** A rectangle that a move leaves over; empty when a side is 0. */
+export interface MoveRest {
+  width: number;
+  height: number;
+  level: CutLevel;
+}
+
+/**
+ * A block of equal patches in the near left corner of a rectangle, and the two rectangles left over. The outer one has a
+ * full edge of the old rectangle; the inner one is beside the block and is filled first.
  *
  *   along first:  +---+-------+     across first: +-----------+
  *                 | i |       |                   |     o     |
@@ -29,107 +82,94 @@ export interface LaidMove {
   copies: number;
   width: number;
   height: number;
-  outerWidth: number;
-  outerHeight: number;
-  outerLevel: number;
-  innerWidth: number;
-  innerHeight: number;
-  innerLevel: number;
+  readonly outer: MoveRest;
+  readonly inner: MoveRest;
 }
 
 export function emptyMove(): LaidMove {
-  return {
-    copies: 0,
-    width: 0,
-    height: 0,
-    outerWidth: 0,
-    outerHeight: 0,
-    outerLevel: 0,
-    innerWidth: 0,
-    innerHeight: 0,
-    innerLevel: 0,
-  };
+  const rest = (): MoveRest => ({ width: 0, height: 0, level: 0 });
+  return { copies: 0, width: 0, height: 0, outer: rest(), inner: rest() };
+}
+
+/** Where a move is tried: the open rectangle, and how many copies of the move's patch are left. */
+export interface MovePlace {
+  width: number;
+  height: number;
+  level: CutLevel;
+  remaining: number;
+}
+
+/** What all moves of a search share. */
+export interface MoveRules {
+  readonly kinds: PatchKinds;
+  readonly limits: CutLimits;
 }
 
 /**
- * Works a move out into `laid` and says whether the limits allow it. Rectangles that the stages no longer reach get level
- * 255: they are trimmed off. `remaining` is how many copies of the kind's type are left; the kind must fit.
+ * Works a move out into `laid` and returns whether the limits allow it. A rest that the stages cannot reach gets the level
+ * `TRIMMED`. The kind must fit the place.
  */
-export function layMove(
-  laid: LaidMove,
-  kinds: PatchKinds,
-  move: MoveCode,
-  remaining: number,
-  width: number,
-  height: number,
-  level: number,
-  limits: CutLimits,
-): boolean {
-  const across = (move & 1) === 1;
-  const shape = (move >> 1) % 3;
-  const kind = (move / 6) | 0;
-  let blockWidth = kinds.width[kind]!;
-  let blockHeight = kinds.height[kind]!;
-  let copies = 1;
-  if (shape === 1) {
-    copies = Math.min(remaining, (width / blockWidth) | 0);
-    blockWidth *= copies;
-  } else if (shape === 2) {
-    copies = Math.min(remaining, (height / blockHeight) | 0);
-    blockHeight *= copies;
-  }
-  if (shape !== 0 && copies < 2) return false;
-  laid.copies = copies;
-  laid.width = blockWidth;
-  laid.height = blockHeight;
-  if (across) {
-    laid.outerWidth = width;
-    laid.outerHeight = height - blockHeight;
-    laid.innerWidth = width - blockWidth;
-    laid.innerHeight = blockHeight;
-    if (laid.outerHeight > 0 && width > limits.longestAcross && blockWidth < width) return false;
+export function layMove(laid: LaidMove, rules: MoveRules, move: MoveCode, place: MovePlace): boolean {
+  const { limits } = rules;
+  if (!layBlock(laid, rules.kinds, move, place)) return false;
+  const isAcross = isAcrossFirst(move);
+  const { outer, inner } = laid;
+  if (isAcross) {
+    outer.width = place.width;
+    outer.height = place.height - laid.height;
+    inner.width = place.width - laid.width;
+    inner.height = laid.height;
+    if (outer.height > 0 && place.width > limits.longestAcross && laid.width < place.width) return false;
   } else {
-    laid.outerWidth = width - blockWidth;
-    laid.outerHeight = height;
-    laid.innerWidth = blockWidth;
-    laid.innerHeight = height - blockHeight;
-    if (laid.outerWidth > 0 && height > limits.longestAlong && blockHeight < height) return false;
+    outer.width = place.width - laid.width;
+    outer.height = place.height;
+    inner.width = laid.width;
+    inner.height = place.height - laid.height;
+    if (outer.width > 0 && place.height > limits.longestAlong && laid.height < place.height) return false;
   }
-  laid.outerLevel = 0;
-  laid.innerLevel = 0;
-  return limits.maxStages === 0 || staysInStages(laid, across, shape, level, limits.maxStages);
+  outer.level = 0;
+  inner.level = 0;
+  return limits.maxStages === 0 || staysInStages(laid, move, place.level, limits.maxStages);
 }
 
-/** Level of a rectangle that no stage reaches any more. */
-export const TRIMMED = 255;
+/** The size of the block and its number of patches; false for a row or a column of one. */
+function layBlock(laid: LaidMove, kinds: PatchKinds, move: MoveCode, place: MovePlace): boolean {
+  const kind = kindOfMove(move);
+  const shape = shapeOfMove(move);
+  laid.copies = 1;
+  laid.width = kinds.width[kind]!;
+  laid.height = kinds.height[kind]!;
+  if (shape === SINGLE) return true;
+  if (shape === ROW) {
+    laid.copies = Math.min(place.remaining, Math.floor(place.width / laid.width));
+    laid.width *= laid.copies;
+  } else {
+    laid.copies = Math.min(place.remaining, Math.floor(place.height / laid.height));
+    laid.height *= laid.copies;
+  }
+  return laid.copies >= 2;
+}
 
-const ACROSS = 0;
-const ALONG = 1;
-
-function staysInStages(laid: LaidMove, across: boolean, shape: number, level: number, most: number): boolean {
-  const first = across ? ACROSS : ALONG;
-  const isSplit = (across ? laid.outerHeight : laid.outerWidth) > 0;
-  const hasInner = (across ? laid.innerWidth : laid.innerHeight) > 0;
+/** Writes the levels of the rests and returns whether the block itself can be cut in `most` stages. */
+function staysInStages(laid: LaidMove, move: MoveCode, level: CutLevel, most: number): boolean {
+  const shape = shapeOfMove(move);
+  const [first, second] = isAcrossFirst(move) ? ([ACROSS, ALONG] as const) : ([ALONG, ACROSS] as const);
+  const isSplit = (first === ACROSS ? laid.outer.height : laid.outer.width) > 0;
+  const hasInner = (first === ACROSS ? laid.inner.width : laid.inner.height) > 0;
   let block = level;
   if (isSplit) {
     block = levelAfter(level, first);
-    if (block >> 1 > most) return false;
-    laid.outerLevel = block;
+    if (stagesOf(block) > most) return false;
+    laid.outer.level = block;
   }
   if (hasInner) {
-    const inner = levelAfter(block, 1 - first);
-    if (inner >> 1 > most) {
-      laid.innerLevel = TRIMMED;
-      return shape === 0;
+    const inner = levelAfter(block, second);
+    if (stagesOf(inner) > most) {
+      laid.inner.level = TRIMMED;
+      return shape === SINGLE;
     }
-    laid.innerLevel = inner;
+    laid.inner.level = inner;
     block = inner;
   }
-  return shape === 0 || levelAfter(block, shape === 1 ? ALONG : ACROSS) >> 1 <= most;
-}
-
-/** Cutting on in the direction a rectangle came from costs no further stage. */
-function levelAfter(level: number, direction: number): number {
-  const turns = (level & 1) !== direction;
-  return ((level >> 1) + (turns ? 1 : 0)) * 2 + direction;
+  return shape === SINGLE || stagesOf(levelAfter(block, shape === ROW ? ALONG : ACROSS)) <= most;
 }

@@ -1,13 +1,27 @@
 import type { CutTree } from '../tree/cut-plan';
-import type { CutLimits } from './beam-move';
 import type { PatchKinds } from './patch-kinds';
-import { ROOT_LEVEL, TRIMMED, emptyMove, layMove } from './beam-move';
+import {
+  COLUMN,
+  emptyMove,
+  isAcrossFirst,
+  kindOfMove,
+  layMove,
+  type MoveCode,
+  type MoveRest,
+  type MoveRules,
+  ROOT_LEVEL,
+  shapeOfMove,
+  TRIMMED,
+} from './beam-move';
 import { restTree, splitTree } from '../tree/cut-tree';
 
-/** A rectangle while moves are played again: real size, the size patches can use, and how to draw its content. */
-interface OpenCell {
+interface Size {
   readonly width: number;
   readonly height: number;
+}
+
+/** A rectangle while moves are replayed: real size, the size patches can use, and how its content is cut. */
+interface OpenCell extends Size {
   readonly usableWidth: number;
   readonly usableHeight: number;
   readonly level: number;
@@ -15,101 +29,84 @@ interface OpenCell {
 }
 
 /**
- * Plays moves of a beam search again and gives one cut tree for each root. Fabric that no patch can use is trimmed after
- * the block it lies beside, so it never adds a stage.
+ * Replays the moves of a beam search and returns one cut tree for each root. Fabric that no patch can use is trimmed after
+ * the block beside it, so it never adds a stage.
  */
 export function treesOfMoves(
-  kinds: PatchKinds,
+  rules: MoveRules,
   copies: readonly number[],
-  limits: CutLimits,
-  roots: readonly { readonly width: number; readonly height: number }[],
-  moves: readonly number[],
+  roots: readonly Size[],
+  moves: readonly MoveCode[],
 ): CutTree[] {
+  const { kinds } = rules;
   const remaining = [...copies];
-  const cells = roots.map((root) => openCell(kinds, root.width, root.height, root, ROOT_LEVEL));
+  const cells = roots.map((root) => openCell(kinds, root, { ...root, level: ROOT_LEVEL }));
   const open = [...cells];
   const laid = emptyMove();
   for (const move of moves) {
     const cell = popFitting(kinds, remaining, open);
-    const kind = (move / 6) | 0;
-    const type = kinds.type[kind]!;
-    layMove(laid, kinds, move, remaining[type]!, cell.usableWidth, cell.usableHeight, cell.level, limits);
+    const type = kinds.type[kindOfMove(move)]!;
+    const place = {
+      width: cell.usableWidth,
+      height: cell.usableHeight,
+      level: cell.level,
+      remaining: remaining[type]!,
+    };
+    layMove(laid, rules, move, place);
     remaining[type]! -= laid.copies;
-    const block = blockTree(kinds, kind, (move >> 1) % 3, laid.copies);
+    const block = blockTree(kinds, move, laid.copies);
     const fillsWidth = laid.width === cell.usableWidth;
-    const isAcross = (move & 1) === 1 || fillsWidth;
-    const [outer, inner] = isAcross
-      ? [
-          { width: cell.width, height: cell.height - laid.height },
-          { width: cell.width - laid.width, height: laid.height },
-        ]
-      : [
-          { width: cell.width - laid.width, height: cell.height },
-          { width: laid.width, height: cell.height - laid.height },
-        ];
+    const isAcross = isAcrossFirst(move) || fillsWidth;
     // A block as wide as the cell leaves only the rest behind it, which the search calls inner.
-    const outerUsable = (move & 1) === 0 && fillsWidth ? 'inner' : 'outer';
-    const innerUsable = outerUsable === 'inner' ? 'outer' : 'inner';
-    const outerCell = openCell(
-      kinds,
-      outer.width,
-      outer.height,
-      sizeOf(laid, outerUsable),
-      levelOf(laid, outerUsable),
-    );
-    const innerCell = openCell(
-      kinds,
-      inner.width,
-      inner.height,
-      sizeOf(laid, innerUsable),
-      levelOf(laid, innerUsable),
-    );
-    cell.content = isAcross
-      ? () => splitTree('across', [splitTree('along', [block, cellTree(innerCell)]), cellTree(outerCell)])
-      : () => splitTree('along', [splitTree('across', [block, cellTree(innerCell)]), cellTree(outerCell)]);
-    for (const rest of [outerCell, innerCell]) {
-      if (rest.level !== TRIMMED && kinds.leastHeight[rest.usableWidth]! <= rest.usableHeight)
-        open.push(rest);
-    }
+    const isSwapped = fillsWidth && !isAcrossFirst(move);
+    const [outer, inner] = isSwapped ? [laid.inner, laid.outer] : [laid.outer, laid.inner];
+    const [outerSize, innerSize] = restsBeside(cell, laid, isAcross);
+    const outerCell = openCell(kinds, outerSize, outer);
+    const innerCell = openCell(kinds, innerSize, inner);
+    const [first, second] = isAcross ? (['across', 'along'] as const) : (['along', 'across'] as const);
+    cell.content = () =>
+      splitTree(first, [splitTree(second, [block, cellTree(innerCell)]), cellTree(outerCell)]);
+    open.push(...[outerCell, innerCell].filter((rest) => isUsable(kinds, rest)));
   }
   return cells.map(cellTree);
 }
 
-function sizeOf(
-  laid: ReturnType<typeof emptyMove>,
-  which: 'outer' | 'inner',
-): { width: number; height: number } {
-  return which === 'outer'
-    ? { width: laid.outerWidth, height: laid.outerHeight }
-    : { width: laid.innerWidth, height: laid.innerHeight };
+/** The real sizes of the outer and the inner rest of a block in a cell. */
+function restsBeside(cell: Size, block: Size, isAcross: boolean): readonly [Size, Size] {
+  const width = cell.width - block.width;
+  const height = cell.height - block.height;
+  return isAcross
+    ? [
+        { width: cell.width, height },
+        { width, height: block.height },
+      ]
+    : [
+        { width, height: cell.height },
+        { width: block.width, height },
+      ];
 }
 
-function levelOf(laid: ReturnType<typeof emptyMove>, which: 'outer' | 'inner'): number {
-  return which === 'outer' ? laid.outerLevel : laid.innerLevel;
-}
-
-function openCell(
-  kinds: PatchKinds,
-  width: number,
-  height: number,
-  searched: { readonly width: number; readonly height: number },
-  level: number,
-): OpenCell {
+/** A cell of this real size; `searched` is the size and level it had in the search. */
+function openCell(kinds: PatchKinds, { width, height }: Size, searched: Readonly<MoveRest>): OpenCell {
   return {
     width,
     height,
     usableWidth: kinds.usableWidth[searched.width]!,
     usableHeight: kinds.usableHeight[searched.height]!,
-    level,
+    level: searched.level,
     content: undefined,
   };
+}
+
+function isUsable(kinds: PatchKinds, cell: OpenCell): boolean {
+  return cell.level !== TRIMMED && kinds.leastHeight[cell.usableWidth]! <= cell.usableHeight;
 }
 
 function cellTree(cell: OpenCell): CutTree {
   return cell.content === undefined ? restTree(cell.width, cell.height) : cell.content();
 }
 
-/** Takes the topmost cell that a remaining patch fits off the stack, as the search did. */
+/** Takes cells off the stack down to the first that a remaining patch fits, as the search did. */
 function popFitting(kinds: PatchKinds, remaining: readonly number[], open: OpenCell[]): OpenCell {
   for (;;) {
     const cell = open.pop();
@@ -121,7 +118,8 @@ function popFitting(kinds: PatchKinds, remaining: readonly number[], open: OpenC
   }
 }
 
-function blockTree(kinds: PatchKinds, kind: number, shape: number, copies: number): CutTree {
+function blockTree(kinds: PatchKinds, move: MoveCode, copies: number): CutTree {
+  const kind = kindOfMove(move);
   const patch: CutTree = {
     kind: 'patch',
     width: kinds.width[kind]!,
@@ -129,5 +127,6 @@ function blockTree(kinds: PatchKinds, kind: number, shape: number, copies: numbe
     patch: kinds.type[kind]!,
     turned: kinds.turned[kind] === 1,
   };
-  return splitTree(shape === 2 ? 'across' : 'along', new Array<CutTree>(copies).fill(patch));
+  const direction = shapeOfMove(move) === COLUMN ? 'across' : 'along';
+  return splitTree(direction, new Array<CutTree>(copies).fill(patch));
 }

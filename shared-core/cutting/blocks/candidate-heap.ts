@@ -1,6 +1,6 @@
 /**
- * The best `capacity` ways on from one level of the beam: a heap with the worst on top, so that most candidates fall by one
- * comparison. A table of hashes keeps the better of two candidates that lead to the same partial layout.
+ * The best `capacity` moves from one level of the beam: a heap with the worst on top, so that one comparison rejects most
+ * candidates. A table of hashes keeps the better of two candidates that lead to the same partial layout.
  */
 export interface CandidateHeap {
   size: number;
@@ -10,16 +10,17 @@ export interface CandidateHeap {
   node: Int32Array;
   move: Int32Array;
   hash: Int32Array;
-  /** Stamp of the level in hand: entries of the table with an older stamp are empty. */
+  /** Stamp of the current level: entries of the table with an older stamp are empty. */
   stamp: number;
   seenStamp: Int32Array;
   seenHash: Int32Array;
   seenGuide: Float64Array;
 }
 
-const LEAST_SEEN = 1 << 11;
-const MOST_SEEN = 1 << 17;
-const SEEN_A_CANDIDATE = 64;
+/** The table of hashes: its smallest and largest size, entries per candidate, and slots looked at before giving up. */
+const LEAST_SEEN = 2 ** 11;
+const MOST_SEEN = 2 ** 17;
+const SEEN_PER_CANDIDATE = 64;
 const PROBES = 8;
 
 export function emptyHeap(): CandidateHeap {
@@ -48,7 +49,7 @@ export function clearHeap(heap: CandidateHeap, capacity: number): void {
     heap.hash = new Int32Array(capacity);
   }
   const seen = heap.seenHash.length;
-  if (seen < MOST_SEEN && seen < capacity * SEEN_A_CANDIDATE) {
+  if (seen < MOST_SEEN && seen < capacity * SEEN_PER_CANDIDATE) {
     heap.seenStamp = new Int32Array(seen * 4);
     heap.seenHash = new Int32Array(seen * 4);
     heap.seenGuide = new Float64Array(seen * 4);
@@ -58,18 +59,21 @@ export function clearHeap(heap: CandidateHeap, capacity: number): void {
   heap.stamp++;
 }
 
-/** Offers a candidate, smaller guide is better; kept unless it is a duplicate or worse than a full heap. */
-export function offerCandidate(
-  heap: CandidateHeap,
-  guide: number,
-  waste: number,
-  node: number,
-  move: number,
-  hash: number,
-): void {
+/** A move from one partial layout to the next. A smaller guide is better; `hash` is that of the layout it leads to. */
+export interface Candidate {
+  guide: number;
+  waste: number;
+  node: number;
+  move: number;
+  hash: number;
+}
+
+/** Keeps a candidate unless it is a duplicate or worse than all of a full heap. */
+export function offerCandidate(heap: CandidateHeap, candidate: Candidate): void {
+  const { guide } = candidate;
   const guides = heap.guide;
   if (heap.size >= heap.capacity && guide >= guides[0]!) return;
-  if (isDuplicate(heap, guide, hash)) return;
+  if (isDuplicate(heap, guide, candidate.hash)) return;
   let place: number;
   if (heap.size < heap.capacity) {
     place = heap.size++;
@@ -91,10 +95,10 @@ export function offerCandidate(
     }
   }
   guides[place] = guide;
-  heap.waste[place] = waste;
-  heap.node[place] = node;
-  heap.move[place] = move;
-  heap.hash[place] = hash;
+  heap.waste[place] = candidate.waste;
+  heap.node[place] = candidate.node;
+  heap.move[place] = candidate.move;
+  heap.hash[place] = candidate.hash;
 }
 
 /** Indexes of all candidates, best first. */

@@ -1,8 +1,19 @@
-import type { BeamLevel, BeamWorkshop } from './beam-context';
-import { ROOT_LEVEL, TRIMMED, layMove } from './beam-move';
+import type { BeamLevel, BeamContext } from './beam-context';
+import {
+  COLUMN,
+  encodeMove,
+  isAcrossFirst,
+  kindOfMove,
+  layMove,
+  type MoveRest,
+  ROOT_LEVEL,
+  SINGLE,
+  TRIMMED,
+} from './beam-move';
+import type { PatchKinds } from './patch-kinds';
 import { emptyLevel, recordMove } from './beam-context';
 import { clearHeap, offerCandidate, orderedCandidates } from './candidate-heap';
-import { NONE, mixHash, pushRectangle, stackEdge, stackHash } from './open-rectangles';
+import { mixHash, NONE, type OpenRectangle, pushRectangle, stackEdge, stackHash } from './open-rectangles';
 
 export interface BeamOrder {
   /** Copies to lay of each type. */
@@ -16,6 +27,9 @@ export interface BeamOrder {
   readonly mustPlaceAll: boolean;
 }
 
+/** More candidates than the beam is wide are kept, since some turn out to be hopeless. */
+const SPARE_CANDIDATES = 1.5;
+
 export interface BeamOutcome {
   readonly isComplete: boolean;
   /** Area of the patches laid in the fullest layout met. */
@@ -25,44 +39,44 @@ export interface BeamOutcome {
 }
 
 /**
- * One beam search: partial layouts grow a block at a time in the topmost open rectangle; of each level the best
- * `beamWidth` live on, judged by waste and open edge per area laid. Waste beyond what the roots can spare ends a layout.
+ * One beam search: partial layouts grow a block at a time in the topmost open rectangle. Keeps the best `beamWidth` layouts
+ * of each level, judged by waste and open edge per area laid. A layout ends when it wastes more than the roots can spare.
  * Yields between layouts so that the caller can stop it.
  */
-export function* searchBeam(shop: BeamWorkshop, order: BeamOrder): Generator<undefined, BeamOutcome> {
+export function* searchBeam(context: BeamContext, order: BeamOrder): Generator<undefined, BeamOutcome> {
   const fabricArea = order.roots.reduce((sum, root) => sum + root.width * root.height, 0);
-  const totalArea = order.copies.reduce((sum, count, type) => sum + count * shop.areas[type]!, 0);
+  const totalArea = order.copies.reduce((sum, count, type) => sum + count * context.areas[type]!, 0);
   const slack = order.mustPlaceAll ? fabricArea - totalArea : Infinity;
   const best = { area: 0, last: NONE };
   if (slack < 0) return { isComplete: false, ...best };
-  startLevel(shop, order);
-  const edgePrice = order.edgeWeight * shop.kinds.meanSide;
+  startLevel(context, order);
+  const edgePrice = order.edgeWeight * context.kinds.meanSide;
   for (;;) {
-    const [level] = shop.levels;
-    clearHeap(shop.heap, order.beamWidth === 1 ? 1 : order.beamWidth + (order.beamWidth >> 1) + 2);
+    const [level] = context.levels;
+    clearHeap(context.heap, order.beamWidth === 1 ? 1 : Math.floor(order.beamWidth * SPARE_CANDIDATES) + 2);
     for (let node = 0; node < level.size; node++) {
-      const isOpen = settleTop(shop, level, node);
+      const isOpen = settleTop(context, level, node);
       if (level.area[node]! > best.area) {
         best.area = level.area[node]!;
         best.last = level.history[node]!;
       }
-      if (isOpen && level.waste[node]! <= slack) expandNode(shop, node, slack, edgePrice);
+      if (isOpen && level.waste[node]! <= slack) expandNode(context, node, slack, edgePrice);
       yield;
     }
-    if (shop.heap.size === 0) return { isComplete: false, ...best };
-    const complete = keepBest(shop, order, totalArea, best);
+    if (context.heap.size === 0) return { isComplete: false, ...best };
+    const complete = keepBest(context, order, totalArea, best);
     if (complete !== NONE) return { isComplete: true, area: totalArea, last: complete };
   }
 }
 
-function startLevel(shop: BeamWorkshop, order: BeamOrder): void {
-  const { kinds, store, areas } = shop;
-  if (shop.levels[0].top.length < order.beamWidth) {
-    shop.levels = [emptyLevel(order.beamWidth, areas.length), emptyLevel(order.beamWidth, areas.length)];
+function startLevel(context: BeamContext, order: BeamOrder): void {
+  const { kinds, store, areas } = context;
+  if (context.levels[0].top.length < order.beamWidth) {
+    context.levels = [emptyLevel(order.beamWidth, areas.length), emptyLevel(order.beamWidth, areas.length)];
   }
-  const [level] = shop.levels;
+  const [level] = context.levels;
   store.used = 0;
-  shop.history.used = 0;
+  context.history.used = 0;
   level.size = 1;
   level.remaining.set(order.copies);
   level.hash[0] = 0;
@@ -74,18 +88,18 @@ function startLevel(shop: BeamWorkshop, order: BeamOrder): void {
     const width = kinds.usableWidth[root.width]!;
     const height = kinds.usableHeight[root.height]!;
     waste += root.width * root.height - width * height;
-    top = pushRectangle(store, width, height, ROOT_LEVEL, top);
+    top = pushRectangle(store, { width, height, level: ROOT_LEVEL }, top);
   }
   level.top[0] = top;
   level.waste[0] = waste;
 }
 
 /** Drops open rectangles that no remaining patch fits; false if none is left. */
-function settleTop(shop: BeamWorkshop, level: BeamLevel, node: number): boolean {
-  const { store } = shop;
+function settleTop(context: BeamContext, level: BeamLevel, node: number): boolean {
+  const { store } = context;
   let top = level.top[node]!;
   let waste = level.waste[node]!;
-  while (top !== NONE && !hasFitting(shop, level, node, store.width[top]!, store.height[top]!)) {
+  while (top !== NONE && !hasFitting(context, level, node, top)) {
     waste += store.width[top]! * store.height[top]!;
     top = store.below[top]!;
   }
@@ -94,14 +108,11 @@ function settleTop(shop: BeamWorkshop, level: BeamLevel, node: number): boolean 
   return top !== NONE;
 }
 
-function hasFitting(
-  shop: BeamWorkshop,
-  level: BeamLevel,
-  node: number,
-  width: number,
-  height: number,
-): boolean {
-  const { kinds, areas } = shop;
+/** Whether a patch that the layout still lacks fits the open rectangle. */
+function hasFitting(context: BeamContext, level: BeamLevel, node: number, open: number): boolean {
+  const { kinds, areas, store } = context;
+  const width = store.width[open]!;
+  const height = store.height[open]!;
   const offset = node * areas.length;
   for (let kind = 0; kind < kinds.count; kind++) {
     if (kinds.width[kind]! > width || kinds.height[kind]! > height) continue;
@@ -111,69 +122,78 @@ function hasFitting(
 }
 
 /** Offers every block that fits the topmost rectangle, one patch, a full row or a full column, with both first cuts. */
-function expandNode(shop: BeamWorkshop, node: number, slack: number, edgePrice: number): void {
-  const { kinds, store, heap, laid, limits, typeHash } = shop;
-  const { leastHeight, usableWidth, usableHeight } = kinds;
-  const level = shop.levels[0];
-  const offset = node * shop.areas.length;
+function expandNode(context: BeamContext, node: number, slack: number, edgePrice: number): void {
+  const { kinds, store, heap, laid, place, candidate, typeHash } = context;
+  const level = context.levels[0];
+  const offset = node * context.areas.length;
   const top = level.top[node]!;
-  const width = store.width[top]!;
-  const height = store.height[top]!;
-  const rectangleLevel = store.level[top]!;
+  place.width = store.width[top]!;
+  place.height = store.height[top]!;
+  place.level = store.level[top]!;
   const below = store.below[top]!;
-  const edgeBelow = stackEdge(store, below);
-  const hashBelow = stackHash(store, below);
-  const wasteBefore = level.waste[node]!;
-  const areaBefore = level.area[node]!;
-  const hashBefore = level.hash[node]!;
+  const rests = { waste: 0, edge: 0, hash: 0 };
+  candidate.node = node;
   for (let kind = 0; kind < kinds.count; kind++) {
     const type = kinds.type[kind]!;
-    const remaining = level.remaining[offset + type]!;
-    if (remaining === 0 || kinds.width[kind]! > width || kinds.height[kind]! > height) continue;
-    const lastMove = kind * 6 + (remaining > 1 ? 5 : 1);
-    for (let move = kind * 6; move <= lastMove; move++) {
-      if (!layMove(laid, kinds, move, remaining, width, height, rectangleLevel, limits)) continue;
-      if ((move & 1) === 1 && (laid.width === width || laid.height === height)) continue;
-      let waste = wasteBefore;
-      let edge = edgeBelow;
-      let hash = hashBelow;
-      if (laid.outerWidth > 0 && laid.outerHeight > 0) {
-        const w = usableWidth[laid.outerWidth]!;
-        const h = usableHeight[laid.outerHeight]!;
-        waste += laid.outerWidth * laid.outerHeight;
-        if (leastHeight[w]! <= h) {
-          waste -= w * h;
-          edge += w + h;
-          hash = mixHash(hash, w, h, laid.outerLevel);
-        }
-      }
-      if (laid.innerWidth > 0 && laid.innerHeight > 0) {
-        const w = usableWidth[laid.innerWidth]!;
-        const h = usableHeight[laid.innerHeight]!;
-        waste += laid.innerWidth * laid.innerHeight;
-        if (leastHeight[w]! <= h && laid.innerLevel !== TRIMMED) {
-          waste -= w * h;
-          edge += w + h;
-          hash = mixHash(hash, w, h, laid.innerLevel);
-        }
-      }
-      if (waste > slack) continue;
-      const guide = (waste + edgePrice * edge) / (areaBefore + kinds.area[kind]! * laid.copies);
-      const typesHash = (hashBefore + Math.imul(typeHash[type]!, laid.copies)) | 0;
-      offerCandidate(heap, guide, waste, node, move, (hash ^ typesHash) | 0);
+    place.remaining = level.remaining[offset + type]!;
+    const fits = kinds.width[kind]! <= place.width && kinds.height[kind]! <= place.height;
+    if (place.remaining === 0 || !fits) continue;
+    const last = encodeMove(kind, place.remaining > 1 ? COLUMN : SINGLE, true);
+    for (let move = encodeMove(kind, SINGLE, false); move <= last; move++) {
+      if (!layMove(laid, context, move, place)) continue;
+      // A block that fills a side leaves one rest, and both first cuts are the same.
+      const fillsSide = laid.width === place.width || laid.height === place.height;
+      if (fillsSide && isAcrossFirst(move)) continue;
+      rests.waste = level.waste[node]!;
+      rests.edge = stackEdge(store, below);
+      rests.hash = stackHash(store, below);
+      addRest(rests, kinds, laid.outer);
+      addRest(rests, kinds, laid.inner);
+      if (rests.waste > slack) continue;
+      const area = level.area[node]! + kinds.area[kind]! * laid.copies;
+      const typesHash = (level.hash[node]! + Math.imul(typeHash[type]!, laid.copies)) | 0;
+      candidate.guide = (rests.waste + edgePrice * rests.edge) / area;
+      candidate.waste = rests.waste;
+      candidate.move = move;
+      candidate.hash = (rests.hash ^ typesHash) | 0;
+      offerCandidate(heap, candidate);
     }
   }
 }
 
-/** Makes the best candidates the next level; gives the history of a layout that places everything, else NONE. */
+/** What a layout has open and wasted. */
+interface RestSums {
+  waste: number;
+  edge: number;
+  hash: number;
+}
+
+/** Adds what a rest leaves open, and as waste what no patch can use of it. */
+function addRest(sums: RestSums, kinds: PatchKinds, rest: MoveRest): void {
+  if (rest.width === 0 || rest.height === 0) return;
+  sums.waste += rest.width * rest.height;
+  if (!isUsable(kinds, rest)) return;
+  const open = usablePart(kinds, rest);
+  sums.waste -= open.width * open.height;
+  sums.edge += open.width + open.height;
+  sums.hash = mixHash(sums.hash, open);
+}
+
+/** Whether a patch fits what is usable of a rest. */
+function isUsable(kinds: PatchKinds, { width, height, level }: MoveRest): boolean {
+  if (width === 0 || height === 0 || level === TRIMMED) return false;
+  return kinds.leastHeight[kinds.usableWidth[width]!]! <= kinds.usableHeight[height]!;
+}
+
+/** Makes the best candidates the next level; returns the history of a layout that places everything, otherwise NONE. */
 function keepBest(
-  shop: BeamWorkshop,
+  context: BeamContext,
   order: BeamOrder,
   totalArea: number,
   best: { area: number; last: number },
 ): number {
-  const { heap, kinds, store, history, laid, areas } = shop;
-  const [level, next] = shop.levels;
+  const { heap, kinds, store, history, laid, place, areas } = context;
+  const [level, next] = context.levels;
   const seen = new Set<number>();
   const types = areas.length;
   next.size = 0;
@@ -183,28 +203,23 @@ function keepBest(
     seen.add(heap.hash[entry]!);
     const node = heap.node[entry]!;
     const move = heap.move[entry]!;
-    const kind = (move / 6) | 0;
+    const kind = kindOfMove(move);
     const type = kinds.type[kind]!;
     const top = level.top[node]!;
     const remaining = level.remaining[node * types + type]!;
-    layMove(
-      laid,
-      kinds,
-      move,
-      remaining,
-      store.width[top]!,
-      store.height[top]!,
-      store.level[top]!,
-      shop.limits,
-    );
+    place.width = store.width[top]!;
+    place.height = store.height[top]!;
+    place.level = store.level[top]!;
+    place.remaining = remaining;
+    layMove(laid, context, move, place);
     const area = level.area[node]! + kinds.area[kind]! * laid.copies;
     const last = recordMove(history, level.history[node]!, move);
     if (area >= totalArea) return last;
     const offset = next.size * types;
     for (let t = 0; t < types; t++) next.remaining[offset + t] = level.remaining[node * types + t]!;
     next.remaining[offset + type] = remaining - laid.copies;
-    const newTop = pushRests(shop, store.below[top]!);
-    if (order.mustPlaceAll && !allCanFit(shop, next, offset, newTop)) {
+    const newTop = pushRests(context, store.below[top]!);
+    if (order.mustPlaceAll && !allCanFit(context, next, offset, newTop)) {
       if (area > best.area) {
         best.area = area;
         best.last = last;
@@ -214,40 +229,37 @@ function keepBest(
     next.top[next.size] = newTop;
     next.waste[next.size] = heap.waste[entry]!;
     next.area[next.size] = area;
-    next.hash[next.size] = (level.hash[node]! + Math.imul(shop.typeHash[type]!, laid.copies)) | 0;
+    next.hash[next.size] = (level.hash[node]! + Math.imul(context.typeHash[type]!, laid.copies)) | 0;
     next.history[next.size] = last;
     next.size++;
   }
-  shop.levels = [next, level];
+  context.levels = [next, level];
   return NONE;
 }
 
-/** Puts the outer and then the inner rest of the move just laid on the stack, as far as any patch could use them. */
-function pushRests({ kinds, store, laid }: BeamWorkshop, below: number): number {
+/** Puts the outer and then the inner rest of the move on the stack, if any patch can use them. */
+function pushRests({ kinds, store, laid }: BeamContext, below: number): number {
   let top = below;
-  if (laid.outerWidth > 0 && laid.outerHeight > 0) {
-    const width = kinds.usableWidth[laid.outerWidth]!;
-    const height = kinds.usableHeight[laid.outerHeight]!;
-    if (kinds.leastHeight[width]! <= height) top = pushRectangle(store, width, height, laid.outerLevel, top);
-  }
-  if (laid.innerWidth > 0 && laid.innerHeight > 0 && laid.innerLevel !== TRIMMED) {
-    const width = kinds.usableWidth[laid.innerWidth]!;
-    const height = kinds.usableHeight[laid.innerHeight]!;
-    if (kinds.leastHeight[width]! <= height) top = pushRectangle(store, width, height, laid.innerLevel, top);
+  for (const rest of [laid.outer, laid.inner]) {
+    if (isUsable(kinds, rest)) top = pushRectangle(store, usablePart(kinds, rest), top);
   }
   return top;
 }
 
-/** Whether every type still to be laid fits at least one open rectangle by itself. */
-function allCanFit(shop: BeamWorkshop, level: BeamLevel, offset: number, top: number): boolean {
-  const types = shop.areas.length;
+function usablePart(kinds: PatchKinds, { width, height, level }: MoveRest): OpenRectangle {
+  return { width: kinds.usableWidth[width]!, height: kinds.usableHeight[height]!, level };
+}
+
+/** Whether every type that is left fits at least one open rectangle by itself. */
+function allCanFit(context: BeamContext, level: BeamLevel, offset: number, top: number): boolean {
+  const types = context.areas.length;
   for (let type = 0; type < types; type++) {
-    if (level.remaining[offset + type]! > 0 && !fitsSomewhere(shop, type, top)) return false;
+    if (level.remaining[offset + type]! > 0 && !fitsSomewhere(context, type, top)) return false;
   }
   return true;
 }
 
-function fitsSomewhere({ store, straight, turned }: BeamWorkshop, type: number, top: number): boolean {
+function fitsSomewhere({ store, straight, turned }: BeamContext, type: number, top: number): boolean {
   const width = straight.width[type]!;
   const height = straight.height[type]!;
   const turnedWidth = turned.width[type]!;

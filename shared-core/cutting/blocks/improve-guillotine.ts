@@ -1,31 +1,36 @@
-import type { PatchType } from '../tree/cut-plan';
-import type { CutLimits } from './beam-move';
-import type { SearchNews } from '../strips/improve-strips';
-import { beamWorkshop, movesUpTo } from './beam-context';
+import type { CutLimits, PatchType } from '../tree/cut-plan';
+import type { SearchNews } from '../tree/search-news';
+import { beamContext, movesUpTo } from './beam-context';
 import { searchBeam } from './guillotine-beam';
 import { patchKinds } from './patch-kinds';
 import { treesOfMoves } from './beam-tree';
 
+/** Found by trial on published problems: a light, a very light and a heavy weight of open edges, in turn. */
 const EDGE_WEIGHTS = [0.15, 0.08, 0.3] as const;
 const LAST_BEAM_WIDTH = 60_000;
 
+export interface GuillotineTask {
+  readonly patches: readonly PatchType[];
+  readonly stripWidth: number;
+  /** Height of the layout there is. */
+  readonly first: number;
+  /** No layout is lower. */
+  readonly bound: number;
+  readonly limits: CutLimits;
+  /** Numbers in [0, 1). */
+  readonly random: () => number;
+}
+
 /**
- * Looks for ever lower guillotine layouts until the bound is met: for every beam width, doubling, it halves the range
+ * Looks for lower and lower guillotine layouts until the bound is met: for every beam width, doubling, it halves the range
  * between bound and best height, asking the beam to fill exactly the height in the middle.
  */
-export function* improveGuillotine(
-  patches: readonly PatchType[],
-  stripWidth: number,
-  first: number,
-  bound: number,
-  limits: CutLimits,
-  random: () => number,
-  news: SearchNews,
-): Generator<unknown, void> {
+export function* improveGuillotine(task: GuillotineTask, news: SearchNews): Generator<unknown, void> {
+  const { patches, stripWidth, first, bound, limits } = task;
   const kinds = patchKinds(patches, stripWidth, first, limits.maxStages === 0);
   const copies = patches.map((patch) => patch.copies);
   const areas = patches.map((patch) => patch.width * patch.height);
-  const shop = beamWorkshop(kinds, areas, limits, random);
+  const context = beamContext({ kinds, limits }, areas, task.random);
   let best = first;
   for (let turn = 0; best > bound; turn++) {
     const beamWidth = 2 ** turn;
@@ -35,12 +40,18 @@ export function* improveGuillotine(
       const height = Math.floor((low + best) / 2);
       const roots = [{ width: stripWidth, height }];
       const edgeWeight = EDGE_WEIGHTS[turn % EDGE_WEIGHTS.length]!;
-      const outcome = yield* searchBeam(shop, { copies, roots, beamWidth, edgeWeight, mustPlaceAll: true });
+      const outcome = yield* searchBeam(context, {
+        copies,
+        roots,
+        beamWidth,
+        edgeWeight,
+        mustPlaceAll: true,
+      });
       if (!outcome.isComplete) {
         low = height + 1;
         continue;
       }
-      const [tree] = treesOfMoves(kinds, copies, limits, roots, movesUpTo(shop.history, outcome.last));
+      const [tree] = treesOfMoves(context, copies, roots, movesUpTo(context.history, outcome.last));
       best = height;
       news.layout(height, tree!);
     }

@@ -1,25 +1,25 @@
 /**
- * Rectangles still to be filled, as stacks that share their lower parts: an entry never changes, so the thousands of
- * partial layouts of a search can point into one store. Fields are parallel arrays; `NONE` is the bottom of a stack.
+ * Rectangles to be filled, as stacks that share their lower parts: an entry never changes, so the thousands of partial
+ * layouts of a search can point into one store. Fields are parallel arrays; `NONE` is the bottom of a stack.
  */
 export interface OpenRectangles {
   width: Int32Array;
   height: Int32Array;
   /** The next entry down. */
   below: Int32Array;
-  /** Stage times two, plus one if it came from an along cut. */
+  /** Level of the cuts that lead to it. */
   level: Uint8Array;
   /** Hash of the whole stack from here down. */
   hash: Int32Array;
-  /** Sum of widths and heights of the whole stack from here down: how much edge can still go wrong. */
+  /** Sum of widths and heights of the whole stack from here down: how much edge is still open. */
   edge: Float64Array;
   used: number;
 }
 
 export const NONE = -1;
-export const EMPTY_STACK_HASH = 7;
+const EMPTY_STACK_HASH = 7;
 
-export function emptyRectangles(room = 1 << 11): OpenRectangles {
+export function emptyRectangles(room = 2 ** 11): OpenRectangles {
   return {
     width: new Int32Array(room),
     height: new Int32Array(room),
@@ -31,21 +31,23 @@ export function emptyRectangles(room = 1 << 11): OpenRectangles {
   };
 }
 
-/** Puts a rectangle on top of the stack `below` and gives the new top; the store grows as needed. */
-export function pushRectangle(
-  store: OpenRectangles,
-  width: number,
-  height: number,
-  level: number,
-  below: number,
-): number {
+/** A rectangle that patches can still use, with the level of the cuts that lead to it. */
+export interface OpenRectangle {
+  readonly width: number;
+  readonly height: number;
+  readonly level: number;
+}
+
+/** Puts a rectangle on top of the stack `below` and returns the new top; the store grows as needed. */
+export function pushRectangle(store: OpenRectangles, rectangle: OpenRectangle, below: number): number {
+  const { width, height, level } = rectangle;
   if (store.used >= store.width.length) grow(store);
   const top = store.used++;
   store.width[top] = width;
   store.height[top] = height;
   store.below[top] = below;
   store.level[top] = level;
-  store.hash[top] = mixHash(stackHash(store, below), width, height, level);
+  store.hash[top] = mixHash(stackHash(store, below), rectangle);
   store.edge[top] = stackEdge(store, below) + width + height;
   return top;
 }
@@ -58,8 +60,8 @@ export function stackEdge(store: OpenRectangles, top: number): number {
   return top === NONE ? 0 : store.edge[top]!;
 }
 
-/** Hash of a stack after a rectangle is put on it; the constants are odd numbers without pattern. */
-export function mixHash(hash: number, width: number, height: number, level: number): number {
+/** Hash of a stack after a rectangle is put on it; the constants are odd numbers without a pattern. */
+export function mixHash(hash: number, { width, height, level }: OpenRectangle): number {
   let mixed = Math.imul(hash ^ Math.imul(width, 0x9e3779b1), 0x85ebca6b);
   mixed ^= mixed >>> 13;
   mixed = Math.imul(mixed ^ Math.imul(height + (level << 24), 0xc2b2ae35), 0x27d4eb2f);

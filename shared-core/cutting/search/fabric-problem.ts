@@ -1,5 +1,5 @@
 import type { CutTree, CuttingRule, PatchType } from '../tree/cut-plan';
-import type { CutLimits } from '../blocks/beam-move';
+import type { CutLimits } from '../tree/cut-plan';
 import type { PieceSpace } from '../tree/piece-space';
 
 /** One space (one sheet where there are several) and the tree found for it, patches by their index in the fabric's list. */

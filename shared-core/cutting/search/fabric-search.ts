@@ -1,10 +1,10 @@
 import type { CutTree } from '../tree/cut-plan';
 import type { FabricProblem, FilledSpace } from './fabric-problem';
-import type { SheetWorkshop } from './fill-sheets';
+import type { SheetContext } from './fill-sheets';
 import type { PieceSpace } from '../tree/piece-space';
 import type { ShortestRun } from './shortest-run';
 import { countPatches } from '../tree/cut-tree';
-import { fillSheet, fitSheets, sheetWorkshop } from './fill-sheets';
+import { fillSheet, fitSheets, sheetContext } from './fill-sheets';
 import { fitsSpace } from '../tree/piece-space';
 import { shortestRun } from './shortest-run';
 
@@ -19,7 +19,7 @@ export interface FabricNews {
 const LAST_PASS = 24;
 const FIRST_BUDGET = 60;
 const WIDEST_BEAM = 256;
-const SINGLES_A_PASS = 6;
+const SINGLES_PER_PASS = 6;
 
 /**
  * Looks for good ways to cut one fabric's patches from its pieces, pass after pass, each wider than the last: all from one
@@ -29,7 +29,7 @@ const SINGLES_A_PASS = 6;
 export function* searchFabric(problem: FabricProblem, news: FabricNews): Generator<unknown, void> {
   const copies = problem.patches.map((patch) => patch.copies);
   if (copies.every((count) => count === 0)) return;
-  const shop = sheetWorkshop(problem);
+  const context = sheetContext(problem);
   const singles = singleRuns(problem, copies);
   for (let pass = 0; pass < LAST_PASS; pass++) {
     const budget = FIRST_BUDGET * 2 ** Math.min(pass, 16);
@@ -46,7 +46,8 @@ export function* searchFabric(problem: FabricProblem, news: FabricNews): Generat
       continue;
     }
     const beamWidth = Math.min(WIDEST_BEAM, 2 ** Math.floor(pass / 2));
-    yield* planInOrder(problem, shop, orderOfPass(problem, pass), copies, beamWidth, budget, news);
+    const order = orderOfPass(problem, pass);
+    yield* planInOrder(problem, { context, order, copies, beamWidth, budget }, news);
   }
 }
 
@@ -62,8 +63,8 @@ function singleRuns(problem: FabricProblem, copies: readonly number[]): Shortest
 }
 
 function singlesOfPass(singles: readonly ShortestRun[], pass: number): ShortestRun[] {
-  const start = (pass * SINGLES_A_PASS) % Math.max(1, singles.length);
-  return [...singles.slice(start), ...singles.slice(0, start)].slice(0, SINGLES_A_PASS);
+  const start = (pass * SINGLES_PER_PASS) % Math.max(1, singles.length);
+  return [...singles.slice(start), ...singles.slice(0, start)].slice(0, SINGLES_PER_PASS);
 }
 
 /** Small pieces first, then large ones first, then orders of chance. */
@@ -77,15 +78,17 @@ function orderOfPass({ spaces, random }: FabricProblem, pass: number): PieceSpac
     .map(({ space }) => space);
 }
 
-function* planInOrder(
-  problem: FabricProblem,
-  shop: SheetWorkshop,
-  order: readonly PieceSpace[],
-  copies: readonly number[],
-  beamWidth: number,
-  budget: number,
-  news: FabricNews,
-): Generator<unknown, void> {
+interface Pass {
+  readonly context: SheetContext;
+  readonly order: readonly PieceSpace[];
+  readonly copies: readonly number[];
+  readonly beamWidth: number;
+  readonly budget: number;
+}
+
+/** Fills piece after piece in the order of the pass, and all of them together where something is left over. */
+function* planInOrder(problem: FabricProblem, pass: Pass, news: FabricNews): Generator<unknown, void> {
+  const { context, order, copies, beamWidth, budget } = pass;
   const filled: FilledSpace[] = [];
   let left: readonly number[] = copies;
   const isDone = () => left.every((count) => count === 0);
@@ -98,7 +101,7 @@ function* planInOrder(
         left = left.map(() => 0);
         break;
       }
-      const next = sameAgain(last, left) ?? (yield* fillSheet(shop, space, left, beamWidth));
+      const next = sameAgain(last, left) ?? (yield* fillSheet(context, space, left, beamWidth));
       if (next === undefined) break;
       filled.push({ space, tree: next.tree });
       ({ tree: last, left } = next);
@@ -114,7 +117,7 @@ function* planInOrder(
   }
   news.plan(filled, left);
   if (!needsMore) return;
-  const together = yield* fitSheets(shop, order, copies, beamWidth * 4);
+  const together = yield* fitSheets(context, order, copies, beamWidth * 4);
   if (together !== undefined)
     news.plan(
       together,

@@ -1,6 +1,5 @@
-import type { CuttingRule, StripProblem } from '../tree/cut-plan';
-import type { CutLimits } from '../blocks/beam-move';
-import type { SearchNews } from '../strips/improve-strips';
+import type { SearchRules, StripProblem } from '../tree/cut-plan';
+import type { SearchNews } from '../tree/search-news';
 import { firstStrips, improveStrips } from '../strips/improve-strips';
 import { improveGuillotine } from '../blocks/improve-guillotine';
 
@@ -9,22 +8,20 @@ export interface GridProblem extends StripProblem {
   readonly bound: number;
 }
 
-/** The whole search on one strip: a first layout in strips at once, then better ones under the rule until none is known. */
+/** The whole search on one strip: a first layout in strips at once, then better ones under the rule until it finds no more. */
 export function* searchStrip(
-  { patches, stripWidth, bound }: GridProblem,
-  rule: CuttingRule,
-  limits: CutLimits,
-  random: () => number,
+  problem: GridProblem,
+  { rule, limits, random }: SearchRules,
   news: SearchNews,
 ): Generator<unknown, void> {
   let first = 0;
-  yield* firstStrips(patches, stripWidth, {
+  yield* firstStrips(problem.patches, problem.stripWidth, {
     bound: (height) => news.bound(height),
     layout(height, tree) {
       first = height;
       news.layout(height, tree);
     },
   });
-  if (rule === '2-stage') yield* improveStrips(patches, stripWidth, first, bound, random, news);
-  else yield* improveGuillotine(patches, stripWidth, first, bound, limits, random, news);
+  if (rule === '2-stage') yield* improveStrips({ ...problem, first, random }, news);
+  else yield* improveGuillotine({ ...problem, first, limits, random }, news);
 }

@@ -1,13 +1,12 @@
-import type { CutTree } from '../tree/cut-plan';
-import type { CutLimits } from '../blocks/beam-move';
+import type { CutLimits, CutTree } from '../tree/cut-plan';
 import type { FabricProblem } from './fabric-problem';
 import type { PieceSpace } from '../tree/piece-space';
 import { stripRun } from './strip-run';
 
-/** A search for the shortest cutting of given copies from one space, which goes on from pass to pass. */
+/** A search for the shortest cutting of given copies from one space, which continues from pass to pass. */
 export interface ShortestRun {
   readonly space: PieceSpace;
-  /** Goes on for about `budget` steps; true if there is a shorter tree that fits the space. */
+  /** Runs for about `budget` steps; true if there is a shorter tree that fits the space. */
   advance(budget: number): Generator<unknown, boolean>;
   /** The shortest tree so far that fits the space. */
   tree(): CutTree | undefined;
@@ -24,7 +23,8 @@ export function shortestRun(
 ): ShortestRun {
   const patches = problem.patches.map((patch, type) => ({ ...patch, copies: copies[type]! }));
   const limits = limitsIn(space, problem.limits);
-  const run = stripRun({ stripWidth: space.width, patches }, problem.rule, limits, problem.random);
+  const { rule, random } = problem;
+  const run = stripRun({ stripWidth: space.width, patches }, { rule, limits, random });
   let fitting: CutTree | undefined;
   return {
     space,
@@ -46,7 +46,7 @@ export function shortestRun(
   };
 }
 
-/** On a piece that lies on its side along and across change places. */
+/** On a piece that is turned, along and across change places. */
 function limitsIn(space: PieceSpace, limits: CutLimits): CutLimits {
   if (!space.isOnItsSide) return limits;
   return { ...limits, longestAcross: limits.longestAlong, longestAlong: limits.longestAcross };

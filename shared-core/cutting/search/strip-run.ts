@@ -1,9 +1,8 @@
-import type { CutTree, CuttingRule, PatchType, StripProblem } from '../tree/cut-plan';
-import type { CutLimits } from '../blocks/beam-move';
-import type { SearchNews } from '../strips/improve-strips';
+import type { CutTree, SearchRules, StripProblem } from '../tree/cut-plan';
+import type { SearchNews } from '../tree/search-news';
 import { lengthBound } from './length-bounds';
 import { isExactGrid, patchesOnGrid, searchGrid } from './search-grid';
-import { searchStrip } from './search-strip';
+import { type GridProblem, searchStrip } from './search-strip';
 import { neededSize } from '../tree/settle-tree';
 
 /** A layout as found, on the search's grid; patches by their index in the problem. */
@@ -26,14 +25,9 @@ export interface StripRun {
 
 /**
  * Starts a search for the shortest length, with limits in true units. Every patch with copies must fit the strip; without
- * any the run is finished with a layout of no height.
+ * any, the run finishes with a layout of height 0.
  */
-export function stripRun(
-  problem: StripProblem,
-  rule: CuttingRule,
-  limits: CutLimits,
-  random: () => number,
-): StripRun {
+export function stripRun(problem: StripProblem, rules: SearchRules): StripRun {
   const types = Array.from(problem.patches.keys()).filter((type) => problem.patches[type]!.copies > 0);
   const patches = types.map((type) => problem.patches[type]!);
   let best: FoundLayout | undefined;
@@ -57,7 +51,7 @@ export function stripRun(
       hasNews = true;
     },
   };
-  const work = workOnGrid(patches, problem.stripWidth, grid, bound, rule, limits, random, news);
+  const work = workOnGrid({ patches, stripWidth: problem.stripWidth, bound }, grid, rules, news);
   let isOver = false;
   const isFinished = () => isOver || (best !== undefined && best.height <= bound);
   return {
@@ -72,16 +66,14 @@ export function stripRun(
   };
 }
 
+/** Searches with all sizes in steps of the grid. */
 function* workOnGrid(
-  patches: readonly PatchType[],
-  stripWidth: number,
+  problem: GridProblem,
   grid: { readonly x: number; readonly y: number },
-  bound: number,
-  rule: CuttingRule,
-  limits: CutLimits,
-  random: () => number,
+  rules: SearchRules,
   news: SearchNews,
 ): Generator<unknown, void> {
+  const { patches, stripWidth, bound } = problem;
   if (patches.length === 0) {
     news.layout(0, { kind: 'rest', width: 0, height: 0, use: 'scrap' });
     return;
@@ -91,12 +83,12 @@ function* workOnGrid(
     stripWidth: Math.floor(stripWidth / grid.x),
     bound: Math.ceil(bound / grid.y),
   };
-  const limitsOnGrid = {
-    maxStages: limits.maxStages,
-    longestAcross: limits.longestAcross / grid.x,
-    longestAlong: limits.longestAlong / grid.y,
+  const limits = {
+    maxStages: rules.limits.maxStages,
+    longestAcross: rules.limits.longestAcross / grid.x,
+    longestAlong: rules.limits.longestAlong / grid.y,
   };
-  yield* searchStrip(onGrid, rule, limitsOnGrid, random, news);
+  yield* searchStrip(onGrid, { ...rules, limits }, news);
 }
 
 /** The same tree with each patch's index looked up in `types`. */

@@ -1,18 +1,11 @@
-import type { CutTree, PatchType } from '../tree/cut-plan';
+import type { PatchType } from '../tree/cut-plan';
+import type { SearchNews } from '../tree/search-news';
 import type { StripProgram } from './strip-program';
-import { knapsackRoom } from './strip-knapsack';
+import { knapsackOf } from './strip-knapsack';
 import { stripModel } from './strip-model';
 import { searchStrips, treeOfStrips } from './strip-beam';
 import { solveStripProgram, stripProgram } from './strip-program';
 import { proveWholeStrips } from './whole-strips';
-
-/** What a search reports while it runs, in grid steps. */
-export interface SearchNews {
-  /** A layout lower than any before. */
-  layout(height: number, tree: CutTree): void;
-  /** A proven lower bound of the height, which may be weaker than one before. */
-  bound(height: number): void;
-}
 
 /** One fast layout in strips, by area: the first answer of every search. */
 export function* firstStrips(
@@ -30,47 +23,63 @@ export function* firstStrips(
     start: 0,
     below: Infinity,
   };
-  const strips = yield* searchStrips(model, knapsackRoom(model), order);
+  const strips = yield* searchStrips(knapsackOf(model), order);
   if (strips === undefined) throw new Error('The strip search lost a patch.');
   news.layout(heightOf(strips), treeOfStrips(strips, patches, stripWidth));
 }
 
 const FIRST_PROGRAM_WORK = 1e7;
 const LAST_BEAM_WIDTH = 50_000;
-/** Of the beams' work so much is spent on proofs: they give no layout. */
+/** Proofs find no layout, so they get this share of the work of the beams. */
 const PROVING_SHARE = 1 / 8;
 
+/** Three beams of one width, then the next width. */
+const BEAMS_PER_WIDTH = 3;
+const WIDTH_GROWTH = 1.6;
+/** How much less than the best a row may be worth, in strip heights: the third beam of each width looks further. */
+const TOLERANCE = { near: 0.02, far: 0.3 } as const;
+/** From beam to beam the first type of a row moves on by this, so that equal rows come in another order. */
+const START_STEP = 13;
+/** Share of the plain area in the value of a patch, the rest being its price; and the share of chance. */
+const AREA_SHARE = { much: 0.5, little: 0.02 } as const;
+const NOISE = 0.1;
+
+export interface StripTask {
+  readonly patches: readonly PatchType[];
+  readonly stripWidth: number;
+  /** Height of the layout there is. */
+  readonly first: number;
+  /** No layout is lower. */
+  readonly bound: number;
+  /** Numbers in [0, 1). */
+  readonly random: () => number;
+}
+
 /**
- * Looks for ever lower layouts in strips until the bound is met: wider and wider beams, judged by the prices of the strip
- * program, which is solved in turns with them; every second beam mixes in the plain area, two of three a little chance.
+ * Looks for lower and lower layouts in strips until the bound is met: wider and wider beams, judged by the prices of the
+ * strip program, which is solved in turns with them. Every second beam counts more of the plain area, two of three add a
+ * little chance.
  */
-export function* improveStrips(
-  patches: readonly PatchType[],
-  stripWidth: number,
-  first: number,
-  bound: number,
-  random: () => number,
-  news: SearchNews,
-): Generator<unknown, void> {
-  const model = stripModel(patches, stripWidth);
-  const room = knapsackRoom(model);
-  const program = stripProgram(model, room);
+export function* improveStrips(task: StripTask, news: SearchNews): Generator<unknown, void> {
+  const { patches, stripWidth, first, bound, random } = task;
+  const knapsack = knapsackOf(stripModel(patches, stripWidth));
+  const program = stripProgram(knapsack);
   let best = first;
   const proving = proveStrips(program, () => best);
   yield* workOn(proving, FIRST_PROGRAM_WORK, () => program.isSolved);
   for (let turn = 0; ; turn++) {
     news.bound(program.bound);
     if (best <= Math.max(bound, program.bound)) return;
-    const round = Math.floor(turn / 3);
-    const beamWidth = Math.floor(1.6 ** round);
+    const round = Math.floor(turn / BEAMS_PER_WIDTH);
+    const beamWidth = Math.floor(WIDTH_GROWTH ** round);
     if (beamWidth > LAST_BEAM_WIDTH) return;
-    const beam = searchStrips(model, room, {
+    const beam = searchStrips(knapsack, {
       values: beamValues(program, turn, random),
       beamWidth,
       rows: 4 + round,
       heights: 4 + round,
-      tolerance: turn % 3 === 2 ? 0.3 : 0.02,
-      start: 13 * turn,
+      tolerance: turn % BEAMS_PER_WIDTH === 2 ? TOLERANCE.far : TOLERANCE.near,
+      start: START_STEP * turn,
       below: best,
     });
     let work = 0;
@@ -87,16 +96,17 @@ export function* improveStrips(
   }
 }
 
-function beamValues({ model, prices }: StripProgram, turn: number, random: () => number): Float64Array {
-  const noise = turn % 3 === 0 ? 0 : 0.1;
-  const areaPart = turn % 2 === 1 ? 0.5 : 0.02;
-  return model.share.map((share, type) => {
+function beamValues(program: StripProgram, turn: number, random: () => number): Float64Array {
+  const { prices } = program;
+  const noise = turn % BEAMS_PER_WIDTH === 0 ? 0 : NOISE;
+  const areaPart = turn % 2 === 1 ? AREA_SHARE.much : AREA_SHARE.little;
+  return program.knapsack.model.share.map((share, type) => {
     const value = Math.max(0, prices[type]!) * (1 - areaPart) + share * areaPart;
     return value * (1 + noise * (random() - 0.5));
   });
 }
 
-/** Solves the program, and then proves what it can of whole strips. */
+/** Solves the program, then proves what it can about whole strips. */
 function* proveStrips(program: StripProgram, best: () => number): Generator<number, void> {
   yield* solveStripProgram(program);
   yield* proveWholeStrips(program, best);

@@ -1,7 +1,6 @@
-import type { CutTree } from '../tree/cut-plan';
-import type { KnapsackRoom } from './strip-knapsack';
+import type { Knapsack } from './strip-knapsack';
 import type { StripModel } from './strip-model';
-import type { PatchType } from '../tree/cut-plan';
+import type { CutTree, PatchType } from '../tree/cut-plan';
 import { bestRows, valuesByHeight } from './strip-knapsack';
 import { restTree, splitTree } from '../tree/cut-tree';
 
@@ -35,17 +34,20 @@ interface PartialStrips {
   readonly before: PartialStrips | undefined;
 }
 
+/** From layout to layout the first type of a row moves on by this, so that equal rows come in another order. */
+const START_STEP = 7;
+
 /**
- * Lays strip after strip: each takes the hardest patch left and fills up with the row worth most, with the next best rows
- * and other heights as branches; of each level the layouts with the least loss per value live on. With the prices of the
- * strip program as values the loss is what a layout costs above the bound. Yields its work in inner-loop steps; gives the
- * strips of the lowest layout, undefined if none is lower than asked.
+ * Lays strip after strip: each takes the hardest patch that is left and is filled with the row worth most, with the next
+ * best rows and other heights as branches. Keeps the layouts with the least loss per value of each level. With the prices of
+ * the strip program as values, the loss is what a layout costs above the bound. Yields its work in inner-loop steps; returns
+ * the strips of the lowest layout, undefined if none is lower than asked.
  */
 export function* searchStrips(
-  model: StripModel,
-  room: KnapsackRoom,
+  knapsack: Knapsack,
   order: StripBeamOrder,
 ): Generator<number, readonly Strip[] | undefined> {
+  const { model } = knapsack;
   const start = {
     remaining: model.copies.slice(),
     height: 0,
@@ -62,13 +64,14 @@ export function* searchStrips(
     for (const [index, layout] of level.entries()) {
       const hard = model.hardFirst.find((type) => layout.remaining[type]! > 0);
       if (hard === undefined) continue;
-      const heights = stripHeights(model, room, order, layout, hard);
+      const heights = stripHeights(knapsack, order, layout, hard);
       for (const s of heights) {
         const tolerance = order.tolerance * model.heights[s]!;
-        const start = (order.start + 7 * index) % model.types;
+        const start = (order.start + START_STEP * index) % model.types;
         const search = { height: s, forced: hard, atMost: order.rows, tolerance, start };
-        bestRows(model, room, order.values, layout.remaining, search, (value, counts) => {
-          const grown = addStrip(model, layout, s, value, counts);
+        const stock = { values: order.values, copies: layout.remaining };
+        bestRows(knapsack, stock, search, (value, counts) => {
+          const grown = addStrip(model, layout, { height: s, value, counts });
           if (grown.height >= below) return;
           if (grown.remaining.every((copies) => copies === 0)) {
             below = grown.height;
@@ -89,14 +92,14 @@ export function* searchStrips(
   return best && stripsOf(best);
 }
 
-/** The strip heights to try for the hardest patch: those with the least loss by the relaxed knapsack. */
+/** The strip heights to try for the hardest patch: those with the least loss in the relaxed knapsack. */
 function stripHeights(
-  model: StripModel,
-  room: KnapsackRoom,
+  knapsack: Knapsack,
   { values, heights }: StripBeamOrder,
   { remaining }: PartialStrips,
   hard: number,
 ): number[] {
+  const { model } = knapsack;
   const live = new Uint8Array(model.heights.length);
   let liveCount = 0;
   for (let kind = 0; kind < model.kindLevel.length; kind++) {
@@ -108,7 +111,7 @@ function stripHeights(
   }
   if (liveCount === 1) return [live.indexOf(1)];
   const tried: { s: number; loss: number }[] = [];
-  valuesByHeight(model, room, values, remaining, (s, row) => {
+  valuesByHeight(knapsack, { values, copies: remaining }, (s, row) => {
     if (live[s] === 0) return;
     const worth = row[model.stripWidth - model.widths[s * model.types + hard]!]! + values[hard]!;
     tried.push({ s, loss: 1 - worth / model.heights[s]! });
@@ -119,14 +122,16 @@ function stripHeights(
     .map(({ s }) => s);
 }
 
-function addStrip(
-  model: StripModel,
-  layout: PartialStrips,
-  s: number,
-  value: number,
-  counts: Int32Array,
-): PartialStrips {
-  const height = trueHeight(model, s, counts);
+interface StripRow {
+  /** Number of the strip's height. */
+  readonly height: number;
+  readonly value: number;
+  readonly counts: Int32Array;
+}
+
+function addStrip(model: StripModel, layout: PartialStrips, row: StripRow): PartialStrips {
+  const { value, counts } = row;
+  const height = trueHeight(model, row.height, counts);
   const remaining = layout.remaining.slice();
   for (let type = 0; type < model.types; type++) remaining[type]! -= counts[type]!;
   return {
@@ -139,7 +144,7 @@ function addStrip(
   };
 }
 
-/** The height of the tallest patch in the row, each lying as narrow as height number s allows. */
+/** The height of the tallest patch in the row, each as narrow as height number s allows. */
 function trueHeight(model: StripModel, s: number, counts: Int32Array): number {
   let tallest = 0;
   for (let kind = 0; kind < model.kindType.length && model.kindLevel[kind]! <= s; kind++) {

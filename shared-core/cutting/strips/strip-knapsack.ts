@@ -1,7 +1,8 @@
 import type { StripModel } from './strip-model';
 
-/** Room for the knapsacks of one model, made once. */
-export interface KnapsackRoom {
+/** A model of strips with the arrays that its knapsacks fill again and again. */
+export interface Knapsack {
+  readonly model: StripModel;
   /** Best value by width, of the patches low enough so far. */
   readonly row: Float64Array;
   /** Best value by number of types looked at and width. */
@@ -13,8 +14,9 @@ export interface KnapsackRoom {
   readonly counts: Int32Array;
 }
 
-export function knapsackRoom(model: StripModel): KnapsackRoom {
+export function knapsackOf(model: StripModel): Knapsack {
   return {
+    model,
     row: new Float64Array(model.stripWidth + 1),
     table: new Float64Array((model.types + 1) * (model.stripWidth + 1)),
     type: new Int32Array(model.types),
@@ -25,39 +27,48 @@ export function knapsackRoom(model: StripModel): KnapsackRoom {
   };
 }
 
+/** What there is to fill strips with: how many copies are left of each type, and what one of them is worth. */
+export interface StripStock {
+  readonly values: Float64Array;
+  readonly copies: Uint16Array;
+}
+
 /**
- * Runs up through the strip heights and calls `atHeight` with the best value by strip width so far. A patch that may turn
- * can be counted once in either turning, so the values are never too low; without turning they are exact.
+ * Goes up through the strip heights and calls `atHeight` with the best value by strip width so far. A patch that may turn
+ * can be counted once each way, so the values are never too low; without turning they are exact.
  */
 export function valuesByHeight(
-  model: StripModel,
-  room: KnapsackRoom,
-  values: Float64Array,
-  copies: Uint16Array,
+  { model, row }: Knapsack,
+  { values, copies }: StripStock,
   atHeight: (s: number, row: Float64Array) => void,
 ): void {
-  const { row } = room;
   row.fill(0);
   let kind = 0;
   for (let s = 0; s < model.heights.length; s++) {
     for (; kind < model.kindLevel.length && model.kindLevel[kind]! <= s; kind++) {
       const type = model.kindType[kind]!;
       const width = model.kindWidth[kind]!;
-      const most = Math.min(copies[type]!, (model.stripWidth / width) | 0);
-      if (most > 0 && values[type]! > 0) addCopies(row, 0, model.stripWidth, width, values[type]!, most);
+      const most = Math.min(copies[type]!, Math.floor(model.stripWidth / width));
+      const value = values[type]!;
+      if (most > 0 && value > 0) addCopies(row, 0, model.stripWidth, { width, value, most });
     }
     atHeight(s, row);
   }
 }
 
-/** Adds up to `most` copies to a knapsack row in bundles of 1, 2, 4 ... copies. */
+interface KnapsackItem {
+  readonly width: number;
+  readonly value: number;
+  /** Copies at most. */
+  readonly most: number;
+}
+
+/** Adds copies of an item to a knapsack row in bundles of 1, 2, 4 ... copies. */
 function addCopies(
   row: Float64Array,
   start: number,
   room: number,
-  width: number,
-  value: number,
-  most: number,
+  { width, value, most }: KnapsackItem,
 ): void {
   let left = most;
   for (let bundle = 1; left > 0; bundle *= 2) {
@@ -75,43 +86,44 @@ function addCopies(
 export interface RowSearch {
   /** Number of the strip's height. */
   readonly height: number;
-  /** A type that has to be in the row once at least, or -1. */
+  /** A type that must be in the row, or -1. */
   readonly forced: number;
-  /** How many rows to give at most. */
+  /** The most rows to return. */
   readonly atMost: number;
   /** How much less than the best a row may be worth. */
   readonly tolerance: number;
-  /** Which type comes first: another start gives other rows where more are within the tolerance than asked for. */
+  /** Which type comes first: when more rows than asked for are within the tolerance, another start returns others. */
   readonly start: number;
 }
+
+/** Sums of the same values in another order differ by less than this. */
+const ROUNDING_ERROR = 1e-9;
 
 const MOST_STEPS = 2000;
 /** Best rows first: the tolerance opens step by step until enough rows are found. */
 const TOLERANCE_STEPS = [0, 0.1, 0.3, 1] as const;
 
 /**
- * Fills one strip: gives the value of the best row, and hands up to `atMost` rows within the tolerance to `found`, with
- * their counts by type (a scratch array: copy what you keep).
+ * Fills one strip: returns the value of the best row, and calls `found` with up to `atMost` rows within the tolerance and
+ * their counts by type (an array that is used again: copy what you keep).
  */
 export function bestRows(
-  model: StripModel,
-  room: KnapsackRoom,
-  values: Float64Array,
-  copies: Uint16Array,
+  knapsack: Knapsack,
+  stock: StripStock,
   search: RowSearch,
   found: (value: number, counts: Int32Array) => void,
 ): number {
-  const { table, counts } = room;
+  const { model, table, counts } = knapsack;
   const { height, forced } = search;
   const forcedWidth = forced >= 0 ? model.widths[height * model.types + forced]! : 0;
-  const base = forced >= 0 ? values[forced]! : 0;
+  const base = forced >= 0 ? stock.values[forced]! : 0;
   const space = model.stripWidth - forcedWidth;
   const stride = model.stripWidth + 1;
-  const used = chooseTypes(model, room, values, copies, search, space);
+  const used = chooseTypes(knapsack, stock, search, space);
   table.fill(0, 0, space + 1);
   for (let i = 0; i < used; i++) {
     table.copyWithin((i + 1) * stride, i * stride, i * stride + space + 1);
-    addCopies(table, (i + 1) * stride, space, room.width[i]!, room.value[i]!, room.most[i]!);
+    addCopies(table, (i + 1) * stride, space, itemOf(knapsack, i));
   }
   const best = table[used * stride + space]!;
   counts.fill(0);
@@ -128,10 +140,10 @@ export function bestRows(
       found(base + worth, counts);
       return;
     }
-    const type = room.type[i - 1]!;
-    const width = room.width[i - 1]!;
-    for (let n = Math.min(room.most[i - 1]!, (left / width) | 0); n >= 0; n--) {
-      const more = worth + n * room.value[i - 1]!;
+    const type = knapsack.type[i - 1]!;
+    const width = knapsack.width[i - 1]!;
+    for (let n = Math.min(knapsack.most[i - 1]!, Math.floor(left / width)); n >= 0; n--) {
+      const more = worth + n * knapsack.value[i - 1]!;
       if (more + table[(i - 1) * stride + left - n * width]! < threshold) continue;
       counts[type]! += n;
       walk(i - 1, left - n * width, more);
@@ -139,7 +151,7 @@ export function bestRows(
     }
   };
   for (const share of TOLERANCE_STEPS) {
-    threshold = best - share * search.tolerance - 1e-9;
+    threshold = best - share * search.tolerance - ROUNDING_ERROR;
     steps = 0;
     if (given < search.atMost && threshold < ceiling) walk(used, space, 0);
     ceiling = threshold;
@@ -147,26 +159,29 @@ export function bestRows(
   return base + best;
 }
 
-/** Lists the types that the strip can take beside the forced one; gives their number. */
+function itemOf({ width, value, most }: Knapsack, index: number): KnapsackItem {
+  return { width: width[index]!, value: value[index]!, most: most[index]! };
+}
+
+/** Lists the types that fit the strip besides the forced one; returns their number. */
 function chooseTypes(
-  model: StripModel,
-  room: KnapsackRoom,
-  values: Float64Array,
-  copies: Uint16Array,
+  knapsack: Knapsack,
+  { values, copies }: StripStock,
   { height, forced, start }: RowSearch,
   space: number,
 ): number {
+  const { model } = knapsack;
   let used = 0;
   for (let i = 0; i < model.types; i++) {
     const type = (i + start) % model.types;
     const width = model.widths[height * model.types + type]!;
     if (width === 0 || width > space || values[type]! <= 0) continue;
-    const most = Math.min(copies[type]! - (type === forced ? 1 : 0), (space / width) | 0);
+    const most = Math.min(copies[type]! - (type === forced ? 1 : 0), Math.floor(space / width));
     if (most <= 0) continue;
-    room.type[used] = type;
-    room.width[used] = width;
-    room.most[used] = most;
-    room.value[used] = values[type]!;
+    knapsack.type[used] = type;
+    knapsack.width[used] = width;
+    knapsack.most[used] = most;
+    knapsack.value[used] = values[type]!;
     used++;
   }
   return used;

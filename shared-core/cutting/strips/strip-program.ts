@@ -1,7 +1,14 @@
-import type { KnapsackRoom } from './strip-knapsack';
-import type { StripDemand } from './strip-demands';
+import type { Knapsack } from './strip-knapsack';
 import type { StripModel } from './strip-model';
-import { demandShare, heightLeft, heightsLeft } from './strip-demands';
+import { demandShare, heightLeft, heightsLeft, type PricedDemands, type StripDemand } from './strip-demands';
+import {
+  computePrices,
+  emptySimplex,
+  mostOverpaidRow,
+  pivot,
+  type Simplex,
+  surplusDirection,
+} from './simplex';
 import { bestRows, valuesByHeight } from './strip-knapsack';
 
 /** A strip as a column of the linear program: its height and how many of which types it holds. */
@@ -12,48 +19,38 @@ interface StripColumn {
 }
 
 /**
- * The linear program of strips: least total height of strips, in fractions, that hold every patch (Gilmore and Gomory
- * 1965). Its value bounds every 2-stage layout from below and its prices say what each patch costs. Rows are the types and then the
- * demands, all of them "at least". Dense basis inverse.
+ * The linear program of strips: the least total height of strips, in fractions, that hold every patch (Gilmore and Gomory
+ * 1965). Its value is a lower bound of every 2-stage layout, and its prices are what each patch costs in strip height. Rows
+ * are the types and then the demands.
  */
-export interface StripProgram {
-  readonly model: StripModel;
-  readonly room: KnapsackRoom;
+export interface StripProgram extends Simplex {
+  readonly knapsack: Knapsack;
   readonly demands: readonly StripDemand[];
-  readonly rows: number;
   readonly columns: StripColumn[];
-  readonly known: Set<string>;
-  readonly inverse: Float64Array;
-  readonly amount: Float64Array;
-  /** Height of the strip that a row's basic column is; 0 where it takes up what is over, and more than any where it lacks. */
-  readonly cost: Float64Array;
-  /** Price of one copy of each type, and of each demand, in strip height. */
-  readonly prices: Float64Array;
+  readonly knownColumns: Set<string>;
   /** Proven lower bound of the total height, rounded up to whole units. */
   bound: number;
   isSolved: boolean;
 }
 
 /**
- * The program with one strip of its own kind for every type, which is a first solution; demands it does not meet are met at a
- * price beyond all strips. Programs with other demands may share the columns of `like`.
+ * The program with one kind of strip for every type, which is a first solution; demands that it does not meet are met at a
+ * price beyond all strips. Programs with other demands can share the columns of `like`.
  */
 export function stripProgram(
-  model: StripModel,
-  room: KnapsackRoom,
+  knapsack: Knapsack,
   demands: readonly StripDemand[] = [],
   like?: StripProgram,
 ): StripProgram {
+  const { model } = knapsack;
   const { types } = model;
   const rows = types + demands.length;
   const program: StripProgram = {
-    ...{ model, room, demands, rows },
+    ...emptySimplex(rows),
+    knapsack,
+    demands,
     columns: like?.columns ?? [],
-    known: like?.known ?? new Set(),
-    inverse: new Float64Array(rows * rows),
-    amount: new Float64Array(rows),
-    cost: new Float64Array(rows),
-    prices: new Float64Array(rows),
+    knownColumns: like?.knownColumns ?? new Set(),
     bound: like?.bound ?? 0,
     isSolved: false,
   };
@@ -68,11 +65,12 @@ export function stripProgram(
   return program;
 }
 
-/** Dearer than any way to meet a demand with strips. */
+/** Cost of not meeting a demand: more than any way to meet it with strips. */
 const LACKING = 1e6;
 
 function addDemand(program: StripProgram, demand: StripDemand, row: number): void {
-  const { model, rows, inverse, amount, cost } = program;
+  const { rows, inverse, amount, cost } = program;
+  const { model } = program.knapsack;
   let met = 0;
   for (let type = 0; type < model.types; type++)
     met += demandShare(model, demand, cost[type]!) * amount[type]!;
@@ -92,7 +90,7 @@ function plainColumn(model: StripModel, type: number): StripColumn {
   for (const [s, height] of model.heights.entries()) {
     const width = model.widths[s * model.types + type]!;
     if (width === 0) continue;
-    const count = Math.max(1, Math.min(model.copies[type]!, (model.stripWidth / width) | 0));
+    const count = Math.max(1, Math.min(model.copies[type]!, Math.floor(model.stripWidth / width)));
     if (best === undefined || height / count < best.height / best.counts[0]!) {
       best = { height, types: [type], counts: [count] };
     }
@@ -101,22 +99,23 @@ function plainColumn(model: StripModel, type: number): StripColumn {
   return best;
 }
 
-const TINY = 1e-7;
-const PIVOTS_A_BREATH = 10;
-const NEW_COLUMNS_A_ROUND = 12;
-const HEIGHTS_A_ROUND = 30;
+/** A strip must save more than this share of its height to be worth adding, or rounding errors would keep the program busy. */
+const LEAST_SAVING = 1e-7;
+const PIVOTS_PER_YIELD = 10;
+const NEW_COLUMNS_PER_ROUND = 12;
+const HEIGHTS_PER_ROUND = 30;
 
 /**
  * Solves the program by column generation; prices and bound can be used at any time. Yields the work done since the last
- * breath, in inner-loop steps, until no strip is left that would improve it.
+ * yield, in inner-loop steps, until no strip would improve it.
  */
 export function* solveStripProgram(program: StripProgram): Generator<number, void> {
-  const { model } = program;
+  const { model } = program.knapsack;
   const pivotWork = model.types * model.types;
   const pricingWork = model.kindWidth.length * model.stripWidth;
   while (!program.isSolved) {
     for (let pivots = 1; improveOnce(program); pivots++) {
-      if (pivots % PIVOTS_A_BREATH === 0) yield PIVOTS_A_BREATH * pivotWork;
+      if (pivots % PIVOTS_PER_YIELD === 0) yield PIVOTS_PER_YIELD * pivotWork;
     }
     program.isSolved = !addColumns(program);
     yield pricingWork * 4 + pivotWork;
@@ -124,18 +123,20 @@ export function* solveStripProgram(program: StripProgram): Generator<number, voi
   proveBound(program, true);
 }
 
-/** One pivot towards a better mix of the columns known; false if they are used in the best way. */
+/** One pivot toward a better mix of the known columns; false if there is none. */
 function improveOnce(program: StripProgram): boolean {
-  const { prices, columns, model } = program;
+  const { prices, columns } = program;
   computePrices(program);
-  let overpaid = -1;
-  for (let row = 0; row < program.rows; row++) {
-    if (prices[row]! < (overpaid < 0 ? -1e-9 : prices[overpaid]!)) overpaid = row;
-  }
+  const overpaid = mostOverpaidRow(program);
   if (overpaid >= 0) return pivot(program, surplusDirection(program, overpaid), 0);
   let best: StripColumn | undefined;
-  let saving = TINY;
-  const heights = new Map(Array.from(model.heights, (height) => [height, heightLeft(program, height)]));
+  let saving = LEAST_SAVING;
+  const heights = new Map(
+    Array.from(program.knapsack.model.heights, (height) => [
+      height,
+      heightLeft(pricedDemands(program), height),
+    ]),
+  );
   for (const column of columns) {
     let worth = -heights.get(column.height)!;
     for (let i = 0; i < column.types.length; i++) worth += prices[column.types[i]!]! * column.counts[i]!;
@@ -147,21 +148,9 @@ function improveOnce(program: StripProgram): boolean {
   return best !== undefined && pivot(program, columnDirection(program, best), best.height);
 }
 
-function computePrices({ rows, prices, cost, inverse }: StripProgram): void {
-  prices.fill(0);
-  for (let row = 0; row < rows; row++) {
-    const c = cost[row]!;
-    if (c === 0) continue;
-    for (let of = 0; of < rows; of++) prices[of]! += c * inverse[row * rows + of]!;
-  }
-}
-
-function surplusDirection({ rows, inverse }: StripProgram, of: number): Float64Array {
-  return Float64Array.from({ length: rows }, (_, row) => -inverse[row * rows + of]!);
-}
-
 function columnDirection(program: StripProgram, column: StripColumn): Float64Array {
-  const { model, rows, inverse, demands } = program;
+  const { rows, inverse, demands } = program;
+  const { model } = program.knapsack;
   const direction = new Float64Array(rows);
   const shares = demands.map((demand) => demandShare(model, demand, column.height));
   for (let row = 0; row < rows; row++) {
@@ -175,62 +164,33 @@ function columnDirection(program: StripProgram, column: StripColumn): Float64Arr
   return direction;
 }
 
-function pivot(program: StripProgram, direction: Float64Array, cost: number): boolean {
-  const { rows, inverse, amount } = program;
-  let leaving = -1;
-  let step = Infinity;
-  for (let row = 0; row < rows; row++) {
-    if (direction[row]! <= 1e-9) continue;
-    const ratio = amount[row]! / direction[row]!;
-    const isTie = Math.abs(ratio - step) < 1e-12 && direction[row]! > direction[leaving]!;
-    if (ratio < step - 1e-12 || isTie) {
-      step = ratio;
-      leaving = row;
-    }
-  }
-  if (leaving < 0) return false;
-  step = Math.max(0, step);
-  for (let row = 0; row < rows; row++) amount[row]! -= step * direction[row]!;
-  amount[leaving] = step;
-  const scale = 1 / direction[leaving]!;
-  const start = leaving * rows;
-  for (let of = 0; of < rows; of++) inverse[start + of]! *= scale;
-  for (let row = 0; row < rows; row++) {
-    const factor = direction[row]!;
-    if (row === leaving || factor === 0) continue;
-    for (let of = 0; of < rows; of++) inverse[row * rows + of]! -= factor * inverse[start + of]!;
-  }
-  program.cost[leaving] = cost;
-  return true;
-}
-
-/** Looks for strips worth more than their height at today's prices; false if there are none. */
+/** Looks for strips worth more than their height at the current prices; false if there are none. */
 function addColumns(program: StripProgram): boolean {
-  const { model, room, prices, known, columns } = program;
+  const { knapsack, prices, knownColumns, columns } = program;
+  const { model } = knapsack;
   for (let row = 0; row < program.rows; row++) prices[row] = Math.max(0, prices[row]!);
   const worths = proveBound(program, false);
-  const left = Float64Array.from(model.heights, (height) => heightLeft(program, height));
+  const priced = pricedDemands(program);
+  const left = Float64Array.from(model.heights, (height) => heightLeft(priced, height));
   const saving = (s: number) => (worths[s]! - left[s]!) / model.heights[s]!;
   const promising = Array.from(worths.keys())
-    .filter((s) => saving(s) > TINY)
+    .filter((s) => saving(s) > LEAST_SAVING)
     .sort((a, b) => saving(b) - saving(a));
   let added = 0;
   for (const [tried, s] of promising.entries()) {
-    if (added > NEW_COLUMNS_A_ROUND || (tried > HEIGHTS_A_ROUND && added > 0)) break;
+    if (added > NEW_COLUMNS_PER_ROUND || (tried > HEIGHTS_PER_ROUND && added > 0)) break;
     const height = model.heights[s]!;
     bestRows(
-      model,
-      room,
-      prices,
-      model.copies,
+      knapsack,
+      { values: prices, copies: model.copies },
       { height: s, forced: -1, atMost: 1, tolerance: 0, start: 0 },
       (value, counts) => {
-        if (value <= left[s]! + height * TINY) return;
+        if (value <= left[s]! + height * LEAST_SAVING) return;
         const types = Array.from(counts.keys()).filter((type) => counts[type]! > 0);
         const column = { height, types, counts: types.map((type) => counts[type]!) };
         const key = `${s}:${types.join()}:${column.counts.join()}`;
-        if (known.has(key)) return;
-        known.add(key);
+        if (knownColumns.has(key)) return;
+        knownColumns.add(key);
         columns.push(column);
         added++;
       },
@@ -239,22 +199,31 @@ function addColumns(program: StripProgram): boolean {
   return added > 0;
 }
 
+/** The demands of a program with its prices. */
+function pricedDemands({ knapsack, demands, prices }: StripProgram): PricedDemands {
+  return { model: knapsack.model, demands, prices };
+}
+
+/** Prices are cut to whole steps, so that sums of them are exact. */
 const PRICE_STEPS = 2 ** 20;
+/** The bound is lowered by this much, relative and absolute, so that rounding errors never raise it. */
+const BOUND_TOLERANCE = 1e-9;
 
 /**
- * Scales the prices until no strip is worth more than its height less what it gives to the demands; what they come to is then a
- * bound (Farley 1990). Prices are cut to whole steps first, so that sums are exact. `isExact` spends more time on patches that may
- * turn. Gives, by height, the largest worth of a strip.
+ * Scales the prices until no strip is worth more than its height less its share of the demands; the sum of the scaled prices
+ * is then a bound (Farley 1990). `isExact` spends more time on patches that may turn. Returns the largest worth of a strip by
+ * height.
  */
 function proveBound(program: StripProgram, isExact: boolean): Float64Array {
-  const { model, room, demands } = program;
+  const { knapsack, demands } = program;
+  const { model } = knapsack;
   const { copies, types } = model;
-  const whole = Float64Array.from(model.share, (_, type) =>
+  const values = Float64Array.from(model.share, (_, type) =>
     Math.floor(Math.max(0, program.prices[type]!) * PRICE_STEPS),
   );
-  const left = heightsLeft(program);
+  const left = heightsLeft(pricedDemands(program));
   const worths = new Float64Array(model.heights.length);
-  valuesByHeight(model, room, whole, copies, (s, row) => {
+  valuesByHeight(knapsack, { values, copies }, (s, row) => {
     worths[s] = row[model.stripWidth]! / PRICE_STEPS;
   });
   const ratio = (s: number) => (worths[s] === 0 ? 0 : worths[s]! / left.heights[s]!);
@@ -263,16 +232,16 @@ function proveBound(program: StripProgram, isExact: boolean): Float64Array {
     if (ratio(s) <= worst) break;
     if (isExact) {
       const search = { height: s, forced: -1, atMost: 0, tolerance: 0, start: 0 };
-      worths[s] = bestRows(model, room, whole, copies, search, () => undefined) / PRICE_STEPS;
+      worths[s] = bestRows(knapsack, { values, copies }, search, () => undefined) / PRICE_STEPS;
     }
     worst = Math.max(worst, ratio(s));
   }
-  const sum = whole.reduce((total, price, type) => total + price * copies[type]!, 0) / PRICE_STEPS;
+  const sum = values.reduce((total, price, type) => total + price * copies[type]!, 0) / PRICE_STEPS;
   const asked = demands.reduce((total, { isLeast, count }, index) => {
     const price = left.scale * Math.max(0, program.prices[types + index]!);
     return total + price * (isLeast ? count : -count);
   }, 0);
   const proved = asked + (worst > 0 ? sum / worst : 0);
-  program.bound = Math.max(program.bound, Math.ceil(proved * (1 - 1e-9) - 1e-9));
+  program.bound = Math.max(program.bound, Math.ceil(proved * (1 - BOUND_TOLERANCE) - BOUND_TOLERANCE));
   return worths;
 }

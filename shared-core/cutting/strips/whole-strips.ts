@@ -2,14 +2,14 @@ import type { StripDemand } from './strip-demands';
 import type { StripProgram } from './strip-program';
 import { solveStripProgram, stripProgram } from './strip-program';
 
-/** The layouts that meet some demands, and what none of them is lower than. */
+/** The layouts that meet some demands, and a bound for them. */
 interface Branch {
   readonly demands: readonly StripDemand[];
   readonly bound: number;
   readonly split: Split | undefined;
 }
 
-/** How many strips the program takes that are as high as height number `level` or higher, where that is no whole number. */
+/** The number of strips as high as height number `level` or higher, when it is not whole. */
 interface Split {
   readonly level: number;
   readonly count: number;
@@ -18,14 +18,14 @@ interface Split {
 const MOST_BRANCHES = 400;
 
 /**
- * Proves more than the solved program does, which cuts strips in fractions: there are so many strips of a height or a higher
- * one, or one more. The layouts are parted by that again and again, those with the least bound first (branch and bound on the
- * counts of strips), and the least bound of all parts is a bound. Parts that hold nothing lower than `best()` are dropped. Yields
- * work in inner-loop steps.
+ * Proves a better bound than the solved program, which uses fractions of strips. The number of strips of a height or higher is
+ * whole, so the layouts are split into those with at most and those with at least one more (branch and bound on the counts of
+ * strips), the branch with the least bound first. The least bound of all open branches is a bound. Branches with nothing lower
+ * than `best()` are dropped. Yields work in inner-loop steps.
  */
 export function* proveWholeStrips(program: StripProgram, best: () => number): Generator<number, void> {
   const open: Branch[] = [{ demands: [], bound: program.bound, split: splitOf(program) }];
-  for (let parted = 0; parted < MOST_BRANCHES; parted++) {
+  for (let branches = 0; branches < MOST_BRANCHES; branches++) {
     open.sort((a, b) => b.bound - a.bound);
     const least = open.pop();
     program.bound = Math.max(program.bound, least === undefined ? best() : Math.min(best(), least.bound));
@@ -34,18 +34,19 @@ export function* proveWholeStrips(program: StripProgram, best: () => number): Ge
     for (const isLeast of [true, false]) {
       const demand = { level, isLeast, count: isLeast ? Math.ceil(count) : Math.floor(count) };
       const demands = [...least.demands, demand];
-      const part = stripProgram(program.model, program.room, demands, program);
-      yield* solveStripProgram(part);
-      const bound = Math.max(least.bound, part.bound);
-      if (bound < best()) open.push({ demands, bound, split: splitOf(part) });
+      const branch = stripProgram(program.knapsack, demands, program);
+      yield* solveStripProgram(branch);
+      const bound = Math.max(least.bound, branch.bound);
+      if (bound < best()) open.push({ demands, bound, split: splitOf(branch) });
     }
   }
 }
 
+/** A count closer than this to a whole number is whole. */
 const NEARLY_WHOLE = 1e-5;
 
 /** The count that is furthest from whole, weighed by how much higher its strips are than the next; undefined if all are whole. */
-function splitOf({ model, cost, amount }: StripProgram): Split | undefined {
+function splitOf({ knapsack: { model }, cost, amount }: StripProgram): Split | undefined {
   let best: Split | undefined;
   let most = 0;
   for (const [level, height] of model.heights.entries()) {

@@ -19,6 +19,22 @@ export interface StripProblem {
  */
 export type CuttingRule = '2-stage' | 'guillotine';
 
+/** What a layout may do. `maxStages` 0 means any number; the longest cuts keep within ruler and mat. */
+export interface CutLimits {
+  readonly maxStages: number;
+  readonly longestAcross: number;
+  readonly longestAlong: number;
+}
+
+export const NO_LIMITS: CutLimits = { maxStages: 0, longestAcross: Infinity, longestAlong: Infinity };
+
+/** What a search must keep to; equal `random` numbers in [0, 1) give equal searches, step for step. */
+export interface SearchRules {
+  readonly rule: CuttingRule;
+  readonly limits: CutLimits;
+  readonly random: () => number;
+}
+
 /** `across`: the cut line runs across the fabric, parts lie one behind the other; `along`: parts lie side by side. */
 export type CutDirection = 'across' | 'along';
 

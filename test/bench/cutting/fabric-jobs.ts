@@ -1,7 +1,7 @@
 import type { PatchType } from '#core/cutting/tree/cut-plan';
 import { patchesOnGrid, searchGrid } from '#core/cutting/search/search-grid';
 import { seededRandom } from '#core/cutting/search/seeded-random';
-import { knapsackRoom } from '#core/cutting/strips/strip-knapsack';
+import { knapsackOf } from '#core/cutting/strips/strip-knapsack';
 import { stripModel } from '#core/cutting/strips/strip-model';
 import { solveStripProgram, stripProgram } from '#core/cutting/strips/strip-program';
 import type { BenchProblem } from './bench-problem';
@@ -47,7 +47,7 @@ function jobPatches(index: number, random: () => number): PatchType[] {
 function stripBound(patches: readonly PatchType[]): number {
   const grid = searchGrid(patches, FABRIC_WIDTH, FABRIC_WIDTH);
   const model = stripModel(patchesOnGrid(patches, grid, FABRIC_WIDTH), Math.floor(FABRIC_WIDTH / grid.x));
-  const program = stripProgram(model, knapsackRoom(model));
+  const program = stripProgram(knapsackOf(model));
   const work = solveStripProgram(program);
   while (work.next().done !== true);
   return program.bound * grid.y;

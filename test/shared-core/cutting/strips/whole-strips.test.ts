@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { StripProblem } from '#core/cutting/tree/cut-plan';
-import { knapsackRoom } from '#core/cutting/strips/strip-knapsack';
+import { knapsackOf } from '#core/cutting/strips/strip-knapsack';
 import { stripModel } from '#core/cutting/strips/strip-model';
 import { solveStripProgram, stripProgram } from '#core/cutting/strips/strip-program';
 import { proveWholeStrips } from '#core/cutting/strips/whole-strips';
@@ -10,7 +10,7 @@ import { leastStripHeight } from '#test/helpers/exhaustive-cutting';
 /** What is proved of a problem by the program alone, and of whole strips where a layout of height `best` is known. */
 function proved({ patches, stripWidth }: StripProblem, best: number) {
   const model = stripModel(patches, stripWidth);
-  const program = stripProgram(model, knapsackRoom(model));
+  const program = stripProgram(knapsackOf(model));
   const run = (work: Generator<number, void>) => {
     while (work.next().done !== true);
     return program.bound;
