@@ -92,7 +92,7 @@ export const dialogStops: readonly Stop[] = [
     name: 'dialog-back',
     go: async (page) => {
       await openStage(page, 'Lantern round', 'longarm');
-      await page.getByRole('button', { name: 'It is back' }).click();
+      await page.getByRole('button', { name: 'It is back', exact: true }).click();
       await page.getByRole('dialog').waitFor();
     },
     leave: closeDialog,
