@@ -23,20 +23,28 @@ export function installChangeTriggers(database: Database.Database): void {
 function triggersOf(table: UndoableTable, columns: readonly string[]): readonly string[] {
   const [before, after] = [rowJson('OLD', columns), rowJson('NEW', columns)];
   return [
-    ...trigger(table, 'insert', '', 'NEW.id', 'NULL', after),
-    ...trigger(table, 'update', `WHEN ${before} IS NOT ${after}`, 'OLD.id', before, after),
-    ...trigger(table, 'delete', '', 'OLD.id', before, 'NULL'),
+    ...trigger(table, { event: 'insert', when: '', id: 'NEW.id', before: 'NULL', after }),
+    ...trigger(table, {
+      event: 'update',
+      when: `WHEN ${before} IS NOT ${after}`,
+      id: 'OLD.id',
+      before,
+      after,
+    }),
+    ...trigger(table, { event: 'delete', when: '', id: 'OLD.id', before, after: 'NULL' }),
   ];
 }
 
-function trigger(
-  table: string,
-  event: 'insert' | 'update' | 'delete',
-  when: string,
-  id: string,
-  before: string,
-  after: string,
-): readonly string[] {
+/** One trigger, in SQL: when it runs, the id of the row, and the row before and after as JSON. */
+interface ChangeTrigger {
+  readonly event: 'insert' | 'update' | 'delete';
+  readonly when: string;
+  readonly id: string;
+  readonly before: string;
+  readonly after: string;
+}
+
+function trigger(table: string, { event, when, id, before, after }: ChangeTrigger): readonly string[] {
   const name = `${table}_change_${event}`;
   return [
     `DROP TRIGGER IF EXISTS ${name}`,

@@ -1,4 +1,4 @@
-/** The tables whose rows undo puts back, parents first. `NOT_UNDOABLE` in the test of the schema's lists says why the others are left out. */
+/** The tables whose rows undo puts back, parents first. A test asks every other table why it is left out. */
 export const UNDOABLE_TABLES = [
   'workshop',
   'project',

@@ -63,14 +63,24 @@ function isLeftOpen({ state }: Stage): boolean {
   return state === 'planned' || state === 'in-hand';
 }
 
+/** A row for a stage in one of these tables is a record of it. A test compares this list with the schema. */
+export const STAGE_RECORD_TABLES = [
+  'trip',
+  'photo',
+  'calculation',
+  'work',
+  'stage_event',
+  'booking',
+] as const;
+
 /** The stages of a project, each with whether anything is recorded about it. */
 export function recordedStages(store: ReadableStore, projectId: string): readonly RecordedStage[] {
-  const traces = ['trip', 'photo', 'calculation', 'work', 'stage_event'].map(
-    (table) => `EXISTS (SELECT 1 FROM ${table} WHERE stage_id = stage.id)`,
+  const records = STAGE_RECORD_TABLES.map(
+    (table) => `EXISTS (SELECT 1 FROM ${table} WHERE ${table}.stage_id = stage.id)`,
   );
   const sql = `SELECT id FROM stage WHERE project_id = ? AND (notes <> '' OR held_up_by <> '' OR state <> 'planned'
     OR EXISTS (SELECT 1 FROM checklist_item WHERE stage_id = stage.id AND is_ticked = 1)
-    OR EXISTS (SELECT 1 FROM booking WHERE booking.stage_id = stage.id) OR ${traces.join(' OR ')})`;
+    OR ${records.join(' OR ')})`;
   const recorded = new Set(allRows(store, sql, projectId).map((row) => textOf(row, 'id')));
   const stages = stagesByProject(store, [projectId]).get(projectId) ?? [];
   return stages.map((stage) => ({ ...stage, isRecorded: recorded.has(stage.id) }));
