@@ -34,16 +34,17 @@ export function paintProject(look: ProjectLook, width = 560, height = 420): Uint
     const fromCenter = reach(look.sides, x, y);
     if (fromCenter > 1) return tableColor(px, py, reach(look.sides, x - 0.02, y - 0.03) < 1);
     if (fromCenter < look.hole) return tableColor(px, py, fromCenter > look.hole * 0.86);
-    return projectColor(dyed, x, y, fromCenter, (px + py) / (width + height));
+    const light = 1.05 - 0.14 * ((px + py) / (width + height));
+    return lighten(projectColor(dyed, x, y, fromCenter), light);
   });
 }
 
-function projectColor(look: DyedProject, x: number, y: number, fromCenter: number, across: number): Color {
+function projectColor(look: DyedProject, x: number, y: number, fromCenter: number): Color {
   const isEdge = fromCenter > 0.97 || (look.hole > 0 && fromCenter < look.hole + 0.025);
   const binding = isEdge ? look.binding : null;
   const fabric = binding ?? fabricAt(look, x, y, fromCenter);
   const quilting = look.isQuilted && binding === null && isQuiltingLine(x, y) ? 0.86 : 1;
-  return lighten(fabricColor(fabric, x * 16, y * 16 * look.proportion), quilting * (1.05 - 0.14 * across));
+  return lighten(fabricColor(fabric, x * 16, y * 16 * look.proportion), quilting);
 }
 
 /** Rings from the center outward, each made of wedges of two alternating fabrics. */
