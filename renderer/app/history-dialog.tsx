@@ -5,6 +5,7 @@ import { Button } from '#renderer/ui/page/button';
 import { Dialog } from '#renderer/ui/page/dialog';
 import { useDisplay } from '#renderer/ui/base/display';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from './history-dialog.module.css';
 
 /** Every change of the notebook, newest first, with a button to undo back to it or redo up to it. */
@@ -56,7 +57,7 @@ interface HistoryLinesProps {
 function HistoryLines({ changes, verb, isBusy, onGo }: HistoryLinesProps) {
   const { locale } = useDisplay();
   return (
-    <ol className={styles['lines']}>
+    <ol className={layout['lines']}>
       {changes.map((change) => (
         <li key={change.id} className={styles['line']}>
           <span className={styles['when']}>{instantWords(change.madeAt, locale)}</span>

@@ -4,6 +4,7 @@ import { STAGE_STATE_WORDS } from '#renderer/text/stage-words';
 import { Button } from '#renderer/ui/page/button';
 import { Dialog } from '#renderer/ui/page/dialog';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from './clock.module.css';
 
 /** Asks which stage to start the clock on: stages in progress first, then those that can start. */
@@ -18,7 +19,7 @@ export function StartClockDialog({ onClose }: { readonly onClose: () => void }) 
   return (
     <Dialog title="Start the clock" onClose={onClose} foot={<Button onClick={onClose}>Cancel</Button>}>
       {choices.length === 0 && <p>No stage is in progress, and none can start.</p>}
-      <ul className={styles['choices']}>
+      <ul className={layout['lines']}>
         {choices.map(({ stage, project }) => (
           <li key={stage.id} className={styles['line']}>
             <span className={styles['words']}>

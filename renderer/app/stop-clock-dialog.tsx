@@ -14,7 +14,7 @@ import { MinutesField } from '#renderer/ui/fields/minutes-field';
 import { TextField } from '#renderer/ui/fields/text-field';
 import { Button } from '#renderer/ui/page/button';
 import { DialogForm, useDialogSave } from '#renderer/ui/page/dialog-form';
-import styles from './clock.module.css';
+import layout from '#renderer/ui/page/layout.module.css';
 
 interface StopClockDialogProps {
   readonly running: RunningClock;
@@ -46,7 +46,7 @@ export function StopClockDialog({ running, forgotten, onClose }: StopClockDialog
           stopping.save({ minutes, done: workDone(measure, amount), note });
       }}
       onClose={onClose}
-      className={styles['form']}
+      className={layout['stack']}
       before={forgotten !== null && <ForgottenWords {...{ running, ran, forgotten }} />}
       buttons={
         <Button

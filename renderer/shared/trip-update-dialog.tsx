@@ -10,7 +10,7 @@ import { Choice } from '../ui/fields/choice';
 import { DateField } from '../ui/fields/date-field';
 import { TextField } from '../ui/fields/text-field';
 import { DialogForm, useDialogSave } from '../ui/page/dialog-form';
-import styles from './trip-update-dialog.module.css';
+import layout from '../ui/page/layout.module.css';
 
 interface TripUpdateDialogProps {
   readonly trip: Trip;
@@ -37,7 +37,7 @@ export function TripUpdateDialog({ trip, startsWith, others, onClose }: TripUpda
         if (on !== null) saving.save({ tripId: trip.id, kind, on, note, ofWholePackage });
       }}
       onClose={onClose}
-      className={styles['form']}
+      className={layout['stack']}
     >
       <Choice
         label="What happened"

@@ -12,6 +12,7 @@ import { BenchVerdict } from './bench-verdict';
 import { ProjectAction } from './project-action';
 import { FirstProject, ProjectCard } from './project-card';
 import { benchOf, benchSummary, GROUP_WORDS } from './bench-groups';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from './bench.module.css';
 
 /** What to work on now, and how all the other projects are doing. */
@@ -49,7 +50,7 @@ export function BenchPage() {
         {groups.map(({ situation, projects }) => (
           <section
             key={situation}
-            className={classes(styles['group'], projects.length > 1 && styles['wideGroup'])}
+            className={classes(layout['stack'], projects.length > 1 && styles['wideGroup'])}
             aria-labelledby={`group-${situation}`}
           >
             <h2 id={`group-${situation}`} className={styles['groupName']}>

@@ -7,6 +7,7 @@ import { checkInWords, lastUpdateWords } from '#renderer/text/trip-words';
 import { Button } from '#renderer/ui/page/button';
 import { useDisplay } from '#renderer/ui/base/display';
 import { TripUpdateDialog } from '#renderer/shared/trip-update-dialog';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from './bench.module.css';
 
 interface CheckInProps {
@@ -28,7 +29,7 @@ export function CheckIn({ glances, silentDays, on }: CheckInProps) {
   const packages = packagesToCheckOn(glances, silentDays, on);
   if (packages.length === 0) return null;
   return (
-    <section className={styles['group']} aria-labelledby="check-in">
+    <section className={layout['stack']} aria-labelledby="check-in">
       <h2 id="check-in" className={styles['groupName']}>
         Check in with
       </h2>
@@ -40,7 +41,7 @@ export function CheckIn({ glances, silentDays, on }: CheckInProps) {
                 <Link to={`/sent-out/${one.trip.contactId}`}>{one.trip.withWhom}</Link> has{' '}
                 {one.projects.join(', ')}
               </p>
-              <p className={styles['alert']}>{capitalized(checkInWords(one.reason))}</p>
+              <p className={layout['alert']}>{capitalized(checkInWords(one.reason))}</p>
               <p className={styles['line']}>Last: {lastUpdateWords(one.trip, locale, on)}</p>
             </div>
             <Button isSmall onClick={() => setUpdated(one)}>

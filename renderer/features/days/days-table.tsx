@@ -6,6 +6,7 @@ import { daysAwayWords } from '#renderer/text/trip-words';
 import { useDisplay } from '#renderer/ui/base/display';
 import { weekWords } from './scale-head';
 import type { ProjectRow } from './calendar-rows';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from './words.module.css';
 
 interface DaysTableProps {
@@ -20,7 +21,7 @@ export function DaysTable({ rows, weeks, on }: DaysTableProps) {
   const day = (date: CalendarDate | null | undefined) =>
     date === null || date === undefined ? '' : weekdayWords(date, locale, on);
   return (
-    <details className={styles['asTable']}>
+    <details className={layout['fold']}>
       <summary>Show as a table</summary>
       <div className={styles['tables']}>
         <table className={styles['table']}>

@@ -18,6 +18,7 @@ import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { SeamLine } from './seam-line';
 import { currentStop, stageInTheWay, stopsOf } from './stage-line';
 import { needleWords, stopName } from './stop-words';
+import layout from '#renderer/ui/page/layout.module.css';
 import styles from './line-up.module.css';
 
 /** One project: drawn and named at the left, its stages as a line of stitches, its due day at the right. */
@@ -126,7 +127,7 @@ function StepButtons({ projectName, names, stop, isBusy, onMove }: StepButtonsPr
 
 function StatusLines({ lines }: { readonly lines: readonly StatusLine[] }) {
   return lines.map((line) => (
-    <p key={line.text} className={classes(styles['status'], line.isAlert && styles['alert'])}>
+    <p key={line.text} className={classes(layout['quiet'], line.isAlert && layout['alert'])}>
       {line.text}
     </p>
   ));

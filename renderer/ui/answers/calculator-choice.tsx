@@ -1,6 +1,7 @@
 import { calculators, calculatorsForStage } from '#core/calculators/registry';
 import type { StageKind } from '#core/domain/stage-kinds';
 import { Checkbox } from '../fields/checkbox';
+import layout from '../page/layout.module.css';
 import styles from './calculator-choice.module.css';
 
 interface CalculatorChoiceProps {
@@ -21,7 +22,7 @@ export function CalculatorChoice({ kind, chosen, onChange }: CalculatorChoicePro
     onChange(next.join() === usual.join() ? null : next);
   };
   return (
-    <details className={styles['choice']}>
+    <details className={layout['fold']}>
       <summary>Calculators: {chosen === null ? 'the usual ones' : `${String(chosen.length)} chosen`}</summary>
       <div className={styles['list']}>
         {calculators.map(({ name, title }) => (

@@ -7,13 +7,15 @@ import type { PrintRuns } from '#core/domain/stash';
 import { formatLength } from '#core/units/format-length';
 import { lengthFromUnits } from '#core/units/length';
 import { sizeWords } from '#renderer/text/size-words';
-import { frameFabric, type LayoutPatch } from './cut-layout-frame';
+import { type FabricFrame, frameFabric, type LayoutPatch } from './cut-layout-frame';
 import { Break, Cuts, PrintArrow, Rests, StepNumbers } from './cut-layout-parts';
 import { Patches } from './cut-layout-patches';
 import { patchAfterKey, patchUnder } from './cut-layout-walk';
 import { DimensionLine } from './dimension-line';
+import { classes } from '../base/classes';
 import { useDisplay } from '../base/display';
 import { Typeset } from '../answers/typeset';
+import drawing from './drawing.module.css';
 import styles from './cut-layout.module.css';
 
 export interface CutLayoutProps {
@@ -54,31 +56,11 @@ export function CutLayout(props: CutLayoutProps) {
   const placed = useMemo(() => placedPatches(tree), [tree]);
   const ownSteps = useMemo(() => cutSteps(tree), [tree]);
   const steps = props.steps ?? ownSteps;
-  const [current, setCurrent] = useState<number | null>(null);
   const { length: display } = useDisplay();
   const size = (units: number) => formatLength(lengthFromUnits(Math.round(units)), display);
-  const goTo = (next: number | null) => {
-    if (next === current) return;
-    setCurrent(next);
-    const patch = next === null ? undefined : placed[next];
-    onSpotlight?.(patch === undefined ? null : patchAt(patch.patch).key);
-  };
-  const hearKey = (event: KeyboardEvent) => {
-    const next = patchAfterKey(placed, current, event.key);
-    if (next === undefined) return;
-    event.preventDefault();
-    goTo(next);
-  };
-  const hearMouse = (event: MouseEvent<SVGSVGElement>) => {
-    const box = event.currentTarget.getBoundingClientRect();
-    const pixels = frame.drawingWidth / box.width / frame.scale;
-    goTo(
-      patchUnder(placed, {
-        x: (event.clientY - box.top) * pixels - frame.toY(0) / frame.scale,
-        y: (event.clientX - box.left) * pixels - frame.toX(0) / frame.scale,
-      }),
-    );
-  };
+  const { current, goTo, onKeyDown, onMouseMove } = usePatchWalk(placed, frame, (patch) =>
+    onSpotlight?.(patch === null ? null : patchAt(patch.patch).key),
+  );
   const isStill = onSpotlight === undefined;
   return (
     <figure className={styles['figure']}>
@@ -87,17 +69,17 @@ export function CutLayout(props: CutLayoutProps) {
         aria-label={isStill ? title : `${title}. The arrow keys go from patch to patch.`}
         tabIndex={isStill ? undefined : 0}
         className={styles['fabric']}
-        onKeyDown={isStill ? undefined : hearKey}
+        onKeyDown={isStill ? undefined : onKeyDown}
         onBlur={isStill ? undefined : () => goTo(null)}
         onMouseLeave={isStill ? undefined : () => goTo(null)}
       >
         <svg
-          className={styles['drawing']}
+          className={drawing['drawing']}
           width={frame.drawingWidth}
           height={frame.drawingHeight}
           viewBox={`0 0 ${String(frame.drawingWidth)} ${String(frame.drawingHeight)}`}
           aria-hidden="true"
-          onMouseMove={isStill ? undefined : hearMouse}
+          onMouseMove={isStill ? undefined : onMouseMove}
         >
           <Rests tree={tree} frame={frame} swatch={props.swatch} sizeOf={(one) => sizeWords(one, display)} />
           <Patches
@@ -120,7 +102,7 @@ export function CutLayout(props: CutLayoutProps) {
         </svg>
       </div>
       {!isStill && (
-        <figcaption className={styles['caption']} aria-live="polite">
+        <figcaption className={classes(drawing['caption'], styles['caption'])} aria-live="polite">
           <Typeset
             text={captionOf(current === null ? undefined : placed[current], steps, patchAt, size) ?? ' '}
           />
@@ -128,6 +110,37 @@ export function CutLayout(props: CutLayoutProps) {
       )}
     </figure>
   );
+}
+
+/** The patch under the mouse, or the one that the arrow keys are at. */
+function usePatchWalk(
+  placed: readonly PlacedPatch[],
+  frame: FabricFrame,
+  onChange: (patch: PlacedPatch | null) => void,
+) {
+  const [current, setCurrent] = useState<number | null>(null);
+  const goTo = (next: number | null) => {
+    if (next === current) return;
+    setCurrent(next);
+    onChange(next === null ? null : (placed[next] ?? null));
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    const next = patchAfterKey(placed, current, event.key);
+    if (next === undefined) return;
+    event.preventDefault();
+    goTo(next);
+  };
+  const onMouseMove = (event: MouseEvent<SVGSVGElement>) => {
+    const box = event.currentTarget.getBoundingClientRect();
+    const unitsPerPixel = frame.drawingWidth / box.width / frame.scale;
+    goTo(
+      patchUnder(placed, {
+        x: (event.clientY - box.top) * unitsPerPixel - frame.toY(0) / frame.scale,
+        y: (event.clientX - box.left) * unitsPerPixel - frame.toX(0) / frame.scale,
+      }),
+    );
+  };
+  return { current, goTo, onKeyDown, onMouseMove };
 }
 
 /** `B, 2½ × 4½ in, for Autumn ring: strip 3, 10 in from the near end, 5 in from the upper edge` */

@@ -5,6 +5,7 @@ import { type DiagramFrame, dimensionOffset, frameDiagram } from './diagram-fram
 import { DimensionLine } from './dimension-line';
 import { useDisplay } from '../base/display';
 import { HaloText } from './halo-text';
+import drawing from './drawing.module.css';
 import styles from './diagram.module.css';
 
 interface DiagramViewProps {
@@ -33,7 +34,7 @@ export function DiagramView({ diagram, maxWidth = 640, maxHeight = 520 }: Diagra
   return (
     <figure className={styles['figure']}>
       <svg
-        className={styles['drawing']}
+        className={drawing['drawing']}
         role="img"
         aria-label={diagram.title}
         width={frame.width}
@@ -44,7 +45,7 @@ export function DiagramView({ diagram, maxWidth = 640, maxHeight = 520 }: Diagra
           <Part key={index} part={part} frame={frame} />
         ))}
       </svg>
-      <figcaption className={styles['caption']}>{diagram.title}, drawn to scale</figcaption>
+      <figcaption className={drawing['caption']}>{diagram.title}, drawn to scale</figcaption>
       {used.length > 0 && (
         <ul className={styles['legend']}>
           {used.map((tone) => (

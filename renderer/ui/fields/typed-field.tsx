@@ -27,55 +27,18 @@ interface Reading<Value> {
  * A field whose typed text becomes a value on Enter or when the field is left. Text that cannot be read stays as typed, with the
  * problem below it; Escape brings back the last value.
  */
-export function TypedField<Value>({
-  value,
-  onCommit,
-  unit,
-  placeholder,
-  autoFocus = false,
-  format,
-  read,
-  emptyProblem,
-  inputMode = 'text',
-  ...frame
-}: TypedFieldProps<Value> & Reading<Value>) {
+export function TypedField<Value>(props: TypedFieldProps<Value> & Reading<Value>) {
+  const { value, onCommit, unit, placeholder, autoFocus = false, inputMode = 'text' } = props;
+  const { format, read, emptyProblem, ...frame } = props;
   const input = useRef<HTMLInputElement>(null);
-  const [draft, setDraft] = useState<string | null>(null);
-  const [ownProblem, setOwnProblem] = useState<string | null>(null);
+  const isOptional = props.isOptional === true;
+  const typed = useTypedText({ value, onCommit, format, read, emptyProblem }, isOptional);
   // React focuses the field before its dialog is open. The dialog looks for the attribute when it opens, so it is set as well.
   useLayoutEffect(() => {
     if (input.current !== null) input.current.autofocus = autoFocus;
   }, [autoFocus]);
-  const shown = draft ?? (value === null ? '' : format(value));
-
-  const take = (taken: Value | null): boolean => {
-    setDraft(null);
-    setOwnProblem(null);
-    if (taken !== value) onCommit(taken);
-    return true;
-  };
-  const refuse = (words: string): boolean => {
-    afterPress(() => setOwnProblem(words));
-    return false;
-  };
-  const commit = (): boolean => {
-    if (shown.trim() === '') return frame.isOptional === true ? take(null) : refuse(emptyProblem);
-    if (draft === null) return true;
-    const result = read(draft);
-    return result.ok ? take(result.value) : refuse(result.error);
-  };
-  useFormField({ commit, focus: () => input.current?.focus() });
-  const type = (text: string) => {
-    setDraft(text);
-    // A problem disappears as soon as the text can be read. A new one appears only when the field is left.
-    if (ownProblem !== null && (read(text).ok || text.trim() === '')) setOwnProblem(null);
-  };
-  const putBack = () => {
-    setDraft(null);
-    setOwnProblem(null);
-  };
-
-  const problem = ownProblem ?? (draft === null ? (frame.problem ?? null) : null);
+  useFormField({ commit: typed.commit, focus: () => input.current?.focus() });
+  const problem = typed.problem ?? (typed.isTyped ? null : (props.problem ?? null));
   return (
     <Field {...frame} problem={problem}>
       {({ inputId, describedBy }) => (
@@ -84,7 +47,7 @@ export function TypedField<Value>({
             ref={input}
             id={inputId}
             className={classes(styles['input'], styles['short'])}
-            value={shown}
+            value={typed.text}
             placeholder={placeholder}
             inputMode={inputMode}
             autoComplete="off"
@@ -92,21 +55,21 @@ export function TypedField<Value>({
             autoFocus={autoFocus}
             aria-describedby={describedBy}
             aria-invalid={problem !== null}
-            aria-required={frame.isOptional !== true}
-            onChange={(event) => type(event.target.value)}
+            aria-required={!isOptional}
+            onChange={(event) => typed.type(event.target.value)}
             // Typing replaces the proposed value.
             onFocus={(event) => {
               if (autoFocus) event.target.select();
             }}
             onBlur={() => {
-              if (draft !== null) commit();
+              if (typed.isTyped) typed.commit();
             }}
             onKeyDown={(event) => {
-              if (event.key === 'Enter') commit();
-              if (event.key === 'Escape' && draft !== null) {
+              if (event.key === 'Enter') typed.commit();
+              if (event.key === 'Escape' && typed.isTyped) {
                 event.stopPropagation();
                 event.preventDefault();
-                putBack();
+                typed.putBack();
               }
             }}
           />
@@ -115,4 +78,40 @@ export function TypedField<Value>({
       )}
     </Field>
   );
+}
+
+type TypedText<Value> = Pick<TypedFieldProps<Value>, 'value' | 'onCommit'> &
+  Omit<Reading<Value>, 'inputMode'>;
+
+/** The typed text of a field, from the first key to the value that is read from it. */
+function useTypedText<Value>(field: TypedText<Value>, isOptional: boolean) {
+  const { value, onCommit, format, read, emptyProblem } = field;
+  const [draft, setDraft] = useState<string | null>(null);
+  const [problem, setProblem] = useState<string | null>(null);
+  const text = draft ?? (value === null ? '' : format(value));
+  const putBack = () => {
+    setDraft(null);
+    setProblem(null);
+  };
+  const accept = (accepted: Value | null): boolean => {
+    putBack();
+    if (accepted !== value) onCommit(accepted);
+    return true;
+  };
+  const refuse = (words: string): boolean => {
+    afterPress(() => setProblem(words));
+    return false;
+  };
+  const commit = (): boolean => {
+    if (text.trim() === '') return isOptional ? accept(null) : refuse(emptyProblem);
+    if (draft === null) return true;
+    const result = read(draft);
+    return result.ok ? accept(result.value) : refuse(result.error);
+  };
+  const type = (next: string) => {
+    setDraft(next);
+    // A problem disappears as soon as the text can be read. A new one appears only when the field is left.
+    if (problem !== null && (read(next).ok || next.trim() === '')) setProblem(null);
+  };
+  return { text, problem, isTyped: draft !== null, commit, type, putBack };
 }

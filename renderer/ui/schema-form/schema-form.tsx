@@ -16,6 +16,7 @@ import {
   startingVariant,
   type SchemaFieldProps,
 } from './schema-values';
+import layout from '../page/layout.module.css';
 import styles from './schema-form.module.css';
 
 interface SchemaFormProps {
@@ -43,7 +44,7 @@ export function SchemaForm({ schema, value, onChange, problems = [], fallbacks, 
     <>
       <Fields {...drawn} fields={shown.filter((one) => !one.field.isSeldom)} />
       {seldom.length > 0 && (
-        <details className={styles['seldom']} open={isNeeded}>
+        <details className={classes(layout['fold'], styles['seldom'])} open={isNeeded}>
           <summary>Rarely changed</summary>
           <Fields {...drawn} fields={seldom} />
         </details>
