@@ -1,4 +1,4 @@
-import type { LeftoversOfSide } from '#core/domain/stash-insight';
+import type { LeftoversOfSide } from '#core/domain/stash-numbers';
 import { lengthFromInches, lengthFromUnits, type Length, UNITS_PER_MILLIMETER } from '#core/units/length';
 import type { UnitSystem } from '#core/units/unit-system';
 

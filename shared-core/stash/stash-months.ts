@@ -1,4 +1,4 @@
-import type { StashMonth } from '#core/domain/stash-insight';
+import type { StashMonth } from '#core/domain/stash-numbers';
 import { calendarDateParts, type CalendarDate } from '#core/units/calendar-date';
 import { roundDownTo } from '#core/units/rounding';
 

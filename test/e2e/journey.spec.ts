@@ -226,7 +226,7 @@ async function findEverything(page: Page): Promise<void> {
   for (const stage of STAGES) {
     await expect(leaf.getByRole('listitem').filter({ hasText: `${stage}: done` })).toHaveCount(1);
   }
-  await expect(leaf.getByRole('listitem').filter({ hasText: 'Quilting, sent out: sent out' })).toHaveCount(1);
+  await expect(leaf.getByRole('listitem').filter({ hasText: 'Quilting, sent out: sent to the quilter' })).toHaveCount(1);
 
   await openStage(page, PROJECT, 'Piece the top');
   await expect(answer(page)).toHaveText('3 7/8 in');
