@@ -7,11 +7,7 @@ export function readStashFile(text: string, currency: CurrencyCode): StashFile {
   const read = stashFile.safeParse(parsed(text));
   if (!read.success) {
     const [issue] = read.error.issues;
-    throw new TableRefused({
-      why: 'not-a-stash-file',
-      at: placeWords(issue?.path ?? []),
-      expected: issue?.message ?? '',
-    });
+    throw new TableRefused({ why: 'not-a-stash-file', at: placeWords(issue?.path ?? []) });
   }
   if (read.data.currency !== currency) {
     throw new TableRefused({ why: 'other-currency', found: read.data.currency, expected: currency });

@@ -29,7 +29,9 @@ export function tableRefusalWords(refusal: TableRefusal): string {
     case 'not-json':
       return `The file can’t be read past line ${String(refusal.line)}, column ${String(refusal.column)}.`;
     case 'not-a-stash-file':
-      return `This isn’t a stash file${refusal.at === '' ? '' : ` (at “${refusal.at}”)`}. Expected: ${refusal.expected}.`;
+      return refusal.at === ''
+        ? 'This isn’t a stash file.'
+        : `This isn’t a stash file that Ringbound can read: look at “${refusal.at}”.`;
     case 'other-currency':
       return `This stash is in ${refusal.found}, and your workshop uses ${refusal.expected}.`;
     default:

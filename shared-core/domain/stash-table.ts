@@ -95,7 +95,7 @@ export type TableRefusal =
   | { readonly why: 'too-many-lines'; readonly most: number }
   | { readonly why: 'too-many-columns'; readonly line: number; readonly most: number }
   | { readonly why: 'not-json'; readonly line: number; readonly column: number }
-  | { readonly why: 'not-a-stash-file'; readonly at: string; readonly expected: string }
+  | { readonly why: 'not-a-stash-file'; readonly at: string }
   | { readonly why: 'other-currency'; readonly found: string; readonly expected: string };
 
 const source = z.union([

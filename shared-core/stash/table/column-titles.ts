@@ -1,28 +1,28 @@
-import { type StashColumn, stashColumn, type TableMapping } from '#core/domain/stash-table';
+import { type StashColumn, stashColumnSchema, type TableMapping } from '#core/domain/stash-table';
 
 /** The title a column is written with, and others that are read as it. */
 const TITLES: Readonly<Record<StashColumn, readonly [string, ...string[]]>> = {
-  'fabric-number': ['Fabric no.', 'fabric number', 'fabric id'],
+  'fabric-number': ['Fabric no.', 'fabric number'],
   name: ['Name', 'fabric', 'fabric name', 'title'],
   print: ['Print', 'pattern', 'design', 'motif'],
   'color-words': ['Color words', 'color', 'colors', 'colour', 'colours'],
   fiber: ['Fiber', 'fibre', 'material', 'content'],
-  direction: ['Print runs', 'direction', 'directional'],
+  direction: ['Print direction', 'direction', 'print runs', 'directional'],
   'fabric-width': ['Usable width', 'width of fabric', 'fabric width', 'wof', 'bolt width'],
   washed: ['Washed', 'prewashed', 'pre-washed'],
-  supplier: ['Supplier', 'shop', 'store', 'from', 'bought at', 'bought from'],
-  place: ['Place', 'lies', 'shelf', 'bin', 'location', 'where'],
-  swatch: ['Swatch', 'hex', 'color code'],
+  supplier: ['Shop', 'supplier', 'store', 'from', 'bought at', 'bought from'],
+  place: ['Stored in', 'place', 'shelf', 'bin', 'location', 'where'],
+  swatch: ['Swatch', 'color code'],
   notes: ['Notes', 'note', 'remarks', 'comment', 'comments'],
-  'piece-number': ['Piece no.', 'piece number', 'piece id'],
+  'piece-number': ['Piece no.', 'piece number'],
   kind: ['Kind', 'what it is', 'type', 'cut'],
-  'kind-name': ['Kind called', 'kind name'],
+  'kind-name': ['Kind name', 'kind called'],
   size: ['Size', 'amount', 'quantity', 'yardage', 'how much', 'dimensions'],
   'piece-width': ['Piece width', 'width', 'across'],
   'piece-length': ['Piece length', 'length', 'along'],
   'unit-length': ['Length of one', 'length each'],
-  'piece-place': ['Piece lies', 'piece place'],
-  'piece-print': ['Print lies', 'print of the piece'],
+  'piece-place': ['Piece stored in', 'piece place', 'piece lies'],
+  'piece-print': ['Print of piece', 'print of the piece', 'print lies'],
   cost: ['Cost', 'price', 'paid', 'what it cost', 'value'],
   'bought-on': ['Bought on', 'date', 'bought', 'purchased', 'date bought', 'purchase date'],
 };
@@ -32,7 +32,9 @@ export function columnTitle(column: StashColumn): string {
 }
 
 const KNOWN = new Map(
-  stashColumn.options.flatMap((column) => TITLES[column].map((title) => [normal(title), column] as const)),
+  stashColumnSchema.options.flatMap((column) =>
+    TITLES[column].map((title) => [normal(title), column] as const),
+  ),
 );
 
 /** What each title says, by the names we know; the first that says a thing says it, others are left out. */
