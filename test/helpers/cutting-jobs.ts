@@ -56,7 +56,7 @@ export function job(
     patches,
     table: { rulerLength: 24 * INCH, matLength: 35 * INCH, mayFold: true },
     keep: { shortSide: 3 * INCH, longSide: 6 * INCH },
-    objectives: [],
+    wishes: [],
     ...changes,
   };
 }

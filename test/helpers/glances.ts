@@ -1,5 +1,5 @@
 import type { ProjectGlance, StageGlance, Trip } from '#core/contract/projects';
-import { contactId, packageId, projectId, stageId, tripId } from '#core/domain/ids';
+import { contactIdSchema, packageIdSchema, projectIdSchema, stageIdSchema, tripIdSchema } from '#core/domain/ids';
 import type { StageState } from '#core/domain/stage';
 import { tripWith } from '#core/domain/trip';
 import { calendarDate } from '#core/units/calendar-date';
@@ -33,10 +33,10 @@ export function glance({
   heldUpBy = '',
   trip: journey,
 }: GlanceSketch): ProjectGlance {
-  const project = projectId.parse(uuid());
+  const project = projectIdSchema.parse(uuid());
   const current = states.findIndex((state) => state !== 'done' && state !== 'skipped');
   const stages = states.map((state, position): StageGlance => ({
-    id: stageId.parse(uuid()),
+    id: stageIdSchema.parse(uuid()),
     projectId: project,
     position,
     kind: 'other',
@@ -69,7 +69,7 @@ export function glance({
     trips:
       journey === undefined
         ? []
-        : [{ ...EMPTY_TRIP, ...journey, id: tripId.parse(uuid()), stageId: away.id, projectId: project }],
+        : [{ ...EMPTY_TRIP, ...journey, id: tripIdSchema.parse(uuid()), stageId: away.id, projectId: project }],
     swatches: [],
     costMinor: 0,
   };
@@ -82,8 +82,8 @@ export function trip(days: { readonly promisedOn?: string; readonly backOn?: str
 
 const EMPTY_TRIP = {
   ...tripWith('Tansy Quill'),
-  contactId: contactId.parse(uuid()),
-  packageId: packageId.parse(uuid()),
+  contactId: contactIdSchema.parse(uuid()),
+  packageId: packageIdSchema.parse(uuid()),
   packing: [],
   events: [],
 };

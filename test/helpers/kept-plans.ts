@@ -1,16 +1,16 @@
-import type { KeptPlan, KeptTree } from '#core/domain/cutting-plan';
+import type { KeptPlan, CutTree } from '#core/domain/cutting-plan';
 import { type CuttingLine, STARTING_TABLE } from '#core/domain/cutting-setup';
 import type { FabricPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
 import { lengthFromInches as inches } from '#core/units/length';
 
-const rest = (width: number, height: number, use: 'leftover' | 'scrap' | 'margin'): KeptTree => ({
+const rest = (width: number, height: number, use: 'leftover' | 'scrap' | 'margin'): CutTree => ({
   ...{ kind: 'rest', width: inches(width), height: inches(height), use },
 });
-const patches = (patch: number, width: number, height: number, count: number): readonly KeptTree[] =>
+const patches = (patch: number, width: number, height: number, count: number): readonly CutTree[] =>
   Array.from({ length: count }, () => ({
     ...{ kind: 'patch', width: inches(width), height: inches(height), patch, turned: false },
   }));
-const along = (height: number, ...parts: readonly KeptTree[]): KeptTree => ({
+const along = (height: number, ...parts: readonly CutTree[]): CutTree => ({
   ...{ kind: 'split', direction: 'along', width: inches(42), height: inches(height), parts },
 });
 
@@ -32,7 +32,7 @@ export function planOnTwoYards({ projects, stageId, fabricId, pieceId }: PlanFor
     ...{ id, projectId, source: { stageId, calculator: 'top' }, fabric: 'Rust' },
     ...{ width: inches(width), length: inches(3.5), count, mayTurn: false },
   });
-  const parts: readonly KeptTree[] = [
+  const parts: readonly CutTree[] = [
     rest(42, 0.5, 'margin'),
     along(3.5, ...patches(0, 3.5, 3.5, 12)),
     along(3.5, ...patches(0, 3.5, 3.5, 4), ...patches(1, 5, 3.5, 4), rest(8, 3.5, 'leftover')),

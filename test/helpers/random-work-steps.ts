@@ -1,10 +1,10 @@
 import type { StoreChannelName } from '#core/contract/channels';
 import { pieceKindSchema } from '#core/domain/stash';
-import { stageState } from '#core/domain/stage';
-import { workMeasure } from '#core/domain/clock';
+import { stageStateSchema } from '#core/domain/stage';
+import { workMeasureSchema } from '#core/domain/clock';
 import { nameAlone } from '#core/domain/contact';
 import { STARTING_PLANS } from '#core/domain/starting-plans';
-import { tripEventKind, tripWith } from '#core/domain/trip';
+import { tripEventKindSchema, tripWith } from '#core/domain/trip';
 import { readWorkshop } from '#main/store/workshop/workshop';
 import type { Deed } from './random-work-deed';
 import { fabricDetails, inches, projectDetails, TINY_PNG, TODAY, type TestWorkshop } from './workshop';
@@ -80,7 +80,10 @@ const work = (deed: Deed): Given => ({
     done:
       deed.pick[1] % 2 === 0
         ? null
-        : { what: workMeasure.options[deed.pick[2] % workMeasure.options.length], amount: 1 + deed.amount },
+        : {
+            what: workMeasureSchema.options[deed.pick[2] % workMeasureSchema.options.length],
+            amount: 1 + deed.amount,
+          },
     note: nameOf(deed),
   },
 });
@@ -106,7 +109,7 @@ export const steps: readonly UnvalidatedStep[] = [
   step('project:archive', ['projectId'], (deed) => ({ archived: deed.amount % 2 === 0 })),
   step('project:delete', ['projectId'], () => ({})),
   step('stage:move', ['stageId'], (deed) => ({
-    to: stageState.options[deed.amount % stageState.options.length],
+    to: stageStateSchema.options[deed.amount % stageStateSchema.options.length],
     ...(deed.pick[1] % 2 === 0 ? { passGateWhy: 'A practice piece' } : {}),
   })),
   step('stage:change', ['stageId'], (deed) => ({
@@ -122,32 +125,32 @@ export const steps: readonly UnvalidatedStep[] = [
   })),
   step('stage:repeat', ['stageId'], () => ({})),
   step('stage:reorder', ['stageId'], (deed) => ({ position: deed.amount % 9 })),
-  step('stage:remove', ['stageId'], () => ({})),
+  step('stage:delete', ['stageId'], () => ({})),
   step('stage:set-up', ['stageId'], (deed) => ({
     isBeside: deed.amount % 2 === 0,
     calculators: deed.pick[1] % 2 === 0 ? null : ['backing'],
   })),
-  step('project:stand-at', ['projectId', 'stageId'], () => ({})),
-  step('project:stand-at', ['projectId'], () => ({ stageId: null })),
+  step('project:move-to-stage', ['projectId', 'stageId'], () => ({})),
+  step('project:move-to-stage', ['projectId'], () => ({ stageId: null })),
   step('project:follow-plan', ['projectId'], (deed) => ({
     stagePlanId: STARTING_PLANS[deed.amount % STARTING_PLANS.length]?.id,
   })),
   step('checklist:add', ['stageId'], (deed) => ({ text: nameOf(deed), isGate: deed.amount % 2 === 0 })),
   step('checklist:tick', ['checklistItemId'], (deed) => ({ ticked: deed.amount % 3 > 0 })),
-  step('checklist:remove', ['checklistItemId'], () => ({})),
+  step('checklist:delete', ['checklistItemId'], () => ({})),
   step('photo:add', ['stageId'], (deed) => ({ bytes: TINY_PNG, caption: nameOf(deed) })),
-  step('photo:remove', ['photoId'], () => ({})),
+  step('photo:delete', ['photoId'], () => ({})),
   step('trip:add', ['stageId'], trip),
   step('trip:change', ['tripId'], trip),
-  step('trip:remove', ['tripId'], () => ({})),
+  step('trip:delete', ['tripId'], () => ({})),
   step('trip:send', ['stageId'], trip),
-  step('trip:tell', ['tripId'], (deed) => ({
-    kind: tripEventKind.options[deed.amount % tripEventKind.options.length],
+  step('trip:add-event', ['tripId'], (deed) => ({
+    kind: tripEventKindSchema.options[deed.amount % tripEventKindSchema.options.length],
     on: TODAY,
     note: nameOf(deed),
     ofWholePackage: deed.pick[1] % 2 === 0,
   })),
-  step('trip:untell', ['tripEventId'], () => ({})),
+  step('trip:delete-event', ['tripEventId'], () => ({})),
   step('trip:pack', ['tripId'], (deed) => ({ packing: [{ text: nameOf(deed), isPacked: true }] })),
   step('clock:start', ['stageId'], () => ({})),
   step('clock:start', ['stageId'], () => ({})),
@@ -157,12 +160,12 @@ export const steps: readonly UnvalidatedStep[] = [
   },
   step('work:add', ['stageId'], work),
   step('work:change', ['workId'], work),
-  step('work:remove', ['workId'], () => ({})),
-  step('contact:keep', [], (deed) => ({ contactId: null, details: nameAlone(nameOf(deed), 'other') })),
-  step('contact:keep', ['contactId'], (deed) => ({ details: nameAlone(nameOf(deed), 'longarm') })),
-  step('contact:remove', ['contactId'], () => ({})),
-  step('stage-plan:keep', [], (deed) => ({ stagePlanId: null, ...plan(deed) })),
-  step('stage-plan:keep', ['stagePlanId'], plan),
+  step('work:delete', ['workId'], () => ({})),
+  step('contact:save', [], (deed) => ({ contactId: null, details: nameAlone(nameOf(deed), 'other') })),
+  step('contact:save', ['contactId'], (deed) => ({ details: nameAlone(nameOf(deed), 'longarm') })),
+  step('contact:delete', ['contactId'], () => ({})),
+  step('stage-plan:save', [], (deed) => ({ stagePlanId: null, ...plan(deed) })),
+  step('stage-plan:save', ['stagePlanId'], plan),
   step('stage-plan:delete', ['stagePlanId'], () => ({})),
   step('fabric:create', [], fabric),
   step('fabric:change', ['fabricId'], fabric),
@@ -186,10 +189,10 @@ export const steps: readonly UnvalidatedStep[] = [
     },
   },
   step('place:delete', ['placeId'], () => ({})),
-  step('piece:lie', ['pieceId'], (deed) => ({ path: placeOf(deed) })),
+  step('piece:store-in', ['pieceId'], (deed) => ({ path: placeOf(deed) })),
   step('piece:set-print', ['pieceId'], ({ amount }) => ({ runs: amount % 2 === 0 ? 'along' : 'across' })),
-  step('kind:keep', ['kindId'], kind),
-  step('kind:keep', [], (deed) => ({ kindId: null, ...kind(deed) })),
+  step('kind:save', ['kindId'], kind),
+  step('kind:save', [], (deed) => ({ kindId: null, ...kind(deed) })),
   step('kind:delete', ['kindId'], () => ({})),
   step('ledger:set-aside', ['pieceId', 'projectId'], (deed) => ({
     ...someFabric(deed),
@@ -207,7 +210,7 @@ export const steps: readonly UnvalidatedStep[] = [
     on: TODAY,
     note: '',
   })),
-  step('ledger:take-back', ['bookingId'], () => ({ on: TODAY })),
+  step('ledger:undo', ['bookingId'], () => ({ on: TODAY })),
   {
     name: 'workshop:change',
     input: ({ context }, deed) => ({ workshop: { ...readWorkshop(context.store), name: nameOf(deed) } }),

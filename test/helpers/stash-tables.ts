@@ -1,7 +1,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import type { TableToRead } from '#core/domain/stash-table';
-import { answerInnerCall } from '#main/store/thread/main-process-calls';
+import { answerMainProcessCall } from '#main/store/thread/main-process-calls';
 import { temporaryFolder, type TestWorkshop } from './workshop';
 
 const AS_IT_IS = { encoding: 'utf-8', hasTitles: null, mapping: null, repeats: 'leave-out' } as const;
@@ -27,7 +27,7 @@ export function offered(
   file: string,
   changes: Partial<TableToRead> = {},
 ): { readonly table: TableToRead } {
-  const answer = answerInnerCall(context, 'inner:offer-table', { file });
+  const answer = answerMainProcessCall(context, 'main:offer-table', { file });
   if (!answer.ok) throw new Error(JSON.stringify(answer.error));
   const { token } = answer.value as { token: string };
   return { table: { source: { kind: 'file', token }, ...AS_IT_IS, ...changes } };
@@ -35,7 +35,7 @@ export function offered(
 
 /** The whole stash as the program writes it to a file. */
 export function exported({ context }: TestWorkshop, as: 'csv' | 'json'): string {
-  const answer = answerInnerCall(context, 'inner:export-stash', { as });
+  const answer = answerMainProcessCall(context, 'main:export-stash', { as });
   if (!answer.ok) throw new Error(JSON.stringify(answer.error));
   return answer.value as string;
 }

@@ -32,7 +32,7 @@ export function temporaryFolder(): string {
 }
 
 /** A clock that goes on by a second whenever it is asked, and identifiers in order. */
-export function countingSurroundings(): ClockAndIds {
+export function countingClockAndIds(): ClockAndIds {
   let [ticks, ids] = [0, 0];
   return {
     now: () => Date.UTC(2027, 1, 28, 9) + 1000 * (ticks += 1),
@@ -59,7 +59,7 @@ let blankFile: Uint8Array | undefined;
 
 function makeBlankFile(): Uint8Array {
   const file = pathOfNewWorkshop();
-  const opened = openContext({ file, programVersion: '0.0.0', isDemo: false }, countingSurroundings());
+  const opened = openContext({ file, programVersion: '0.0.0', isDemo: false }, countingClockAndIds());
   if (!opened.ok) throw new Error(JSON.stringify(opened.error));
   closeStore(opened.value.store);
   return fs.readFileSync(file);
@@ -80,7 +80,7 @@ export function pathOfNewWorkshop(): string {
 
 /** Opens a workshop on a real file, one laid down blank unless told. */
 export function openWorkshop(file = blankWorkshop()): TestWorkshop {
-  const opened = openContext({ file, programVersion: '0.0.0', isDemo: false }, countingSurroundings());
+  const opened = openContext({ file, programVersion: '0.0.0', isDemo: false }, countingClockAndIds());
   if (!opened.ok) throw new Error(JSON.stringify(opened.error));
   const context = opened.value;
   onTestFinished(() => closeStore(context.store));

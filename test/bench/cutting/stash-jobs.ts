@@ -32,7 +32,7 @@ export function stashJobs(): { readonly name: string; readonly job: CuttingJob }
       patches,
       table: { rulerLength: 24 * INCH, matLength: 35 * INCH, mayFold: true },
       keep: { shortSide: 3 * INCH, longSide: 6 * INCH },
-      objectives: [],
+      wishes: [],
     };
     return { name: `stash-${String(index + 1).padStart(2, '0')}`, job };
   });

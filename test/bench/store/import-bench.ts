@@ -26,10 +26,10 @@ export async function measureImport(folder: string): Promise<void> {
   const asked = {
     table: { source, encoding: 'utf-8', hasTitles: null, mapping: null, repeats: 'leave-out' },
   } as const;
-  const dryMs = await timed(() => started.value.call('table:read', asked));
+  const dryMs = await timed(() => started.value.call('table:preview', asked));
   let added = 0;
   const importMs = await timed(async () => {
-    const answer = await started.value.call('table:bring-in', asked);
+    const answer = await started.value.call('table:import', asked);
     if (!answer.ok) throw new Error(JSON.stringify(answer.error));
     added = answer.value.pieces;
   });

@@ -3,7 +3,7 @@ import { addDays, calendarDate } from '#core/units/calendar-date';
 import { insertRow, type WritableStore, writeTransaction } from '#main/store/base/handles';
 import { addPlannedStages } from '#main/store/projects/stages';
 import { projectColumns } from '#main/store/projects/project-rows';
-import { keepFirstIn } from '#main/store/ledger/cost-basis';
+import { storeFifoCost } from '#main/store/ledger/cost-basis';
 import { fabricColumns } from '#main/store/stash/fabric-rows';
 import { placeAt } from '#main/store/stash/places';
 import { closeStore, openStore } from '#main/store/opening/open-store';
@@ -24,7 +24,7 @@ const FIRST_DAY = calendarDate('2015-01-01');
 
 /** The same workshop every time: identifiers in order, chance from a fixed seed. */
 export function buildLargeWorkshop(file: string): void {
-  const opened = openStore(file, { surroundings: orderlySurroundings() });
+  const opened = openStore(file, { clockAndIds: orderlyClockAndIds() });
   if (!opened.ok) throw new Error(JSON.stringify(opened.error));
   const { database } = opened.value;
   database.pragma('synchronous = OFF');
@@ -34,7 +34,7 @@ export function buildLargeWorkshop(file: string): void {
     fillProjects(store);
     fillFabrics(store);
     fillLedger(store);
-    for (let fabric = 1; fabric <= SIZE.fabrics; fabric += 1) keepFirstIn(store, [fabric]);
+    for (let fabric = 1; fabric <= SIZE.fabrics; fabric += 1) storeFifoCost(store, [fabric]);
     database.exec('UPDATE current_change SET change_seq = NULL');
     // Nobody undoes this, and its record would be half the file.
     database.exec('DELETE FROM change_row');
@@ -55,7 +55,7 @@ export function seeded(seed: number): (below: number) => number {
   };
 }
 
-function orderlySurroundings(): ClockAndIds {
+function orderlyClockAndIds(): ClockAndIds {
   let [ids, ticks] = [0, 0];
   return {
     now: () => (ticks += 1000),
@@ -68,7 +68,7 @@ function fillProjects(store: WritableStore): void {
   const chance = seeded(1);
   for (let index = 0; index < SIZE.projects; index += 1) {
     const isArchived = index >= SIZE.openProjects;
-    const id = store.surroundings.newId();
+    const id = store.clockAndIds.newId();
     const dueOn = addDays(FIRST_DAY, 4_000 + chance(700));
     insertRow(store, 'project', {
       id,
@@ -90,7 +90,7 @@ function fillFabrics(store: WritableStore): void {
       print,
     });
     insertRow(store, 'fabric', {
-      id: store.surroundings.newId(),
+      id: store.clockAndIds.newId(),
       ...fabricColumns(details, placeAt(store, details.place)),
       created_at: index,
     });
@@ -105,7 +105,7 @@ function fillLedger(store: WritableStore): void {
     project: number | null,
     lines: readonly (readonly [number, string, number, number, number])[],
   ): void => {
-    const { newId, now } = store.surroundings;
+    const { newId, now } = store.clockAndIds;
     const booking = insertRow(store, 'booking', {
       id: newId(),
       fabric_seq: fabric,
@@ -127,7 +127,7 @@ function fillLedger(store: WritableStore): void {
   };
   const piece = (fabric: number, kind: string, width: number): number =>
     insertRow(store, 'fabric_piece', {
-      id: store.surroundings.newId(),
+      id: store.clockAndIds.newId(),
       fabric_seq: fabric,
       kind,
       width: inches(width),

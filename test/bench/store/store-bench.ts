@@ -4,7 +4,7 @@ import path from 'node:path';
 import { performance } from 'node:perf_hooks';
 import Database from 'better-sqlite3';
 import type { ChannelInput, StoreChannelName } from '#core/contract/channels';
-import { stashGrouping } from '#core/domain/stash-filter';
+import { stashGroupingSchema } from '#core/domain/stash-filter';
 import { calendarDate } from '#core/units/calendar-date';
 import { startStore, type StoreClient } from '#main/store/thread/store-client';
 import { measureImport } from './import-bench';
@@ -108,9 +108,9 @@ async function measureWholeWorkshop(client: StoreClient): Promise<void> {
     moves: { dues: [], promises: [] },
   }));
   await series(client, 'shopping list', 'shopping:list', () => ({}));
-  print('insight: the first look', { ms: round(await timed(() => client.call('stash:insight', {}))) });
-  await series(client, 'insight', 'stash:insight', () => ({}));
-  for (const by of stashGrouping.options) {
+  print('insight: the first look', { ms: round(await timed(() => client.call('stash:numbers', {}))) });
+  await series(client, 'insight', 'stash:numbers', () => ({}));
+  for (const by of stashGroupingSchema.options) {
     await series(client, `groups by ${by}`, 'fabric:groups', () => ({ by, search: '' }));
   }
   const price = { length: inches(36), atLeast: 100, atMost: 2_000 };

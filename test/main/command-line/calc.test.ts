@@ -61,7 +61,7 @@ describe('the calculators on the command line', { timeout: 60_000 }, () => {
           'Fabric to buy: 3¼ yd (exactly 116 in)',
           expect.any(String),
           expect.any(String),
-          'Backing, cut: 58 × 73 in',
+          'Cut size of the backing: 58 × 73 in',
           expect.any(String),
         ],
       },
@@ -76,7 +76,7 @@ describe('the calculators on the command line', { timeout: 60_000 }, () => {
     });
   });
 
-  it('take every field that is left out from the starter project', () => {
+  it('take every field that is left out from the sample project', () => {
     const { status, stdout } = calc('hand-finish');
     expect(status).toBe(0);
     expect(json(stdout)['input']).toMatchObject({ outline: { shape: 'hexagon' }, hasSlit: true });
@@ -112,7 +112,7 @@ describe('the calculators on the command line', { timeout: 60_000 }, () => {
     [
       'an input without an answer',
       ['backing', '{"fabricWidth": "4 in", "wideWidth": "4 in", "seam": "2 in"}'],
-      'backing: fabricWidth: read {"fabricWidth":"4 in","wideWidth":"4 in…, but fabric 4 in wide with seams of 2 in would take more than 30 panels: take wider fabric or a narrower seam.\n',
+      'backing: fabricWidth: read {"fabricWidth":"4 in","wideWidth":"4 in…, no answer: Fabric 4 in wide with seam allowances of 2 in would take more than 30 panels. Use wider fabric or a narrower seam.\n',
     ],
   ])('end with 2 and one line for %s', (_what, args, line) => {
     expect(calc(...args)).toEqual({ status: 2, stdout: '', stderr: line });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { KeptPlan, KeptTree } from '#core/domain/cutting-plan';
+import type { KeptPlan, CutTree } from '#core/domain/cutting-plan';
 import { STARTING_TABLE } from '#core/domain/cutting-setup';
 import { dumpOf } from '#test/helpers/dump';
 import { addProject, fabricDetails, inches, openWorkshop, TODAY } from '#test/helpers/workshop';
@@ -7,14 +7,14 @@ import { addProject, fabricDetails, inches, openWorkshop, TODAY } from '#test/he
 const SIDE = inches(10);
 
 /** A square of 10 in cut into two patches of 5 × 10 in, or into one of 6 × 10 in and a leftover. */
-const square = (...parts: readonly KeptTree[]): KeptTree => ({
+const square = (...parts: readonly CutTree[]): CutTree => ({
   kind: 'split',
   direction: 'along',
   width: SIDE,
   height: SIDE,
   parts,
 });
-const patch = (index: number, width: number): KeptTree => ({
+const patch = (index: number, width: number): CutTree => ({
   kind: 'patch',
   width: inches(width),
   height: SIDE,
@@ -128,7 +128,7 @@ describe('a plan that cuts a pack', () => {
     tick(0);
     const [piece] = plan.pieces;
     if (piece?.tree.kind !== 'sheets') throw new Error('No sheets');
-    const keep = (parts: readonly KeptTree[]) =>
+    const keep = (parts: readonly CutTree[]) =>
       workshop.ask('cutting:save', {
         projectId,
         plan: { ...plan, pieces: [{ ...piece, tree: { ...piece.tree, parts } }] } as KeptPlan,

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Calculator } from '#core/calculators/calculator';
 import { answerCalculator } from '#core/calculators/complete-input';
 import { calculators } from '#core/calculators/registry';
-import { STARTER_MEASUREMENTS } from '#main/command-line/starter-measurements';
+import { SAMPLE_MEASUREMENTS } from '#main/command-line/sample-measurements';
 
 const LONG = ['9', ' ', 'a', '('].map((letter) => letter.repeat(10_000_000));
 
@@ -46,11 +46,11 @@ function isGroup(value: unknown): boolean {
 describe.each(calculators.map((calculator) => [calculator.name, calculator] as const))(
   '%s',
   (_name, calculator: Calculator) => {
-    const fields = Object.keys(calculator.fromProject(STARTER_MEASUREMENTS));
+    const fields = Object.keys(calculator.fromProject(SAMPLE_MEASUREMENTS));
 
     it.each(fields)('answers, or says what it expected, whatever is put into %s', (field) => {
       for (const value of HOSTILE) {
-        const answer = answerCalculator(calculator, STARTER_MEASUREMENTS, { [field]: value });
+        const answer = answerCalculator(calculator, SAMPLE_MEASUREMENTS, { [field]: value });
         if (answer.ok || answer.error.code === 'refused') {
           expect(NOTHING_AT_ALL).not.toContain(value);
           continue;
@@ -64,13 +64,13 @@ describe.each(calculators.map((calculator) => [calculator.name, calculator] as c
     });
 
     it('says of a field it does not have that it does not', () => {
-      const answer = answerCalculator(calculator, STARTER_MEASUREMENTS, { [`${fields[0] ?? ''}X`]: 1 });
+      const answer = answerCalculator(calculator, SAMPLE_MEASUREMENTS, { [`${fields[0] ?? ''}X`]: 1 });
       expect(answer).toMatchObject({ ok: false, error: { code: 'invalid-input' } });
     });
 
     it('takes nothing but a group of fields', () => {
       for (const value of HOSTILE.filter((one) => !isGroup(one))) {
-        const answer = answerCalculator(calculator, STARTER_MEASUREMENTS, value);
+        const answer = answerCalculator(calculator, SAMPLE_MEASUREMENTS, value);
         expect(answer).toMatchObject({ ok: false, error: { code: 'invalid-input' } });
       }
     });

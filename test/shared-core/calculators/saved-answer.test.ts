@@ -41,7 +41,7 @@ function needsOfNamed(name: string, measurements = ring) {
 function fabricOf(name: string, measurements = ring): number {
   const [need, ...more] = needsOfNamed(name, measurements).needs;
   if (need === undefined || more.length > 0) throw new Error('Not one need');
-  return (lengthFor(need.amount, { width: need.fabricWidth, lies: 'any' }) ?? Number.NaN) / UNITS_PER_INCH;
+  return (lengthFor(need.amount, { width: need.fabricWidth, turning: 'any' }) ?? Number.NaN) / UNITS_PER_INCH;
 }
 
 describe('what a saved answer asks for', () => {
@@ -69,7 +69,7 @@ describe('what a saved answer asks for', () => {
     // Derived: a diagonal join costs a strip's width. 212 in of strip from fabric 22 in wide: (212 - 2.5) / 19.5 = 10.7, so eleven.
     const [need] = needsOfNamed('outer-binding', square).needs;
     expect(need?.amount).toMatchObject({ measure: 'strips', cost: inches(2.5), needed: inches(212) });
-    expect(lengthFor(need!.amount, { width: inches(22), lies: 'any' })).toBe(11 * inches(2.5));
+    expect(lengthFor(need!.amount, { width: inches(22), turning: 'any' })).toBe(11 * inches(2.5));
   });
 
   test('is a package of batting that covers, a piece of batting as large as the sheet being enough', () => {
@@ -151,7 +151,7 @@ function figuresSay(
       figures.some(({ quantity }) => quantity.kind === 'count' && quantity.rounded === needlefuls)
     );
   }
-  const exact = lengthFor(need.amount, { width: need.fabricWidth, lies: 'any' }) ?? Number.NaN;
+  const exact = lengthFor(need.amount, { width: need.fabricWidth, turning: 'any' }) ?? Number.NaN;
   const step = yardageStepOfSettings(STARTING_HABITS);
   const toBuy = lengthFromExact(exact * (1 + need.extraPercent / 100), 'up', step);
   return lengths.includes(toBuy) || lengths.includes(lengthFromExact(exact, 'up'));

@@ -21,7 +21,7 @@ const IN_WORDS: readonly string[] = [
   '(A + B + C + D) ÷ 4',
   '|X − M|',
   'shorter side · |cos α|, at the worst corner',
-  'D = shortest way from the hole’s center to a side',
+  'D = shortest distance from the center of the hole to a side',
   'edge − 2d × Σ 1 ÷ tan(a/2) over its corners; edge − 2πd where it is a curve',
   '2 × (from the edge to the hole)',
   'the sum of its parts',

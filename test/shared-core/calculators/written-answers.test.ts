@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { answerCalculator } from '#core/calculators/complete-input';
 import { calculatorByName } from '#core/calculators/registry';
-import { STARTER_MEASUREMENTS } from '#main/command-line/starter-measurements';
+import { SAMPLE_MEASUREMENTS } from '#main/command-line/sample-measurements';
 import answers from '#test/fixtures/written-answers.json';
 import bindings from '#test/fixtures/written-bindings.json';
 import patches from '#test/fixtures/written-patches.json';
@@ -14,7 +14,7 @@ describe.each([...answers, ...bindings, ...patches, ...tops])(
   ({ calculator: name, own, written }) => {
     it('shows figures, steps with the numbers put in, tables, notes and drawing as worked out by hand', () => {
       const calculator = calculatorByName(name)!;
-      const answer = answerCalculator(calculator, STARTER_MEASUREMENTS, own);
+      const answer = answerCalculator(calculator, SAMPLE_MEASUREMENTS, own);
       expect(answer.ok && writtenAnswer(answer.value.calculation)).toEqual(written);
     });
   },

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { matchPlan, type RunningStage } from '#core/domain/plan-match';
-import { type PlannedStage, stageKind, type StageKind, stageState } from '#core/domain/stage';
+import { type PlannedStage, stageKindSchema, stageStateSchema } from '#core/domain/stage';
+import type { StageKind } from '#core/domain/stage-kinds';
 
 const planned = (kind: StageKind, name: string = kind): PlannedStage => ({
   kind,
@@ -51,15 +52,15 @@ describe('a plan laid over a running project', () => {
   it('loses no recorded stage and repeats none, whatever stands and whatever is planned', () => {
     const stages = fc.array(
       fc.record({
-        kind: fc.constantFrom(...stageKind.options),
+        kind: fc.constantFrom(...stageKindSchema.options),
         name: fc.constantFrom('A', 'B'),
-        state: fc.constantFrom(...stageState.options),
+        state: fc.constantFrom(...stageStateSchema.options),
         isRecorded: fc.boolean(),
       }),
       { maxLength: 8 },
     );
     const plans = fc.array(
-      fc.record({ kind: fc.constantFrom(...stageKind.options), name: fc.constantFrom('A', 'B') }),
+      fc.record({ kind: fc.constantFrom(...stageKindSchema.options), name: fc.constantFrom('A', 'B') }),
       {
         maxLength: 8,
       },

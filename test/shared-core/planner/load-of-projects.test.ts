@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { STARTING_BENCH_TIME } from '#core/domain/bench-time';
-import { projectId, stageId } from '#core/domain/ids';
+import { projectIdSchema, stageIdSchema } from '#core/domain/ids';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { loadOfProjects, type OpenProject } from '#core/planner/load-of-projects';
 import { calendarDate } from '#core/units/calendar-date';
@@ -8,7 +8,7 @@ import { calendarDate } from '#core/units/calendar-date';
 const today = calendarDate('2027-09-13');
 const workshop = { settings: { ...STARTING_HABITS, turnaroundDays: 28 }, benchTime: STARTING_BENCH_TIME };
 
-const id = (place: number) => stageId.parse(`00000000-0000-4000-8000-00000000000${String(place)}`);
+const id = (place: number) => stageIdSchema.parse(`00000000-0000-4000-8000-00000000000${String(place)}`);
 type Stage = OpenProject['stages'][number];
 const stage = (place: number, state: Stage['state'], kind: Stage['kind'] = 'other'): Stage => ({
   id: id(place),
@@ -20,7 +20,7 @@ const stage = (place: number, state: Stage['state'], kind: Stage['kind'] = 'othe
 function piece(stages: readonly Stage[], part: Partial<OpenProject> = {}, name = 1): OpenProject {
   return {
     project: {
-      id: projectId.parse(`10000000-0000-4000-8000-00000000000${String(name)}`),
+      id: projectIdSchema.parse(`10000000-0000-4000-8000-00000000000${String(name)}`),
       dueOn: null,
       settingChanges: {},
     },

@@ -10,13 +10,13 @@ import { closeStore, openStore } from '#main/store/opening/open-store';
 import { APPLICATION_ID } from '#main/store/opening/workshop-file';
 import {
   addProject,
-  countingSurroundings,
+  countingClockAndIds,
   openWorkshop,
   pathOfNewWorkshop,
   temporaryFolder,
 } from '#test/helpers/workshop';
 
-const clockAndIds = countingSurroundings();
+const clockAndIds = countingClockAndIds();
 
 function workshopWithOneProject(): string {
   const workshop = openWorkshop(pathOfNewWorkshop());

@@ -1,6 +1,8 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { StashFilter, StashOrder } from '#core/domain/stash-filter';
 import type { PieceKind } from '#core/domain/stash';
+import { cutFrom, isNothing } from '#core/stash/shopping/fill-rows';
 import { calendarDate, type CalendarDate } from '#core/units/calendar-date';
 import { addProject, fabricDetails, inches, openWorkshop, TODAY } from '#test/helpers/workshop';
 
@@ -105,6 +107,36 @@ describe('filtering the stash', () => {
     expect(found({ fits: [patch(4, 4, 51), patch(21, 16, 2)] })).toEqual([]);
     // Precut squares give no strip, however long they are together.
     expect(found({ fits: [patch(5, 40)] })).not.toContain('Squares');
+  });
+
+  test('by patches agrees with the shopping list: what it finds gives every patch, cut in rows', () => {
+    const { add, found } = shelf();
+    const sizes = [
+      [22, 18],
+      [30, 24],
+      [42, 36],
+    ] as const;
+    for (const size of sizes) add(size.join(' × '), { size });
+    const side = fc.integer({ min: 2, max: 80 }).map((quarters) => inches(quarters / 4));
+    const patch = fc.record({ width: side, length: side, count: fc.integer({ min: 1, max: 30 }) });
+    let finds = 0;
+    fc.assert(
+      fc.property(fc.array(patch, { minLength: 1, maxLength: 4 }), (patches) => {
+        const names = found({ fits: patches });
+        for (const [width, length] of sizes) {
+          if (!names.includes(`${String(width)} × ${String(length)}`)) continue;
+          finds += 1;
+          const amount = {
+            measure: 'patches',
+            patches: patches.map((one) => ({ ...one, mayTurn: false })),
+          } as const;
+          const { left } = cutFrom(amount, { width: inches(width), length: inches(length), turning: 'along' });
+          expect(isNothing(left)).toBe(true);
+        }
+      }),
+      { numRuns: 60 },
+    );
+    expect(finds).toBeGreaterThan(10);
   });
 
   test('sorts in the order asked for', () => {

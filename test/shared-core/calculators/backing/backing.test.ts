@@ -12,12 +12,12 @@ import {
   UNITS_PER_INCH,
   UNITS_PER_YARD,
 } from '#core/units/length';
-import { STARTER_MEASUREMENTS } from '#main/command-line/starter-measurements';
+import { SAMPLE_MEASUREMENTS } from '#main/command-line/sample-measurements';
 import { answerOf, refusalOf } from '#test/helpers/answer-of';
 import { anyOutline } from '#test/helpers/measurements';
 
 const inches = lengthFromInches;
-const plain: BackingInput = { ...backing.fromProject(STARTER_MEASUREMENTS), safetyExtraPercent: 0 };
+const plain: BackingInput = { ...backing.fromProject(SAMPLE_MEASUREMENTS), safetyExtraPercent: 0 };
 
 function rectangle(width: number, length: number, changes: Partial<BackingInput> = {}): BackingInput {
   return {

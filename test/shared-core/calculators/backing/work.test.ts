@@ -3,11 +3,11 @@ import { backing } from '#core/calculators/backing/backing';
 import type { BackingInput } from '#core/calculators/backing/input';
 import { MOST_PANELS, type PanelWay, panelWays } from '#core/calculators/backing/work';
 import { lengthFromInches } from '#core/units/length';
-import { STARTER_MEASUREMENTS } from '#main/command-line/starter-measurements';
+import { SAMPLE_MEASUREMENTS } from '#main/command-line/sample-measurements';
 import { answerOf, refusalOf } from '#test/helpers/answer-of';
 
 const inches = lengthFromInches;
-const plain: BackingInput = { ...backing.fromProject(STARTER_MEASUREMENTS), safetyExtraPercent: 0 };
+const plain: BackingInput = { ...backing.fromProject(SAMPLE_MEASUREMENTS), safetyExtraPercent: 0 };
 
 function rectangle(width: number, length: number, changes: Partial<BackingInput> = {}): BackingInput {
   return {

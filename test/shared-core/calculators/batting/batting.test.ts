@@ -4,12 +4,12 @@ import { batting } from '#core/calculators/batting/batting';
 import { MOST_WIDTHS } from '#core/calculators/batting/work';
 import type { BattingInput } from '#core/calculators/batting/input';
 import { lengthFromInches, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
-import { STARTER_MEASUREMENTS } from '#main/command-line/starter-measurements';
+import { SAMPLE_MEASUREMENTS } from '#main/command-line/sample-measurements';
 import { answerOf, refusalOf } from '#test/helpers/answer-of';
 import { anyOutline } from '#test/helpers/measurements';
 
 const inches = lengthFromInches;
-const plain: BattingInput = { ...batting.fromProject(STARTER_MEASUREMENTS), safetyExtraPercent: 0 };
+const plain: BattingInput = { ...batting.fromProject(SAMPLE_MEASUREMENTS), safetyExtraPercent: 0 };
 
 function sheet(width: number, length: number, changes: Partial<BattingInput> = {}): BattingInput {
   const outline = { shape: 'rectangle', width: inches(width), length: inches(length) } as const;

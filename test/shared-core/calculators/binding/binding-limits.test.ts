@@ -9,7 +9,7 @@ import type { Calculator } from '#core/calculators/calculator';
 import { answerCalculator } from '#core/calculators/complete-input';
 import { formatSentence } from '#core/calculators/format-quantity';
 import { currencyFromCode } from '#core/units/money';
-import { STARTER_MEASUREMENTS } from '#main/command-line/starter-measurements';
+import { SAMPLE_MEASUREMENTS } from '#main/command-line/sample-measurements';
 
 const INCH = {
   display: { system: 'inch', inchStep: 8 },
@@ -21,7 +21,7 @@ function answer<Input extends object, Details extends object>(
   calculator: Calculator<Input, Details>,
   own: object,
 ) {
-  return answerCalculator(calculator, STARTER_MEASUREMENTS, own);
+  return answerCalculator(calculator, SAMPLE_MEASUREMENTS, own);
 }
 
 /** The field to change and what is said of it; nothing where there is an answer. */
@@ -177,7 +177,7 @@ describe('bias from a piece of fabric', () => {
   it('is judged of a piece by its shorter side, whichever way it lies', () => {
     const gives = (pieceWidth: string, pieceLength: string) => {
       const given = continuousBias.calculate({
-        ...continuousBias.fromProject(STARTER_MEASUREMENTS),
+        ...continuousBias.fromProject(SAMPLE_MEASUREMENTS),
         ...(answer(continuousBias, { pieceWidth, pieceLength }) as { value: { ownInput: object } }).value
           .ownInput,
       });

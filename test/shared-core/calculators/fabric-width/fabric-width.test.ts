@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type FabricWidthInput, fabricWidth } from '#core/calculators/fabric-width/fabric-width';
+import { fabricWidth } from '#core/calculators/fabric-width/fabric-width';
+import type { FabricWidthInput } from '#core/calculators/fabric-width/input';
 import {
   type Length,
   lengthFromInches,
@@ -8,12 +9,12 @@ import {
   UNITS_PER_METER,
   UNITS_PER_YARD,
 } from '#core/units/length';
-import { STARTER_MEASUREMENTS } from '#main/command-line/starter-measurements';
+import { SAMPLE_MEASUREMENTS } from '#main/command-line/sample-measurements';
 import { answerOf, refusalOf } from '#test/helpers/answer-of';
 
 const inches = lengthFromInches;
 const yards = (count: number) => lengthFromUnits(count * UNITS_PER_YARD);
-const plain = fabricWidth.fromProject(STARTER_MEASUREMENTS);
+const plain = fabricWidth.fromProject(SAMPLE_MEASUREMENTS);
 
 function conversion(
   length: number,

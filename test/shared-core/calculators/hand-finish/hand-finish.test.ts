@@ -14,13 +14,13 @@ import {
   UNITS_PER_INCH,
 } from '#core/units/length';
 import type { Measurements } from '#core/domain/measurements';
-import { STARTER_MEASUREMENTS } from '#main/command-line/starter-measurements';
+import { SAMPLE_MEASUREMENTS } from '#main/command-line/sample-measurements';
 import { answerOf, refusalOf } from '#test/helpers/answer-of';
 import { anyOutline, METRIC_HABITS } from '#test/helpers/measurements';
 
 const inches = lengthFromInches;
 const plain: HandFinishInput = {
-  ...handFinish.fromProject(STARTER_MEASUREMENTS),
+  ...handFinish.fromProject(SAMPLE_MEASUREMENTS),
   hole: null,
   hasSlit: false,
 };
@@ -265,10 +265,10 @@ describe('what hand finish refuses and warns of', () => {
 
   it('starts from the project: its hole, its slit only where there is a hole, and thread in its units', () => {
     const started = (changes: Partial<Measurements>) =>
-      handFinish.fromProject({ ...STARTER_MEASUREMENTS, ...changes });
+      handFinish.fromProject({ ...SAMPLE_MEASUREMENTS, ...changes });
     expect(started({})).toMatchObject({
       hasSlit: true,
-      hole: STARTER_MEASUREMENTS.hole,
+      hole: SAMPLE_MEASUREMENTS.hole,
       threadLength: inches(18),
     });
     expect(started({ hasSlit: false }).hasSlit).toBe(false);

@@ -5,12 +5,12 @@ import type { LongarmPriceInput } from '#core/calculators/longarm-price/input';
 import type { PriceLine } from '#core/domain/price-line';
 import { longarmPrice } from '#core/calculators/longarm-price/longarm-price';
 import { lengthFromInches, lengthFromMillimeters, lengthFromUnits } from '#core/units/length';
-import { STARTER_MEASUREMENTS } from '#main/command-line/starter-measurements';
+import { SAMPLE_MEASUREMENTS } from '#main/command-line/sample-measurements';
 import { answerOf } from '#test/helpers/answer-of';
 import { anyOutline } from '#test/helpers/measurements';
 
 const inches = lengthFromInches;
-const plain: LongarmPriceInput = { ...longarmPrice.fromProject(STARTER_MEASUREMENTS), minimum: 0, lines: [] };
+const plain: LongarmPriceInput = { ...longarmPrice.fromProject(SAMPLE_MEASUREMENTS), minimum: 0, lines: [] };
 
 function rectangle(
   width: number,

@@ -10,12 +10,12 @@ import {
   lengthFromUnits,
   UNITS_PER_METER,
 } from '#core/units/length';
-import { STARTER_MEASUREMENTS } from '#main/command-line/starter-measurements';
+import { SAMPLE_MEASUREMENTS } from '#main/command-line/sample-measurements';
 import { answerOf, refusalOf } from '#test/helpers/answer-of';
 
 const inches = lengthFromInches;
 const millimeters = lengthFromMillimeters;
-const plain: MachineThreadInput = { ...machineThread.fromProject(STARTER_MEASUREMENTS), wastePercent: 0 };
+const plain: MachineThreadInput = { ...machineThread.fromProject(SAMPLE_MEASUREMENTS), wastePercent: 0 };
 const detailsOf = (changes: Partial<MachineThreadInput>) =>
   answerOf(machineThread, { ...plain, ...changes }).details;
 
@@ -111,9 +111,9 @@ describe('thread and bobbins', () => {
 
   it('start as the binding sewn on once round, and show both ways side by side', () => {
     const seamFor = (outline: Outline) => {
-      return machineThread.fromProject({ ...STARTER_MEASUREMENTS, outline }).seamLength;
+      return machineThread.fromProject({ ...SAMPLE_MEASUREMENTS, outline }).seamLength;
     };
-    expect(seamFor(STARTER_MEASUREMENTS.outline) / 8_128).toBeCloseTo(48 * 2 * Math.sqrt(3), 3);
+    expect(seamFor(SAMPLE_MEASUREMENTS.outline) / 8_128).toBeCloseTo(48 * 2 * Math.sqrt(3), 3);
     expect(seamFor({ shape: 'square', side: inches(1 / 64) })).toBe(inches(1));
     const long = Array.from({ length: 60 }, () => lengthFromUnits(10 * UNITS_PER_METER));
     const huge = { shape: 'sides', sides: long, width: inches(90), length: inches(90) } as const;

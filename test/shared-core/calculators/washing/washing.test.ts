@@ -4,11 +4,11 @@ import { describe, expect, it } from 'vitest';
 import type { WashingInput } from '#core/calculators/washing/input';
 import { washing } from '#core/calculators/washing/washing';
 import { lengthFromInches, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
-import { STARTER_MEASUREMENTS } from '#main/command-line/starter-measurements';
+import { SAMPLE_MEASUREMENTS } from '#main/command-line/sample-measurements';
 import { answerOf } from '#test/helpers/answer-of';
 
 const inches = lengthFromInches;
-const plain: WashingInput = { ...washing.fromProject(STARTER_MEASUREMENTS), quiltingPercent: 0 };
+const plain: WashingInput = { ...washing.fromProject(SAMPLE_MEASUREMENTS), quiltingPercent: 0 };
 const square = (side: number, changes: Partial<WashingInput> = {}): WashingInput => {
   return { ...plain, width: inches(side), length: inches(side), ...changes };
 };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { CutCheck } from '#core/cutting/check/check-cut-plan';
-import type { CutTree } from '#core/cutting/tree/cut-plan';
+import type { CutTree } from '#core/domain/cutting-plan';
 import { areCuttable, checkCutPlan } from '#core/cutting/check/check-cut-plan';
 
 const patch = (index: number, width: number, height: number, turned = false): CutTree => {

@@ -168,11 +168,11 @@ describe('what a plan takes the fabric from', () => {
     ]);
   });
 
-  it('follows the objectives in the order given', () => {
+  it('follows the wishes in their order', () => {
     const stash = fabric([piece('small', 10.5, 10.5), piece('bolt', 42, 40)]);
     const patches = [patch('a', 5, 5, 4), patch('b', 14, 7, 3)];
-    const least = plansAfter(job([stash], patches, { objectives: ['least-fabric'] }), 600).leastFabric;
-    const fewest = plansAfter(job([stash], patches, { objectives: ['fewest-pieces'] }), 600).leastFabric;
+    const least = plansAfter(job([stash], patches, { wishes: ['least-fabric'] }), 600).leastFabric;
+    const fewest = plansAfter(job([stash], patches, { wishes: ['fewest-pieces'] }), 600).leastFabric;
     expect(fewest.totals.pieces).toBe(1);
     expect(least.totals.usedArea).toBeLessThanOrEqual(fewest.totals.usedArea);
   });

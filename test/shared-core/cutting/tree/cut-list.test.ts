@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cutList, type CutLine } from '#core/cutting/tree/cut-list';
-import type { CutTree } from '#core/cutting/tree/cut-plan';
+import type { CutTree } from '#core/domain/cutting-plan';
 import { cutSteps } from '#core/cutting/tree/cut-steps';
 import { anyJob, plansAfter } from '#test/helpers/cutting-jobs';
 

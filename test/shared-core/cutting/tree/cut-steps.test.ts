@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { CutTree } from '#core/cutting/tree/cut-plan';
+import type { CutTree } from '#core/domain/cutting-plan';
 import { sheetsTree } from '#core/cutting/tree/cut-tree';
 import { cutSteps, lengthCut } from '#core/cutting/tree/cut-steps';
 import { anyJob, job, fabric, patch, piece, plansAfter } from '#test/helpers/cutting-jobs';

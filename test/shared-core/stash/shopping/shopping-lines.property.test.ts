@@ -4,10 +4,16 @@ import type { FabricPieceId, FabricId, ProjectId, StageId } from '#core/domain/i
 import type { NeedAmount } from '#core/domain/need';
 import type { FabricNeed } from '#core/stash/shopping/fabric-need';
 import { coverNeeds, type PieceOnShelf } from '#core/stash/shopping/cover-needs';
-import { cutFrom, lengthFor, type PatchesLie, patchesLie, sizeOfNeed } from '#core/stash/shopping/fill-rows';
+import {
+  cutFrom,
+  lengthFor,
+  type PatchTurning,
+  patchTurning,
+  sizeOfNeed,
+} from '#core/stash/shopping/fill-rows';
 import { holdsOfLine, shoppingLines } from '#core/stash/shopping/shopping-lines';
 import type { FabricToBuy } from '#core/stash/shopping/shopping-list';
-import { lengthFromInches } from '#core/units/length';
+import { type Length, lengthFromInches } from '#core/units/length';
 import type { PrintDirection } from '#core/domain/stash';
 import { rulerLength } from '#test/helpers/arbitraries';
 
@@ -17,7 +23,7 @@ const FABRICS = ['f1', 'f2'] as FabricId[];
 const PROJECTS = ['p1', 'p2', 'p3'] as ProjectId[];
 
 const DIRECTION: Readonly<Record<string, PrintDirection>> = { f2: 'one-way' };
-const offTheBolt = (id: FabricId | null | undefined) => patchesLie(DIRECTION[id ?? ''] ?? 'any', 'along');
+const yardage = (id: FabricId | null | undefined) => patchTurning(DIRECTION[id ?? ''] ?? 'any', 'along');
 
 const fabrics = new Map(
   FABRICS.map((id): [FabricId, FabricToBuy] => [
@@ -65,11 +71,11 @@ const anyNeeds = fc
   .array(anyNeed, { minLength: 1, maxLength: 5 })
   .map((needs) => needs.map((need, place): FabricNeed => ({ ...need, source: `s/${String(place)}` })));
 
-const anyLies = fc.constantFrom<PatchesLie>('any', 'along', 'across');
+const anyTurning = fc.constantFrom<PatchTurning>('any', 'along', 'across');
 const anyPiece = fc.record({
   fabricId: fc.constantFrom(...FABRICS),
   width: rulerLength(44),
-  lies: anyLies,
+  turning: anyTurning,
   there: rulerLength(120),
   holds: fc.uniqueArray(fc.record({ projectId: fc.constantFrom(...PROJECTS), held: rulerLength(60) }), {
     selector: ({ projectId }) => projectId,
@@ -87,20 +93,20 @@ const anyShelf = fc.array(anyPiece, { maxLength: 5 }).map((pieces) =>
 const listOf = (needs: readonly FabricNeed[], shelf: readonly PieceOnShelf[]) =>
   shoppingLines(coverNeeds(needs, shelf, []), fabrics, STEP);
 
-function bought(line: ReturnType<typeof listOf>[number], length: number, place: number): PieceOnShelf {
+function bought(line: ReturnType<typeof listOf>[number], length: Length, place: number): PieceOnShelf {
   return {
     id: `bought ${String(place)}` as FabricPieceId,
     fabricId: line.fabric?.id ?? ('none' as FabricId),
     width: line.width,
-    lies: offTheBolt(line.fabric?.id),
+    turning: yardage(line.fabric?.id),
     isCounted: false,
     there: length,
     holds: holdsOfLine(line.shares, length).map(({ projectId, length: held }) => ({ projectId, held })),
   };
 }
 
-describe('what is to be bought', () => {
-  test('is rounded up to what the shop cuts, by less than one step', () => {
+describe('the list of what to buy', () => {
+  test('rounds each length up to what shops cut, by less than one step', () => {
     fc.assert(
       fc.property(anyNeeds, anyShelf, (needs, shelf) => {
         for (const { exact, length } of listOf(needs, shelf)) {
@@ -112,7 +118,7 @@ describe('what is to be bought', () => {
     );
   });
 
-  test('is enough: once it is bought and set aside, nothing is left on the list', () => {
+  test('is empty once everything on it is bought and set aside', () => {
     const clears = (needs: readonly FabricNeed[], shelf: readonly PieceOnShelf[]) => {
       const before = listOf(needs, shelf);
       const after = [...shelf, ...before.map((line, place) => bought(line, line.length, place))];
@@ -122,7 +128,7 @@ describe('what is to be bought', () => {
     fc.assert(fc.property(anyNeed, anyShelf, (need, shelf) => clears([{ ...need, source: 's/0' }], shelf)));
   });
 
-  test('is never more for what is on the shelf', () => {
+  test('is never longer because of fabric in the stash', () => {
     fc.assert(
       fc.property(anyNeed, anyShelf, (one, shelf) => {
         const need: FabricNeed = { ...one, source: 's/0' };
@@ -133,17 +139,17 @@ describe('what is to be bought', () => {
     );
   });
 
-  test('is nothing where one piece holds all of it, and something where it is a hair too short', () => {
+  test('is empty when one piece is long enough, and not when the piece is one unit too short', () => {
     fc.assert(
       fc.property(anyNeed, (one) => {
         const need: FabricNeed = { ...one, source: 's/0' };
-        const lies = offTheBolt(need.fabricId);
-        const length = lengthFor(need.amount, { width: WIDTH, lies }) ?? 0;
+        const turning = yardage(need.fabricId);
+        const length = lengthFor(need.amount, { width: WIDTH, turning }) ?? 0;
         const piece = {
           id: 'x' as FabricPieceId,
           fabricId: need.fabricId ?? ('f1' as FabricId),
           width: WIDTH,
-          lies: offTheBolt(need.fabricId),
+          turning: yardage(need.fabricId),
         };
         const shelf = (there: number) => [{ ...piece, isCounted: false, there, holds: [] }];
         expect(listOf([need], shelf(length))).toEqual([]);
@@ -153,7 +159,7 @@ describe('what is to be bought', () => {
     );
   });
 
-  test('leaves alone what another project holds', () => {
+  test('does not count fabric set aside for another project', () => {
     fc.assert(
       fc.property(anyNeed, rulerLength(200), (one, there) => {
         const need: FabricNeed = { ...one, projectId: PROJECTS[0] ?? one.projectId, source: 's/0' };
@@ -162,7 +168,7 @@ describe('what is to be bought', () => {
           id: 'x' as FabricPieceId,
           fabricId: need.fabricId ?? ('f1' as FabricId),
           width: WIDTH,
-          lies: offTheBolt(need.fabricId),
+          turning: yardage(need.fabricId),
         };
         expect(listOf([need], [{ ...piece, isCounted: false, there, holds }])).toEqual(listOf([need], []));
       }),
@@ -171,27 +177,33 @@ describe('what is to be bought', () => {
 });
 
 describe('cutting in rows', () => {
-  test('takes no more fabric than there is, and gives no more than that holds', () => {
+  test('uses no more fabric than there is, and gives no more than fits on it', () => {
     fc.assert(
-      fc.property(anyAmount, rulerLength(44), anyLies, rulerLength(200), (amount, width, lies, length) => {
-        const cut = cutFrom(amount, { width, lies, length });
-        expect(cut.length).toBeLessThanOrEqual(length);
-        const taken = sizeOfNeed(amount) - sizeOfNeed(cut.left);
-        const most =
-          amount.measure === 'patches' ? width * cut.length : width * (cut.length / stripOf(amount));
-        expect(taken).toBeLessThanOrEqual(most);
-        expect(taken).toBeGreaterThanOrEqual(0);
-      }),
+      fc.property(
+        anyAmount,
+        rulerLength(44),
+        anyTurning,
+        rulerLength(200),
+        (amount, width, turning, length) => {
+          const cut = cutFrom(amount, { width, turning, length });
+          expect(cut.length).toBeLessThanOrEqual(length);
+          const taken = sizeOfNeed(amount) - sizeOfNeed(cut.left);
+          const most =
+            amount.measure === 'patches' ? width * cut.length : width * (cut.length / stripOf(amount));
+          expect(taken).toBeLessThanOrEqual(most);
+          expect(taken).toBeGreaterThanOrEqual(0);
+        },
+      ),
     );
   });
 
-  test('of a print across the piece gives what the same fabric would give turned, and what is left lies as it was asked', () => {
+  test('with a print across the piece gives the same as with all patches turned, and what is left keeps its direction', () => {
     fc.assert(
       fc.property(fc.array(anyPatch), rulerLength(44), rulerLength(200), (patches, width, length) => {
-        const across = cutFrom({ measure: 'patches', patches }, { width, lies: 'across', length });
+        const across = cutFrom({ measure: 'patches', patches }, { width, turning: 'across', length });
         const turned = cutFrom(
           { measure: 'patches', patches: patches.map(turn) },
-          { width, lies: 'along', length },
+          { width, turning: 'along', length },
         );
         expect(across.length).toBe(turned.length);
         if (across.left.measure !== 'patches' || turned.left.measure !== 'patches') return;
@@ -200,10 +212,10 @@ describe('cutting in rows', () => {
     );
   });
 
-  test('turns no patch of a print with a direction, though it would fit', () => {
+  test('turns no patch of a directional print, even if it would fit turned', () => {
     const wide = { width: 10, length: 5, count: 1, mayTurn: true };
-    const cut = (lies: PatchesLie) =>
-      cutFrom({ measure: 'patches', patches: [wide] }, { width: 8, lies, length: 20 });
+    const cut = (turning: PatchTurning) =>
+      cutFrom({ measure: 'patches', patches: [wide] }, { width: 8, turning, length: 20 });
     expect(cut('any')).toMatchObject({ left: { patches: [] }, length: 10 });
     expect(cut('across')).toMatchObject({ left: { patches: [] }, length: 10 });
     expect(cut('along')).toMatchObject({ left: { patches: [wide] }, length: 0 });

@@ -9,9 +9,12 @@ import {
   patchPart,
   seamsCrossed,
 } from '#core/calculators/center/center-clearance/center-patch';
+import { formatQuantity } from '#core/calculators/format-quantity';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { polygonContainsPoint } from '#core/geometry/polygon';
 import { lengthFromInches as inches, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
+import { currencyFromCode } from '#core/units/money';
+import { parseLength } from '#core/units/parse-length';
 
 const starting = (change: Partial<CenterClearanceInput> = {}): CenterClearanceInput => ({
   ...centerClearance.fromProject({
@@ -29,7 +32,7 @@ const answer = (change: Partial<CenterClearanceInput> = {}) => {
 };
 
 describe('a hole in the center patch', () => {
-  it('of 6 1/2 in in a 24 in center leaves 8 1/2 in beside its seam line (common practice)', () => {
+  it('6 1/2 in wide leaves 8 1/2 in beside its seam line in a 24 in center (derived)', () => {
     const { details, figures } = answer();
     expect(details.clearanceAtSeam).toBe(inches(8.5));
     expect(details.clearanceAtCut).toBe(inches(8.75));
@@ -42,7 +45,7 @@ describe('a hole in the center patch', () => {
     });
   });
 
-  it('off the middle loses exactly what it is off towards the nearest side', () => {
+  it('off the middle loses exactly that much on the nearest side (derived)', () => {
     expect(answer({ offsetAcross: inches(3), offsetDown: inches(-2) }).details.clearanceAtSeam).toBe(
       inches(5.5),
     );
@@ -50,7 +53,7 @@ describe('a hole in the center patch', () => {
     expect(round.details.clearanceAtSeam).toBeCloseTo(inches(12 - 5 - 3.5), 6);
   });
 
-  it('says by how much the seam line leaves the patch, and over how many seams', () => {
+  it('has a figure for how far the seam line leaves the patch and how many seams it crosses', () => {
     const { details, figures, notes } = answer({ patchAcross: inches(6.5), offsetAcross: inches(1) });
     expect(details.staysInside).toBe(false);
     expect(details.clearanceAtSeam).toBe(inches(2.25 - 3.5));
@@ -59,26 +62,26 @@ describe('a hole in the center patch', () => {
       label: 'The seam line leaves the patch by',
       quantity: { rounded: inches(1.25) },
     });
-    expect(notes[0]?.says).toContain('runs over a seam');
+    expect(notes[0]?.says).toContain('crosses a seam');
     expect(notes[0]?.values).toMatchObject({ out: { rounded: inches(1.25) } });
   });
 
-  it('warns where only the accuracy of placing it decides', () => {
+  it('has a warning if the seam line stays inside by less than the accuracy', () => {
     const notes = (patch: number) => answer({ patchAcross: inches(patch), accuracy: inches(1 / 4) }).notes;
-    expect(notes(7.25)[0]?.says).toContain('a center that is off by');
+    expect(notes(7.25)[0]?.says).toContain('If the center is off by');
     expect(notes(7.25)[0]?.values).toMatchObject({
       left: { rounded: inches(1 / 8) },
       off: { rounded: inches(1 / 4) },
     });
-    expect(notes(7.5)[0]?.says).not.toContain('a center that is off by');
+    expect(notes(7.5)[0]?.says).not.toContain('If the center is off by');
   });
 
-  it('tells of a fold on the back that lies on a seam', () => {
+  it('has a tip if the fold on the back covers a seam', () => {
     const [first] = answer({ patchAcross: inches(7.2), accuracy: inches(0) }).notes;
-    expect(first?.says).toContain('On the back the fold lies over a seam');
+    expect(first?.says).toContain('On the back, the fold covers a seam');
   });
 
-  it('of the largest size just touches', () => {
+  it('of the largest size just touches the nearest seam', () => {
     const { largestHole } = answer({ offsetAcross: inches(2) }).details;
     expect(largestHole).toBe(inches(19.5));
     const touching = answer({ offsetAcross: inches(2), holeDiameter: inches(19.5) });
@@ -86,30 +89,30 @@ describe('a hole in the center patch', () => {
     expect(touching.details.staysInside).toBe(true);
   });
 
-  it('whose seam line or fold just touches a seam runs over none', () => {
+  it('crosses no seam if its seam line or fold just touches one', () => {
     const touching = answer({ patchAcross: inches(7), accuracy: inches(0), backCover: inches(0) });
     expect(touching.details.seamsCrossed).toBe(0);
-    expect(touching.notes[0]?.says).toContain('cannot be put back');
+    expect(touching.notes[0]?.says).toContain('can’t be undone');
     const round = answer({ patchShape: 'circle', patchAcross: inches(7) });
     expect(round.details.seamsCrossed).toBe(0);
   });
 
-  it('is told past a corner of a square that the shortest way decides, and beside a side alone which', () => {
+  it('explains the distance with the formula for the nearest corner or the nearest side of a square', () => {
     const formula = (across: number, down: number) =>
       answer({ offsetAcross: inches(across), offsetDown: inches(down) }).explanation[0]?.formula;
-    expect(formula(13, -14)).toBe('D = shortest way from the hole’s center to a side');
+    expect(formula(13, -14)).toBe('D = shortest distance from the center of the hole to a side');
     for (const beside of [formula(13, 2), formula(12, 12), formula(-2, -14)]) {
       expect(beside).toBe('D = A ÷ 2 − max(|x|, |y|)');
     }
   });
 
-  it('has no largest size where its center lies just a seam from the edge', () => {
+  it('has no largest size if its center is one seam allowance from the edge', () => {
     const { details, figures } = answer({ offsetAcross: inches(11.75) });
     expect(details.largestHole).toBe(0);
     expect(figures.map(({ label }) => label)).not.toContain('Largest hole here');
   });
 
-  it('with its center outside the patch has no largest size', () => {
+  it('has no largest size if its center is outside the patch', () => {
     const { details, figures } = answer({ offsetAcross: inches(20) });
     expect(details.largestHole).toBeLessThan(0);
     expect(figures.map(({ label }) => label)).not.toContain('Largest hole here');
@@ -127,7 +130,7 @@ describe('the patch', () => {
     y: fc.integer({ min: -100_000, max: 100_000 }),
   });
 
-  it('holds every point of a circle as large as its clearance, and not all of a larger one', () => {
+  it('contains every point of a circle as large as its clearance, and not of a larger one', () => {
     fc.assert(
       fc.property(anyPatch, anyCenter, (patch, center) => {
         const distance = distanceToPatchEdge(patch, center);
@@ -149,14 +152,14 @@ describe('the patch', () => {
     );
   });
 
-  it('that is a polygon stands on a flat and is as wide across its flats as it says', () => {
+  it('has a side at the bottom if it is a polygon, and the given distance across its sides', () => {
     const hexagon = patchCorners({ shape: 'polygon', across: 100, sides: 6 });
     const heights = hexagon.map(({ y }) => y);
     expect(Math.max(...heights)).toBeCloseTo(50, 9);
     expect(heights.filter((y) => Math.abs(y - 50) < 1e-9)).toHaveLength(2);
   });
 
-  it('is drawn about the place it is given', () => {
+  it('is drawn around the given point', () => {
     const at = { x: 10, y: 20 };
     expect(patchPart({ shape: 'circle', across: 8, sides: 3 }, at)).toMatchObject({ center: at, radius: 4 });
     expect(patchPart({ shape: 'square', across: 8, sides: 3 }, at)).toMatchObject({
@@ -170,7 +173,7 @@ describe('the patch', () => {
   });
 });
 
-it('leaves less beside a larger hole, a wider seam or one further off, and more in a larger patch', () => {
+it('leaves less beside a larger hole, a wider seam or a hole farther off, and more in a larger patch', () => {
   const shape = fc.constantFrom('square', 'circle', 'polygon');
   const eighths = fc.integer({ min: 1, max: 80 }).map((count) => inches(count / 8));
   fc.assert(
@@ -189,16 +192,33 @@ it('leaves less beside a larger hole, a wider seam or one further off, and more 
   );
 });
 
-it('marks a folded piece on the cut circle, each mark as far from the folded corner', () => {
+const style = {
+  display: { system: 'inch', inchStep: 8 },
+  currency: currencyFromCode('USD'),
+  locale: 'en-US',
+} as const;
+
+it('marks the cut circle on the folded project, and prints no mark outside it', () => {
   const table = answer().tables.find(({ title }) => title.startsWith('Quarter template'))!;
   expect(table.rows).toHaveLength(7);
   for (const [, along, up] of table.rows) {
     if (along?.kind !== 'length' || up?.kind !== 'length') throw new Error('not lengths');
     expect(Math.hypot(along.exact, up.exact) / UNITS_PER_INCH).toBeCloseTo(3.25, 9);
+    const printed = [along, up].map((quantity) => parseLength(formatQuantity(quantity, style), 'in'));
+    const [x, y] = printed.map((length) => (length.ok ? length.value : NaN));
+    const reach = Math.hypot(x ?? NaN, y ?? NaN) / UNITS_PER_INCH;
+    expect(reach).toBeLessThanOrEqual(3.25);
+    expect(reach).toBeGreaterThan(3.25 - 1 / 32);
   }
+  expect(table.rows[2]!.map((cell) => formatQuantity(cell, style))).toEqual([
+    '30°',
+    '2 13/16 in',
+    '1⅝ in',
+    '3¼ in',
+  ]);
 });
 
-it('draws the patch and the hole within the drawing, also a triangle and a hole off the patch', () => {
+it('draws the patch and the hole inside the drawing, also a triangle and a hole outside the patch', () => {
   for (const change of [
     {},
     { patchShape: 'polygon', patchSides: 3 },

@@ -4,9 +4,11 @@ import { centerFind } from '#core/calculators/center/center-find/center-find';
 import type { CenterFindInput } from '#core/calculators/center/center-find/input';
 import { fitQuad, type SixLengths } from '#core/calculators/center/center-find/quad-fit';
 import { solveLinear } from '#core/calculators/center/center-find/solve-linear';
+import { formatExactQuantity, formatQuantity } from '#core/calculators/format-quantity';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { type Point, pointDistance } from '#core/geometry/point';
 import { lengthFromExact, lengthFromInches as inches, UNITS_PER_INCH } from '#core/units/length';
+import { currencyFromCode } from '#core/units/money';
 
 type Four = readonly [Point, Point, Point, Point];
 
@@ -15,23 +17,23 @@ const lengthsOf = ([a, b, c, d]: Four): SixLengths => ({
   right: pointDistance(b, c),
   bottom: pointDistance(c, d),
   left: pointDistance(d, a),
-  falling: pointDistance(a, c),
-  rising: pointDistance(b, d),
+  downToRight: pointDistance(a, c),
+  upToRight: pointDistance(b, d),
 });
 const listOf = (lengths: SixLengths) => [
   lengths.top,
   lengths.right,
   lengths.bottom,
   lengths.left,
-  lengths.falling,
-  lengths.rising,
+  lengths.downToRight,
+  lengths.upToRight,
 ];
 const sumOfSquares = (corners: Four, measured: SixLengths) => {
   const fitted = listOf(lengthsOf(corners));
   return listOf(measured).reduce((sum, length, index) => sum + ((fitted[index] ?? 0) - length) ** 2, 0);
 };
 
-/** Moves one coordinate of one corner at a time, by ever smaller steps, as long as that helps: slow, and sure of nothing but downhill. */
+/** Moves one coordinate of one corner at a time by smaller and smaller steps, as long as the sum of squares falls: slow but simple. */
 function patternSearch(from: Four, measured: SixLengths): Four {
   let best = from.flatMap(({ x, y }) => [x, y]);
   const asFour = (flat: readonly number[]) =>
@@ -49,8 +51,8 @@ function patternSearch(from: Four, measured: SixLengths): Four {
   return asFour(best);
 }
 
-/** A piece about a rectangle, each corner off by up to an inch and a half; inches, top left corner first, y down. */
-const anyPiece: fc.Arbitrary<Four> = fc
+/** Nearly a rectangle, each corner off by up to an inch and a half; in inches, top left corner first, y down. */
+const anyShape: fc.Arbitrary<Four> = fc
   .record({
     width: fc.integer({ min: 20, max: 90 }),
     height: fc.integer({ min: 20, max: 90 }),
@@ -69,15 +71,15 @@ const withNoise = (lengths: SixLengths, noise: readonly number[]): SixLengths =>
   right: lengths.right + noise[1]!,
   bottom: lengths.bottom + noise[2]!,
   left: lengths.left + noise[3]!,
-  falling: lengths.falling + noise[4]!,
-  rising: lengths.rising + noise[5]!,
+  downToRight: lengths.downToRight + noise[4]!,
+  upToRight: lengths.upToRight + noise[5]!,
 });
 
 describe('the shape of six lengths', () => {
-  it('is found again exactly where they agree', () => {
+  it('is found exactly if they agree', () => {
     fc.assert(
-      fc.property(anyPiece, (piece) => {
-        const measured = lengthsOf(piece);
+      fc.property(anyShape, (shape) => {
+        const measured = lengthsOf(shape);
         const fit = fitQuad(measured)!;
         expect(Math.max(...fit.residuals.map(Math.abs))).toBeLessThan(1e-9);
         expect(
@@ -89,13 +91,13 @@ describe('the shape of six lengths', () => {
     );
   });
 
-  it('is the least change an independent search finds where they do not', () => {
+  it('is the smallest change that an independent search finds if they disagree', () => {
     fc.assert(
-      fc.property(anyPiece, anyNoise, (piece, noise) => {
-        const measured = withNoise(lengthsOf(piece), noise);
+      fc.property(anyShape, anyNoise, (shape, noise) => {
+        const measured = withNoise(lengthsOf(shape), noise);
         const fit = fitQuad(measured)!;
         const found = sumOfSquares(fit.corners, measured);
-        const searched = sumOfSquares(patternSearch(piece, measured), measured);
+        const searched = sumOfSquares(patternSearch(shape, measured), measured);
         expect(found).toBeLessThanOrEqual(searched + 1e-9);
         expect(found).toBeGreaterThan(searched - 1e-4);
         expect(fit.residuals.reduce((sum, residual) => sum + residual ** 2, 0)).toBeCloseTo(found, 9);
@@ -104,10 +106,10 @@ describe('the shape of six lengths', () => {
     );
   });
 
-  it('changes lengths in step with a self-stress: at the least change no corner is pulled anywhere', () => {
+  it('balances the changes at every corner, as at a minimum of least squares', () => {
     fc.assert(
-      fc.property(anyPiece, anyNoise, (piece, noise) => {
-        const { corners, residuals } = fitQuad(withNoise(lengthsOf(piece), noise))!;
+      fc.property(anyShape, anyNoise, (shape, noise) => {
+        const { corners, residuals } = fitQuad(withNoise(lengthsOf(shape), noise))!;
         const pairs = [
           [0, 1],
           [1, 2],
@@ -130,17 +132,17 @@ describe('the shape of six lengths', () => {
     );
   });
 
-  it('does not exist for lengths that cannot meet, or only after a change of more than a tenth', () => {
-    const square = { top: 10, right: 10, bottom: 10, left: 10, falling: 14.142, rising: 14.142 };
+  it('does not exist for lengths that cannot meet or would have to change by more than a tenth', () => {
+    const square = { top: 10, right: 10, bottom: 10, left: 10, downToRight: 14.142, upToRight: 14.142 };
     expect(fitQuad(square)).not.toBeNull();
-    expect(fitQuad({ ...square, falling: 25 })).toBeNull();
-    expect(fitQuad({ ...square, rising: 9, falling: 9 })).toBeNull();
+    expect(fitQuad({ ...square, downToRight: 25 })).toBeNull();
+    expect(fitQuad({ ...square, upToRight: 9, downToRight: 9 })).toBeNull();
     expect(fitQuad({ ...square, bottom: 1 })).toBeNull();
   });
 });
 
 describe('linear equations', () => {
-  it('are solved so that the solution fits, with rows in any order', () => {
+  it('have a solution that satisfies them, with rows in any order', () => {
     fc.assert(
       fc.property(
         fc.array(fc.integer({ min: -20, max: 20 }), { minLength: 12, maxLength: 12 }),
@@ -166,7 +168,7 @@ describe('linear equations', () => {
     ).toEqual([3, 2]);
   });
 
-  it('without a single solution have none', () => {
+  it('have no solution if it is not unique', () => {
     expect(
       solveLinear(
         [
@@ -200,14 +202,14 @@ const inputOf = (lengths: SixLengths): Partial<CenterFindInput> => {
     right: whole(lengths.right),
     bottom: whole(lengths.bottom),
     left: whole(lengths.left),
-    falling: whole(lengths.falling),
-    rising: whole(lengths.rising),
+    downToRight: whole(lengths.downToRight),
+    upToRight: whole(lengths.upToRight),
   };
 };
 
 describe('the center', () => {
-  it('of a true rectangle is its middle whichever way it is found; 30 by 40 has diagonals of 50', () => {
-    const { details } = answer({ falling: inches(50), rising: inches(50) });
+  it('is the middle of a true rectangle by every method (derived: 30 by 40 has diagonals of 50)', () => {
+    const { details } = answer({ downToRight: inches(50), upToRight: inches(50) });
     expect(details.best.x).toBeCloseTo(inches(15), 3);
     expect(details.best.y).toBeCloseTo(inches(20), 3);
     expect(details.apart).toBeLessThan(1e-3);
@@ -219,10 +221,10 @@ describe('the center', () => {
     for (const distance of details.fromCorners) expect(distance / UNITS_PER_INCH).toBeCloseTo(25, 6);
   });
 
-  it('lies where the midlines cross, and no nearby point has a smaller sum of squares to the corners', () => {
+  it('has the smallest sum of squared distances to the corners', () => {
     fc.assert(
-      fc.property(anyPiece, (piece) => {
-        const { best, corners } = answer(inputOf(lengthsOf(piece))).details;
+      fc.property(anyShape, (shape) => {
+        const { best, corners } = answer(inputOf(lengthsOf(shape))).details;
         const cost = (point: Point) =>
           corners.reduce((sum, corner) => sum + pointDistance(point, corner) ** 2, 0);
         for (const [x, y] of [
@@ -238,17 +240,17 @@ describe('the center', () => {
     );
   });
 
-  it('keeps its distances to the corners however the piece is turned or read', () => {
+  it('keeps its distances to the corners if the project is turned', () => {
     fc.assert(
-      fc.property(anyPiece, (piece) => {
-        const measured = lengthsOf(piece);
+      fc.property(anyShape, (shape) => {
+        const measured = lengthsOf(shape);
         const turned: SixLengths = {
           top: measured.right,
           right: measured.bottom,
           bottom: measured.left,
           left: measured.top,
-          falling: measured.rising,
-          rising: measured.falling,
+          downToRight: measured.upToRight,
+          upToRight: measured.downToRight,
         };
         const [one, other] = [answer(inputOf(measured)).details, answer(inputOf(turned)).details];
         const again = [3, 0, 1, 2].map((at) => other.fromCorners[at]!);
@@ -260,28 +262,28 @@ describe('the center', () => {
   });
 });
 
-describe('a piece out of square', () => {
-  it('of 30 by 40 pushed over by 1 in is out by that at each corner, and its diagonals differ', () => {
-    const piece: Four = [
+describe('a project out of square', () => {
+  it('of 30 by 40 in, its top moved by 1 in, is off by 3/4 in at each corner (derived)', () => {
+    const shape: Four = [
       { x: 0, y: 0 },
       { x: 30, y: 0 },
       { x: 31, y: Math.sqrt(1599) },
       { x: 1, y: Math.sqrt(1599) },
     ];
-    const { cornerReports, outOfSquare, best, diagonalsCross } = answer(inputOf(lengthsOf(piece))).details;
-    // Over the shorter side of 30 in the corner is out by 30 · 1/40.
+    const { cornerReports, outOfSquare, best, diagonalsCross } = answer(inputOf(lengthsOf(shape))).details;
+    // Along the shorter side of 30 in the corner is off by 30 · 1/40.
     expect(outOfSquare / UNITS_PER_INCH).toBeCloseTo(0.75, 3);
     expect(cornerReports.map(({ degrees }) => degrees)).toEqual(
       [88.567, 91.433, 88.567, 91.433].map((degrees) => expect.closeTo(degrees, 2) as number),
     );
-    // A parallelogram's diagonals still halve each other.
+    // The diagonals of a parallelogram still cross in the middle.
     expect(pointDistance(best, diagonalsCross)).toBeLessThan(3);
   });
 
-  it('has its angles add up to a full turn', () => {
+  it('has angles that add up to a full turn', () => {
     fc.assert(
-      fc.property(anyPiece, (piece) => {
-        const { cornerReports } = answer(inputOf(lengthsOf(piece))).details;
+      fc.property(anyShape, (shape) => {
+        const { cornerReports } = answer(inputOf(lengthsOf(shape))).details;
         expect(cornerReports.reduce((sum, { degrees }) => sum + degrees, 0)).toBeCloseTo(360, 6);
       }),
       { numRuns: 30 },
@@ -290,8 +292,8 @@ describe('a piece out of square', () => {
 });
 
 describe('lengths that disagree', () => {
-  it('are shown with what each would have to be, and a warning past the accuracy', () => {
-    const { details, notes, tables } = answer({ falling: inches(51), rising: inches(50) });
+  it('are shown next to lengths that fit together, with a warning if they disagree by more than the accuracy', () => {
+    const { details, notes, tables } = answer({ downToRight: inches(51), upToRight: inches(50) });
     expect(details.misfit).toBeGreaterThan(inches(1 / 8));
     expect(details.rootMeanSquare).toBeLessThanOrEqual(details.misfit);
     expect(notes[0]?.says).toContain('Measure all six again');
@@ -299,17 +301,42 @@ describe('lengths that disagree', () => {
     expect(answer().notes[0]?.says).not.toContain('Measure all six again');
   });
 
-  it('are no worse than measured as long as they disagree by no more than the accuracy', () => {
-    const { details, notes } = answer({ falling: inches(50.25), rising: inches(50) });
-    const bounds = { falling: inches(50.25), rising: inches(50) };
+  it('have no warning if they disagree by no more than the accuracy', () => {
+    const { details, notes } = answer({ downToRight: inches(50.25), upToRight: inches(50) });
+    const bounds = { downToRight: inches(50.25), upToRight: inches(50) };
     const warned = notes.filter(({ says }) => says.includes('Measure all six again'));
     expect(warned).toHaveLength(0);
     const sharper = answer({ ...bounds, accuracy: lengthFromExact(details.misfit, 'down') });
     expect(sharper.notes[0]?.values).toMatchObject({ misfit: { exact: details.misfit } });
   });
 
-  it('that cannot meet are refused', () => {
-    expect(centerFind.calculate(starting({ falling: inches(90) }))).toMatchObject({
+  it('are not mentioned if they agree to within 1/64 in, as those of a 60 in square do', () => {
+    const style = {
+      display: { system: 'inch', inchStep: 8 },
+      currency: currencyFromCode('USD'),
+      locale: 'en-US',
+    } as const;
+    const printed = (change: Partial<CenterFindInput>) =>
+      answer(change).figures.map(({ label, quantity }) => {
+        const exact = formatExactQuantity(quantity, style);
+        return `${label}: ${formatQuantity(quantity, style)}${exact === null ? '' : ` (${exact})`}`;
+      });
+    const square = { top: inches(60), right: inches(60), bottom: inches(60), left: inches(60) };
+    const diagonal = lengthFromExact(60 * Math.SQRT2 * UNITS_PER_INCH, 'nearest');
+    expect(printed({ ...square, downToRight: diagonal, upToRight: diagonal })).toEqual([
+      'Center from the left side: 30 in',
+      'Center from the top side: 30 in',
+      'The methods differ by: 0 in',
+      'Your six lengths: Your measurements agree.',
+      'Out of square by: 0 in',
+    ]);
+    expect(printed({ downToRight: inches(50.25), upToRight: inches(50) })[3]).toMatch(
+      /^Your six lengths disagree by: 1\/16 in/,
+    );
+  });
+
+  it('are refused if they cannot meet', () => {
+    expect(centerFind.calculate(starting({ downToRight: inches(90) }))).toMatchObject({
       ok: false,
       error: { code: 'lengths-do-not-meet' },
     });
@@ -317,7 +344,7 @@ describe('lengths that disagree', () => {
 });
 
 describe('a motif', () => {
-  it('off the middle is told which way to move from', () => {
+  it('off the middle has a figure for the direction and distance to move', () => {
     const { details, figures } = answer({
       hasMotif: true,
       motifFromLeft: inches(15.5),
@@ -326,30 +353,32 @@ describe('a motif', () => {
     expect(details.move!.x / UNITS_PER_INCH).toBeCloseTo(-0.5, 3);
     expect(details.move!.y / UNITS_PER_INCH).toBeCloseTo(1, 3);
     expect(details.apart / UNITS_PER_INCH).toBeCloseTo(Math.hypot(0.5, 1), 3);
-    expect(figures.map(({ label }) => label)).toContain('From the motif’s middle, move left');
+    expect(figures.map(({ label }) => label)).toContain('From the middle of the motif, move left');
     expect(figures.map(({ label }) => label)).toContain('and down');
   });
 
-  it('that is the middle, or off by no more than one measures, needs no decision', () => {
-    const told = (fromLeft: number, accuracy = 1 / 8) => {
+  it('in the middle, or off by no more than the accuracy, needs no decision', () => {
+    const starts = (fromLeft: number, accuracy = 1 / 8) => {
       const motif = { hasMotif: true, motifFromLeft: inches(fromLeft), motifFromTop: inches(20) };
-      const square = { falling: inches(50), rising: inches(50), accuracy: inches(accuracy) };
-      return answer({ ...motif, ...square }).notes.map(({ says }) => says.split(' ').slice(0, 5).join(' '));
+      const square = { downToRight: inches(50), upToRight: inches(50), accuracy: inches(accuracy) };
+      return answer({ ...motif, ...square })
+        .notes.filter(({ kind }) => kind !== 'caution')
+        .map(({ says }) => says.split(' ').slice(0, 4).join(' '));
     };
-    const always = ['Measure flat, without pulling, from', 'A hole in a finished'];
-    expect(told(15)).toEqual(always);
-    expect(told(15.0625)).toEqual(always);
-    expect(told(15.25)).toEqual(['The ways to find the', 'The motif’s own middle is', ...always]);
+    const always = ['Lay the project flat', 'A hole can’t be'];
+    expect(starts(15)).toEqual(always);
+    expect(starts(15.0625)).toEqual(always);
+    expect(starts(15.25)).toEqual(['The methods give centers', 'The middle of the', ...always]);
     const { notes } = answer({
       hasMotif: true,
       motifFromLeft: inches(16),
-      falling: inches(50),
-      rising: inches(50),
+      downToRight: inches(50),
+      upToRight: inches(50),
     });
     expect(notes[0]?.values).toMatchObject({ apart: { rounded: inches(1) } });
   });
 
-  it('is measured square to the left side, also where that side leans', () => {
+  it('is measured at right angles to the left side, also if that side leans', () => {
     const leaning: Four = [
       { x: 0, y: 0 },
       { x: 30, y: 0 },
@@ -363,14 +392,14 @@ describe('a motif', () => {
     expect((x * 40 - y * 3) / Math.hypot(40, 3)).toBeCloseTo(10, 3);
   });
 
-  it('outside the piece is refused', () => {
+  it('outside the project is refused', () => {
     const result = centerFind.calculate(starting({ hasMotif: true, motifFromLeft: inches(31) }));
     expect(result).toMatchObject({ ok: false, error: { code: 'motif-outside' } });
   });
 });
 
-it('draws every corner and center within its drawing', () => {
-  const { diagram } = answer({ hasMotif: true, right: inches(40.5), falling: inches(50.25) });
+it('draws every corner and center inside the drawing', () => {
+  const { diagram } = answer({ hasMotif: true, right: inches(40.5), downToRight: inches(50.25) });
   for (const part of diagram!.parts) {
     const points = part.part === 'polygon' ? part.points : part.part === 'circle' ? [part.center] : [];
     for (const { x, y } of points) {

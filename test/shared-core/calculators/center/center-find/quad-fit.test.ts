@@ -15,25 +15,32 @@ function lengthsOf([a, b, c, d]: Quad): SixLengths {
     right: pointDistance(b, c),
     bottom: pointDistance(c, d),
     left: pointDistance(d, a),
-    falling: pointDistance(a, c),
-    rising: pointDistance(b, d),
+    downToRight: pointDistance(a, c),
+    upToRight: pointDistance(b, d),
   };
 }
 
 /** In the order of the residuals. */
-const listOf = ({ top, right, bottom, left, falling, rising }: SixLengths) => [
+const listOf = ({ top, right, bottom, left, downToRight, upToRight }: SixLengths) => [
   top,
   right,
   bottom,
   left,
-  falling,
-  rising,
+  downToRight,
+  upToRight,
 ];
 
 const corners = (...points: readonly (readonly [number, number])[]): Quad =>
   points.map(([x, y]): Point => ({ x, y })) as unknown as Quad;
 
-const square: SixLengths = { top: 10, right: 10, bottom: 10, left: 10, falling: 14.142, rising: 14.142 };
+const square: SixLengths = {
+  top: 10,
+  right: 10,
+  bottom: 10,
+  left: 10,
+  downToRight: 14.142,
+  upToRight: 14.142,
+};
 
 /** Twice the area on the left of the way from one corner over the next to the one after: below zero where it turns left, y down. */
 const turns = (quad: Quad) =>
@@ -42,8 +49,8 @@ const turns = (quad: Quad) =>
     return (next.x - corner.x) * (after.y - next.y) - (next.y - corner.y) * (after.x - next.x);
   });
 
-describe('where a fitted piece lies', () => {
-  it('is with its top along the x axis from the corner (0, 0), the rest below it', () => {
+describe('the corners of a fitted shape', () => {
+  it('start at (0, 0) with the top side along the x axis and the rest below it', () => {
     const leaning = corners([3, 4], [31, 25], [20, 50], [-8, 30]);
     const fit = fitQuad(lengthsOf(leaning))!;
     const [a, b, c, d] = fit.corners;
@@ -53,14 +60,14 @@ describe('where a fitted piece lies', () => {
     expect(turns(fit.corners).every((turn) => turn > 0)).toBe(true);
   });
 
-  it('is moved corner by corner by whatever is asked of its corners', () => {
+  it('are changed one by one by quadMap', () => {
     const moved = quadMap(corners([0, 0], [1, 0], [1, 2], [0, 3]), ({ x, y }) => ({ x: x + 1, y: 2 * y }));
     expect(moved).toEqual(corners([1, 0], [2, 0], [2, 4], [1, 6]));
   });
 });
 
-describe('lengths that no piece has', () => {
-  it('are those of a piece with a corner pushed in, or whose way crosses itself: it does not go round once', () => {
+describe('lengths that no shape has', () => {
+  it('are those of a shape that is not convex or crosses itself', () => {
     const pushedIn = corners([0, 0], [10, 0], [4, 3], [0, 10]);
     const crossed = corners([0, 0], [10, 0], [1, 9], [9, 10]);
     expect(fitQuad(lengthsOf(pushedIn))).toBeNull();
@@ -69,16 +76,16 @@ describe('lengths that no piece has', () => {
   });
 
   it.each<[string, Partial<SixLengths>]>([
-    ['a corner flat on the top', { top: 10, right: 5, falling: 15 }],
-    ['the other corner flat on the top', { top: 10, left: 5, rising: 15 }],
-    ['a side longer than the way round', { right: 40 }],
-    ['a diagonal shorter than the sides differ', { falling: 1, right: 25 }],
-    ['both diagonals far too long', { falling: 25, rising: 25 }],
+    ['a corner flat on the top', { top: 10, right: 5, downToRight: 15 }],
+    ['the other corner flat on the top', { top: 10, left: 5, upToRight: 15 }],
+    ['a side longer than the other three', { right: 40 }],
+    ['a diagonal shorter than the sides differ', { downToRight: 1, right: 25 }],
+    ['both diagonals far too long', { downToRight: 25, upToRight: 25 }],
   ])('are those with %s', (_what, change) => {
     expect(fitQuad({ ...square, ...change })).toBeNull();
   });
 
-  it('are those that must change by a tenth of the longest, and not a hair less', () => {
+  it('are those that would have to change by a tenth of the longest or more, but not by less', () => {
     const bottoms = Array.from({ length: 180 }, (_, at) => 10 - at / 20);
     const fits = bottoms.map((bottom) => fitQuad({ ...square, bottom }));
     const firstRefused = fits.indexOf(null);
@@ -91,16 +98,16 @@ describe('lengths that no piece has', () => {
 });
 
 describe('the change of each length', () => {
-  it('is told fitted less measured, each in its place, in the unit they were measured in', () => {
+  it('is fitted minus measured, in the order and the unit of the input', () => {
     fc.assert(
       fc.property(
         fc.array(fc.double({ min: -0.2, max: 0.2, noNaN: true }), { minLength: 6, maxLength: 6 }),
         fc.constantFrom(1, 25.4, 8_128),
         (off, unit) => {
-          const [top, right, bottom, left, falling, rising] = [30, 40, 30, 40, 50, 50].map(
+          const [top, right, bottom, left, downToRight, upToRight] = [30, 40, 30, 40, 50, 50].map(
             (length, at) => unit * (length + off[at]!),
           ) as [number, number, number, number, number, number];
-          const measured = { top, right, bottom, left, falling, rising };
+          const measured = { top, right, bottom, left, downToRight, upToRight };
           const { corners: found, residuals } = fitQuad(measured)!;
           listOf(lengthsOf(found)).forEach((length, at) => {
             expect(length - listOf(measured)[at]!).toBeCloseTo(residuals[at]!, 6);
@@ -110,9 +117,9 @@ describe('the change of each length', () => {
     );
   });
 
-  it('is shared alike by what stands alike: diagonals half an inch too long shrink, and all sides of a square grow', () => {
-    const { residuals } = fitQuad({ ...square, falling: 14.642, rising: 14.642 })!;
-    const [top, right, bottom, left, falling, rising] = residuals as [
+  it('is the same for equal lengths: two diagonals half an inch too long shrink, and all four sides of a square grow', () => {
+    const { residuals } = fitQuad({ ...square, downToRight: 14.642, upToRight: 14.642 })!;
+    const [top, right, bottom, left, downToRight, upToRight] = residuals as [
       number,
       number,
       number,
@@ -121,10 +128,10 @@ describe('the change of each length', () => {
       number,
     ];
     for (const side of [right, bottom, left]) expect(side).toBeCloseTo(top, 9);
-    expect(rising).toBeCloseTo(falling, 9);
+    expect(upToRight).toBeCloseTo(downToRight, 9);
     // Of a square sides give 4·x² and diagonals 2·y², with √2·x − y = what is over: x = over · √2/4, y = −over/2 (derived).
     const over = 14.642 - 10 * Math.SQRT2;
     expect(top).toBeCloseTo((over * Math.SQRT2) / 4, 6);
-    expect(falling).toBeCloseTo(-over / 2, 6);
+    expect(downToRight).toBeCloseTo(-over / 2, 6);
   });
 });

@@ -23,7 +23,7 @@ function seenFromCenter({ center }: CenterTemplate, { from, to }: Line) {
 }
 
 describe('the whole template', () => {
-  it('is as large as its seam line with 1/8 in round it, the center in its middle', () => {
+  it('is as large as its seam line plus 1/8 in on every side, with the center in the middle', () => {
     const { width, height, center } = plan();
     expect([width, height, center.x, center.y].map(inInches)).toEqual([7.25, 7.25, 3.625, 3.625]);
   });
@@ -34,7 +34,7 @@ describe('the whole template', () => {
     expect(down).toEqual([3.625, 0, 3.625, 7.25]);
   });
 
-  it('has a tick of 1/8 in every 15°, from inside up to the line to cut', () => {
+  it('has a 1/8 in tick every 15° that ends at the cut line from inside', () => {
     const template = plan();
     const ticks = linesOf(template.parts, 'mark').slice(2);
     const seen = ticks.map((tick) => seenFromCenter(template, tick));
@@ -46,20 +46,20 @@ describe('the whole template', () => {
   });
 });
 
-describe('the quarter for a piece folded twice', () => {
-  it('is as large as the radius of its seam line with 1/8 in round it, its corner 1/8 in in', () => {
+describe('the quarter template for a project folded twice', () => {
+  it('is as large as the radius of its seam line plus 1/8 in on every side', () => {
     const { width, height, center } = plan({ part: 'quarter' });
     expect([width, height, center.x, center.y].map(inInches)).toEqual([3.75, 3.75, 0.125, 0.125]);
   });
 
-  it('has both folds, from the corner to the seam line', () => {
+  it('has both folds, drawn from the corner to the seam line', () => {
     expect(linesOf(plan({ part: 'quarter' }).parts, 'fold').map(ends)).toEqual([
       [0.125, 0.125, 3.625, 0.125],
       [0.125, 0.125, 0.125, 3.625],
     ]);
   });
 
-  it('has its arcs from fold to fold, and a tick every 15° from the one to the other', () => {
+  it('has arcs from fold to fold with a tick every 15°', () => {
     const template = plan({ part: 'quarter' });
     const arcs = template.parts.filter((part) => part.part === 'arc');
     expect(arcs.map(({ fromDegrees, toDegrees }) => [fromDegrees, toDegrees])).toEqual([
@@ -72,19 +72,19 @@ describe('the quarter for a piece folded twice', () => {
   });
 });
 
-describe('sheets that are joined', () => {
+describe('joined sheets', () => {
   // A 14 in hole: 14 3/4 in across; windows of 7 1/2 by 8 3/4 in that overlap by 1/2 in: three by two sheets of letter.
   const joined = () => plan({ holeDiameter: inches(14) });
   const sheet = (name: string) => joined().pages.find((page) => page.name === name)!;
 
-  it('are as many as the windows need', () => {
+  it('are as many as the size needs', () => {
     const { columns, rows } = joined();
     expect([columns, rows]).toEqual([3, 2]);
     expect(inInches(sheet('A1').window.width)).toBe(7.5);
     expect(inInches(sheet('A1').window.height)).toBe(8.75);
   });
 
-  it('have a line down the middle of each overlap, toward neighbors alone', () => {
+  it('have a line down the middle of each overlap with a neighbor', () => {
     const [left, right, top, bottom] = [
       [0.75, 0.5, 0.75, 9.25],
       [7.75, 0.5, 7.75, 9.25],
@@ -100,7 +100,7 @@ describe('sheets that are joined', () => {
     expect(plan().pages.flatMap(({ marks }) => linesOf(marks, 'plan'))).toEqual([]);
   });
 
-  it('have two crosses on each line, a quarter of the way from its ends, with arms of 1/8 in', () => {
+  it('have two crosses with 1/8 in arms on each line, a quarter of its length from the ends', () => {
     const crosses = linesOf(sheet('A1').marks, 'mark').map(ends);
     const crossAt = (x: number, y: number) => [
       [x - 0.125, y - 0.125, x + 0.125, y + 0.125],
@@ -115,10 +115,10 @@ describe('sheets that are joined', () => {
   });
 });
 
-describe('the foot of a sheet', () => {
+describe('the bottom of a sheet', () => {
   const marks = () => plan().pages[0]!.marks;
 
-  it('has the square of 1 in at the left and the one of 25 mm beside it, on one line', () => {
+  it('has the 1 in square at the left and the 25 mm square beside it', () => {
     const squares = marks()
       .filter((part) => part.part === 'polygon')
       .map(({ points }) => points);
@@ -135,7 +135,7 @@ describe('the foot of a sheet', () => {
     ]);
   });
 
-  it('says in the squares what they measure, and the sheet’s name at the right', () => {
+  it('has the size written in each square and the name of the sheet at the right', () => {
     const labels = marks().filter((part) => part.part === 'label');
     expect(labels.map(({ text, at, anchor }) => [text, inInches(at.x), inInches(at.y), anchor])).toEqual([
       ['1 in', 1, 10, 'middle'],
@@ -145,7 +145,7 @@ describe('the foot of a sheet', () => {
   });
 });
 
-it('says how many sheets too large a template would take: fifteen by thirteen for 100 in', () => {
+it('is refused with the number of sheets it would take: 15 by 13 for a 100 in hole', () => {
   expect(planCenterTemplate({ ...asked, holeDiameter: inches(100) })).toEqual({
     ok: false,
     error: { code: 'too-many-sheets', sheets: 195 },

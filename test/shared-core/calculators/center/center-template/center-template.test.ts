@@ -21,7 +21,7 @@ const anyInput: fc.Arbitrary<CenterTemplateInput> = fc.record({
 });
 
 describe('the template', () => {
-  it('has the circle to cut and its seam line at true size about one center', () => {
+  it('has the circle to cut and its seam line in true size around one center', () => {
     const circles = plan().parts.filter((part) => part.part === 'circle');
     expect(circles.map(({ tone, radius }) => [tone, radius])).toEqual([
       ['seam', inches(3.5)],
@@ -34,7 +34,7 @@ describe('the template', () => {
     ]);
   });
 
-  it('of a 6 1/2 in hole fits one sheet of either paper', () => {
+  it('fits on one sheet of either paper for a 6 1/2 in hole', () => {
     expect(plan().pages).toHaveLength(1);
     expect(plan({ paper: 'a4' }).pages).toHaveLength(1);
   });
@@ -47,7 +47,7 @@ describe('the template', () => {
     });
   });
 
-  it('lies whole within the windows of its sheets, each overlapping its neighbor', () => {
+  it('is completely inside the windows of its sheets, which overlap', () => {
     fc.assert(
       fc.property(anyInput, (input) => {
         const { width, height, columns, rows, overlap, pages } = plan(input);
@@ -72,7 +72,7 @@ describe('the template', () => {
     );
   });
 
-  it('takes no sheet more than it needs', () => {
+  it('takes no more sheets than it needs', () => {
     fc.assert(
       fc.property(anyInput, (input) => {
         const { width, columns, overlap, pages } = plan(input);
@@ -82,7 +82,7 @@ describe('the template', () => {
     );
   });
 
-  it('marks each overlap at the same place of the template on both sheets', () => {
+  it('has the marks of an overlap at the same place of the template on both sheets', () => {
     const { pages, columns, rows } = plan({ holeDiameter: inches(14) });
     expect(columns * rows).toBeGreaterThan(1);
     const counts = new Map<string, number>();
@@ -98,7 +98,7 @@ describe('the template', () => {
     expect([...counts.values()].every((count) => count === 2)).toBe(true);
   });
 
-  it('has on every sheet a square of 1 in and one of 25 mm, clear of the drawing', () => {
+  it('has a 1 in square and a 25 mm square on every sheet, away from the drawing', () => {
     fc.assert(
       fc.property(anyInput, (input) => {
         for (const { marks, window, width, height } of plan(input).pages) {
@@ -126,7 +126,7 @@ describe('the template', () => {
     expect(pages[columns]?.name).toBe('B1');
   });
 
-  it('is refused where it would take more than 40 sheets', () => {
+  it('is refused if it would take more than 40 sheets', () => {
     expect(planCenterTemplate({ ...asked, holeDiameter: inches(100) })).toMatchObject({
       ok: false,
       error: { code: 'too-many-sheets' },

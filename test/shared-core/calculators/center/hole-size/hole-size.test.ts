@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { holeSize } from '#core/calculators/center/hole-size/hole-size';
 import type { HoleSizeInput } from '#core/calculators/center/hole-size/input';
+import { CAUTIONS } from '#core/domain/cautions';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { lengthFromInches as inches, lengthFromMillimeters, UNITS_PER_INCH } from '#core/units/length';
 
@@ -26,25 +27,25 @@ const around = (circumference: number, ease = 0.5): Partial<HoleSizeInput> => ({
 });
 
 describe('the hole for a trunk, stand or pole', () => {
-  it('of 20 in around is 20/π and the ease, up to the next ruler size', () => {
+  it('for 20 in around is 20/π plus the ease, rounded up to the next ruler size (derived)', () => {
     const { details } = answer(around(20));
     expect(details.exactDiameter / UNITS_PER_INCH).toBeCloseTo(6.3662 + 0.5, 4);
     expect(details.diameter).toBe(inches(7));
   });
 
-  it('is measured across just as well', () => {
+  it('can also be measured across', () => {
     expect(answer({ from: 'across', measure: inches(6), ease: inches(1 / 2) }).details.diameter).toBe(
       inches(6.5),
     );
   });
 
-  it('uses π and not 3.14, which would be 0.05 % out (derived)', () => {
+  it('uses π and not 3.14, which would be 0.05% off (derived)', () => {
     const exact = answer(around(157.0796, 0)).details.exactDiameter / UNITS_PER_INCH;
     expect(exact).toBeCloseTo(50, 3);
     expect(157.0796 / 3.14 - exact).toBeGreaterThan(0.02);
   });
 
-  it('never comes out smaller than what goes through with its ease, nor a ruler step too large', () => {
+  it('is never smaller than the thing that goes through plus its ease, and less than a ruler step larger', () => {
     fc.assert(
       fc.property(
         fc.integer({ min: 8, max: 800 }),
@@ -61,11 +62,11 @@ describe('the hole for a trunk, stand or pole', () => {
   });
 });
 
-describe('measured round or across', () => {
+describe('measured around or across', () => {
   const anyMeasure = fc.integer({ min: 8, max: 800 });
   const exactOf = (change: Partial<HoleSizeInput>) => answer(change).details.exactDiameter;
 
-  it('is the same hole: a tape round what is 1 across reads π of it, and back', () => {
+  it('is the same hole: the distance around is π times the diameter', () => {
     fc.assert(
       fc.property(anyMeasure, (eighths) => {
         const across = exactOf({ from: 'across', measure: inches(eighths / 8), ease: inches(1 / 2) });
@@ -76,7 +77,7 @@ describe('measured round or across', () => {
     );
   });
 
-  it('takes a larger hole for more, and for more ease, and a longer line of stitching for it', () => {
+  it('grows with the measurement and with the ease, and so does its seam line', () => {
     fc.assert(
       fc.property(anyMeasure, (eighths) => {
         const one = answer(around(eighths / 8)).details;
@@ -89,18 +90,21 @@ describe('measured round or across', () => {
     );
   });
 
-  // Common practice: a skirt of 36 in is drawn with a string of 18 in; a turning ruler is set to half of what is across.
-  it('is drawn with half of what is across', () => {
+  // Common practice: a 36 in tree skirt is drawn with an 18 in string; a turning ruler is set to half the diameter.
+  it('is drawn with half its diameter', () => {
     const { figures } = answer({ from: 'wish', measure: inches(36) });
-    expect(figures[1]).toMatchObject({ label: 'Set a turning ruler to', quantity: { rounded: inches(18) } });
+    expect(figures[1]).toMatchObject({
+      label: 'Radius, for a turning ruler',
+      quantity: { rounded: inches(18) },
+    });
   });
 });
 
-describe('the ruler’s next size', () => {
+describe('the next ruler size', () => {
   const more = (change: Partial<HoleSizeInput>) =>
-    answer(change).notes.find(({ says }) => says.includes('next size'));
+    answer(change).notes.find(({ says }) => says.includes('next ruler size'));
 
-  it('is told where it leaves more room than was asked for, and by how much', () => {
+  it('has a tip that names by how much it is larger than needed', () => {
     const across = (measure: number) =>
       ({ from: 'across', measure: inches(measure), ease: inches(1 / 2) }) as const;
     expect(more(across(5.75))?.values).toMatchObject({ more: { rounded: inches(1 / 4) } });
@@ -109,7 +113,7 @@ describe('the ruler’s next size', () => {
   });
 });
 
-describe('a size that is given', () => {
+describe('a given size', () => {
   it('is taken as it is, without ease', () => {
     for (const from of ['ruler', 'wish'] as const) {
       expect(answer({ from, measure: inches(6.3125) }).details.diameter).toBe(inches(6.3125));
@@ -121,11 +125,11 @@ describe('a size that is given', () => {
   });
 });
 
-it('gives the seam line of its binding: 21.99 in for 6 1/2 in and a quarter-inch seam', () => {
+it('has a seam line of 21.99 in for 6 1/2 in and a quarter-inch seam (derived)', () => {
   expect(answer().details.seamLine / UNITS_PER_INCH).toBeCloseTo(2 * Math.PI * 3.5, 9);
 });
 
-it('lists the ruler sizes on both sides with the room each leaves', () => {
+it('lists the nearest ruler sizes with the room each leaves', () => {
   const [table] = answer(around(20)).tables;
   expect(table?.columns[2]).toBe('Room on each side');
   expect(table?.rows.map(([across]) => (across?.kind === 'length' ? across.rounded : 0))).toEqual(
@@ -136,19 +140,27 @@ it('lists the ruler sizes on both sides with the room each leaves', () => {
   expect(fits! / UNITS_PER_INCH).toBeCloseTo((7 - 20 / Math.PI) / 2, 4);
 });
 
-it('leaves no ruler size of nothing', () => {
+it('lists no ruler size of 0', () => {
   const [table] = answer({ from: 'wish', measure: inches(1 / 4) }).tables;
   expect(table?.rows).toHaveLength(2);
 });
 
-it('draws what goes through only where it was measured', () => {
+it('draws the thing that goes through only if it was measured', () => {
   const plans = (change: Partial<HoleSizeInput>) =>
     answer(change).diagram!.parts.filter((part) => part.part === 'circle' && part.tone === 'plan');
   expect(plans(around(20))).toMatchObject([{ radius: inches(20) / Math.PI / 2 }]);
   expect(plans({})).toEqual([]);
 });
 
-it('says that fabric under a lit tree or near a stove can catch fire', () => {
+it('has the cautions for a tree, a flame, blades and pins', () => {
   const cautions = answer().notes.filter(({ kind }) => kind === 'caution');
-  expect(cautions.some(({ says }) => says.includes('catch fire'))).toBe(true);
+  const expected = [
+    CAUTIONS.rotaryBlade,
+    CAUTIONS.scissors,
+    CAUTIONS.pins,
+    CAUTIONS.usedBlades,
+    CAUTIONS.tree,
+    CAUTIONS.flame,
+  ];
+  expect(cautions.map(({ says }) => says)).toEqual(expected);
 });
