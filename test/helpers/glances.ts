@@ -1,5 +1,11 @@
 import type { ProjectGlance, StageGlance, Trip } from '#core/contract/projects';
-import { contactIdSchema, packageIdSchema, projectIdSchema, stageIdSchema, tripIdSchema } from '#core/domain/ids';
+import {
+  contactIdSchema,
+  packageIdSchema,
+  projectIdSchema,
+  stageIdSchema,
+  tripIdSchema,
+} from '#core/domain/ids';
 import type { StageState } from '#core/domain/stage';
 import { tripWith } from '#core/domain/trip';
 import { calendarDate } from '#core/units/calendar-date';
@@ -10,9 +16,9 @@ interface GlanceSketch {
   readonly dueOn?: string;
   /** States of its stages in order; they are named Stage 1, Stage 2 and so on. */
   readonly stages: readonly StageState[];
-  /** What holds up the first stage that is not over. */
+  /** What the first unfinished stage waits for. */
   readonly heldUpBy?: string;
-  /** Belongs to the stage that is away, or to the first. */
+  /** The trip of the stage at the quilter, or else of the first stage. */
   readonly trip?: TripSketch;
 }
 
@@ -25,7 +31,7 @@ const uuid = () => {
   return `00000000-0000-4000-8000-${String(made).padStart(12, '0')}`;
 };
 
-/** A piece as the bench reads it, invented, with only what a test is about. */
+/** A made-up project as the bench reads it, with only what a test needs. */
 export function glance({
   name = 'Sample round',
   dueOn,
@@ -69,7 +75,15 @@ export function glance({
     trips:
       journey === undefined
         ? []
-        : [{ ...EMPTY_TRIP, ...journey, id: tripIdSchema.parse(uuid()), stageId: away.id, projectId: project }],
+        : [
+            {
+              ...EMPTY_TRIP,
+              ...journey,
+              id: tripIdSchema.parse(uuid()),
+              stageId: away.id,
+              projectId: project,
+            },
+          ],
     swatches: [],
     costMinor: 0,
   };

@@ -4,18 +4,29 @@ import type { FabricPieceId, FabricId, ProjectId, StageId } from '#core/domain/i
 import { lengthFromInches as inches } from '#core/units/length';
 
 const rest = (width: number, height: number, use: 'leftover' | 'scrap' | 'margin'): CutTree => ({
-  ...{ kind: 'rest', width: inches(width), height: inches(height), use },
+  kind: 'rest',
+  width: inches(width),
+  height: inches(height),
+  use,
 });
 const patches = (patch: number, width: number, height: number, count: number): readonly CutTree[] =>
   Array.from({ length: count }, () => ({
-    ...{ kind: 'patch', width: inches(width), height: inches(height), patch, turned: false },
+    kind: 'patch',
+    width: inches(width),
+    height: inches(height),
+    patch,
+    turned: false,
   }));
 const along = (height: number, ...parts: readonly CutTree[]): CutTree => ({
-  ...{ kind: 'split', direction: 'along', width: inches(42), height: inches(height), parts },
+  kind: 'split',
+  direction: 'along',
+  width: inches(42),
+  height: inches(height),
+  parts,
 });
 
 interface PlanFor {
-  /** Two projects share the second strip; the first alone has all others. */
+  /** With two projects, both share the second strip; the others belong to the first. */
   readonly projects: readonly [ProjectId, ...ProjectId[]];
   readonly stageId: StageId;
   readonly fabricId: FabricId;
@@ -29,8 +40,14 @@ interface PlanFor {
 export function planOnTwoYards({ projects, stageId, fabricId, pieceId }: PlanFor): KeptPlan {
   const [first, second = first] = projects;
   const line = (id: string, projectId: ProjectId, width: number, count: number): CuttingLine => ({
-    ...{ id, projectId, source: { stageId, calculator: 'top' }, fabric: 'Rust' },
-    ...{ width: inches(width), length: inches(3.5), count, mayTurn: false },
+    id,
+    projectId,
+    source: { stageId, calculator: 'top' },
+    fabric: 'Rust',
+    width: inches(width),
+    length: inches(3.5),
+    count,
+    mayTurn: false,
   });
   const parts: readonly CutTree[] = [
     rest(42, 0.5, 'margin'),

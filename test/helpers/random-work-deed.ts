@@ -1,4 +1,4 @@
-/** One thing a maker may do: which, to which of the things there are, and how much. */
+/** One thing that a maker may do: the step, the records it is done to, and an amount. */
 export interface Deed {
   readonly step: number;
   readonly pick: readonly [number, number, number];

@@ -9,13 +9,13 @@ import { readWorkshop } from '#main/store/workshop/workshop';
 import type { Deed } from './random-work-deed';
 import { fabricDetails, inches, projectDetails, TINY_PNG, TODAY, type TestWorkshop } from './workshop';
 
-/** What a call is given, written for any state of the workshop; null when there is nothing to call it for. */
+/** The input of a call, made for any state of the workshop; null if there is no record to call it for. */
 export interface UnvalidatedStep {
   readonly name: StoreChannelName;
   readonly input: (workshop: TestWorkshop, deed: Deed) => unknown;
 }
 
-type Given = Readonly<Record<string, unknown>>;
+type PartOfInput = Readonly<Record<string, unknown>>;
 
 function idFrom(workshop: TestWorkshop, sql: string, pick: number): string | null {
   const rows = workshop.context.store.database.prepare<[], { id: string }>(`${sql} ORDER BY 1`).all();
@@ -41,8 +41,12 @@ const SOURCES = {
 
 type Named = keyof typeof SOURCES;
 
-/** A call that names things there are, with the rest of its input made from the deed. */
-function step(name: StoreChannelName, named: readonly Named[], rest: (deed: Deed) => Given): UnvalidatedStep {
+/** A call on existing records; the rest of its input is made from the deed. */
+function step(
+  name: StoreChannelName,
+  named: readonly Named[],
+  rest: (deed: Deed) => PartOfInput,
+): UnvalidatedStep {
   return {
     name,
     input: (workshop, deed) => {
@@ -54,26 +58,34 @@ function step(name: StoreChannelName, named: readonly Named[], rest: (deed: Deed
   };
 }
 
-const nameOf = (deed: Deed): string => `Piece ${deed.amount % 7}`;
+const nameOf = (deed: Deed): string => `Project ${deed.amount % 7}`;
 const placeOf = (deed: Deed): string =>
   ['', 'Attic', 'Attic, shelf 1', 'Attic, shelf 1, bin', 'Hall'][deed.amount % 5] ?? '';
-const someFabric = (deed: Deed): Given => ({ length: 1 + (deed.amount % inches(30)), on: TODAY, note: '' });
-const project = (deed: Deed): Given => ({
+const someFabric = (deed: Deed): PartOfInput => ({
+  length: 1 + (deed.amount % inches(30)),
+  on: TODAY,
+  note: '',
+});
+const project = (deed: Deed): PartOfInput => ({
   details: projectDetails({ name: nameOf(deed), hasSlit: deed.amount % 2 === 0 }),
 });
-const fabric = (deed: Deed): Given => ({
+const fabric = (deed: Deed): PartOfInput => ({
   details: fabricDetails({ name: nameOf(deed), notes: `note ${deed.amount}`, place: placeOf(deed) }),
 });
-const kind = (deed: Deed): Given => ({
+const kind = (deed: Deed): PartOfInput => ({
   details: {
-    ...{ form: pieceKindSchema.options[deed.amount % pieceKindSchema.options.length], name: nameOf(deed) },
-    ...{ width: null, length: inches(9), count: 4, isHidden: deed.amount % 2 === 0 },
+    form: pieceKindSchema.options[deed.amount % pieceKindSchema.options.length],
+    name: nameOf(deed),
+    width: null,
+    length: inches(9),
+    count: 4,
+    isHidden: deed.amount % 2 === 0,
   },
 });
-const trip = (deed: Deed): Given => ({
+const trip = (deed: Deed): PartOfInput => ({
   details: { ...tripWith(nameOf(deed)), sentOn: TODAY, priceMinor: deed.amount },
 });
-const work = (deed: Deed): Given => ({
+const work = (deed: Deed): PartOfInput => ({
   details: {
     on: TODAY,
     minutes: 1 + (deed.amount % 240),
@@ -87,12 +99,12 @@ const work = (deed: Deed): Given => ({
     note: nameOf(deed),
   },
 });
-const plan = (deed: Deed): Given => ({
+const plan = (deed: Deed): PartOfInput => ({
   name: nameOf(deed),
   says: '',
   stages: STARTING_PLANS[deed.amount % STARTING_PLANS.length]?.stages,
 });
-const cut = (deed: Deed): Given => {
+const cut = (deed: Deed): PartOfInput => {
   const length = 1 + (deed.amount % inches(30));
   const leftover = { width: inches(3 + (deed.pick[2] % 30)), length: Math.max(200, Math.floor(length / 3)) };
   const leftovers = Array.from({ length: deed.pick[2] % 4 }, () => leftover);
@@ -110,7 +122,7 @@ export const steps: readonly UnvalidatedStep[] = [
   step('project:delete', ['projectId'], () => ({})),
   step('stage:move', ['stageId'], (deed) => ({
     to: stageStateSchema.options[deed.amount % stageStateSchema.options.length],
-    ...(deed.pick[1] % 2 === 0 ? { passGateWhy: 'A practice piece' } : {}),
+    ...(deed.pick[1] % 2 === 0 ? { passGateWhy: 'A practice project' } : {}),
   })),
   step('stage:change', ['stageId'], (deed) => ({
     name: nameOf(deed),

@@ -6,19 +6,19 @@ import type { TestWorkshop } from './workshop';
 
 const any = fc.integer({ min: 0, max: 999_999 });
 
-/** Deeds in any order; `only` names the channels they may use. */
+/** Deeds in any order; `only` says which channels they may use. */
 export function deedsOf(
   only: (name: StoreChannelName) => boolean,
   length: number,
 ): fc.Arbitrary<readonly Deed[]> {
   const open = steps.flatMap(({ name }, index) => (only(name) ? [index] : []));
   const deed = fc.record({ step: fc.constantFrom(...open), pick: fc.tuple(any, any, any), amount: any });
-  const later = fc.array(deed, { minLength: length >> 1, maxLength: length });
-  return later.map((deeds) => [...begin(), ...deeds]);
+  const later = fc.array(deed, { minLength: Math.floor(length / 2), maxLength: length });
+  return later.map((deeds) => [...firstDeeds(), ...deeds]);
 }
 
-/** Two projects, two fabrics, and fabric of each, so that there is something to do things to. */
-function begin(): readonly Deed[] {
+/** Two projects, two fabrics and pieces of both, so that deeds have something to work on. */
+function firstDeeds(): readonly Deed[] {
   const names: readonly StoreChannelName[] = ['project:create', 'fabric:create', 'ledger:buy', 'ledger:buy'];
   return names.flatMap((name, at) =>
     [0, 1].map((pick): Deed => {
@@ -28,7 +28,7 @@ function begin(): readonly Deed[] {
   );
 }
 
-/** Does a deed if there is anything to do it to; tells whether it was done. A refusal is an answer like any other. */
+/** Does a deed if it has a record to work on; returns whether it was done. A refusal is a normal answer. */
 export function doDeed(workshop: TestWorkshop, deed: Deed): boolean {
   const step: UnvalidatedStep | undefined = steps[deed.step];
   const input = step?.input(workshop, deed);

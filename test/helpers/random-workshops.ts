@@ -1,7 +1,7 @@
 import type { Hands, LoadStep, ProjectLoad, WorkshopLoad } from '#core/planner/workshop-load';
 import { addDays, calendarDate } from '#core/units/calendar-date';
 
-/** Numbers below a bound, the same ones for the same seed (mulberry32, Tommy Ettinger, public domain). */
+/** Whole numbers below a bound, always the same for a seed (mulberry32, Tommy Ettinger, public domain). */
 export function seededBelow(seed: number): (bound: number) => number {
   let state = seed >>> 0;
   return (bound) => {
@@ -15,8 +15,8 @@ export function seededBelow(seed: number): (bound: number) => number {
 type Below = ReturnType<typeof seededBelow>;
 
 /**
- * An invented workshop small enough to try every order: two to four projects of up to three steps of work with trips out
- * between them, evenings of unlike length, days off, and due days so near that somebody is usually late.
+ * A made-up workshop small enough to try every order: two to four projects of up to three stages with trips between them, evenings of
+ * different lengths, days off, and due days so close that a project is usually late.
  */
 export function smallWorkshop(seed: number): WorkshopLoad {
   const below = seededBelow(seed);
@@ -55,7 +55,7 @@ function smallHands(below: Below, today: WorkshopLoad['today']): Hands {
   };
 }
 
-/** An invented workshop of so many open projects, most of them with a trip out, due over the time their work takes. */
+/** A made-up workshop of this many open projects, most with a trip, due over the time that their work takes. */
 export function largeWorkshop(count: number, seed: number): WorkshopLoad {
   const below = seededBelow(seed);
   const today = calendarDate('2027-09-13');

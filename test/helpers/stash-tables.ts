@@ -4,14 +4,14 @@ import type { TableToRead } from '#core/domain/stash-table';
 import { answerMainProcessCall } from '#main/store/thread/main-process-calls';
 import { temporaryFolder, type TestWorkshop } from './workshop';
 
-const AS_IT_IS = { encoding: 'utf-8', hasTitles: null, mapping: null, repeats: 'leave-out' } as const;
+const BY_DEFAULT = { encoding: 'utf-8', hasTitles: null, mapping: null, repeats: 'leave-out' } as const;
 
 /** A table that was pasted. */
 export function pasted(text: string, changes: Partial<TableToRead> = {}): { readonly table: TableToRead } {
-  return { table: { source: { kind: 'text', text }, ...AS_IT_IS, ...changes } };
+  return { table: { source: { kind: 'text', text }, ...BY_DEFAULT, ...changes } };
 }
 
-/** A file the maker chose, with these bytes in it. */
+/** A file that the maker chose, with this content. */
 export function chosenFile(
   workshop: TestWorkshop,
   content: string | Uint8Array,
@@ -30,10 +30,10 @@ export function offered(
   const answer = answerMainProcessCall(context, 'main:offer-table', { file });
   if (!answer.ok) throw new Error(JSON.stringify(answer.error));
   const { token } = answer.value as { token: string };
-  return { table: { source: { kind: 'file', token }, ...AS_IT_IS, ...changes } };
+  return { table: { source: { kind: 'file', token }, ...BY_DEFAULT, ...changes } };
 }
 
-/** The whole stash as the program writes it to a file. */
+/** The whole stash as it is exported. */
 export function exported({ context }: TestWorkshop, as: 'csv' | 'json'): string {
   const answer = answerMainProcessCall(context, 'main:export-stash', { as });
   if (!answer.ok) throw new Error(JSON.stringify(answer.error));

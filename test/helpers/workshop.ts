@@ -24,14 +24,14 @@ export const inches = lengthFromInches;
 export const TODAY = calendarDate('2027-02-28');
 export const NO_SUCH_ID = '11111111-1111-4111-8111-111111111111';
 
-/** A folder of its own on the disk, gone after the test. */
+/** A new folder on the disk, deleted after the test. */
 export function temporaryFolder(): string {
   const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'ringbound-test-'));
   onTestFinished(() => fs.rmSync(folder, { recursive: true, force: true }));
   return folder;
 }
 
-/** A clock that goes on by a second whenever it is asked, and identifiers in order. */
+/** A clock that advances by a second at each call, and identifiers in order. */
 export function countingClockAndIds(): ClockAndIds {
   let [ticks, ids] = [0, 0];
   return {
@@ -48,13 +48,13 @@ export interface TestWorkshop {
     name: Name,
     input: ChannelInput<Name>,
   ) => Result<ChannelOutput<Name>, Problem>;
-  /** The answer, which must be a good one. */
+  /** The answer, which must be a success. */
   readonly get: <Name extends StoreChannelName>(name: Name, input: ChannelInput<Name>) => ChannelOutput<Name>;
-  /** The problem there must be. */
+  /** The problem; the call must fail. */
   readonly fail: <Name extends StoreChannelName>(name: Name, input: ChannelInput<Name>) => Problem;
 }
 
-/** A file as the store makes it for a new workshop; made once, as that takes longer than most tests. */
+/** The file of a new workshop. Made once, because that takes longer than most tests. */
 let blankFile: Uint8Array | undefined;
 
 function makeBlankFile(): Uint8Array {
@@ -65,7 +65,7 @@ function makeBlankFile(): Uint8Array {
   return fs.readFileSync(file);
 }
 
-/** Lays a file of a new workshop down and gives its path. */
+/** Writes the file of a new workshop and returns its path. */
 function blankWorkshop(): string {
   blankFile ??= makeBlankFile();
   const file = pathOfNewWorkshop();
@@ -73,12 +73,12 @@ function blankWorkshop(): string {
   return file;
 }
 
-/** Where there is no file yet: a test of what opening for the first time does opens this. */
+/** A path without a file, for tests of opening for the first time. */
 export function pathOfNewWorkshop(): string {
   return path.join(temporaryFolder(), 'workshop.sqlite');
 }
 
-/** Opens a workshop on a real file, one laid down blank unless told. */
+/** Opens a workshop on a real file; a blank one unless given. */
 export function openWorkshop(file = blankWorkshop()): TestWorkshop {
   const opened = openContext({ file, programVersion: '0.0.0', isDemo: false }, countingClockAndIds());
   if (!opened.ok) throw new Error(JSON.stringify(opened.error));
@@ -103,7 +103,7 @@ export function openWorkshop(file = blankWorkshop()): TestWorkshop {
   };
 }
 
-/** A file that stands at an older version of the format, for the test of the step after it. */
+/** A file at an older version of the format, for the test of the next step. */
 export function createStoreAt(version: number, file: string): Database.Database {
   const database = new Database(file);
   database.pragma('journal_mode = WAL');
@@ -147,21 +147,21 @@ export function fabricDetails(changes: Partial<FabricDetails> = {}): FabricDetai
   };
 }
 
-/** The built-in plan with this name. */
+/** The built-in stage plan with this name. */
 export function planNamed(name: string): (typeof STARTING_PLANS)[number] {
   const plan = STARTING_PLANS.find((one) => one.name === name);
   if (plan === undefined) throw new Error(`No plan ${name}`);
   return plan;
 }
 
-/** A project with the stages of a skirt with a slit. */
+/** A project with the stages of a tree skirt. */
 export function addProject(workshop: TestWorkshop, changes: Partial<ProjectDetails> = {}) {
   const stagePlanId = planNamed('Tree skirt').id;
   const { projectId } = workshop.get('project:create', { details: projectDetails(changes), stagePlanId });
   return { projectId, ...workshop.get('project:open', { projectId }) };
 }
 
-/** A fabric 42 in wide and one piece of it, two yards for 20.00 unless told. */
+/** A fabric 42 in wide and one piece of it: two yards for 20.00 unless given. */
 export function addStock(workshop: TestWorkshop, bought: { yards?: number; costMinor?: number } = {}) {
   const { yards = 2, costMinor = 2000 } = bought;
   const { fabricId } = workshop.get('fabric:create', { details: fabricDetails() });
@@ -177,7 +177,7 @@ export function addStock(workshop: TestWorkshop, bought: { yards?: number; costM
   return { fabricId, pieceId };
 }
 
-/** A tiny picture that is whole: one grey point. */
+/** A tiny complete picture: one gray pixel. */
 export const TINY_PNG = Uint8Array.from(
   Buffer.from(
     'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNoAAAAggCBd81ytgAAAABJRU5ErkJggg==',
