@@ -6,7 +6,7 @@ import { fabricGroups } from './fabric-groups';
 import { changeFabric, createFabric, deleteFabric, listFabrics, openFabric } from './fabrics';
 import { piecesWithCode } from './piece-codes';
 import { addPlace, deletePlace, listPlaces, movePiece, movePlace, renamePlace } from './places';
-import { setFabricPrice } from './price-history';
+import { setFabricPrice } from './own-price';
 import { changePrintDirection } from './print-directions';
 import { deleteSearch, listSearches, renameSearch, saveSearch } from './saved-searches';
 import { deleteStashKind, listStashKinds, saveStashKind } from './stash-kinds';
