@@ -110,7 +110,7 @@ async function saveSearch(page: Page, words: string, name: string): Promise<void
 
 const TABLE_WITH_FAULTS = [
   'Name\tColors\tSize\tPaid\tBought on\tRemarks',
-  'Harbour rope\tnavy, cream\t1 1/4 yd\t12.50\t2026-10-03\tfrom the market',
+  'Harbor rope\tnavy, cream\t1 1/4 yd\t12.50\t2026-10-03\tfrom the market',
   'Plum jam\tplum\tFQ\t3\t2026-10-03\t',
   'Oat straw\tcream\tabout a yard\t-4\t2026-13-40\t',
   'Kettle blue\tblue\t45 x 55 cm\t4.20\t2026-11-02\tthe last of the bolt, a little faded on the fold',

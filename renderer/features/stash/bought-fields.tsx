@@ -82,9 +82,7 @@ function KindField({ piece, onChange }: Pick<BoughtFieldsProps, 'piece' | 'onCha
           if (kind !== undefined) onChange(withKind(piece, kind, chosen));
         }}
       />
-      <div className={layout['whole']}>
-        <CribCaution kindName={chosen?.name ?? ''} />
-      </div>
+      <CribCaution kindName={chosen?.name ?? ''} />
     </>
   );
 }

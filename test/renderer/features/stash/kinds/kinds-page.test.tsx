@@ -1,6 +1,7 @@
 import { screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { beforeEach, describe, expect, it } from 'vitest';
+import { CAUTIONS } from '#core/domain/cautions';
 import { inches } from '#test/helpers/workshop';
 import { KindsPage } from '#renderer/features/stash/kinds/kinds-page';
 import { StashPage } from '#renderer/features/stash/stash-page';
@@ -27,6 +28,20 @@ describe('the page of kinds', () => {
     await press('Hide Panel');
     expect(await screen.findByText('hidden')).toBeVisible();
     expect(workshop.get('kind:list', {}).find(({ name }) => name === 'Panel')?.isHidden).toBe(true);
+  });
+});
+
+describe('a crib size', () => {
+  it('shows the safe-sleep caution where it is chosen', async () => {
+    workshopBehindWindow();
+    renderPage(<StashPage />, '/stash?new');
+    const kind = await screen.findByRole('combobox', { name: 'Kind' });
+    await waitFor(() =>
+      expect(within(kind).getByRole('option', { name: 'Batting, crib package' })).toBeVisible(),
+    );
+    expect(screen.queryByText(CAUTIONS.crib)).toBeNull();
+    await userEvent.selectOptions(kind, 'Batting, crib package');
+    expect(screen.getByText(CAUTIONS.crib)).toBeVisible();
   });
 });
 
