@@ -1,22 +1,22 @@
-import { ROTARY_CAUTION } from '../binding/bench-notes';
+import { cautionNotes } from '../caution-notes';
 import type { Note } from '../explanation';
 
-/** What to know before a hole is cut in a finished piece. */
+/** What to know before you cut a hole in a finished project. */
 export const CENTER_CUT_NOTES: readonly Note[] = [
   {
     kind: 'warning',
-    says: 'A hole in a finished piece cannot be put back: measure the center twice, in two ways, and try the diameter on a practice piece first.',
+    says: 'A hole can’t be undone. Find the center by two methods, and try the diameter on a scrap first.',
     values: {},
   },
   {
     kind: 'tip',
-    says: 'Cut a little inside the line first and lay the piece in its place: a hole can be made larger, never smaller.',
+    says: 'Cut a little inside the line first, then try the project where it will be used. A hole can be made larger, never smaller.',
     values: {},
   },
   {
     kind: 'tip',
-    says: 'Stay-stitch on the seam line before you cut, and cut one layer of a folded piece at a time: folded layers shift.',
+    says: 'Stay-stitch on the seam line before you cut. Unfold the project and cut a single layer: folded layers shift.',
     values: {},
   },
-  ROTARY_CAUTION,
+  ...cautionNotes('rotaryBlade', 'scissors', 'pins', 'usedBlades'),
 ];

@@ -11,7 +11,7 @@ import { anyMeasurements } from '#test/helpers/measurements';
 
 /** Said in words, or over more values than a line has room for; every other formula is worked out again here. */
 const IN_WORDS: readonly string[] = [
-  'looked up, never worked out',
+  'looked up, not calculated',
   'the widest row',
   'the larger of area × rate and the minimum',
   'P = ∮ √(dx² + dy²)',
@@ -22,7 +22,7 @@ const IN_WORDS: readonly string[] = [
   '|X − M|',
   'shorter side · |cos α|, at the worst corner',
   'D = shortest distance from the center of the hole to a side',
-  'edge − 2d × Σ 1 ÷ tan(a/2) over its corners; edge − 2πd where it is a curve',
+  'edge − 2d × Σ 1 ÷ tan(a/2) over its corners; edge − 2πd for a curve',
   '2 × (from the edge to the hole)',
   'the sum of its parts',
 ];
@@ -74,7 +74,7 @@ function comesOut(step: Step, value: number): boolean {
   const given = formula.endsWith('or nothing') && !(value > 0) ? 0 : scale * value;
   const isNear = Math.abs(given - result.exact) <= 1e-9 * Math.max(1, Math.abs(result.exact));
   if (isNear || result.kind !== 'count') return isNear;
-  return formula.includes('up to the next') && Math.max(1, Math.ceil(value - 1e-9)) === result.rounded;
+  return formula.endsWith('rounded up, at least one') && Math.max(1, Math.ceil(value - 1e-9)) === result.rounded;
 }
 
 /** Null where the working adds up; else the line that does not. */

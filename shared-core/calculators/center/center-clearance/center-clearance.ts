@@ -10,59 +10,32 @@ import {
   wordsQuantity,
 } from '#core/calculators/quantities';
 import { centerClearanceDiagram } from './diagram';
-import {
-  type CenterClearanceDetails,
-  type CenterClearanceInput,
-  centerClearanceFromProject,
-  centerClearanceInput,
-  patchOf,
-} from './input';
+import { type CenterClearanceInput, centerClearanceFromProject, centerClearanceInput } from './input';
 import { centerClearanceSteps } from './steps';
 import { clearanceTable, quarterTable } from './tables';
 import { CENTER_CUT_NOTES } from '../center-notes';
-import { distanceToPatchEdge, seamsCrossed } from './center-patch';
+import { type CenterClearanceDetails, workOutClearance } from './work';
 
 export const centerClearance: Calculator<CenterClearanceInput, CenterClearanceDetails> = {
   name: 'center-clearance',
-  version: 1,
-  title: 'Clearance of the hole',
-  question: 'Does the hole with its seam line stay inside the center patch?',
+  version: 2,
+  title: 'Room around the hole',
+  question: 'Do the hole and its seam line stay inside the center patch?',
   stageKinds: ['center-cut'],
   input: centerClearanceInput,
   fromProject: centerClearanceFromProject,
-  calculate(asked) {
-    const details = detailsOf(asked);
+  calculate(input) {
+    const details = workOutClearance(input);
     return success({
       figures: figuresOf(details),
       tables: [clearanceTable(details), quarterTable(details)],
-      explanation: centerClearanceSteps(asked, details),
-      notes: [...clearanceNotes(asked, details), ...CENTER_CUT_NOTES],
-      diagram: centerClearanceDiagram(asked, details),
+      explanation: centerClearanceSteps(input, details),
+      notes: [...clearanceNotes(input, details), ...CENTER_CUT_NOTES],
+      diagram: centerClearanceDiagram(input, details),
       details,
     });
   },
 };
-
-function detailsOf(asked: CenterClearanceInput): CenterClearanceDetails {
-  const patch = patchOf(asked);
-  const center = { x: asked.offsetAcross, y: asked.offsetDown };
-  const cutRadius = asked.holeDiameter / 2;
-  const seamRadius = cutRadius + asked.seamAllowance;
-  const centerToEdge = distanceToPatchEdge(patch, center);
-  const clearanceAtSeam = centerToEdge - seamRadius;
-  return {
-    cutRadius,
-    seamRadius,
-    centerToEdge,
-    clearanceAtCut: centerToEdge - cutRadius,
-    clearanceAtSeam,
-    clearanceAtBack: clearanceAtSeam - asked.backCover,
-    worstClearance: clearanceAtSeam - asked.accuracy,
-    seamsCrossed: seamsCrossed(patch, center, seamRadius),
-    staysInside: clearanceAtSeam >= 0,
-    largestHole: 2 * (centerToEdge - asked.seamAllowance),
-  };
-}
 
 function figuresOf(details: CenterClearanceDetails): readonly Figure[] {
   const { clearanceAtSeam, staysInside, largestHole } = details;
@@ -80,13 +53,13 @@ function figuresOf(details: CenterClearanceDetails): readonly Figure[] {
   ];
 }
 
-function clearanceNotes(asked: CenterClearanceInput, details: CenterClearanceDetails): readonly Note[] {
+function clearanceNotes(input: CenterClearanceInput, details: CenterClearanceDetails): readonly Note[] {
   const { clearanceAtSeam, worstClearance, clearanceAtBack } = details;
   if (clearanceAtSeam < 0) {
     return [
       {
         kind: 'warning',
-        says: 'The stitching runs over a seam of the patch: it leaves the patch by {out}. A smaller hole or another center keeps it clear.',
+        says: 'The stitching leaves the patch by {out} and crosses a seam. Make the hole smaller or move its center.',
         values: { out: lengthUp(-clearanceAtSeam) },
       },
     ];
@@ -95,10 +68,10 @@ function clearanceNotes(asked: CenterClearanceInput, details: CenterClearanceDet
     return [
       {
         kind: 'warning',
-        says: 'Only {left} is left: a center that is off by {off} puts the stitching on a seam.',
+        says: 'Only {left} is left. If the center is off by {off}, the stitching is on a seam.',
         values: {
           left: lengthDown(clearanceAtSeam),
-          off: givenLength(asked.accuracy),
+          off: givenLength(input.accuracy),
         },
       },
     ];
@@ -107,7 +80,7 @@ function clearanceNotes(asked: CenterClearanceInput, details: CenterClearanceDet
   return [
     {
       kind: 'tip',
-      says: 'On the back the fold lies over a seam of the patch; it will be thicker there.',
+      says: 'On the back, the fold covers a seam of the patch. It will be thicker there.',
       values: {},
     },
   ];

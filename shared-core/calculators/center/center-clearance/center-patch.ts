@@ -7,8 +7,8 @@ import { pointToSegmentDistance } from '#core/geometry/segment';
 import type { DiagramPart } from '#core/calculators/diagram';
 
 /**
- * The patch in the middle of the piece, about its own center (0, 0). `across` is the side of a square, the diameter of a circle,
- * or twice the distance from the middle of a regular polygon to its flats; a flat lies at the bottom.
+ * The patch in the middle of the project, around its own center (0, 0). `across` is the side of a square, the diameter of a
+ * circle, or twice the distance from the middle of a regular polygon to its sides. A polygon has a side at the bottom.
  */
 export interface CenterPatch {
   readonly shape: 'square' | 'circle' | 'polygon';
@@ -40,20 +40,20 @@ export function patchCorners({ shape, across, sides }: CenterPatch): Polygon {
   }
 }
 
-/** How far the patch reaches from its middle, across or down, whichever is more. */
+/** How far the patch reaches from its middle, across or down, whichever is farther. */
 export function patchReach(patch: CenterPatch): number {
   const reaches = patchCorners(patch).flatMap(({ x, y }) => [Math.abs(x), Math.abs(y)]);
   return Math.max(patch.across / 2, ...reaches);
 }
 
-/** From a point to the nearest seam round the patch: positive inside, negative outside. */
+/** From a point to the nearest seam around the patch: positive inside, negative outside. */
 export function distanceToPatchEdge(patch: CenterPatch, point: Point): number {
   return patch.shape === 'circle'
     ? patch.across / 2 - pointDistance(point, { x: 0, y: 0 })
     : clearanceOfPoint(patchCorners(patch), point);
 }
 
-/** How many of the seams round the patch lie, in part at least, within a circle; a round patch has one seam. */
+/** How many of the seams around the patch are at least partly inside a circle. A round patch has one seam. */
 export function seamsCrossed(patch: CenterPatch, center: Point, radius: number): number {
   if (patch.shape === 'circle') {
     const off = pointDistance(center, { x: 0, y: 0 });
@@ -63,7 +63,7 @@ export function seamsCrossed(patch: CenterPatch, center: Point, radius: number):
     .length;
 }
 
-/** The patch as one part of a drawing about `at`. */
+/** The patch as one part of a drawing, with its center at `at`. */
 export function patchPart(patch: CenterPatch, at: Point): DiagramPart {
   return patch.shape === 'circle'
     ? { part: 'circle', center: at, radius: patch.across / 2, tone: 'fabric' }

@@ -1,17 +1,18 @@
 import type { Diagram } from '#core/calculators/diagram';
-import { type CenterClearanceDetails, type CenterClearanceInput, patchOf } from './input';
+import { type CenterClearanceInput, patchOf } from './input';
+import type { CenterClearanceDetails } from './work';
 import { patchPart, patchReach } from './center-patch';
 
-/** The patch with the hole in it; a seam line that leaves the patch is drawn as a warning. */
+/** The patch with the hole in it. A seam line that leaves the patch has the tone of a warning. */
 export function centerClearanceDiagram(
-  asked: CenterClearanceInput,
+  input: CenterClearanceInput,
   details: CenterClearanceDetails,
 ): Diagram {
-  const patch = patchOf(asked);
-  const off = Math.max(Math.abs(asked.offsetAcross), Math.abs(asked.offsetDown));
+  const patch = patchOf(input);
+  const off = Math.max(Math.abs(input.offsetAcross), Math.abs(input.offsetDown));
   const half = 1.1 * Math.max(patchReach(patch), off + details.seamRadius);
   const middle = { x: half, y: half };
-  const center = { x: half + asked.offsetAcross, y: half + asked.offsetDown };
+  const center = { x: half + input.offsetAcross, y: half + input.offsetDown };
   const arm = details.cutRadius / 8;
   return {
     title: 'The center patch with the hole and its seam line',
@@ -43,7 +44,7 @@ export function centerClearanceDiagram(
         from: { x: center.x - details.cutRadius, y: center.y },
         to: { x: center.x + details.cutRadius, y: center.y },
         offset: details.cutRadius / 3,
-        length: asked.holeDiameter,
+        length: input.holeDiameter,
       },
     ],
   };

@@ -18,30 +18,30 @@ const farthest = lengthFromMillimeters(2_000);
 
 export const centerClearanceInput = z
   .object({
-    holeDiameter: lengthField({ title: 'Hole across', help: 'The cut edge, before it is bound.' }),
+    holeDiameter: lengthField({ title: 'Hole diameter', help: 'Of the cut edge, before it is bound.' }),
     seamAllowance: seamField('From the cut edge to the stitching of the inner binding.'),
     backCover: coverField(),
     patchShape: choiceField(['square', 'circle', 'polygon'], { title: 'Shape of the center patch' }),
     patchAcross: lengthField({
       title: 'Center patch across',
-      help: 'Finished: the side of a square, the diameter of a circle, or twice the way from the middle of a polygon to its flats.',
+      help: 'Finished size: the side of a square, the diameter of a circle, or twice the distance from the middle of a polygon to its sides.',
     }),
     patchSides: countField({ title: 'Sides of the polygon', minimum: 3, maximum: 24 }),
     offsetAcross: lengthField({
-      title: 'Hole lies to the right of the patch’s middle by',
-      help: 'Less than nothing is to the left.',
+      title: 'Hole is to the right of the middle of the patch by',
+      help: 'Use a minus number for left.',
       minimum: lengthTimes(farthest, -1),
       maximum: farthest,
     }),
     offsetDown: lengthField({
       title: 'and below it by',
-      help: 'Less than nothing is above.',
+      help: 'Use a minus number for above.',
       minimum: lengthTimes(farthest, -1),
       maximum: farthest,
     }),
     accuracy: lengthField({
-      title: 'How exactly you place it',
-      help: 'The center may be off by this much, in any direction.',
+      title: 'How accurately you mark the center',
+      help: 'The center may be off by this much in any direction.',
       minimum: LENGTH_ZERO,
       maximum: lengthFromInches(2),
     }),
@@ -50,7 +50,7 @@ export const centerClearanceInput = z
   .readonly();
 export type CenterClearanceInput = z.infer<typeof centerClearanceInput>;
 
-/** The project does not know its center patch, so a square of 24 in, or the piece if that is smaller, stands in. */
+/** A project has no size of a center patch, so it starts as a 24 in square, or as large as the project if that is smaller. */
 export function centerClearanceFromProject(measurements: Measurements): CenterClearanceInput {
   const { settings, outline } = measurements;
   const { width, length } = outlineBounds(outline);
@@ -68,24 +68,7 @@ export function centerClearanceFromProject(measurements: Measurements): CenterCl
   };
 }
 
-/** The patch as the geometry knows it. */
+/** The patch in the form the geometry takes. */
 export function patchOf(asked: CenterClearanceInput): CenterPatch {
   return { shape: asked.patchShape, across: asked.patchAcross, sides: asked.patchSides };
-}
-
-export interface CenterClearanceDetails {
-  readonly cutRadius: number;
-  readonly seamRadius: number;
-  /** From the hole's center to the nearest seam of the patch; negative outside the patch. */
-  readonly centerToEdge: number;
-  /** Fabric of the patch left at the cut edge, the seam line and the fold on the back; negative by how far each sticks out. */
-  readonly clearanceAtCut: number;
-  readonly clearanceAtSeam: number;
-  readonly clearanceAtBack: number;
-  /** At the seam line, with the center off by the accuracy in the worst direction. */
-  readonly worstClearance: number;
-  readonly seamsCrossed: number;
-  readonly staysInside: boolean;
-  /** Largest hole whose seam line stays inside at this center; not above zero where none does. */
-  readonly largestHole: number;
 }

@@ -1,13 +1,7 @@
 import { z } from 'zod';
 import { flagField, lengthField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
-import {
-  type Length,
-  lengthFromExact,
-  lengthFromInches,
-  lengthFromMeters,
-  UNITS_PER_METER,
-} from '#core/units/length';
+import { type Length, lengthFromExact, lengthFromInches, lengthFromMeters } from '#core/units/length';
 import { outlineBounds } from '#core/calculators/outline/outline-measures';
 
 const side = (title: string) => lengthField({ title, minimum: lengthFromInches(1) });
@@ -20,17 +14,17 @@ export const centerFindInput = z
     right: side('Right side'),
     bottom: side('Bottom side'),
     left: side('Left side'),
-    falling: diagonal('Diagonal from top left to bottom right'),
-    rising: diagonal('Diagonal from top right to bottom left'),
+    downToRight: diagonal('Diagonal from top left to bottom right'),
+    upToRight: diagonal('Diagonal from bottom left to top right'),
     hasMotif: flagField({
       title: 'There is a motif in the middle',
-      help: 'Then measure where its own middle lies.',
+      help: 'Then measure where its middle is.',
     }),
-    motifFromLeft: lengthField({ title: 'Motif’s middle from the left side' }),
-    motifFromTop: lengthField({ title: 'Motif’s middle from the top side' }),
+    motifFromLeft: lengthField({ title: 'Middle of the motif from the left side' }),
+    motifFromTop: lengthField({ title: 'Middle of the motif from the top side' }),
     accuracy: lengthField({
-      title: 'How exactly you measure',
-      help: 'Lengths that disagree by more than this are worth measuring again.',
+      title: 'How accurately you measure',
+      help: 'If your lengths disagree by more than this, measure them again.',
       minimum: lengthFromInches(1 / 64),
       maximum: lengthFromInches(2),
     }),
@@ -38,7 +32,7 @@ export const centerFindInput = z
   .readonly();
 export type CenterFindInput = z.infer<typeof centerFindInput>;
 
-/** The finished size of the piece, true to the square, until it is measured. */
+/** The finished size of the project with square corners, until it is measured. */
 export function centerFindFromProject({ outline }: Measurements): CenterFindInput {
   const { width, length } = outlineBounds(outline);
   const across = withinFields(width);
@@ -49,8 +43,8 @@ export function centerFindFromProject({ outline }: Measurements): CenterFindInpu
     right: down,
     bottom: across,
     left: down,
-    falling: diagonalLength,
-    rising: diagonalLength,
+    downToRight: diagonalLength,
+    upToRight: diagonalLength,
     hasMotif: false,
     motifFromLeft: lengthFromExact(across / 2, 'nearest'),
     motifFromTop: lengthFromExact(down / 2, 'nearest'),
@@ -58,7 +52,7 @@ export function centerFindFromProject({ outline }: Measurements): CenterFindInpu
   };
 }
 
-/** A hexagon of ten meters across its flats is wider than a side may be, so sizes are held within the fields. */
+/** A hexagon of ten meters across its flats is wider than a field allows, so sizes are limited to the field. */
 function withinFields(size: number): Length {
-  return lengthFromExact(Math.min(10 * UNITS_PER_METER, Math.max(lengthFromInches(1), size)), 'nearest');
+  return lengthFromExact(Math.min(lengthFromMeters(10), Math.max(lengthFromInches(1), size)), 'nearest');
 }

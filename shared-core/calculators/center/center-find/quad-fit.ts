@@ -1,18 +1,19 @@
 import { type Point, pointDistance } from '#core/geometry/point';
 import { solveLinear } from './solve-linear';
 
-/** The six lengths of a four-sided piece, going round from the top left corner; all in one unit. */
+/** The six lengths of a four-sided shape, clockwise from the top left corner; all in one unit. */
 export interface SixLengths {
   readonly top: number;
   readonly right: number;
   readonly bottom: number;
   readonly left: number;
-  /** Top left to bottom right, and top right to bottom left. */
-  readonly falling: number;
-  readonly rising: number;
+  /** From top left to bottom right. */
+  readonly downToRight: number;
+  /** From bottom left to top right. */
+  readonly upToRight: number;
 }
 
-/** Corners from the top left round: the top lies along y = 0, and y runs down. */
+/** Corners clockwise from the top left: the top side is on y = 0, and y runs down. */
 export type Quad = readonly [Point, Point, Point, Point];
 
 export function quadMap([a, b, c, d]: Quad, change: (corner: Point) => Point): Quad {
@@ -21,16 +22,28 @@ export function quadMap([a, b, c, d]: Quad, change: (corner: Point) => Point): Q
 
 export interface QuadFit {
   readonly corners: Quad;
-  /** Fitted less measured, in the order of SixLengths. */
+  /** Fitted minus measured length, in the order of SixLengths. */
   readonly residuals: readonly number[];
 }
 
-/** As a part of the longest: lengths that have to change by more than this were not measured but mistaken. */
+/** As a share of the longest length. A length that has to change by more than this is a mistake, not a measurement. */
 const MOST_CHANGE = 0.1;
 
-type Place = 0 | 1 | 2 | 3;
+/** The search converges in a few rounds; the limit only guards against a shape that does not converge. */
+const MOST_ROUNDS = 50;
 
-const PAIRS: readonly (readonly [Place, Place])[] = [
+/** As a share of the longest length: a step this small is rounding error. */
+const SMALLEST_STEP = 1e-15;
+
+/** Keeps the equations solvable for a shape that is almost flat, without a visible effect on the result. */
+const DAMPING = 1e-12;
+
+/** Twice the area of the triangle at a corner, as a share of the squared longest length: below this the corner is straight. */
+const FLAT_CORNER = 1e-9;
+
+type CornerIndex = 0 | 1 | 2 | 3;
+
+const PAIRS: readonly (readonly [CornerIndex, CornerIndex])[] = [
   [0, 1],
   [1, 2],
   [2, 3],
@@ -40,20 +53,20 @@ const PAIRS: readonly (readonly [Place, Place])[] = [
 ];
 
 /**
- * Six lengths fix a shape of five unknowns once too often, so they are adjusted as little as can be, by the sum of squares, until
- * they fit (Gauss-Newton, with a little damping). Null where no four-sided piece comes near such lengths: a side longer than
- * the way round it, corners that do not go round once, or a change of more than a tenth.
+ * Six lengths are one too many for a shape with five unknowns, so the method of least squares changes them as little as possible
+ * until they fit (Gauss-Newton with slight damping). Returns null if no four-sided shape is near these lengths: a side is longer
+ * than the other three, the corners do not go round once, or a length has to change by more than a tenth.
  */
 export function fitQuad(lengths: SixLengths): QuadFit | null {
   const scale = Math.max(...listOf(lengths));
   const measured = listOf(lengths).map((length) => length / scale);
   let unknowns = startOf(measured);
   if (unknowns === null) return null;
-  for (let round = 0; round < 50; round += 1) {
+  for (let round = 0; round < MOST_ROUNDS; round += 1) {
     const step = gaussNewtonStep(unknowns, measured);
     if (step === null) return null;
     unknowns = unknowns.map((value, index) => value + (step[index] ?? 0));
-    if (Math.hypot(...step) < 1e-15) break;
+    if (Math.hypot(...step) < SMALLEST_STEP) break;
   }
   const corners = cornersOf(unknowns);
   const residuals = residualsOf(unknowns, measured);
@@ -63,19 +76,19 @@ export function fitQuad(lengths: SixLengths): QuadFit | null {
   return { corners: scaled, residuals: residuals.map((value) => value * scale) };
 }
 
-function listOf({ top, right, bottom, left, falling, rising }: SixLengths): readonly number[] {
-  return [top, right, bottom, left, falling, rising];
+function listOf({ top, right, bottom, left, downToRight, upToRight }: SixLengths): readonly number[] {
+  return [top, right, bottom, left, downToRight, upToRight];
 }
 
-/** Both triangles on the top side, drawn with the lengths as measured. */
+/** The start of the search: two triangles on the top side, with the measured lengths. */
 function startOf(measured: readonly number[]): readonly number[] | null {
-  const [top = 0, right = 0, , left = 0, falling = 0, rising = 0] = measured;
+  const [top = 0, right = 0, , left = 0, downToRight = 0, upToRight = 0] = measured;
   const below = (fromLeft: number, fromRight: number): Point | null => {
     const x = (fromLeft ** 2 - fromRight ** 2 + top ** 2) / (2 * top);
     const squared = fromLeft ** 2 - x ** 2;
     return squared > 0 ? { x, y: Math.sqrt(squared) } : null;
   };
-  const [third, fourth] = [below(falling, right), below(left, rising)];
+  const [third, fourth] = [below(downToRight, right), below(left, upToRight)];
   return third === null || fourth === null ? null : [top, third.x, third.y, fourth.x, fourth.y];
 }
 
@@ -94,8 +107,8 @@ function residualsOf(unknowns: readonly number[], measured: readonly number[]): 
   return PAIRS.map(([from, to], index) => pointDistance(corners[from], corners[to]) - (measured[index] ?? 0));
 }
 
-/** Which coordinate of which corner each unknown is. */
-const UNKNOWNS: readonly (readonly [Place, 'x' | 'y'])[] = [
+/** The corner and the coordinate that each unknown stands for. */
+const UNKNOWNS: readonly (readonly [CornerIndex, 'x' | 'y'])[] = [
   [1, 'x'],
   [2, 'x'],
   [2, 'y'],
@@ -116,17 +129,17 @@ function gaussNewtonStep(unknowns: readonly number[], measured: readonly number[
   const sumOver = (part: (row: readonly number[], index: number) => number) =>
     slopes.reduce((sum, row, index) => sum + part(row, index), 0);
   const normal = UNKNOWNS.map((_, i) =>
-    UNKNOWNS.map((__, j) => sumOver((row) => (row[i] ?? 0) * (row[j] ?? 0)) + (i === j ? 1e-12 : 0)),
+    UNKNOWNS.map((__, j) => sumOver((row) => (row[i] ?? 0) * (row[j] ?? 0)) + (i === j ? DAMPING : 0)),
   );
-  const down = UNKNOWNS.map((_, i) => -sumOver((row, index) => (row[i] ?? 0) * (residuals[index] ?? 0)));
-  return solveLinear(normal, down);
+  const descent = UNKNOWNS.map((_, i) => -sumOver((row, index) => (row[i] ?? 0) * (residuals[index] ?? 0)));
+  return solveLinear(normal, descent);
 }
 
-/** Whether every corner turns the same way: the piece is convex and its diagonals cross inside it. */
+/** Whether every corner turns the same way, so that the shape is convex and its diagonals cross inside it. */
 function goesRoundOnce(corners: Quad): boolean {
   return corners.every((corner, index) => {
     const next = corners[(index + 1) % 4] ?? corner;
     const after = corners[(index + 2) % 4] ?? corner;
-    return (next.x - corner.x) * (after.y - next.y) - (next.y - corner.y) * (after.x - next.x) > 1e-9;
+    return (next.x - corner.x) * (after.y - next.y) - (next.y - corner.y) * (after.x - next.x) > FLAT_CORNER;
   });
 }

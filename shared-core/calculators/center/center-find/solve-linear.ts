@@ -1,4 +1,7 @@
-/** Solves a square system by elimination with row exchange; null where it has no single solution. Nothing passed in is changed. */
+/** For systems with coefficients near 1: a pivot this small is rounding error, so the system has no single solution. */
+const SINGULAR = 1e-14;
+
+/** Solves a square system of equations by elimination with row exchange; null if it has no single solution. */
 export function solveLinear(
   matrix: readonly (readonly number[])[],
   right: readonly number[],
@@ -8,7 +11,7 @@ export function solveLinear(
   for (let column = 0; column < size; column += 1) {
     const pivot = largestBelow(rows, column);
     const lead = rows[pivot]?.[column] ?? 0;
-    if (Math.abs(lead) < 1e-14) return null;
+    if (Math.abs(lead) < SINGULAR) return null;
     const chosen = (rows[pivot] ?? []).map((value) => value / lead);
     const others = rows.map((row, index) => (index === pivot ? (rows[column] ?? row) : row));
     rows = others.map((row, index) => {

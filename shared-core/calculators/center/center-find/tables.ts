@@ -2,15 +2,16 @@ import { type Point, pointDistance } from '#core/geometry/point';
 import type { Explanation, Quantity, Table } from '#core/calculators/explanation';
 import {
   degreesQuantity,
+  fineLength,
   givenLength,
   lengthNearest,
-  lengthUp,
   wordsQuantity,
 } from '#core/calculators/quantities';
 import type { CenterFindInput } from './input';
 import type { CenterFindDetails } from './work';
+import { derived, givenTerm, term } from '#core/calculators/working/terms';
 
-/** How to mark the center from every side and corner. */
+/** The distance of the center from every side and corner. */
 export function markTable({ fromSides, fromCorners }: CenterFindDetails): Table {
   const names = ['top side', 'right side', 'bottom side', 'left side'];
   const corners = ['top left corner', 'top right corner', 'bottom right corner', 'bottom left corner'];
@@ -19,7 +20,7 @@ export function markTable({ fromSides, fromCorners }: CenterFindDetails): Table 
     ...fromCorners.map((distance, index) => [corners[index] ?? '', distance] as const),
   ];
   return {
-    title: 'Where to mark it',
+    title: 'Where to mark the center',
     columns: ['From the', 'Distance'],
     rows: rows.map(([name, distance]): readonly Quantity[] => [wordsQuantity(name), lengthNearest(distance)]),
   };
@@ -28,17 +29,17 @@ export function markTable({ fromSides, fromCorners }: CenterFindDetails): Table 
 export function centersTable({ best, diagonalsCross, motif }: CenterFindDetails): Table {
   const row = (name: string, point: Point): readonly Quantity[] => [
     wordsQuantity(name),
-    lengthNearest(point.x - best.x),
-    lengthNearest(point.y - best.y),
-    lengthNearest(pointDistance(point, best)),
+    fineLength(point.x - best.x, 'nearest'),
+    fineLength(point.y - best.y, 'nearest'),
+    fineLength(pointDistance(point, best), 'nearest'),
   ];
   return {
-    title: 'Centers found in different ways, against the crossing of the midlines',
-    columns: ['Way', 'To the right', 'Down', 'Apart'],
+    title: 'Centers found by different methods',
+    columns: ['Method', 'To the right', 'Down', 'Distance'],
     rows: [
       row('midlines cross (the best center)', best),
       row('diagonals cross', diagonalsCross),
-      ...(motif === null ? [] : [row('the motif’s own middle', motif)]),
+      ...(motif === null ? [] : [row('the middle of the motif', motif)]),
     ],
   };
 }
@@ -46,83 +47,86 @@ export function centersTable({ best, diagonalsCross, motif }: CenterFindDetails)
 export function squareTable({ cornerReports }: CenterFindDetails): Table {
   return {
     title: 'Corners',
-    columns: ['Corner', 'Angle', 'Off a right angle', 'Out by'],
+    columns: ['Corner', 'Angle', 'Off a right angle', 'Off by'],
     rows: cornerReports.map(({ name, degrees, outBy }): readonly Quantity[] => [
       wordsQuantity(name),
       degreesQuantity(degrees),
       degreesQuantity(degrees - 90),
-      lengthUp(outBy),
+      fineLength(outBy, 'nearest'),
     ]),
   };
 }
 
-const LENGTH_NAMES = ['top', 'right', 'bottom', 'left', 'falling', 'rising'] as const;
+const LENGTH_NAMES = ['top', 'right', 'bottom', 'left', 'downToRight', 'upToRight'] as const;
 
-export function misfitTable(asked: CenterFindInput, { residuals }: CenterFindDetails): Table {
+const LENGTH_WORDS: Readonly<Record<(typeof LENGTH_NAMES)[number], string>> = {
+  top: 'top side',
+  right: 'right side',
+  bottom: 'bottom side',
+  left: 'left side',
+  downToRight: 'diagonal from top left to bottom right',
+  upToRight: 'diagonal from bottom left to top right',
+};
+
+export function misfitTable(input: CenterFindInput, { residuals }: CenterFindDetails): Table {
   return {
-    title: 'Your lengths, and what they would be to fit each other',
+    title: 'Your lengths, and the nearest lengths that fit together',
     columns: ['Length', 'Measured', 'Fitted', 'Changed by'],
     rows: LENGTH_NAMES.map((name, index): readonly Quantity[] => {
       const changed = residuals[index] ?? 0;
-      const words = name === 'falling' || name === 'rising' ? `${name} diagonal` : `${name} side`;
       return [
-        wordsQuantity(words),
-        givenLength(asked[name]),
-        lengthNearest(asked[name] + changed),
-        lengthNearest(changed),
+        wordsQuantity(LENGTH_WORDS[name]),
+        givenLength(input[name], 'fine'),
+        fineLength(input[name] + changed, 'nearest'),
+        fineLength(changed, 'nearest'),
       ];
     }),
   };
 }
 
-/** The fit, the center it gives, and how far the piece is from a true rectangle. */
-export function centerFindSteps(asked: CenterFindInput, details: CenterFindDetails): Explanation {
-  const lengths = LENGTH_NAMES.map((name, index) => ({
-    symbol: `ℓ${'₁₂₃₄₅₆'[index] ?? ''}`,
-    means: name,
-    quantity: givenLength(asked[name]),
-  }));
+/** The fit, the center it gives, and how far the project is from a true rectangle. */
+export function centerFindSteps(input: CenterFindInput, details: CenterFindDetails): Explanation {
+  const lengths = LENGTH_NAMES.map((name, index) =>
+    givenTerm(`ℓ${'₁₂₃₄₅₆'[index] ?? ''}`, LENGTH_WORDS[name], input[name]),
+  );
   const [fromTop = 0, , , fromLeft = 0] = details.fromSides;
   return [
     {
-      label: 'Fit the six lengths',
+      label: 'Six lengths that fit together',
       formula: 'Σ (fitted − ℓ)² as small as can be',
       terms: lengths,
-      result: lengthUp(details.misfit),
-      rule: {
-        kind: 'derived',
-        says: 'Five lengths fix a four-sided shape; the sixth shows by how much you mismeasured. The greatest change is the misfit.',
-      },
+      result: fineLength(details.misfit, 'nearest'),
+      rule: derived(
+        'Five lengths are enough for a four-sided shape, so the sixth shows how far off the measurements are. The largest change is the misfit.',
+      ),
     },
     {
       label: 'Best center',
       formula: '(A + B + C + D) ÷ 4',
       terms: [
-        { symbol: 'x', means: 'from the left side', quantity: lengthNearest(fromLeft) },
-        { symbol: 'y', means: 'from the top side', quantity: lengthNearest(fromTop) },
+        term('x', 'from the left side', lengthNearest(fromLeft)),
+        term('y', 'from the top side', lengthNearest(fromTop)),
       ],
       result: lengthNearest(pointDistance(details.best, details.corners[0])),
-      rule: {
-        kind: 'derived',
-        says: 'The lines between the middles of opposite sides cross at the average of the corners, the point nearest to all four. Given here from the top left corner.',
-      },
+      rule: derived(
+        'The lines between the middles of opposite sides cross at the average of the corners. The result is its distance from the top left corner.',
+      ),
     },
     {
-      label: 'Crossing of the diagonals, from the best center',
+      label: 'From the best center to where the diagonals cross',
       formula: '|X − M|',
       terms: [],
-      result: lengthNearest(pointDistance(details.best, details.diagonalsCross)),
-      rule: { kind: 'derived', says: 'In a true rectangle both are one point.' },
+      result: fineLength(pointDistance(details.best, details.diagonalsCross), 'nearest'),
+      rule: derived('In a true rectangle both are the same point.'),
     },
     {
       label: 'Out of square',
       formula: 'shorter side · |cos α|, at the worst corner',
       terms: [],
-      result: lengthUp(details.outOfSquare),
-      rule: {
-        kind: 'derived',
-        says: 'How far a corner’s shorter side ends from where a right angle would put it.',
-      },
+      result: fineLength(details.outOfSquare, 'nearest'),
+      rule: derived(
+        'How far the end of the shorter side at a corner is from where a right angle would put it.',
+      ),
     },
   ];
 }

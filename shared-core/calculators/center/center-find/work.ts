@@ -9,42 +9,42 @@ import { fitQuad, type Quad } from './quad-fit';
 export interface CornerReport {
   readonly name: string;
   readonly degrees: number;
-  /** How far the end of the shorter side at this corner lies from where a true right angle would put it. */
+  /** How far the end of the shorter side at this corner is from where a right angle would put it. */
   readonly outBy: number;
 }
 
-/** Coordinates run from the top left corner along the top and down; lengths in 1/320 mm as doubles. */
+/** x runs from the top left corner along the top, y runs down; lengths in 1/320 mm, not rounded. */
 export interface CenterFindDetails {
   readonly corners: Quad;
-  /** The average of the corners, where the midlines cross: the point nearest to all four corners by the sum of squares. */
+  /** The average of the corners, where the midlines cross. Its sum of squared distances to the corners is the smallest. */
   readonly best: Point;
   readonly diagonalsCross: Point;
   readonly motif: Point | null;
-  /** From the best center square to the top, right, bottom and left side, and to the corners from the top left round. */
+  /** From the best center at right angles to the top, right, bottom and left side, and to the corners clockwise from the top left. */
   readonly fromSides: readonly number[];
   readonly fromCorners: readonly number[];
-  /** Greatest distance between the centers found in different ways. */
+  /** Largest distance between the centers found by different methods. */
   readonly apart: number;
-  /** Fitted less measured, in the order of the input; the greatest of them; and the root of their mean square. */
+  /** Fitted minus measured length, in the order of the input; the largest of them; and their root mean square. */
   readonly residuals: readonly number[];
   readonly misfit: number;
   readonly rootMeanSquare: number;
   readonly cornerReports: readonly CornerReport[];
   readonly outOfSquare: number;
-  /** From the motif's middle to the best center: right and down are positive. */
+  /** From the middle of the motif to the best center: right and down are positive. */
   readonly move: Point | null;
 }
 
-export function planCenterFind(asked: CenterFindInput): Result<CenterFindDetails, Refusal> {
-  const fit = fitQuad(asked);
-  if (fit === null) return failure(NO_SUCH_PIECE);
+export function workOutCenterFind(input: CenterFindInput): Result<CenterFindDetails, Refusal> {
+  const fit = fitQuad(input);
+  if (fit === null) return failure(NO_SUCH_SHAPE);
   const { corners, residuals } = fit;
   const [a, b, c, d] = corners;
   const diagonalsCross = lineCrossing({ from: a, to: c }, { from: b, to: d });
-  if (diagonalsCross === undefined) return failure(NO_SUCH_PIECE);
+  if (diagonalsCross === undefined) return failure(NO_SUCH_SHAPE);
 
   const best = { x: (a.x + b.x + c.x + d.x) / 4, y: (a.y + b.y + c.y + d.y) / 4 };
-  const motif = asked.hasMotif ? motifPoint(asked, d) : null;
+  const motif = input.hasMotif ? motifPoint(input, d) : null;
   if (motif !== null && !polygonContainsPoint(corners, motif)) return failure(MOTIF_OUTSIDE);
   const centers = [best, diagonalsCross, ...(motif === null ? [] : [motif])];
   const sides: readonly Segment[] = [
@@ -71,21 +71,21 @@ export function planCenterFind(asked: CenterFindInput): Result<CenterFindDetails
   });
 }
 
-const NO_SUCH_PIECE: Refusal = {
+const NO_SUCH_SHAPE: Refusal = {
   code: 'lengths-do-not-meet',
-  field: ['falling'],
-  says: 'No four-sided piece has these six lengths: a diagonal or a side was read or written down wrongly. Measure both diagonals again.',
+  field: ['downToRight'],
+  says: 'No four-sided project has these six lengths, so one of them is wrong. Measure both diagonals again.',
   values: {},
 };
 
 const MOTIF_OUTSIDE: Refusal = {
   code: 'motif-outside',
   field: ['motifFromLeft'],
-  says: 'The motif’s middle would lie outside the piece; measure it from the left and the top side.',
+  says: 'The middle of the motif would be outside the project. Measure it from the left side and the top side.',
   values: {},
 };
 
-/** Square to the top (y = 0) and to the left side, which runs from the top left corner to `bottomLeft`. */
+/** Measured at right angles to the top (y = 0) and to the left side, which runs from the top left corner to `bottomLeft`. */
 function motifPoint({ motifFromLeft, motifFromTop }: CenterFindInput, bottomLeft: Point): Point {
   const size = Math.hypot(bottomLeft.x, bottomLeft.y);
   const normal = { x: bottomLeft.y / size, y: -bottomLeft.x / size };

@@ -9,7 +9,7 @@ import { overlapMarks, testSquares } from './template-marks';
 export interface CenterTemplateInput {
   readonly holeDiameter: Length;
   readonly seamAllowance: Length;
-  /** A quarter is for a piece folded twice: its corner goes on the folded corner. */
+  /** A quarter is for a project folded twice; its corner goes on the folded corner. */
   readonly part: 'whole' | 'quarter';
   readonly paper: SheetPaper;
 }
@@ -21,7 +21,7 @@ export interface TemplateWindow {
   readonly height: number;
 }
 
-/** One sheet. Add `shift` to the template's coordinates, clip to `window`, then draw `marks` in the sheet's own coordinates. */
+/** One sheet. Add `shift` to the coordinates of the template, clip to `window`, then draw `marks` in coordinates of the sheet. */
 export interface TemplatePage {
   readonly name: string;
   readonly width: Length;
@@ -31,7 +31,7 @@ export interface TemplatePage {
   readonly marks: readonly DiagramPart[];
 }
 
-/** True size: one unit is 1/320 mm on paper. */
+/** In true size: one unit is 1/320 mm on paper. */
 export interface CenterTemplate {
   readonly width: number;
   readonly height: number;
@@ -51,11 +51,11 @@ export interface TemplateProblem {
 const MARGIN = lengthFromInches(1 / 2);
 const OVERLAP = lengthFromInches(1 / 2);
 const PAD = lengthFromInches(1 / 8);
-/** Kept free at the foot of every sheet for the two test squares. */
+/** Room at the bottom of every sheet for the two test squares. */
 const FOOT = lengthFromInches(1.25);
 const MOST_SHEETS = 40;
 
-/** The circle to cut and its seam line, tiled over as few sheets as hold it; every sheet can be checked for true size by itself. */
+/** The circle to cut and its seam line, on as few sheets as possible. Every sheet has test squares to check that it is in true size. */
 export function planCenterTemplate(input: CenterTemplateInput): Result<CenterTemplate, TemplateProblem> {
   const seamRadius = input.holeDiameter / 2 + input.seamAllowance;
   const size = input.part === 'whole' ? 2 * (seamRadius + PAD) : seamRadius + 2 * PAD;
@@ -93,7 +93,7 @@ export function planCenterTemplate(input: CenterTemplateInput): Result<CenterTem
   return success({ width: size, height: size, center, parts, columns, rows, overlap: OVERLAP, pages });
 }
 
-/** Fewest sheets whose windows, overlapping by half an inch, cover `size`. */
+/** The fewest sheets whose windows cover `size` with an overlap of half an inch. */
 function tilesFor(size: number, window: number): number {
   return Math.max(1, roundUpTo((size - OVERLAP) / (window - OVERLAP), 1));
 }
@@ -102,7 +102,7 @@ function gridSize(tiles: number, window: number): number {
   return tiles * window - (tiles - 1) * OVERLAP;
 }
 
-/** Both circles, the cross through the center, and ticks on the cut line every 15° to match a piece that is folded and marked. */
+/** Both circles, a cross through the center, and ticks on the cut line every 15° to match a project that is folded and marked. */
 function wholeParts(input: CenterTemplateInput, center: Point, size: number): readonly DiagramPart[] {
   const cut = input.holeDiameter / 2;
   const ticks = Array.from({ length: 24 }, (_, index) => tick(center, cut, index * 15));

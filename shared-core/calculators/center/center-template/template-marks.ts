@@ -22,29 +22,29 @@ interface Tile {
 const ARM = lengthFromInches(1 / 8);
 
 /**
- * Down the middle of every overlap a line with two crosses on it. Both sheets carry them at the same place of the template, so
- * that cutting one sheet along its line and laying it on the other's brings the drawing together.
+ * A line down the middle of every overlap, with two crosses on it. Both sheets have them at the same place of the template: cut one
+ * sheet along its line, lay it on the line of the other, and the drawing continues.
  */
 export function overlapMarks(grid: TemplateGrid, tile: Tile): readonly DiagramPart[] {
   const { window, overlap } = grid;
   const [left, top] = [window.x + overlap / 2, window.y + overlap / 2];
   const [right, bottom] = [window.x + window.width - overlap / 2, window.y + window.height - overlap / 2];
   return [
-    ...(tile.column > 0 ? uprightMark(left, window) : []),
-    ...(tile.column < grid.columns - 1 ? uprightMark(right, window) : []),
-    ...(tile.row > 0 ? levelMark(top, window) : []),
-    ...(tile.row < grid.rows - 1 ? levelMark(bottom, window) : []),
+    ...(tile.column > 0 ? verticalMark(left, window) : []),
+    ...(tile.column < grid.columns - 1 ? verticalMark(right, window) : []),
+    ...(tile.row > 0 ? horizontalMark(top, window) : []),
+    ...(tile.row < grid.rows - 1 ? horizontalMark(bottom, window) : []),
   ];
 }
 
-function uprightMark(x: number, { y, height }: TemplateGrid['window']): readonly DiagramPart[] {
+function verticalMark(x: number, { y, height }: TemplateGrid['window']): readonly DiagramPart[] {
   return [
     { part: 'line', from: { x, y }, to: { x, y: y + height }, tone: 'plan' },
     ...[1 / 4, 3 / 4].flatMap((part) => cross({ x, y: y + part * height })),
   ];
 }
 
-function levelMark(y: number, { x, width }: TemplateGrid['window']): readonly DiagramPart[] {
+function horizontalMark(y: number, { x, width }: TemplateGrid['window']): readonly DiagramPart[] {
   return [
     { part: 'line', from: { x, y }, to: { x: x + width, y }, tone: 'plan' },
     ...[1 / 4, 3 / 4].flatMap((part) => cross({ x: x + part * width, y })),
@@ -61,7 +61,7 @@ function cross({ x, y }: Point): readonly DiagramPart[] {
 const ONE_INCH = lengthFromInches(1);
 const TWENTY_FIVE_MILLIMETERS = lengthFromMillimeters(25);
 
-/** At the foot of a sheet, below the drawing: a square of 1 in, one of 25 mm, and the sheet's name. */
+/** At the bottom of a sheet, below the drawing: a square of 1 in, one of 25 mm, and the name of the sheet. */
 export function testSquares(
   paper: { readonly width: number; readonly height: number },
   margin: number,
@@ -84,7 +84,7 @@ export function testSquares(
     text,
     anchor,
   });
-  const second = margin + 2.5 * ONE_INCH;
+  const second = margin + 1.25 * ONE_INCH;
   return [
     squareAt(margin, ONE_INCH),
     label(margin + ONE_INCH / 2, '1 in', 'middle'),

@@ -131,7 +131,7 @@ describe('the bottom of a sheet', () => {
     ];
     expect(squares.map((points) => points.map(({ x, y }) => [x, y].map(inInches)))).toEqual([
       square(0.5, 1),
-      square(3, side).map((point) => point.map((at) => Number(at.toFixed(4)))),
+      square(1.75, side).map((point) => point.map((at) => Number(at.toFixed(4)))),
     ]);
   });
 
@@ -139,7 +139,7 @@ describe('the bottom of a sheet', () => {
     const labels = marks().filter((part) => part.part === 'label');
     expect(labels.map(({ text, at, anchor }) => [text, inInches(at.x), inInches(at.y), anchor])).toEqual([
       ['1 in', 1, 10, 'middle'],
-      ['25 mm', 3.4921, 10, 'middle'],
+      ['25 mm', 2.2421, 10, 'middle'],
       ['A1', 8, 10, 'end'],
     ]);
   });
