@@ -13,15 +13,15 @@ import type { FieldProblem } from '#core/field-problem';
 import { currencyFromCode } from '#core/units/money';
 import { clipRead } from '#core/units/typed-text';
 import { describeCalculators } from './describe-calculators';
-import { STARTER_MEASUREMENTS } from './starter-measurements';
+import { SAMPLE_MEASUREMENTS } from './sample-measurements';
 
 const STYLE: QuantityStyle = {
-  display: displayOfSettings(STARTER_MEASUREMENTS.settings),
+  display: displayOfSettings(SAMPLE_MEASUREMENTS.settings),
   currency: currencyFromCode('USD'),
   locale: 'en-US',
 };
 
-/** Ends with 0 and JSON on the standard output, or with 2 and one line on the standard error that says what to mend. */
+/** Exits with 0 and JSON on standard output, or with 2 and one line on standard error that says what to fix. */
 function main(args: readonly string[]): number {
   const [name, text, ...more] = args;
   if (name === 'list' && text === undefined) return print(describeCalculators(calculators));
@@ -42,14 +42,14 @@ function main(args: readonly string[]): number {
       [],
       `read "${clipRead(text ?? '')}", expected a JSON object such as '{"field": "9 1/2 in"}'`,
     );
-  const answer = answerCalculator(calculator, STARTER_MEASUREMENTS, raw);
+  const answer = answerCalculator(calculator, SAMPLE_MEASUREMENTS, raw);
   if (answer.ok) return print(written(calculator, answer.value));
   return answer.error.code === 'refused'
     ? refuse(name, answer.error.refusal.field, refusalLine(answer.error.refusal, raw))
     : refuse(name, answer.error.fields[0]?.path ?? [], problemLine(answer.error.fields));
 }
 
-/** The answer as data, with the same words beside it that screen and paper show. */
+/** The answer as data, and in the words that screen and paper show. */
 function written(calculator: Calculator, { input, calculation }: Answer): object {
   const write = (quantity: Parameters<typeof formatQuantity>[0]) => {
     const exact = formatExactQuantity(quantity, STYLE);
@@ -75,10 +75,10 @@ function problemLine(problems: readonly FieldProblem[]): string {
 }
 
 function refusalLine(refusal: Refusal, raw: unknown): string {
-  return `read ${clipRead(JSON.stringify(raw))}, but ${formatSentence(refusal, STYLE)}`;
+  return `read ${clipRead(JSON.stringify(raw))}, no answer: ${formatSentence(refusal, STYLE)}`;
 }
 
-/** undefined where the text is not JSON; JSON itself has no undefined. */
+/** Undefined when the text is not JSON, which has no undefined itself. */
 function parseJson(text: string): unknown {
   try {
     return JSON.parse(text) as unknown;

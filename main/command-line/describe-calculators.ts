@@ -1,16 +1,16 @@
 import { z } from 'zod';
 import type { Calculator } from '#core/calculators/calculator';
-import { STARTER_MEASUREMENTS } from './starter-measurements';
+import { SAMPLE_MEASUREMENTS } from './sample-measurements';
 
 const ABOUT = {
   about:
-    'Run one with: npm run calc -- NAME \'{"field": value, …}\'. A length is text with its unit ("9 1/2 in", "24 cm"; a bare ' +
-    'number in text is inches) or a whole number of 1/320 mm. A field left out takes its "default", which comes from a starter ' +
-    'project: a hexagon 48 in across the flats with a slit to a round hole of 6 1/2 in, and the settings of a new workshop. ' +
-    'A group of fields is given whole or left out whole.',
+    'Run one with: npm run calc -- NAME \'{"field": value, …}\'. A length is text with its unit ("9 1/2 in", "24 cm"; without ' +
+    'a unit it is inches) or a whole number of 1/320 mm. A field left out takes its "default", from a sample project: ' +
+    'a hexagon 48 in across the flats with a slit to a round hole of 6 1/2 in, and the settings of a new workshop. ' +
+    'Give a group of fields complete, or leave it out.',
 };
 
-/** Every calculator with the JSON Schema (draft 2020-12) of its input, for people and programs that call them. */
+/** Every calculator with the JSON Schema (draft 2020-12) of its input, for people and programs. */
 export function describeCalculators(calculators: readonly Calculator[]): object {
   return { ...ABOUT, calculators: calculators.map(describeCalculator) };
 }
@@ -20,7 +20,7 @@ function describeCalculator(calculator: Calculator): object {
   return { name, version, title, question, stageKinds, input: inputSchema(calculator) };
 }
 
-/** Nothing is required: every field of the top level carries what it takes when it is left out. */
+/** No field is required: each field at the top level carries its default. */
 function inputSchema(calculator: Calculator): object {
   const schema = z.toJSONSchema(calculator.input, {
     override: ({ zodSchema, jsonSchema }) => {
@@ -41,7 +41,7 @@ function inputSchema(calculator: Calculator): object {
       ];
     },
   });
-  const defaults = new Map<string, unknown>(Object.entries(calculator.fromProject(STARTER_MEASUREMENTS)));
+  const defaults = new Map<string, unknown>(Object.entries(calculator.fromProject(SAMPLE_MEASUREMENTS)));
   const properties = Object.entries(schema.properties ?? {}).map(([field, property]) => {
     const described = typeof property === 'object' ? property : {};
     return [field, { ...described, default: defaults.get(field) }] as const;

@@ -10,30 +10,30 @@ import type { Diagram } from './diagram';
 import type { Explanation, Figure, Note, Sentence, Table } from './explanation';
 
 /**
- * A calculator answers one question of the bench. Everything that shows one (a stage's page, paper, the command line) is
- * drawn from this record, so that adding a calculator is adding one folder and one line in `registry.ts`. Its functions are
- * written as methods so that one list can hold calculators of many inputs; only a checked input may be passed to them.
+ * A calculator answers one question. A stage's page, paper, the shopping list, cutting plans and the command line read this record
+ * alone, so a new calculator is one folder and one line in `registry.ts`. Its functions are methods so that one list can hold
+ * calculators with different inputs; call them only with a checked input.
  */
 export interface Calculator<Input extends object = object, Details extends object = object> {
-  /** Kebab-case, never reused; stored results are found by it. */
+  /** Kebab-case and never reused: saved answers are found by it. */
   readonly name: string;
-  /** Raised when the same input may give another answer than before: stored results then read as out of date. */
+  /** Goes up when the same input may give a different answer, which marks saved answers as out of date. */
   readonly version: number;
   readonly title: string;
   /** The question in a maker's words, such as "How much fabric does the outer binding take?". */
   readonly question: string;
   readonly stageKinds: readonly StageKind[];
-  /** A zod object whose fields are made by `domain/fields`; lengths are whole 1/320 mm. */
+  /** A zod object with fields from `domain/fields`. Lengths are whole 1/320 mm. */
   readonly input: z.ZodType<Input, Input>;
-  /** A complete input for this project: its own measurements, and sensible starting values for the rest. */
+  /** A complete input for this project: its measurements, and sensible starting values for the rest. */
   fromProject(measurements: Measurements): Input;
-  /** Pure. A valid input that has no answer (a strip too wide for the ring) is an error as data, never an exception. */
+  /** Pure. A valid input without an answer, such as a strip too wide for the ring, is a refusal and not an exception. */
   calculate(input: Input): Result<Calculation<Details>, Refusal>;
-  /** How much there is to do by an answer, as the clock counts it. */
+  /** How much there is to do, in the measures that the clock counts. */
   workIn?(details: Details): readonly WorkDone[];
-  /** What has to be bought or on hand for an answer. `usualWidth` is for fabric whose width the answer does not name. */
+  /** What has to be bought or on hand. `usualWidth` is for fabric whose width the answer does not name. */
   needs?(input: Input, details: Details, usualWidth: Length): readonly Need[];
-  /** What an answer hands to a cutting plan; may be empty. */
+  /** The patches to cut, for a cutting plan; may be empty. */
   cuts?(input: Input, details: Details): PatchList;
   /** Binding and backing are often cut later, and from other fabric: a cutting plan takes them only when asked. */
   readonly isCutLater?: boolean;
@@ -44,7 +44,7 @@ export interface Calculator<Input extends object = object, Details extends objec
 }
 
 export interface Calculation<Details extends object = object> {
-  /** What the maker needs now; the first is the hero of the page. Never empty. */
+  /** The results, most important first. Never empty. */
   readonly figures: readonly Figure[];
   readonly tables: readonly Table[];
   readonly explanation: Explanation;
@@ -54,7 +54,7 @@ export interface Calculation<Details extends object = object> {
   readonly details: Details;
 }
 
-/** Why an input has no answer; `field` is the path of the input that is best changed. */
+/** Why an input has no answer. `field` is the path of the field that is best to change. */
 export interface Refusal extends Sentence {
   readonly code: string;
   readonly field: readonly (string | number)[];

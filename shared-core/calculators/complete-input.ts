@@ -8,18 +8,18 @@ import { describeRead } from './read-field';
 import { readInput } from './read-input';
 
 export interface CompletedInput {
-  /** Checked: it may be passed to `calculate`. */
+  /** Checked, so `calculate` accepts it. */
   readonly input: object;
-  /** The maker's own part of it, read into whole units, so that it means the same whatever units are shown later. */
+  /** The fields the maker set, in whole units, so that they mean the same whatever units are shown later. */
   readonly ownInput: object;
 }
 
-/** What a bare number typed into a length field is measured in. */
+/** The unit of a number typed into a length field without one. */
 export function bareUnitOf(system: UnitSystem): LengthUnit {
   return system === 'inch' ? 'in' : 'cm';
 }
 
-/** The project's input with the maker's own fields laid over it, whole fields at the top level, then read by the schema. */
+/** The project's input with each field that the maker set put in its place, checked by the schema. */
 export function completeInput(
   calculator: Calculator,
   measurements: Measurements,
@@ -28,8 +28,8 @@ export function completeInput(
   const isGroup = typeof ownInput === 'object' && ownInput !== null && !Array.isArray(ownInput);
   if (!isGroup) return failure([{ path: [], read: describeRead(ownInput), expected: 'a group of fields' }]);
   const fromProject = Object.entries(calculator.fromProject(measurements));
-  const laidOver = Object.fromEntries([...fromProject, ...Object.entries(ownInput)]);
-  const input = readInput(calculator.input, laidOver, bareUnitOf(measurements.settings.unitSystem));
+  const merged = Object.fromEntries([...fromProject, ...Object.entries(ownInput)]);
+  const input = readInput(calculator.input, merged, bareUnitOf(measurements.settings.unitSystem));
   if (!input.ok) return input;
   const own = Object.entries(input.value).filter(([name]) => Object.hasOwn(ownInput, name));
   return success({ input: input.value, ownInput: Object.fromEntries(own) });
@@ -43,7 +43,7 @@ export interface Answer extends CompletedInput {
   readonly calculation: Calculation;
 }
 
-/** Completes the input, checks it and works out the answer: the one way from anything typed to a result. */
+/** Completes and checks the input, then calculates: the only way from typed fields to an answer. */
 export function answerCalculator(
   calculator: Calculator,
   measurements: Measurements,
@@ -56,7 +56,7 @@ export function answerCalculator(
   return success({ ...completed.value, calculation: calculation.value });
 }
 
-/** What is stored of a kept answer and decides whether it still holds. */
+/** The stored parts that decide whether a saved answer is out of date. */
 export interface SavedAnswer {
   readonly version: number;
   readonly input: unknown;
@@ -64,19 +64,19 @@ export interface SavedAnswer {
 }
 
 /**
- * Whether a kept answer no longer follows from the project: its calculator has risen, its own part no longer reads, or the
- * project now gives another answer. A change of the project and back again leaves it up to date, and so does a change that the
- * answer does not hang on, such as the hole's size where the slit is not counted; a drawing of the whole piece says nothing new.
+ * Whether the project no longer gives the saved answer: its calculator has a newer version, its own fields no longer read, or the
+ * project gives a different answer now. A change that the answer does not depend on leaves it up to date; the drawing, which shows
+ * the whole project, is not compared.
  */
-export function isOutOfDate(kept: SavedAnswer, calculator: Calculator, measurements: Measurements): boolean {
-  if (kept.version !== calculator.version) return true;
-  const now = completeInput(calculator, measurements, kept.ownInput);
+export function isOutOfDate(saved: SavedAnswer, calculator: Calculator, measurements: Measurements): boolean {
+  if (saved.version !== calculator.version) return true;
+  const now = completeInput(calculator, measurements, saved.ownInput);
   if (!now.ok) return true;
-  return !isSameData(now.value.input, kept.input) && !isSameAnswer(calculator, now.value.input, kept.input);
+  return !isSameData(now.value.input, saved.input) && !isSameAnswer(calculator, now.value.input, saved.input);
 }
 
-function isSameAnswer(calculator: Calculator, input: object, keptInput: unknown): boolean {
-  const before = readInput(calculator.input, keptInput, 'in');
+function isSameAnswer(calculator: Calculator, input: object, savedInput: unknown): boolean {
+  const before = readInput(calculator.input, savedInput, 'in');
   if (!before.ok) return false;
   const [one, other] = [calculator.calculate(input), calculator.calculate(before.value)];
   return one.ok && other.ok && isSameData({ ...one.value, diagram: null }, { ...other.value, diagram: null });

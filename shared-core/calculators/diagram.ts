@@ -1,6 +1,6 @@
 /**
- * A drawing to scale as data, in 1/320 mm with x to the right and y down; screen and paper draw it alike. Parts are drawn in
- * order. `tone` is what a part is, never a color.
+ * A drawing to scale as data, in 1/320 mm with x to the right and y down. Screen and paper draw it the same. Parts are drawn in
+ * order. `tone` says what a part is, not its color.
  */
 export interface Diagram {
   readonly title: string;
@@ -9,7 +9,7 @@ export interface Diagram {
   readonly parts: readonly DiagramPart[];
 }
 
-/** fabric: fabric; leftover: fabric that remains; cut: a line to cut; seam: a line to sew; fold; mark: a drawn line; plan: not yet there. */
+/** leftover: fabric that remains. cut: a line to cut. seam: a line to sew. mark: a line to draw. plan: not made yet. */
 export type Tone =
   'fabric' | 'fabric-alternate' | 'leftover' | 'cut' | 'seam' | 'fold' | 'mark' | 'plan' | 'warning';
 
@@ -38,19 +38,19 @@ export type DiagramPart =
       readonly toDegrees: number;
       readonly tone: Tone;
     }
-  /** Words at a point, drawn at reading size whatever the scale. */
+  /** Text at a point, always at reading size. */
   | {
       readonly part: 'label';
       readonly at: DiagramPoint;
       readonly text: string;
       readonly anchor: 'start' | 'middle' | 'end';
     }
-  /** A dimension line, `offset` away from the measured edge (positive to its left as seen from `from` to `to`); its text is the length. */
+  /** A dimension line with its length. `offset` is its distance from the edge, positive to the left when you look from `from` to `to`. */
   | {
       readonly part: 'dimension';
       readonly from: DiagramPoint;
       readonly to: DiagramPoint;
       readonly offset: number;
-      /** The length to be written, in 1/320 mm; the renderer writes it in the project's units. */
+      /** In 1/320 mm; the renderer writes it in the project's units. */
       readonly length: number;
     };

@@ -19,7 +19,7 @@ import { patchSize } from './patches/patch-size/patch-size';
 import { top } from './top/top';
 import { washing } from './washing/washing';
 
-/** Every calculator of the notebook, in the order a maker meets them; adding one is adding one line here. */
+/** Every calculator, in the order a maker meets them. */
 export const calculators: readonly Calculator[] = [
   patchSize,
   top,
@@ -45,7 +45,7 @@ export function calculatorByName(name: string): Calculator | undefined {
   return calculators.find((calculator) => calculator.name === name);
 }
 
-/** Those chosen for a stage, in the order of the registry; where none were chosen, those of its kind. A name that is not known is left out. */
+/** The calculators chosen for a stage, or those of its kind when none were chosen, in the order of the list. Unknown names are skipped. */
 export function calculatorsForStage({
   kind,
   calculators: chosen,

@@ -6,7 +6,7 @@ import type { FabricGlance } from '#core/contract/stash';
 import { freeOf, type PieceKind, pieceKindSchema } from '#core/domain/stash';
 import { type Result, success } from '#core/result';
 import { type FabricNeed, needKey } from '#core/stash/shopping/fabric-need';
-import { lengthFor, patchesLie } from '#core/stash/shopping/fill-rows';
+import { lengthFor, patchTurning } from '#core/stash/shopping/fill-rows';
 import { type NeedFit, compareFits, fitNeed } from '#core/stash/shopping/fit-need';
 import { lengthFromExact } from '#core/units/length';
 import { recordChange } from '../history/changes';
@@ -58,10 +58,10 @@ function tryFabric(
       const ownHold = holds.get(id) ?? 0;
       // Where more is set aside than there is, each project still counts on what is set aside for it.
       const free = Math.min(there, freeOf({ there, held }) + ownHold);
-      return { id, width, lies: patchesLie(fabric.direction, printRuns), free, ownHold };
+      return { id, width, turning: patchTurning(fabric.direction, printRuns), free, ownHold };
     });
   const { verdict, takes, leftOver, short } = fitNeed(need.amount, toTry);
-  const shortBy = lengthFor(short, { width: fabric.width, lies: patchesLie(fabric.direction, 'along') });
+  const shortBy = lengthFor(short, { width: fabric.width, turning: patchTurning(fabric.direction, 'along') });
   return {
     fabric,
     pieces,

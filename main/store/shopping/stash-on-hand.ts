@@ -2,7 +2,7 @@ import type { FabricPieceId, FabricId, ProjectId, StageId } from '#core/domain/i
 import { type PrintDirection, printDirectionSchema, printRunsSchema } from '#core/domain/stash';
 import type { FabricUsed, PieceOnShelf } from '#core/stash/shopping/cover-needs';
 import type { FabricToBuy } from '#core/stash/shopping/shopping-list';
-import { patchesLie } from '#core/stash/shopping/fill-rows';
+import { patchTurning } from '#core/stash/shopping/fill-rows';
 import { allRows, type ReadableStore, type Row } from '../base/handles';
 import { choiceOf, flagOf, groupRows, idOf, idOrNullOf, lengthOf, numberOf, textOf } from '../base/rows';
 
@@ -47,7 +47,7 @@ export function stashOnHand(store: ReadableStore, fabricIds: readonly FabricId[]
       id: idOf<FabricPieceId>(row, 'id'),
       fabricId: idOf<FabricId>(row, 'fabric_id'),
       width: numberOf(row, 'width'),
-      lies: patchesLie(directionOf(row), choiceOf(row, 'print_runs', printRunsSchema.options)),
+      turning: patchTurning(directionOf(row), choiceOf(row, 'print_runs', printRunsSchema.options)),
       isCounted: flagOf(row, 'is_counted'),
       there: numberOf(row, 'there'),
       holds: (holds.get(row['seq']) ?? []).map((hold) => ({

@@ -1,6 +1,7 @@
 import { failure, type Result, success } from '#core/result';
 import { lengthSubtract } from '#core/units/length';
 import type { Calculation, Calculator, Refusal } from '../calculator';
+import { cautionNotes } from '../caution-notes';
 import type { Figure, Note, Table } from '../explanation';
 import { areaQuantity, countQuantity, givenLength, sizeQuantity, wordsQuantity } from '../quantities';
 import { backingDiagram } from './diagram';
@@ -9,12 +10,12 @@ import { backingSize, backingSteps, fabricToBuy } from './steps';
 import { type BackingInput, backingInput, backingInputFromProject } from './input';
 import { type BackingDetails, leftoverArea, MOST_PANELS, type PanelWay, panelWays, chosenWays } from './work';
 
-/** Fabric for the back: every way of panels, from ordinary and from wide fabric, with what each takes. */
+/** Every way to piece the backing from ordinary fabric and from wide backing, and the fabric each one takes. */
 export const backing: Calculator<BackingInput, BackingDetails> = {
   name: 'backing',
   version: 1,
   title: 'Backing',
-  question: 'How much fabric does the back take, and how is it pieced?',
+  question: 'How much fabric does the backing take, and how is it pieced?',
   stageKinds: ['longarm', 'home-quilting'],
   input: backingInput,
   fromProject: backingInputFromProject,
@@ -23,6 +24,12 @@ export const backing: Calculator<BackingInput, BackingDetails> = {
   cuts: backingCuts,
   isCutLater: true,
 };
+
+interface ChosenWays {
+  readonly own: PanelWay | undefined;
+  readonly wide: PanelWay | undefined;
+  readonly best: PanelWay;
+}
 
 function calculateBacking(input: BackingInput): Result<Calculation<BackingDetails>, Refusal> {
   const cut = backingSize(input);
@@ -33,10 +40,10 @@ function calculateBacking(input: BackingInput): Result<Calculation<BackingDetail
     ways: panelWays(size, { width: input.fabricWidth, seam, cutStep }, printRuns),
     wideWays: panelWays(size, { width: input.wideWidth, seam, cutStep }, printRuns),
   };
-  const { own: chosen, wide, best } = chosenWays(details, input);
+  const { own, wide, best } = chosenWays(details, input);
   if (best === undefined) return failure(refuseNarrowFabric(input));
   return success({
-    figures: backingFigures(input, chosen, wide, best),
+    figures: backingFigures(input, { own, wide, best }),
     tables: [waysTable(input, details)],
     explanation: backingSteps(input, best),
     notes: backingNotes(input, details, best),
@@ -49,7 +56,7 @@ function refuseNarrowFabric({ fabricWidth, seam }: BackingInput): Refusal {
   return {
     code: 'too-many-panels',
     field: ['fabricWidth'],
-    says: 'fabric {fabricWidth} wide with seams of {seam} would take more than {most}: take wider fabric or a narrower seam.',
+    says: 'Fabric {fabricWidth} wide with seam allowances of {seam} would take more than {most}. Use wider fabric or a narrower seam.',
     values: {
       fabricWidth: givenLength(fabricWidth),
       seam: givenLength(seam),
@@ -58,41 +65,36 @@ function refuseNarrowFabric({ fabricWidth, seam }: BackingInput): Refusal {
   };
 }
 
-function backingFigures(
-  input: BackingInput,
-  chosen: PanelWay | undefined,
-  wide: PanelWay | undefined,
-  best: PanelWay,
-): readonly Figure[] {
+function backingFigures(input: BackingInput, { own, wide, best }: ChosenWays): readonly Figure[] {
   const from = (label: string, way: PanelWay | undefined): readonly Figure[] =>
     way === undefined ? [] : [{ label, quantity: fabricToBuy(input, way) }];
-  const seams: Figure = { label: 'Seams to sew', quantity: givenLength(best.seamLength) };
+  const seams: Figure = { label: 'Length of seams', quantity: givenLength(best.seamLength) };
   return [
-    ...from('Fabric to buy', chosen),
-    ...from('Or of wide backing', wide),
+    ...from('Fabric to buy', own),
+    ...from(own === undefined ? 'Wide backing to buy' : 'Or wide backing', wide),
     { label: 'Pieced from', quantity: wordsQuantity(wayInWords(best)) },
-    { label: 'Backing, cut', quantity: backingSize(input) },
+    { label: 'Cut size of the backing', quantity: backingSize(input) },
     ...(best.seamLength === 0 ? [] : [seams]),
   ];
 }
 
-function wayInWords({ panels, panelsRun, last, lastPieces }: PanelWay): string {
-  if (panels === 1) return panelsRun === 'up' ? 'one width, upright' : 'one width, lying';
-  const run = panelsRun === 'up' ? 'upright, seams up the piece' : 'lying, seams across the piece';
-  const strips = lastPieces === 1 ? 'one strip' : `${lastPieces} strips`;
-  const pieced = last === 'whole' ? '' : `, the last from ${strips} cut ${last} the fabric`;
-  return `${panels} panels ${run}${pieced}`;
+function wayInWords({ panels, panelsRun, last, lastStrips }: PanelWay): string {
+  if (panels === 1) return panelsRun === 'up' ? 'one width, lengthwise' : 'one width, crosswise';
+  const seams = panelsRun === 'up' ? 'lengthwise (vertical) seams' : 'crosswise (horizontal) seams';
+  const strips = lastStrips === 1 ? 'one strip' : `${lastStrips} strips`;
+  const joined = last === 'whole' ? '' : `; the last panel from ${strips} cut ${last} the fabric`;
+  return `${panels} panels, ${seams}${joined}`;
 }
 
 function waysTable(input: BackingInput, { ways, wideWays }: BackingDetails): Table {
   return {
     title: 'Every way',
-    columns: ['Fabric width', 'Way', 'Panel', 'Last panel', 'Off the bolt', 'To buy', 'Seams', 'Left over'],
+    columns: ['Fabric width', 'Way', 'Panel', 'Last panel', 'Needed', 'To buy', 'Seams', 'Left over'],
     rows: [...ways, ...wideWays].map((way) => [
       givenLength(way.fabric.width),
       wordsQuantity(wayInWords(way)),
       sizeQuantity(givenLength(way.fabric.width), givenLength(way.panelLength)),
-      sizeQuantity(givenLength(way.lastWidth), givenLength(way.lastPieceLength)),
+      sizeQuantity(givenLength(way.lastWidth), givenLength(way.lastStripLength)),
       givenLength(way.fabricLength),
       fabricToBuy(input, way),
       givenLength(way.seamLength),
@@ -104,32 +106,33 @@ function waysTable(input: BackingInput, { ways, wideWays }: BackingDetails): Tab
 function backingNotes(input: BackingInput, { ways }: BackingDetails, best: PanelWay): readonly Note[] {
   const trim: Note = {
     kind: 'tip',
-    says: 'Cut the selvages off before joining: they draw in when washed. Sew with {seam} and press the seams open.',
+    says: 'Cut the selvages off before you join the panels: they shrink more in the wash. Sew with a seam allowance of {seam} and press the seams open.',
     values: { seam: givenLength(input.seam) },
   };
-  const turned: Note = {
+  const sideways: Note = {
     kind: 'warning',
-    says: 'The strips of the last panel lie crosswise: a print that has an up will lie on its side there.',
+    says: 'The strips of the last panel run crosswise, so a one-way print is sideways there.',
     values: {},
   };
-  const blade: Note = {
-    kind: 'caution',
-    says: 'Long cuts with a rotary blade: close it whenever it is put down, cut away from yourself, keep the other hand flat and clear of the ruler’s edge. Press the seams on a heat-safe place and switch the iron off.',
-    values: {},
-  };
-  const [shortest] = ways;
-  const saving: readonly Note[] =
-    shortest?.fabric.width !== best.fabric.width || shortest.fabricLength === best.fabricLength
-      ? []
-      : [
-          {
-            kind: 'tip',
-            says: 'With the last panel made from {strips} the fabric off the bolt is {less} shorter.',
-            values: {
-              strips: countQuantity(shortest.lastPieces, ['strip', 'strips']),
-              less: givenLength(lengthSubtract(best.fabricLength, shortest.fabricLength)),
-            },
-          },
-        ];
-  return [blade, ...(best.panels > 1 ? [trim] : []), ...saving, ...(best.last === 'across' ? [turned] : [])];
+  return [
+    ...cautionNotes('rotaryBlade', 'iron'),
+    ...(best.panels > 1 ? [trim] : []),
+    ...savingNotes(ways[0], best),
+    ...(best.last === 'across' ? [sideways] : []),
+  ];
+}
+
+/** What joining the last panel from strips would save, when the maker has not asked for it. */
+function savingNotes(shortest: PanelWay | undefined, best: PanelWay): readonly Note[] {
+  if (shortest?.fabric.width !== best.fabric.width || shortest.fabricLength === best.fabricLength) return [];
+  return [
+    {
+      kind: 'tip',
+      says: 'Joining the last panel from {strips} saves {less} of fabric.',
+      values: {
+        strips: countQuantity(shortest.lastStrips, ['strip', 'strips']),
+        less: givenLength(lengthSubtract(best.fabricLength, shortest.fabricLength)),
+      },
+    },
+  ];
 }

@@ -6,14 +6,14 @@ import type { BackingDetails, PanelWay } from './work';
 
 const MARGIN = 6 * UNITS_PER_INCH;
 
-/** The finished backing: panels with their seams, the top lying on it, and both measures. */
-export function backingDiagram(piece: Outline, { width, length }: BackingDetails, way: PanelWay): Diagram {
+/** The finished backing with its seams, the top on it, and both measures. */
+export function backingDiagram(outline: Outline, { width, length }: BackingDetails, way: PanelWay): Diagram {
   const left = MARGIN;
   const top = MARGIN;
   const center = { x: left + width / 2, y: top + length / 2 };
   const parts: readonly DiagramPart[] = [
     ...panelParts(way, left, top, width, length),
-    outlinePart(piece, center, 'plan'),
+    outlinePart(outline, center, 'plan'),
     {
       part: 'dimension',
       from: { x: left, y: top + length },
@@ -37,7 +37,7 @@ export function backingDiagram(piece: Outline, { width, length }: BackingDetails
   };
 }
 
-/** Seen pressed open: every panel from seam to seam. A panel joined from strips shows its joins too. */
+/** Drawn as pressed open: each panel from seam to seam, with the joins of a panel made from strips. */
 function panelParts(
   way: PanelWay,
   left: number,
@@ -49,17 +49,17 @@ function panelParts(
   const [span, along] = isUp ? [width, length] : [length, width];
   const point = (a: number, b: number) => (isUp ? { x: left + a, y: top + b } : { x: left + b, y: top + a });
   const step = way.fabric.width - 2 * way.fabric.seam;
-  /** The first seam lies one seam in from the first panel's edge; the last panel runs to the far edge. */
+  // The first panel keeps its outer edge, so the first seam is a whole panel less one allowance away from it.
   const seams = Array.from({ length: way.panels - 1 }, (_, index) => (index + 1) * step + way.fabric.seam);
   const panels = [0, ...seams].map((from, index): DiagramPart => {
     const to = seams[index] ?? span;
     const points = [point(from, 0), point(to, 0), point(to, along), point(from, along)];
     return { part: 'polygon', points, tone: index % 2 === 0 ? 'fabric' : 'fabric-alternate' };
   });
-  const pieceStep = way.lastPieceLength - 2 * way.fabric.seam;
+  const stripStep = way.lastStripLength - 2 * way.fabric.seam;
   const joins = Array.from(
-    { length: way.lastPieces - 1 },
-    (_, index) => (index + 1) * pieceStep + way.fabric.seam,
+    { length: way.lastStrips - 1 },
+    (_, index) => (index + 1) * stripStep + way.fabric.seam,
   );
   return [
     ...panels,

@@ -6,7 +6,7 @@ import { type BackingDetails, type PanelWay, chosenWays } from './work';
 
 const BACKING = 'Backing';
 
-/** Whole widths, each as long as its part of the way; strips for the last panel come from one length. */
+/** Lengths of the full fabric width; the strips of a joined last panel come from one length. */
 export function backingNeeds(input: BackingInput, details: BackingDetails): readonly Need[] {
   const { own, best } = chosenWays(details, input);
   if (best === undefined) return [];
@@ -22,7 +22,7 @@ export function backingNeeds(input: BackingInput, details: BackingDetails): read
   return [{ ...fabricNeed(BACKING, patches, width), kind: own === undefined ? 'wide-backing' : 'backing' }];
 }
 
-/** Panels as wide as their fabric, and the narrower last one or the strips it is joined from. */
+/** Panels of the full fabric width, and the narrower last one or the strips it is joined from. */
 export function backingCuts(input: BackingInput, details: BackingDetails): PatchList {
   const { best } = chosenWays(details, input);
   return best === undefined ? [] : panelsOf(best, input.printRuns === 'any-way');
@@ -31,10 +31,10 @@ export function backingCuts(input: BackingInput, details: BackingDetails): Patch
 function panelsOf(way: PanelWay, mayTurn: boolean): PatchList {
   const panel = { fabric: BACKING, width: way.fabric.width, length: way.panelLength, mayTurn };
   const [width, length] =
-    way.last === 'across' ? [way.lastPieceLength, way.lastWidth] : [way.lastWidth, way.lastPieceLength];
+    way.last === 'across' ? [way.lastStripLength, way.lastWidth] : [way.lastWidth, way.lastStripLength];
   const isSameSize = width === panel.width && length === panel.length;
   return [
     { ...panel, count: isSameSize ? way.panels : way.panels - 1 },
-    { fabric: BACKING, width, length, count: isSameSize ? 0 : way.lastPieces, mayTurn },
+    { fabric: BACKING, width, length, count: isSameSize ? 0 : way.lastStrips, mayTurn },
   ].filter(({ count }) => count > 0);
 }

@@ -19,29 +19,29 @@ export const backingInput = z
     outline: outlineSchema,
     overhang: lengthField({
       title: 'Overhang',
-      help: 'Beyond the top on every side, for the frame and for what the quilting draws in.',
+      help: 'How far backing and batting reach past the top on every side, for the frame and for shrinkage from quilting.',
       minimum: inches(0),
       maximum: inches(24),
     }),
     fabricWidth: fabricWidthField(),
     wideWidth: lengthField({
       title: 'Usable width of wide backing',
-      help: 'Wide backing fabric is commonly sold 108 in wide.',
+      help: 'Most wide backing is sold 108 in wide.',
       minimum: inches(4),
       maximum: inches(130),
     }),
-    seam: seamField('On each panel, where two are joined; pressed open.'),
+    seam: seamField('On each panel where two are joined. Press these seams open.'),
     printRuns: choiceField(['any-way', 'up-the-fabric', 'across-the-fabric'], {
-      title: 'The print runs',
-      help: 'Up the fabric is parallel to the selvages. A print that runs one way is kept upright on the piece.',
+      title: 'Direction of the print',
+      help: 'Up the fabric means parallel to the selvages. A one-way print is kept upright on the quilt.',
     }),
     mayJoinLast: flagField({
-      title: 'The last panel may be joined from strips',
-      help: 'Saves fabric where it is narrow, for more seams.',
+      title: 'Join the last panel from strips',
+      help: 'Saves fabric when the last panel is narrow, but adds seams.',
     }),
     safetyExtraPercent: percentField({
       title: 'Safety extra',
-      help: 'Added to the length before it is rounded up to what the shop sells.',
+      help: 'Added to the length before it is rounded up to what shops cut.',
       minimum: 0,
       maximum: 100,
     }),
@@ -52,9 +52,9 @@ export const backingInput = z
 
 export type BackingInput = z.infer<typeof backingInput>;
 
-export function backingInputFromProject({ outline: piece, settings }: Measurements): BackingInput {
+export function backingInputFromProject({ outline, settings }: Measurements): BackingInput {
   return {
-    outline: piece,
+    outline,
     overhang: settings.backingOverhang,
     fabricWidth: settings.fabricWidth,
     wideWidth: inches(108),

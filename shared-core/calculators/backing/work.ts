@@ -1,5 +1,4 @@
-import { type Length, lengthFromUnits } from '#core/units/length';
-import { roundUpTo } from '#core/units/rounding';
+import { type Length, lengthAdd, lengthFromExact, lengthMinimum, lengthTimes } from '#core/units/length';
 import type { BackingInput } from './input';
 
 /** What a backing is cut from, in 1/320 mm. */
@@ -11,37 +10,37 @@ export interface PanelFabric {
 }
 
 /**
- * How the last panel is had, where a whole one is more than is needed. whole: cut from selvage to selvage and trimmed;
- * along: strips cut side by side along the fabric and joined end to end, the print upright; across: strips cut across the fabric.
+ * How to make the last panel when less than a full width is needed. whole: cut from selvage to selvage and trimmed. along: strips
+ * cut along the fabric and joined end to end, the print upright. across: strips cut across the fabric and joined.
  */
 export type LastPanel = 'whole' | 'along' | 'across';
 
-/** One way of making a backing; lengths in 1/320 mm. */
+/** One way to make a backing. Lengths in 1/320 mm. */
 export interface PanelWay {
   readonly fabric: PanelFabric;
-  /** up: panels stand upright, their seams run up the piece; across: they lie, their seams run across it. */
+  /** up: lengthwise seams, from bottom to top of the quilt. across: crosswise seams. */
   readonly panelsRun: 'up' | 'across';
   readonly panels: number;
   readonly panelLength: Length;
   readonly last: LastPanel;
-  /** Cut width of the last panel, rounded up; what is beyond the backing is trimmed. */
+  /** Cut width of the last panel, rounded up; the excess is trimmed. */
   readonly lastWidth: Length;
-  /** Pieces the last panel is joined from; 1 where it is whole. */
-  readonly lastPieces: number;
-  /** Cut length of each of these pieces; the last one is trimmed. */
-  readonly lastPieceLength: Length;
-  /** Off the bolt, before any extra. */
+  /** Strips the last panel is joined from; 1 when it is whole. */
+  readonly lastStrips: number;
+  /** Cut length of each of these strips; the last one is trimmed. */
+  readonly lastStripLength: Length;
+  /** Length of fabric to cut from, before any extra. */
   readonly fabricLength: Length;
-  /** All seams, joins within the last panel included. */
+  /** All seams, with the joins within the last panel. */
   readonly seamLength: Length;
 }
 
-/** More than this is patchwork, not a backing. */
+/** More panels than this are a slip in the input, not a backing. */
 export const MOST_PANELS = 30;
 
 /**
- * Every way in which fabric of this width makes a backing of `width` by `length`, shortest fabric first; of equal ones the
- * one with less to sew. Empty where the seams eat the fabric or too many panels are needed.
+ * Every way to make a backing of `width` by `length` from fabric of this width: shortest fabric first, then least to sew. Empty
+ * when the seam allowances use up the fabric or too many panels are needed.
  */
 export function panelWays(
   backing: { readonly width: Length; readonly length: Length },
@@ -51,89 +50,97 @@ export function panelWays(
   const up =
     printRuns === 'across-the-fabric'
       ? []
-      : waysToCover(backing.width, backing.length, fabric, 'up', printRuns);
+      : waysToCover({ span: backing.width, panelLength: backing.length, panelsRun: 'up' }, fabric, printRuns);
   const across =
     printRuns === 'up-the-fabric'
       ? []
-      : waysToCover(backing.length, backing.width, fabric, 'across', printRuns);
+      : waysToCover(
+          { span: backing.length, panelLength: backing.width, panelsRun: 'across' },
+          fabric,
+          printRuns,
+        );
   return [...up, ...across].sort(
     (one, other) => one.fabricLength - other.fabricLength || one.seamLength - other.seamLength,
   );
 }
 
 function waysToCover(
-  span: Length,
-  panelLength: Length,
+  { span, panelLength, panelsRun }: Pick<PanelWay, 'panelLength' | 'panelsRun'> & { readonly span: Length },
   fabric: PanelFabric,
-  panelsRun: PanelWay['panelsRun'],
   printRuns: BackingInput['printRuns'],
 ): readonly PanelWay[] {
-  const panels = piecesToReach(span, fabric.width, fabric.seam);
+  const panels = widthsToReach(span, fabric.width, fabric.seam);
   if (panels === null) return [];
   const joins = panels - 1;
   const lastNeed = span - joins * (fabric.width - 2 * fabric.seam);
-  const lastWidth = lengthFromUnits(Math.min(fabric.width, roundUpTo(lastNeed, fabric.cutStep)));
+  const lastWidth = lengthMinimum(fabric.width, lengthFromExact(lastNeed, 'up', fabric.cutStep));
   const common = { fabric, panelsRun, panels, panelLength, lastWidth };
   const whole: PanelWay = {
     ...common,
     last: 'whole',
-    lastPieces: 1,
-    lastPieceLength: panelLength,
-    fabricLength: lengthFromUnits(panels * panelLength),
-    seamLength: lengthFromUnits(joins * panelLength),
+    lastStrips: 1,
+    lastStripLength: panelLength,
+    fabricLength: lengthTimes(panelLength, panels),
+    seamLength: lengthTimes(panelLength, joins),
   };
   if (joins === 0) return [whole];
-  const pieced = [stripsAlong(whole), printRuns === 'any-way' ? stripsAcross(whole) : null];
-  return [whole, ...pieced.filter((way) => way !== null)];
+  const joined = [stripsAlong(whole), printRuns === 'any-way' ? stripsAcross(whole) : null];
+  return [whole, ...joined.filter((way) => way !== null)];
 }
 
-/** Strips lie side by side in one length of fabric, as many as its width holds, and are joined end to end. */
+/** As many strips side by side as the fabric width holds, joined end to end. */
 function stripsAlong(whole: PanelWay): PanelWay | null {
   const { fabric, lastWidth, panelLength } = whole;
   const strips = (fabric.width - (fabric.width % lastWidth)) / lastWidth;
-  const pieceLength = roundUpTo((panelLength + (strips - 1) * 2 * fabric.seam) / strips, fabric.cutStep);
-  return withPiecedLast(whole, 'along', strips, pieceLength, pieceLength);
+  const joined = panelLength + (strips - 1) * 2 * fabric.seam;
+  const stripLength = lengthFromExact(joined / strips, 'up', fabric.cutStep);
+  return withJoinedLast(whole, { last: 'along', strips, stripLength, fabricForLast: stripLength });
 }
 
-/** Strips run from selvage to selvage, one above the other, and are joined end to end; a print on them lies on its side. */
+/** Strips from selvage to selvage, joined end to end. A one-way print on them ends up sideways. */
 function stripsAcross(whole: PanelWay): PanelWay | null {
   const { fabric, lastWidth, panelLength } = whole;
-  const strips = piecesToReach(panelLength, fabric.width, fabric.seam);
-  return strips === null ? null : withPiecedLast(whole, 'across', strips, fabric.width, strips * lastWidth);
+  const strips = widthsToReach(panelLength, fabric.width, fabric.seam);
+  if (strips === null) return null;
+  const fabricForLast = lengthTimes(lastWidth, strips);
+  return withJoinedLast(whole, { last: 'across', strips, stripLength: fabric.width, fabricForLast });
 }
 
-/** null where it saves nothing: then nobody would do it. */
-function withPiecedLast(
+/** Null when it saves no fabric. */
+function withJoinedLast(
   whole: PanelWay,
-  last: LastPanel,
-  pieces: number,
-  pieceLength: number,
-  fabricForLast: number,
+  joined: {
+    readonly last: LastPanel;
+    readonly strips: number;
+    readonly stripLength: Length;
+    readonly fabricForLast: Length;
+  },
 ): PanelWay | null {
+  const { last, strips, stripLength, fabricForLast } = joined;
   if (fabricForLast >= whole.panelLength) return null;
   return {
     ...whole,
     last,
-    lastPieces: pieces,
-    lastPieceLength: lengthFromUnits(pieceLength),
-    fabricLength: lengthFromUnits((whole.panels - 1) * whole.panelLength + fabricForLast),
-    seamLength: lengthFromUnits(whole.seamLength + (pieces - 1) * whole.lastWidth),
+    lastStrips: strips,
+    lastStripLength: stripLength,
+    fabricLength: lengthAdd(lengthTimes(whole.panelLength, whole.panels - 1), fabricForLast),
+    seamLength: lengthAdd(whole.seamLength, lengthTimes(whole.lastWidth, strips - 1)),
   };
 }
 
-/** Fewest pieces of `size`, joined with `seam` on each, that reach `span`; null where no number up to the most does. */
-function piecesToReach(span: number, size: number, seam: number): number | null {
+/** Fewest widths of `size`, joined with `seam` on each, that reach `span`; null when more than the most would be needed. */
+function widthsToReach(span: number, size: number, seam: number): number | null {
   if (size >= span) return 1;
   const gain = size - 2 * seam;
   if (gain <= 0) return null;
   const rest = (span - 2 * seam) % gain;
-  const pieces = (span - 2 * seam - rest) / gain + (rest > 0 ? 1 : 0);
-  return pieces <= MOST_PANELS ? pieces : null;
+  const widths = (span - 2 * seam - rest) / gain + (rest > 0 ? 1 : 0);
+  return widths <= MOST_PANELS ? widths : null;
 }
 
-/** What is cut off the bolt less the panels, in (1/320 mm)²: the fabric beside the last panel. */
+/** Fabric left beside the last panel, in (1/320 mm)². */
 export function leftoverArea(way: PanelWay): number {
-  const lastArea = way.lastPieces * way.lastWidth * way.lastPieceLength;
+  const lastArea = way.lastStrips * way.lastWidth * way.lastStripLength;
   return way.fabric.width * (way.fabricLength - (way.panels - 1) * way.panelLength) - lastArea;
 }
 
@@ -141,14 +148,14 @@ export interface BackingDetails {
   /** Cut size of the backing, overhang included. */
   readonly width: Length;
   readonly length: Length;
-  /** Ways with the ordinary fabric and with the wide one, the shortest first; either may be empty, never both. */
+  /** Ways with ordinary fabric and with wide backing, the shortest first. Either may be empty. */
   readonly ways: readonly PanelWay[];
   readonly wideWays: readonly PanelWay[];
 }
 
 /**
- * The ways to make this backing: the shortest of the project's own fabric and of wide backing, and the better of the two, which
- * is the own fabric where it goes at all. A way whose last panel is joined from strips counts only where the maker agrees to it.
+ * The way to use of ordinary fabric and of wide backing: the shortest whose last panel is whole, or the shortest of all when the
+ * maker is willing to join the last panel. `best` is ordinary fabric when it works at all.
  */
 export function chosenWays(
   { ways, wideWays }: BackingDetails,

@@ -2,6 +2,7 @@ import type { Need } from '#core/domain/need';
 import { failure, type Result, success } from '#core/result';
 import { lengthFromExact } from '#core/units/length';
 import type { Calculation, Calculator, Refusal } from '../calculator';
+import { cautionNotes } from '../caution-notes';
 import type { Figure, Note, Quantity, Table } from '../explanation';
 import { outlineBounds } from '../outline/outline-measures';
 import { areaQuantity, countQuantity, givenLength, sizeQuantity, wordsQuantity } from '../quantities';
@@ -11,12 +12,12 @@ import { battingSteps, offTheRoll, sideOf } from './steps';
 import { type BattingDetails, fittingPackages, MOST_WIDTHS, rollCuts } from './work';
 import { type BattingInput, battingInput, battingInputFromProject } from './input';
 
-/** The smallest package that covers the top with its overhang, and the length off every roll. */
+/** The smallest package that covers the top with its overhang, and the length to cut off each roll. */
 export const batting: Calculator<BattingInput, BattingDetails> = {
   name: 'batting',
   version: 1,
   title: 'Batting',
-  question: 'Which batting covers the piece, from a package or off the roll?',
+  question: 'Which batting covers the quilt, from a package or off the roll?',
   stageKinds: ['longarm', 'home-quilting'],
   input: battingInput,
   fromProject: battingInputFromProject,
@@ -44,7 +45,7 @@ function calculateBatting(input: BattingInput): Result<Calculation<BattingDetail
   });
 }
 
-/** The smallest package that covers, else widths off the best roll. A sheet that covers is enough in any package. */
+/** The smallest package that covers, else widths off the best roll. Batting on hand need only be as large as the sheet. */
 function battingNeeds(
   { safetyExtraPercent }: BattingInput,
   { width, length, packages, rolls }: BattingDetails,
@@ -69,7 +70,7 @@ function refuseSmallBatting(
   return {
     code: 'nothing-covers',
     field: [input.packages.length === 0 ? 'rolls' : 'packages'],
-    says: 'no package covers {sheet}, and no roll does in {most} or fewer: add a larger one.',
+    says: 'No package covers {sheet}, and no roll does in {most} or fewer. Add a larger one.',
     values: {
       sheet: sizeQuantity(givenLength(width), givenLength(length)),
       most: countQuantity(MOST_WIDTHS, ['width', 'widths']),
@@ -82,7 +83,7 @@ function battingFigures(input: BattingInput, { packages, rolls }: BattingDetails
   const [smallest] = packages;
   const [roll] = rolls;
   const size: Figure = {
-    label: 'Batting, cut',
+    label: 'Cut size of the batting',
     quantity: sizeQuantity(sideOf(input, bounds.width), sideOf(input, bounds.length)),
   };
   return [
@@ -117,7 +118,7 @@ function packageTable(input: BattingInput, sheet: BattingDetails): Table {
 function rollTable(input: BattingInput, { rolls }: BattingDetails): Table {
   return {
     title: 'Off the roll',
-    columns: ['Roll', 'Width', 'Widths side by side', 'Each', 'To buy'],
+    columns: ['Roll', 'Width', 'Widths side by side', 'Length of each', 'To buy'],
     rows: rolls.map((roll) => [
       wordsQuantity(roll.name),
       givenLength(roll.width),
@@ -128,30 +129,33 @@ function rollTable(input: BattingInput, { rolls }: BattingDetails): Table {
   };
 }
 
-function battingNotes({ sizesFrom }: BattingInput, { rolls }: BattingDetails): readonly Note[] {
-  const open: Note = {
-    kind: 'tip',
-    says: 'Open the batting a day before it is used, so that its folds relax.',
+function battingNotes({ sizesFrom }: BattingInput, { packages, rolls }: BattingDetails): readonly Note[] {
+  const thick: Note = {
+    kind: 'caution',
+    says: 'Batting is thick, so a rotary blade needs more force and slips more easily: use a sharp blade. Keep loose batting away from stoves, candles and hot irons.',
     values: {},
   };
-  const blade: Note = {
-    kind: 'caution',
-    says: 'Batting is thick: a rotary blade needs more force and slips more easily. Use a fresh blade, cut away from yourself, close it whenever it is put down. Keep loose batting away from stoves, candles and a hot iron.',
+  const unfold: Note = {
+    kind: 'tip',
+    says: 'Unfold the batting a day before you use it, so the creases relax.',
     values: {},
   };
   const joined: Note = {
     kind: 'warning',
-    says: 'The widths of batting are joined edge to edge with a wide zigzag or by hand; overlapped, they leave a ridge.',
+    says: 'Join widths of batting edge to edge, with a wide zigzag or by hand. An overlap leaves a ridge.',
     values: {},
   };
   const source: Note = {
     kind: 'tip',
-    says: 'Where the sizes of packages and rolls are from: {source}.',
+    says: 'Package and roll sizes come from: {source}.',
     values: { source: wordsQuantity(sizesFrom) },
   };
+  const isForCrib = /\b(crib|baby)\b/i.test(packages[0]?.name ?? '');
   return [
-    blade,
-    open,
+    ...cautionNotes('rotaryBlade', 'usedBlades'),
+    thick,
+    ...(isForCrib ? cautionNotes('crib') : []),
+    unfold,
     ...(sizesFrom === '' ? [] : [source]),
     ...((rolls[0]?.widths ?? 1) > 1 ? [joined] : []),
   ];

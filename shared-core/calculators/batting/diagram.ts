@@ -4,7 +4,7 @@ import { outlinePart } from '../outline/outline-part';
 import type { BattingDetails } from './work';
 import type { BattingInput } from './input';
 
-/** The sheet with the top on it, laid on the smallest package that covers. */
+/** The sheet and the top, drawn on the smallest package that covers. */
 export function battingDiagram(input: BattingInput, { width, length, packages }: BattingDetails): Diagram {
   const margin = 6 * UNITS_PER_INCH;
   const [one] = packages;
@@ -17,7 +17,8 @@ export function battingDiagram(input: BattingInput, { width, length, packages }:
     { x: margin, y: margin + l },
   ];
   return {
-    title: one === undefined ? 'The batting under the top' : `The batting in the package ${one.name}`,
+    title:
+      one === undefined ? 'The batting under the top' : `The batting, cut from the package “${one.name}”`,
     width: sheetWidth + 2 * margin,
     height: sheetLength + 2 * margin,
     parts: [

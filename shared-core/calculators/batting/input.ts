@@ -28,28 +28,28 @@ export const battingInput = z
     outline: outlineSchema,
     overhang: lengthField({
       title: 'Overhang',
-      help: 'Beyond the top on every side.',
+      help: 'How far the batting reaches past the top on every side.',
       minimum: inches(0),
       maximum: inches(24),
     }),
     packages: z.array(battingPackage).max(60).readonly().meta({
       title: 'Packages',
       description:
-        'What your shop has. No standard fixes these sizes: the list starts from common practice and is yours to change.',
+        'The sizes your shop sells. There is no standard; the list starts with common sizes. Change it to match your shop.',
     }),
     rolls: z
       .array(battingRoll)
       .max(30)
       .readonly()
-      .meta({ title: 'Rolls', description: 'Batting sold off the roll, by the width it is wound at.' }),
+      .meta({ title: 'Rolls', description: 'Batting sold off the roll, by the width of the roll.' }),
     sizesFrom: textField({
-      title: 'Where the sizes are from',
-      help: 'A shop, a label, a price list: say it when you change packages or rolls.',
+      title: 'Where the sizes come from',
+      help: 'A shop, a label or a price list. Fill it in when you change packages or rolls.',
       maximum: 120,
     }),
     safetyExtraPercent: percentField({
       title: 'Safety extra',
-      help: 'Added to a length off the roll; a package is what it is.',
+      help: 'Added to a length off the roll, not to a package.',
       minimum: 0,
       maximum: 100,
     }),
@@ -66,28 +66,31 @@ const inchPackage = (name: string, width: number, length: number) => ({
   length: inches(length),
 });
 
-/** Common practice, met on many packages; no standard fixes them. */
-const COMMON_PACKAGES: BattingInput['packages'] = [
+/**
+ * Common practice: sizes found on many packages. There is no standard. A new notebook's kinds of batting have the same sizes.
+ */
+export const COMMON_PACKAGES: BattingInput['packages'] = [
   inchPackage('Crib', 45, 60),
-  inchPackage('Twin', 72, 90),
-  inchPackage('Full', 81, 96),
+  inchPackage('Throw', 60, 60),
+  inchPackage('Twin', 72, 93),
+  inchPackage('Double', 81, 96),
   inchPackage('Queen', 90, 108),
   inchPackage('King', 120, 120),
 ];
 
-/** Common practice as well. */
+/** Common practice. */
 const COMMON_ROLLS: BattingInput['rolls'] = [
   { name: 'Narrow roll', width: inches(48) },
   { name: 'Wide roll', width: inches(96) },
 ];
 
-export function battingInputFromProject({ outline: piece, settings }: Measurements): BattingInput {
+export function battingInputFromProject({ outline, settings }: Measurements): BattingInput {
   return {
-    outline: piece,
+    outline,
     overhang: settings.backingOverhang,
     packages: COMMON_PACKAGES,
     rolls: COMMON_ROLLS,
-    sizesFrom: 'common practice; no standard fixes them',
+    sizesFrom: 'common sizes; there is no standard',
     safetyExtraPercent: settings.safetyExtraPercent,
     cutStep: cutStepOfSettings(settings),
     yardageStep: yardageStepOfSettings(settings),

@@ -1,21 +1,21 @@
 import { outlineBounds } from '../outline/outline-measures';
 import type { LengthQuantity, Quantity, Step } from '../explanation';
-import { areaQuantity, countQuantity, givenLength, lengthQuantity, percentQuantity } from '../quantities';
-import type { BattingDetails, RollCut } from './work';
+import { areaQuantity, countQuantity, lengthUp, percentQuantity, yardageUp } from '../quantities';
+import { commonPractice, derived, givenTerm, term } from '../working/terms';
 import type { BattingInput } from './input';
+import type { BattingDetails, FittingPackage, RollCut } from './work';
 
 /** One side of the sheet to cut, rounded up. */
 export function sideOf(input: BattingInput, exact: number): LengthQuantity {
-  return lengthQuantity(exact + 2 * input.overhang, { step: input.cutStep, direction: 'up' });
+  return lengthUp(exact + 2 * input.overhang, input.cutStep);
 }
 
-/** With the extra, up to what the shop sells. */
+/** With the extra, rounded up to what shops cut. */
 export function offTheRoll(
   { safetyExtraPercent, yardageStep }: BattingInput,
   { rollLength }: RollCut,
 ): Quantity {
-  const exact = rollLength * (1 + safetyExtraPercent / 100);
-  return lengthQuantity(exact, { step: yardageStep, direction: 'up', use: 'yardage' });
+  return yardageUp(rollLength * (1 + safetyExtraPercent / 100), yardageStep);
 }
 
 export function battingSteps(input: BattingInput, { packages, rolls }: BattingDetails): readonly Step[] {
@@ -24,50 +24,47 @@ export function battingSteps(input: BattingInput, { packages, rolls }: BattingDe
     label,
     formula: `${symbol} + 2 × o`,
     terms: [
-      { symbol, means: 'side of the top', quantity: lengthQuantity(exact, { direction: 'up' }) },
-      { symbol: 'o', means: 'overhang on each side', quantity: givenLength(input.overhang) },
+      term(symbol, 'side of the top', lengthUp(exact)),
+      givenTerm('o', 'overhang on each side', input.overhang),
     ],
     result: sideOf(input, exact),
-    rule: {
-      kind: 'common practice',
-      says: 'Backing and batting reach beyond the top on every side; the frame needs it.',
-    },
+    rule: commonPractice('Backing and batting reach past the top on every side; the frame needs it.'),
   });
+  const [[smallest], [best]] = [packages, rolls];
   return [
     side('Width of the batting', 'W', bounds.width),
     side('Length of the batting', 'L', bounds.length),
-    ...packages.slice(0, 1).map((one): Step => ({
-      label: 'Left over of the package',
-      formula: 'a × b − W × L',
-      terms: [
-        { symbol: 'a', means: 'one side of the package', quantity: givenLength(one.width) },
-        { symbol: 'b', means: 'its other side', quantity: givenLength(one.length) },
-        { symbol: 'W', means: 'width of the batting', quantity: sideOf(input, bounds.width) },
-        { symbol: 'L', means: 'length of the batting', quantity: sideOf(input, bounds.length) },
-      ],
-      result: areaQuantity(one.spare),
-      rule: {
-        kind: 'common practice',
-        says: 'The package that covers, either way round, with the least left over.',
-      },
-    })),
-    ...rolls.slice(0, 1).map((roll): Step => ({
-      label: 'Off the roll',
-      formula: 'n × l × (1 + e), up to what the shop sells',
-      terms: [
-        {
-          symbol: 'n',
-          means: 'widths side by side',
-          quantity: countQuantity(roll.widths, ['width', 'widths']),
-        },
-        { symbol: 'l', means: 'length of each', quantity: givenLength(roll.each) },
-        { symbol: 'e', means: 'safety extra', quantity: percentQuantity(input.safetyExtraPercent) },
-      ],
-      result: offTheRoll(input, roll),
-      rule: {
-        kind: 'derived',
-        says: 'Batting is joined edge to edge, so widths side by side add up in full.',
-      },
-    })),
+    ...(smallest === undefined ? [] : [packageStep(input, smallest)]),
+    ...(best === undefined ? [] : [rollStep(input, best)]),
   ];
+}
+
+function packageStep(input: BattingInput, smallest: FittingPackage): Step {
+  const bounds = outlineBounds(input.outline);
+  return {
+    label: 'Left over from the package',
+    formula: 'a × b − W × L',
+    terms: [
+      givenTerm('a', 'one side of the package', smallest.width),
+      givenTerm('b', 'its other side', smallest.length),
+      term('W', 'width of the batting', sideOf(input, bounds.width)),
+      term('L', 'length of the batting', sideOf(input, bounds.length)),
+    ],
+    result: areaQuantity(smallest.spare),
+    rule: commonPractice('The package that covers, turned if need be, with the least left over.'),
+  };
+}
+
+function rollStep(input: BattingInput, roll: RollCut): Step {
+  return {
+    label: 'Off the roll',
+    formula: 'n × l × (1 + e), rounded up to what shops cut',
+    terms: [
+      term('n', 'widths side by side', countQuantity(roll.widths, ['width', 'widths'])),
+      givenTerm('l', 'length of each', roll.each),
+      term('e', 'safety extra', percentQuantity(input.safetyExtraPercent)),
+    ],
+    result: offTheRoll(input, roll),
+    rule: derived('Batting is joined edge to edge, so widths side by side add up in full.'),
+  };
 }

@@ -1,4 +1,4 @@
-import { type Length, lengthFromUnits } from '#core/units/length';
+import { type Length, lengthTimes } from '#core/units/length';
 import type { BattingInput } from './input';
 
 interface Sheet {
@@ -6,7 +6,7 @@ interface Sheet {
   readonly length: Length;
 }
 
-/** A package that covers the sheet one way round or the other; `spare` is what is left of it, in (1/320 mm)². */
+/** A package that covers the sheet, turned if need be. `spare` is the area left over, in (1/320 mm)². */
 export interface FittingPackage {
   readonly name: string;
   readonly width: Length;
@@ -15,7 +15,7 @@ export interface FittingPackage {
   readonly spare: number;
 }
 
-/** A length off a roll: `widths` of it side by side, joined edge to edge without a seam allowance. */
+/** A length off a roll, cut into `widths` that are joined edge to edge without a seam allowance. */
 export interface RollCut {
   readonly name: string;
   readonly width: Length;
@@ -24,10 +24,10 @@ export interface RollCut {
   readonly rollLength: Length;
 }
 
-/** More joins than this and the batting is patchwork itself. */
+/** More widths than this are a slip in the input, not a batting. */
 export const MOST_WIDTHS = 12;
 
-/** Packages that cover, the one with the least left over first; of equal ones the first in the maker's list. */
+/** Packages that cover, the one with the least left over first; equal ones in the order of the maker's list. */
 export function fittingPackages(sheet: Sheet, packages: BattingInput['packages']): readonly FittingPackage[] {
   const covers = (width: number, length: number) => width >= sheet.width && length >= sheet.length;
   return packages
@@ -40,7 +40,7 @@ export function fittingPackages(sheet: Sheet, packages: BattingInput['packages']
     .sort((one, other) => one.spare - other.spare);
 }
 
-/** For every roll the better way round: fewer joins first, then less length; fewest joins and least fabric first. */
+/** The better direction for each roll: fewer joins, then less batting. The rolls come in the same order. */
 export function rollCuts(sheet: Sheet, rolls: BattingInput['rolls']): readonly RollCut[] {
   const cuts = rolls.flatMap((roll): readonly RollCut[] => {
     const ways = [cutOffRoll(roll, sheet.width, sheet.length), cutOffRoll(roll, sheet.length, sheet.width)];
@@ -55,7 +55,7 @@ export function rollCuts(sheet: Sheet, rolls: BattingInput['rolls']): readonly R
 function cutOffRoll(roll: BattingInput['rolls'][number], across: Length, along: Length): RollCut {
   const rest = across % roll.width;
   const widths = (across - rest) / roll.width + (rest > 0 ? 1 : 0);
-  const rollLength = lengthFromUnits(Math.min(widths, MOST_WIDTHS + 1) * along);
+  const rollLength = lengthTimes(along, Math.min(widths, MOST_WIDTHS + 1));
   return { name: roll.name, width: roll.width, widths, each: along, rollLength };
 }
 
@@ -66,8 +66,8 @@ function compareCuts(one: RollCut, other: RollCut): number {
 export interface BattingDetails {
   readonly width: Length;
   readonly length: Length;
-  /** Packages that cover, the smallest first; may be empty. */
+  /** Packages that cover, the least left over first. May be empty. */
   readonly packages: readonly FittingPackage[];
-  /** The better way off each roll, the best roll first; may be empty. */
+  /** The better cut off each roll, the best roll first. May be empty. */
   readonly rolls: readonly RollCut[];
 }

@@ -1,9 +1,9 @@
 import { roundDownTo } from '#core/units/rounding';
 
 /**
- * Smallest multiple of `step`, at least one step and at most `most`, for which `isEnough` holds; null where none does. Only for
- * a question that, once answered yes, stays yes for everything larger: it doubles up to the first yes and halves back, so that
- * the work goes by the size of the answer and not by the size of `most`.
+ * Smallest multiple of `step`, from one step up to `most`, for which `isEnough` is true; null when there is none. Everything
+ * larger than one that is enough must be enough too. The search doubles up to the first that is enough and then halves the gap,
+ * so its cost depends on the answer, not on `most`.
  */
 export function smallestStep(isEnough: (size: number) => boolean, step: number, most: number): number | null {
   const last = roundDownTo(most / step, 1);

@@ -2,7 +2,7 @@ import { roundUpTo } from '#core/units/rounding';
 
 export type StripJoin = 'diagonal' | 'straight';
 
-/** What one join costs: a diagonal one a strip's width, a straight one both seam allowances. */
+/** Length that one join takes: a strip width if diagonal, both seam allowances if straight. */
 export function joinCost(join: StripJoin, strip: number, seam: number): number {
   return join === 'diagonal' ? strip : 2 * seam;
 }
@@ -12,7 +12,7 @@ export function joinedLength(count: number, stripLength: number, cost: number): 
   return count * stripLength - (count - 1) * cost;
 }
 
-/** Smallest number of strips, at least one, whose joined length reaches `needed`; null where a strip is no longer than a join. */
+/** Fewest strips, at least one, whose joined length reaches `needed`; null when a strip is no longer than a join takes. */
 export function stripsNeeded(needed: number, stripLength: number, cost: number): number | null {
   const gained = stripLength - cost;
   if (gained <= 0) return null;

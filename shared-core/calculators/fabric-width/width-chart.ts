@@ -2,8 +2,8 @@ import { UNITS_PER_INCH, UNITS_PER_YARD } from '#core/units/length';
 
 /**
  * Fabric width conversion chart, first issued by the New Jersey Cooperative Extension Service, Rutgers (attribution from
- * memory; two independent copies agree). Columns are fabric widths in inches, cells eighths of a yard. It is no area rule:
- * it allows for how pattern pieces lie, so its cells are looked up and never worked out.
+ * memory; two independent copies agree). Columns are fabric widths in inches, entries are eighths of a yard. The chart allows for
+ * how pattern pieces fit, so its entries follow no formula and are only looked up.
  */
 const WIDTHS: readonly (readonly [number, number])[] = [
   [35, 36],
@@ -28,10 +28,10 @@ const ROWS_IN_EIGHTHS: readonly (readonly number[])[] = [
   [40, 34, 33, 31, 27, 25, 23, 22],
 ];
 
-/** The most by which a cell differs from the area rule rounded up to an eighth, either way: a quarter of a yard. */
+/** The most that an entry differs from the area rule rounded up to an eighth, either way: a quarter of a yard. */
 export const CHART_SPREAD_UNITS = UNITS_PER_YARD / 4;
 
-/** The cell for this much fabric of one width on the other, in 1/320 mm; null where the chart has no such width or length. */
+/** The entry for this length and these widths, in 1/320 mm; null when the chart has no such width or length. */
 export function chartLength(length: number, fromWidth: number, toWidth: number): number | null {
   const [from, to] = [columnOf(fromWidth), columnOf(toWidth)];
   const row = ROWS_IN_EIGHTHS.find((cells) => (cells[from] ?? 0) * (UNITS_PER_YARD / 8) === length);
@@ -39,7 +39,7 @@ export function chartLength(length: number, fromWidth: number, toWidth: number):
   return cell === undefined ? null : cell * (UNITS_PER_YARD / 8);
 }
 
-/** -1 where no column holds this width. */
+/** -1 when no column holds this width. */
 function columnOf(width: number): number {
   return WIDTHS.findIndex(
     ([least, most]) => width >= least * UNITS_PER_INCH && width <= most * UNITS_PER_INCH,

@@ -5,7 +5,7 @@ import { outlineBounds, outlinePoints } from '../outline/outline-measures';
 import { outlinePart } from '../outline/outline-part';
 import type { HandFinishInput } from './input';
 
-/** The piece from the back with the line to sew; a list of sides is a sketch, so no line is drawn inside it. */
+/** The back of the quilt with the line to sew. A list of sides is only a sketch, so it gets no line inside. */
 export function handDiagram(input: HandFinishInput): Diagram {
   const { width, length } = outlineBounds(input.outline);
   const margin = Math.max(width, length) / 12;

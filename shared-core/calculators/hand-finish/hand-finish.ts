@@ -2,9 +2,10 @@ import { failure, type Result, success } from '#core/result';
 import { lengthFromInches } from '#core/units/length';
 import { roundNearest } from '#core/units/rounding';
 import type { Calculation, Calculator, Refusal } from '../calculator';
+import { cautionNotes } from '../caution-notes';
 import type { Note, Table } from '../explanation';
 import { threadNeed } from '../needs';
-import { countQuantity, givenLength, lengthQuantity, moneyQuantity, wordsQuantity } from '../quantities';
+import { countQuantity, givenLength, lengthUp, moneyQuantity, wordsQuantity } from '../quantities';
 import { handDiagram } from './diagram';
 import { lengthSteps, minutesFor, PART_NAMES, workSteps } from './steps';
 import { type HandFinishInput, handFinishInput, handFinishInputFromProject } from './input';
@@ -20,7 +21,7 @@ export interface HandFinishDetails {
   readonly threads: number;
 }
 
-/** How long the hand sewing on the back is, and what it takes of hours and thread. */
+/** How much there is to sew by hand on the back, and the hours and thread it takes. */
 export const handFinish: Calculator<HandFinishInput, HandFinishDetails> = {
   name: 'hand-finish',
   version: 1,
@@ -47,10 +48,10 @@ function calculateHandFinish(input: HandFinishInput): Result<Calculation<HandFin
   return success({
     figures: [
       { label: 'Hand sewing', quantity: time },
-      { label: 'Seam on the back', quantity: lengthQuantity(length, { direction: 'up' }) },
-      { label: 'Thread in the needle', quantity: threads },
+      { label: 'Length to hand-sew', quantity: lengthUp(length) },
+      { label: 'Lengths of thread', quantity: threads },
       { label: 'Stitches', quantity: stitches },
-      { label: 'Worth at your hour', quantity: moneyQuantity((length / input.perHour) * input.hourRate) },
+      { label: 'Your time is worth', quantity: moneyQuantity((length / input.perHour) * input.hourRate) },
     ],
     tables: [partsTable(parts, input)],
     explanation: [...lengthSteps(parts, input, length), ...workSteps(input, length, threads)],
@@ -61,14 +62,14 @@ function calculateHandFinish(input: HandFinishInput): Result<Calculation<HandFin
 }
 
 function refuseNoRoom(input: HandFinishInput): Refusal {
-  const line = lengthQuantity(input.seam + input.backCover, { direction: 'up' });
+  const line = lengthUp(input.seam + input.backCover);
   const isHole = input.hole !== null;
   return {
     code: 'no-room',
     field: isHole ? ['hole', 'diameter'] : ['outline'],
     says: isHole
-      ? 'a hole {hole} across leaves no room in this piece for two lines of sewing, each {line} from its edge.'
-      : 'the piece is too small, or bends too tightly, for a line of sewing {line} inside its edge.',
+      ? 'A hole {hole} across leaves no room for two lines of sewing, each {line} from its edge.'
+      : 'The outline is too small, or bends too tightly, for a line of sewing {line} inside its edge.',
     values: { line, ...(input.hole === null ? {} : { hole: givenLength(input.hole.diameter) }) },
   };
 }
@@ -77,33 +78,34 @@ function refuseShortThread({ threadLength, threadTail }: HandFinishInput): Refus
   return {
     code: 'no-thread-left',
     field: ['threadTail'],
-    says: 'thread {thread} long of which {tail} is not sewn with leaves nothing to sew with.',
+    says: 'If {tail} of a thread {thread} long goes to knots and tails, nothing is left to sew with.',
     values: { thread: givenLength(threadLength), tail: givenLength(threadTail) },
   };
 }
 
 function partsTable(parts: readonly HandSewnPart[], input: HandFinishInput): Table {
   return {
-    title: 'Where it is sewn',
+    title: 'Where to sew',
     columns: ['Part', 'Length', 'Time'],
     rows: parts.map(({ part, length }) => [
       wordsQuantity(PART_NAMES[part]),
-      lengthQuantity(length, { direction: 'up' }),
+      lengthUp(length),
       minutesFor(length, input),
     ]),
   };
 }
 
 function handNotes(parts: readonly HandSewnPart[]): readonly Note[] {
-  const needles: Note = {
-    kind: 'caution',
-    says: 'Count needles, pins and clips before you begin and when you end; keep them from children and pets, and never in the mouth. A lost needle in a gift hurts somebody.',
-    values: {},
-  };
-  const begin: Note = {
+  const cautions = cautionNotes('handNeedle', 'pins');
+  const closing: Note = {
     kind: 'tip',
-    says: 'On a ring the last stitches cover the first by {over}.',
+    says: 'On a ring, sew the last stitches over the first for {over}.',
     values: { over: givenLength(lengthFromInches(1 / 2)) },
   };
-  return parts.some(({ part }) => part === 'inner') ? [needles, begin] : [needles];
+  const money: Note = {
+    kind: 'tip',
+    says: 'The worth of your time is only a sum at your own rate. It is no advice on prices or taxes.',
+    values: {},
+  };
+  return parts.some(({ part }) => part === 'inner') ? [...cautions, closing, money] : [...cautions, money];
 }

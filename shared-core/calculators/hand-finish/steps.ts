@@ -1,115 +1,94 @@
-import type { Quantity, Step } from '../explanation';
-import { countQuantity, givenLength, lengthQuantity, minutesQuantity, numberQuantity } from '../quantities';
+import type { Quantity, Step, Term } from '../explanation';
+import { countQuantity, lengthUp, minutesQuantity, numberQuantity } from '../quantities';
+import { commonPractice, derived, givenTerm, term } from '../working/terms';
 import type { HandFinishInput } from './input';
 import type { HandSewnPart } from './work';
 
 export const PART_NAMES: Readonly<Record<HandSewnPart['part'], string>> = {
   outer: 'Outer edge',
-  inner: 'Round the hole',
+  inner: 'Around the hole',
   slit: 'Both sides of the slit',
 };
 
-/** At the maker's own rate, up to the next whole minute. */
+/** At the maker's own speed, rounded up to the next minute. */
 export function minutesFor(length: number, { perHour }: HandFinishInput) {
   return minutesQuantity((60 * length) / perHour);
 }
+
+const PART_RULES: Readonly<Record<HandSewnPart['part'], Pick<Step, 'formula' | 'rule'>>> = {
+  outer: {
+    formula: 'edge − 2d × Σ 1 ÷ tan(a/2) over its corners; edge − 2πd for a curve',
+    rule: derived('The line runs d inside the finished edge, parallel to it.'),
+  },
+  inner: {
+    formula: '2π(r + d)',
+    rule: derived('The line runs d outside the cut edge of the hole.'),
+  },
+  slit: {
+    formula: '2 × (from the edge to the hole)',
+    rule: derived('Counted from edge to edge, so it is a little too long where slit and ring meet.'),
+  },
+};
 
 export function lengthSteps(
   parts: readonly HandSewnPart[],
   input: HandFinishInput,
   length: number,
 ): readonly Step[] {
-  const inset = {
-    symbol: 'd',
-    means: 'seam and cover on the back',
-    quantity: lengthQuantity(input.seam + input.backCover, { direction: 'up' }),
-  };
-  const rules: Readonly<Record<HandSewnPart['part'], Pick<Step, 'formula' | 'rule'>>> = {
-    outer: {
-      formula: 'edge − 2d × Σ 1 ÷ tan(a/2) over its corners; edge − 2πd where it is a curve',
-      rule: { kind: 'derived', says: 'The line runs d inside the finished edge, parallel to it.' },
-    },
-    inner: {
-      formula: '2π(r + d)',
-      rule: { kind: 'derived', says: 'The line runs d outside the cut edge of the hole.' },
-    },
-    slit: {
-      formula: '2 × (from the edge to the hole)',
-      rule: {
-        kind: 'derived',
-        says: 'Counted from edge to edge, so a little over where slit and ring meet.',
-      },
-    },
-  };
-  const hole = input.hole;
-  const radius =
-    hole === null
-      ? []
-      : [
-          {
-            symbol: 'r',
-            means: 'half the hole',
-            quantity: lengthQuantity(hole.diameter / 2, { direction: 'up' }),
-          },
-        ];
   return [
     ...parts.map(({ part, length: partLength }): Step => ({
       label: PART_NAMES[part],
-      ...rules[part],
-      terms: part === 'inner' ? [...radius, inset] : part === 'outer' ? [inset] : [],
-      result: lengthQuantity(partLength, { direction: 'up' }),
+      ...PART_RULES[part],
+      terms: partTerms(part, input),
+      result: lengthUp(partLength),
     })),
     {
-      label: 'Seam on the back',
+      label: 'Length to hand-sew',
       formula: 'the sum of its parts',
       terms: [],
-      result: lengthQuantity(length, { direction: 'up' }),
-      rule: { kind: 'derived', says: 'All of it is sewn by hand.' },
+      result: lengthUp(length),
+      rule: derived('All of it is sewn by hand.'),
     },
   ];
 }
 
+function partTerms(part: HandSewnPart['part'], { seam, backCover, hole }: HandFinishInput): readonly Term[] {
+  const inset = term('d', 'seam and cover on the back', lengthUp(seam + backCover));
+  if (part === 'outer') return [inset];
+  if (part === 'slit' || hole === null) return [];
+  return [term('r', 'half the hole', lengthUp(hole.diameter / 2)), inset];
+}
+
 export function workSteps(input: HandFinishInput, length: number, threads: Quantity): readonly Step[] {
-  const seam = {
-    symbol: 'S',
-    means: 'seam on the back',
-    quantity: lengthQuantity(length, { direction: 'up' }),
-  };
+  const seam = term('S', 'length to hand-sew', lengthUp(length));
   return [
     {
       label: 'Hand sewing',
       formula: 'S ÷ rate',
-      terms: [seam, { symbol: 'rate', means: 'sewn in an hour', quantity: givenLength(input.perHour) }],
+      terms: [seam, givenTerm('rate', 'sewn in an hour', input.perHour)],
       result: minutesFor(length, input),
-      rule: {
-        kind: 'common practice',
-        says: 'No published time for sewing binding by hand was found: the rate is your own.',
-      },
+      rule: commonPractice(
+        'There is no published time for sewing a binding down by hand, so use your own speed.',
+      ),
     },
     {
-      label: 'Thread in the needle',
-      formula: 'S × f ÷ (t − e), up to the next whole length',
+      label: 'Lengths of thread',
+      formula: 'S × f ÷ (t − e), rounded up',
       terms: [
         seam,
-        { symbol: 'f', means: 'thread for one length of seam', quantity: numberQuantity(input.threadFactor) },
-        { symbol: 't', means: 'thread in the needle', quantity: givenLength(input.threadLength) },
-        { symbol: 'e', means: 'not sewn with', quantity: givenLength(input.threadTail) },
+        term('f', 'thread per length of seam', numberQuantity(input.threadFactor)),
+        givenTerm('t', 'thread in the needle', input.threadLength),
+        givenTerm('e', 'lost to knots and tails', input.threadTail),
       ],
       result: threads,
-      rule: {
-        kind: 'common practice',
-        says: 'Thread of 18 to 24 in; longer thread wears before it is used up.',
-      },
+      rule: commonPractice('Thread of 18 to 24 in. Longer thread wears out before it is used up.'),
     },
     {
       label: 'Stitches',
-      formula: 'S ÷ p, up to the next whole stitch',
-      terms: [
-        seam,
-        { symbol: 'p', means: 'from stitch to stitch', quantity: givenLength(input.stitchLength) },
-      ],
+      formula: 'S ÷ p, rounded up',
+      terms: [seam, givenTerm('p', 'from stitch to stitch', input.stitchLength)],
       result: countQuantity(length / input.stitchLength, ['stitch', 'stitches'], 'up'),
-      rule: { kind: 'derived', says: 'One stitch for every step along the seam.' },
+      rule: derived('One stitch for every step along the seam.'),
     },
   ];
 }

@@ -12,48 +12,47 @@ export const longarmPriceInput = z
   .object({
     outline: outlineSchema,
     measureUpTo: lengthField({
-      title: 'Sides are measured up to',
-      help: 'Each side of the bounding rectangle is billed up to a whole multiple of this.',
+      title: 'Round each side up to',
+      help: 'Each side of the rectangle around the quilt is rounded up to a whole multiple of this.',
       minimum: inches(1 / 64),
       maximum: inches(12),
     }),
     rate: minorField({
       title: 'Longarm rate',
-      help: 'Per square inch.',
-      unit: 'a square inch',
+      unit: 'per square inch',
       minimum: 0,
       maximum: 10_000,
     }),
     minimum: minorField({
       title: 'Longarm minimum',
-      help: 'Least price of the quilting itself.',
+      help: 'The lowest price for the quilting itself.',
       minimum: 0,
       maximum: most,
     }),
     lines: priceLinesSchema,
     overhang: lengthField({
       title: 'Overhang',
-      help: 'Of backing and batting on every side.',
+      help: 'How far backing and batting reach past the top on every side.',
       minimum: inches(0),
       maximum: inches(24),
     }),
     fabricWeight: numberField({
       title: 'Weight of the fabric',
-      help: 'Weigh a piece you have measured; 145 is usual for quilting cotton (from memory).',
-      unit: 'g a square meter',
+      help: 'Weigh a piece of fabric of a known size. 145 is usual for quilting cotton (from memory).',
+      unit: 'g per square meter',
       minimum: 10,
       maximum: 1_000,
     }),
     battingWeight: numberField({
       title: 'Weight of the batting',
-      help: 'Nothing where the quilter has it. Weigh a piece you have measured; 170 is usual for a cotton blend (from memory).',
-      unit: 'g a square meter',
+      help: 'Enter 0 if your quilter supplies it. Weigh a piece of a known size; 170 is usual for a cotton blend (from memory).',
+      unit: 'g per square meter',
       minimum: 0,
       maximum: 2_000,
     }),
     seamExtraPercent: percentField({
       title: 'Fabric in the seams of the top',
-      help: 'A 3 in patch cut at 3 1/2 in takes 36 % more fabric than is seen; large patches less.',
+      help: 'A 3 in patch cut at 3 1/2 in takes 36% more fabric than you see; large patches take less. 25% is a guess to start from (from memory).',
       minimum: 0,
       maximum: 200,
     }),
@@ -68,12 +67,12 @@ const STARTING_LINES: LongarmPriceInput['lines'] = [
   { by: 'area', name: 'Batting', rate: 0 },
   { by: 'area', name: 'Basting', rate: 0 },
   { by: 'percent', name: 'Rush', percent: 0 },
-  { by: 'flat', name: 'Freight', amount: 0 },
+  { by: 'flat', name: 'Shipping', amount: 0 },
 ];
 
-export function longarmPriceInputFromProject({ outline: piece, settings }: Measurements): LongarmPriceInput {
+export function longarmPriceInputFromProject({ outline, settings }: Measurements): LongarmPriceInput {
   return {
-    outline: piece,
+    outline,
     measureUpTo: inches(1),
     rate: settings.longarmRateMinor,
     minimum: settings.longarmMinimumMinor,

@@ -1,16 +1,13 @@
 import type { PriceLine } from '#core/domain/price-line';
 import { type Result, success } from '#core/result';
-import { lengthFromExact, UNITS_PER_INCH, UNITS_PER_METER } from '#core/units/length';
 import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { Note, Table } from '../explanation';
-import { outlineArea } from '../outline/outline-inset';
-import { outlineBounds } from '../outline/outline-measures';
 import { moneyQuantity, percentQuantity, wordsQuantity } from '../quantities';
 import { type LongarmPriceInput, longarmPriceInput, longarmPriceInputFromProject } from './input';
-import { type Bill, type LongarmPriceDetails, makeBill } from './work';
 import { grams, longarmSteps } from './steps';
+import { type Bill, type LongarmPriceDetails, workOutPrice } from './work';
 
-/** What the longarm quilter will charge, line by line, and what the package weighs. */
+/** The longarm quilter's bill, line by line, and the weight of the package. */
 export const longarmPrice: Calculator<LongarmPriceInput, LongarmPriceDetails> = {
   name: 'longarm-price',
   version: 1,
@@ -23,50 +20,25 @@ export const longarmPrice: Calculator<LongarmPriceInput, LongarmPriceDetails> = 
 };
 
 function calculateLongarmPrice(input: LongarmPriceInput): Result<Calculation<LongarmPriceDetails>, Refusal> {
-  const bounds = outlineBounds(input.outline);
-  const billed = (side: number) => lengthFromExact(side, 'up', input.measureUpTo);
-  const [width, length] = [billed(bounds.width) / UNITS_PER_INCH, billed(bounds.length) / UNITS_PER_INCH];
-  const bill = makeBill({ squareInches: width * length, edgeInches: 2 * (width + length) }, input);
-  const details: LongarmPriceDetails = {
-    ...bill,
-    billedWidth: width * UNITS_PER_INCH,
-    billedLength: length * UNITS_PER_INCH,
-    ...packageWeight(input),
-  };
+  const details = workOutPrice(input);
   return success({
     figures: [
-      { label: 'Longarm price', quantity: moneyQuantity(bill.totalMinor) },
-      { label: 'Of this, quilting', quantity: moneyQuantity(bill.quilting.exact) },
+      { label: 'Longarm price', quantity: moneyQuantity(details.totalMinor) },
+      { label: 'Quilting alone', quantity: moneyQuantity(details.quilting.exact) },
       { label: 'The package weighs about', quantity: grams(details.packageGrams) },
     ],
-    tables: [billTable(input, bill), weightTable(input, details)],
+    tables: [billTable(input, details), weightTable(input, details)],
     explanation: longarmSteps(input, details),
-    notes: priceNotes(input, bill),
+    notes: priceNotes(input, details),
     diagram: null,
     details,
   });
 }
 
-function packageWeight(input: LongarmPriceInput) {
-  const bounds = outlineBounds(input.outline);
-  const sheet = (bounds.width + 2 * input.overhang) * (bounds.length + 2 * input.overhang);
-  const squareMeters = (area: number) => area / UNITS_PER_METER ** 2;
-  const topGrams =
-    squareMeters(outlineArea(input.outline)) * input.fabricWeight * (1 + input.seamExtraPercent / 100);
-  const backingGrams = squareMeters(sheet) * input.fabricWeight;
-  const battingGrams = squareMeters(sheet) * input.battingWeight;
-  return {
-    topGrams,
-    backingGrams,
-    battingGrams,
-    packageGrams: topGrams + backingGrams + battingGrams + input.packing,
-  };
-}
-
 const COUNTED_BY: Readonly<Record<PriceLine['by'], string>> = {
   flat: 'flat',
-  area: 'by the square inch',
-  edge: 'by the inch of edge',
+  area: 'per square inch',
+  edge: 'per inch of edge',
   percent: 'percent of the quilting',
 };
 
@@ -74,14 +46,14 @@ function billTable({ lines }: LongarmPriceInput, bill: Bill): Table {
   const quiltedBy = bill.isAtMinimum ? 'the minimum' : COUNTED_BY.area;
   return {
     title: 'The bill',
-    columns: ['Line', 'Counted', 'Amount'],
+    columns: ['Line', 'How it is charged', 'Amount'],
     rows: [
       [wordsQuantity('Quilting'), wordsQuantity(quiltedBy), moneyQuantity(bill.quilting.exact)],
       ...bill.lines.map(({ name, exact }, index) => {
         const by = lines[index]?.by ?? 'flat';
         return [wordsQuantity(name), wordsQuantity(COUNTED_BY[by]), moneyQuantity(exact)];
       }),
-      [wordsQuantity('In all'), wordsQuantity(''), moneyQuantity(bill.totalMinor)],
+      [wordsQuantity('Total'), wordsQuantity(''), moneyQuantity(bill.totalMinor)],
     ],
   };
 }
@@ -114,18 +86,16 @@ function priceNotes({ outline }: LongarmPriceInput, { isAtMinimum }: Bill): read
       ? []
       : [
           tip(
-            'A longarm moves over the whole rectangle: the bill follows it whatever the shape of the piece.',
+            'A longarm moves over the whole rectangle, so the bill goes by the rectangle whatever the shape of the quilt.',
           ),
         ]),
     ...(isAtMinimum
       ? [
           tip(
-            'The area alone would cost less than the minimum: two small pieces quilted on one backing may share it.',
+            'The area alone would cost less than the minimum. Two small quilts on one backing may share it.',
           ),
         ]
       : []),
-    tip(
-      'Rates are your quilter’s own. Taxes differ from place to place; these figures are no advice on them.',
-    ),
+    tip('Rates are your quilter’s own. Taxes differ from place to place. These figures are no tax advice.'),
   ];
 }

@@ -1,15 +1,18 @@
 import { assertNever } from '#core/assert-never';
 import { roundNearest } from '#core/units/rounding';
 import type { PriceLine } from '#core/domain/price-line';
+import { lengthFromExact, UNITS_PER_INCH, UNITS_PER_METER } from '#core/units/length';
+import { outlineArea } from '../outline/outline-inset';
+import { outlineBounds } from '../outline/outline-measures';
 import type { LongarmPriceInput } from './input';
 
-/** What is billed: square inches of the bounding rectangle and inches round it. */
+/** What is billed: the area of the bounding rectangle and the length around it. */
 export interface BilledSize {
   readonly squareInches: number;
   readonly edgeInches: number;
 }
 
-/** One line of the bill; `exact` in minor units before it was rounded, once, to `minor`. */
+/** One line of the bill in minor units: `exact`, and `minor` rounded once. */
 export interface BilledLine {
   readonly name: string;
   readonly exact: number;
@@ -20,7 +23,7 @@ export interface Bill {
   readonly quilting: BilledLine;
   readonly isAtMinimum: boolean;
   readonly lines: readonly BilledLine[];
-  /** The sum of the rounded lines, so that what is printed adds up. */
+  /** The sum of the rounded lines, so that the printed bill adds up. */
   readonly totalMinor: number;
 }
 
@@ -49,8 +52,8 @@ function lineAmount(line: PriceLine, size: BilledSize, quiltingMinor: number): n
 }
 
 /**
- * Rates carry up to six decimals: as whole millionths their product with whole inches is exact, so that a bill never
- * differs by a cent from the same sum done by hand (0.2 × 9540 is 1908, not 1908.0000000000002).
+ * Rates have up to six decimals. As whole millionths, their product with whole inches is exact, so a bill never differs by a cent
+ * from the same sum done by hand: 0.2 × 9540 is 1908, not 1908.0000000000002.
  */
 function rateTimes(rate: number, amount: number): number {
   return (roundNearest(rate * 1e6, 1) * amount) / 1e6;
@@ -64,9 +67,37 @@ export interface LongarmPriceDetails extends Bill {
   /** Sides of the bounding rectangle as billed, in 1/320 mm. */
   readonly billedWidth: number;
   readonly billedLength: number;
-  /** Grams, each before rounding. */
+  /** In grams, before rounding. */
   readonly topGrams: number;
   readonly backingGrams: number;
   readonly battingGrams: number;
   readonly packageGrams: number;
+}
+
+/** The bill for the bounding rectangle, each side rounded up as the quilter does, and what the package weighs. */
+export function workOutPrice(input: LongarmPriceInput): LongarmPriceDetails {
+  const bounds = outlineBounds(input.outline);
+  const billedWidth = lengthFromExact(bounds.width, 'up', input.measureUpTo);
+  const billedLength = lengthFromExact(bounds.length, 'up', input.measureUpTo);
+  const [width, length] = [billedWidth / UNITS_PER_INCH, billedLength / UNITS_PER_INCH];
+  const bill = makeBill({ squareInches: width * length, edgeInches: 2 * (width + length) }, input);
+  return { ...bill, billedWidth, billedLength, ...packageWeight(input) };
+}
+
+function packageWeight(
+  input: LongarmPriceInput,
+): Pick<LongarmPriceDetails, 'topGrams' | 'backingGrams' | 'battingGrams' | 'packageGrams'> {
+  const bounds = outlineBounds(input.outline);
+  const sheet = (bounds.width + 2 * input.overhang) * (bounds.length + 2 * input.overhang);
+  const squareMeters = (area: number) => area / UNITS_PER_METER ** 2;
+  const topGrams =
+    squareMeters(outlineArea(input.outline)) * input.fabricWeight * (1 + input.seamExtraPercent / 100);
+  const backingGrams = squareMeters(sheet) * input.fabricWeight;
+  const battingGrams = squareMeters(sheet) * input.battingWeight;
+  return {
+    topGrams,
+    backingGrams,
+    battingGrams,
+    packageGrams: topGrams + backingGrams + battingGrams + input.packing,
+  };
 }

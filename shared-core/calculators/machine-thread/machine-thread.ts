@@ -1,25 +1,24 @@
 import { failure, type Result, success } from '#core/result';
 import { MAX_LENGTH_UNITS } from '#core/units/length';
 import type { Calculation, Calculator, Refusal } from '../calculator';
-import type { Note, Quantity, Table } from '../explanation';
+import { cautionNotes } from '../caution-notes';
+import type { Note, Table } from '../explanation';
 import { threadNeed } from '../needs';
-import { countQuantity, lengthQuantity, numberQuantity, wordsQuantity } from '../quantities';
+import { countQuantity, givenLength, numberQuantity, wordsQuantity, yardageUp } from '../quantities';
 import { type MachineThreadInput, machineThreadInput, machineThreadInputFromProject } from './input';
-import { threadSteps, threadUse, type ThreadUse } from './work';
+import { threadSteps } from './steps';
+import { type ThreadByMethod, type ThreadUse, threadUse } from './work';
 
-/** In 1/320 mm, as doubles before rounding. */
-export interface MachineThreadDetails {
-  readonly byFactor: ThreadUse;
-  readonly byStitch: ThreadUse;
+export interface MachineThreadDetails extends ThreadByMethod {
   readonly bobbins: number;
 }
 
-/** Thread for a length of lockstitch seam, from the needle and from the bobbin, and how many bobbins to wind. */
+/** Thread for a length of lockstitch seam, from needle and bobbin, and the bobbins to wind. */
 export const machineThread: Calculator<MachineThreadInput, MachineThreadDetails> = {
   name: 'machine-thread',
   version: 1,
   title: 'Machine thread',
-  question: 'How much thread does the machine take, and how many bobbins?',
+  question: 'How much thread does the machine use, and how many bobbins?',
   stageKinds: ['piecing', 'home-quilting', 'outer-binding', 'inner-binding'],
   input: machineThreadInput,
   fromProject: machineThreadInputFromProject,
@@ -37,9 +36,9 @@ function calculateMachineThread(
   return success({
     figures: [
       { label: 'Bobbins to wind', quantity: bobbins },
-      { label: 'Thread in all', quantity: thread(use.byFactor.total) },
-      { label: 'From the spool', quantity: thread(use.byFactor.needle) },
-      { label: 'From the bobbin', quantity: thread(use.byFactor.bobbin) },
+      { label: 'Total thread', quantity: yardageUp(use.byFactor.total) },
+      { label: 'From the spool', quantity: yardageUp(use.byFactor.needle) },
+      { label: 'From the bobbin', quantity: yardageUp(use.byFactor.bobbin) },
     ],
     tables: [compareTable(input, use.byFactor, use.byStitch)],
     explanation: threadSteps(input, use, bobbins),
@@ -53,40 +52,31 @@ function refuseEndlessThread({ seamLength }: MachineThreadInput): Refusal {
   return {
     code: 'too-much-thread',
     field: ['seamLength'],
-    says: 'a seam of {seam} would take more than a kilometer of thread: work it out in parts.',
-    values: { seam: lengthQuantity(seamLength, { direction: 'nearest', use: 'yardage' }) },
+    says: 'A seam of {seam} would take more than 1 km of thread. Work it out in parts.',
+    values: { seam: givenLength(seamLength, 'yardage') },
   };
-}
-
-/** Bought by length, so never too little. */
-function thread(exact: number): Quantity {
-  return lengthQuantity(exact, { direction: 'up', use: 'yardage' });
 }
 
 function compareTable(input: MachineThreadInput, byFactor: ThreadUse, byStitch: ThreadUse): Table {
   const row = (name: string, { factor, total, bobbin }: ThreadUse) => [
     wordsQuantity(name),
     numberQuantity(factor),
-    thread(total),
-    thread(bobbin),
+    yardageUp(total),
+    yardageUp(bobbin),
     countQuantity(bobbin / input.bobbinHolds, ['bobbin', 'bobbins'], 'up'),
   ];
   return {
-    title: 'Two ways to reckon it',
-    columns: ['Way', 'Thread for one length of seam', 'In all', 'From the bobbin', 'Bobbins'],
+    title: 'Two methods compared',
+    columns: ['Method', 'Thread per length of seam', 'Total', 'From the bobbin', 'Bobbins'],
     rows: [row('By the factor', byFactor), row('By stitch and thickness', byStitch)],
   };
 }
 
 const NOTES: readonly Note[] = [
-  {
-    kind: 'caution',
-    says: 'Take your foot off the pedal, or switch the machine off, before you thread it or change needle or bobbin; keep fingers clear of the needle.',
-    values: {},
-  },
+  ...cautionNotes('machineNeedle'),
   {
     kind: 'tip',
-    says: 'Stitch length and thickness change what is used far more than tension does. Wind the bobbins before you begin, and one more.',
+    says: 'Stitch length and thickness change the amount far more than tension does. Wind all the bobbins before you start, plus one more.',
     values: {},
   },
 ];

@@ -5,45 +5,45 @@ import { type Length, lengthFromMeters, lengthFromExact } from '#core/units/leng
 import { outlineBounds } from '../outline/outline-measures';
 import { cutStepField, cutStepOfSettings } from '../shared-fields';
 
-/** A hexagon of ten meters across its flats is wider than that. */
+/** A hexagon 10 m across its flats, the largest outline, is 11.5 m from point to point. */
 const widest = lengthFromMeters(12);
 const side = (title: string, help: string) => lengthField({ title, help, maximum: widest });
 const shrinkage = (title: string, help: string) => percentField({ title, help, minimum: 0, maximum: 30 });
 
 export const washingInput = z
   .object({
-    width: side('Width', 'Of the finished piece; the answer goes both ways.'),
-    length: side('Length', 'Of the finished piece.'),
+    width: side('Width', 'Of the finished quilt. You get both: what it washes to, and how large to make it.'),
+    length: side('Length', 'Of the finished quilt.'),
     quiltingPercent: shrinkage(
-      'Drawn in by quilting',
-      '2 to 4 % is common practice; dense quilting draws in more.',
+      'Shrinkage from quilting',
+      '2 to 4% is common practice. Dense quilting shrinks it more.',
     ),
     acrossPercent: shrinkage(
       'Shrinks across',
-      'In its first wash; 3 to 5 % is common practice with cotton batting.',
+      'In the first wash. 3 to 5% is common practice with cotton batting.',
     ),
     alongPercent: shrinkage('Shrinks along', 'Fabric often shrinks more along the selvage.'),
     sample: z
       .object({
         marked: side(
           'Marked before washing',
-          'A square drawn on a quilted sample of the same fabric and batting.',
+          'The side of a square drawn on a quilted sample of the same fabric and batting.',
         ),
         across: side('Across after washing', 'The same square, measured across.'),
-        along: side('Along after washing', 'And along.'),
+        along: side('Along after washing', 'The same square, measured along the selvage.'),
       })
       .readonly()
       .nullable()
       .meta({
         title: 'Washed sample',
-        description: 'Where there is one, its shrinkage takes the place of the two above.',
+        description: 'If you have one, its shrinkage is used instead of the two percentages above.',
       }),
     cutStep: cutStepField(),
   })
   .readonly()
   .refine(({ sample }) => sample === null || isPlausible(sample.marked, sample.across, sample.along), {
     path: ['sample'],
-    message: 'a sample that came out between 30 % smaller and 30 % larger than it was marked',
+    message: 'a sample between 30% smaller and 30% larger than it was marked',
   });
 
 export type WashingInput = z.infer<typeof washingInput>;

@@ -1,11 +1,13 @@
 import { type Result, success } from '#core/result';
 import type { Length } from '#core/units/length';
 import type { Calculation, Calculator, Refusal } from '../calculator';
-import type { LengthQuantity, Note, Step, Table } from '../explanation';
-import { givenLength, lengthQuantity, percentQuantity, sizeQuantity, wordsQuantity } from '../quantities';
+import type { LengthQuantity, Note, Table } from '../explanation';
+import { givenLength, sizeQuantity, wordsQuantity } from '../quantities';
 import { type WashingInput, washingInput, washingInputFromProject } from './input';
+import { washingSteps } from './steps';
+import { type SideSizes, washedSizes } from './work';
 
-/** Sizes in 1/320 mm before rounding; percentages of shrinkage, negative where the fabric grew. */
+/** Sizes in 1/320 mm, those after the wash before rounding. Percentages are shrinkage, negative when the fabric grew. */
 export interface WashingDetails {
   readonly acrossPercent: number;
   readonly alongPercent: number;
@@ -17,12 +19,12 @@ export interface WashingDetails {
   readonly topLength: Length;
 }
 
-/** What a finished piece measures after its first wash, and how large to make it to end at a size. */
+/** The size of a finished quilt after its first wash, and the size to make it so that it ends at a given size. */
 export const washing: Calculator<WashingInput, WashingDetails> = {
   name: 'washing',
   version: 1,
   title: 'Size after washing',
-  question: 'How large is it after the first wash, and how large must it be made?',
+  question: 'What size is it after the first wash, and what size should I make it?',
   stageKinds: ['piecing', 'longarm', 'home-quilting'],
   input: washingInput,
   fromProject: washingInputFromProject,
@@ -30,134 +32,57 @@ export const washing: Calculator<WashingInput, WashingDetails> = {
 };
 
 function calculateWashing(input: WashingInput): Result<Calculation<WashingDetails>, Refusal> {
-  const across = sideSizes(input, input.width, shrinkagePercent(input, 'across'));
-  const along = sideSizes(input, input.length, shrinkagePercent(input, 'along'));
+  const sizes = washedSizes(input);
+  const { width, length } = sizes;
   return success({
     figures: [
-      { label: 'To end at this size, make it', quantity: sizeQuantity(across.make, along.make) },
-      { label: 'For that, piece the top', quantity: sizeQuantity(across.top, along.top) },
-      { label: 'Made at this size, it washes to', quantity: sizeQuantity(across.washed, along.washed) },
+      { label: 'To end at this size, make it', quantity: sizeQuantity(width.make, length.make) },
+      { label: 'For that, piece the top', quantity: sizeQuantity(width.top, length.top) },
+      { label: 'Made at this size, it washes to', quantity: sizeQuantity(width.washed, length.washed) },
     ],
-    tables: [sizesTable(input, across, along)],
-    explanation: [
-      ...sampleSteps(input),
-      ...sideSteps('width', across, input),
-      ...sideSteps('length', along, input),
-    ],
+    tables: [sizesTable(input, width, length)],
+    explanation: washingSteps(input, sizes),
     notes: NOTES,
     diagram: null,
     details: {
-      acrossPercent: across.percent,
-      alongPercent: along.percent,
-      washedWidth: across.washed.exact,
-      washedLength: along.washed.exact,
-      makeWidth: across.make.rounded,
-      makeLength: along.make.rounded,
-      topWidth: across.top.rounded,
-      topLength: along.top.rounded,
+      acrossPercent: width.percent,
+      alongPercent: length.percent,
+      washedWidth: width.washed.exact,
+      washedLength: length.washed.exact,
+      makeWidth: width.make.rounded,
+      makeLength: length.make.rounded,
+      topWidth: width.top.rounded,
+      topLength: length.top.rounded,
     },
   });
 }
 
-interface SideSizes {
-  readonly percent: number;
-  readonly wanted: Length;
-  readonly washed: LengthQuantity;
-  readonly make: LengthQuantity;
-  readonly top: LengthQuantity;
-}
-
-/** Percent lost: 100 × (before − after) ÷ before, the sign turned from the standard's dimensional change. */
-function shrinkagePercent(input: WashingInput, direction: 'across' | 'along'): number {
-  if (input.sample === null) return direction === 'across' ? input.acrossPercent : input.alongPercent;
-  return (100 * (input.sample.marked - input.sample[direction])) / input.sample.marked;
-}
-
-function sideSizes({ quiltingPercent, cutStep }: WashingInput, wanted: Length, percent: number): SideSizes {
-  const up = (exact: number) => lengthQuantity(exact, { step: cutStep, direction: 'up' });
-  const make = up(wanted / (1 - percent / 100));
-  const washed = lengthQuantity(wanted * (1 - percent / 100), { step: cutStep, direction: 'nearest' });
-  return { percent, wanted, washed, make, top: up(make.rounded / (1 - quiltingPercent / 100)) };
-}
-
-function sizesTable({ width, length }: WashingInput, across: SideSizes, along: SideSizes): Table {
-  const row = (stage: string, one: LengthQuantity, other: LengthQuantity) => [
+function sizesTable(input: WashingInput, width: SideSizes, length: SideSizes): Table {
+  const row = (stage: string, across: LengthQuantity, along: LengthQuantity) => [
     wordsQuantity(stage),
-    one,
-    other,
+    across,
+    along,
   ];
   return {
-    title: 'Sizes on the way',
+    title: 'Sizes along the way',
     columns: ['When', 'Width', 'Length'],
     rows: [
-      row('Pieced top', across.top, along.top),
-      row('Quilted and bound', across.make, along.make),
-      row('After the first wash', givenLength(width), givenLength(length)),
+      row('Pieced top', width.top, length.top),
+      row('Quilted and bound', width.make, length.make),
+      row('After the first wash', givenLength(input.width), givenLength(input.length)),
     ],
   };
-}
-
-function sampleSteps(input: WashingInput): readonly Step[] {
-  const { sample } = input;
-  if (sample === null) return [];
-  return (['across', 'along'] as const).map((direction) => ({
-    label: `Shrinkage ${direction}`,
-    formula: '100 × (before − after) ÷ before',
-    terms: [
-      { symbol: 'before', means: 'as marked', quantity: givenLength(sample.marked) },
-      { symbol: 'after', means: 'after washing', quantity: givenLength(sample[direction]) },
-    ],
-    result: percentQuantity(shrinkagePercent(input, direction)),
-    rule: {
-      kind: 'published',
-      says: 'AATCC TM135 (ISO 5077 alike) gives 100 × (after − before) ÷ before, length and width apart; here a loss is positive.',
-    },
-  }));
-}
-
-function sideSteps(name: string, sizes: SideSizes, { quiltingPercent }: WashingInput): readonly Step[] {
-  const lost = { symbol: 'p', means: 'shrinkage', quantity: percentQuantity(sizes.percent) };
-  const wanted = { symbol: 'F', means: `the ${name}`, quantity: givenLength(sizes.wanted) };
-  return [
-    {
-      label: `To end at this ${name}`,
-      formula: 'F ÷ (1 − p)',
-      terms: [wanted, lost],
-      result: sizes.make,
-      rule: {
-        kind: 'derived',
-        says: 'The wash takes its part of the larger size, so adding p of F is not quite enough.',
-      },
-    },
-    {
-      label: `The top’s ${name}`,
-      formula: 'M ÷ (1 − q)',
-      terms: [
-        { symbol: 'M', means: 'made, as above', quantity: givenLength(sizes.make.rounded) },
-        { symbol: 'q', means: 'drawn in by quilting', quantity: percentQuantity(quiltingPercent) },
-      ],
-      result: sizes.top,
-      rule: { kind: 'derived', says: 'Quilting draws the top in before it is bound.' },
-    },
-    {
-      label: `Made at this ${name}`,
-      formula: 'F × (1 − p)',
-      terms: [wanted, lost],
-      result: sizes.washed,
-      rule: { kind: 'derived', says: 'What is left after the first wash.' },
-    },
-  ];
 }
 
 const NOTES: readonly Note[] = [
   {
     kind: 'tip',
-    says: 'Fabric, batting, density of quilting and heat of the wash all matter: quilt, measure and wash a sample to know.',
+    says: 'Fabric, batting, the density of the quilting and the heat of the wash all matter. To be sure, quilt a sample, measure it, wash it and measure again.',
     values: {},
   },
   {
     kind: 'warning',
-    says: 'A hole shrinks with the piece round it: where it has to clear a pole or a stand, reckon it with the same percentage.',
+    says: 'A hole shrinks with the quilt around it. If it has to clear a pole or a stand, allow for the same percentage.',
     values: {},
   },
 ];

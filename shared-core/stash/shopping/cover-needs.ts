@@ -1,21 +1,21 @@
 import type { FabricPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
 import type { NeedAmount } from '#core/domain/need';
 import type { FabricNeed } from './fabric-need';
-import { cutFrom, isNothing, type PatchesLie, sizeOfNeed } from './fill-rows';
+import { cutFrom, isNothing, type PatchTurning, sizeOfNeed } from './fill-rows';
 
-/** A piece of the stash that a need may be met from. Lengths in 1/320 mm. */
+/** A piece of fabric in the stash that may meet a need. Lengths in 1/320 mm. */
 export interface PieceOnShelf {
   readonly id: FabricPieceId;
   readonly fabricId: FabricId;
   readonly width: number;
-  readonly lies: PatchesLie;
-  /** Told by number: spools, or packs cut to a size of their own, which no patch is cut from. */
+  readonly turning: PatchTurning;
+  /** Counted in items: spools, or precuts of a size of their own, which no patch is cut from. */
   readonly isCounted: boolean;
   readonly there: number;
   readonly holds: readonly { readonly projectId: ProjectId; readonly held: number }[];
 }
 
-/** Area of a fabric that a project has used up of a piece, for a stage where one was named; (1/320 mm)². */
+/** Area that a project has used of a piece of fabric, for a stage if one was named; (1/320 mm)². */
 export interface FabricUsed {
   readonly projectId: ProjectId;
   readonly stageId: StageId | null;
@@ -26,40 +26,40 @@ export interface FabricUsed {
 
 export interface CoveredNeed {
   readonly need: FabricNeed;
-  /** What neither the stash holds for it nor its stage has cut already. */
+  /** What is neither in the stash for it nor cut already for its stage. */
   readonly short: NeedAmount;
 }
 
-interface Open {
+interface RemainingPiece {
   readonly piece: PieceOnShelf;
-  /** What there is, what of it nobody has spoken for, and what each project has; all go down as needs are met. */
+  /** The length left, the part that is free, and the part set aside for each project. All shrink as needs are met. */
   there: number;
   free: number;
   readonly held: Map<ProjectId, number>;
 }
 
 /**
- * Meets the needs in their order from the pieces of the fabrics chosen for them: what its project holds and what is free, never
- * what another project holds. What a stage has cut already counts by its area. Of two orders of the pieces (those set aside
- * first, or as they came) the one is taken that leaves less, so that fabric bought for what was short closes the gap.
+ * Meets the needs, in order, from the fabrics chosen for them: from what is set aside for the project and what is free, never from
+ * what is set aside for another project. Fabric that a stage has cut already counts by its area. Tries the pieces set aside first,
+ * and then in stash order, and keeps the result that leaves less to buy, so that buying what is short always closes the gap.
  */
 export function coverNeeds(
   needs: readonly FabricNeed[],
   shelf: readonly PieceOnShelf[],
   used: readonly FabricUsed[],
 ): readonly CoveredNeed[] {
-  const open = shelf.map(openPiece);
+  const remaining = shelf.map(remainingPiece);
   return needs.map((need) => {
     if (need.fabricId === null) return { need, short: need.amount };
-    const own = open.filter(({ piece }) => servesNeed(piece, need));
+    const own = remaining.filter(({ piece }) => servesNeed(piece, need));
     const asked = afterUse(need, used);
     const heldFirst = takeFrom(
       own.toSorted((one, other) => heldFor(other, need) - heldFor(one, need)),
       need,
       asked,
     );
-    const asTheyCame = isNothing(heldFirst.short) ? heldFirst : takeFrom(own, need, asked);
-    const better = sizeOfNeed(asTheyCame.short) < sizeOfNeed(heldFirst.short) ? asTheyCame : heldFirst;
+    const inStashOrder = isNothing(heldFirst.short) ? heldFirst : takeFrom(own, need, asked);
+    const better = sizeOfNeed(inStashOrder.short) < sizeOfNeed(heldFirst.short) ? inStashOrder : heldFirst;
     for (const { from, length } of better.takes) take(from, need, length);
     return { need, short: better.short };
   });
@@ -73,27 +73,27 @@ function servesNeed(piece: PieceOnShelf, need: FabricNeed): boolean {
   );
 }
 
-function openPiece(piece: PieceOnShelf): Open {
+function remainingPiece(piece: PieceOnShelf): RemainingPiece {
   const held = new Map(piece.holds.map((hold) => [hold.projectId, hold.held]));
-  const spoken = piece.holds.reduce((sum, hold) => sum + hold.held, 0);
-  return { piece, there: piece.there, free: Math.max(0, piece.there - spoken), held };
+  const setAside = piece.holds.reduce((sum, hold) => sum + hold.held, 0);
+  return { piece, there: piece.there, free: Math.max(0, piece.there - setAside), held };
 }
 
-function heldFor({ held }: Open, { projectId }: FabricNeed): number {
+function heldFor({ held }: RemainingPiece, { projectId }: FabricNeed): number {
   return held.get(projectId) ?? 0;
 }
 
-interface Taken {
+interface Coverage {
   readonly short: NeedAmount;
-  readonly takes: readonly { readonly from: Open; readonly length: number }[];
+  readonly takes: readonly { readonly from: RemainingPiece; readonly length: number }[];
 }
 
-function takeFrom(pieces: readonly Open[], need: FabricNeed, asked: NeedAmount): Taken {
-  const takes: { from: Open; length: number }[] = [];
+function takeFrom(pieces: readonly RemainingPiece[], need: FabricNeed, asked: NeedAmount): Coverage {
+  const takes: { from: RemainingPiece; length: number }[] = [];
   let short = asked;
   for (const from of pieces) {
     if (isNothing(short)) break;
-    // Where more is spoken for than there is, no project can count on more than there is.
+    // More may be set aside than there is; a project can count only on what is there.
     const length = Math.min(heldFor(from, need) + from.free, from.there);
     const cut = cutFrom(short, { ...from.piece, length });
     takes.push({ from, length: cut.length });
@@ -102,7 +102,7 @@ function takeFrom(pieces: readonly Open[], need: FabricNeed, asked: NeedAmount):
   return { short, takes };
 }
 
-function take(from: Open, need: FabricNeed, length: number): void {
+function take(from: RemainingPiece, need: FabricNeed, length: number): void {
   const held = heldFor(from, need);
   from.held.set(need.projectId, Math.max(0, held - length));
   from.free -= Math.max(0, length - held);
@@ -119,5 +119,6 @@ function afterUse(need: FabricNeed, used: readonly FabricUsed[]): NeedAmount {
     )
     .reduce((sum, one) => sum + one.area, 0);
   if (area <= 0) return need.amount;
-  return cutFrom(need.amount, { width: need.fabricWidth, lies: 'any', length: area / need.fabricWidth }).left;
+  return cutFrom(need.amount, { width: need.fabricWidth, turning: 'any', length: area / need.fabricWidth })
+    .left;
 }

@@ -8,21 +8,21 @@ export interface Filled {
   readonly length: number;
 }
 
-/** any: a patch that may turn lies as it fits. along: none is turned; across: the print runs across the piece, so every one is. */
-export type PatchesLie = 'any' | 'along' | 'across';
+/** any: a patch that may turn is cut either way. along: none is turned. across: the print runs across the piece, so all are. */
+export type PatchTurning = 'any' | 'along' | 'across';
 
 interface Fabric {
   readonly width: number;
   readonly length: number;
-  readonly lies: PatchesLie;
+  readonly turning: PatchTurning;
 }
 
-/** How patches lie on a piece of this fabric, which its print says where it has a direction. */
-export function patchesLie(direction: PrintDirection, runs: PrintRuns): PatchesLie {
+/** How patches are cut from a piece of fabric, given the direction of its print. */
+export function patchTurning(direction: PrintDirection, runs: PrintRuns): PatchTurning {
   return direction === 'any' ? 'any' : runs;
 }
 
-/** Cuts of one piece what it gives, in rows across it; `length` is what was used from its near end, whole rows. */
+/** Cuts as much as one piece gives, in rows across it. `length` is the whole rows used from its near end. */
 export function cutFrom(amount: NeedAmount, fabric: Fabric): Filled {
   switch (amount.measure) {
     case 'patches':
@@ -34,13 +34,13 @@ export function cutFrom(amount: NeedAmount, fabric: Fabric): Filled {
   }
 }
 
-/** Length of fabric this wide that gives all of it, without any extra; null where it is too narrow for a patch or strip. */
+/** Length of fabric this wide for all of it, without any extra; null when the fabric is too narrow for a patch or strip. */
 export function lengthFor(amount: NeedAmount, fabric: Omit<Fabric, 'length'>): number | null {
   const { left, length } = cutFrom(amount, { ...fabric, length: Number.MAX_SAFE_INTEGER });
   return isNothing(left) ? length : null;
 }
 
-/** How much it is, to compare two states of one need with: an area, or a length of strip or thread. */
+/** A measure to compare two states of one need: an area, or a length of strip or thread. */
 export function sizeOfNeed(amount: NeedAmount): number {
   if (amount.measure !== 'patches') return leftOf(amount);
   return amount.patches.reduce((sum, { width, length, count }) => sum + width * length * count, 0);
@@ -54,7 +54,7 @@ function leftOf(amount: Exclude<NeedAmount, { measure: 'patches' }>): number {
   return amount.measure === 'strips' ? amount.needed - amount.cost : amount.length;
 }
 
-/** Each strip across the fabric brings its width less a join; the first join is none, which `needed - cost` says. */
+/** Each strip adds the fabric width less one join. The first strip needs no join, hence `needed - cost`. */
 function stripsFrom(amount: Extract<NeedAmount, { measure: 'strips' }>, { width, length }: Fabric): Filled {
   const { strip, needed, cost } = amount;
   const gain = width - cost;
@@ -65,18 +65,18 @@ function stripsFrom(amount: Extract<NeedAmount, { measure: 'strips' }>, { width,
   return { left: { ...amount, needed: left }, length: strips * strip };
 }
 
-/** As the fabric's print asks; without one as they are listed or, where that leaves less, with all that may be turned lying the other way. */
+/** As the print requires. Without a direction: as listed or, if that leaves less, with every patch turned that may be. */
 function patchesFrom(patches: readonly NeededPatch[], fabric: Fabric): Filled {
-  if (fabric.lies === 'along') return patchesAsTheyLie(patches, fabric);
-  if (fabric.lies === 'across') {
-    const { left, length } = patchesAsTheyLie(patches.map(turnedPatch), fabric);
+  if (fabric.turning === 'along') return patchesInRows(patches, fabric);
+  if (fabric.turning === 'across') {
+    const { left, length } = patchesInRows(patches.map(turnedPatch), fabric);
     return { left: turnedBack(left), length };
   }
   const fitting = (patch: NeededPatch): NeededPatch =>
     patch.mayTurn && patch.width > fabric.width ? turnedPatch(patch) : patch;
-  const asListed = patchesAsTheyLie(patches.map(fitting), fabric);
+  const asListed = patchesInRows(patches.map(fitting), fabric);
   if (isNothing(asListed.left) || patches.every(({ mayTurn }) => !mayTurn)) return asListed;
-  const turned = patchesAsTheyLie(
+  const turned = patchesInRows(
     patches.map((patch) => fitting(patch.mayTurn ? turnedPatch(patch) : patch)),
     fabric,
   );
@@ -88,14 +88,14 @@ function turnedBack(amount: NeedAmount): NeedAmount {
 }
 
 /**
- * Patches of one length share rows: each row is filled with the widest that still fit, and the same filling repeated while it
- * lasts. So they are cut with a ruler, strips first.
+ * Patches of one length share rows. Each row is filled with the widest that still fit, and the same row is repeated while the
+ * patches last: strips first, then cross cuts, as with a ruler.
  */
-function patchesAsTheyLie(lying: readonly NeededPatch[], fabric: Fabric): Filled {
+function patchesInRows(patches: readonly NeededPatch[], fabric: Fabric): Filled {
   let used = 0;
   const left: NeededPatch[] = [];
-  for (const length of new Set(lying.map((patch) => patch.length))) {
-    const group = lying
+  for (const length of new Set(patches.map((patch) => patch.length))) {
+    const group = patches
       .filter((patch) => patch.length === length)
       .toSorted((one, other) => other.width - one.width);
     const rows = fillRows(group, fabric.width, roundDownTo((fabric.length - used) / length, 1));

@@ -1,33 +1,33 @@
 import type { FabricPieceId } from '#core/domain/ids';
 import type { NeedAmount } from '#core/domain/need';
-import { cutFrom, isNothing, type PatchesLie, sizeOfNeed } from './fill-rows';
+import { cutFrom, isNothing, type PatchTurning, sizeOfNeed } from './fill-rows';
 
-/** A piece that might serve: what of it is free to the project, and what of that it holds already. Lengths in 1/320 mm. */
+/** A piece of fabric to try. `free` is what the project may use, `ownHold` the part of it set aside already. In 1/320 mm. */
 export interface PieceToTry {
   readonly id: FabricPieceId;
   readonly width: number;
-  readonly lies: PatchesLie;
+  readonly turning: PatchTurning;
   readonly free: number;
   readonly ownHold: number;
 }
 
-/** How a fabric serves a need. */
+/** How well a fabric meets a need. */
 export interface NeedFit {
-  /** enough in one piece; enough only from several; or not enough. */
+  /** Enough in one piece, enough only from several pieces, or not enough. */
   readonly verdict: 'one-piece' | 'several-pieces' | 'short';
-  /** What would be cut of which piece, and what of that is not set aside yet. */
+  /** What would be cut from which piece, and how much of it is not set aside yet. */
   readonly takes: readonly {
     readonly pieceId: FabricPieceId;
     readonly length: number;
     readonly more: number;
   }[];
-  /** What is still needed; nothing where it is enough. */
+  /** What is still needed; nothing when it is enough. */
   readonly short: NeedAmount;
-  /** What is left free of the pieces it is cut from, (1/320 mm)². */
+  /** Free area left on the pieces it is cut from, (1/320 mm)². */
   readonly leftOver: number;
 }
 
-/** Tries a fabric's pieces: the one that is enough and leaves least, else the largest first. */
+/** Tries a fabric's pieces: the single piece that is enough and leaves least, else several, largest first. */
 export function fitNeed(amount: NeedAmount, pieces: readonly PieceToTry[]): NeedFit {
   const single = pieces
     .map((piece) => fitPieces(amount, [piece], 'one-piece'))
@@ -48,9 +48,9 @@ function fitPieces(
 ): NeedFit {
   const takes: NeedFit['takes'][number][] = [];
   let [short, leftOver] = [amount, 0];
-  for (const { id, width, lies, free, ownHold } of pieces) {
+  for (const { id, width, turning: turning, free, ownHold } of pieces) {
     if (isNothing(short)) break;
-    const cut = cutFrom(short, { width, lies, length: free });
+    const cut = cutFrom(short, { width, turning: turning, length: free });
     if (cut.length === 0 && !isNothing(cut.left)) continue;
     takes.push({ pieceId: id, length: cut.length, more: Math.max(0, cut.length - ownHold) });
     leftOver += width * (free - cut.length);
@@ -61,7 +61,7 @@ function fitPieces(
 
 const ORDER: readonly NeedFit['verdict'][] = ['one-piece', 'several-pieces', 'short'];
 
-/** The better fit first: enough before short, then what leaves least, then what is short by least. */
+/** The better fit first: enough before short, then the least short, then the least left over. */
 export function compareFits(one: NeedFit, other: NeedFit): number {
   return (
     ORDER.indexOf(one.verdict) - ORDER.indexOf(other.verdict) ||

@@ -4,10 +4,10 @@ import { type FabricId, fabricIdSchema, type ProjectId } from '#core/domain/ids'
 import { lengthFromUnits } from '#core/units/length';
 import type { FabricNeed } from './fabric-need';
 
-/** Where a need comes from that is said by no single answer. */
+/** The source of a need that comes from a cutting plan and from no single answer. */
 export const CUTTING_PLAN = 'cutting-plan';
 
-/** What a kept plan says to buy, for the project whose list names the fabric; the pieces it was made with are counted in it already. */
+/** What a saved plan says to buy, for the project whose cut list names the fabric. The plan has counted its pieces already. */
 export interface NeedOfPlan extends Pick<
   FabricNeed,
   | 'projectId'
@@ -47,12 +47,12 @@ export function needsOfPlan({ setup, purchases, plannedWith }: KeptPlan): readon
   });
 }
 
-/** The answers whose needs the plan speaks for. */
+/** The saved answers whose needs the plan includes. */
 export function sourcesOfPlan({ setup }: KeptPlan): readonly LineSource[] {
   return setup.taken.map(({ source }) => source);
 }
 
-/** The fabric the plan's maker chose for a name of a project's list; null where she planned it as new fabric or said nothing. */
+/** The fabric chosen in the plan for a name of a project's cut list; null when it is planned as new fabric or not chosen. */
 export function fabricInPlan({ setup }: KeptPlan, projectId: ProjectId, name: string): FabricId | null {
   const choice = setup.fabricChoices.find((one) => one.projectId === projectId && one.fabric === name);
   return choice?.fabricId ?? null;

@@ -1,20 +1,27 @@
 import type { FabricId, ProjectId } from '#core/domain/ids';
 import type { NeedAmount } from '#core/domain/need';
-import { type Length, lengthFromExact, lengthFromUnits } from '#core/units/length';
+import {
+  LENGTH_ZERO,
+  type Length,
+  lengthAdd,
+  lengthFromExact,
+  lengthMinimum,
+  lengthSubtract,
+} from '#core/units/length';
 import { type FabricNeed, needKey } from './fabric-need';
 import type { CoveredNeed } from './cover-needs';
-import { isNothing, lengthFor, patchesLie } from './fill-rows';
+import { isNothing, lengthFor, patchTurning } from './fill-rows';
 import type { FabricToBuy, LineShare, ShoppingLine } from './shopping-list';
 
-/** Lines of one shop; `supplier` is empty where none is known. */
+/** Lines of one shop. `supplier` is empty when the shop is unknown. */
 export interface ShopLines<Line> {
   readonly supplier: string;
   readonly lines: readonly Line[];
 }
 
 /**
- * What has to be bought, needs of one fabric in one line, rounded up once to `step`, what a shop cuts (an eighth of a yard or
- * 5 cm, common practice). Nothing is listed for what is there.
+ * What has to be bought. Needs of one fabric share a line, rounded up once to `step`, what shops cut (an eighth of a yard or 5 cm,
+ * common practice). A need that is met has no line.
  */
 export function shoppingLines(
   covered: readonly CoveredNeed[],
@@ -56,20 +63,20 @@ function partOf({ need, short }: CoveredNeed, fabrics: ReadonlyMap<FabricId, Fab
   return { fabric, kind, width, length, isWider: fabric !== null && own === null };
 }
 
-/** What is short, or all of it anew where odd rests would take more; null where the fabric is too narrow. */
+/** Length for what is short, or for the whole need when that takes less; null when the fabric is too narrow. */
 function lengthToCut(
   { amount }: FabricNeed,
   short: NeedAmount,
   { width, direction }: Pick<FabricToBuy, 'width' | 'direction'>,
 ): number | null {
-  const offTheBolt = { width, lies: patchesLie(direction, 'along') };
-  const rest = lengthFor(short, offTheBolt);
-  return rest === null ? null : Math.min(rest, lengthFor(amount, offTheBolt) ?? rest);
+  const yardage = { width, turning: patchTurning(direction, 'along') };
+  const rest = lengthFor(short, yardage);
+  return rest === null ? null : Math.min(rest, lengthFor(amount, yardage) ?? rest);
 }
 
 function lineOf(key: string, part: Part, shares: readonly LineShare[], step: Length): ShoppingLine {
   const { fabric, kind, width, isWider } = part;
-  const sum = lengthFromUnits(shares.reduce((so, { length }) => so + length, 0));
+  const sum = lengthAdd(LENGTH_ZERO, ...shares.map(({ length }) => length));
   const line = { key, fabric, kind, width, isWider, shares };
   if (kind === 'thread') return { ...line, exact: sum, length: sum, count: 1 };
   if (shares[0]?.need.package !== null) {
@@ -78,7 +85,7 @@ function lineOf(key: string, part: Part, shares: readonly LineShare[], step: Len
   return { ...line, exact: sum, length: lengthFromExact(sum, 'up', step), count: null };
 }
 
-/** The lines by shop, those without one last; shops by name, lines in their own order. */
+/** The lines by shop: shops by name, lines without a shop last, and the lines of a shop in their own order. */
 export function bySupplier<Line>(
   lines: readonly Line[],
   supplierOf: (line: Line) => string,
@@ -97,17 +104,17 @@ export function bySupplier<Line>(
   );
 }
 
-/** What of `bought` each project of a line is to hold: its share, as long as there is any. */
+/** How much of `bought` to set aside for each project of a line: its share, until nothing is left. */
 export function holdsOfLine(
   shares: readonly LineShare[],
-  bought: number,
+  bought: Length,
 ): readonly { readonly projectId: ProjectId; readonly length: Length }[] {
   let left = bought;
-  const holds = new Map<ProjectId, number>();
+  const holds = new Map<ProjectId, Length>();
   for (const { need, length } of shares) {
-    const held = Math.min(left, length);
-    left -= held;
-    if (held > 0) holds.set(need.projectId, (holds.get(need.projectId) ?? 0) + held);
+    const held = lengthMinimum(left, length);
+    left = lengthSubtract(left, held);
+    if (held > 0) holds.set(need.projectId, lengthAdd(holds.get(need.projectId) ?? LENGTH_ZERO, held));
   }
-  return [...holds].map(([projectId, length]) => ({ projectId, length: lengthFromUnits(length) }));
+  return [...holds].map(([projectId, length]) => ({ projectId, length }));
 }

@@ -1,10 +1,11 @@
 import { failure, type Result, success } from '#core/result';
 import { lengthFromExact } from '#core/units/length';
 import type { Calculation, Calculator, Refusal } from '#core/calculators/calculator';
+import { cautionNotes } from '#core/calculators/caution-notes';
 import type { Figure, Note, Quantity, Table } from '#core/calculators/explanation';
-import { countQuantity, givenLength, lengthQuantity } from '#core/calculators/quantities';
+import { countQuantity, givenLength, lengthDown, lengthUp } from '#core/calculators/quantities';
 import { fabricNeed } from '#core/calculators/needs';
-import { HANDLE_BIAS_TIP, ROTARY_CAUTION } from '../bench-notes';
+import { HANDLE_BIAS_TIP } from '../bench-notes';
 import {
   type BiasStripsDetails,
   type BiasStripsInput,
@@ -12,7 +13,8 @@ import {
   biasStripsInput,
 } from './input';
 import { biasFabricLength, layBiasStrips, squaredStripsLength } from './work';
-import { biasStripsDiagram, biasStripsSteps } from './steps';
+import { biasStripsDiagram } from './diagram';
+import { biasStripsSteps } from './steps';
 import { bindingCuts } from '../binding-cuts';
 import { LONGEST_BIAS_FABRIC, LONGEST_BINDING } from '../binding-fields';
 
@@ -20,7 +22,7 @@ export const biasStrips: Calculator<BiasStripsInput, BiasStripsDetails> = {
   name: 'bias-strips',
   version: 1,
   title: 'Bias strips from a piece of fabric',
-  question: 'How much bias strip comes from this piece, cut as single strips?',
+  question: 'How much bias strip does this piece of fabric give, cut as single strips?',
   stageKinds: ['outer-binding', 'inner-binding'],
   input: biasStripsInput,
   fromProject: biasStripsInputFromProject,
@@ -47,7 +49,7 @@ function calculate(input: BiasStripsInput): Result<Calculation<BiasStripsDetails
     return failure({
       code: 'fabric-too-small',
       field: ['pieceLength'],
-      says: 'No strip {strip} wide and at least {shortest} long fits this fabric on the bias.',
+      says: 'No bias strip {strip} wide and at least {shortest} long fits this piece of fabric.',
       values: { strip: givenLength(input.stripWidth), shortest: givenLength(input.shortestStrip) },
     });
   }
@@ -77,26 +79,27 @@ function calculate(input: BiasStripsInput): Result<Calculation<BiasStripsDetails
 const MORE_THAN_ANY_BINDING: Refusal = {
   code: 'too-much-strip',
   field: ['pieceLength'],
-  says: 'That is more strip than any piece takes: {longest} and over. Ask for a shorter piece of fabric.',
+  says: 'That is {longest} of strip or more, longer than any binding. Enter a shorter piece of fabric.',
   values: { longest: givenLength(LONGEST_BINDING) },
 };
 
 function figuresOf(input: BiasStripsInput, details: BiasStripsDetails): readonly Figure[] {
   const { gives, isEnough, leastFabricLength } = details;
   return [
-    { label: 'It gives', quantity: lengthQuantity(gives, { direction: 'down' }) },
+    { label: 'Strip it gives', quantity: lengthDown(gives) },
     { label: 'Strips', quantity: countQuantity(details.strips.length, ['strip', 'strips']) },
-    {
-      label: isEnough ? 'More than needed' : 'Short of what is needed by',
-      quantity: lengthQuantity(Math.abs(gives - input.needed), { direction: isEnough ? 'down' : 'up' }),
-    },
+    isEnough
+      ? { label: 'Left over', quantity: lengthDown(gives - input.needed) }
+      : { label: 'Short by', quantity: lengthUp(input.needed - gives) },
     ...(leastFabricLength === null
       ? []
-      : [{ label: 'Least length of this width that does', quantity: givenLength(leastFabricLength) }]),
+      : [
+          { label: 'Shortest length of this width that is enough', quantity: givenLength(leastFabricLength) },
+        ]),
   ];
 }
 
-/** Strips of the same length on one line, the longest first. */
+/** Strips of one length in one row, the longest first. */
 function stripsTable({ strips }: BiasStripsDetails): Table {
   const counts = new Map<number, number>();
   for (const { middle } of strips) {
@@ -106,10 +109,10 @@ function stripsTable({ strips }: BiasStripsDetails): Table {
   const rows = [...counts].sort(([one], [other]) => other - one);
   return {
     title: 'Strips',
-    columns: ['Strips', 'Long, along the middle'],
+    columns: ['Strips', 'Length along the middle'],
     rows: rows.map(([length, count]): readonly Quantity[] => [
       countQuantity(count, ['strip', 'strips']),
-      lengthQuantity(length, { direction: 'down' }),
+      lengthDown(length),
     ]),
   };
 }
@@ -118,19 +121,19 @@ function notesOf(details: BiasStripsDetails): readonly Note[] {
   return [
     {
       kind: 'tip',
-      says: 'Make the first cut at 45° from a corner and cut strips on both sides of it. Keep all strips right side up and the same way round, so that their ends match.',
+      says: 'Make the first cut at 45° from a corner and cut strips on both sides of it. Keep all strips right side up and facing the same way so their ends match.',
       values: {},
     },
     ...(details.strips.length > 8
       ? [
           {
             kind: 'tip',
-            says: 'That is {joins} to sew; cut as one continuous strip it would be two.',
+            says: 'That is {joins} to sew. Cut as continuous bias, it would be two seams.',
             values: { joins: countQuantity(details.strips.length - 1, ['join', 'joins']) },
           } as const,
         ]
       : []),
     HANDLE_BIAS_TIP,
-    ROTARY_CAUTION,
+    ...cautionNotes('rotaryBlade', 'iron'),
   ];
 }

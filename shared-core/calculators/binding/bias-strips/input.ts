@@ -16,10 +16,10 @@ import {
 
 export const biasStripsInput = z
   .object({
-    pieceWidth: lengthField({ title: 'Fabric: width' }),
-    pieceLength: lengthField({ title: 'Fabric: length' }),
+    pieceWidth: lengthField({ title: 'Piece of fabric: width' }),
+    pieceLength: lengthField({ title: 'Piece of fabric: length' }),
     stripWidth: stripWidthField(),
-    seamAllowance: seamField('Of the joins between strips.'),
+    seamAllowance: seamField('For the joins between strips.'),
     shortestStrip: shortestStripField(),
     needed: neededLengthField(),
     lengthStep: squareStepField(),
@@ -28,14 +28,14 @@ export const biasStripsInput = z
 export type BiasStripsInput = z.infer<typeof biasStripsInput>;
 
 export interface BiasStripsDetails extends BiasStripsLayout {
-  /** All strips joined, both ends cut square. */
+  /** Length of all strips joined, both ends cut square. */
   readonly gives: number;
   readonly isEnough: boolean;
-  /** Shortest length of fabric of this width that reaches what is needed; null where no length does. */
+  /** Shortest length of fabric of this width that gives enough strip; null when none does. */
   readonly leastFabricLength: Length | null;
 }
 
-/** Half a yard of the workshop's fabric stands for the piece at hand. */
+/** Starts with half a yard of fabric of the usual width. */
 export function biasStripsInputFromProject({ outline, settings }: Measurements): BiasStripsInput {
   return {
     pieceWidth: settings.fabricWidth,

@@ -1,39 +1,39 @@
 import type { Point } from '#core/geometry/point';
 import { smallestStep } from '../smallest-step';
 
-/** A rectangle of fabric to be cut into strips at 45°; all in 1/320 mm. */
+/** A rectangle of fabric to cut into strips at 45°. In 1/320 mm. */
 export interface BiasFabric {
   readonly width: number;
   readonly length: number;
   readonly strip: number;
   readonly seam: number;
-  /** Strips shorter than this along their middle are not worth joining. */
+  /** A strip shorter than this along its middle is not counted. */
   readonly shortest: number;
 }
 
-/** One strip as the parallelogram that is used of it, its ends on the straight grain ready for a diagonal join. */
+/** One strip, trimmed to a parallelogram whose ends are on the straight grain, ready for a diagonal join. */
 export interface BiasStrip {
   readonly middle: number;
   readonly corners: readonly [Point, Point, Point, Point];
 }
 
 export interface BiasStripsLayout {
-  /** The straight grain along which all ends are cut, so that every end fits every other. */
+  /** All ends are cut along the same straight grain, so any two strips can be joined. */
   readonly ends: 'across' | 'along';
   readonly strips: readonly BiasStrip[];
-  /** Sum of the middles less the joins; 0 where no strip is long enough. */
+  /** Sum of the middles less the joins; 0 when no strip is long enough. */
   readonly joined: number;
 }
 
-/** What a join of two slanted ends costs along the middle: s√2 at either end. */
+/** Length that a join of two slanted ends takes along the middle: s√2 from each strip. */
 export function slantedJoinCost(seam: number): number {
   return 2 * seam * Math.SQRT2;
 }
 
 /**
- * The first cut runs at 45° from a corner, and strips are cut on both sides of it. A band between the lines x - y = c and
- * x - y = d, with d - c = w√2, holds a parallelogram whose ends lie across the fabric (y constant) or along it (x constant);
- * the way that gives more in all is taken.
+ * The first cut runs at 45° from a corner; strips are cut on both sides of it. A band between the lines x - y = c and x - y = d,
+ * with d - c = w√2, holds a parallelogram whose ends run across the fabric (y constant) or along it (x constant). Takes the
+ * direction that gives more strip.
  */
 export function layBiasStrips(fabric: BiasFabric): BiasStripsLayout {
   const [across, along] = [layWithEnds(fabric, 'across'), layWithEnds(fabric, 'along')];
@@ -42,12 +42,12 @@ export function layBiasStrips(fabric: BiasFabric): BiasStripsLayout {
 
 function layWithEnds(fabric: BiasFabric, ends: 'across' | 'along'): BiasStripsLayout {
   const strips = [...bandsOnOneSide(fabric, ends, -1).reverse(), ...bandsOnOneSide(fabric, ends, 1)];
-  const sum = strips.reduce((so, { middle }) => so + middle, 0);
+  const sum = strips.reduce((total, { middle }) => total + middle, 0);
   const joins = Math.max(0, strips.length - 1) * slantedJoinCost(fabric.seam);
   return { ends, strips, joined: sum - joins };
 }
 
-/** Bands only grow shorter away from the first cut, so the first that is too short is the last looked at. */
+/** Bands only get shorter away from the first cut, so the search stops at the first that is too short. */
 function bandsOnOneSide(fabric: BiasFabric, ends: 'across' | 'along', side: 1 | -1): BiasStrip[] {
   const step = fabric.strip * Math.SQRT2;
   const strips: BiasStrip[] = [];
@@ -60,7 +60,7 @@ function bandsOnOneSide(fabric: BiasFabric, ends: 'across' | 'along', side: 1 | 
   return strips;
 }
 
-/** The band from x - y = `from` to x - y = `to`; its middle is negative where nothing fits. */
+/** The band from x - y = `from` to x - y = `to`. Its middle is negative when nothing fits. */
 function parallelogramInBand(
   { width, length }: BiasFabric,
   ends: 'across' | 'along',
@@ -83,12 +83,12 @@ function parallelogramInBand(
   };
 }
 
-/** Joined length with both ends cut square, which takes half a strip's width at either end. */
+/** Joined length with both ends cut square, which takes half a strip width at each end. */
 export function squaredStripsLength(layout: BiasStripsLayout, strip: number): number {
   return Math.max(0, layout.joined - strip);
 }
 
-/** Shortest length of fabric of the given width, in whole steps up to `longest`, whose strips reach `needed`. */
+/** Shortest length of fabric, in whole steps up to `longest`, whose strips reach `needed`. */
 export function biasFabricLength(
   fabric: Omit<BiasFabric, 'length'>,
   need: { readonly needed: number; readonly step: number; readonly longest: number },

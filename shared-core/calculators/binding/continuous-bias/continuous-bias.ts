@@ -1,16 +1,19 @@
 import { failure, type Result, success } from '#core/result';
 import { lengthFromExact } from '#core/units/length';
 import type { Calculation, Calculator, Refusal } from '#core/calculators/calculator';
+import { cautionNotes } from '#core/calculators/caution-notes';
 import type { Figure, Note } from '#core/calculators/explanation';
 import {
   countQuantity,
   givenLength,
-  lengthQuantity,
+  lengthDown,
+  lengthNearest,
+  lengthUp,
   percentQuantity,
   sizeQuantity,
 } from '#core/calculators/quantities';
 import { fabricNeed, squarePatch } from '#core/calculators/needs';
-import { HANDLE_BIAS_TIP, IRON_CAUTION, ROTARY_CAUTION } from '../bench-notes';
+import { HANDLE_BIAS_TIP } from '../bench-notes';
 import { bindingCuts } from '../binding-cuts';
 import { continuousBiasDiagram } from './diagram';
 import {
@@ -33,7 +36,7 @@ export const continuousBias: Calculator<ContinuousBiasInput, ContinuousBiasDetai
   name: 'continuous-bias',
   version: 1,
   title: 'Continuous bias',
-  question: 'How small a square gives enough bias strip, cut round and round?',
+  question: 'What size square gives enough continuous bias?',
   stageKinds: ['outer-binding', 'inner-binding'],
   input: continuousBiasInput,
   fromProject: continuousBiasInputFromProject,
@@ -58,7 +61,7 @@ function calculate(input: ContinuousBiasInput): Result<Calculation<ContinuousBia
     return failure({
       code: 'fabric-too-narrow',
       field: ['fabricWidth'],
-      says: 'No number of squares within {width} of fabric gives {needed} of strip {strip} wide.',
+      says: 'Even many squares from fabric {width} wide do not give {needed} of strip {strip} wide.',
       values: {
         width: givenLength(input.fabricWidth),
         needed: givenLength(input.needed),
@@ -103,14 +106,14 @@ function figuresOf(input: ContinuousBiasInput, details: ContinuousBiasDetails): 
   const spare = details.gives - input.needed;
   return [
     {
-      label: details.squares === 1 ? 'Square to cut' : 'Squares to cut, each',
+      label: details.squares === 1 ? 'Square to cut' : 'Each square to cut',
       quantity: sizeQuantity(side, side),
     },
     ...(details.squares === 1
       ? []
       : [{ label: 'Number of squares', quantity: countQuantity(details.squares, ['square', 'squares']) }]),
-    { label: 'It gives', quantity: lengthQuantity(details.gives, { direction: 'down' }) },
-    { label: 'More than needed', quantity: lengthQuantity(spare, { direction: 'down' }) },
+    { label: 'Strip it gives', quantity: lengthDown(details.gives) },
+    { label: 'Left over', quantity: lengthDown(spare) },
     { label: 'Rows in a square', quantity: countQuantity(details.rows, ['row', 'rows'], 'down') },
   ];
 }
@@ -119,33 +122,32 @@ function notesOf(input: ContinuousBiasInput, details: ContinuousBiasDetails): re
   const isRuleShort = details.areaRuleSideGives < input.needed;
   const ruleNote: Note = {
     kind: 'warning',
-    says: 'The rule of area would have you cut {side}. After the seams that gives only {gives}: too little.',
+    says: 'The rule of area asks for a square of {side}. After the seams, that gives only {gives}, which is too little.',
     values: {
       side: givenLength(details.areaRuleSide),
-      gives: lengthQuantity(details.areaRuleSideGives, { direction: 'down' }),
+      gives: lengthDown(details.areaRuleSideGives),
     },
   };
   const tip: Note = {
     kind: 'tip',
-    says: 'Lay the two halves corner on corner for the first seam. If you move one along by the seam so that its point sticks out, every round is {less} shorter.',
-    values: { less: lengthQuantity(input.seamAllowance * Math.SQRT2, { direction: 'up' }) },
+    says: 'Match the corners of the two halves for the first seam. If you shift one by the seam allowance so that its point sticks out, every round is {less} shorter.',
+    values: { less: lengthUp(input.seamAllowance * Math.SQRT2) },
   };
   return [
     ...(isRuleShort ? [ruleNote] : []),
     {
       kind: 'tip',
-      says: 'The rule of area (side times side, divided by the strip) promises {excess} too much here: it forgets the seams and the last, incomplete row.',
+      says: 'The rule of area (side times side, divided by the strip width) promises {excess} too much here. It ignores the seams and the last, incomplete row.',
       values: { excess: percentQuantity(100 * details.areaRuleExcess) },
     },
     tip,
     ...rowsNote(input, details),
     HANDLE_BIAS_TIP,
-    ROTARY_CAUTION,
-    IRON_CAUTION,
+    ...cautionNotes('rotaryBlade', 'scissors', 'iron'),
   ];
 }
 
-/** Where half a step less would lose a whole row, the maker wonders why the square is not cut a little smaller. */
+/** Tells a maker who thinks of a slightly smaller square that it would lose a whole row. */
 function rowsNote(input: ContinuousBiasInput, { side, rows }: ContinuousBiasDetails): readonly Note[] {
   const smaller = side - input.squareStep;
   const rowsOfSmaller = continuousBiasRows({
@@ -157,9 +159,9 @@ function rowsNote(input: ContinuousBiasInput, { side, rows }: ContinuousBiasDeta
   return [
     {
       kind: 'tip',
-      says: 'Only whole rows count: a square of {smaller} would have {rows} less, so do not trim this one down.',
+      says: 'Only whole rows count: a square of {smaller} has {rows} less, so don’t trim this one down.',
       values: {
-        smaller: lengthQuantity(smaller, { direction: 'nearest' }),
+        smaller: lengthNearest(smaller),
         rows: countQuantity(rows - rowsOfSmaller, ['row', 'rows']),
       },
     },

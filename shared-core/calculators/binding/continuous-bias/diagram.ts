@@ -2,16 +2,16 @@ import type { Diagram, DiagramPart, DiagramPoint } from '#core/calculators/diagr
 import type { ContinuousBiasDetails, ContinuousBiasInput } from './input';
 import { seamedSide } from './work';
 
-/** Past this many lines, numbers at every end would only run into each other. */
+/** With more lines than this, a number at every end would overlap the next. */
 const MOST_NUMBERS = 12;
 
-/** Left the square with its diagonal; right the sewn parallelogram with its lines, and the ends that meet in the tube. */
+/** Left: the square with its diagonal. Right: the sewn parallelogram with its lines, numbered where they meet in the tube. */
 export function continuousBiasDiagram(input: ContinuousBiasInput, details: ContinuousBiasDetails): Diagram {
   const { side } = details;
   const gap = side / 4;
   const between = seamedSide({ side, seam: input.seamAllowance });
   return {
-    title: 'The square, and the piece it is sewn into with the lines to draw',
+    title: 'The square, and the parallelogram sewn from it with the lines to draw',
     width: 2 * side + gap,
     height: side + between,
     parts: [...squareParts(side), ...sewnParts(input, details, side + gap)],
@@ -27,7 +27,7 @@ function squareParts(side: number): readonly DiagramPart[] {
   ];
 }
 
-/** In the parallelogram a line is y = x + c; here y runs down, so a height h is drawn at side - h. */
+/** In the parallelogram a line is y = x + c with y upward; in the drawing y runs down, so a height h is drawn at side - h. */
 function sewnParts(
   input: ContinuousBiasInput,
   { side, rows }: ContinuousBiasDetails,
@@ -37,12 +37,12 @@ function sewnParts(
   const between = seamedSide({ side, seam });
   const at = (x: number, height: number) => point(left + x, side - height);
   const onLine = (line: number, x: number) => at(x, x - between + line * strip * Math.SQRT2);
-  const piece = [at(0, -between), at(side, side - between), at(side, side), at(0, 0)];
+  const outline = [at(0, -between), at(side, side - between), at(side, side), at(0, 0)];
   const last = [onLine(rows, 0), onLine(rows, side), at(side, side), at(0, 0)];
   const lines = Array.from({ length: rows }, (_, index) => index + 1);
   const numbered = lines.slice(0, rows > MOST_NUMBERS ? 3 : rows);
   return [
-    { part: 'polygon', points: piece, tone: 'fabric' },
+    { part: 'polygon', points: outline, tone: 'fabric' },
     { part: 'polygon', points: last, tone: 'leftover' },
     { part: 'line', from: at(seam, seam), to: at(side - seam, seam), tone: 'seam' },
     { part: 'line', from: at(seam, seam - between), to: at(seam, seam), tone: 'seam' },

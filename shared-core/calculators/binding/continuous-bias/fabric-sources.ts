@@ -1,16 +1,13 @@
 import { lengthFromInches, type Length } from '#core/units/length';
 
-/** A rectangle of fabric that a square might be cut from. */
+/** A rectangle of fabric to cut a square from. */
 export interface FabricSource {
   readonly name: string;
   readonly width: Length;
   readonly length: Length;
 }
 
-/**
- * Pieces as shops cut them, for a usable width: a fat quarter is 18 by 22 in (common practice), half a yard and a yard run the
- * whole width.
- */
+/** Pieces of fabric as shops cut them. A fat quarter is 18 by 22 in (common practice); yardage has the usable width. */
 export function fabricSources(fabricWidth: Length): readonly FabricSource[] {
   return [
     { name: 'a fat quarter', width: lengthFromInches(18), length: lengthFromInches(22) },
@@ -19,7 +16,7 @@ export function fabricSources(fabricWidth: Length): readonly FabricSource[] {
   ];
 }
 
-/** Side of the largest square in it. */
+/** Side of the largest square. */
 export function largestSquare(source: Pick<FabricSource, 'width' | 'length'>): Length {
   return source.width < source.length ? source.width : source.length;
 }

@@ -1,21 +1,21 @@
 import { roundDownTo } from '#core/units/rounding';
 import { smallestStep } from '../smallest-step';
 
-/** A square to be cut round and round into one strip; all in 1/320 mm. */
+/** A square to cut round and round into one strip. In 1/320 mm. */
 export interface BiasSquare {
   readonly side: number;
   readonly strip: number;
-  /** Of both seams: the one that makes the parallelogram and the one that makes the tube. */
+  /** Of both seams: the one that joins the halves and the one that makes the tube. */
   readonly seam: number;
 }
 
-/** The straight edge that is left between the seams: a - 2s. Not above zero where the seams eat the square. */
+/** The straight edge left between the seams: a - 2s. Zero or less when the seam allowances use up the square. */
 export function seamedSide({ side, seam }: Pick<BiasSquare, 'side' | 'seam'>): number {
   return side - 2 * seam;
 }
 
 /**
- * Whole rows between the bias edges, which lie (a - 2s)/√2 apart once the halves are sewn together corner on corner:
+ * Whole rows between the bias edges, which are (a - 2s)/√2 apart once the halves are sewn together corner on corner:
  *
  *      D_____C          cut A to C, then sew           ____C
  *      |   / |          edge AB of one half           /   /|
@@ -27,18 +27,18 @@ export function continuousBiasRows(square: BiasSquare): number {
   return Math.max(0, roundDownTo(seamedSide(square) / (square.strip * Math.SQRT2), 1));
 }
 
-/** Length of the whole strip along its middle, its ends slanted as they come: every row is (a - 2s)√2 long. */
+/** Length of the whole strip along its middle, its ends still slanted: every row is (a - 2s)√2 long. */
 export function continuousBiasLength(square: BiasSquare): number {
   const rows = continuousBiasRows(square);
   return rows === 0 ? 0 : rows * seamedSide(square) * Math.SQRT2;
 }
 
-/** The same with both ends cut square, which takes half a strip's width at either end; 0 where there is no row. */
+/** The same with both ends cut square, which takes half a strip width at each end; 0 when there is no row. */
 export function squaredBiasLength(square: BiasSquare): number {
   return Math.max(0, continuousBiasLength(square) - square.strip);
 }
 
-/** The rule of area, a²/w, which leaves out the seams and the last, incomplete row. */
+/** The rule of area, a²/w. It ignores the seams and the last, incomplete row. */
 export function areaRuleLength({ side, strip }: Pick<BiasSquare, 'side' | 'strip'>): number {
   return (side * side) / strip;
 }
@@ -49,12 +49,12 @@ export interface ContinuousBiasNeed {
   readonly strip: number;
   readonly seam: number;
   readonly squareStep: number;
-  /** The largest square there can be, such as the width of the fabric. */
+  /** Side of the largest square possible, such as the width of the fabric. */
   readonly largest: number;
 }
 
 export interface ContinuousBiasPlan {
-  /** One square, or as few equal ones as do. */
+  /** As few equal squares as are enough. */
   readonly squares: number;
   readonly side: number;
   readonly rows: number;
@@ -64,7 +64,7 @@ export interface ContinuousBiasPlan {
 
 const MOST_SQUARES = 24;
 
-/** Fewest squares within the fabric, then the smallest such square; null where 24 of the largest are not enough. */
+/** Fewest squares first, then the smallest such square; null when 24 of the largest are not enough. */
 export function planContinuousBias(need: ContinuousBiasNeed): ContinuousBiasPlan | null {
   const { needed, strip, seam, squareStep, largest } = need;
   const givenBy = (squares: number, side: number) =>

@@ -5,7 +5,7 @@ import { outlineBounds, outlinePoints } from '#core/calculators/outline/outline-
 import { outlinePart } from '#core/calculators/outline/outline-part';
 import type { OuterBindingInput } from './input';
 
-/** The piece with its hole and slit, the line of stitching, and its size. */
+/** The outline with its hole, slit and line of stitching, and its size. */
 export function outerBindingDiagram(input: OuterBindingInput): Diagram {
   const { outline, hole, hasSlit } = input;
   const { width, length } = outlineBounds(outline);
@@ -45,7 +45,7 @@ export function outerBindingDiagram(input: OuterBindingInput): Diagram {
   };
 }
 
-/** One seam inside the edge; left out for a list of sides, which is a sketch, and where the piece is too small to show it. */
+/** Inside the edge by the seam allowance. Left out for a list of sides, which is only a sketch, and on a very small outline. */
 function stitchingParts({ outline, seamAllowance: seam }: OuterBindingInput): readonly DiagramPart[] {
   const { width, length } = outlineBounds(outline);
   const center = { x: width / 2, y: length / 2 };
@@ -54,6 +54,6 @@ function stitchingParts({ outline, seamAllowance: seam }: OuterBindingInput): re
   if (outline.shape === 'ellipse') {
     return [{ part: 'ellipse', center, radiusX: width / 2 - seam, radiusY: length / 2 - seam, tone: 'seam' }];
   }
-  const points = growPolygon(outlinePoints(outline), -1 * seam).map((point) => pointMove(point, center));
+  const points = growPolygon(outlinePoints(outline), -seam).map((point) => pointMove(point, center));
   return [{ part: 'polygon', points, tone: 'seam' }];
 }

@@ -30,7 +30,7 @@ function edgeFormula(outline: Outline): Pick<Step, 'formula' | 'terms'> {
         terms: [term('W', 'width', outline.width), term('L', 'length', outline.length)],
       };
     case 'circle':
-      return { formula: 'P = πD', terms: [term('D', 'across', outline.diameter)] };
+      return { formula: 'P = πD', terms: [term('D', 'diameter', outline.diameter)] };
     case 'ellipse':
       return {
         formula: 'P = ∮ √(dx² + dy²)',
@@ -54,6 +54,6 @@ function edgeFormula(outline: Outline): Pick<Step, 'formula' | 'terms'> {
 
 function edgeRule(outline: Outline): string {
   return outline.shape === 'ellipse'
-    ? 'An ellipse has no plain formula; its length comes from the arithmetic-geometric mean, to a billionth.'
-    : 'All the way round, once.';
+    ? 'An ellipse has no simple formula. Its length comes from the arithmetic-geometric mean, to a billionth.'
+    : 'Once all the way around.';
 }

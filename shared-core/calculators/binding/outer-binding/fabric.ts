@@ -8,7 +8,7 @@ import type { OuterBindingDetails } from './work';
 import type { BindingWay } from './ways';
 import { joinCost } from '../strip-joins';
 
-/** Squares for continuous bias where the edge needs bias, else strips across the fabric. */
+/** Squares for continuous bias when the edge needs bias, else strips across the fabric. */
 export function outerBindingNeeds(input: OuterBindingInput, details: OuterBindingDetails): readonly Need[] {
   const width = { fabricWidth: input.fabricWidth, extraPercent: input.safetyExtra };
   const bias = squaresForBias(details);
@@ -18,7 +18,7 @@ export function outerBindingNeeds(input: OuterBindingInput, details: OuterBindin
   }
   const { needed } = details;
   const cost = joinCost(input.join, input.stripWidth, input.seamAllowance);
-  // A binding shorter than a join is one strip without any.
+  // A binding shorter than one join is a single strip.
   const strips = { strip: input.stripWidth, needed, cost: needed > cost ? cost : 0 };
   return [{ ...fabricNeed('Binding', [], width), amount: { measure: 'strips', ...strips } }];
 }
@@ -32,7 +32,7 @@ export function outerBindingCuts(input: OuterBindingInput, details: OuterBinding
   return details.isBiasNeeded ? [] : bindingCuts(input.fabricWidth, input.stripWidth, details.strips);
 }
 
-/** Undefined where straight strips go round the edge, or where no square of this fabric is large enough. */
+/** Undefined when straight strips go around the edge, or when no square of this fabric is large enough. */
 export function squaresForBias({ isBiasNeeded, ways }: OuterBindingDetails): BindingWay | undefined {
   return isBiasNeeded ? ways.find(({ way }) => way === 'continuous-bias') : undefined;
 }

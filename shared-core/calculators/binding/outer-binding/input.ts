@@ -35,20 +35,20 @@ export const outerBindingInput = z
     hole: holeSchema.nullable(),
     hasSlit: flagField({ title: 'Slit from the edge to the hole' }),
     slitBoundWith: choiceField(['outside', 'hole'], {
-      title: 'The slit is bound with',
-      help: 'A slit that is cut after the outside is bound goes with the hole; one that is there already goes with the outside.',
+      title: 'Bind the slit with',
+      help: 'A slit cut after the outside is bound goes with the hole. A slit that is already there goes with the outside.',
     }),
     innerCorners: countField({
       title: 'Inner corners',
       isSeldom: true,
-      help: 'Corners that point into the piece.',
+      help: 'Corners that point into the quilt.',
       minimum: 0,
       maximum: 60,
     }),
     innerCornerAngle: numberField({
       title: 'Angle of an inner corner',
       isSeldom: true,
-      help: 'Measured through the piece: 270 for the notch of an L.',
+      help: 'Measured through the quilt: 270 for the notch of an L.',
       unit: 'degrees',
       minimum: 181,
       maximum: 340,
@@ -56,10 +56,10 @@ export const outerBindingInput = z
     stripWidth: stripWidthField(),
     fold: foldField(),
     join: choiceField(['diagonal', 'straight'], {
-      title: 'Strips are joined',
-      help: 'A diagonal join costs a strip width and lies flatter; a straight one costs two seam allowances.',
+      title: 'How strips are joined',
+      help: 'A diagonal join takes a strip width and is flatter. A straight join takes two seam allowances.',
     }),
-    seamAllowance: seamField('From the edge to the stitching; also the width seen on the front.'),
+    seamAllowance: seamField('From the edge to the stitching. Also the width you see on the front.'),
     quiltThickness: thicknessField(),
     backCover: coverField(),
     overlap: lengthField({
@@ -71,9 +71,9 @@ export const outerBindingInput = z
     fabricWidth: fabricWidthField(),
     shortestStrip: shortestStripField(),
     straightGrainGive: percentField({
-      title: 'Straight grain gives',
+      title: 'Straight grain stretches by',
       isSeldom: true,
-      help: 'How far a straight strip can be eased or stretched round a bend (common practice: 2 %).',
+      help: 'How much a straight-grain strip can be eased or stretched around a bend (common practice: 2%).',
       minimum: 0,
       maximum: 20,
     }),
@@ -85,7 +85,7 @@ export const outerBindingInput = z
   .readonly();
 export type OuterBindingInput = z.infer<typeof outerBindingInput>;
 
-/** A slit is cut with the hole, after the outside is bound, so it starts out as bound with the hole. */
+/** A slit is usually cut with the hole, after the outside is bound, so it starts as bound with the hole. */
 export function outerBindingInputFromProject(measurements: Measurements): OuterBindingInput {
   const { settings } = measurements;
   return {

@@ -1,29 +1,21 @@
-import type { Explanation, Rule, Step, Term } from '#core/calculators/explanation';
+import type { Explanation, Step } from '#core/calculators/explanation';
 import {
   countQuantity,
-  givenLength,
-  lengthQuantity,
+  degreesQuantity,
+  lengthDown,
+  lengthUp,
   numberQuantity,
   percentQuantity,
 } from '#core/calculators/quantities';
 import { outlinePerimeter } from '#core/calculators/outline/outline-measures';
+import { commonPractice, derived, givenTerm, term } from '#core/calculators/working/terms';
 import { foldReach } from '../strip-width';
 import { joinCost } from '../strip-joins';
 import type { OuterBindingInput } from './input';
-import type { OuterBindingDetails } from './work';
+import { fabricToBuy, type OuterBindingDetails } from './work';
 import { outlineEdgeStep } from './edge-step';
 
-const derived = (says: string): Rule => ({ kind: 'derived', says });
-const up = { direction: 'up' } as const;
-const down = { direction: 'down' } as const;
-
-const term = (symbol: string, means: string, quantity: Term['quantity']): Term => ({
-  symbol,
-  means,
-  quantity,
-});
-
-/** From the edge to the fabric, then from the strip to what it covers. */
+/** From the edge to the fabric, then from the strip to what it covers and how it bends. */
 export function outerBindingSteps(input: OuterBindingInput, details: OuterBindingDetails): Explanation {
   return [
     outlineEdgeStep(input.outline),
@@ -36,15 +28,15 @@ export function outerBindingSteps(input: OuterBindingInput, details: OuterBindin
 
 function edgeSteps(input: OuterBindingInput, details: OuterBindingDetails): readonly Step[] {
   const { slit, edge, cornerExtra, needed } = details;
-  const perimeter = lengthQuantity(outlinePerimeter(input.outline), up);
+  const perimeter = lengthUp(outlinePerimeter(input.outline));
   const slitStep: Step = {
     label: 'With both sides of the slit',
     formula: 'E = P + 2d',
     terms: [
       term('P', 'length of the outline', perimeter),
-      term('d', 'slit from edge to hole', lengthQuantity(slit, up)),
+      term('d', 'slit, from the edge to the hole', lengthUp(slit)),
     ],
-    result: lengthQuantity(edge, up),
+    result: lengthUp(edge),
     rule: derived('The binding runs down one side of the slit and up the other.'),
   };
   const cornerStep: Step = {
@@ -52,12 +44,12 @@ function edgeSteps(input: OuterBindingInput, details: OuterBindingDetails): read
     formula: 'x = m · 2s · tan((α − 180°) ÷ 2)',
     terms: [
       term('m', 'inner corners', countQuantity(input.innerCorners, ['corner', 'corners'])),
-      term('s', 'seam allowance', givenLength(input.seamAllowance)),
-      term('α', 'angle through the piece', { kind: 'degrees', exact: input.innerCornerAngle }),
+      givenTerm('s', 'seam allowance', input.seamAllowance),
+      term('α', 'angle through the quilt', degreesQuantity(input.innerCornerAngle)),
     ],
-    result: lengthQuantity(cornerExtra, up),
+    result: lengthUp(cornerExtra),
     rule: derived(
-      'At an inner corner the stitching is longer than the edge; at an outer one the miter takes no extra.',
+      'At an inner corner the stitching is longer than the edge. At an outer corner the miter takes no extra strip.',
     ),
   };
   const hasExtra = input.innerCorners > 0;
@@ -68,12 +60,12 @@ function edgeSteps(input: OuterBindingInput, details: OuterBindingDetails): read
       label: 'Strip needed',
       formula: hasExtra ? 'N = E + x + o' : 'N = E + o',
       terms: [
-        term('E', 'edge to bind', lengthQuantity(edge, up)),
-        ...(hasExtra ? [term('x', 'extra at inner corners', lengthQuantity(cornerExtra, up))] : []),
-        term('o', 'overlap', givenLength(input.overlap)),
+        term('E', 'edge to bind', lengthUp(edge)),
+        ...(hasExtra ? [term('x', 'extra at inner corners', lengthUp(cornerExtra))] : []),
+        givenTerm('o', 'overlap', input.overlap),
       ],
-      result: lengthQuantity(needed, up),
-      rule: { kind: 'common practice', says: 'The overlap is for the closing join and for safety.' },
+      result: lengthUp(needed),
+      rule: commonPractice('The overlap is for the closing join and for safety.'),
     },
   ];
 }
@@ -82,16 +74,16 @@ function stripSteps(input: OuterBindingInput, details: OuterBindingDetails): rea
   const cost = joinCost(input.join, input.stripWidth, input.seamAllowance);
   const [join, rule] =
     input.join === 'diagonal'
-      ? ['j = w', 'A diagonal join takes a strip width of length.']
+      ? ['j = w', 'A diagonal join takes one strip width of length.']
       : ['j = 2s', 'A straight join takes both seam allowances.'];
-  const length = term('U', 'length of a strip: usable fabric width', givenLength(input.fabricWidth));
-  const costTerm = term('j', `what a join takes, ${join}`, lengthQuantity(cost, up));
+  const length = givenTerm('U', 'length of a strip: usable fabric width', input.fabricWidth);
+  const costTerm = term('j', `what a join takes, ${join}`, lengthUp(cost));
   const count = term('n', 'strips', countQuantity(details.strips, ['strip', 'strips']));
   return [
     {
       label: 'Strips',
       formula: 'n = (N − j) ÷ (U − j), rounded up',
-      terms: [term('N', 'strip needed', lengthQuantity(details.needed, up)), length, costTerm],
+      terms: [term('N', 'strip needed', lengthUp(details.needed)), length, costTerm],
       result: countQuantity((details.needed - cost) / (input.fabricWidth - cost), ['strip', 'strips'], 'up'),
       rule: derived(rule),
     },
@@ -99,64 +91,60 @@ function stripSteps(input: OuterBindingInput, details: OuterBindingDetails): rea
       label: 'What they give',
       formula: 'n · U − (n − 1) · j',
       terms: [count, length, costTerm],
-      result: lengthQuantity(details.given, down),
+      result: lengthDown(details.given),
       rule: derived('Every strip but the first loses one join.'),
     },
     {
       label: 'Fabric for straight strips',
       formula: 'n · w',
-      terms: [count, term('w', 'strip width', givenLength(input.stripWidth))],
-      result: lengthQuantity(details.fabric, up),
-      rule: derived('The strips lie side by side across the fabric.'),
+      terms: [count, givenTerm('w', 'strip width', input.stripWidth)],
+      result: lengthUp(details.fabric),
+      rule: derived('The strips are cut side by side, across the fabric.'),
     },
     {
       label: 'Fabric to buy',
       formula: 'n · w · (1 + e), rounded up',
       terms: [
-        term('n · w', 'fabric for the strips', lengthQuantity(details.fabric, up)),
+        term('n · w', 'fabric for the strips', lengthUp(details.fabric)),
         term('e', 'safety extra', percentQuantity(input.safetyExtra)),
       ],
-      result: lengthQuantity(details.fabric * (1 + input.safetyExtra / 100), {
-        direction: 'up',
-        step: input.yardageStep,
-        use: 'yardage',
-      }),
-      rule: { kind: 'common practice', says: 'A little more for squaring up and slips.' },
+      result: fabricToBuy(input, details.fabric),
+      rule: commonPractice('A little more for squaring up and mistakes.'),
     },
   ];
 }
 
 function coverSteps(input: OuterBindingInput, details: OuterBindingDetails): readonly Step[] {
   const isDouble = input.fold === 'double';
-  const seam = term('s', 'seam, and width seen on the front', givenLength(input.seamAllowance));
-  const thickness = term('t', 'thickness at the edge', givenLength(input.quiltThickness));
-  const cover = term('c', 'cover on the back', givenLength(input.backCover));
-  const strip = term('w', 'strip width', givenLength(input.stripWidth));
+  const seam = givenTerm('s', 'seam allowance, and width on the front', input.seamAllowance);
+  const thickness = givenTerm('t', 'thickness at the edge', input.quiltThickness);
+  const cover = givenTerm('c', 'cover on the back', input.backCover);
+  const strip = givenTerm('w', 'strip width', input.stripWidth);
   return [
     {
-      label: 'Strip that fits your seam',
+      label: 'Strip width that fits your seam',
       formula: isDouble ? 'w = 6s + 2t + 2c' : 'w = 4s + t + c',
       terms: [seam, thickness, cover],
-      result: lengthQuantity(details.stripForSeam, { direction: 'up', step: input.cutStep }),
+      result: lengthUp(details.stripForSeam, input.cutStep),
       rule: derived(
         isDouble
-          ? 'Two layers, each running inside the seam, up the front, over the edge, down the back and past the seam.'
-          : 'One layer over the edge, its far edge turned under by a seam.',
+          ? 'Two layers. Each covers the seam allowance, the front, the edge, the back and the cover past the seam.'
+          : 'One layer over the edge, with its far edge turned under by a seam allowance.',
       ),
     },
     {
-      label: 'Front width your strip is right for',
+      label: 'Front width your strip fits',
       formula: isDouble ? '(w − 2t − 2c) ÷ 6' : '(w − t − c) ÷ 4',
       terms: [strip, thickness, cover],
-      result: lengthQuantity(details.frontWidth, down),
-      rule: derived('The same, turned round.'),
+      result: lengthDown(details.frontWidth),
+      rule: derived('The same formula, solved for the width.'),
     },
     {
-      label: 'Cover your strip gives with your seam',
+      label: 'Cover your strip gives on the back',
       formula: isDouble ? 'w ÷ 2 − 3s − t' : 'w − 4s − t',
       terms: [strip, seam, thickness],
-      result: lengthQuantity(details.cover, down),
-      rule: derived('What is left of the strip past the seam on the back.'),
+      result: lengthDown(details.cover),
+      rule: derived('The part of the strip past the seam on the back.'),
     },
   ];
 }
@@ -166,18 +154,18 @@ function bendSteps(input: OuterBindingInput, { bend }: OuterBindingDetails): rea
   const reach = foldReach(input.fold, input.stripWidth, input.seamAllowance);
   return [
     {
-      label: 'How far the strip has to give round the bend',
-      formula: 'g = max(f, s, c) ÷ (R − s), against limit',
+      label: 'How much the strip has to stretch or ease around the bend',
+      formula: 'g = max(f, s, c) ÷ (R − s), compared with limit',
       terms: [
-        term('f', 'from the seam to the fold while sewing', lengthQuantity(reach, up)),
-        term('s', 'seam allowance', givenLength(input.seamAllowance)),
-        term('c', 'cover on the back', givenLength(input.backCover)),
-        term('R', 'radius of the tightest bend', lengthQuantity(bend.radius, down)),
-        term('limit', 'what straight grain gives', numberQuantity(input.straightGrainGive)),
+        term('f', 'from the stitching to the fold while you sew', lengthUp(reach)),
+        givenTerm('s', 'seam allowance', input.seamAllowance),
+        givenTerm('c', 'cover on the back', input.backCover),
+        term('R', 'radius of the tightest bend', lengthDown(bend.radius)),
+        term('limit', 'stretch of straight grain, in percent', numberQuantity(input.straightGrainGive)),
       ],
       result: percentQuantity(100 * bend.strain),
       rule: derived(
-        'The stitching runs at R − s; the fold lies further in and is eased, the fabric at the edge is stretched.',
+        'The stitching runs at R − s. The fold is farther in and gets eased; the fabric at the edge gets stretched.',
       ),
     },
   ];

@@ -3,18 +3,18 @@ import { LONGEST_BIAS_FABRIC } from '../binding-fields';
 import { planContinuousBias } from '../continuous-bias/work';
 import type { OuterBindingInput } from './input';
 
-/** One way to get the strip from fabric; lengths and areas as doubles in 1/320 mm. */
+/** One way to cut the strip from fabric. Lengths and areas are doubles in 1/320 mm. */
 export interface BindingWay {
   readonly way: 'straight-strips' | 'bias-strips' | 'bias-strips-of-square' | 'continuous-bias';
-  /** Pieces of fabric of this size; several only where squares do not fit the fabric. */
+  /** Pieces of fabric of this size; more than one only for squares. */
   readonly pieces: number;
   readonly width: number;
   readonly length: number;
-  /** Cuts once the fabric is cut off, and seams but for the closing one. */
+  /** Cuts after the fabric is cut to this size, and seams without the closing join. */
   readonly cuts: number;
   readonly seams: number;
   readonly gives: number;
-  /** Strip over what is needed, and fabric that is not strip. */
+  /** Strip left over, and the area of fabric that is not strip. */
   readonly spare: number;
   readonly scraps: number;
 }
@@ -25,7 +25,7 @@ interface StraightStrips {
   readonly given: number;
 }
 
-/** All ways that reach the length; one that cannot is left out. */
+/** All ways that give enough strip. */
 export function bindingWays(input: OuterBindingInput, straight: StraightStrips): readonly BindingWay[] {
   const { needed, strips, given } = straight;
   const ways: readonly (Omit<BindingWay, 'spare' | 'scraps'> | null)[] = [

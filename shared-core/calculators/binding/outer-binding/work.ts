@@ -1,13 +1,14 @@
 import { failure, type Result, success } from '#core/result';
-import { type Length, lengthFromExact } from '#core/units/length';
+import type { Length } from '#core/units/length';
 import type { Refusal } from '#core/calculators/calculator';
+import type { LengthQuantity } from '#core/calculators/explanation';
 import { greatestStrain, curveStrains } from '#core/calculators/curves/strain';
 import {
   outlinePerimeter,
   outlineSlit,
   outlineTightestRadius,
 } from '#core/calculators/outline/outline-measures';
-import { givenLength } from '#core/calculators/quantities';
+import { givenLength, yardageUp } from '#core/calculators/quantities';
 import { cornerExtra } from './corner-miters';
 import { type BindingWay, bindingWays } from './ways';
 import type { OuterBindingInput } from './input';
@@ -15,18 +16,18 @@ import { joinCost, joinedLength, stripsNeeded } from '../strip-joins';
 import { coverOf, frontWidthOf, stripWidthFor } from '../strip-width';
 
 export interface OuterBindingDetails {
-  /** Outline, and both sides of the slit where it is bound with the outside. */
+  /** Length of the outline, with both sides of a slit that is bound with the outside. */
   readonly edge: number;
-  /** One side of the slit where it is bound with the outside, else 0. */
+  /** One side of a slit that is bound with the outside, else 0. */
   readonly slit: number;
   readonly cornerExtra: number;
   readonly needed: number;
   readonly strips: number;
   readonly given: number;
-  /** Straight strips side by side: strips times width. */
+  /** Length of fabric for straight strips: strips times width. */
   readonly fabric: number;
   readonly fabricToBuy: Length;
-  /** Front width that the strip is right for, and how far its fold passes the seam on the back with the given seam. */
+  /** The front width that the strip fits, and how far its fold passes the seam on the back. */
   readonly frontWidth: number;
   readonly cover: number;
   readonly stripForSeam: number;
@@ -35,7 +36,7 @@ export interface OuterBindingDetails {
   readonly ways: readonly BindingWay[];
 }
 
-/** Beyond this many strips the answer would be of no use, and the input is a slip. */
+/** More strips than this are a slip in the input. */
 const MOST_STRIPS = 1_000;
 
 export function planOuterBinding(input: OuterBindingInput): Result<OuterBindingDetails, Refusal> {
@@ -62,7 +63,7 @@ export function planOuterBinding(input: OuterBindingInput): Result<OuterBindingD
     strips,
     given,
     fabric,
-    fabricToBuy: lengthFromExact(fabric * (1 + input.safetyExtra / 100), 'up', input.yardageStep),
+    fabricToBuy: fabricToBuy(input, fabric).rounded,
     frontWidth: frontWidthOf(fold, stripWidth, { thickness, cover: input.backCover }),
     cover: coverOf(fold, stripWidth, { seam, thickness }),
     stripForSeam: stripWidthFor(fold, { seam, thickness, cover: input.backCover }),
@@ -70,6 +71,11 @@ export function planOuterBinding(input: OuterBindingInput): Result<OuterBindingD
     isBiasNeeded,
     ways: bindingWays(input, { needed, strips, given }),
   });
+}
+
+/** Fabric for straight strips with the safety extra, rounded up to what shops cut. */
+export function fabricToBuy({ safetyExtra, yardageStep }: OuterBindingInput, fabric: number): LengthQuantity {
+  return yardageUp(fabric * (1 + safetyExtra / 100), yardageStep);
 }
 
 function countedSlit({ hasSlit, slitBoundWith, hole, outline }: OuterBindingInput): number {
@@ -96,7 +102,7 @@ function refusalOf(input: OuterBindingInput): Refusal | null {
     return {
       code: 'hole-too-wide',
       field: ['hole', 'diameter'],
-      says: 'A hole {hole} across does not fit this piece.',
+      says: 'A hole {hole} across does not fit inside this outline.',
       values: { hole: givenLength(hole.diameter) },
     };
   }
@@ -104,7 +110,7 @@ function refusalOf(input: OuterBindingInput): Refusal | null {
     return {
       code: 'strip-too-narrow',
       field: ['stripWidth'],
-      says: 'A strip {strip} wide is used up by a seam of {seam}: nothing is left to turn.',
+      says: 'A seam allowance of {seam} uses up a strip {strip} wide: nothing is left to turn.',
       values: { strip: givenLength(strip), seam: givenLength(seam) },
     };
   }
@@ -113,7 +119,7 @@ function refusalOf(input: OuterBindingInput): Refusal | null {
   return {
     code: 'bend-too-tight',
     field: ['seamAllowance'],
-    says: 'A seam of {seam} does not go round this edge: it bends more tightly than that.',
+    says: 'A seam allowance of {seam} does not go around this edge: the edge bends more tightly than that.',
     values: { seam: givenLength(seam) },
   };
 }
@@ -122,7 +128,7 @@ function stripsTooShort({ fabricWidth, stripWidth }: OuterBindingInput): Refusal
   return {
     code: 'strips-too-short',
     field: ['fabricWidth'],
-    says: 'Strips {strip} wide from fabric {width} wide gain almost nothing: each join takes what a strip brings.',
+    says: 'Strips {strip} wide from fabric {width} wide add almost nothing: each join takes as much as a strip adds.',
     values: { strip: givenLength(stripWidth), width: givenLength(fabricWidth) },
   };
 }

@@ -13,6 +13,7 @@ import {
   UNITS_PER_YARD,
 } from '#core/units/length';
 import { SAMPLE_MEASUREMENTS } from '#main/command-line/sample-measurements';
+import { CAUTIONS } from '#core/domain/cautions';
 import { answerOf, refusalOf } from '#test/helpers/answer-of';
 import { anyOutline } from '#test/helpers/measurements';
 
@@ -301,15 +302,15 @@ describe('what is bought and shown', () => {
     );
   });
 
-  it('joins the last panel from strips only where the maker will, and says what that saves', () => {
+  it('joins the last panel from strips only when the maker asks for it, and says what it would save', () => {
     const narrow = rectangle(40, 60, { fabricWidth: inches(42) });
     const whole = answerOf(backing, narrow);
     expect(whole.figures.find(({ label }) => label === 'Pieced from')?.quantity).toMatchObject({
-      text: '2 panels lying, seams across the piece',
+      text: '2 panels, crosswise (horizontal) seams',
     });
-    expect(whole.notes.some(({ says }) => says.includes('{less} shorter'))).toBe(true);
+    expect(whole.notes.some(({ says }) => says.includes('saves {less} of fabric'))).toBe(true);
     const joined = answerOf(backing, { ...narrow, mayJoinLast: true });
-    expect(joined.notes.some(({ says }) => says.includes('{less} shorter'))).toBe(false);
+    expect(joined.notes.some(({ says }) => says.includes('saves {less} of fabric'))).toBe(false);
     expect(joined.details).toEqual(whole.details);
     const [first, second] = [whole, joined].map(({ figures }) => figures[0]!.quantity);
     expect(first?.kind === 'length' && second?.kind === 'length' && second.exact < first.exact).toBe(true);
@@ -334,17 +335,20 @@ describe('what is bought and shown', () => {
     );
   });
 
-  it('warns of blades, and of strips that turn a print', () => {
+  it('warns of blade and iron, and of strips that turn a print sideways', () => {
     const turned = answerOf(backing, rectangle(50, 60, { mayJoinLast: true }));
-    expect(turned.notes.filter(({ kind }) => kind === 'caution').length).toBe(1);
+    expect(turned.notes.filter(({ kind }) => kind === 'caution').map(({ says }) => says)).toEqual([
+      CAUTIONS.rotaryBlade,
+      CAUTIONS.iron,
+    ]);
     const isAcross = turned.details.ways[0]!.last === 'across';
-    expect(turned.notes.some(({ says }) => says.includes('on its side'))).toBe(isAcross);
+    expect(turned.notes.some(({ says }) => says.includes('sideways'))).toBe(isAcross);
     expect(isAcross).toBe(true);
     const upright = answerOf(backing, rectangle(50, 60, { mayJoinLast: true, printRuns: 'up-the-fabric' }));
-    expect(upright.notes.some(({ says }) => says.includes('on its side'))).toBe(false);
+    expect(upright.notes.some(({ says }) => says.includes('sideways'))).toBe(false);
   });
 
-  it('refuses fabric so narrow that seams eat it or panels never end, and takes the wide fabric where that does', () => {
+  it('refuses fabric too narrow for its seams or for thirty panels, and uses wide backing when that works', () => {
     const eaten = { fabricWidth: inches(4), seam: inches(2), wideWidth: inches(4) };
     expect(refusalOf(backing, rectangle(60, 80, eaten))).toMatchObject({
       code: 'too-many-panels',
@@ -354,7 +358,7 @@ describe('what is bought and shown', () => {
     expect(refusalOf(backing, rectangle(300, 300, many)).code).toBe('too-many-panels');
     const wideOnly = answerOf(backing, rectangle(300, 300, { ...many, wideWidth: inches(108) }));
     expect(wideOnly.details.ways).toEqual([]);
-    expect(wideOnly.figures[0]?.label).toBe('Or of wide backing');
+    expect(wideOnly.figures[0]?.label).toBe('Wide backing to buy');
     expect(wideOnly.details.wideWays.every(({ panels }) => panels <= MOST_PANELS)).toBe(true);
   });
 

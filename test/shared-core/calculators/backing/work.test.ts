@@ -60,15 +60,15 @@ describe('ways of panels at their limits', () => {
     expect(last(100)).toEqual(['whole']);
   });
 
-  it('says one strip where the last panel is one, cut across', () => {
+  it('says one strip when the last panel is a single strip cut across', () => {
     const input = rectangle(50, 40, { overhang: inches(0), mayJoinLast: true, printRuns: 'any-way' });
     const way = answerOf(backing, input).details.ways.find(
-      ({ last, lastStrips: lastPieces }) => last === 'across' && lastPieces === 1,
+      ({ last, lastStrips }) => last === 'across' && lastStrips === 1,
     );
     expect(way).toMatchObject({ panelsRun: 'up', panels: 2, lastWidth: inches(9), fabricLength: inches(49) });
     const words = answerOf(backing, input).figures.find(({ label }) => label === 'Pieced from')?.quantity;
     expect(words).toMatchObject({
-      text: expect.stringContaining('the last from one strip cut across the fabric') as string,
+      text: expect.stringContaining('the last panel from one strip cut across the fabric') as string,
     });
   });
 

@@ -5,6 +5,7 @@ import { MOST_WIDTHS } from '#core/calculators/batting/work';
 import type { BattingInput } from '#core/calculators/batting/input';
 import { lengthFromInches, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
 import { SAMPLE_MEASUREMENTS } from '#main/command-line/sample-measurements';
+import { CAUTIONS } from '#core/domain/cautions';
 import { answerOf, refusalOf } from '#test/helpers/answer-of';
 import { anyOutline } from '#test/helpers/measurements';
 
@@ -19,15 +20,16 @@ function sheet(width: number, length: number, changes: Partial<BattingInput> = {
 const smallest = (input: BattingInput) => answerOf(batting, input).details.packages[0]?.name;
 
 describe('packages', () => {
-  // Common practice: crib 45 × 60, twin 72 × 90, full 81 × 96, queen 90 × 108, king 120 × 120; no standard fixes them.
+  // Common practice, with no standard: crib 45 × 60, throw 60 × 60, twin 72 × 93, double 81 × 96, queen 90 × 108, king 120 × 120.
   it.each([
     [45, 60, 'Crib'],
     [60, 45, 'Crib'],
-    [45.125, 60, 'Twin'],
-    [72, 90, 'Twin'],
-    [90, 72, 'Twin'],
-    [72, 90.125, 'Full'],
-    [81, 96, 'Full'],
+    [45.125, 60, 'Throw'],
+    [60.125, 60, 'Twin'],
+    [72, 93, 'Twin'],
+    [93, 72, 'Twin'],
+    [72, 93.125, 'Double'],
+    [81, 96, 'Double'],
     [90, 108, 'Queen'],
     [120, 120, 'King'],
     [120, 120.125, undefined],
@@ -35,7 +37,7 @@ describe('packages', () => {
     expect(smallest(sheet(width, length))).toBe(name);
   });
 
-  // Common practice: packets vary: craft 34 × 45, full 84 × 96, king 124 × 120.
+  // Common practice: packages vary: craft 34 × 45, full 84 × 96, king 124 × 120.
   it('goes by the maker’s own list of packages', () => {
     const own = [
       { name: 'Craft', width: inches(34), length: inches(45) },
@@ -102,10 +104,13 @@ describe('packages', () => {
     );
   });
 
-  it('says in the table which cover, and turned where they must be', () => {
+  it('says in the table which cover, and which have to be turned', () => {
     const { tables } = answerOf(batting, sheet(90, 72));
     expect(tables[0]!.rows.map((row) => row[2])).toEqual(
-      ['too small', 'yes, turned', 'yes, turned', 'yes', 'yes'].map((text) => ({ kind: 'words', text })),
+      ['too small', 'too small', 'yes, turned', 'yes, turned', 'yes', 'yes'].map((text) => ({
+        kind: 'words',
+        text,
+      })),
     );
   });
 });
@@ -144,7 +149,7 @@ describe('off the roll', () => {
     );
   });
 
-  it('warns of joins, only where there are some', () => {
+  it('warns of joins only when there are some', () => {
     const joined = (width: number) =>
       answerOf(batting, sheet(60, 60, rolls(width))).notes.some(({ kind }) => kind === 'warning');
     expect([joined(48), joined(96)]).toEqual([true, false]);
@@ -169,24 +174,25 @@ describe('off the roll', () => {
 });
 
 describe('the batting shown', () => {
-  it('names packages alone where there is no roll', () => {
+  it('names only a package when there is no roll, with the caution for cribs', () => {
     const { figures, notes } = answerOf(batting, sheet(45, 60, { rolls: [] }));
-    expect(figures.map(({ label }) => label)).toEqual(['Smallest package', 'Batting, cut']);
-    expect(notes.map(({ kind }) => kind)).toEqual(['caution', 'tip', 'tip']);
+    expect(figures.map(({ label }) => label)).toEqual(['Smallest package', 'Cut size of the batting']);
+    expect(notes.map(({ kind }) => kind)).toEqual(['caution', 'caution', 'caution', 'caution', 'tip', 'tip']);
+    expect(notes.map(({ says }) => says)).toContain(CAUTIONS.crib);
+    const large = answerOf(batting, sheet(80, 90)).notes;
+    expect(large.map(({ says }) => says)).not.toContain(CAUTIONS.crib);
   });
 
-  it('says where the sizes are from, as long as the maker has not left it out', () => {
+  it('says where the sizes come from, unless the maker cleared it', () => {
     const sources = (sizesFrom: string) =>
       answerOf(batting, { ...plain, sizesFrom }).notes.flatMap(({ values }) => values['source'] ?? []);
-    expect(sources(plain.sizesFrom)).toEqual([
-      { kind: 'words', text: 'common practice; no standard fixes them' },
-    ]);
+    expect(sources(plain.sizesFrom)).toEqual([{ kind: 'words', text: 'common sizes; there is no standard' }]);
     expect(sources('label of the roll')).toEqual([{ kind: 'words', text: 'label of the roll' }]);
     expect(sources('')).toEqual([]);
   });
 
-  it('says on what the sheet is drawn', () => {
-    expect(answerOf(batting, sheet(45, 60)).diagram?.title).toBe('The batting in the package Crib');
+  it('says what the sheet is drawn on', () => {
+    expect(answerOf(batting, sheet(45, 60)).diagram?.title).toBe('The batting, cut from the package “Crib”');
     expect(answerOf(batting, sheet(45, 60, { packages: [] })).diagram?.title).toBe(
       'The batting under the top',
     );

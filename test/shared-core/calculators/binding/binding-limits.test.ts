@@ -45,40 +45,40 @@ function labels<Input extends object, Details extends object>(
 describe('the outer binding is refused', () => {
   it.each([
     [
-      'where the hole does not fit the piece',
+      'when the hole does not fit inside the outline',
       { outline: { shape: 'circle', diameter: '6' }, hole: { diameter: '6' } },
       'hole diameter',
-      'A hole 6 in across does not fit this piece.',
+      'A hole 6 in across does not fit inside this outline.',
     ],
     [
-      'where the seam uses the strip up',
+      'when the seam allowance uses up the strip',
       { stripWidth: '1', seamAllowance: '1/2' },
       'stripWidth',
-      'A strip 1 in wide is used up by a seam of ½ in: nothing is left to turn.',
+      'A seam allowance of ½ in uses up a strip 1 in wide: nothing is left to turn.',
     ],
     [
-      'where the edge bends more tightly than the seam',
+      'when the edge bends more tightly than the seam',
       { outline: { shape: 'circle', diameter: '1' }, hole: null, hasSlit: false, seamAllowance: '1/2' },
       'seamAllowance',
-      'A seam of ½ in does not go round this edge: it bends more tightly than that.',
+      'A seam allowance of ½ in does not go around this edge: the edge bends more tightly than that.',
     ],
     [
-      'where every join takes what a strip brings',
+      'when every join takes as much as a strip adds',
       { fabricWidth: '4', stripWidth: '4' },
       'fabricWidth',
-      'Strips 4 in wide from fabric 4 in wide gain almost nothing: each join takes what a strip brings.',
+      'Strips 4 in wide from fabric 4 in wide add almost nothing: each join takes as much as a strip adds.',
     ],
     [
-      'where it would take more than a thousand strips',
+      'when it would take more than a thousand strips',
       { fabricWidth: '4', stripWidth: '3 7/8', overlap: '0' },
       'fabricWidth',
-      'Strips 3⅞ in wide from fabric 4 in wide gain almost nothing: each join takes what a strip brings.',
+      'Strips 3⅞ in wide from fabric 4 in wide add almost nothing: each join takes as much as a strip adds.',
     ],
   ])('%s', (_where, own, field, says) => {
     expect(refusal(outerBinding, own)).toEqual([field, says]);
   });
 
-  it('on no piece without a hole, however large the one it had', () => {
+  it('never for a slit without a hole', () => {
     expect(refusal(outerBinding, { hole: null, hasSlit: true, slitBoundWith: 'outside' })).toBeNull();
     const given = answer(outerBinding, { hole: null, hasSlit: true, slitBoundWith: 'outside' });
     expect(given.ok && given.value.calculation.diagram?.parts.some((part) => part.part === 'line')).toBe(
@@ -88,14 +88,14 @@ describe('the outer binding is refused', () => {
 });
 
 describe('the outer binding', () => {
-  it('has no front width to tell of where thickness and cover take the whole strip', () => {
-    const front = 'Front width this strip is right for';
+  it('has no front width when thickness and cover take the whole strip', () => {
+    const front = 'Front width this strip fits';
     const thin = { stripWidth: '1', seamAllowance: '1/8', quiltThickness: '1/4', backCover: '1/4' };
     expect(labels(outerBinding, thin)).not.toContain(front);
     expect(labels(outerBinding, { ...thin, backCover: '1/8' })).toContain(front);
   });
 
-  it('has no table of corners on a round piece', () => {
+  it('has no table of corners for a circle', () => {
     const round = { outline: { shape: 'circle', diameter: '40' }, hole: null, hasSlit: false };
     const given = answer(outerBinding, round);
     const titles = given.ok ? given.value.calculation.tables.map(({ title }) => title) : [];
@@ -103,26 +103,26 @@ describe('the outer binding', () => {
   });
 
   it('says what a join takes, and how the edge of an oval is found', () => {
-    const told = (own: object) => {
+    const words = (own: object) => {
       const given = answer(outerBinding, own);
       const steps = given.ok ? given.value.calculation.explanation : [];
       const strips = steps.find(({ label }) => label === 'Strips');
       return [steps[0]?.rule.says, strips?.rule.says, strips?.terms.at(-1)?.means];
     };
     const oval = { outline: { shape: 'ellipse', width: '40', length: '60' }, hole: null, hasSlit: false };
-    expect(told({ join: 'diagonal' })).toEqual([
-      'All the way round, once.',
-      'A diagonal join takes a strip width of length.',
+    expect(words({ join: 'diagonal' })).toEqual([
+      'Once all the way around.',
+      'A diagonal join takes one strip width of length.',
       'what a join takes, j = w',
     ]);
-    expect(told({ ...oval, join: 'straight' })).toEqual([
-      'An ellipse has no plain formula; its length comes from the arithmetic-geometric mean, to a billionth.',
+    expect(words({ ...oval, join: 'straight' })).toEqual([
+      'An ellipse has no simple formula. Its length comes from the arithmetic-geometric mean, to a billionth.',
       'A straight join takes both seam allowances.',
       'what a join takes, j = 2s',
     ]);
   });
 
-  it('is right where the cover on the back is just none', () => {
+  it('fits when the cover on the back is exactly 0', () => {
     const given = answer(outerBinding, { stripWidth: '1 3/4', quiltThickness: '1/8', seamAllowance: '1/4' });
     const notes = given.ok ? given.value.calculation.notes : [];
     expect(notes[0]).toMatchObject({ kind: 'tip', values: { cover: { rounded: 0 } } });
@@ -130,29 +130,29 @@ describe('the outer binding', () => {
 });
 
 describe('bias from a piece of fabric', () => {
-  it('is refused where no strip fits, and where there is more than any piece takes', () => {
-    expect(refusal(biasStrips, { fabricWidth: '5', fabricLength: '5', stripWidth: '2 1/2' })).toEqual([
-      'fabricLength',
-      'No strip 2½ in wide and at least 6 in long fits this fabric on the bias.',
+  it('is refused when no strip fits, and when it gives more than any binding', () => {
+    expect(refusal(biasStrips, { pieceWidth: '5', pieceLength: '5', stripWidth: '2 1/2' })).toEqual([
+      'pieceLength',
+      'No bias strip 2½ in wide and at least 6 in long fits this piece of fabric.',
     ]);
-    const endless = { fabricWidth: '390', fabricLength: '390', stripWidth: '3/4' };
-    expect(refusal(biasStrips, endless)?.[1]).toContain('more strip than any piece takes');
+    const endless = { pieceWidth: '390', pieceLength: '390', stripWidth: '3/4' };
+    expect(refusal(biasStrips, endless)?.[1]).toContain('longer than any binding');
   });
 
-  it('tells of no least length where no length does', () => {
-    const least = 'Least length of this width that does';
-    expect(labels(biasStrips, { fabricWidth: '9', needed: '200' })).toContain(least);
-    expect(labels(biasStrips, { fabricWidth: '9', needed: '20000' })).not.toContain(least);
+  it('names no shortest length when none is enough', () => {
+    const least = 'Shortest length of this width that is enough';
+    expect(labels(biasStrips, { pieceWidth: '9', needed: '200' })).toContain(least);
+    expect(labels(biasStrips, { pieceWidth: '9', needed: '20000' })).not.toContain(least);
   });
 
-  it('names width, need and strip where no number of squares gives enough', () => {
+  it('names width, need and strip when no number of squares gives enough', () => {
     expect(refusal(continuousBias, { fabricWidth: '4', needed: '400', stripWidth: '3' })).toEqual([
       'fabricWidth',
-      'No number of squares within 4 in of fabric gives 400 in of strip 3 in wide.',
+      'Even many squares from fabric 4 in wide do not give 400 in of strip 3 in wide.',
     ]);
   });
 
-  it('may come from pieces too small for the one square but large enough for as many as it takes', () => {
+  it('counts fabric too small for one square but large enough for several', () => {
     const verdicts = (own: object) => {
       const given = answer(continuousBias, own);
       const table = given.ok ? given.value.calculation.tables.at(-1) : undefined;

@@ -211,7 +211,7 @@ describe('hours and thread', () => {
         const { details, figures, tables } = answerOf(handFinish, input);
         const rows = tables[0]!.rows.map((row) => (row[2]?.kind === 'minutes' ? row[2].exact : NaN));
         expect(rows.reduce((sum, minutes) => sum + minutes, 0)).toBeCloseTo(details.minutes, 9);
-        const worth = figures.find(({ label }) => label.startsWith('Worth'))!.quantity;
+        const worth = figures.find(({ label }) => label === 'Your time is worth')!.quantity;
         expect(worth.kind === 'money' && worth.exact).toBeCloseTo((details.minutes / 60) * hourRate, 6);
         const time = figures[0]!.quantity;
         expect(time.kind === 'minutes' && time.rounded).toBe(Math.ceil(details.minutes - 1e-6));
@@ -242,7 +242,7 @@ describe('hours and thread', () => {
 });
 
 describe('what hand finish refuses and warns of', () => {
-  it('refuses a piece without room, thread without use, and a slit without a hole', () => {
+  it('refuses an outline without room, thread that is all lost, and a slit without a hole', () => {
     const hole = { diameter: inches(11) };
     const round = { shape: 'circle', diameter: inches(12) } as const;
     expect(refusalOf(handFinish, { ...plain, outline: round, hole })).toMatchObject({
@@ -280,7 +280,7 @@ describe('what hand finish refuses and warns of', () => {
     });
   });
 
-  it('says how far from the edge there is no room, and draws no line inside a sketch', () => {
+  it('says how far inside the edge there is no room, and draws no line inside a sketch', () => {
     const tiny = refusalOf(handFinish, { ...plain, outline: { shape: 'square', side: inches(1 / 2) } });
     expect(tiny.values['line']).toMatchObject({ exact: plain.seam + plain.backCover });
     const sides = [inches(20), inches(22), inches(21)];
@@ -288,12 +288,12 @@ describe('what hand finish refuses and warns of', () => {
     expect(answerOf(handFinish, { ...plain, outline: sketch }).diagram?.parts.length).toBe(1);
   });
 
-  it('has needles counted, and covers the first stitches of a ring', () => {
+  it('warns of needles and pins, and covers the first stitches of a ring', () => {
     const kinds = (input: HandFinishInput) => answerOf(handFinish, input).notes.map(({ kind }) => kind);
-    expect(kinds(plain)).toEqual(['caution']);
+    expect(kinds(plain)).toEqual(['caution', 'caution', 'tip']);
     const ring = { ...plain, hole: { diameter: inches(4) } };
-    expect(kinds(ring)).toEqual(['caution', 'tip']);
+    expect(kinds(ring)).toEqual(['caution', 'caution', 'tip', 'tip']);
     // Common practice: the last stitches cover the first by half an inch.
-    expect(answerOf(handFinish, ring).notes[1]?.values['over']).toMatchObject({ rounded: inches(1 / 2) });
+    expect(answerOf(handFinish, ring).notes[2]?.values['over']).toMatchObject({ rounded: inches(1 / 2) });
   });
 });

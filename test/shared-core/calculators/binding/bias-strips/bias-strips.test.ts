@@ -20,7 +20,7 @@ const answer = (change: Partial<BiasStripsInput> = {}) => {
 };
 
 describe('bias strips from a piece of fabric', () => {
-  it('start from half a yard of the workshop’s fabric and what the piece needs', () => {
+  it('start from half a yard of fabric of the usual width and the length of the binding', () => {
     expect(starting()).toMatchObject({
       pieceWidth: inches(42),
       pieceLength: inches(18),
@@ -31,13 +31,13 @@ describe('bias strips from a piece of fabric', () => {
   it('say whether they are enough, and by how much', () => {
     const enough = answer();
     expect(enough.details.isEnough).toBe(true);
-    expect(enough.figures[2]).toMatchObject({ label: 'More than needed' });
+    expect(enough.figures[2]).toMatchObject({ label: 'Left over' });
     const short = answer({ needed: inches(400) });
     expect(short.details.isEnough).toBe(false);
-    expect(short.figures[2]).toMatchObject({ label: 'Short of what is needed by' });
+    expect(short.figures[2]).toMatchObject({ label: 'Short by' });
   });
 
-  it('name the least fabric that does, which does', () => {
+  it('name the shortest fabric that is enough, and half an inch less is not', () => {
     const { leastFabricLength } = answer({ needed: inches(400) }).details;
     expect(answer({ needed: inches(400), pieceLength: leastFabricLength! }).details.isEnough).toBe(true);
     const shorter = inches(leastFabricLength! / inches(1) - 1 / 2);
@@ -56,16 +56,16 @@ describe('bias strips from a piece of fabric', () => {
     );
   });
 
-  it('draw one strip for each on the fabric', () => {
+  it('draw every strip on the fabric', () => {
     const { details, diagram } = answer();
     const drawn = diagram!.parts.filter((part) => part.part === 'polygon' && part.tone !== 'leftover');
     expect(drawn).toHaveLength(details.strips.length);
   });
 
-  it('are refused where none fits, and where there would be more than any piece takes', () => {
+  it('are refused when none fits, and when there would be more than any binding', () => {
     expect(biasStrips.calculate(starting({ pieceWidth: inches(3), pieceLength: inches(3) }))).toMatchObject({
       ok: false,
-      error: { code: 'fabric-too-small', field: ['fabricLength'] },
+      error: { code: 'fabric-too-small', field: ['pieceLength'] },
     });
     const vast = { pieceWidth: inches(390), pieceLength: inches(390), stripWidth: inches(1 / 2) };
     expect(biasStrips.calculate(starting(vast))).toMatchObject({

@@ -196,7 +196,7 @@ describe('the calculator', () => {
   it('gives at least what is needed, rounded down', () => {
     const { details, figures } = answer();
     expect(details.gives).toBeGreaterThanOrEqual(asked.needed);
-    const gives = figures.find(({ label }) => label === 'It gives')!.quantity;
+    const gives = figures.find(({ label }) => label === 'Strip it gives')!.quantity;
     expect(gives).toMatchObject({ kind: 'length', rounding: 'down' });
   });
 
@@ -208,7 +208,7 @@ describe('the calculator', () => {
   });
 
   it('has an 18 in square from a fat quarter and a 36 in one from a yard (common practice)', () => {
-    const rows = answer().tables.find(({ title }) => title === 'From what it can be cut')!.rows;
+    const rows = answer().tables.find(({ title }) => title === 'What to cut it from')!.rows;
     const largest = (name: string) =>
       rows.find(([fabric]) => fabric?.kind === 'words' && fabric.text === name)?.[2];
     expect(largest('a fat quarter')).toMatchObject({ rounded: inches(18) });
@@ -216,9 +216,9 @@ describe('the calculator', () => {
     expect(largest('the piece you have')).toMatchObject({ rounded: inches(18) });
   });
 
-  it('says of a piece that is too small that it is', () => {
+  it('says when a piece of fabric is too small', () => {
     const enough = (needed: number) =>
-      answer({ needed: inches(needed) }).tables.find(({ title }) => title === 'From what it can be cut')!
+      answer({ needed: inches(needed) }).tables.find(({ title }) => title === 'What to cut it from')!
         .rows[0]?.[4];
     expect(enough(300)).toEqual({ kind: 'words', text: 'too little' });
     expect(enough(80)).toEqual({ kind: 'words', text: 'enough' });
@@ -227,8 +227,8 @@ describe('the calculator', () => {
   it('sews no tube for a single row', () => {
     const work = (needed: number) =>
       JSON.stringify(answer({ needed: inches(needed) }).tables.find(({ title }) => title === 'How to do it'));
-    expect(work(2)).not.toContain('moved on by one line');
-    expect(work(100)).toContain('moved on by one line');
+    expect(work(2)).not.toContain('shifted by one line');
+    expect(work(100)).toContain('shifted by one line');
   });
 
   it('refuses fabric narrower than a row, and names the field', () => {
