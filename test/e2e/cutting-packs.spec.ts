@@ -37,7 +37,7 @@ test('a pack counted in sheets is chosen, planned, drawn, checked off and undone
   await page.getByRole('button', { name: 'Save this plan' }).click();
   await expect(title(page, 'Cut by the plan')).toBeVisible();
   const first = page.getByRole('checkbox', { name: 'Meadow mix, step 1', exact: true });
-  await expect(first).toHaveAccessibleDescription(/^Take 4 of the pack and stack them\./);
+  await expect(first).toHaveAccessibleDescription(/^Take 4 from the pack and stack them\./);
   await first.click();
   await expect(page.getByText(/^1 of/)).toBeVisible();
   expect((await pieces())[0]).toEqual(['precut-squares', 380, 10]);

@@ -2,6 +2,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import os from 'node:os';
 import path from 'node:path';
 import { expect, test } from '@playwright/test';
+import { CAUTIONS } from '#core/domain/cautions';
 import type { ProjectDetails } from '#core/domain/project';
 import { STARTING_PLANS } from '#core/domain/starting-plans';
 import { lengthFromInches } from '#core/units/length';
@@ -102,4 +103,31 @@ test('A4 is as true as letter, so is a quarter, and every sheet of a large hole 
   for (const sheet of tiled) expect(has(sheet, 1, HAIR) && has(sheet, TWENTY_FIVE_MM, HAIR)).toBe(true);
   await program.close();
   await rm(folder, { recursive: true, force: true });
+});
+
+test('the words at the bottom of a template fit beside its test squares, the caution too', async () => {
+  const program = await launchProgram();
+  const { page } = program;
+  const small = await addRing(program, 6);
+  const large = await addRing(program, 16);
+  const addresses = ['letter', 'a4'].flatMap((paper) =>
+    [small, large].flatMap((id) =>
+      ['whole', 'quarter'].map((part) => `#/sheets/center-template/${id}?paper=${paper}&part=${part}`),
+    ),
+  );
+  for (const address of addresses) {
+    await page.evaluate((hash) => {
+      window.location.hash = hash;
+    }, address);
+    const sheet = page.getByRole('region', { name: /^Sheet/ }).first();
+    const caution = sheet.getByText(CAUTIONS.rotaryBlade);
+    await expect(caution).toBeVisible();
+    const isCut = await caution.evaluate((line) => {
+      const foot = line.parentElement!;
+      return foot.scrollHeight > foot.clientHeight || foot.scrollWidth > foot.clientWidth;
+    });
+    expect(isCut, address).toBe(false);
+    if (address.includes('quarter')) await expect(sheet).toContainText('Unfold, then cut one layer.');
+  }
+  await program.close();
 });

@@ -83,7 +83,7 @@ export function jobOfSetup(setup: CuttingSetup, stash: PlanStash, locks: Locks =
       shortSide: Math.min(table.keepShort, table.keepLong),
       longSide: Math.max(table.keepShort, table.keepLong),
     },
-    objectives: table.wishes,
+    wishes: table.wishes,
   };
 }
 

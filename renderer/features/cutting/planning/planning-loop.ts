@@ -61,7 +61,8 @@ export function planningLoop({ now, later, send }: PlanningThread): (order: Plan
           number: order.search,
           plans: planCutting(order.job, seededRandom(SEED)),
           spent: 0,
-          allowed: order.milliseconds,
+          // At least one slice runs; a slice extends the time until there is a first plan.
+          allowed: Math.max(1, order.milliseconds),
         };
         searchOn();
         break;

@@ -1,8 +1,7 @@
-import type { CutTree } from '#core/cutting/tree/cut-plan';
 import { lengthCut } from '#core/cutting/tree/cut-steps';
 import type { CuttingJob, JobPlan } from '#core/cutting/tree/cutting-job';
 import { type KeptWithTicks, standingTicks, stepsOfPiece } from '#core/cutting/tree/kept-plan';
-import type { KeptPlan } from '#core/domain/cutting-plan';
+import type { CutTree, KeptPlan } from '#core/domain/cutting-plan';
 import type { CuttingLine, CuttingSetup } from '#core/domain/cutting-setup';
 import { type FabricPieceId, fabricPieceIdSchema } from '#core/domain/ids';
 

@@ -62,12 +62,12 @@ describe('a saved plan', () => {
     const display = { system: 'inch', inchStep: 8 } as const;
     const words = stepsOfPiece(plan.pieces[0]!, []).map((step) => stepWords(step, display));
     expect(words.map((lines) => lines.map((line) => line.words))).toEqual([
-      ['Cut ½ in off, so that the end is straight.', 'Cut a strip of 3½ in.', 'Cut it into 12 of 3½ in: A.'],
+      ['Cut ½ in off to straighten the end.', 'Cut a strip of 3½ in.', 'Cut it into 12 of 3½ in: A.'],
       [
         'Cut a strip of 3½ in.',
         'Cut it into 4 of 3½ in: A.',
         'Cut it into 4 of 5 in: B.',
-        'Keep what is over, 8 × 3½ in.',
+        'Keep what is left, 8 × 3½ in.',
       ],
     ]);
   });

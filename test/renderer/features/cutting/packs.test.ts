@@ -78,9 +78,9 @@ describe('a pack counted in sheets', () => {
     expect(pieceSizeWords(piece!, display)).toBe('6 of 42 × 2½ in');
     const words = stepsOfPiece(plan.pieces[0]!, []).map((step) => stepWords(step, display));
     expect(words.map((lines) => lines.map((line) => line.words))).toEqual([
-      ['Take 4 of the pack and stack them.', 'Cut each into 7 of 6 in: A.'],
-      ['Take one of the pack.', 'Cut it into 7 of 6 in: A.'],
-      ['Take one of the pack.', 'Cut it into 4 of 6 in: A.', '18 in is over and not kept.'],
+      ['Take 4 from the pack and stack them.', 'Cut each into 7 of 6 in: A.'],
+      ['Take one from the pack.', 'Cut it into 7 of 6 in: A.'],
+      ['Take one from the pack.', 'Cut it into 4 of 6 in: A.', 'Throw out the 18 in left over.'],
     ]);
   });
 

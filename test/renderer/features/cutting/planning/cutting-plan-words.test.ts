@@ -10,7 +10,7 @@ import { fabric, INCH, job, patch, piece, plansAfter } from '#test/helpers/cutti
 
 const display = { system: 'inch', inchStep: 8 } as const;
 const plan = (gap: number): JobPlan => ({
-  ...plansAfter(job([fabric([piece('p', 20, 30)])], [patch('a', 4, 5, 8)]), 100).leastFabric,
+  ...plansAfter(job([fabric([piece('p', 20, 30)])], [patch('a', [4, 5], 8)]), 100).leastFabric,
   gap,
 });
 

@@ -22,9 +22,9 @@ function thread() {
 
 const hard = job(
   [fabric([piece('p', 42, 200)])],
-  Array.from({ length: 9 }, (_, at) => patch(`p${String(at)}`, 3 + at / 2, 7 - at / 2, 5 + at)),
+  Array.from({ length: 9 }, (_, at) => patch(`p${String(at)}`, [3 + at / 2, 7 - at / 2], 5 + at)),
 );
-const easy = job([fabric([piece('p', 20, 30)])], [patch('a', 4, 5, 8)]);
+const easy = job([fabric([piece('p', 20, 30)])], [patch('a', [4, 5], 8)]);
 
 describe('the planning thread', () => {
   it('reports every plan that gets better, and that it stops when the time is up', () => {
