@@ -14,7 +14,7 @@ const shape = z.enum(['square', 'rectangle', 'circle', 'ellipse', 'hexagon', 'oc
  * A project in the form: sizes may still be missing, and what was entered for one shape is kept while the maker tries another.
  * `across` is the side of a square, the diameter of a round, or the distance across the flats.
  */
-export const projectDraft = z.object({
+const projectDraftSchema = z.object({
   name: z.string(),
   purpose: projectPurposeSchema,
   forWhom: z.string(),
@@ -31,7 +31,7 @@ export const projectDraft = z.object({
   notes: z.string(),
   stagePlanId: stagePlanIdSchema.nullable(),
 });
-export type ProjectDraft = z.infer<typeof projectDraft>;
+export type ProjectDraft = z.infer<typeof projectDraftSchema>;
 
 export const EMPTY_DRAFT: ProjectDraft = {
   name: '',
@@ -52,7 +52,7 @@ export const EMPTY_DRAFT: ProjectDraft = {
 };
 
 export function isProjectDraft(stored: unknown): stored is ProjectDraft {
-  return projectDraft.safeParse(stored).success;
+  return projectDraftSchema.safeParse(stored).success;
 }
 
 /** The draft of a saved project. */

@@ -19,7 +19,7 @@ import type { FabricSize } from '#core/units/parse-fabric-size';
 
 const width = lengthField({ title: 'Width' });
 
-const fabricDraft = z.object({
+const fabricDraftSchema = z.object({
   name: z.string(),
   print: z.string(),
   colorWords: z.string(),
@@ -34,7 +34,7 @@ const fabricDraft = z.object({
 });
 
 /** A purchase in the form. Without a size or number nothing is booked. */
-const pieceDraft = z.object({
+const pieceDraftSchema = z.object({
   kind: pieceKindSchema,
   kindId: stashKindIdSchema.nullable(),
   /** The size of one item for packs; things that are only counted have none. */
@@ -45,13 +45,13 @@ const pieceDraft = z.object({
   place: z.string(),
   note: z.string(),
 });
-export type PieceDraft = z.infer<typeof pieceDraft>;
+export type PieceDraft = z.infer<typeof pieceDraftSchema>;
 
-const newFabricDraft = z.object({ fabric: fabricDraft, piece: pieceDraft });
-export type NewFabricDraft = z.infer<typeof newFabricDraft>;
+const newFabricDraftSchema = z.object({ fabric: fabricDraftSchema, piece: pieceDraftSchema });
+export type NewFabricDraft = z.infer<typeof newFabricDraftSchema>;
 
 export function isNewFabricDraft(stored: unknown): stored is NewFabricDraft {
-  return newFabricDraft.safeParse(stored).success;
+  return newFabricDraftSchema.safeParse(stored).success;
 }
 
 /** A fabric of the workshop's usual width, bought on `on`. */

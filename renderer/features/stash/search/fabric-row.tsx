@@ -24,7 +24,7 @@ interface FabricAtProps {
 }
 
 /** The fabric at a position of the result. The fabrics around it are fetched with it. */
-export function useFabricAt({ query, group, index }: FabricAtProps): FabricGlance | undefined {
+function useFabricAt({ query, group, index }: FabricAtProps): FabricGlance | undefined {
   const offset = index - (index % LINES_AT_ONCE);
   const input = { ...listInput(query, group), offset, limit: LINES_AT_ONCE };
   const lines = useRead('fabric:list', input, { keepsPrevious: true });
