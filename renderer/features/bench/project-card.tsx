@@ -13,7 +13,6 @@ import { ProjectDrawing } from '#renderer/ui/drawings/project-drawing';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import { ProjectAction } from './project-action';
 import type { BenchProject } from './bench-groups';
-import layout from '#renderer/ui/page/layout.module.css';
 import styles from './bench.module.css';
 
 interface ProjectProps {
@@ -91,7 +90,7 @@ function Lines({ item, schedule, on }: Omit<ProjectProps, 'workshopSettings'>) {
     ...(dates === undefined ? [] : scheduleLines(dates, stages, { locale, on })),
   ];
   return lines.map((line) => (
-    <p key={line.text} className={classes(styles['line'], line.isAlert && layout['alert'])}>
+    <p key={line.text} className={classes(styles['line'], line.isAlert && styles['alert'])}>
       {line.text}
     </p>
   ));

@@ -36,7 +36,11 @@ export function LineUpRow({ glance }: { readonly glance: ProjectGlance }) {
         <ProjectDrawing project={project} swatches={swatches} size={52} isSilent />
       </span>
       <div className={styles['words']}>
-        <Link to={`/projects/${project.id}`} className={styles['name']}>
+        <Link
+          to={`/projects/${project.id}`}
+          title={project.name}
+          className={classes(layout['name'], styles['name'])}
+        >
           {project.name}
         </Link>
         <StatusLines lines={stageLines(status, on, locale)} />

@@ -17,6 +17,9 @@ interface NeedleProps {
   readonly onMove: (stop: number) => void;
 }
 
+/** The needle of a project at the quilter is raised, in radians. */
+const RAISED_TURN = -0.75;
+
 interface Drag {
   readonly pointerId: number;
   /** From the pointer to the middle of the needle. */
@@ -36,6 +39,7 @@ export function Needle(props: NeedleProps) {
   const { label, valueWords, stops, stop, measure, isBusy, onAim, onMove } = props;
   const [drag, setDrag] = useState<Drag | null>(null);
   const element = useRef<HTMLDivElement>(null);
+  const isRaised = drag === null && stops[stop]?.state === 'out';
   const lineX = (event: PointerEvent) =>
     event.clientX - (element.current?.parentElement?.getBoundingClientRect().left ?? 0);
   const letGo = () => {
@@ -90,8 +94,8 @@ export function Needle(props: NeedleProps) {
       onPointerCancel={letGo}
       onKeyDown={press}
     >
-      <svg width={48} height={20} viewBox="-24 -10 48 20" aria-hidden>
-        <NeedleDrawing at={{ x: 0, y: 0, turn: 0 }} thread={4} />
+      <svg width={48} height={40} viewBox="-24 -20 48 40" aria-hidden>
+        <NeedleDrawing at={{ x: 0, y: 0, turn: isRaised ? RAISED_TURN : 0 }} thread={4} />
       </svg>
     </div>
   );

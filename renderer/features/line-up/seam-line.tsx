@@ -1,9 +1,10 @@
 import { useState } from 'react';
 import { classes } from '#renderer/ui/base/classes';
 import { useWidth } from '#renderer/ui/base/use-width';
+import { HaloText } from '#renderer/ui/drawings/halo-text';
 import { StageStitches } from '#renderer/ui/drawings/progress-stitches';
 import { Needle } from './needle';
-import { FINISH_WIDTH, lineMeasure, type Stop } from './stage-line';
+import { FINISH_WIDTH, gapDatePosition, lineMeasure, type Stop } from './stage-line';
 import { stopName } from './stop-words';
 import styles from './line-up.module.css';
 
@@ -29,6 +30,7 @@ export function SeamLine({ label, valueWords, stops, stop, awayWords, isBusy, on
   const [aimedAt, setAimedAt] = useState<number | null>(null);
   const stages = stops.filter((one) => one !== null);
   const measure = lineMeasure(width, stages.length);
+  const dateAt = gapDatePosition(measure, stop);
   return (
     <div ref={frame} className={styles['seam']}>
       <div className={styles['line']}>
@@ -39,9 +41,12 @@ export function SeamLine({ label, valueWords, stops, stop, awayWords, isBusy, on
               run={partOfLine(index, measure.stageWidth)}
               state={stage.state}
               thread={THREAD}
-              awayWords={awayWords}
+              awayWords={null}
             />
           ))}
+          {awayWords !== null && dateAt !== null && (
+            <HaloText at={{ x: dateAt, y: LINE_HEIGHT / 2 }} text={awayWords} />
+          )}
           <circle
             cx={stages.length * measure.stageWidth + GAP / 2}
             cy={LINE_HEIGHT / 2}

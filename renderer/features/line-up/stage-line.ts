@@ -36,14 +36,20 @@ export interface LineMeasure {
 
 /** Room for the word "Finished" after the last stage, in CSS pixels. */
 export const FINISH_WIDTH = 68;
-/** From the start of a part to the middle of a needle that has not entered it yet, in CSS pixels. */
+/** Half the needle's length, in CSS pixels. */
 const NEEDLE_HALF = 20;
+/** Half the width of a raised needle, which waits at the gap of a stage at the quilter. */
+const RAISED_HALF = 15;
+/** The room of the knot at the end of a gap, in CSS pixels. */
+const KNOT = 8;
+/** A gap with the needle and a date needs this many CSS pixels. */
+const GAP_WITH_DATE = 82;
 
 export function lineMeasure(width: number, stageCount: number): LineMeasure {
   return { stageWidth: Math.max(0, width - FINISH_WIDTH) / Math.max(1, stageCount), stageCount };
 }
 
-/** Where the middle of the needle is at a stop: halfway through a stage in progress, else at the start of its part. */
+/** Where the middle of the needle is at a stop: halfway along a stage in progress, else at the start of its part. */
 export function needlePosition(
   { stageWidth, stageCount }: LineMeasure,
   stops: readonly Stop[],
@@ -51,12 +57,19 @@ export function needlePosition(
 ): number {
   const stage = stops[stop] ?? null;
   if (stage === null) return stageCount * stageWidth + FINISH_WIDTH / 2;
-  const inPart = stage.state === 'in-hand' ? stageWidth / 2 : Math.min(NEEDLE_HALF, stageWidth / 2);
-  return stop * stageWidth + inPart;
+  if (stage.state === 'in-hand') return (stop + 0.5) * stageWidth;
+  const start = stage.state === 'out' ? RAISED_HALF : NEEDLE_HALF;
+  return stop * stageWidth + Math.min(start, stageWidth / 2);
 }
 
 /** The stop whose part of the line is under the pointer. */
 export function stopAt({ stageWidth, stageCount }: LineMeasure, x: number): number {
   if (stageWidth === 0) return 0;
   return Math.min(stageCount, Math.max(0, Math.floor(x / stageWidth)));
+}
+
+/** Where the date in the gap of a stage at the quilter is centered, after the needle; null if the gap is too short for it. */
+export function gapDatePosition({ stageWidth }: LineMeasure, stop: number): number | null {
+  if (stageWidth < GAP_WITH_DATE) return null;
+  return stop * stageWidth + (2 * RAISED_HALF + stageWidth - KNOT) / 2;
 }

@@ -1,4 +1,4 @@
-import type { CutTree } from '#core/cutting/tree/cut-plan';
+import type { CutTree } from '#core/domain/cutting-plan';
 import { laidParts } from '#core/cutting/tree/cut-tree';
 import type { Leftover } from '#core/cutting/tree/cutting-job';
 

@@ -1,5 +1,5 @@
 import { memo, useId, useMemo } from 'react';
-import type { CutTree } from '#core/cutting/tree/cut-plan';
+import type { CutTree } from '#core/domain/cutting-plan';
 import type { CutStep } from '#core/cutting/tree/cut-steps';
 import type { Leftover, OrderedCut } from '#core/cutting/tree/cutting-job';
 import { leftoversOf } from '#core/cutting/tree/piece-plan';

@@ -1,5 +1,6 @@
 import { type KeyboardEvent, type MouseEvent, useMemo, useState } from 'react';
-import type { CutTree, PlacedPatch } from '#core/cutting/tree/cut-plan';
+import type { CutTree } from '#core/domain/cutting-plan';
+import type { PlacedPatch } from '#core/cutting/tree/cut-plan';
 import { type CutStep, cutSteps } from '#core/cutting/tree/cut-steps';
 import { placedPatches } from '#core/cutting/tree/cut-tree';
 import type { OrderedCut } from '#core/cutting/tree/cutting-job';

@@ -1,5 +1,5 @@
 import { alikeRuns } from '#core/cutting/tree/alike-runs';
-import type { PieceTree, SheetsTree } from '#core/cutting/tree/cut-plan';
+import type { PieceTree, SheetsTree } from '#core/domain/cutting-plan';
 import { cutSteps } from '#core/cutting/tree/cut-steps';
 import type { PiecePlan } from '#core/cutting/tree/cutting-job';
 import { CutLayout, type CutLayoutProps } from './cut-layout';

@@ -3,6 +3,7 @@ import type { StageState } from '#core/domain/stage';
 import {
   currentStop,
   FINISH_WIDTH,
+  gapDatePosition,
   lineMeasure,
   needlePosition,
   stageInTheWay,
@@ -74,5 +75,12 @@ describe('the needle on its line', () => {
 
   it('has a place on a line without width', () => {
     expect(stopAt(lineMeasure(0, 3), 10)).toBe(0);
+  });
+});
+
+describe('the date in the gap of a stage at the quilter', () => {
+  it('is between the needle and the end of the gap, and is left out of a short gap', () => {
+    expect(gapDatePosition(lineMeasure(400 + FINISH_WIDTH, 4), 1)).toBe(161);
+    expect(gapDatePosition(lineMeasure(240 + FINISH_WIDTH, 4), 1)).toBeNull();
   });
 });
