@@ -6,8 +6,8 @@ export default defineConfig({
   fullyParallel: true,
   workers: 2,
   forbidOnly: process.env['CI'] !== undefined,
-  // A second try for what a busy machine held up; test/run.mjs says aloud which test needed it.
-  retries: 1,
+  // A test that wavers is mended, not repeated.
+  retries: 0,
   timeout: 120_000,
   expect: { timeout: 15_000 },
   reporter: [['list']],

@@ -5,13 +5,15 @@ import { aliases } from './vite.alias.js';
 // Set to 20, every property is tried twenty times as often as it asks for, and each test may take as much longer.
 const propertyTimes = process.env['PROPERTY_TIMES'];
 
-// Two projects, so that only the renderer's tests pay for a document.
+// Two projects, so that only tests that draw pay for a document: in test/renderer those are the .tsx files.
 export default defineConfig({
   plugins: [react()],
   resolve: { alias: aliases },
   test: {
     // Generous for a busy machine: a test that hangs fails all the same.
     testTimeout: 60_000 * Number(propertyTimes ?? 1),
+    // All cores. By its own count vitest would use one of two.
+    maxWorkers: '100%',
     coverage: { reportsDirectory: '.cache/coverage' },
     projects: [
       {
@@ -22,7 +24,6 @@ export default defineConfig({
           // What one file loads the next uses again: loading took longer than testing.
           isolate: false,
           include: ['test/**/*.test.ts'],
-          exclude: ['test/renderer/**'],
           setupFiles: propertyTimes === undefined ? [] : ['test/helpers/more-runs.ts'],
         },
       },
@@ -31,7 +32,7 @@ export default defineConfig({
         test: {
           name: 'renderer',
           environment: 'jsdom',
-          include: ['test/renderer/**/*.test.{ts,tsx}'],
+          include: ['test/renderer/**/*.test.tsx'],
           setupFiles: ['test/helpers/renderer-setup.ts'],
         },
       },

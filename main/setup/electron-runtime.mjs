@@ -45,7 +45,7 @@ async function fetchOfficialRuntime() {
       cwd: root,
       timeoutMs: officialLimitMs,
     });
-    if (code !== 0) process.stdout.write('not reachable ');
+    if (code !== 0) console.log('  Electron’s releases cannot be reached from here.');
     return lastLines(output, 3);
   });
 }

@@ -20,7 +20,8 @@ export class SetupProblem extends Error {
 export const secondsSince = (start) => `${((performance.now() - start) / 1000).toFixed(1)} s`;
 
 /**
- * Does one piece of work on one line of output: its title, a dot for every two seconds it takes, its time.
+ * Does one piece of work and says on a line of its own how long it took. Work that takes a while is announced, too.
+ * Every line is whole, so that pieces of work may run side by side.
  *
  * @template T
  * @param {string} title
@@ -29,17 +30,16 @@ export const secondsSince = (start) => `${((performance.now() - start) / 1000).t
  */
 export async function step(title, work) {
   const start = performance.now();
-  process.stdout.write(`  ${title} `);
-  const dots = setInterval(() => process.stdout.write('.'), quietMs);
+  const announce = setTimeout(() => console.log(`  ${title} ...`), quietMs);
   try {
     const result = await work();
-    process.stdout.write(` ${secondsSince(start)}\n`);
+    console.log(`  ${title}: ${secondsSince(start)}`);
     return result;
   } catch (error) {
-    process.stdout.write(` failed after ${secondsSince(start)}\n`);
+    console.log(`  ${title}: FAILED after ${secondsSince(start)}`);
     throw error;
   } finally {
-    clearInterval(dots);
+    clearTimeout(announce);
   }
 }
 

@@ -50,7 +50,7 @@ function undoKey(event: KeyboardEvent): 'undo' | 'redo' | null {
 function undoOrRedo(item: 'undo' | 'redo', commands: WindowCommands): void {
   // The platform has no other call for the undo of a text field.
   if (isTextField(document.activeElement)) {
-    // eslint-disable-next-line @typescript-eslint/no-deprecated
+    // oxlint-disable-next-line typescript/no-deprecated
     document.execCommand(item);
   } else commands[item]();
 }
