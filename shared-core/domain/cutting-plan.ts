@@ -11,17 +11,33 @@ interface Sized {
   readonly height: number;
 }
 
-/** How a piece is cut, as the planner returns it: a patch (by the index of its line), a rest, or parts side by side. */
-export type KeptTree =
+/** `across`: the cut runs across the fabric and the parts follow one another along it; `along`: the parts are side by side. */
+export type CutDirection = 'across' | 'along';
+
+/** What happens to fabric that is not part of a patch: kept, thrown out, or trimmed off as selvage or to straighten the end. */
+export type RestUse = 'leftover' | 'scrap' | 'margin';
+
+/**
+ * How a rectangle of fabric is cut: a patch of exactly this size, a rest, or parts that fill it without a gap, in order from
+ * the near edge (across) or the left edge (along). A part never splits again in the direction of its parent. Patches are
+ * numbered by their index in the list they come from.
+ */
+export type CutTree =
   | (Sized & { readonly kind: 'patch'; readonly patch: number; readonly turned: boolean })
-  | (Sized & { readonly kind: 'rest'; readonly use: 'leftover' | 'scrap' | 'margin' })
+  | (Sized & { readonly kind: 'rest'; readonly use: RestUse })
   | (Sized & {
       readonly kind: 'split';
-      readonly direction: 'across' | 'along';
-      readonly parts: readonly KeptTree[];
+      readonly direction: CutDirection;
+      readonly parts: readonly CutTree[];
     });
 
-export const keptTree: z.ZodType<KeptTree> = z.lazy(() =>
+/** The sheets taken from a pack, in order, all of one size and each cut by itself. */
+export type SheetsTree = Sized & { readonly kind: 'sheets'; readonly parts: readonly CutTree[] };
+
+/** How one piece is cut: a single piece of fabric, or the sheets taken from a pack. */
+export type PieceTree = CutTree | SheetsTree;
+
+const cutTreeSchema: z.ZodType<CutTree> = z.lazy(() =>
   z.discriminatedUnion('kind', [
     z.object({ kind: z.literal('patch'), ...size, patch: z.int().min(0).max(499), turned: z.boolean() }),
     z.object({ kind: z.literal('rest'), ...size, use: z.enum(['leftover', 'scrap', 'margin']) }),
@@ -29,16 +45,15 @@ export const keptTree: z.ZodType<KeptTree> = z.lazy(() =>
       kind: z.literal('split'),
       ...size,
       direction: z.enum(['across', 'along']),
-      parts: z.array(keptTree).min(1).max(5_000).readonly(),
+      parts: z.array(cutTreeSchema).min(1).max(5_000).readonly(),
     }),
   ]),
 );
 
-/** The sheets taken from a pack, in order, each cut by itself. */
-const keptSheets = z.object({
+const sheetsTreeSchema = z.object({
   kind: z.literal('sheets'),
   ...size,
-  parts: z.array(keptTree).min(1).max(5_000).readonly(),
+  parts: z.array(cutTreeSchema).min(1).max(5_000).readonly(),
 });
 
 /** How one piece is cut: a piece of the stash, or (null) one to be bought. `fabric` is the planner's name for its fabric. */
@@ -46,7 +61,7 @@ export const keptPieceSchema = z
   .object({
     pieceId: fabricPieceIdSchema.nullable(),
     fabric: z.string().min(1).max(200),
-    tree: z.union([keptTree, keptSheets]),
+    tree: z.union([cutTreeSchema, sheetsTreeSchema]),
   })
   .readonly();
 export type KeptPiece = z.infer<typeof keptPieceSchema>;

@@ -20,8 +20,8 @@ export function planDates(load: WorkshopLoad): Schedule {
   const startAt = Float64Array.from(chains.minutes, (_, block) => planned.get(block)?.from ?? 0);
   const latest = spansOf(latestRuns(chains, calendar, schedule, startAt));
   const timing: Timing = { chains, calendar, planned, latest };
-  const projects = load.projects.map((project, index) =>
-    projectDatesOf(timing, schedule, load, project, index),
+  const projects = load.projects.map((_, index) =>
+    projectDatesOf(timing, load, index, schedule.finishDay[index]!),
   );
   return {
     projects,
@@ -31,15 +31,10 @@ export function planDates(load: WorkshopLoad): Schedule {
   };
 }
 
-function projectDatesOf(
-  timing: Timing,
-  { finishDay }: RunsInOrder,
-  load: WorkshopLoad,
-  project: ProjectLoad,
-  index: number,
-): ProjectDates {
+function projectDatesOf(timing: Timing, load: WorkshopLoad, index: number, finish: number): ProjectDates {
   const { chains, calendar } = timing;
-  const [finish, due] = [finishDay[index]!, chains.dueDay[index]!];
+  const project = load.projects[index]!;
+  const due = chains.dueDay[index]!;
   const steps = stepDatesOf(timing, project, index, due === NEVER_DUE ? null : Math.max(due, finish));
   // Of stages side by side any may have to start first.
   const latestStart = steps.flatMap(({ latestStartOn }) => latestStartOn ?? []).toSorted()[0] ?? null;

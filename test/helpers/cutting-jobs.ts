@@ -21,23 +21,35 @@ export const BOLT_MARGINS: FabricMargins = {
 
 /** A piece of fabric, sizes in inches. */
 export function piece(id: string, width: number, length: number, changes: Partial<JobPiece> = {}): JobPiece {
-  const size = { width: width * INCH, length: length * INCH };
   return {
-    ...{ id, ...size, margins: NO_MARGINS, sheetLength: undefined, printRuns: 'along', lockedParts: [] },
+    id,
+    width: width * INCH,
+    length: length * INCH,
+    margins: NO_MARGINS,
+    sheetLength: undefined,
+    printRuns: 'along',
+    lockedParts: [],
     ...changes,
   };
 }
 
-/** Patches of the fabric `plain` by default, sizes in inches. */
+/** Patches of the fabric `plain` unless `changes` says otherwise, sizes in inches. */
 export function patch(
   id: string,
-  width: number,
-  length: number,
+  [width, length]: readonly [number, number],
   copies: number,
   changes: Partial<JobPatch> = {},
 ): JobPatch {
-  const size = { width: width * INCH, length: length * INCH };
-  return { id, fabric: 'plain', ...size, copies, mayTurn: true, isBiasSquare: false, ...changes };
+  return {
+    id,
+    fabric: 'plain',
+    width: width * INCH,
+    length: length * INCH,
+    copies,
+    mayTurn: true,
+    isBiasSquare: false,
+    ...changes,
+  };
 }
 
 export function fabric(pieces: readonly JobPiece[], changes: Partial<JobFabric> = {}): JobFabric {
@@ -61,7 +73,7 @@ export function job(
   };
 }
 
-/** The plans after this many steps of all searches together. */
+/** The plans after this many steps of all searches together, and after the first plans at the earliest. */
 export function plansAfter(asked: CuttingJob, steps: number, seed = 1): JobAnswer {
   const search = planCutting(asked, seededRandom(seed));
   let done = 0;
@@ -73,7 +85,7 @@ export function plansAfter(asked: CuttingJob, steps: number, seed = 1): JobAnswe
   }
 }
 
-/** How many copies of each patch a plan places, by the id of the patch. */
+/** The copies of each patch that a plan places, by the patch's id. */
 export function placedCopies(asked: CuttingJob, plan: JobPlan): Map<string, number> {
   const counts = new Map(asked.patches.map(({ id }) => [id, 0]));
   for (const place of plan.pieces.flatMap(({ placed }) => placed)) {
@@ -90,11 +102,11 @@ const anyPiece = fc.record({
   length: halfInches(60),
   hasMargins: fc.boolean(),
   printRuns: fc.constantFrom('along', 'across'),
-  /** For a pack, how many sheets it has; `length` is then that of one sheet. */
+  /** The number of sheets of a pack; `length` is then the length of one sheet. */
   sheets: fc.option(fc.integer({ min: 1, max: 6 }), { freq: 3, nil: undefined }),
 } as const);
 
-/** A job with one or two fabrics of some pieces each, with or without fabric to buy; patches may be too large. */
+/** A job with one or two fabrics, each with some pieces and with or without fabric to buy. Patches may be too large. */
 export const anyJob: fc.Arbitrary<CuttingJob> = fc
   .record({
     fabrics: fc.array(
@@ -132,7 +144,7 @@ export const anyJob: fc.Arbitrary<CuttingJob> = fc
         ),
       })),
       patches.map(({ fabric: f, width, length, ...rest }, p) =>
-        patch(`patch ${p}`, width, length, rest.copies, {
+        patch(`patch ${p}`, [width, length], rest.copies, {
           fabric: `fabric ${f % fabrics.length}`,
           mayTurn: rest.mayTurn,
         }),

@@ -1,10 +1,9 @@
 import fc from 'fast-check';
 import type { CuttingRule, PatchType, StripProblem } from '#core/cutting/tree/cut-plan';
-import type { CuttingAnswer } from '#core/cutting/cutting-search';
-import { createCuttingSearch } from '#core/cutting/cutting-search';
+import { type CuttingAnswer, createCuttingSearch } from './cutting-search';
 import { seededRandom } from '#core/cutting/search/seeded-random';
 
-/** A strip problem whose patches all fit the strip as they are. */
+/** A strip problem in which every patch fits the strip unturned. */
 export function stripProblem(most: {
   types: number;
   copies: number;
@@ -26,7 +25,7 @@ export function stripProblem(most: {
   );
 }
 
-/** The answer after this many steps of the search, however long they take. */
+/** The answer after this many steps of the search, and after the first layout at the earliest. */
 export function answerAfter(
   problem: StripProblem,
   rule: CuttingRule,
@@ -34,18 +33,17 @@ export function answerAfter(
   seed = 1,
 ): CuttingAnswer {
   const search = createCuttingSearch(problem, { rule, random: seededRandom(seed) });
-  if (!search.ok) throw new Error('A patch of the problem is wider than the strip.');
   let done = 0;
-  search.value.step(() => done++, steps);
-  let answer = search.value.answer();
+  search.step(() => done++, steps);
+  let answer = search.answer();
   while (answer === undefined) {
-    search.value.step(() => 0, 0);
-    answer = search.value.answer();
+    search.step(() => 0, 0);
+    answer = search.answer();
   }
   return answer;
 }
 
-/** A few patches of seeded sizes on a narrow strip, few enough to try every layout. */
+/** Patches of seeded sizes on a narrow strip, few enough that every layout can be tried. */
 export function smallProblem(seed: number, patchCount: number, mayTurn: boolean): StripProblem {
   const random = seededRandom(seed);
   const between = (low: number, high: number) => low + Math.floor(random() * (high - low + 1));

@@ -29,26 +29,26 @@ interface TypeSizes {
   readonly height: Int32Array;
 }
 
-/** What the beam searches on one set of patches share: made once, reused for every width and target. */
+/** What all beam searches on one set of patches share. It is made once and reused for every beam width and height. */
 export interface BeamContext extends MoveRules {
   /** Area of one patch by type. */
   readonly areas: readonly number[];
   readonly store: OpenRectangles;
   readonly heap: CandidateHeap;
   readonly history: MoveHistory;
-  /** A random number per type, so that a layout's remaining patches hash by adding. */
+  /** A random number for each type; their sum is the hash of a layout's patches. */
   readonly typeHash: Int32Array;
-  /** Sizes of each type unturned and turned; larger than any fabric when that is not allowed. */
+  /** Sizes of each type unturned and turned; larger than any fabric where the type may not be laid that way. */
   readonly straight: TypeSizes;
   readonly turned: TypeSizes;
-  /** Filled in again for every move, so that the inner loop makes no objects. */
+  /** Overwritten for every move, so that the inner loop creates no objects. */
   readonly laid: LaidMove;
   readonly place: MovePlace;
   readonly candidate: Candidate;
   levels: readonly [BeamLevel, BeamLevel];
 }
 
-/** Makes the context; `random` returns numbers in [0, 1) and only spreads hashes. */
+/** Makes the context. `random` returns numbers in [0, 1) and is used only to spread the hashes. */
 export function beamContext(rules: MoveRules, areas: readonly number[], random: () => number): BeamContext {
   const { kinds } = rules;
   return {

@@ -3,7 +3,7 @@ import type { PatchKinds } from './patch-kinds';
 
 /**
  * One move of the beam search as a whole number, so that thousands of them fit into typed arrays: which kind of patch, in
- * which shape of block, and whether the first cut beside the block runs across the fabric.
+ * which shape of block, and whether the first cut next to the block runs across the fabric.
  */
 export type MoveCode = number;
 
@@ -33,8 +33,8 @@ export function isAcrossFirst(move: MoveCode): boolean {
 }
 
 /**
- * The cuts that lead to a rectangle, as one byte: how many stages there were and which way the last one ran. Cutting on in
- * the same direction costs no further stage.
+ * The cuts that lead to a rectangle, as one byte: the number of stages and the direction of the last one. Cutting
+ * again in the same direction does not add a stage.
  */
 type CutLevel = number;
 
@@ -55,13 +55,13 @@ function levelAfter(level: CutLevel, direction: Direction): CutLevel {
   return cutLevel(stagesOf(level) + (isSameDirection ? 0 : 1), direction);
 }
 
-/** Level of an uncut fabric: its first stage is cut across. */
+/** Level of uncut fabric: its first stage is cut across. */
 export const ROOT_LEVEL: CutLevel = cutLevel(1, ACROSS);
 
-/** Level of a rectangle that no stage can reach: it is trimmed off. */
+/** Level of a rectangle that cannot be cut within the stages: it is trimmed off. */
 export const TRIMMED: CutLevel = 255;
 
-/** A rectangle that a move leaves over; empty when a side is 0. */
+/** A rectangle that is left after a move; empty when a side is 0. */
 export interface MoveRest {
   width: number;
   height: number;
@@ -106,8 +106,8 @@ export interface MoveRules {
 }
 
 /**
- * Works a move out into `laid` and returns whether the limits allow it. A rest that the stages cannot reach gets the level
- * `TRIMMED`. The kind must fit the place.
+ * Computes the result of a move, writes it to `laid`, and returns whether the limits allow the move. A rest that cannot be
+ * cut within the stages gets the level `TRIMMED`. The kind must fit the place.
  */
 export function layMove(laid: LaidMove, rules: MoveRules, move: MoveCode, place: MovePlace): boolean {
   const { limits } = rules;
@@ -132,7 +132,7 @@ export function layMove(laid: LaidMove, rules: MoveRules, move: MoveCode, place:
   return limits.maxStages === 0 || staysInStages(laid, move, place.level, limits.maxStages);
 }
 
-/** The size of the block and its number of patches; false for a row or a column of one. */
+/** Writes the size of the block and its number of patches; false for a row or a column with a single patch. */
 function layBlock(laid: LaidMove, kinds: PatchKinds, move: MoveCode, place: MovePlace): boolean {
   const kind = kindOfMove(move);
   const shape = shapeOfMove(move);

@@ -1,4 +1,4 @@
-import type { CutTree } from '../tree/cut-plan';
+import type { CutTree } from '#core/domain/cutting-plan';
 import type { PatchKinds } from './patch-kinds';
 import {
   COLUMN,
@@ -20,7 +20,7 @@ interface Size {
   readonly height: number;
 }
 
-/** A rectangle while moves are replayed: real size, the size patches can use, and how its content is cut. */
+/** A rectangle while moves are replayed: its real size, the size that patches can use, and how its content is cut. */
 interface OpenCell extends Size {
   readonly usableWidth: number;
   readonly usableHeight: number;
@@ -30,7 +30,7 @@ interface OpenCell extends Size {
 
 /**
  * Replays the moves of a beam search and returns one cut tree for each root. Fabric that no patch can use is trimmed after
- * the block beside it, so it never adds a stage.
+ * the block next to it, so it never adds a stage.
  */
 export function treesOfMoves(
   rules: MoveRules,
@@ -57,7 +57,7 @@ export function treesOfMoves(
     const block = blockTree(kinds, move, laid.copies);
     const fillsWidth = laid.width === cell.usableWidth;
     const isAcross = isAcrossFirst(move) || fillsWidth;
-    // A block as wide as the cell leaves only the rest behind it, which the search calls inner.
+    // A block as wide as the cell leaves only the rest beyond it, which the search calls inner.
     const isSwapped = fillsWidth && !isAcrossFirst(move);
     const [outer, inner] = isSwapped ? [laid.inner, laid.outer] : [laid.outer, laid.inner];
     const [outerSize, innerSize] = restsBeside(cell, laid, isAcross);
@@ -86,7 +86,7 @@ function restsBeside(cell: Size, block: Size, isAcross: boolean): readonly [Size
       ];
 }
 
-/** A cell of this real size; `searched` is the size and level it had in the search. */
+/** A cell of this real size. `searched` has its size and level in the search. */
 function openCell(kinds: PatchKinds, { width, height }: Size, searched: Readonly<MoveRest>): OpenCell {
   return {
     width,
@@ -106,7 +106,7 @@ function cellTree(cell: OpenCell): CutTree {
   return cell.content === undefined ? restTree(cell.width, cell.height) : cell.content();
 }
 
-/** Takes cells off the stack down to the first that a remaining patch fits, as the search did. */
+/** Removes cells from the stack until a remaining patch fits one, as the search does, and returns that cell. */
 function popFitting(kinds: PatchKinds, remaining: readonly number[], open: OpenCell[]): OpenCell {
   for (;;) {
     const cell = open.pop();

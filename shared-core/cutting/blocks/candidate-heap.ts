@@ -1,5 +1,5 @@
 /**
- * The best `capacity` moves from one level of the beam: a heap with the worst on top, so that one comparison rejects most
+ * The best `capacity` moves from one level of the beam, as a heap with the worst on top, so that one comparison rejects most
  * candidates. A table of hashes keeps the better of two candidates that lead to the same partial layout.
  */
 export interface CandidateHeap {
@@ -59,7 +59,7 @@ export function clearHeap(heap: CandidateHeap, capacity: number): void {
   heap.stamp++;
 }
 
-/** A move from one partial layout to the next. A smaller guide is better; `hash` is that of the layout it leads to. */
+/** A move from one partial layout to the next. A smaller guide is better; `hash` belongs to the layout that results. */
 export interface Candidate {
   guide: number;
   waste: number;
@@ -68,7 +68,7 @@ export interface Candidate {
   hash: number;
 }
 
-/** Keeps a candidate unless it is a duplicate or worse than all of a full heap. */
+/** Keeps a candidate unless it is a duplicate, or the heap is full and all its candidates are better. */
 export function offerCandidate(heap: CandidateHeap, candidate: Candidate): void {
   const { guide } = candidate;
   const guides = heap.guide;

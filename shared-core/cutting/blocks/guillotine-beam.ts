@@ -16,31 +16,32 @@ import { clearHeap, offerCandidate, orderedCandidates } from './candidate-heap';
 import { mixHash, NONE, type OpenRectangle, pushRectangle, stackEdge, stackHash } from './open-rectangles';
 
 export interface BeamOrder {
-  /** Copies to lay of each type. */
+  /** Copies to place of each type. */
   readonly copies: readonly number[];
   /** Rectangles to fill; the last one first. */
   readonly roots: readonly { readonly width: number; readonly height: number }[];
   readonly beamWidth: number;
-  /** What an edge of an open rectangle costs against waste, in mean patch sides. */
+  /** How much an edge of an open rectangle costs compared with waste, in mean patch sides. */
   readonly edgeWeight: number;
-  /** True if every patch has to find its place (hopeless layouts are dropped early), false to fill as much as possible. */
+  /** True if every patch must be placed, so that hopeless layouts are dropped early; false to fill as much as possible. */
   readonly mustPlaceAll: boolean;
 }
 
-/** More candidates than the beam is wide are kept, since some turn out to be hopeless. */
+/** More candidates are kept than the beam is wide, because some turn out to be hopeless. */
 const SPARE_CANDIDATES = 1.5;
 
 export interface BeamOutcome {
   readonly isComplete: boolean;
-  /** Area of the patches laid in the fullest layout met. */
+  /** Area of the patches in the fullest layout found. */
   readonly area: number;
-  /** Its last move in the history, NONE if none was possible. */
+  /** Its last move in the history; NONE if no move was possible. */
   readonly last: number;
 }
 
 /**
  * One beam search: partial layouts grow a block at a time in the topmost open rectangle. Keeps the best `beamWidth` layouts
- * of each level, judged by waste and open edge per area laid. A layout ends when it wastes more than the roots can spare.
+ * of each level, judged by waste and open edge per area placed. A layout is dropped when it wastes more than the roots can
+ * spare.
  * Yields between layouts so that the caller can stop it.
  */
 export function* searchBeam(context: BeamContext, order: BeamOrder): Generator<undefined, BeamOutcome> {
@@ -108,7 +109,7 @@ function settleTop(context: BeamContext, level: BeamLevel, node: number): boolea
   return top !== NONE;
 }
 
-/** Whether a patch that the layout still lacks fits the open rectangle. */
+/** Whether one of the remaining patches fits the open rectangle. */
 function hasFitting(context: BeamContext, level: BeamLevel, node: number, open: number): boolean {
   const { kinds, areas, store } = context;
   const width = store.width[open]!;
@@ -121,7 +122,9 @@ function hasFitting(context: BeamContext, level: BeamLevel, node: number, open: 
   return false;
 }
 
-/** Offers every block that fits the topmost rectangle, one patch, a full row or a full column, with both first cuts. */
+/**
+ * Offers every block that fits the topmost rectangle: one patch, a full row or a full column, each with both first cuts.
+ */
 function expandNode(context: BeamContext, node: number, slack: number, edgePrice: number): void {
   const { kinds, store, heap, laid, place, candidate, typeHash } = context;
   const level = context.levels[0];
@@ -161,14 +164,14 @@ function expandNode(context: BeamContext, node: number, slack: number, edgePrice
   }
 }
 
-/** What a layout has open and wasted. */
+/** Open edge and waste of a layout. */
 interface RestSums {
   waste: number;
   edge: number;
   hash: number;
 }
 
-/** Adds what a rest leaves open, and as waste what no patch can use of it. */
+/** Adds the usable part of a rest as open edge and the other part as waste. */
 function addRest(sums: RestSums, kinds: PatchKinds, rest: MoveRest): void {
   if (rest.width === 0 || rest.height === 0) return;
   sums.waste += rest.width * rest.height;
@@ -179,7 +182,7 @@ function addRest(sums: RestSums, kinds: PatchKinds, rest: MoveRest): void {
   sums.hash = mixHash(sums.hash, open);
 }
 
-/** Whether a patch fits what is usable of a rest. */
+/** Whether a patch fits the usable part of a rest. */
 function isUsable(kinds: PatchKinds, { width, height, level }: MoveRest): boolean {
   if (width === 0 || height === 0 || level === TRIMMED) return false;
   return kinds.leastHeight[kinds.usableWidth[width]!]! <= kinds.usableHeight[height]!;
@@ -250,7 +253,7 @@ function usablePart(kinds: PatchKinds, { width, height, level }: MoveRest): Open
   return { width: kinds.usableWidth[width]!, height: kinds.usableHeight[height]!, level };
 }
 
-/** Whether every type that is left fits at least one open rectangle by itself. */
+/** Whether every remaining type fits at least one open rectangle by itself. */
 function allCanFit(context: BeamContext, level: BeamLevel, offset: number, top: number): boolean {
   const types = context.areas.length;
   for (let type = 0; type < types; type++) {

@@ -5,14 +5,14 @@ import { searchBeam } from './guillotine-beam';
 import { patchKinds } from './patch-kinds';
 import { treesOfMoves } from './beam-tree';
 
-/** Found by trial on published problems: a light, a very light and a heavy weight of open edges, in turn. */
+/** Weights of open edges used in turn, found by trial on published problems: light, very light, heavy. */
 const EDGE_WEIGHTS = [0.15, 0.08, 0.3] as const;
 const LAST_BEAM_WIDTH = 60_000;
 
 export interface GuillotineTask {
   readonly patches: readonly PatchType[];
   readonly stripWidth: number;
-  /** Height of the layout there is. */
+  /** Height of the layout to improve on. */
   readonly first: number;
   /** No layout is lower. */
   readonly bound: number;
@@ -22,8 +22,8 @@ export interface GuillotineTask {
 }
 
 /**
- * Looks for lower and lower guillotine layouts until the bound is met: for every beam width, doubling, it halves the range
- * between bound and best height, asking the beam to fill exactly the height in the middle.
+ * Looks for lower guillotine layouts until one meets the bound. It doubles the beam width from turn to turn, and within a
+ * turn halves the range between the bound and the best height by asking the beam to fill exactly the height in the middle.
  */
 export function* improveGuillotine(task: GuillotineTask, news: SearchNews): Generator<unknown, void> {
   const { patches, stripWidth, first, bound, limits } = task;

@@ -1,6 +1,6 @@
 /**
- * Rectangles to be filled, as stacks that share their lower parts: an entry never changes, so the thousands of partial
- * layouts of a search can point into one store. Fields are parallel arrays; `NONE` is the bottom of a stack.
+ * Rectangles still to fill, as stacks that share their lower parts. An entry never changes, so thousands of partial layouts
+ * can point into one store. Fields are parallel arrays; `NONE` is the bottom of a stack.
  */
 export interface OpenRectangles {
   width: Int32Array;
@@ -11,7 +11,7 @@ export interface OpenRectangles {
   level: Uint8Array;
   /** Hash of the whole stack from here down. */
   hash: Int32Array;
-  /** Sum of widths and heights of the whole stack from here down: how much edge is still open. */
+  /** Sum of the widths and heights of the whole stack from here down, which measures the open edge. */
   edge: Float64Array;
   used: number;
 }
@@ -60,7 +60,7 @@ export function stackEdge(store: OpenRectangles, top: number): number {
   return top === NONE ? 0 : store.edge[top]!;
 }
 
-/** Hash of a stack after a rectangle is put on it; the constants are odd numbers without a pattern. */
+/** Hash of a stack after a rectangle is added; the constants are odd numbers without a pattern. */
 export function mixHash(hash: number, { width, height, level }: OpenRectangle): number {
   let mixed = Math.imul(hash ^ Math.imul(width, 0x9e3779b1), 0x85ebca6b);
   mixed ^= mixed >>> 13;

@@ -1,7 +1,9 @@
 import type { PatchType } from '../tree/cut-plan';
 import { usableLengths } from './usable-lengths';
 
-/** Every way to lay a patch (type and turning), largest area first, in parallel arrays for the planner's inner loops. */
+/**
+ * Every way to lay a patch (its type, turned or not), largest area first, in parallel arrays for the planner's inner loops.
+ */
 export interface PatchKinds {
   readonly count: number;
   readonly width: Int32Array;
@@ -9,19 +11,19 @@ export interface PatchKinds {
   readonly type: Int32Array;
   readonly turned: Uint8Array;
   readonly area: Float64Array;
-  /** For every width the least height of a kind that is no wider; more than any fabric where none is. */
+  /** For every width, the least height of a kind that is at most that wide; higher than any fabric where there is none. */
   readonly leastHeight: Int32Array;
   readonly usableWidth: Int32Array;
   readonly usableHeight: Int32Array;
-  /** Mean of the shorter sides, weighed by copies. */
+  /** Mean of the shorter sides, weighted by copies. */
   readonly meanSide: number;
 }
 
 const TOO_HIGH = 2 ** 30;
 
 /**
- * The kinds that fit a fabric of the given width and height; types that fit in neither turning have none. Where stages are
- * counted a rest out of reach may not be trimmed early (the trim would be a stage): `trimsEarly` false keeps it.
+ * The kinds that fit a fabric of the given width and height. `trimsEarly` counts fabric that no row of patches can use as
+ * waste at once; it must be false where stages are limited, because the trim would be a stage of its own.
  */
 export function patchKinds(
   patches: readonly PatchType[],

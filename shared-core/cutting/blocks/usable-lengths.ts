@@ -5,9 +5,9 @@ export interface CountedLength {
 }
 
 /**
- * For every x from 0 to `limit` the longest sum of the given lengths that is at most x, so that a rest which no row of
- * patches can reach counts as waste at once. Up to the copies; a sum that would need two groupings of one length may be
- * credited though it is out of reach (never the other way).
+ * For every x from 0 to `limit`, the longest sum of the given lengths that is at most x, so that fabric which no row of
+ * patches can use counts as waste at once. The copies are respected only approximately: a sum may be allowed that needs too
+ * many copies, but no possible sum is left out.
  */
 export function usableLengths(lengths: readonly CountedLength[], limit: number): Int32Array {
   const reached = new Uint8Array(limit + 1);

@@ -1,19 +1,20 @@
-import type { CutTree, CuttingRule, PatchType, PlacedPatch } from '../tree/cut-plan';
+import type { CutTree } from '#core/domain/cutting-plan';
+import type { CuttingRule, PatchType, PlacedPatch } from '../tree/cut-plan';
 
-/** What a layout must keep to. */
+/** The rules that a layout is checked against. */
 export interface CutCheck {
   readonly width: number;
   readonly height: number;
   readonly patches: readonly PatchType[];
   readonly rule: CuttingRule;
-  /** False where the piece may hold some of the patches only. */
+  /** False where the piece may hold only some of the patches. */
   readonly needsAllCopies: boolean;
-  /** Longest cut that ruler and mat allow, by direction; a patch's own edge may be longer. */
+  /** The longest cuts that ruler and mat allow, by direction. A cut along the edge of a patch may be longer. */
   readonly longestAcross?: number;
   readonly longestAlong?: number;
 }
 
-/** One way in which a layout is wrong; `patch` is a type's index, places are as in the layout. */
+/** One fault of a layout. `patch` is the index of a type. */
 export type CutFault =
   | { readonly code: 'outside' | 'wrong-size' | 'turned-against-print'; readonly place: PlacedPatch }
   | { readonly code: 'overlap'; readonly first: PlacedPatch; readonly second: PlacedPatch }
@@ -35,8 +36,8 @@ interface Box {
 }
 
 /**
- * Checks a layout from its cut tree alone, by other means than the planners': the patches are read off the tree, compared
- * with each other in pairs, and cut apart again without the tree. No fault means the layout can be cut as told.
+ * Checks a layout from its cut tree alone and shares no code with the planners: it reads the patches off the tree, compares
+ * them in pairs, and cuts them apart again without the tree. A layout without faults can be cut as the tree describes.
  */
 export function checkCutPlan(tree: CutTree, check: CutCheck): CutFault[] {
   const cells: { readonly box: Box; readonly leaf: CutTree }[] = [];
@@ -54,7 +55,7 @@ export function checkCutPlan(tree: CutTree, check: CutCheck): CutFault[] {
   return [...faults, ...longCuts(tree, check)];
 }
 
-/** Walks the tree with the box each part must fill; false if a size is wrong or parts do not add up. */
+/** Walks the tree with the box that each part must fill; false if a size is wrong or the parts do not add up. */
 function readTree(tree: CutTree, box: Box, cells: { box: Box; leaf: CutTree }[]): boolean {
   if (tree.width !== box.right - box.left || tree.height !== box.far - box.near) return false;
   if (tree.kind !== 'split') {
@@ -122,7 +123,7 @@ function copyFaults(places: readonly PlacedPatch[], { patches, needsAllCopies }:
   });
 }
 
-/** Groups of boxes between which an uncut line runs, in one direction. */
+/** Groups of boxes, in one direction, that a straight line through the layout separates. */
 function groupsBetweenCuts(boxes: readonly Box[], from: 'left' | 'near', to: 'right' | 'far'): Box[][] {
   const groups: Box[][] = [];
   let reach = -Infinity;
@@ -134,7 +135,7 @@ function groupsBetweenCuts(boxes: readonly Box[], from: 'left' | 'near', to: 'ri
   return groups;
 }
 
-/** Whether cuts from edge to edge free every place of a layout, whoever made it. */
+/** Whether cuts from edge to edge can separate all places of a layout. */
 export function areCuttable(
   places: readonly {
     readonly x: number;
@@ -146,7 +147,9 @@ export function areCuttable(
   return canBeCutApart(places.map(boxOf));
 }
 
-/** Whether cuts from edge to edge free every box; a free line never hurts, so all are taken at once. */
+/**
+ * Whether cuts from edge to edge can separate all boxes. A possible cut never rules out another, so all are made at once.
+ */
 function canBeCutApart(boxes: readonly Box[]): boolean {
   if (boxes.length <= 1) return true;
   const across = groupsBetweenCuts(boxes, 'near', 'far');
@@ -155,7 +158,7 @@ function canBeCutApart(boxes: readonly Box[]): boolean {
   return along.length > 1 && along.every(canBeCutApart);
 }
 
-/** Whether strips across the fabric, cross cuts and a trim free every box. */
+/** Whether strips across the fabric, cross cuts and a trim separate all boxes. */
 function isTwoStage(boxes: readonly Box[]): boolean {
   return groupsBetweenCuts(boxes, 'near', 'far').every((strip) =>
     groupsBetweenCuts(strip, 'left', 'right').every((cell) => cell.length === 1),

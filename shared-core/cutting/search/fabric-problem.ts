@@ -1,8 +1,8 @@
-import type { CutTree, CuttingRule, PatchType } from '../tree/cut-plan';
-import type { CutLimits } from '../tree/cut-plan';
+import type { CutTree } from '#core/domain/cutting-plan';
+import type { CutLimits, CuttingRule, PatchType } from '../tree/cut-plan';
 import type { PieceSpace } from '../tree/piece-space';
 
-/** One space (one sheet where there are several) and the tree found for it, patches by their index in the fabric's list. */
+/** A space, or one sheet of a pack, and the tree found for it. Patches are numbered by their index in the problem. */
 export interface FilledSpace {
   readonly space: PieceSpace;
   readonly tree: CutTree;

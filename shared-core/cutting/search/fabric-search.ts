@@ -1,4 +1,4 @@
-import type { CutTree } from '../tree/cut-plan';
+import type { CutTree } from '#core/domain/cutting-plan';
 import type { FabricProblem, FilledSpace } from './fabric-problem';
 import type { SheetContext } from './fill-sheets';
 import type { PieceSpace } from '../tree/piece-space';
@@ -10,7 +10,7 @@ import { shortestRun } from './shortest-run';
 
 /** What a fabric's search reports while it runs. */
 export interface FabricNews {
-  /** A way to cut, with the copies it leaves over by type; the receiver judges whether it is better. */
+  /** A way to cut, with the copies of each type that it does not place. It is not always better than the one before. */
   plan(filled: readonly FilledSpace[], left: readonly number[]): void;
   /** A proven least height for cutting all patches from fabric to buy. */
   bound(height: number): void;
@@ -22,9 +22,9 @@ const WIDEST_BEAM = 256;
 const SINGLES_PER_PASS = 6;
 
 /**
- * Looks for good ways to cut one fabric's patches from its pieces, pass after pass, each wider than the last: all from one
- * piece; piece after piece, small ones first, large ones first or in an order of chance, the last one cut as short as
- * possible; and all pieces at once, where that saves buying. Yields between small steps.
+ * Looks for good ways to cut one fabric's patches from its pieces, in passes of growing effort. A pass tries to cut everything
+ * from one piece; then piece after piece (small ones first, large ones first, or in random order), with the last piece cut
+ * as short as possible; and then from all pieces at once where that avoids buying. Yields between small steps.
  */
 export function* searchFabric(problem: FabricProblem, news: FabricNews): Generator<unknown, void> {
   const copies = problem.patches.map((patch) => patch.copies);
@@ -51,7 +51,7 @@ export function* searchFabric(problem: FabricProblem, news: FabricNews): Generat
   }
 }
 
-/** Searches that take everything from one piece: large enough pieces of the stash, else fabric to buy. */
+/** Searches that cut everything from one piece: from each large enough piece of the stash, or else from fabric to buy. */
 function singleRuns(problem: FabricProblem, copies: readonly number[]): ShortestRun[] {
   const area = areaOf(problem, copies);
   const holdsAll = (space: PieceSpace) =>
@@ -67,7 +67,7 @@ function singlesOfPass(singles: readonly ShortestRun[], pass: number): ShortestR
   return [...singles.slice(start), ...singles.slice(0, start)].slice(0, SINGLES_PER_PASS);
 }
 
-/** Small pieces first, then large ones first, then orders of chance. */
+/** Small pieces first in the first pass, large ones first in the second, then random orders. */
 function orderOfPass({ spaces, random }: FabricProblem, pass: number): PieceSpace[] {
   const area = (space: PieceSpace) => space.width * space.height;
   if (pass === 0) return [...spaces].sort((a, b) => area(a) - area(b));
@@ -86,7 +86,7 @@ interface Pass {
   readonly budget: number;
 }
 
-/** Fills piece after piece in the order of the pass, and all of them together where something is left over. */
+/** Fills piece after piece in the order of the pass, and all of them together if patches remain. */
 function* planInOrder(problem: FabricProblem, pass: Pass, news: FabricNews): Generator<unknown, void> {
   const { context, order, copies, beamWidth, budget } = pass;
   const filled: FilledSpace[] = [];
@@ -125,7 +125,7 @@ function* planInOrder(problem: FabricProblem, pass: Pass, news: FabricNews): Gen
     );
 }
 
-/** The next sheet of a pack is cut like the last one while there are patches for that. */
+/** Cuts the next sheet of a pack like the last one; undefined if not enough patches remain. */
 function sameAgain(
   tree: CutTree | undefined,
   left: readonly number[],
@@ -136,7 +136,7 @@ function sameAgain(
   return after.every((count) => count >= 0) ? { tree, left: after } : undefined;
 }
 
-/** Cuts all that is left from one space, as short as the budget allows; undefined if it does not hold it. */
+/** Cuts all remaining patches from one space, as short as the budget allows; undefined if they do not fit. */
 function* cutShort(
   problem: FabricProblem,
   space: PieceSpace,

@@ -1,4 +1,5 @@
-import type { CutTree, PatchType } from '../tree/cut-plan';
+import type { CutTree } from '#core/domain/cutting-plan';
+import type { PatchType } from '../tree/cut-plan';
 import type { BeamContext } from '../blocks/beam-context';
 import type { FabricProblem, FilledSpace } from './fabric-problem';
 import type { PieceSpace } from '../tree/piece-space';
@@ -12,7 +13,7 @@ import { patchesOnGrid, searchGrid } from './search-grid';
 import { neededSize } from '../tree/settle-tree';
 import { treesOfMoves } from '../blocks/beam-tree';
 
-/** The beam search for sheets of given sizes, on one grid for all pieces of a fabric. */
+/** A beam search for sheets of given sizes, on one grid for all pieces of a fabric. */
 export interface SheetContext {
   readonly patches: readonly PatchType[];
   readonly grid: SearchGrid;
@@ -56,7 +57,7 @@ export function* fillSheet(
   return { tree: tree!, left: copies.map((count, type) => count - used[type]!) };
 }
 
-/** Places everything on the spaces together, the largest to be filled last; undefined if the search finds no way. */
+/** Places all patches on the spaces together and fills the largest space last; undefined if the search finds no way. */
 export function* fitSheets(
   context: SheetContext,
   spaces: readonly PieceSpace[],
@@ -76,7 +77,7 @@ export function* fitSheets(
   return filled.every(({ space, tree }) => fitsInside(context, tree, space)) ? filled : undefined;
 }
 
-/** A patch as wide as a fabric is cut down on a coarse grid: what was found may need a step more than there is. */
+/** Whether a tree fits in true units: a coarse grid makes a patch as wide as the fabric a little smaller than it is. */
 function fitsInside({ patches }: SheetContext, tree: CutTree, space: PieceSpace): boolean {
   const needed = neededSize(tree, patches);
   return needed.width <= space.width && needed.height <= space.height;

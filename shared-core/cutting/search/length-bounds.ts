@@ -1,8 +1,8 @@
 import type { PatchType, StripProblem } from '../tree/cut-plan';
 
 /**
- * A length that no layout of any kind can go below, in whole units rounded up; 0 without patches. The best of three
- * arguments: the longest patch; total area over width; and area with widths bent by dual feasible functions, which count
+ * A length that no layout of any kind can go below, rounded up to whole units; 0 without patches. It is the best of three
+ * bounds: the longest patch; total area over width; and area with widths changed by dual feasible functions, which count
  * patches wider than half the fabric in full (Fekete and Schepers 2001).
  */
 export function lengthBound({ stripWidth, patches }: StripProblem): number {
@@ -11,7 +11,10 @@ export function lengthBound({ stripWidth, patches }: StripProblem): number {
   return bends.reduce((bound, bend) => Math.max(bound, bentBound(patches, stripWidth, bend)), longest);
 }
 
-/** A dual feasible function times `scale`: widths whose sum is at most the strip bend to a sum of at most `scale`. */
+/**
+ * A dual feasible function times `scale`: widths that together fit the strip are changed to widths of at most `scale`
+ * together.
+ */
 interface Bending {
   readonly scale: number;
   readonly of: (width: number) => number;

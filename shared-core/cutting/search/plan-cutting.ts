@@ -10,38 +10,44 @@ import type {
 } from '../tree/cutting-job';
 import type { FilledSpace } from './fabric-problem';
 import { countPatches, restTree } from '../tree/cut-tree';
-import { searchFabric } from './fabric-search';
+import { type FabricNews, searchFabric } from './fabric-search';
 import { isBetter, totalsOf } from '../tree/job-totals';
 import { fitsSpace, patchTypes, pieceSpace, spaceToBuy, whyImpossible } from '../tree/piece-space';
-import { planPack, planPiece } from '../tree/piece-plan';
+import { type FabricContext, planPack, planPiece } from '../tree/piece-plan';
 import { seededRandom } from './seeded-random';
 import { renumberPatches } from './strip-run';
 
-/** The two answers side by side. */
+/** Two plans for the same job, for the maker to choose from. */
 export interface JobAnswer {
   readonly leastFabric: JobPlan;
   readonly simplestCuts: JobPlan;
 }
 
-/** A job's search in slices; dropping it ends it. */
+/** A search for the plan of a job, which runs in slices of time. */
 export interface JobSearch {
-  /** Undefined before there is a first plan under both rules. */
+  /** Undefined until every fabric has a plan under both rules. */
   answer(): JobAnswer | undefined;
   isFinished(): boolean;
   /** Runs until `now()` reaches `until` or the search is finished; true if a plan got better. */
   step(now: () => number, until: number): boolean;
 }
 
-/** One fabric under one rule: its best plan so far and the search that goes on. */
+/** The search for one fabric under one rule. */
 interface FabricTask {
   readonly fabric: JobFabric;
   readonly rule: CuttingRule;
   readonly impossible: readonly UnplacedPatch[];
   readonly work: Generator<unknown, void>;
+  readonly found: FoundForFabric;
+  isFinished: boolean;
+}
+
+/** What the search for one fabric has found so far. */
+interface FoundForFabric {
   best: FabricPlan | undefined;
+  /** No layout of all patches on fabric to buy is shorter. */
   leastLength: number;
   hasNews: boolean;
-  isFinished: boolean;
 }
 
 interface FabricPlan {
@@ -52,9 +58,9 @@ interface FabricPlan {
 const STEPS_A_TURN = 64;
 
 /**
- * Plans a whole job, every fabric by itself, with simple cuts and with least fabric. Patches that fit no fabric are named and
- * left out; patches in locked parts count as placed; the rest is planned. All searches take turns, so every fabric has a
- * plan soon. `random` gives numbers in [0, 1) and is asked at the start only.
+ * Plans a whole job: every fabric by itself, once with simple cuts and once with least fabric. Patches that fit no fabric are
+ * listed as not placed, and patches in locked parts count as placed. The searches take turns so that every fabric has a plan
+ * soon. `random` returns numbers in [0, 1) and is called only at the start.
  */
 export function planCutting(job: CuttingJob, random: () => number): JobSearch {
   const tasks = job.fabrics.flatMap((fabric) => {
@@ -66,83 +72,84 @@ export function planCutting(job: CuttingJob, random: () => number): JobSearch {
   const taskInTurn = (): FabricTask | undefined => {
     if (turn !== undefined && turn.left-- > 0 && !turn.task.isFinished) return turn.task;
     const open = tasks.filter((task) => !task.isFinished);
-    const task = open.find(({ best }) => best === undefined) ?? open[next++ % Math.max(1, open.length)];
+    const task =
+      open.find(({ found }) => found.best === undefined) ?? open[next++ % Math.max(1, open.length)];
     turn = task && { task, left: STEPS_A_TURN - 1 };
     return task;
   };
   return {
     answer: () =>
-      tasks.every((task) => task.best !== undefined || task.isFinished)
+      tasks.every((task) => task.found.best !== undefined || task.isFinished)
         ? { leastFabric: joinPlans(job, tasks, 'guillotine'), simplestCuts: joinPlans(job, tasks, '2-stage') }
         : undefined,
     isFinished: () => tasks.every((task) => task.isFinished),
     step(now, until) {
-      for (const task of tasks) task.hasNews = false;
+      for (const { found } of tasks) found.hasNews = false;
       for (let task = taskInTurn(); task !== undefined; task = taskInTurn()) {
         task.isFinished = task.work.next().done === true;
         if (now() >= until) break;
       }
-      return tasks.some(({ hasNews }) => hasNews);
+      return tasks.some(({ found }) => found.hasNews);
     },
   };
 }
 
 function fabricTask(job: CuttingJob, fabric: JobFabric, rule: CuttingRule, seed: number): FabricTask {
-  const all = withoutLocked(patchTypes(job.patches, fabric), fabric);
+  const patches = withoutLocked(patchTypes(job.patches, fabric), fabric);
   const spaces = fabric.pieces
     .map(pieceSpace)
     .filter(({ width, height, times }) => width > 0 && height > 0 && times > 0);
   const toBuy = fabric.toBuy === undefined ? undefined : spaceToBuy(fabric.toBuy);
   const everywhere = toBuy === undefined ? spaces : [...spaces, toBuy];
-  const own = Array.from(all.keys()).filter(
-    (index) => all[index]!.copies > 0 && everywhere.some((space) => fitsSpace(all[index]!, space)),
+  const own = Array.from(patches.keys()).filter(
+    (index) => patches[index]!.copies > 0 && everywhere.some((space) => fitsSpace(patches[index]!, space)),
   );
-  const patches = own.map((index) => all[index]!);
+  const wanted = own.map((index) => patches[index]!);
   const longestAlong = Math.min(job.table.rulerLength, job.table.matLength);
   const problem = {
-    patches,
-    spaces: spaces.filter((space) => patches.some((patch) => fitsSpace(patch, space))),
+    patches: wanted,
+    spaces: spaces.filter((space) => wanted.some((patch) => fitsSpace(patch, space))),
     toBuy,
     rule,
     limits: { maxStages: 0, longestAcross: Infinity, longestAlong },
     random: seededRandom(seed),
   };
-  const consider = (filled: readonly FilledSpace[], left: readonly number[]): void => {
-    const candidate = {
-      pieces: [
-        ...planFilled(
-          job,
-          fabric,
-          all,
-          filled.map(({ space, tree }) => ({ space, tree: renumberPatches(tree, own) })),
-        ),
-        ...lockedOnly(job, fabric, all, filled),
-      ],
-      unplaced: left.flatMap((copies, type) => usedUp(job.patches[own[type]!]!.id, copies)),
-    };
-    if (task.best !== undefined && !isBetter(planTotals(candidate), planTotals(task.best), job.objectives))
-      return;
-    task.best = candidate;
-    task.hasNews = true;
-  };
-  const bound = (height: number): void => {
-    task.leastLength = Math.max(task.leastLength, height);
-  };
+  const found: FoundForFabric = { best: undefined, leastLength: 0, hasNews: false };
+  const news = newsOf({ job, fabric, patches }, own, found);
   const task: FabricTask = {
     fabric,
     rule,
-    impossible: all.flatMap((type, index) => whyImpossible(job.patches[index]!, type, everywhere) ?? []),
-    work: searchFabric(problem, { plan: consider, bound }),
-    best: undefined,
-    leastLength: 0,
-    hasNews: false,
+    impossible: patches.flatMap((type, index) => whyImpossible(job.patches[index]!, type, everywhere) ?? []),
+    work: searchFabric(problem, news),
+    found,
     isFinished: false,
   };
-  if (patches.length === 0) consider([], []);
+  if (wanted.length === 0) news.plan([], []);
   return task;
 }
 
-/** Patch types less what the locked parts of the fabric's pieces already hold. */
+/** Keeps the best plan and the best bound that a search reports; `own` has the index of each of its patches in the job. */
+function newsOf(context: FabricContext, own: readonly number[], found: FoundForFabric): FabricNews {
+  const { job } = context;
+  return {
+    plan(filled, left) {
+      const inJob = filled.map(({ space, tree }) => ({ space, tree: renumberPatches(tree, own) }));
+      const candidate = {
+        pieces: [...planFilled(context, inJob), ...lockedOnly(context, filled)],
+        unplaced: left.flatMap((copies, type) => usedUp(job.patches[own[type]!]!.id, copies)),
+      };
+      const { best } = found;
+      if (best !== undefined && !isBetter(planTotals(candidate), planTotals(best), job.wishes)) return;
+      found.best = candidate;
+      found.hasNews = true;
+    },
+    bound(height) {
+      found.leastLength = Math.max(found.leastLength, height);
+    },
+  };
+}
+
+/** The patch types without the copies that are already in locked parts. */
 function withoutLocked(types: readonly PatchType[], fabric: JobFabric): PatchType[] {
   const locked = fabric.pieces
     .flatMap((piece) => piece.lockedParts)
@@ -154,20 +161,13 @@ function withoutLocked(types: readonly PatchType[], fabric: JobFabric): PatchTyp
 }
 
 /** A plan for each space that was filled; sheets of one pack are planned together. */
-function planFilled(
-  job: CuttingJob,
-  fabric: JobFabric,
-  types: readonly PatchType[],
-  filled: readonly FilledSpace[],
-): PiecePlan[] {
+function planFilled(context: FabricContext, filled: readonly FilledSpace[]): PiecePlan[] {
   const packs = [...new Set(filled.map(({ space }) => space.source))].filter(isPack);
   return [
-    ...filled
-      .filter(({ space }) => !isPack(space.source))
-      .map(({ space, tree }) => planPiece(job, fabric, types, space, tree)),
+    ...filled.filter(({ space }) => !isPack(space.source)).map((one) => planPiece(context, one)),
     ...packs.map((pack) => {
       const sheets = filled.filter(({ space }) => space.source === pack);
-      return planPack(job, fabric, types, sheets, pack);
+      return planPack(context, pack, sheets);
     }),
   ];
 }
@@ -176,19 +176,14 @@ function isPack(piece: JobPiece | undefined): piece is JobPiece {
   return piece?.sheetLength !== undefined;
 }
 
-/** Plans of pieces that have locked parts and get nothing new: they stay part of the job. */
-function lockedOnly(
-  job: CuttingJob,
-  fabric: JobFabric,
-  types: readonly PatchType[],
-  filled: readonly FilledSpace[],
-): PiecePlan[] {
-  return fabric.pieces
+/** Plans for pieces with locked parts in which nothing new is placed: they stay part of the job. */
+function lockedOnly(context: FabricContext, filled: readonly FilledSpace[]): PiecePlan[] {
+  return context.fabric.pieces
     .filter((piece) => piece.lockedParts.length > 0 && !filled.some(({ space }) => space.source === piece))
     .map((piece) =>
       isPack(piece)
-        ? planPack(job, fabric, types, [], piece)
-        : planPiece(job, fabric, types, pieceSpace(piece), restTree(0, 0)),
+        ? planPack(context, piece, [])
+        : planPiece(context, { space: pieceSpace(piece), tree: restTree(0, 0) }),
     );
 }
 
@@ -203,7 +198,9 @@ function planTotals({ pieces, unplaced }: FabricPlan): JobPlan['totals'] {
   );
 }
 
-/** The plans of all fabrics as one; simple cuts may serve as the plan with least fabric where they are the better one. */
+/**
+ * Joins the plans of all fabrics. Where simple cuts use the fabric better, they also serve as the plan with least fabric.
+ */
 function joinPlans(job: CuttingJob, tasks: readonly FabricTask[], rule: CuttingRule): JobPlan {
   const chosen = job.fabrics.flatMap((fabric) => {
     const [first, ...others] = tasks.filter(
@@ -212,8 +209,8 @@ function joinPlans(job: CuttingJob, tasks: readonly FabricTask[], rule: CuttingR
     if (first === undefined) return [];
     return [others.reduce((best, task) => (isBetterTask(job, task, best) ? task : best), first)];
   });
-  const pieces = chosen.flatMap((task) => task.best?.pieces ?? []);
-  const unplaced = chosen.flatMap((task) => [...task.impossible, ...(task.best?.unplaced ?? [])]);
+  const pieces = chosen.flatMap(({ found }) => found.best?.pieces ?? []);
+  const unplaced = chosen.flatMap((task) => [...task.impossible, ...(task.found.best?.unplaced ?? [])]);
   const totals = planTotals({ pieces, unplaced });
   const leastArea = pieces.reduce((sum, piece) => sum + piece.areas.patches, 0);
   return {
@@ -228,17 +225,18 @@ function joinPlans(job: CuttingJob, tasks: readonly FabricTask[], rule: CuttingR
 }
 
 function isBetterTask(job: CuttingJob, task: FabricTask, than: FabricTask): boolean {
-  if (task.best === undefined) return false;
-  return than.best === undefined || isBetter(planTotals(task.best), planTotals(than.best), job.objectives);
+  const [best, other] = [task.found.best, than.found.best];
+  if (best === undefined) return false;
+  return other === undefined || isBetter(planTotals(best), planTotals(other), job.wishes);
 }
 
 function purchasesOf(
-  { fabric, best }: FabricTask,
+  { fabric, found }: FabricTask,
   tasks: readonly FabricTask[],
   rule: CuttingRule,
 ): Purchase[] {
-  const pieces = best?.pieces ?? [];
-  const bound = tasks.find((task) => task.fabric === fabric && task.rule === rule)?.leastLength ?? 0;
+  const pieces = found.best?.pieces ?? [];
+  const bound = tasks.find((task) => task.fabric === fabric && task.rule === rule)?.found.leastLength ?? 0;
   return pieces
     .filter((plan) => plan.piece === undefined)
     .map(({ width, length, tree }) => {
@@ -247,7 +245,7 @@ function purchasesOf(
     });
 }
 
-/** Length up to the last cut: what lies behind it goes back on the shelf. */
+/** The length up to the last cut; the fabric beyond it goes back on the shelf. */
 function usedLength(tree: PiecePlan['tree']): number {
   if (tree.kind !== 'split' || tree.direction === 'along') return tree.height;
   const last = tree.parts.at(-1);

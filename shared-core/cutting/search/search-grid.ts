@@ -1,18 +1,18 @@
 import type { PatchType } from '../tree/cut-plan';
 
-/** The planner's own units: `x` and `y` true units each, patches rounded up, fabric rounded down. */
+/** The planner's grid: its steps are `x` by `y` true units. Patches are rounded up and fabric is rounded down. */
 export interface SearchGrid {
   readonly x: number;
   readonly y: number;
 }
 
-/** Steps across the fabric above which the grid is made coarser; 42 in keep steps finer than 1/64 in. */
+/** With more steps across the fabric the grid is made coarser. On 42 in the steps stay finer than 1/64 in. */
 const MOST_STEPS_ACROSS = 4096;
 const MOST_STEPS_LONG = 2 ** 18;
 
 /**
- * The largest common step of the patches' sizes, which loses nothing; where that is too fine for a fabric of the given size
- * a coarser one, which may lose up to a step a patch. Turning needs the same step both ways.
+ * The largest common step of the patches' sizes, which loses nothing. Where that is too fine for a fabric of the given size,
+ * the step is coarser and may lose up to one step for each patch. Turning needs the same step in both directions.
  */
 export function searchGrid(patches: readonly PatchType[], width: number, length: number): SearchGrid {
   const x = stepOf(patches.map((patch) => patch.width));
@@ -28,9 +28,9 @@ export function searchGrid(patches: readonly PatchType[], width: number, length:
 }
 
 /**
- * The patches in grid steps, for a fabric of the given true width: a patch that is no wider than the fabric is no wider on the
- * grid either, though the fabric is rounded down. A square is not turned: where the steps across and along differ it is no
- * square on the grid.
+ * The patches in grid steps, for a fabric of the given true width. A patch that fits the width of the fabric also fits it on
+ * the grid, although the fabric is rounded down. A square is never turned, because it is not square on a grid whose steps
+ * differ.
  */
 export function patchesOnGrid(
   patches: readonly PatchType[],
@@ -53,7 +53,7 @@ export function patchesOnGrid(
   });
 }
 
-/** Whether sums of patches on the grid are exact, so that what is proved there holds in true units. */
+/** Whether sums of patches on the grid are exact, so that a proof on the grid holds in true units. */
 export function isExactGrid(patches: readonly PatchType[], grid: SearchGrid): boolean {
   return patches.every((patch) => patch.width % grid.x === 0 && patch.height % grid.y === 0);
 }

@@ -8,7 +8,9 @@ export interface GridProblem extends StripProblem {
   readonly bound: number;
 }
 
-/** The whole search on one strip: a first layout in strips at once, then better ones under the rule until it finds no more. */
+/**
+ * The whole search on one strip: quickly a first layout in strips, then better layouts under the rule until none is found.
+ */
 export function* searchStrip(
   problem: GridProblem,
   { rule, limits, random }: SearchRules,

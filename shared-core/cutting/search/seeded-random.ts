@@ -1,4 +1,4 @@
-/** Numbers in [0, 1) from a seed (mulberry32): the same seed gives the same row on every machine. */
+/** Numbers in [0, 1) from a seed (mulberry32): the same seed gives the same numbers on every machine. */
 export function seededRandom(seed: number): () => number {
   let state = seed >>> 0;
   return () => {

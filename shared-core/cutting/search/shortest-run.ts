@@ -1,21 +1,22 @@
-import type { CutLimits, CutTree } from '../tree/cut-plan';
+import type { CutTree } from '#core/domain/cutting-plan';
+import type { CutLimits } from '../tree/cut-plan';
 import type { FabricProblem } from './fabric-problem';
 import type { PieceSpace } from '../tree/piece-space';
 import { stripRun } from './strip-run';
 
-/** A search for the shortest cutting of given copies from one space, which continues from pass to pass. */
+/** A search for the shortest way to cut given copies from one space, which continues from pass to pass. */
 export interface ShortestRun {
   readonly space: PieceSpace;
-  /** Runs for about `budget` steps; true if there is a shorter tree that fits the space. */
+  /** Runs for at most `budget` steps; true if they found a shorter tree that fits the space. */
   advance(budget: number): Generator<unknown, boolean>;
-  /** The shortest tree so far that fits the space. */
+  /** The shortest tree found so far that fits the space. */
   tree(): CutTree | undefined;
   /** Proven least height in true units. */
   bound(): number;
   isFinished(): boolean;
 }
 
-/** Starts a run for the copies given; every patch with copies must fit the space by itself. */
+/** Starts a run for the given copies. Every patch with copies must fit the space by itself. */
 export function shortestRun(
   problem: FabricProblem,
   space: PieceSpace,
@@ -46,7 +47,7 @@ export function shortestRun(
   };
 }
 
-/** On a piece that is turned, along and across change places. */
+/** On a piece that is planned on its side, along and across are swapped. */
 function limitsIn(space: PieceSpace, limits: CutLimits): CutLimits {
   if (!space.isOnItsSide) return limits;
   return { ...limits, longestAcross: limits.longestAlong, longestAlong: limits.longestAcross };

@@ -1,31 +1,32 @@
-import type { CutTree, SearchRules, StripProblem } from '../tree/cut-plan';
+import type { CutTree } from '#core/domain/cutting-plan';
+import type { SearchRules, StripProblem } from '../tree/cut-plan';
 import type { SearchNews } from '../tree/search-news';
 import { lengthBound } from './length-bounds';
 import { isExactGrid, patchesOnGrid, searchGrid } from './search-grid';
 import { type GridProblem, searchStrip } from './search-strip';
 import { neededSize } from '../tree/settle-tree';
 
-/** A layout as found, on the search's grid; patches by their index in the problem. */
+/** A layout as found, on the search's grid. Patches are numbered by their index in the problem. */
 export interface FoundLayout {
   /** Length of fabric it needs in true units. */
   readonly height: number;
   readonly tree: CutTree;
 }
 
-/** A search on one strip, a small step at a time. */
+/** A search on one strip that runs in small steps. */
 export interface StripRun {
-  /** Takes one step; true if a lower layout or a better bound came out. */
+  /** Takes one step; true if it found a lower layout or a better bound. */
   advance(): boolean;
   best(): FoundLayout | undefined;
   /** Proven least height in true units. */
   bound(): number;
-  /** True when the bound is met or the search has tried all it knows. */
+  /** True when a layout meets the bound or the search has nothing more to try. */
   isFinished(): boolean;
 }
 
 /**
- * Starts a search for the shortest length, with limits in true units. Every patch with copies must fit the strip; without
- * any, the run finishes with a layout of height 0.
+ * Starts a search for the shortest length, with limits in true units. Every patch with copies must fit the strip. Without
+ * patches the run ends with a layout of height 0.
  */
 export function stripRun(problem: StripProblem, rules: SearchRules): StripRun {
   const types = Array.from(problem.patches.keys()).filter((type) => problem.patches[type]!.copies > 0);
@@ -34,7 +35,7 @@ export function stripRun(problem: StripProblem, rules: SearchRules): StripRun {
   const least = lengthBound(problem);
   const grid = searchGrid(patches, problem.stripWidth, least * 2);
   const isExact = isExactGrid(patches, grid);
-  // Every length that a layout can have is a sum of sizes, so it is whole steps of what these have in common.
+  // Every possible length of a layout is a sum of sizes, and so a multiple of their common step.
   let bound = isExact ? Math.ceil(least / grid.y) * grid.y : least;
   let hasNews = false;
   const news: SearchNews = {

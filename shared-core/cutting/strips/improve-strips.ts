@@ -7,7 +7,7 @@ import { searchStrips, treeOfStrips } from './strip-beam';
 import { solveStripProgram, stripProgram } from './strip-program';
 import { proveWholeStrips } from './whole-strips';
 
-/** One fast layout in strips, by area: the first answer of every search. */
+/** Finds a first layout in strips quickly, judged by area; every search starts with it. */
 export function* firstStrips(
   patches: readonly PatchType[],
   stripWidth: number,
@@ -30,24 +30,24 @@ export function* firstStrips(
 
 const FIRST_PROGRAM_WORK = 1e7;
 const LAST_BEAM_WIDTH = 50_000;
-/** Proofs find no layout, so they get this share of the work of the beams. */
+/** Proofs find no layout, so they get only this share of the work that the beams get. */
 const PROVING_SHARE = 1 / 8;
 
-/** Three beams of one width, then the next width. */
+/** Beams of the same width before the next width. */
 const BEAMS_PER_WIDTH = 3;
 const WIDTH_GROWTH = 1.6;
-/** How much less than the best a row may be worth, in strip heights: the third beam of each width looks further. */
+/** How much less than the best row another row may be worth, in strip height. The third beam of each width allows more. */
 const TOLERANCE = { near: 0.02, far: 0.3 } as const;
-/** From beam to beam the first type of a row moves on by this, so that equal rows come in another order. */
+/** The first type of a row moves on by this from beam to beam, so that equal rows are tried in another order. */
 const START_STEP = 13;
-/** Share of the plain area in the value of a patch, the rest being its price; and the share of chance. */
+/** The share of plain area in the value of a patch; the other part is its price. `NOISE` is the share of chance. */
 const AREA_SHARE = { much: 0.5, little: 0.02 } as const;
 const NOISE = 0.1;
 
 export interface StripTask {
   readonly patches: readonly PatchType[];
   readonly stripWidth: number;
-  /** Height of the layout there is. */
+  /** Height of the layout to improve on. */
   readonly first: number;
   /** No layout is lower. */
   readonly bound: number;
@@ -56,9 +56,9 @@ export interface StripTask {
 }
 
 /**
- * Looks for lower and lower layouts in strips until the bound is met: wider and wider beams, judged by the prices of the
- * strip program, which is solved in turns with them. Every second beam counts more of the plain area, two of three add a
- * little chance.
+ * Looks for lower layouts in strips until one meets the bound, with beams of growing width. The beams are judged by the prices
+ * of the strip program, which is solved in turns with them. Every second beam counts more of the plain area, and two of
+ * three add a little chance.
  */
 export function* improveStrips(task: StripTask, news: SearchNews): Generator<unknown, void> {
   const { patches, stripWidth, first, bound, random } = task;
@@ -106,7 +106,7 @@ function beamValues(program: StripProgram, turn: number, random: () => number): 
   });
 }
 
-/** Solves the program, then proves what it can about whole strips. */
+/** Solves the program, then proves a better bound for whole strips. */
 function* proveStrips(program: StripProgram, best: () => number): Generator<number, void> {
   yield* solveStripProgram(program);
   yield* proveWholeStrips(program, best);

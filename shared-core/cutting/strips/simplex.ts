@@ -1,15 +1,15 @@
 /**
- * The state of a linear program "least cost, every row at least" under the revised simplex method with a dense basis
- * inverse. Each row has one basic column; `amount` is how much of it is used and `cost` what one of it costs.
+ * A linear program (least cost, with a minimum for every row) in the revised simplex method with a dense basis inverse. Each
+ * row has one basic column: `amount` is the quantity used, and `cost` is the cost of one unit.
  */
 export interface Simplex {
   readonly rows: number;
   /** Inverse of the basis, row by row. */
   readonly inverse: Float64Array;
   readonly amount: Float64Array;
-  /** 0 for a column that takes up a surplus. */
+  /** 0 for a column that absorbs a surplus. */
   readonly cost: Float64Array;
-  /** What one more of each row would cost. */
+  /** What one more unit in each row would cost. */
   readonly prices: Float64Array;
 }
 
@@ -17,7 +17,7 @@ export interface Simplex {
 const SMALLEST_PIVOT = 1e-9;
 /** Ratios closer than this are a tie, which the larger pivot wins. */
 const RATIO_TIE = 1e-12;
-/** A price below this is really negative, not a rounding error. */
+/** A price below this is negative and not a rounding error. */
 const NEGATIVE_PRICE = -1e-9;
 
 export function emptySimplex(rows: number): Simplex {
@@ -30,7 +30,7 @@ export function emptySimplex(rows: number): Simplex {
   };
 }
 
-/** Works the prices out again from the basis. */
+/** Computes the prices from the basis. */
 export function computePrices({ rows, prices, cost, inverse }: Simplex): void {
   prices.fill(0);
   for (let row = 0; row < rows; row++) {
@@ -40,7 +40,7 @@ export function computePrices({ rows, prices, cost, inverse }: Simplex): void {
   }
 }
 
-/** The row with the most negative price, which is better served by a surplus; -1 if there is none. */
+/** The row with the most negative price, where a surplus lowers the cost; -1 if there is none. */
 export function mostOverpaidRow({ rows, prices }: Simplex): number {
   let overpaid = -1;
   for (let row = 0; row < rows; row++) {

@@ -1,6 +1,7 @@
 import type { Knapsack } from './strip-knapsack';
 import type { StripModel } from './strip-model';
-import type { CutTree, PatchType } from '../tree/cut-plan';
+import type { CutTree } from '#core/domain/cutting-plan';
+import type { PatchType } from '../tree/cut-plan';
 import { bestRows, valuesByHeight } from './strip-knapsack';
 import { restTree, splitTree } from '../tree/cut-tree';
 
@@ -11,37 +12,40 @@ export interface Strip {
 }
 
 export interface StripBeamOrder {
-  /** What a copy of each type is worth, in strip height. */
+  /** The value of a copy of each type, in strip height. */
   readonly values: Float64Array;
   readonly beamWidth: number;
-  /** Rows tried for each strip, strip heights tried for each layout, and how far below the best a row may be. */
+  /**
+   * The rows tried for each strip, the strip heights tried for each layout, and how much less than the best a row may be
+   * worth.
+   */
   readonly rows: number;
   readonly heights: number;
   readonly tolerance: number;
-  /** Turns the order of equal rows. */
+  /** Changes the order of equal rows. */
   readonly start: number;
-  /** Only layouts lower than this are of use. */
+  /** Only layouts lower than this are returned. */
   readonly below: number;
 }
 
 interface PartialStrips {
   readonly remaining: Uint16Array;
   readonly height: number;
-  /** Height laid in excess of the value placed. */
+  /** Height used beyond the value placed. */
   readonly loss: number;
   readonly placed: number;
   readonly strip: Strip | undefined;
   readonly before: PartialStrips | undefined;
 }
 
-/** From layout to layout the first type of a row moves on by this, so that equal rows come in another order. */
+/** The first type of a row moves on by this from layout to layout, so that equal rows are tried in another order. */
 const START_STEP = 7;
 
 /**
- * Lays strip after strip: each takes the hardest patch that is left and is filled with the row worth most, with the next
- * best rows and other heights as branches. Keeps the layouts with the least loss per value of each level. With the prices of
- * the strip program as values, the loss is what a layout costs above the bound. Yields its work in inner-loop steps; returns
- * the strips of the lowest layout, undefined if none is lower than asked.
+ * Builds layouts strip by strip. Each strip takes the hardest remaining patch and is filled with the most valuable row; the
+ * next best rows and other heights are tried as well. Each level keeps the layouts with the least loss per value. With the
+ * prices of the strip program as values, the loss is the height of a layout above the bound. Yields its work in inner-loop
+ * steps. Returns the strips of the lowest layout, or undefined if none is lower than `below`.
  */
 export function* searchStrips(
   knapsack: Knapsack,
@@ -144,7 +148,7 @@ function addStrip(model: StripModel, layout: PartialStrips, row: StripRow): Part
   };
 }
 
-/** The height of the tallest patch in the row, each as narrow as height number s allows. */
+/** The height of the tallest patch in the row, with each patch laid as narrow as height number s allows. */
 function trueHeight(model: StripModel, s: number, counts: Int32Array): number {
   let tallest = 0;
   for (let kind = 0; kind < model.kindType.length && model.kindLevel[kind]! <= s; kind++) {
@@ -163,7 +167,10 @@ function stripsOf(last: PartialStrips): Strip[] {
   return strips.reverse();
 }
 
-/** Draws strips as a cut tree: tallest patches first in each strip, trimmed to height, the rest of the strip at its end. */
+/**
+ * Makes a cut tree of the strips: in each strip the tallest patches come first, trimmed to height, and the rest is at the
+ * end.
+ */
 export function treeOfStrips(
   strips: readonly Strip[],
   patches: readonly PatchType[],

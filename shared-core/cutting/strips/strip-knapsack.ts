@@ -1,11 +1,11 @@
 import type { StripModel } from './strip-model';
 
-/** A model of strips with the arrays that its knapsacks fill again and again. */
+/** A model of strips with the arrays that its knapsacks reuse. */
 export interface Knapsack {
   readonly model: StripModel;
-  /** Best value by width, of the patches low enough so far. */
+  /** Best value by width, from the patches up to the current height. */
   readonly row: Float64Array;
-  /** Best value by number of types looked at and width. */
+  /** Best value by number of types included and by width. */
   readonly table: Float64Array;
   readonly type: Int32Array;
   readonly width: Int32Array;
@@ -27,15 +27,15 @@ export function knapsackOf(model: StripModel): Knapsack {
   };
 }
 
-/** What there is to fill strips with: how many copies are left of each type, and what one of them is worth. */
+/** The patches to fill strips with: the remaining copies of each type, and the value of one copy. */
 export interface StripStock {
   readonly values: Float64Array;
   readonly copies: Uint16Array;
 }
 
 /**
- * Goes up through the strip heights and calls `atHeight` with the best value by strip width so far. A patch that may turn
- * can be counted once each way, so the values are never too low; without turning they are exact.
+ * Goes through the strip heights, lowest first, and calls `atHeight` with the best value by strip width. A patch that may turn
+ * can be counted once in each turning, so the values can be too high but never too low; without turning they are exact.
  */
 export function valuesByHeight(
   { model, row }: Knapsack,
@@ -59,7 +59,7 @@ export function valuesByHeight(
 interface KnapsackItem {
   readonly width: number;
   readonly value: number;
-  /** Copies at most. */
+  /** The most copies. */
   readonly most: number;
 }
 
@@ -96,16 +96,16 @@ export interface RowSearch {
   readonly start: number;
 }
 
-/** Sums of the same values in another order differ by less than this. */
+/** Sums of the same values in a different order differ by less than this. */
 const ROUNDING_ERROR = 1e-9;
 
 const MOST_STEPS = 2000;
-/** Best rows first: the tolerance opens step by step until enough rows are found. */
+/** Shares of the tolerance, tried in turn until enough rows are found, so that the best rows come first. */
 const TOLERANCE_STEPS = [0, 0.1, 0.3, 1] as const;
 
 /**
  * Fills one strip: returns the value of the best row, and calls `found` with up to `atMost` rows within the tolerance and
- * their counts by type (an array that is used again: copy what you keep).
+ * their counts by type (an array that is reused: copy what you keep).
  */
 export function bestRows(
   knapsack: Knapsack,

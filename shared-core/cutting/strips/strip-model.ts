@@ -1,14 +1,14 @@
 import type { PatchType } from '../tree/cut-plan';
 
 /**
- * What strips can hold: a strip's height is that of one of its patches, and at each height a patch lies the narrowest way
- * that is low enough. Kinds (type and turning) come in order of height.
+ * What strips can hold. A strip is as high as one of its patches, and each patch is laid the narrowest way that fits the
+ * height of the strip. Kinds (a type, turned or not) are in order of height.
  */
 export interface StripModel {
   readonly types: number;
   readonly stripWidth: number;
   readonly copies: Uint16Array;
-  /** Area over strip width: the least length a copy must cost. */
+  /** Area over strip width: the least length that a copy costs. */
   readonly share: Float64Array;
   /** Distinct heights, lowest first. */
   readonly heights: Int32Array;

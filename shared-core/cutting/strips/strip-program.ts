@@ -11,7 +11,7 @@ import {
 } from './simplex';
 import { bestRows, valuesByHeight } from './strip-knapsack';
 
-/** A strip as a column of the linear program: its height and how many of which types it holds. */
+/** A strip as a column of the linear program: its height, and the number of copies of each type in it. */
 interface StripColumn {
   readonly height: number;
   readonly types: readonly number[];
@@ -19,9 +19,9 @@ interface StripColumn {
 }
 
 /**
- * The linear program of strips: the least total height of strips, in fractions, that hold every patch (Gilmore and Gomory
- * 1965). Its value is a lower bound of every 2-stage layout, and its prices are what each patch costs in strip height. Rows
- * are the types and then the demands.
+ * The linear program of strips: the least total height of strips that hold every patch, where a fraction of a strip counts
+ * (Gilmore and Gomory 1965). Its value is a lower bound for every 2-stage layout, and its prices are the cost of each patch
+ * in strip height. Its rows are first the types and then the demands.
  */
 export interface StripProgram extends Simplex {
   readonly knapsack: Knapsack;
@@ -34,8 +34,8 @@ export interface StripProgram extends Simplex {
 }
 
 /**
- * The program with one kind of strip for every type, which is a first solution; demands that it does not meet are met at a
- * price beyond all strips. Programs with other demands can share the columns of `like`.
+ * The program with one kind of strip for every type, which is a first solution. Demands that it does not meet are met at a
+ * price higher than any strip. A program with other demands can share the columns of `like`.
  */
 export function stripProgram(
   knapsack: Knapsack,
@@ -99,15 +99,18 @@ function plainColumn(model: StripModel, type: number): StripColumn {
   return best;
 }
 
-/** A strip must save more than this share of its height to be worth adding, or rounding errors would keep the program busy. */
+/**
+ * A strip is added only if it saves more than this share of its height; otherwise rounding errors would never let the
+ * program finish.
+ */
 const LEAST_SAVING = 1e-7;
 const PIVOTS_PER_YIELD = 10;
 const NEW_COLUMNS_PER_ROUND = 12;
 const HEIGHTS_PER_ROUND = 30;
 
 /**
- * Solves the program by column generation; prices and bound can be used at any time. Yields the work done since the last
- * yield, in inner-loop steps, until no strip would improve it.
+ * Solves the program by column generation until no strip would improve it. Prices and bound can be used at any time. Yields
+ * the work since the last yield, in inner-loop steps.
  */
 export function* solveStripProgram(program: StripProgram): Generator<number, void> {
   const { model } = program.knapsack;
@@ -123,7 +126,7 @@ export function* solveStripProgram(program: StripProgram): Generator<number, voi
   proveBound(program, true);
 }
 
-/** One pivot toward a better mix of the known columns; false if there is none. */
+/** Makes one pivot toward a better mix of the known columns; false if there is none. */
 function improveOnce(program: StripProgram): boolean {
   const { prices, columns } = program;
   computePrices(program);
@@ -204,15 +207,15 @@ function pricedDemands({ knapsack, demands, prices }: StripProgram): PricedDeman
   return { model: knapsack.model, demands, prices };
 }
 
-/** Prices are cut to whole steps, so that sums of them are exact. */
+/** Prices are rounded down to whole steps of 1 over this, so that their sums are exact. */
 const PRICE_STEPS = 2 ** 20;
 /** The bound is lowered by this much, relative and absolute, so that rounding errors never raise it. */
 const BOUND_TOLERANCE = 1e-9;
 
 /**
- * Scales the prices until no strip is worth more than its height less its share of the demands; the sum of the scaled prices
- * is then a bound (Farley 1990). `isExact` spends more time on patches that may turn. Returns the largest worth of a strip by
- * height.
+ * Scales the prices until no strip is worth more than its height less its contribution to the demands. The sum of the scaled
+ * prices is then a bound (Farley 1990). `isExact` spends more time on patches that may turn. Returns the largest value of a
+ * strip for each height.
  */
 function proveBound(program: StripProgram, isExact: boolean): Float64Array {
   const { knapsack, demands } = program;

@@ -2,14 +2,14 @@ import type { StripDemand } from './strip-demands';
 import type { StripProgram } from './strip-program';
 import { solveStripProgram, stripProgram } from './strip-program';
 
-/** The layouts that meet some demands, and a bound for them. */
+/** All layouts that meet some demands, and a bound for them. */
 interface Branch {
   readonly demands: readonly StripDemand[];
   readonly bound: number;
   readonly split: Split | undefined;
 }
 
-/** The number of strips as high as height number `level` or higher, when it is not whole. */
+/** The number of strips of height number `level` or higher, where it is not whole. */
 interface Split {
   readonly level: number;
   readonly count: number;
@@ -18,10 +18,11 @@ interface Split {
 const MOST_BRANCHES = 400;
 
 /**
- * Proves a better bound than the solved program, which uses fractions of strips. The number of strips of a height or higher is
- * whole, so the layouts are split into those with at most and those with at least one more (branch and bound on the counts of
- * strips), the branch with the least bound first. The least bound of all open branches is a bound. Branches with nothing lower
- * than `best()` are dropped. Yields work in inner-loop steps.
+ * Proves a better bound than the solved program, which counts fractions of strips. In a layout the number of strips of some
+ * height or higher is whole. So where the program has a fraction, the layouts are split into two branches, with that number
+ * rounded down or rounded up (branch and bound). The branch with the least bound is split first, and the least bound of all
+ * open branches is a bound for all layouts. Branches that cannot be lower than `best()` are dropped. Yields its work in
+ * inner-loop steps.
  */
 export function* proveWholeStrips(program: StripProgram, best: () => number): Generator<number, void> {
   const open: Branch[] = [{ demands: [], bound: program.bound, split: splitOf(program) }];
@@ -42,10 +43,13 @@ export function* proveWholeStrips(program: StripProgram, best: () => number): Ge
   }
 }
 
-/** A count closer than this to a whole number is whole. */
+/** A count closer than this to a whole number counts as whole. */
 const NEARLY_WHOLE = 1e-5;
 
-/** The count that is furthest from whole, weighed by how much higher its strips are than the next; undefined if all are whole. */
+/**
+ * The count that is furthest from whole, weighted by how much higher its strips are than the next lower ones; undefined if
+ * all are whole.
+ */
 function splitOf({ knapsack: { model }, cost, amount }: StripProgram): Split | undefined {
   let best: Split | undefined;
   let most = 0;

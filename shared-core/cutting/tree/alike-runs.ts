@@ -1,11 +1,11 @@
-import type { CutTree } from './cut-plan';
+import type { CutTree } from '#core/domain/cutting-plan';
 
 interface AlikeRun {
   readonly part: CutTree;
   readonly times: number;
 }
 
-/** Equal parts that follow one another, counted; no run is longer than `most`. */
+/** Runs of equal parts that follow one another, each with its number of parts, which is at most `most`. */
 export function alikeRuns(parts: readonly CutTree[], most = Infinity): readonly AlikeRun[] {
   const runs: AlikeRun[] = [];
   let lastKey = '';

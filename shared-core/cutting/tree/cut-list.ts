@@ -1,15 +1,15 @@
 import { alikeRuns } from './alike-runs';
-import type { CutDirection, CutTree, RestUse } from './cut-plan';
+import type { CutDirection, CutTree, RestUse } from '#core/domain/cutting-plan';
 
-/** One line of the list to cut by: so many equal parts, one after the other, each as wide as `size` says. */
+/** One line of the list to cut by: equal parts, cut one after the other. */
 export interface CutLine {
-  /** 0 for what comes off the fabric, one more for each turn of direction. */
+  /** 0 for parts cut from the fabric itself, one more for each turn of direction. */
   readonly depth: number;
   readonly direction: CutDirection;
   /** From cut to cut, 1/320 mm. */
   readonly size: number;
   readonly times: number;
-  /** How many equal parts are in hand, each of which is cut like this. */
+  /** The number of equal parts that are each cut like this. */
   readonly alike: number;
   readonly gives:
     | { readonly kind: 'patch'; readonly patch: number; readonly turned: boolean }
@@ -18,8 +18,8 @@ export interface CutLine {
 }
 
 /**
- * The cuts of some parts of a piece in the order to make them: a strip off the fabric, then the lengths it is cut into, then
- * what is trimmed. Parts that are cut alike share their lines. Nothing gives no lines.
+ * The cuts of some parts of a piece in the order to make them: a strip, then the lengths it is cut into, then the trims. Parts
+ * that are cut alike share their lines. Without parts the list is empty.
  */
 export function cutList(parts: readonly CutTree[]): readonly CutLine[] {
   return linesOf(parts, 'across', 0, 1);

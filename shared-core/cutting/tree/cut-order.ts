@@ -1,19 +1,20 @@
-import type { CutTree, PieceTree } from './cut-plan';
+import type { CutTree, PieceTree } from '#core/domain/cutting-plan';
 import type { CuttingTable, OrderedCut } from './cutting-job';
 import { alikeRuns } from './alike-runs';
 import { laidParts } from './cut-tree';
 
-/** So many sheets are cut at a time, one on the other: common practice. */
+/** The number of sheets that are cut in one stack: common practice. */
 const SHEETS_IN_STACK = 4;
 
-/** Sheets that follow one another and are cut alike, in stacks. */
+/** Stacks of sheets that follow one another and are cut alike. */
 export function stacksOf(sheets: readonly CutTree[]): readonly (readonly CutTree[])[] {
   return alikeRuns(sheets, SHEETS_IN_STACK).map(({ part, times }) => new Array<CutTree>(times).fill(part));
 }
 
 /**
  * The cuts of a tree in the order to make them: the first cuts of the piece, then each part in turn. `done` is the length
- * from the near end that is already cut. Cuts across go through two layers where folding is allowed; the sheets of a pack lie flat.
+ * from the near end that is already cut. Cuts across go through two layers where folding is allowed; sheets of a pack are
+ * not folded.
  */
 export function orderCuts(tree: PieceTree, table: CuttingTable, done: number): OrderedCut[] {
   if (tree.kind === 'sheets') {
@@ -51,8 +52,8 @@ function cutsOf(tree: CutTree, table: CuttingTable, done: number, corner: Corner
 }
 
 /**
- * Number of cuts if every strip is folded and sheets are stacked: parts that are cut alike, side by side, come two at a time. Without folding it is
- * the plain number of cuts.
+ * The number of cuts if strips are folded, so that equal parts side by side are cut two at a time, and sheets are stacked.
+ * Without folding it is the number of single cuts.
  */
 export function countFoldedCuts(tree: PieceTree, table: CuttingTable): number {
   if (tree.kind === 'sheets') {

@@ -1,4 +1,4 @@
-import type { CutTree, PieceTree } from './cut-plan';
+import type { CutTree, PieceTree } from '#core/domain/cutting-plan';
 import type { Leftover } from './cutting-job';
 import { stacksOf } from './cut-order';
 import { placedPatches } from './cut-tree';
@@ -6,23 +6,24 @@ import { leftoversOf } from './piece-plan';
 
 /** One cut across a whole piece of fabric, or one stack of a pack's sheets, with everything that is then cut from it. */
 export interface CutStep {
-  /** The parts of the piece's tree it takes, in order from the near end. */
+  /** The parts of the piece's tree that belong to it, in order from the near end. */
   readonly parts: readonly CutTree[];
   /** Whether the parts are sheets of a pack, all cut alike. */
   readonly isStack: boolean;
-  /** Where it begins, from the near end of the piece, and how much of the piece's length it takes. */
+  /** Its start, measured from the near end of the piece, and its share of the piece's length. */
   readonly from: number;
   readonly length: number;
-  /** Patches it gives, by index; the most frequent first. */
+  /** The patches cut from it, by index; the most frequent first. */
   readonly patches: readonly { readonly patch: number; readonly copies: number }[];
-  /** What of it is worth keeping; places are on the piece. */
+  /** The leftovers worth keeping, with their places on the piece. */
   readonly leftovers: readonly Leftover[];
 }
 
 /**
- * The steps in which a piece is cut from its near end: strip by strip, a pack in stacks of sheets that are cut alike. A margin or a scrap goes with the strip behind it, or before it at the
- * end; a leftover at the far end stays where it is and is no step. `taken` says of how many parts each of the first steps
- * consists, where they were settled before. A piece of which nothing is cut has no steps.
+ * The steps in which a piece is cut from its near end: strip by strip, or for a pack in stacks of sheets that are cut alike. A
+ * margin or a scrap belongs to the next strip, or to the last strip at the far end. A leftover at the far end is not cut and
+ * is no step. `taken` has the number of parts of each of the first steps where these are already settled. A piece that is
+ * not cut has no steps.
  */
 export function cutSteps(tree: PieceTree, taken: readonly number[] = []): CutStep[] {
   const parts = partsOf(tree);
@@ -61,7 +62,7 @@ function addStrips(groups: CutTree[][], parts: readonly CutTree[]): void {
   else if (groups.length > 0) groups.at(-1)!.push(...waiting);
 }
 
-/** The length of a piece's fabric that its steps take. */
+/** The total length of the steps of a piece. */
 export function lengthCut(steps: readonly CutStep[]): number {
   return steps.reduce((sum, { length }) => sum + length, 0);
 }

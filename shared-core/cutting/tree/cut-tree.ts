@@ -1,13 +1,15 @@
-import type { CutDirection, CutTree, PieceTree, PlacedPatch, RestUse, SheetsTree } from './cut-plan';
+import type { CutDirection, CutTree, PieceTree, RestUse, SheetsTree } from '#core/domain/cutting-plan';
+import type { PlacedPatch } from './cut-plan';
 
-/** A rest of the given size; sizes of zero are allowed and vanish in `splitTree`. */
+/** A rest of the given size. A size of 0 is allowed; `splitTree` drops such a rest. */
 export function restTree(width: number, height: number, use: RestUse = 'scrap'): CutTree {
   return { kind: 'rest', width, height, use };
 }
 
 /**
- * Puts parts together: parts without area vanish, parts that split in the same direction are taken up into this one, and
- * a single part stays itself. Parts must share their width (`across`) or height (`along`); none gives a rest of size zero.
+ * Joins parts: parts without area are dropped, the parts of a split in the same direction are moved up into this one, and a
+ * single part is returned as it is. Parts must have the same width (`across`) or height (`along`). Without parts the result
+ * is a rest of size 0.
  */
 export function splitTree(direction: CutDirection, parts: readonly CutTree[]): CutTree {
   const flat = parts
@@ -22,7 +24,7 @@ export function splitTree(direction: CutDirection, parts: readonly CutTree[]): C
     : { kind: 'split', direction, width: total((part) => part.width), height: only.height, parts: flat };
 }
 
-/** The same cutting with the fabric turned a quarter: widths and heights, across and along, turned and not change places. */
+/** The same tree with the fabric turned a quarter: width and height, across and along, turned and unturned are swapped. */
 export function transposeTree(tree: CutTree): CutTree {
   const size = { width: tree.height, height: tree.width };
   switch (tree.kind) {
@@ -53,7 +55,7 @@ interface LaidPart {
   readonly y: number;
 }
 
-/** The parts of a tree where they lie, its own corner at (x, y); a patch and a rest have none. */
+/** The parts of a tree with their places. The corner of the tree is at (x, y); a patch and a rest have no parts. */
 export function laidParts(tree: PieceTree, x: number, y: number): LaidPart[] {
   if (tree.kind === 'patch' || tree.kind === 'rest') return [];
   const isBehind = tree.kind === 'sheets' || tree.direction === 'across';
@@ -66,13 +68,13 @@ export function laidParts(tree: PieceTree, x: number, y: number): LaidPart[] {
   });
 }
 
-/** Number of single cuts, fabric unfolded: one less than the parts of every split. */
+/** The number of single cuts with the fabric unfolded: for every split one less than its parts. */
 export function countCuts(tree: CutTree): number {
   if (tree.kind !== 'split') return 0;
   return tree.parts.reduce((sum, part) => sum + countCuts(part), tree.parts.length - 1);
 }
 
-/** Number of stages (turns between across and along); a split that only trims one patch free counts as no stage. */
+/** The number of stages (turns between across and along). A split that only trims a patch does not count. */
 export function countStages(tree: PieceTree): number {
   if (tree.kind === 'sheets') return Math.max(...tree.parts.map(countStages));
   if (tree.kind !== 'split' || isTrim(tree.parts)) return 0;
@@ -85,7 +87,7 @@ function isTrim(parts: readonly CutTree[]): boolean {
   );
 }
 
-/** All patches of the tree with their places, the tree's own corner at (x, y). */
+/** All patches of the tree with their places. The corner of the tree is at (x, y). */
 export function placedPatches(tree: PieceTree, x = 0, y = 0): PlacedPatch[] {
   if (tree.kind === 'patch') {
     const { width, height, patch, turned } = tree;
@@ -94,7 +96,7 @@ export function placedPatches(tree: PieceTree, x = 0, y = 0): PlacedPatch[] {
   return laidParts(tree, x, y).flatMap((laid) => placedPatches(laid.part, laid.x, laid.y));
 }
 
-/** Copies used of each patch type, by index; `types` is the number of types. */
+/** The copies of each patch type in the tree, by index; `types` is the number of types. */
 export function countPatches(tree: CutTree, types: number): number[] {
   const used = new Array<number>(types).fill(0);
   for (const { patch } of placedPatches(tree)) used[patch] = (used[patch] ?? 0) + 1;

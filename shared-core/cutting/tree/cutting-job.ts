@@ -1,4 +1,6 @@
-import type { CutDirection, CutTree, CuttingRule, PieceTree, PlacedPatch } from './cut-plan';
+import type { CuttingWish } from '#core/domain/cutting-setup';
+import type { CutDirection, CutTree, PieceTree } from '#core/domain/cutting-plan';
+import type { CuttingRule, PlacedPatch } from './cut-plan';
 
 /** Patches to cut from one fabric: cut sizes in length units (1/320 mm), `width` across the print, `length` along it. */
 export interface JobPatch {
@@ -8,11 +10,13 @@ export interface JobPatch {
   readonly length: number;
   readonly copies: number;
   readonly mayTurn: boolean;
-  /** A square for bias strips: it competes for the same fabric as any patch. */
+  /** A square for bias strips, planned like any other patch. */
   readonly isBiasSquare: boolean;
 }
 
-/** What is taken off a fabric before it is of use: a selvage at each side, a straightening cut at the near end. */
+/**
+ * What is trimmed off a fabric before it can be used: a selvage on each side, and a strip that straightens the near end.
+ */
 export interface FabricMargins {
   readonly leftSelvage: number;
   readonly rightSelvage: number;
@@ -26,15 +30,15 @@ export interface JobPiece {
   readonly length: number;
   readonly margins: FabricMargins;
   /**
-   * Where the piece is a pack: the length of one of its sheets, which lie one behind the other and fill it; undefined for one
-   * fabric. A pack has no margins.
+   * For a pack, the length of one of its sheets, which are placed one after the other and fill the length; otherwise undefined.
+   * A pack has no margins.
    */
   readonly sheetLength: number | undefined;
   /** Whether the print runs along the piece's length, or across it, as in a leftover turned on its side. */
   readonly printRuns: CutDirection;
   /**
-   * What is already cut off the near end, in order, each across the whole piece: parts of an earlier plan's tree for this
-   * piece, with the straightening margin; of a pack its sheets. The rest of the job is planned behind them.
+   * What is already cut from the near end, in order, each across the whole piece: parts of an earlier plan's tree for this
+   * piece, with the straightening margin, or sheets of a pack. The rest of the job is planned beyond them.
    */
   readonly lockedParts: readonly CutTree[];
 }
@@ -49,7 +53,7 @@ export interface PieceToBuy {
 
 export interface JobFabric {
   readonly id: string;
-  /** A print with an up and a down, or a nap: no patch may turn. */
+  /** A print with a top and a bottom, or a nap: no patch may turn. */
   readonly isDirectional: boolean;
   readonly pieces: readonly JobPiece[];
   readonly toBuy: PieceToBuy | undefined;
@@ -58,33 +62,23 @@ export interface JobFabric {
 export interface CuttingTable {
   readonly rulerLength: number;
   readonly matLength: number;
-  /** Fabric may be folded once, so that cuts across go through two layers. */
+  /** Fabric may be folded once, so that a cut across goes through two layers. */
   readonly mayFold: boolean;
 }
 
-/** A rest is worth keeping if it is at least this large, whichever way it lies. */
+/** A rest is worth keeping if it is at least this large, in either direction. */
 export interface KeepLimit {
   readonly shortSide: number;
   readonly longSide: number;
 }
-
-export type Objective = 'buy-least' | 'least-fabric' | 'fewest-pieces' | 'fewest-cuts' | 'largest-leftover';
-
-export const DEFAULT_OBJECTIVES: readonly Objective[] = [
-  'buy-least',
-  'least-fabric',
-  'fewest-pieces',
-  'fewest-cuts',
-  'largest-leftover',
-];
 
 export interface CuttingJob {
   readonly fabrics: readonly JobFabric[];
   readonly patches: readonly JobPatch[];
   readonly table: CuttingTable;
   readonly keep: KeepLimit;
-  /** Most important first; what is left out follows in the default order. */
-  readonly objectives: readonly Objective[];
+  /** Most important first; wishes that are not listed follow in the default order. */
+  readonly wishes: readonly CuttingWish[];
 }
 
 /** A cut from edge to edge of the part in hand, in the order of cutting. */
@@ -97,9 +91,9 @@ export interface OrderedCut {
   /** 1 for the first cuts of the piece, one more for each turn of direction. */
   readonly stage: number;
   readonly layers: 1 | 2;
-  /** How often the ruler is laid down. */
+  /** The number of times the ruler is placed. */
   readonly passes: number;
-  /** True if the part this cut frees was cut already and is locked. */
+  /** True if this cut is already made and its part is locked. */
   readonly isDone: boolean;
 }
 
@@ -110,7 +104,7 @@ export interface Leftover {
   readonly length: number;
 }
 
-/** Areas that add up to the piece to the last unit. */
+/** Areas that add up exactly to the area of the piece. */
 export interface PieceAreas {
   readonly piece: number;
   readonly patches: number;
@@ -119,7 +113,7 @@ export interface PieceAreas {
   readonly margins: number;
 }
 
-/** How one piece of fabric is cut; of a pack, what is taken of it. Trees and places count patches by their index in the job. */
+/** How one piece is cut, or the sheets taken from a pack. Trees and places number patches by their index in the job. */
 export interface PiecePlan {
   /** The piece's id, undefined for fabric to buy. */
   readonly piece: string | undefined;
@@ -130,7 +124,7 @@ export interface PiecePlan {
   readonly placed: readonly PlacedPatch[];
   readonly leftovers: readonly Leftover[];
   readonly cuts: readonly OrderedCut[];
-  /** Number of cuts where equal parts of a folded strip are cut two at a time, and sheets that are cut alike in stacks. */
+  /** The number of cuts where equal parts of a folded strip are cut two at a time and sheets in stacks. */
   readonly foldedCuts: number;
   readonly stages: number;
   readonly areas: PieceAreas;
@@ -139,11 +133,11 @@ export interface PiecePlan {
 export interface Purchase {
   readonly fabric: string;
   readonly width: number;
-  /** What the layout needs with its straightening margin. */
+  /** The length that the layout needs, with its straightening margin. */
   readonly exactLength: number;
-  /** The same rounded up to a step of the shop. */
+  /** The same, rounded up to a length that is sold. */
   readonly length: number;
-  /** No layout under this rule needs less (exact, without the margin); 0 where pieces of the stash share the work. */
+  /** No layout under this rule needs less (exact, without the margin); 0 where pieces of the stash are used too. */
   readonly leastLength: number;
 }
 
@@ -153,7 +147,7 @@ export type PatchHelp =
   | { readonly code: 'wider-fabric'; readonly width: number }
   | { readonly code: 'longer-fabric'; readonly length: number };
 
-/** Patches that no plan can place, and why; `copies` of them. */
+/** Copies of a patch that are not placed, and why. */
 export interface UnplacedPatch {
   readonly patch: string;
   readonly copies: number;
@@ -161,7 +155,7 @@ export interface UnplacedPatch {
   readonly helps: readonly PatchHelp[];
 }
 
-/** What a plan costs, by objective; smaller is better except the leftover. */
+/** What a plan costs, with a figure for every wish; smaller is better except for the leftover. */
 export interface PlanTotals {
   readonly unplaced: number;
   readonly boughtArea: number;
@@ -178,7 +172,7 @@ export interface JobPlan {
   readonly purchases: readonly Purchase[];
   readonly unplaced: readonly UnplacedPatch[];
   readonly totals: PlanTotals;
-  /** Fabric that any plan for these patches must use: the patches themselves. */
+  /** The area of the placed patches, which every plan for them must use. */
   readonly leastArea: number;
   /** (usedArea - leastArea) / leastArea; 0 if nothing is placed. */
   readonly gap: number;

@@ -1,7 +1,15 @@
-import type { Objective, PiecePlan, PlanTotals } from './cutting-job';
-import { DEFAULT_OBJECTIVES } from './cutting-job';
+import type { CuttingWish } from '#core/domain/cutting-setup';
+import type { PiecePlan, PlanTotals } from './cutting-job';
 
-/** Adds up what a set of piece plans costs; pieces of which nothing new is cut count as not started. */
+const DEFAULT_WISHES: readonly CuttingWish[] = [
+  'buy-least',
+  'least-fabric',
+  'fewest-pieces',
+  'fewest-cuts',
+  'largest-leftover',
+];
+
+/** Adds up what a set of piece plans costs. */
 export function totalsOf(pieces: readonly PiecePlan[], unplaced: number): PlanTotals {
   const sum = (of: (piece: PiecePlan) => number) => pieces.reduce((total, piece) => total + of(piece), 0);
   return {
@@ -16,19 +24,19 @@ export function totalsOf(pieces: readonly PiecePlan[], unplaced: number): PlanTo
   };
 }
 
-/** Whether `a` is the better plan: more patches placed first, then by the objectives in their order. */
-export function isBetter(a: PlanTotals, b: PlanTotals, objectives: readonly Objective[]): boolean {
+/** Whether `a` is the better plan: more patches placed come first, then the wishes in their order. */
+export function isBetter(a: PlanTotals, b: PlanTotals, wishes: readonly CuttingWish[]): boolean {
   if (a.unplaced !== b.unplaced) return a.unplaced < b.unplaced;
-  const order = [...objectives, ...DEFAULT_OBJECTIVES.filter((objective) => !objectives.includes(objective))];
-  for (const objective of order) {
-    const difference = costOf(a, objective) - costOf(b, objective);
+  const order = [...wishes, ...DEFAULT_WISHES.filter((wish) => !wishes.includes(wish))];
+  for (const wish of order) {
+    const difference = costOf(a, wish) - costOf(b, wish);
     if (difference !== 0) return difference < 0;
   }
   return false;
 }
 
-function costOf(totals: PlanTotals, objective: Objective): number {
-  switch (objective) {
+function costOf(totals: PlanTotals, wish: CuttingWish): number {
+  switch (wish) {
     case 'buy-least':
       return totals.boughtArea;
     case 'least-fabric':

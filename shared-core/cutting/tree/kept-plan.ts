@@ -5,13 +5,13 @@ import type { JobPlan, PiecePlan } from './cutting-job';
 import { totalsOf } from './job-totals';
 import { describePiece } from './piece-plan';
 
-/** A kept plan with what was cut by it, as the store gives it. */
+/** A saved plan with the steps that are checked off, as the store returns it. */
 export interface KeptWithTicks {
   readonly plan: KeptPlan;
   readonly ticked: readonly TickedStep[];
 }
 
-/** Which of a piece's ticks stand, in the order of cutting. */
+/** The ticks of a piece that are booked and not undone, in the order of cutting. */
 export function standingTicks(
   ticked: readonly TickedStep[],
   pieceId: FabricPieceId | null,
@@ -19,7 +19,7 @@ export function standingTicks(
   return ticked.filter((step) => step.pieceId === pieceId && step.isBooked);
 }
 
-/** The steps of a piece of a kept plan: those that were ticked as they were then, the rest as they come. */
+/** The steps of a piece of a saved plan. A step that was ticked keeps the parts it had at that time. */
 export function stepsOfPiece(
   { tree, pieceId }: KeptPlan['pieces'][number],
   ticked: readonly TickedStep[],
@@ -31,7 +31,7 @@ export function stepsOfPiece(
   );
 }
 
-/** Length from the near end of a piece up to the first step that is not cut yet. */
+/** The length from the near end of a piece to the first step that is not cut yet. */
 export function lengthDone(piece: KeptPlan['pieces'][number], ticked: readonly TickedStep[]): number {
   const standing = new Set(standingTicks(ticked, piece.pieceId).map(({ place }) => place));
   const steps = stepsOfPiece(piece, ticked);
@@ -39,14 +39,16 @@ export function lengthDone(piece: KeptPlan['pieces'][number], ticked: readonly T
   return lengthCut(first < 0 ? steps : steps.slice(0, first));
 }
 
-/** A kept plan as the planner tells of one. */
+/** A saved plan in the form that the planner returns. */
 export function planOfKept({ plan, ticked }: KeptWithTicks): JobPlan {
   const { table } = plan.setup;
   const pieces = plan.pieces.map((piece): PiecePlan => {
     const { tree } = piece;
     const one = {
-      ...{ piece: piece.pieceId ?? undefined, fabric: piece.fabric },
-      ...{ width: tree.width, length: tree.height },
+      piece: piece.pieceId ?? undefined,
+      fabric: piece.fabric,
+      width: tree.width,
+      length: tree.height,
     };
     return describePiece(one, tree, table, lengthDone(piece, ticked));
   });
@@ -56,7 +58,12 @@ export function planOfKept({ plan, ticked }: KeptWithTicks): JobPlan {
   );
   const leastArea = pieces.reduce((sum, piece) => sum + piece.areas.patches, 0);
   return {
-    ...{ rule: plan.rule, pieces, purchases: plan.purchases, unplaced: plan.unplaced, totals, leastArea },
+    rule: plan.rule,
+    pieces,
+    purchases: plan.purchases,
+    unplaced: plan.unplaced,
+    totals,
+    leastArea,
     gap: leastArea === 0 ? 0 : (totals.usedArea - leastArea) / leastArea,
   };
 }

@@ -1,4 +1,5 @@
-import type { CutTree, PatchType, PieceTree } from './cut-plan';
+import type { CutTree, PieceTree } from '#core/domain/cutting-plan';
+import type { PatchType } from './cut-plan';
 import type {
   FabricMargins,
   PieceToBuy,
@@ -12,7 +13,6 @@ import type {
   PiecePlan,
 } from './cutting-job';
 import type { FilledSpace } from '../search/fabric-problem';
-import type { PieceSpace } from './piece-space';
 import { countFoldedCuts, orderCuts } from './cut-order';
 import {
   countStages,
@@ -26,16 +26,20 @@ import {
 import { nearMargin } from './piece-space';
 import { neededSize, settleTree } from './settle-tree';
 
+/** What all plans for the pieces of one fabric share. Trees count patches by their index in `patches`. */
+export interface FabricContext {
+  readonly job: CuttingJob;
+  readonly fabric: JobFabric;
+  readonly patches: readonly PatchType[];
+}
+
 /**
- * Makes the plan of a piece from the tree a search found for its space (on any grid): lays it out in true sizes, adds locked
- * parts, straightening and selvages, and sorts the rests into leftovers worth keeping and scrap.
+ * Makes the plan of a piece from the tree that a search found for its space, on any grid: lays it out in true sizes, adds
+ * locked parts, the straightening margin and selvages, and sorts the rests into scrap and leftovers worth keeping.
  */
 export function planPiece(
-  job: CuttingJob,
-  fabric: JobFabric,
-  patches: readonly PatchType[],
-  space: PieceSpace,
-  found: CutTree,
+  { job, fabric, patches }: FabricContext,
+  { space, tree: found }: FilledSpace,
 ): PiecePlan {
   const { source } = space;
   const stock = source ?? boughtFabric(fabric.toBuy!, neededSize(found, patches).height);
@@ -57,15 +61,13 @@ export function planPiece(
 }
 
 /**
- * Makes the plan of a pack from the trees found for its sheets: behind those that are locked, sheets that are cut alike lie
- * together. At least one sheet must be locked or filled.
+ * Makes the plan of a pack from the trees found for its sheets: the locked sheets come first, then the others, with sheets
+ * that are cut alike next to each other. At least one sheet must be locked or filled.
  */
 export function planPack(
-  job: CuttingJob,
-  fabric: JobFabric,
-  patches: readonly PatchType[],
-  filled: readonly FilledSpace[],
+  { job, fabric, patches }: FabricContext,
   source: JobPiece,
+  filled: readonly FilledSpace[],
 ): PiecePlan {
   const sheets = filled.map(({ space, tree }) => {
     const content = settleTree(tree, patches, space.width, space.height);
@@ -81,7 +83,7 @@ export function planPack(
   return describePiece(piece, tree, job.table, nearMargin(source));
 }
 
-/** What there is to say of a piece that is cut like this; `done` is the length from its near end that is cut already. */
+/** Describes a piece that is cut like this; `done` is the length from its near end that is already cut. */
 export function describePiece(
   piece: Pick<PiecePlan, 'piece' | 'fabric' | 'width' | 'length'>,
   tree: PieceTree,
@@ -100,7 +102,7 @@ export function describePiece(
   };
 }
 
-/** A length of the fabric to buy that holds the layout, rounded up to a step of the shop. */
+/** The length to buy that holds the layout, rounded up to a length that is sold. */
 export function boughtFabric(
   stock: PieceToBuy,
   height: number,
@@ -113,7 +115,7 @@ export function boughtFabric(
   };
 }
 
-/** Widens each strip to the whole fabric; what is uncut at the far end keeps its selvages. */
+/** Widens each strip to the whole fabric. The uncut far end keeps its selvages. */
 function withSelvages(content: CutTree, width: number, margins: FabricMargins): CutTree[] {
   const strips = content.kind === 'split' && content.direction === 'across' ? content.parts : [content];
   return strips.map((strip) =>
@@ -135,7 +137,7 @@ function sortRests(tree: CutTree, keep: KeepLimit): CutTree {
   return { ...tree, use: isKept ? 'leftover' : 'scrap' };
 }
 
-/** The rests worth keeping, each where it lies; the tree's own corner at (x, y). */
+/** The rests worth keeping, each with its place. The corner of the tree is at (x, y). */
 export function leftoversOf(tree: PieceTree, x = 0, y = 0): Leftover[] {
   if (tree.kind === 'rest') {
     return tree.use === 'leftover' ? [{ x, y, width: tree.width, length: tree.height }] : [];

@@ -10,19 +10,19 @@ import type {
 import type { PatchType } from './cut-plan';
 
 /**
- * The part of a fabric that patches can lie on, seen so that the print runs away from the maker: a piece whose print runs
- * across is planned on its side. `source` undefined is fabric to buy, of open length.
+ * The part of a piece that patches can be cut from, turned so that the print runs along it: a piece whose print runs across is
+ * planned on its side. Fabric to buy has no `source` and any length.
  */
 export interface PieceSpace {
   readonly source: JobPiece | undefined;
   readonly width: number;
   readonly height: number;
-  /** How many of it there are: the sheets of a pack. */
+  /** The number of equal spaces: the sheets of a pack, otherwise 1. */
   readonly times: number;
   readonly isOnItsSide: boolean;
 }
 
-/** The free space of a piece, of a pack that of one sheet; nothing is left if its width, its height or their number is 0. */
+/** The free space of a piece, or of one sheet of a pack. Nothing is free if the width, the height or the number is 0. */
 export function pieceSpace(piece: JobPiece): PieceSpace {
   const across = usableWidth(piece.width, piece.margins);
   const free = Math.max(0, piece.length - nearMargin(piece));
@@ -37,13 +37,13 @@ export function pieceSpace(piece: JobPiece): PieceSpace {
   };
 }
 
-/** What lies before the free fabric of a piece: its locked parts, or else its straightening margin. */
+/** The length before the free fabric of a piece: its locked parts, or else its straightening margin. */
 export function nearMargin(piece: JobPiece): number {
   if (piece.lockedParts.length === 0) return piece.margins.straighten;
   return piece.lockedParts.reduce((sum, part) => sum + part.height, 0);
 }
 
-/** Space of fabric to buy; its height is open. */
+/** The space of fabric to buy, which can have any height. */
 export function spaceToBuy(stock: PieceToBuy): PieceSpace {
   return {
     source: undefined,
@@ -58,7 +58,7 @@ function usableWidth(width: number, margins: FabricMargins): number {
   return Math.max(0, width - margins.leftSelvage - margins.rightSelvage);
 }
 
-/** The job's patches as the planner sees them on one fabric; patches of other fabrics have no copies. */
+/** The job's patches as patch types for one fabric; patches of other fabrics have no copies. */
 export function patchTypes(patches: readonly JobPatch[], fabric: JobFabric): PatchType[] {
   return patches.map((patch) => ({
     width: patch.width,
@@ -68,7 +68,7 @@ export function patchTypes(patches: readonly JobPatch[], fabric: JobFabric): Pat
   }));
 }
 
-/** Whether a patch alone fits a space in an allowed turning. */
+/** Whether a patch by itself fits a space, turned if it may turn. */
 export function fitsSpace(patch: PatchType, space: PieceSpace): boolean {
   return fits(patch.width, patch.height, space) || (patch.mayTurn && fits(patch.height, patch.width, space));
 }

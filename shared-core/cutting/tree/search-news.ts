@@ -1,9 +1,9 @@
-import type { CutTree } from './cut-plan';
+import type { CutTree } from '#core/domain/cutting-plan';
 
-/** What a search reports as it goes on. */
+/** What a search reports while it runs. */
 export interface SearchNews {
   /** A layout lower than any before. */
   layout(height: number, tree: CutTree): void;
-  /** A proven lower bound of the height; it can be weaker than one before. */
+  /** A proven lower bound of the height. It can be weaker than an earlier one. */
   bound(height: number): void;
 }

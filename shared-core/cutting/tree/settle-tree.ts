@@ -1,4 +1,5 @@
-import type { CutTree, PatchType } from './cut-plan';
+import type { CutTree } from '#core/domain/cutting-plan';
+import type { PatchType } from './cut-plan';
 import { restTree, splitTree } from './cut-tree';
 
 interface Size {
@@ -6,7 +7,7 @@ interface Size {
   readonly height: number;
 }
 
-/** Least width and height of fabric that the patches of a tree need, each part pushed to the near left. */
+/** The least width and height of fabric that the patches of a tree need, with each part moved to the near left. */
 export function neededSize(tree: CutTree, patches: readonly PatchType[]): Size {
   if (tree.kind === 'rest') return { width: 0, height: 0 };
   if (tree.kind === 'patch') return patchSize(tree, patches);
@@ -19,8 +20,8 @@ export function neededSize(tree: CutTree, patches: readonly PatchType[]): Size {
 }
 
 /**
- * Lays a tree, drawn on a coarse grid or with gaps, into a fabric of the given size with the patches' true sizes: parts take
- * what they need and every rest goes to the far or right end. The fabric must be at least `neededSize`.
+ * Fits a tree that is on a coarse grid or has gaps into a fabric of the given size, with the true sizes of the patches. Parts
+ * get the size they need, and every rest is moved to the far or right end. The fabric must be at least `neededSize`.
  */
 export function settleTree(
   tree: CutTree,

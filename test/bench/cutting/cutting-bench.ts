@@ -1,11 +1,10 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import type { CuttingAnswer } from '#core/cutting/cutting-search';
 import type { PatchType, StripProblem } from '#core/cutting/tree/cut-plan';
 import type { BenchProblem } from './bench-problem';
 import type { BenchOptions } from './bench-options';
 import { checkCutPlan } from '#core/cutting/check/check-cut-plan';
-import { createCuttingSearch } from '#core/cutting/cutting-search';
+import { type CuttingAnswer, createCuttingSearch } from '#test/helpers/cutting-search';
 import { placedPatches } from '#core/cutting/tree/cut-tree';
 import { benchClock, readBenchOptions } from './bench-options';
 import { fabricJobs } from './fabric-jobs';
@@ -14,9 +13,9 @@ import { gapPercent, layoutPlaces, summarizeGaps } from './score';
 import { seededRandom } from '#core/cutting/search/seeded-random';
 
 /**
- * Plans every instance of a folder (or of the seeded fabric jobs) for the time given, one thread, each from nothing; checks
- * the layout, and prints a line of JSON each and a last one with mean and worst gap in percent, to the reference and to the bound
- * that the search proved itself.
+ * Plans every instance of a folder, or every seeded fabric job, for the given time on one thread and checks the layout.
+ * Prints one line of JSON for each, and a last line with the mean and the worst gap in percent, both to the reference and to
+ * the bound that the search itself proved.
  */
 export async function runCuttingBench(args: readonly string[]): Promise<void> {
   const options = readBenchOptions(args);
@@ -62,7 +61,7 @@ export async function runCuttingBench(args: readonly string[]): Promise<void> {
   print({ instances: problems.length, ...summarizeGaps(gaps), ...own, seconds, orientation, rule, clock });
 }
 
-/** The problems of the options, with the least height known under their rule (fabric jobs: none until planned). */
+/** The problems that the options ask for, each with the height it is scored against. */
 export async function benchProblems(options: BenchOptions): Promise<BenchProblem[]> {
   if (options.folder === 'fabric-jobs') {
     return fabricJobs().filter(({ name }) => options.only.test(name));
@@ -78,7 +77,7 @@ export async function benchProblems(options: BenchOptions): Promise<BenchProblem
     }));
 }
 
-/** Runs one search for the time of the options, checks its layout and gives it with the time it took by the clock. */
+/** Runs one search for the time in the options, checks its layout, and returns it with the time it took. */
 export function planFor(
   problem: StripProblem & { readonly name: string },
   options: BenchOptions,
@@ -86,13 +85,12 @@ export function planFor(
   const now = benchClock(options.clock);
   const start = now();
   const search = createCuttingSearch(problem, { rule: options.rule, random: seededRandom(1) });
-  if (!search.ok) throw new Error(`${problem.name}: patches wider than the strip.`);
-  search.value.step(now, start + options.seconds * 1000);
+  search.step(now, start + options.seconds * 1000);
   const ms = now() - start;
-  let answer = search.value.answer();
+  let answer = search.answer();
   while (answer === undefined) {
-    search.value.step(now, now());
-    answer = search.value.answer();
+    search.step(now, now());
+    answer = search.answer();
   }
   const { height, tree } = answer;
   const { patches, stripWidth } = problem;
@@ -107,7 +105,7 @@ export function planFor(
   return { answer, ms };
 }
 
-/** Lets the compiler see the inner loops once, on a problem of its own, so that the first instance is not the slowest. */
+/** Runs the inner loops once on a separate problem so that the engine has compiled them before the first instance. */
 export function warmUp(options: BenchOptions): void {
   const random = seededRandom(7);
   const side = () => 4 + Math.floor(random() * 30);

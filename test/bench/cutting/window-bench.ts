@@ -7,7 +7,7 @@ import { lengthFromInches as inches } from '#core/units/length';
 import { askStore } from '#test/helpers/ask-store';
 import { launchProgram } from '#test/helpers/launch';
 
-/** Patches of eight sizes in two fabrics; so many in all. */
+/** Numbers of patches, each time of eight sizes in two fabrics. */
 const JOBS = [80, 1_000];
 const SIZES = 8;
 
@@ -18,8 +18,9 @@ interface Gaps {
 }
 
 /**
- * Plans in the real window and says how long the page was busy meanwhile: the longest time between two frames, and tasks
- * of over 50 ms, while nothing happens (`idle`), from the press until the first plan is drawn, and through the search after it.
+ * Plans in the real window and measures how long the page is busy: the longest time between two frames, and the tasks that
+ * take over 50 ms. It measures while nothing happens (`idle`), from the click until the first plan is drawn (`first`), and
+ * through the search after that (`search`).
  */
 export async function runWindowBench(): Promise<void> {
   const { page, close } = await launchProgram();
@@ -47,7 +48,7 @@ export async function runWindowBench(): Promise<void> {
 }
 
 async function gapsDuring(page: Page, work: () => Promise<void>): Promise<Gaps> {
-  // Methods only: a tool that keeps the names of functions leaves a helper behind that the page does not know.
+  // Only methods here: the build wraps named functions in a helper that does not exist in the page.
   const watch = await page.evaluateHandle(() => {
     const seen = {
       longestFrameMs: 0,
@@ -87,37 +88,39 @@ async function gapsDuring(page: Page, work: () => Promise<void>): Promise<Gaps> 
   });
 }
 
-/** A plan that only says what is asked: it is made when the page is told to change it. */
+/** Saves a plan with a setup and no pieces, so that the page makes the plan when the maker changes it. */
 async function keepJob(page: Page, patches: number): Promise<ProjectId> {
   const { projectId } = await askStore(page, 'project:create', {
     details: {
-      ...{ name: `${String(patches)} patches`, purpose: 'own', forWhom: '', dueOn: null, notes: '' },
-      ...{
-        outline: { shape: 'circle', diameter: inches(50) },
-        hole: null,
-        hasSlit: false,
-        settingChanges: {},
-      },
+      name: `${String(patches)} patches`,
+      purpose: 'own',
+      forWhom: '',
+      dueOn: null,
+      notes: '',
+      outline: { shape: 'circle', diameter: inches(50) },
+      hole: null,
+      hasSlit: false,
+      settingChanges: {},
     },
     stagePlanId: STARTING_PLANS[0]!.id,
   });
   const lines = Array.from({ length: SIZES }, (_, index): CuttingLine => ({
-    ...{
-      id: `by-hand/${String(index)}`,
-      projectId,
-      source: null,
-      fabric: index % 2 === 0 ? 'Light' : 'Dark',
-    },
-    ...{
-      width: inches(2 + index / 2),
-      length: inches(3.5 + index / 2),
-      count: patches / SIZES,
-      mayTurn: true,
-    },
+    id: `by-hand/${String(index)}`,
+    projectId,
+    source: null,
+    fabric: index % 2 === 0 ? 'Light' : 'Dark',
+    width: inches(2 + index / 2),
+    length: inches(3.5 + index / 2),
+    count: patches / SIZES,
+    mayTurn: true,
   }));
   const plan: KeptPlan = {
     setup: { projects: [projectId], taken: [], lines, fabricChoices: [], leftOut: [], table: STARTING_TABLE },
-    ...{ rule: '2-stage', pieces: [], purchases: [], unplaced: [], plannedWith: [] },
+    rule: '2-stage',
+    pieces: [],
+    purchases: [],
+    unplaced: [],
+    plannedWith: [],
   };
   await askStore(page, 'cutting:save', { projectId, plan });
   return projectId;

@@ -127,7 +127,7 @@ describe('plans for any job', () => {
 describe('what a plan takes the fabric from', () => {
   it('buys nothing if the stash holds it, even to the last inch', () => {
     const quarters = fabric([piece('one', 21, 18), piece('two', 21, 18)], { toBuy: bolt42 });
-    const { leastFabric, simplestCuts } = plansAfter(job([quarters], [patch('square', 3, 3, 84)]), 400);
+    const { leastFabric, simplestCuts } = plansAfter(job([quarters], [patch('square', [3, 3], 84)]), 400);
     expect(leastFabric.purchases).toEqual([]);
     expect(simplestCuts.purchases).toEqual([]);
     expect(leastFabric.totals).toMatchObject({ unplaced: 0, boughtArea: 0, pieces: 2 });
@@ -136,7 +136,7 @@ describe('what a plan takes the fabric from', () => {
 
   it('buys in the steps of the shop, with the exact length and a proven least length beside it', () => {
     const { simplestCuts } = plansAfter(
-      job([fabric([], { toBuy: bolt42 })], [patch('strip', 42, 2.5, 5)]),
+      job([fabric([], { toBuy: bolt42 })], [patch('strip', [42, 2.5], 5)]),
       400,
     );
     expect(simplestCuts.purchases).toEqual([
@@ -151,7 +151,7 @@ describe('what a plan takes the fabric from', () => {
   });
 
   it('lays squares no wider than they are where sizes across and along have other steps in common', () => {
-    const patches = [patch('strip', 3.5, 1, 1, { mayTurn: false }), patch('square', 15, 15, 3)];
+    const patches = [patch('strip', [3.5, 1], 1, { mayTurn: false }), patch('square', [15, 15], 3)];
     const asked = job([fabric([], { toBuy: bolt42 })], patches);
     const { leastFabric } = plansAfter(asked, 200);
     expect(leastFabric.pieces.flatMap((cut) => faultsOf(asked, leastFabric, cut))).toEqual([]);
@@ -160,7 +160,7 @@ describe('what a plan takes the fabric from', () => {
 
   it('says how many copies are left over when the stash is used up and nothing can be bought', () => {
     const { leastFabric } = plansAfter(
-      job([fabric([piece('scrap', 10, 10)])], [patch('square', 5, 5, 7)]),
+      job([fabric([piece('scrap', 10, 10)])], [patch('square', [5, 5], 7)]),
       200,
     );
     expect(leastFabric.unplaced).toEqual([
@@ -170,7 +170,7 @@ describe('what a plan takes the fabric from', () => {
 
   it('follows the wishes in their order', () => {
     const stash = fabric([piece('small', 10.5, 10.5), piece('bolt', 42, 40)]);
-    const patches = [patch('a', 5, 5, 4), patch('b', 14, 7, 3)];
+    const patches = [patch('a', [5, 5], 4), patch('b', [14, 7], 3)];
     const least = plansAfter(job([stash], patches, { wishes: ['least-fabric'] }), 600).leastFabric;
     const fewest = plansAfter(job([stash], patches, { wishes: ['fewest-pieces'] }), 600).leastFabric;
     expect(fewest.totals.pieces).toBe(1);
@@ -178,7 +178,7 @@ describe('what a plan takes the fabric from', () => {
   });
 
   it('lets bias squares compete for the same piece', () => {
-    const patches = [patch('bias', 18, 18, 1, { isBiasSquare: true }), patch('strip', 3, 18, 1)];
+    const patches = [patch('bias', [18, 18], 1, { isBiasSquare: true }), patch('strip', [3, 18], 1)];
     const { leastFabric } = plansAfter(job([fabric([piece('quarter', 21, 18)])], patches), 300);
     expect(leastFabric.totals.unplaced).toBe(0);
   });
@@ -190,7 +190,7 @@ describe('patches that fit no fabric', () => {
   it('are named with the reason and what would help', () => {
     const asked = job(
       [fabric([piece('bolt', 42, 30)])],
-      [patch('wide', 50, 44, 1), patch('long', 20, 60, 2, { mayTurn: false })],
+      [patch('wide', [50, 44], 1), patch('long', [20, 60], 2, { mayTurn: false })],
     );
     expect(unplaced(asked)).toEqual([
       {
@@ -209,28 +209,28 @@ describe('patches that fit no fabric', () => {
   });
 
   it('are told to turn where that alone would do', () => {
-    const asked = job([fabric([piece('bolt', 42, 90)])], [patch('border', 60, 6, 2, { mayTurn: false })]);
+    const asked = job([fabric([piece('bolt', 42, 90)])], [patch('border', [60, 6], 2, { mayTurn: false })]);
     expect(unplaced(asked)[0]?.helps[0]).toEqual({ code: 'turn-it' });
   });
 
   it('do not keep the others from being planned', () => {
     const asked = job(
       [fabric([piece('bolt', 42, 30)])],
-      [patch('wide', 50, 44, 1), patch('square', 5, 5, 8)],
+      [patch('wide', [50, 44], 1), patch('square', [5, 5], 8)],
     );
     const { leastFabric } = plansAfter(asked, 100);
     expect(placedCopies(asked, leastFabric).get('square')).toBe(8);
   });
 
   it('have no fabric at all where the fabric has none', () => {
-    expect(unplaced(job([fabric([])], [patch('square', 5, 5, 1)]))[0]?.reason).toBe('no-fabric');
+    expect(unplaced(job([fabric([])], [patch('square', [5, 5], 1)]))[0]?.reason).toBe('no-fabric');
   });
 });
 
 describe('a plan round strips that are already cut', () => {
   it('keeps them as they are and plans the rest behind them', () => {
     const margins = BOLT_MARGINS;
-    const patches = [patch('a', 5, 5, 20), patch('b', 9, 3.5, 14)];
+    const patches = [patch('a', [5, 5], 20), patch('b', [9, 3.5], 14)];
     const first = job([fabric([piece('bolt', 43, 60, { margins })])], patches);
     const [before] = plansAfter(first, 300).simplestCuts.pieces;
     const parts = before!.tree.kind === 'split' ? before!.tree.parts : [];
@@ -251,7 +251,7 @@ describe('a plan round strips that are already cut', () => {
   });
 
   it('keeps a piece in the plan whose locked strips hold all', () => {
-    const patches = [patch('a', 5, 5, 4)];
+    const patches = [patch('a', [5, 5], 4)];
     const first = job([fabric([piece('bolt', 42, 30)])], patches);
     const [before] = plansAfter(first, 200).simplestCuts.pieces;
     const lockedParts = before!.tree.kind === 'split' ? before!.tree.parts.slice(0, 1) : [];
@@ -264,7 +264,7 @@ describe('a job search', () => {
   it('does the same again from the same seed, in slices or in one go', () => {
     const asked = job(
       [fabric([piece('one', 21, 18)], { toBuy: bolt42 })],
-      [patch('a', 5, 3, 40), patch('b', 7, 4, 12)],
+      [patch('a', [5, 3], 40), patch('b', [7, 4], 12)],
     );
     const sliced = planCutting(asked, seededRandom(9));
     const whole = planCutting(asked, seededRandom(9));

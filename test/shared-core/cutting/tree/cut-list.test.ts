@@ -6,15 +6,24 @@ import { cutSteps } from '#core/cutting/tree/cut-steps';
 import { anyJob, plansAfter } from '#test/helpers/cutting-jobs';
 
 const patch = (width: number, height: number, index = 0): CutTree => ({
-  ...{ kind: 'patch', width, height, patch: index, turned: false },
+  kind: 'patch',
+  width,
+  height,
+  patch: index,
+  turned: false,
 });
 const rest = (width: number, height: number, use: 'leftover' | 'scrap' | 'margin'): CutTree => ({
-  ...{ kind: 'rest', width, height, use },
+  kind: 'rest',
+  width,
+  height,
+  use,
 });
 const split = (direction: 'across' | 'along', ...parts: readonly CutTree[]): CutTree => ({
-  ...{ kind: 'split', direction, parts },
+  kind: 'split',
+  direction,
   width: direction === 'along' ? parts.reduce((sum, { width }) => sum + width, 0) : parts[0]!.width,
   height: direction === 'across' ? parts.reduce((sum, { height }) => sum + height, 0) : parts[0]!.height,
+  parts,
 });
 const brief = (lines: readonly CutLine[]) =>
   lines.map(({ depth, size, times, alike, gives }) => [depth, size, times, alike, gives.kind]);

@@ -6,13 +6,22 @@ import { cutSteps, lengthCut } from '#core/cutting/tree/cut-steps';
 import { anyJob, job, fabric, patch, piece, plansAfter } from '#test/helpers/cutting-jobs';
 
 const rest = (height: number, use: 'leftover' | 'scrap' | 'margin'): CutTree => ({
-  ...{ kind: 'rest', width: 40, height, use },
+  kind: 'rest',
+  width: 40,
+  height,
+  use,
 });
 const strip = (height: number): CutTree => ({
-  ...{ kind: 'patch', width: 40, height, patch: 0, turned: false },
+  kind: 'patch',
+  width: 40,
+  height,
+  patch: 0,
+  turned: false,
 });
 const pieceOf = (...parts: readonly CutTree[]): CutTree => ({
-  ...{ kind: 'split', width: 40, direction: 'across' },
+  kind: 'split',
+  width: 40,
+  direction: 'across',
   height: parts.reduce((sum, part) => sum + part.height, 0),
   parts,
 });
@@ -45,7 +54,7 @@ describe('the steps in which a piece is cut', () => {
 
   test('count what each strip gives, the most frequent first', () => {
     const plan = plansAfter(
-      job([fabric([piece('p', 20, 30)])], [patch('a', 4, 5, 8), patch('b', 4, 5, 3)]),
+      job([fabric([piece('p', 20, 30)])], [patch('a', [4, 5], 8), patch('b', [4, 5], 3)]),
       200,
     ).simplestCuts;
     const steps = cutSteps(plan.pieces[0]!.tree);

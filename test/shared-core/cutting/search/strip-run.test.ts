@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { CuttingRule, StripProblem } from '#core/cutting/tree/cut-plan';
 import { checkCutPlan } from '#core/cutting/check/check-cut-plan';
 import { countStages } from '#core/cutting/tree/cut-tree';
-import { createCuttingSearch } from '#core/cutting/cutting-search';
+import { createCuttingSearch } from '#test/helpers/cutting-search';
 import { seededRandom } from '#core/cutting/search/seeded-random';
 import { answerAfter, smallProblem, stripProblem } from '#test/helpers/cutting-problems';
 
@@ -21,8 +21,8 @@ function faults(problem: StripProblem, cutBy: CuttingRule, steps: number) {
   });
 }
 
-describe('a cutting search', () => {
-  it('gives a layout that can be cut, whatever the patches', () => {
+describe('a search on one strip', () => {
+  it('finds a layout that can be cut for any patches', () => {
     fc.assert(
       fc.property(stripProblem({ types: 8, copies: 6, width: 60 }), rule, (problem, cutBy) => {
         expect(faults(problem, cutBy, 150)).toEqual([]);
@@ -31,7 +31,7 @@ describe('a cutting search', () => {
     );
   });
 
-  it('gives a layout that can be cut in true lengths too fine for its grid', () => {
+  it('finds a layout that can be cut when lengths are too fine for its grid', () => {
     fc.assert(
       fc.property(stripProblem({ types: 5, copies: 4, width: 400_000 }), rule, (problem, cutBy) => {
         expect(faults(problem, cutBy, 30)).toEqual([]);
@@ -40,7 +40,7 @@ describe('a cutting search', () => {
     );
   });
 
-  it('has a height between its bound and what it had before', () => {
+  it('never gets higher, and never goes below its bound', () => {
     fc.assert(
       fc.property(stripProblem({ types: 6, copies: 4, width: 40 }), rule, (problem, cutBy) => {
         const early = answerAfter(problem, cutBy, 5);
@@ -53,7 +53,7 @@ describe('a cutting search', () => {
     );
   });
 
-  it('keeps to two stages where simple cuts are asked for', () => {
+  it('keeps to two stages under the 2-stage rule', () => {
     for (let seed = 1; seed < 40; seed++) {
       expect(countStages(answerAfter(smallProblem(seed, 14, true), '2-stage', 100).tree)).toBeLessThanOrEqual(
         2,
@@ -61,33 +61,30 @@ describe('a cutting search', () => {
     }
   });
 
-  it('does the same again from the same seed, in slices or in one go', () => {
+  it('finds the same layout from the same seed, in slices or in one run', () => {
     const problem = smallProblem(5, 30, true);
     const search = createCuttingSearch(problem, { rule: 'guillotine', random: seededRandom(1) });
-    if (!search.ok) throw new Error('The problem fits its strip.');
-    for (let slice = 0; slice < 900; slice++) search.value.step(() => 1, 1);
+    for (let slice = 0; slice < 900; slice++) search.step(() => 1, 1);
     let ticks = 0;
     const other = createCuttingSearch(problem, { rule: 'guillotine', random: seededRandom(1) });
-    if (!other.ok) throw new Error('The problem fits its strip.');
-    other.value.step(() => ++ticks, 900);
-    expect(search.value.answer()).toEqual(other.value.answer());
+    other.step(() => ++ticks, 900);
+    expect(search.answer()).toEqual(other.answer());
   });
 
-  it('stops after one step when the time is already over', () => {
+  it('stops after one step when its time is already up', () => {
     const search = createCuttingSearch(smallProblem(6, 40, true), {
       rule: 'guillotine',
       random: seededRandom(1),
     });
-    if (!search.ok) throw new Error('The problem fits its strip.');
     let asked = 0;
-    search.value.step(() => {
+    search.step(() => {
       asked++;
       return 10;
     }, 5);
     expect(asked).toBe(1);
   });
 
-  it('is finished, and says so, when the bound is met', () => {
+  it('is finished when the bound is met', () => {
     const problem = { stripWidth: 10, patches: [{ width: 5, height: 3, copies: 4, mayTurn: false }] };
     const answer = answerAfter(problem, '2-stage', 1000);
     expect(answer).toMatchObject({ height: 6, lowerBound: 6, gap: 0, cuts: 3, stages: 2 });
@@ -101,16 +98,14 @@ describe('a cutting search', () => {
     });
   });
 
-  it('names patches wider than the strip instead of leaving them out', () => {
+  it('names the patches that are wider than the strip', () => {
     const patches = [
       { width: 12, height: 3, copies: 1, mayTurn: true },
       { width: 12, height: 3, copies: 1, mayTurn: false },
       { width: 12, height: 11, copies: 1, mayTurn: true },
     ];
-    const search = createCuttingSearch(
-      { stripWidth: 10, patches },
-      { rule: 'guillotine', random: seededRandom(1) },
-    );
-    expect(search).toEqual({ ok: false, error: { code: 'patches-too-wide', patches: [1, 2] } });
+    const search = () =>
+      createCuttingSearch({ stripWidth: 10, patches }, { rule: 'guillotine', random: seededRandom(1) });
+    expect(search).toThrow('Patch types wider than the strip: 1, 2');
   });
 });

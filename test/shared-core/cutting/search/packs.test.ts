@@ -10,7 +10,10 @@ const pack = (sheets: number, width: number, length: number, changes: Partial<Jo
 describe('a pack of sheets', () => {
   test('gives what its sheets hold, and no patch larger than one of them', () => {
     const strips = fabric([pack(8, 42, 2.5)]);
-    const { leastFabric } = plansAfter(job([strips], [patch('a', 2.5, 2.5, 40), patch('b', 5, 5, 1)]), 200);
+    const { leastFabric } = plansAfter(
+      job([strips], [patch('a', [2.5, 2.5], 40), patch('b', [5, 5], 1)]),
+      200,
+    );
     expect(leastFabric.unplaced).toMatchObject([{ patch: 'b', copies: 1, reason: 'longer-than-any-fabric' }]);
     const [cut] = leastFabric.pieces;
     // 16 of 2½ in are cut from a strip of 42 in; 40 need three of the eight.
@@ -21,14 +24,14 @@ describe('a pack of sheets', () => {
 
   test('is one piece to start, and what is over of a sheet is kept where it is worth it', () => {
     const squares = fabric([pack(42, 10, 10)]);
-    const { simplestCuts } = plansAfter(job([squares], [patch('a', 6, 10, 5)]), 200);
+    const { simplestCuts } = plansAfter(job([squares], [patch('a', [6, 10], 5)]), 200);
     expect(simplestCuts.totals).toMatchObject({ pieces: 1, usedArea: 5 * 60 * INCH ** 2 });
     expect(simplestCuts.pieces[0]?.leftovers).toHaveLength(5);
   });
 
   test('is stacked: sheets that are cut alike share their cuts, and none lies between them', () => {
     const squares = fabric([pack(42, 10, 10)]);
-    const { simplestCuts } = plansAfter(job([squares], [patch('a', 5, 5, 32)]), 300);
+    const { simplestCuts } = plansAfter(job([squares], [patch('a', [5, 5], 32)]), 300);
     const [cut] = simplestCuts.pieces;
     expect(cutSteps(cut!.tree).map(({ length }) => length / INCH)).toEqual([40, 40]);
     // One cut across and one through each half, for two stacks of four.
@@ -39,7 +42,7 @@ describe('a pack of sheets', () => {
 
   test('is turned where its print runs across, sheet by sheet', () => {
     const strips = fabric([pack(4, 42, 2.5, { printRuns: 'across' })], { isDirectional: true });
-    const { leastFabric } = plansAfter(job([strips], [patch('a', 2.5, 9, 12, { mayTurn: false })]), 300);
+    const { leastFabric } = plansAfter(job([strips], [patch('a', [2.5, 9], 12, { mayTurn: false })]), 300);
     expect(leastFabric.unplaced).toEqual([]);
     expect(leastFabric.pieces[0]?.placed.every(({ width, turned }) => width === 9 * INCH && turned)).toBe(
       true,
@@ -47,12 +50,12 @@ describe('a pack of sheets', () => {
   });
 
   test('is planned on behind the sheets that are cut already', () => {
-    const asked = [patch('a', 2.5, 2.5, 20)];
+    const asked = [patch('a', [2.5, 2.5], 20)];
     const first = plansAfter(job([fabric([pack(8, 42, 2.5)])], asked), 200).simplestCuts.pieces[0]!;
     if (first.tree.kind !== 'sheets') throw new Error('No sheets');
     const [locked] = first.tree.parts;
     const begun = fabric([pack(8, 42, 2.5, { lockedParts: [locked!] })]);
-    const again = plansAfter(job([begun], [patch('a', 2.5, 2.5, 50)]), 200).simplestCuts.pieces[0]!;
+    const again = plansAfter(job([begun], [patch('a', [2.5, 2.5], 50)]), 200).simplestCuts.pieces[0]!;
     expect(again.tree).toMatchObject({ kind: 'sheets', parts: { 0: locked } });
     expect(again.placed).toHaveLength(50);
     expect(again.length).toBe(4 * 2.5 * INCH);
@@ -61,11 +64,11 @@ describe('a pack of sheets', () => {
   });
 
   test('that was cut to the last sheet stays in the plan as it was cut', () => {
-    const whole = plansAfter(job([fabric([pack(1, 5, 5)])], [patch('a', 5, 5, 1)]), 50).simplestCuts
+    const whole = plansAfter(job([fabric([pack(1, 5, 5)])], [patch('a', [5, 5], 1)]), 50).simplestCuts
       .pieces[0]!;
     if (whole.tree.kind !== 'sheets') throw new Error('No sheets');
     const used = fabric([pack(1, 5, 5, { lockedParts: whole.tree.parts })], { toBuy: bolt42 });
-    const { simplestCuts } = plansAfter(job([used], [patch('a', 5, 5, 3)]), 200);
+    const { simplestCuts } = plansAfter(job([used], [patch('a', [5, 5], 3)]), 200);
     expect(simplestCuts.pieces.map(({ piece: id, placed }) => [id, placed.length])).toEqual([
       [undefined, 2],
       ['pack', 1],
