@@ -4,16 +4,16 @@ import { isBeyondReach } from './lateness-bound';
 import { searchOrder } from './search-order';
 import type { WorkCalendar } from './work-calendar';
 
-/** How hard to look: what `thorough` spends on a workshop of some 300 projects takes some tens of milliseconds, `quick` a few. */
+/** How much to search: on about 300 projects, `thorough` takes tens of milliseconds and `quick` a few. */
 export type Effort = 'thorough' | 'quick';
 
-/** Blocks handled by trial schedules: more blocks, fewer trials. */
+/** The number of blocks scheduled in all trials together: with more blocks there are fewer trials. */
 const BLOCKS_TRIED: Readonly<Record<Effort, number>> = { thorough: 24_000, quick: 4_000 };
-/** Only small workshops are searched through; in larger ones the search would not come near its end. */
+/** Only small workshops are searched completely; in larger ones the search would not come near its end. */
 const MOST_BLOCKS_SEARCHED = 40;
 const BLOCKS_SEARCHED: Readonly<Record<Effort, number>> = { thorough: 200_000, quick: 20_000 };
 
-/** The order of least largest lateness that was found, and whether it is certain that there is none better. */
+/** The best order found, judged by the largest lateness, and whether it is proven that none is better. */
 export function bestOrder(chains: Chains, calendar: WorkCalendar, effort: Effort): Order {
   const blocks = Math.max(1, chains.minutes.length);
   const trials = Math.min(300, Math.ceil(BLOCKS_TRIED[effort] / blocks));

@@ -1,7 +1,10 @@
-/** A heap of block numbers, least value first; of equal values the lower number. Values of blocks in the heap must not change. */
+/**
+ * A heap of block numbers with the least value first, and of equal values the lower number. The value of a block must not
+ * change while it is in the heap.
+ */
 export interface BlockHeap {
   readonly size: () => number;
-  /** The least block, without taking it; only when there is one. */
+  /** The first block, which stays in the heap. The heap must not be empty. */
   readonly first: () => number;
   readonly push: (block: number) => void;
   readonly pop: () => number;

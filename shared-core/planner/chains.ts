@@ -7,38 +7,39 @@ import type { ProjectLoad, WorkshopLoad } from './workshop-load';
 export const NEVER_DUE = 1e9;
 
 /**
- * The projects as the planner works on them: blocks of work with waits between them, all in one row.
+ * The projects as the planner sees them: blocks of work with waits between them, all in one list.
  *
  *     project 0        project 1
  *     block 0  1       block 2       firstBlock = 0, 2, 3
  */
 export interface Chains {
   readonly count: number;
-  /** Of each project its first block; one more at the end. */
+  /** The first block of each project, and the number of blocks at the end. */
   readonly firstBlock: Int32Array;
   /**
-   * Of each block the end of its group: blocks that may be worked on side by side. The next group may begin when all blocks of
-   * one are done and have waited. Mostly a group is one block.
+   * For each block, the end of its group. The blocks of a group may be worked on side by side. The next group may begin when
+   * all blocks of this one are done and their waits are over. Most groups have one block.
    */
   readonly groupEnd: Int32Array;
   /** At least 1. */
   readonly minutes: Float64Array;
-  /** Days from the day its group may begin until the block itself may. */
+  /** Days from the day its group may begin until the block itself may begin. */
   readonly waitBefore: Int32Array;
   /** Days from the day a block is done until the next group may begin, or until the project is finished. */
   readonly waitAfter: Int32Array;
-  /** Of each block the days its group takes at least: something in it waits without any work. */
+  /** For each block, the least number of days its group takes, because a stage in it waits without any work. */
   readonly groupWait: Int32Array;
   readonly projectOf: Int32Array;
-  /** The day a project's first block may begin; the day it is finished if it has none. */
+  /** The day a project's first block may begin, or the day the project is finished if it has no blocks. */
   readonly readyDay: Int32Array;
   readonly dueDay: Int32Array;
 }
 
-/** Every step of work a block of its own; `stepOf` gives its place among the steps of its project. Steps of no minutes are none. */
+/** Chains in which every step of work is a block of its own. Steps of 0 minutes are left out. */
 export interface StepChains extends Chains {
+  /** The place of a block among the steps of its project. */
   readonly stepOf: Int32Array;
-  /** Of each step's block the block it is part of where steps that follow each other without a wait are one. */
+  /** For each block, the block of the merged chains that it is part of. */
   readonly mergedOf: Int32Array;
 }
 
@@ -61,7 +62,7 @@ export function stepChainsOf(load: WorkshopLoad, calendar: WorkCalendar): StepCh
   };
 }
 
-/** Steps that follow each other without a wait as one block: there is never a reason to part them. */
+/** Chains in which steps that follow each other without a wait are one block: there is never a reason to separate them. */
 export function mergedChainsOf(load: WorkshopLoad, calendar: WorkCalendar): Chains {
   const projects = load.projects.map(({ steps }) => blocksOfSteps(steps));
   return chainsOf(
@@ -71,14 +72,14 @@ export function mergedChainsOf(load: WorkshopLoad, calendar: WorkCalendar): Chai
   );
 }
 
-/** Whether every project is a plain chain, nothing in it side by side. */
+/** Whether every project is a plain chain, with nothing side by side. */
 export function areChainsPlain({ groupEnd, groupWait, waitBefore }: Chains): boolean {
   return groupEnd.every(
     (end, block) => end === block + 1 && groupWait[block] === 0 && waitBefore[block] === 0,
   );
 }
 
-/** The first day on which anything may be done on a project. */
+/** The first day on which a project may be worked on. */
 export function firstDayOf({ readyOn }: ProjectLoad, calendar: WorkCalendar): number {
   return readyOn === null ? 0 : clampDay(calendar.dayOf(readyOn), 0);
 }

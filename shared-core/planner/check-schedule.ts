@@ -3,9 +3,9 @@ import type { Schedule, ProjectDates, WorkSession } from './schedule';
 import type { ProjectLoad, WorkshopLoad } from './workshop-load';
 
 /**
- * Checks a plan by nothing but the load and the calendar: no day holds more than its minutes, none is a day off, no step
- * comes before the one it follows or before its wait is over, every minute is worked once, and the dates said are those of
- * the work. Gives what is wrong in words; nothing for a good plan. Plans that reach beyond the farthest day are not for it.
+ * Checks a plan with nothing but the load and the calendar: no day has more work than minutes, no work is on a day off, no step
+ * begins before the steps and waits it depends on are over, every minute is worked once, and the dates match the work. Returns
+ * the faults in words; none for a good plan. It cannot check plans that go beyond the farthest day.
  */
 export function checkSchedule(load: WorkshopLoad, plan: Schedule): readonly string[] {
   return [
@@ -26,7 +26,7 @@ function checkDays({ today, hands }: WorkshopLoad, sessions: readonly WorkSessio
     const room = hands.weekMinutes[weekday(on) - 1] ?? 0;
     if (minutes > room) faults.push(`${on} holds ${String(minutes)} of ${String(room)} minutes`);
     if (hands.daysOff.some(({ from, to }) => from <= on && on <= to)) faults.push(`${on} is a day off`);
-    if (on < today) faults.push(`${on} is past`);
+    if (on < today) faults.push(`${on} is in the past`);
   }
   return faults;
 }
@@ -41,15 +41,17 @@ function checkProject(
   const own = sessions.filter(({ projectId }) => projectId === project.id);
   const rank = ranks(project);
   if (own.some(({ step }, place) => rank[step]! < (rank[own[place - 1]?.step ?? 0] ?? 0)))
-    faults.push(`${project.id} goes back`);
+    faults.push(`${project.id} has steps out of order`);
   const begin = project.readyOn !== null && project.readyOn > load.today ? project.readyOn : load.today;
-  /** The day before which nothing of the stages side by side may begin, and the day on which all of them so far are over. */
+  /**
+   * The day on which the stages side by side may begin, the day on which all of them so far are over, and the current day.
+   */
   let [from, over, at] = [begin, begin, begin];
   project.steps.forEach((step, place) => {
     if (rank[place] !== rank[place - 1]) from = over;
     if (step.isBeside === true || rank[place] !== rank[place - 1]) at = from;
     const where = `${project.id} step ${String(place)}`;
-    const said = dates.steps[place];
+    const given = dates.steps[place];
     const days = own.filter((session) => session.step === place);
     const needs = step.kind === 'work' ? step.minutes : 0;
     const worked = days.reduce((sum, { minutes }) => sum + minutes, 0);
@@ -57,8 +59,8 @@ function checkProject(
     const start = days[0]?.on ?? at;
     if (start < at) faults.push(`${where} begins on ${start}, before ${at}`);
     const end = step.kind === 'wait' ? addDays(at, step.days) : (days.at(-1)?.on ?? at);
-    if (said?.startOn !== start || said.endOn !== end) faults.push(`${where} says other days`);
-    if ((said?.latestStartOn ?? start) < start) faults.push(`${where} is too late at once`);
+    if (given?.startOn !== start || given.endOn !== end) faults.push(`${where} has other days`);
+    if ((given?.latestStartOn ?? start) < start) faults.push(`${where} starts after its latest day`);
     at = end;
     if (at > over) over = at;
   });
@@ -68,7 +70,7 @@ function checkProject(
   return faults;
 }
 
-/** Numbers the steps in their order; stages side by side, all steps of theirs, share a number. */
+/** Numbers the steps in order. All steps of stages side by side share a number. */
 function ranks({ steps }: ProjectLoad): readonly number[] {
   const numbers: number[] = [];
   let number = 0;

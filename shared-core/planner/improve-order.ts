@@ -4,7 +4,7 @@ import { latestDone } from './latest-done';
 import { type Cost, costOf, isLess, listSchedule, type RunsInOrder } from './list-schedule';
 import type { WorkCalendar } from './work-calendar';
 
-/** An order of work by the keys of its blocks, least first, with what comes of it. */
+/** An order of work, least key first, with the schedule it leads to. */
 export interface Order {
   readonly keys: Float64Array;
   readonly schedule: RunsInOrder;
@@ -13,13 +13,13 @@ export interface Order {
 }
 
 /**
- * Starts from what must be done by the earliest end first, which is the best order where nothing is sent out, and while no
- * bound says that this cannot be beaten moves single blocks forward. At most `trials` schedules are tried.
+ * Starts with the block that must be done earliest first, which is the best order where nothing is sent out. Then moves single
+ * blocks forward until the bound proves that no order is better. Tries at most `trials` schedules.
  */
 export function improvedOrder(chains: Chains, calendar: WorkCalendar, trials: number): Order {
   let best = orderByKeys(chains, calendar, latestDone(chains, calendar, 0));
   if (best.cost.largest > 0) {
-    // With days off and unlike weekdays other blocks press most once everything may be a few days late.
+    // With days off and unequal weekdays, other blocks become the most urgent once everything may be a few days late.
     const later = orderByKeys(chains, calendar, latestDone(chains, calendar, best.cost.largest));
     if (isLess(later.cost, best.cost)) best = later;
   }
@@ -44,7 +44,7 @@ interface Tried {
   readonly tried: number;
 }
 
-/** The first better order that moving one block forward gives; the blocks of the latest project are tried first. */
+/** The first better order that results from moving one block forward. Blocks of the latest project are tried first. */
 function tryMoves(chains: Chains, calendar: WorkCalendar, from: Order, trials: number): Tried {
   let tried = 0;
   for (const block of blocksToMove(chains, from)) {
@@ -52,7 +52,7 @@ function tryMoves(chains: Chains, calendar: WorkCalendar, from: Order, trials: n
       if (tried >= trials) return { order: null, tried };
       tried += 1;
       const keys = Float64Array.from(from.keys);
-      // Half a step in front: keys are work minutes, and no two need to differ by less.
+      // Half a minute earlier is enough: keys start as whole work minutes.
       keys[block] = from.keys[before]! - 0.5;
       const order = orderByKeys(chains, calendar, keys);
       if (isLess(order.cost, from.cost)) return { order, tried };
@@ -61,7 +61,7 @@ function tryMoves(chains: Chains, calendar: WorkCalendar, from: Order, trials: n
   return { order: null, tried };
 }
 
-/** The blocks whose delay may have made the latest project late: its own from first to last, then all done before it. */
+/** The blocks whose delay may make the latest project late: first its own, then the other blocks done before its last one. */
 function blocksToMove(chains: Chains, { schedule, cost }: Order): readonly number[] {
   const { finishDay, doneAt } = schedule;
   const lateDays = (project: number): number => finishDay[project]! - chains.dueDay[project]!;
@@ -78,7 +78,7 @@ function blocksToMove(chains: Chains, { schedule, cost }: Order): readonly numbe
 
 const MOST_PLACES = 6;
 
-/** The blocks that were done while this one could have been worked on: the first of all of them, then from the last back. */
+/** Blocks that are done while this one could be worked on: the one with the least key, then from the greatest key down. */
 function waitedFor({ keys, schedule }: Order, block: number): readonly number[] {
   const { readyAt, doneAt } = schedule;
   const others = Array.from(doneAt.keys()).filter(

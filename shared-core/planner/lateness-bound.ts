@@ -4,16 +4,16 @@ import { listSchedule } from './list-schedule';
 import type { WorkCalendar } from './work-calendar';
 
 /**
- * Whether it is certain that no order keeps every project within `late` days of its due day. Every block is let loose from
- * its chain, free to begin as early as if the hands were its project's own and to end as late; for such blocks working by
- * the earliest end is best, so if even that fails nothing succeeds.
+ * Whether it is proven that every order makes some project more than `late` days late. Each block is taken out of its chain: it
+ * may begin and end on the days that would be possible if its project had the hands to itself. For such blocks it is best to
+ * work on the one with the earliest end first, so if even that is too late, every order is.
  */
 export function isBeyondReach(chains: Chains, calendar: WorkCalendar, late: number): boolean {
   const latest = latestDone(chains, calendar, late);
   const loose = looseBlocks(chains, calendar);
   const { doneAt } = listSchedule(loose, calendar, latest);
   if (doneAt.some((done, block) => done > latest[block]!)) return true;
-  // Projects without work left are finished when they are ready; nothing moves them.
+  // Projects without work are finished when they are ready, whatever the order.
   for (let project = 0; project < chains.count; project += 1) {
     const hasWork = chains.firstBlock[project] !== chains.firstBlock[project + 1];
     if (!hasWork && chains.readyDay[project]! - chains.dueDay[project]! > late) return true;

@@ -2,15 +2,15 @@ import { type Chains, NEVER_DUE } from './chains';
 import type { WorkCalendar } from './work-calendar';
 
 /**
- * Of each block the last work minute at which it may be done for its project to be at most `late` days late, were the hands
- * its own. Blocks of projects without a due day come after all others, in the order of their projects.
+ * For each block, the last work minute by which it must be done so that its project is at most `late` days late, if the project
+ * had the hands to itself. Blocks of projects without a due day come after all others, in the order of their projects.
  */
 export function latestDone(chains: Chains, calendar: WorkCalendar, late: number): Float64Array {
   const { count, firstBlock, minutes, waitBefore, waitAfter, groupWait, dueDay } = chains;
   const latest = new Float64Array(minutes.length);
   for (let project = 0; project < count; project += 1) {
     let byDay = dueDay[project]! + late;
-    // Before each block of a group the group's own day must be known, so `byDay` moves on only with its first block.
+    // All blocks of a group have the same last day, so `byDay` changes only at the first block of the group.
     let before = byDay;
     for (let block = firstBlock[project + 1]! - 1; block >= firstBlock[project]!; block -= 1) {
       if (dueDay[project] === NEVER_DUE) {
@@ -27,7 +27,7 @@ export function latestDone(chains: Chains, calendar: WorkCalendar, late: number)
   return latest;
 }
 
-/** Of each block the day on which it may begin at the earliest, were the hands its project's own and each side by side had a pair. */
+/** For each block, the earliest day on which it could begin if every stage had a pair of hands to itself. */
 export function earliestReadyDays(chains: Chains, calendar: WorkCalendar): Int32Array {
   const { minutes, waitBefore, waitAfter, groupWait, groupEnd, firstBlock } = chains;
   const ready = new Int32Array(minutes.length);

@@ -4,12 +4,12 @@ import { listSchedule, type Run, type RunsInOrder } from './list-schedule';
 import type { WorkCalendar } from './work-calendar';
 
 /**
- * The work of all projects with a due day, each stretch as late as it can be for every project to be finished by its due day
- * or by its day of the plan, whichever is later. It is the same scheduling with time running backwards: from the due day
- * towards today, the last block first.
+ * The work of all projects with a due day, as late as possible while every project is still finished by its due day, or by its
+ * day in the plan where that is later. This is the same scheduling with time running backward: from the due day toward
+ * today, with the last block first.
  *
- * Backwards the blocks that can begin latest go first. Should that make any block begin before it does in the plan, the plan's
- * own order is kept, which never does.
+ * Backward, the block with the latest earliest start comes first. If that makes some block begin earlier than in the plan, the
+ * order of the plan is used instead, which never does.
  */
 export function latestRuns(
   chains: Chains,
@@ -27,9 +27,9 @@ export function latestRuns(
 interface Mirror {
   readonly chains: Chains;
   readonly calendar: WorkCalendar;
-  /** Of each mirrored block the true one. */
+  /** The true block of each mirrored block. */
   readonly blocks: readonly number[];
-  /** The work minute from which time is counted backwards. */
+  /** The work minute from which time is counted backward. */
   readonly end: number;
 }
 
@@ -51,7 +51,7 @@ function mirrorOf(chains: Chains, calendar: WorkCalendar, { finishDay }: RunsInO
       firstBlock,
       groupEnd: mirroredGroups(chains, blocks),
       minutes: Float64Array.from(blocks, (block) => chains.minutes[block]!),
-      // Backwards what a block waits for comes after it, and the other way round.
+      // Backward, the wait before a block comes after it, and the wait after it comes before.
       waitBefore: Int32Array.from(blocks, (block) => chains.waitAfter[block]!),
       waitAfter: Int32Array.from(blocks, (block) => chains.waitBefore[block]!),
       groupWait: Int32Array.from(blocks, (block) => chains.groupWait[block]!),

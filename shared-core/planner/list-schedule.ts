@@ -2,7 +2,7 @@ import { makeBlockHeap } from './block-heap';
 import type { Chains } from './chains';
 import type { WorkCalendar } from './work-calendar';
 
-/** A stretch of one block in work minutes, from before the first to after the last. */
+/** Uninterrupted work on one block, from the first work minute to the last. */
 export interface Run {
   readonly block: number;
   readonly from: number;
@@ -10,18 +10,19 @@ export interface Run {
 }
 
 export interface RunsInOrder {
-  /** Work minute at which a block may begin, and at which it is done. */
+  /** The work minute at which a block may begin, and the one at which it is done. */
   readonly readyAt: Float64Array;
   readonly doneAt: Float64Array;
   readonly finishDay: Int32Array;
 }
 
 /**
- * Works through all blocks: at every moment the hands are at the block of least key among those that may be worked on, and
- * leave it when one of a lesser key comes back. Hands are never idle while there is something to do.
+ * Schedules all blocks: at every moment the hands work on the block with the least key among those that may be worked on, and
+ * change to another block when one with a lesser key becomes ready. They are never idle while a block is ready.
  *
- * That loses nothing: take any schedule and rank the blocks by when they are done; of two blocks that both may be worked on,
- * giving all early minutes to the one that is done first makes neither later. So for some keys this gives the best there is.
+ * This rules out no best schedule. In any schedule, number the blocks by when they are done. Of two blocks that are both ready,
+ * the one that is done first can have all the early minutes without making the other later. So some keys lead to the best
+ * schedule.
  */
 export function listSchedule(
   chains: Chains,
@@ -36,7 +37,10 @@ export function listSchedule(
   const left = Float64Array.from(minutes);
   const available = makeBlockHeap(keys);
   const coming = makeBlockHeap(readyAt);
-  /** Of each project how many blocks of its group are not done; `finishDay` is until then the day on which the group is over. */
+  /**
+   * For each project, the number of blocks in its current group that are not done. Until the last group is done,
+   * `finishDay` is the day on which the current group is over.
+   */
   const undone = new Int32Array(count);
   const beginGroup = (project: number, first: number): void => {
     const day = finishDay[project]!;
@@ -77,7 +81,9 @@ export function listSchedule(
   return { readyAt, doneAt, finishDay };
 }
 
-/** How bad a schedule is: the largest lateness counts before the sum of all days late, and that before the sum of all finish days. */
+/**
+ * How bad a schedule is. The largest lateness counts first, then the sum of all days late, then the sum of all finish days.
+ */
 export interface Cost {
   readonly largest: number;
   readonly lateSum: number;

@@ -7,7 +7,7 @@ import { type SettingChanges, type Settings, settingsOfProject } from '#core/dom
 import { addDays, type CalendarDate, daysBetween } from '#core/units/calendar-date';
 import type { LoadStep, ProjectLoad, WorkshopLoad } from './workshop-load';
 
-/** What the planner reads of an open project. */
+/** What the planner reads from an open project. */
 export interface OpenProject {
   readonly project: {
     readonly id: ProjectId;
@@ -15,9 +15,9 @@ export interface OpenProject {
     readonly settingChanges: SettingChanges;
   };
   readonly stages: readonly (Pick<Stage, 'id' | 'kind' | 'state' | 'estimateMinutes'> & {
-    /** May be worked on side by side with the stage before it. */
+    /** True if it may be worked on side by side with the stage before it. */
     readonly isBeside?: boolean;
-    /** Days it is away once it is sent; the workshop's usual ones where none are given. */
+    /** Days it is away once it is sent; if undefined, the usual days of the project or the workshop. */
     readonly daysAway?: number;
   })[];
   readonly trips: readonly (Pick<TripDetails, 'sentOn' | 'promisedOn' | 'backOn'> & {
@@ -29,10 +29,10 @@ type PlannedStage = OpenProject['stages'][number];
 type PlannedTrip = OpenProject['trips'][number];
 
 /**
- * What is left to do on the open projects, those in hand first. A project with nothing left is not among them. A stage takes
- * the minutes it is given here until it is done; quilting that is sent out then waits for its days away. What is away comes back on
- * its promised day, or after its days away where none was promised; what is overdue is expected every day. Stages
- * held up are planned as if they could go on.
+ * The work left on the open projects, with projects in progress first. Projects with nothing left are dropped. A stage takes
+ * its estimated minutes until it is done; a stage that is sent out then waits for its days away. A project that is away comes
+ * back on its promised day, or after its days away if no day was promised; if it is overdue, it is expected today. A stage
+ * that is held up is planned as if it could go on.
  */
 export function loadOfProjects(
   projects: readonly OpenProject[],
@@ -69,7 +69,7 @@ function projectLoad(
   };
   const groups = groupsSideBySide(stages);
   const isAway = (group: readonly PlannedStage[]) => group.some(({ state }) => state === 'out');
-  // While a piece is away only what runs beside that can be done on it, whatever stands before in its plan.
+  // While a project is away, only the stages side by side with that trip can be worked on, whatever comes first in its plan.
   const inOrder = [...groups.filter(isAway), ...groups.filter((group) => !isAway(group))];
   const steps = inOrder.flatMap((group) =>
     group.flatMap((stage, member) => {
@@ -80,7 +80,7 @@ function projectLoad(
   return { id: project.id, dueOn: project.dueOn, readyOn: null, steps };
 }
 
-/** The stages that are left, those that may run side by side together. A stage beside one that is over stands by itself. */
+/** The stages that are left, in groups that may run side by side. A stage beside one that is over is a group of its own. */
 function groupsSideBySide(stages: readonly PlannedStage[]): readonly (readonly PlannedStage[])[] {
   const groups: PlannedStage[][] = [];
   stages.forEach((stage, place) => {

@@ -4,25 +4,28 @@ import { earliestReadyDays } from './latest-done';
 import { makeWorkCalendar } from './work-calendar';
 import type { Hands, WorkshopLoad } from './workshop-load';
 
-/** Nobody is asked to sew longer than this on a day, unless she does already. */
+/** No day gets longer than this, unless it already is. */
 const LONGEST_DAY = 12 * 60;
 const STEP = 30;
 
-/** What more time at the bench would mend. */
+/** What more hours of work can do about late projects. */
 export interface MoreHours {
-  /** Minutes a week more with which everything that hours can help is in time, in steps of half an hour; null if none are enough. */
+  /**
+   * The extra minutes a week, in steps of half an hour, that finish in time every project that hours can help; null if no
+   * number is enough.
+   */
   readonly extraWeekMinutes: number | null;
-  /** Projects that are late whatever the hours: what they wait for alone takes longer than is left. */
+  /** Projects that are late however long the hours are, because their waits take too long. */
   readonly beyondHours: readonly string[];
 }
 
-/** The least hours a week more, spread over the days she sews on (over all seven if there are none). */
+/** The least extra hours a week, spread over the days with hours, or over all seven if there are none. */
 export function moreHours(load: WorkshopLoad): MoreHours {
   const longest = withExtra(load.hands, 7 * LONGEST_DAY);
-  const beyondHours = hopelessAlone({ ...load, hands: longest });
+  const beyondHours = lateByThemselves({ ...load, hands: longest });
   const rest = {
     ...load,
-    // They still take their share of the hands, but nothing can be late for them.
+    // They still need hours, but they no longer have a due day to miss.
     projects: load.projects.map((project) =>
       beyondHours.includes(project.id) ? { ...project, dueOn: null } : project,
     ),
@@ -39,7 +42,10 @@ export function moreHours(load: WorkshopLoad): MoreHours {
   return { extraWeekMinutes: enough * STEP, beyondHours };
 }
 
-/** The same hands with so much more in a week, up to the longest day; a little over where it does not divide evenly. */
+/**
+ * The same hands with extra minutes in a week, up to the longest day. If the minutes do not divide evenly, each day is
+ * rounded up.
+ */
 export function withExtra(hands: Hands, weekMinutes: number): Hands {
   const { weekMinutes: usual } = hands;
   const hasNone = usual.every((minutes) => minutes === 0);
@@ -62,8 +68,8 @@ export function withExtra(hands: Hands, weekMinutes: number): Hands {
   };
 }
 
-/** The projects that would be late even if the hands worked on nothing else. */
-function hopelessAlone(load: WorkshopLoad): readonly string[] {
+/** The projects that are late even if the hands work on nothing else. */
+function lateByThemselves(load: WorkshopLoad): readonly string[] {
   const calendar = makeWorkCalendar(load.today, load.hands);
   const chains = mergedChainsOf(load, calendar);
   const ready = earliestReadyDays(chains, calendar);

@@ -9,12 +9,13 @@ export interface MovedDate {
   readonly dueOn: CalendarDate;
 }
 
-/** So many of the late projects are tried as the only one to move; each costs some ten quick plans. */
+/** The number of late projects that are tried as the only one to move. Each takes about ten quick plans. */
 const MOST_TRIED = 5;
 
 /**
- * Due days that, moved, bring everything in time: a single one if one of the latest projects will do, moved by as few days as
- * can be; else every late project's to the day of its plan. Empty where nothing is late, or where no day can be given.
+ * The due days to move so that everything is in time. If moving one of the latest projects is enough, it is that one, moved by as
+ * few days as possible; otherwise every late project moves to its day in the plan. Empty if nothing is late, or if a project
+ * is never finished.
  */
 export function moveDates(load: WorkshopLoad, plan: Schedule): readonly MovedDate[] {
   const late = plan.projects
@@ -42,7 +43,7 @@ export function withDates(load: WorkshopLoad, moved: readonly MovedDate[]): Work
 
 const FARTHEST_MOVE = 1024;
 
-/** The first day found to which this project alone can move; null when even the farthest does not do. */
+/** The earliest due day found for this project with which everything is in time; null if even the farthest is not enough. */
 function movedAlone(load: WorkshopLoad, id: string): MovedDate | null {
   const due = dueOf(load, id);
   const isEnough = (days: number) => isInTime(withDates(load, [{ id, dueOn: addDays(due, days) }]));

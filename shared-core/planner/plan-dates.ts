@@ -8,7 +8,10 @@ import { sessionsOf, spansOf, stepDatesOf, type Timing } from './step-dates';
 import { makeWorkCalendar, type WorkCalendar } from './work-calendar';
 import type { ProjectLoad, WorkshopLoad } from './workshop-load';
 
-/** Plans all projects together, in the order of least largest lateness that is found: when each step is done, and when at the latest. */
+/**
+ * Plans all projects together and keeps the largest lateness as small as it can. Finds the days of each step, and the
+ * latest days on which it can start.
+ */
 export function planDates(load: WorkshopLoad): Schedule {
   const calendar = makeWorkCalendar(load.today, load.hands);
   const order = bestOrder(mergedChainsOf(load, calendar), calendar, 'thorough');
@@ -36,7 +39,7 @@ function projectDatesOf(timing: Timing, load: WorkshopLoad, index: number, finis
   const project = load.projects[index]!;
   const due = chains.dueDay[index]!;
   const steps = stepDatesOf(timing, project, index, due === NEVER_DUE ? null : Math.max(due, finish));
-  // Of stages side by side any may have to start first.
+  // Any of the stages side by side may have to start first.
   const latestStart = steps.flatMap(({ latestStartOn }) => latestStartOn ?? []).toSorted()[0] ?? null;
   return {
     id: project.id,

@@ -9,7 +9,7 @@ export interface Block {
   readonly waitAfter: number;
 }
 
-/** Blocks that may be worked on side by side, and the days they take together at least. */
+/** Blocks that may be worked on side by side, and the least number of days they take together. */
 export interface BlockGroup {
   readonly blocks: readonly Block[];
   readonly wait: number;
@@ -20,7 +20,7 @@ export interface ProjectBlocks {
   readonly groups: readonly BlockGroup[];
 }
 
-/** The groups of a project one after the other; waits without any work are laid to the group before them. */
+/** The groups of a project in order. A wait without any work is added to the group before it. */
 export function blocksOfSteps(steps: readonly LoadStep[]): ProjectBlocks {
   const groups: BlockGroup[] = [];
   let waitBefore = 0;
@@ -61,7 +61,7 @@ function withWaitAfter({ blocks, wait }: BlockGroup, days: number): BlockGroup {
   };
 }
 
-/** Whether a single block goes on with the single one before it without a wait. */
+/** Whether both groups are a single block and there is no wait between them. */
 export function isMergedWith(before: BlockGroup | undefined, group: BlockGroup): boolean {
   const [first, ...others] = before?.blocks ?? [];
   const [own, ...besides] = group.blocks;
@@ -69,7 +69,7 @@ export function isMergedWith(before: BlockGroup | undefined, group: BlockGroup):
   return first.waitAfter === 0 && before?.wait === 0 && group.wait === 0 && own.waitBefore === 0;
 }
 
-/** The same with each single block that goes on with another made one with it. */
+/** The same groups, with single blocks joined where there is no wait between them. */
 export function mergeGroups(groups: readonly BlockGroup[]): readonly BlockGroup[] {
   const merged: BlockGroup[] = [];
   for (const group of groups) {

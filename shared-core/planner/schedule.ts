@@ -1,19 +1,19 @@
 import type { CalendarDate } from '#core/units/calendar-date';
 
-/** Beyond this many days from today the planner says "never" rather than a date. */
+/** Beyond this many days from today there is no date: the planner returns null for "never". */
 export const FARTHEST_DAY = 36_525;
 
-/** When a step is done in the plan, and when it can be done at the latest. Dates are null where they are beyond `FARTHEST_DAY`. */
+/** The days of a step in the plan, and the latest day on which it can start. Dates beyond `FARTHEST_DAY` are null. */
 export interface StepDates {
   readonly id: string;
   readonly kind: 'work' | 'wait';
-  /** The first day of work, or the day a piece leaves the house. */
+  /** The first day of work, or the day a project is sent out. */
   readonly startOn: CalendarDate | null;
-  /** The last day of work, or the day a piece is back. */
+  /** The last day of work, or the day a project is back. */
   readonly endOn: CalendarDate | null;
   /**
-   * If every step of every project starts on its latest day, all is still finished by its due day, or by the day the plan
-   * gives where that is later. Null for projects without a due day.
+   * If every step of every project starts on its latest day, each project is still finished by its due day, or by its day in the
+   * plan where that is later. Null for projects without a due day.
    */
   readonly latestStartOn: CalendarDate | null;
 }
@@ -21,14 +21,14 @@ export interface StepDates {
 export interface ProjectDates {
   readonly id: string;
   readonly finishOn: CalendarDate | null;
-  /** Days from due to finish: positive when late, zero or negative in time; null without a due day. */
+  /** Days from the due day to the finish: positive if late, 0 or negative if in time; null without a due day. */
   readonly lateDays: number | null;
   /** Days from today to the latest start of its first step; null without a due day or without steps. */
   readonly spareDays: number | null;
   readonly steps: readonly StepDates[];
 }
 
-/** A stretch of work on one step on one day. */
+/** Work on one step on one day. */
 export interface WorkSession {
   readonly on: CalendarDate;
   readonly projectId: string;
@@ -40,11 +40,11 @@ export interface WorkSession {
 export interface Schedule {
   /** In the order of the load. */
   readonly projects: readonly ProjectDates[];
-  /** In order of time; only what is worked within `FARTHEST_DAY`. */
+  /** In order of time, up to `FARTHEST_DAY`. */
   readonly sessions: readonly WorkSession[];
-  /** Of the projects with a due day; null when there are none. */
+  /** Among the projects with a due day; null if there are none. */
   readonly largestLateDays: number | null;
-  /** No order of work could make the largest lateness smaller. */
+  /** True if it is proven that no order of work has a smaller largest lateness. */
   readonly isProven: boolean;
 }
 
@@ -54,6 +54,6 @@ export interface WeekLoad {
   /** Minutes the hands have. */
   readonly roomMinutes: number;
   readonly plannedMinutes: number;
-  /** Minutes missing by the end of this week for everything to be in time; 0 for none. */
+  /** Minutes missing by the end of this week to finish everything in time; 0 if none are missing. */
   readonly shortMinutes: number;
 }

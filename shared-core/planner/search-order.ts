@@ -2,16 +2,19 @@ import { type Chains, NEVER_DUE } from './chains';
 import { latestDone } from './latest-done';
 import type { WorkCalendar } from './work-calendar';
 
-/** What a search says: keys that keep everything within the lateness asked for, that there are none, or that it was cut short. */
+/**
+ * The result of a search: keys that keep every project within the lateness, none if such keys do not exist, or unknown if
+ * the search gave up.
+ */
 export type SearchAnswer =
   | { readonly found: 'order'; readonly keys: Float64Array }
   | { readonly found: 'none' }
   | { readonly found: 'unknown' };
 
 /**
- * Looks through all orders in which every project with a due day is at most `late` days late. Whoever is chosen keeps the
- * hands before all others that could have been chosen, until its block is done (see `listSchedule` for why that loses
- * nothing), so choices are made only when a block is done or comes back. Gives up after `most` choices.
+ * Searches for an order in which every project with a due day is at most `late` days late. The chosen project goes before all
+ * others that could be chosen until its block is done (`listSchedule` says why this rules out no best schedule), so there is
+ * a choice only when a block is done or becomes ready. Gives up after `most` choices.
  */
 export function searchOrder(
   chains: Chains,
@@ -36,7 +39,7 @@ export function searchOrder(
   let choices = 0;
   const isOpen = (project: number) => current[project]! < firstBlock[project + 1]!;
 
-  /** Even one after the other, without waiting for any, the blocks that are left cannot all be done in time. */
+  /** True if the remaining blocks cannot all be done in time even without any waits. */
   const isHopeless = (now: number): boolean => {
     let done = now;
     for (const block of pressing) {

@@ -1,12 +1,15 @@
 import type { LoadStep } from './workshop-load';
 
-/** The steps of one stage, as places in the list of all. */
+/** The steps of one stage, as places in the list of all steps. */
 export type Member = readonly number[];
 
-/** Stages that may be worked on side by side: all may begin when the group before is over, and the group is over with the last of them. */
+/**
+ * Stages that may be worked on side by side. All may begin when the group before is over, and the group is over when the
+ * last of them is.
+ */
 export type Group = readonly Member[];
 
-/** The steps in groups one after the other; where nothing runs side by side each step is a group of its own. */
+/** The steps in groups, in order. Where nothing runs side by side, each step is a group of its own. */
 export function groupsOf(steps: readonly LoadStep[]): readonly Group[] {
   const groups: number[][][] = [];
   steps.forEach((step, place) => {
@@ -19,7 +22,7 @@ export function groupsOf(steps: readonly LoadStep[]): readonly Group[] {
   return groups;
 }
 
-/** Whether the stage of this step has another beside it: it is flagged itself, or the stage after it is. */
+/** Whether the stage of this step runs side by side with another: it has the flag itself, or the next stage has it. */
 function isInSideBySide(steps: readonly LoadStep[], place: number): boolean {
   const { id } = steps[place]!;
   if (steps.some((step) => step.id === id && step.isBeside === true)) return true;

@@ -5,13 +5,13 @@ import { groupsOf } from './side-by-side';
 import type { WorkCalendar } from './work-calendar';
 import type { ProjectLoad, WorkshopLoad } from './workshop-load';
 
-/** From the first work minute of a block to its last. */
+/** The first and the last work minute of a block. */
 export interface Span {
   readonly from: number;
   readonly to: number;
 }
 
-/** Of each block the span of its stretches; the stretches come in order of time. */
+/** The span of each block over all its runs, which must be in order of time. */
 export function spansOf(runs: readonly Run[]): ReadonlyMap<number, Span> {
   const spans = new Map<number, Span>();
   for (const { block, from, to } of runs) spans.set(block, { from: spans.get(block)?.from ?? from, to });
@@ -26,7 +26,7 @@ export interface Timing {
   readonly latest: ReadonlyMap<number, Span>;
 }
 
-/** The days of a project's steps. `lastDay` is the day it is to be finished at the latest; null for none. */
+/** The days of a project's steps. `lastDay` is the last day on which it may be finished; null for none. */
 export function stepDatesOf(
   { chains, calendar, planned, latest }: Timing,
   project: ProjectLoad,
@@ -57,7 +57,7 @@ function stepSpans(chains: StepChains, project: number, spans: ReadonlyMap<numbe
   return own;
 }
 
-/** A wait begins on the day of what is before it; a step of no minutes is done on that day. */
+/** A wait begins on the day on which the step before it ends, and a step of 0 minutes is done on that day. */
 function plannedDays(
   project: ProjectLoad,
   calendar: WorkCalendar,
@@ -82,7 +82,10 @@ function plannedDays(
   return days;
 }
 
-/** From the last day back: a wait begins its days before what follows it, a step of no minutes is done on the day of that. */
+/**
+ * Counts back from the last day: a wait begins its number of days before the next step, and a step of 0 minutes is done on
+ * the day of the next step.
+ */
 function latestStarts(
   project: ProjectLoad,
   calendar: WorkCalendar,
@@ -107,7 +110,7 @@ function latestStarts(
   return starts;
 }
 
-/** Every day's work in its order. */
+/** The work of every day, in order. */
 export function sessionsOf(
   { chains, calendar }: Timing,
   load: WorkshopLoad,

@@ -5,12 +5,12 @@ import { latestDone } from './latest-done';
 import { makeWorkCalendar } from './work-calendar';
 import type { WorkshopLoad } from './workshop-load';
 
-/** Ten years of weeks: nobody looks farther. */
+/** Ten years of weeks, which is farther than anyone needs to look. */
 const MOST_WEEKS = 520;
 
 /**
- * The weeks from today's to the last in which anything is worked or due. What is short by the end of a week is the work that
- * must be done by then for everything to be in time, less the hours there are: no order of work can mend that.
+ * The weeks from today to the last one with work or a due day. The minutes short at the end of a week are the work that must be
+ * done by then to finish everything in time, less the minutes available until then. No order of work can make up for them.
  */
 export function weekLoads(load: WorkshopLoad, plan: Schedule): readonly WeekLoad[] {
   const calendar = makeWorkCalendar(load.today, load.hands);
@@ -31,15 +31,15 @@ export function weekLoads(load: WorkshopLoad, plan: Schedule): readonly WeekLoad
   let [needed, next] = [0, 0];
   return Array.from({ length: Math.min(MOST_WEEKS, lastWeek + 1) }, (_, week): WeekLoad => {
     const monday = firstDay + 7 * week;
-    const there = calendar.minutesBefore(monday + 7);
-    for (; next < pressing.length && latest[pressing[next]!]! <= there; next += 1) {
+    const room = calendar.minutesBefore(monday + 7);
+    for (; next < pressing.length && latest[pressing[next]!]! <= room; next += 1) {
       needed += chains.minutes[pressing[next]!]!;
     }
     return {
       from: addDays(load.today, monday),
-      roomMinutes: there - calendar.minutesBefore(Math.max(0, monday)),
+      roomMinutes: room - calendar.minutesBefore(Math.max(0, monday)),
       plannedMinutes: planned.get(week) ?? 0,
-      shortMinutes: Math.max(0, needed - there),
+      shortMinutes: Math.max(0, needed - room),
     };
   });
 }

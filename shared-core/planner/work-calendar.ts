@@ -3,28 +3,28 @@ import { FARTHEST_DAY } from './schedule';
 import type { Hands } from './workshop-load';
 
 /**
- * Two ways to count time. Days are whole numbers from today (0). Work minutes count only time the hands work, from the
- * morning of today:
+ * Two ways to count time. Days are whole numbers from today (0). Work minutes count only the time that the hands work, from
+ * this morning on:
  *
  *     day            0 (60 min)   1 (off)   2 (90 min)
  *     work minute    0 ..... 60             60 ..... 150
  *
- * so that a piece of work is a range of work minutes whatever days off lie in it.
+ * so that a step of work is a range of work minutes, whatever days off it includes.
  */
 export interface WorkCalendar {
   readonly dayOf: (date: CalendarDate) => number;
   readonly dateOf: (day: number) => CalendarDate;
   /** Work minutes before the morning of a day. */
   readonly minutesBefore: (day: number) => number;
-  /** The day in whose course this work minute has passed: day 0 for 1 to 60 in the drawing, day 2 for 61. */
+  /** The day by whose end this many work minutes are over: day 0 for 1 to 60 in the example, day 2 for 61. */
   readonly dayWhenDone: (minute: number) => number;
   /** The day on which the minute after this one is worked. */
   readonly dayWhenBegun: (minute: number) => number;
 }
 
 /**
- * Before today, where dates only say how pressing something is, every day counts as an average one. Beyond the farthest
- * day every day is worked through, so that all reckoning ends.
+ * Before today, where dates only measure urgency, every day counts as an average day. Beyond the farthest day every minute is a
+ * work minute, so that every calculation ends.
  */
 export function makeWorkCalendar(today: CalendarDate, hands: Hands): WorkCalendar {
   const isOff = daysOffFrom(today, hands);
@@ -72,7 +72,7 @@ function daysOffFrom(today: CalendarDate, hands: Hands): ReadonlySet<number> {
   return off;
 }
 
-/** The first place whose value reaches `least`; the values never fall. */
+/** The first place whose value is at least `least`; the values never decrease. */
 function firstAtLeast(values: readonly number[], least: number): number {
   let low = 0;
   let high = values.length - 1;
