@@ -1,41 +1,42 @@
 import { choiceField, percentField } from '#core/domain/fields';
 import type { StrainLimits } from './strain';
 
-/** Limits and grain, as inputs of the calculators for curves; the limits are settings because fabric differs. */
+/** The grain of a strip on a curve. */
 export function grainField() {
   return choiceField(['bias', 'straight'], {
     title: 'Strip is cut on the',
-    help: 'Bias bends and stretches; straight grain hardly does.',
+    help: 'Bias bends and stretches. Straight grain hardly does.',
   });
 }
 
+/** How far a strip can give. The limits are fields because fabrics differ. */
 export function limitFields() {
   return {
     comfortableLimit: percentField({
-      title: 'Lies by itself up to',
+      title: 'Goes around easily up to',
       isSeldom: true,
-      help: 'Threads turned from 90° to 80° give 8 %.',
+      help: 'Weave that shifts by 10° stretches about 8%.',
       minimum: 1,
       maximum: 40,
     }),
     hardLimit: percentField({
       title: 'Hard from',
       isSeldom: true,
-      help: 'Threads turned to 70° give 16 %.',
+      help: 'Weave that shifts by 20° stretches about 16%.',
       minimum: 1,
       maximum: 40,
     }),
     impossibleLimit: percentField({
       title: 'Impossible from',
       isSeldom: true,
-      help: 'Threads turned to 60° give 22 %.',
+      help: 'Weave that shifts by 30° stretches about 22%.',
       minimum: 1,
       maximum: 40,
     }),
     straightLimit: percentField({
       title: 'Straight grain gives',
       isSeldom: true,
-      help: 'Common practice: 2 %.',
+      help: 'Common practice: 2%.',
       minimum: 0.5,
       maximum: 20,
     }),
@@ -49,7 +50,10 @@ export interface LimitInputs {
   readonly straightLimit: number;
 }
 
-/** From a lattice of threads turned to 80°, 70° and 60° (derived), and common practice for straight grain. */
+/**
+ * For bias: how much a weave stretches along the bias if its threads shift from a right angle to 80°, 70° and 60° (derived,
+ * √2·cos(θ/2) − 1). For straight grain: common practice.
+ */
 export const STARTING_LIMITS: LimitInputs = {
   comfortableLimit: 8,
   hardLimit: 16,
@@ -57,7 +61,7 @@ export const STARTING_LIMITS: LimitInputs = {
   straightLimit: 2,
 };
 
-/** Put in rising order, so that a slip in one setting cannot turn the verdicts round. */
+/** Puts the limits in ascending order, so that a typing error in one of them cannot swap the verdicts. */
 export function limitsFromInputs(inputs: LimitInputs): StrainLimits {
   const hard = Math.max(inputs.comfortableLimit, inputs.hardLimit);
   return {

@@ -13,9 +13,9 @@ import {
   widestStrip,
 } from './strain';
 import { foldReach, stripWidthFor } from '../binding/strip-width';
-import { derived } from '../working/terms';
+import { derived, term } from '../working/terms';
 
-/** The three strains of a strip on a curve, each with its formula; `cover` is what the fold passes the seam by on the back. */
+/** The three strains of a strip on a curve, each with its formula. */
 export function strainSteps(curve: BoundCurve, strains: CurveStrains): readonly Step[] {
   const isInside = curve.side === 'inside';
   const base: Term = {
@@ -29,48 +29,34 @@ export function strainSteps(curve: BoundCurve, strains: CurveStrains): readonly 
     {
       label: 'The fold, while you sew',
       formula: isDouble ? '(w ÷ 2 − s) ÷ q' : '(w − 2s) ÷ q',
-      terms: [
-        {
-          symbol: isDouble ? 'w ÷ 2 − s' : 'w − 2s',
-          means: 'from the seam to the fold',
-          quantity: lengthUp(reach),
-        },
-        base,
-      ],
+      terms: [term(isDouble ? 'w ÷ 2 − s' : 'w − 2s', 'from the seam to the fold', lengthUp(reach)), base],
       result: percentQuantity(100 * strains.sewing),
       rule: derived(
         isInside
-          ? 'Laid flat, the fold runs on a larger circle than the stitching and has to stretch.'
-          : 'Laid flat, the fold runs on a smaller circle than the stitching and has to be eased.',
+          ? 'While it is flat, the fold is on a larger circle than the stitching and has to stretch.'
+          : 'While it is flat, the fold is on a smaller circle than the stitching and has to be eased.',
       ),
     },
     {
-      label: 'The fabric at the edge, once turned',
+      label: 'The fabric at the edge, once folded over',
       formula: 's ÷ q',
-      terms: [{ symbol: 's', means: 'seam allowance', quantity: lengthUp(curve.seam) }, base],
+      terms: [term('s', 'seam allowance', lengthUp(curve.seam)), base],
       result: percentQuantity(100 * strains.edge),
       rule: derived(
         isInside
-          ? 'The edge is a smaller circle: the strip is eased there.'
-          : 'The edge is a larger circle: the strip stretches there.',
+          ? 'The edge is a smaller circle, so the strip is eased there.'
+          : 'The edge is a larger circle, so the strip stretches there.',
       ),
     },
     {
-      label: 'The fold on the back, once turned',
+      label: 'The fold on the back, once folded over',
       formula: 'c ÷ q',
-      terms: [
-        {
-          symbol: 'c',
-          means: 'past the seam on the back',
-          quantity: lengthUp(curve.cover),
-        },
-        base,
-      ],
+      terms: [term('c', 'past the seam on the back', lengthUp(curve.cover)), base],
       result: percentQuantity(100 * strains.back),
       rule: derived(
         isInside
-          ? 'On the back the fold lies outside the stitching and stretches.'
-          : 'On the back the fold lies inside the stitching and is eased.',
+          ? 'On the back, the fold is outside the stitching and stretches.'
+          : 'On the back, the fold is inside the stitching and is eased.',
       ),
     },
   ];
@@ -91,11 +77,11 @@ export function strainTable(
     wordsQuantity(strainVerdict(strain, limits, grain)),
   ];
   return {
-    title: 'How far the strip has to give',
+    title: 'How far the strip has to stretch or ease',
     columns: ['Where', 'How', 'By', 'Verdict'],
     rows: [
       row('the fold, while you sew', sewing, strains.sewing),
-      row('the edge, once turned', edge, strains.edge),
+      row('the edge, once folded over', edge, strains.edge),
       row('the fold on the back', sewing, strains.back),
     ],
   };
@@ -109,7 +95,7 @@ interface WhatFits {
   readonly cutStep: Length;
 }
 
-/** For each limit: the widest strip with this seam, the smallest radius for this strip, and the widest binding that just wraps. */
+/** For each limit: the widest strip with this seam, the smallest radius for this strip, and the widest binding that just wraps the edge. */
 export function whatFitsTable({ curve, thickness, limits, grain, cutStep }: WhatFits): Table {
   const rows = limitRows(limits, grain).map(([words, percent]): readonly Quantity[] => {
     const most = percent / 100;
@@ -117,7 +103,7 @@ export function whatFitsTable({ curve, thickness, limits, grain, cutStep }: What
     const wrapping = { seam, thickness, cover: curve.cover };
     const none = wordsQuantity('none');
     return [
-      wordsQuantity(`${words}, up to ${percent} %`),
+      wordsQuantity(`${words}, up to ${percent}%`),
       lengthDown(widestStrip(curve, most), cutStep),
       lengthUp(smallestRadius(curve, most), cutStep),
       seam > 0 ? lengthDown(seam) : none,
@@ -126,14 +112,14 @@ export function whatFitsTable({ curve, thickness, limits, grain, cutStep }: What
     ];
   });
   return {
-    title: 'What goes round',
+    title: 'What goes around',
     columns: [
       'Limit',
       'Widest strip with your seam',
       'Smallest radius for your strip',
       'Widest front that wraps',
-      'its double-fold strip',
-      'its single-fold strip',
+      'Its double-fold strip',
+      'Its single-fold strip',
     ],
     rows,
   };
@@ -142,7 +128,7 @@ export function whatFitsTable({ curve, thickness, limits, grain, cutStep }: What
 function limitRows(limits: StrainLimits, grain: Grain): readonly (readonly [string, number])[] {
   if (grain === 'straight') return [['straight grain', limits.straight]];
   return [
-    ['lies by itself', limits.comfortable],
+    ['easily', limits.comfortable],
     ['with care', limits.hard],
     ['hard', limits.impossible],
   ];

@@ -1,7 +1,6 @@
-import type { BindingFold } from '../binding/strip-width';
-import { foldReach } from '../binding/strip-width';
+import { type BindingFold, foldReach } from '../binding/strip-width';
 
-/** inside: the edge of a hole; outside: the edge of a round piece. */
+/** inside: the edge of a hole; outside: the edge of a round project. */
 export type CurveSide = 'inside' | 'outside';
 export type Grain = 'bias' | 'straight';
 
@@ -16,22 +15,22 @@ export interface BoundCurve {
   readonly cover: number;
 }
 
-/** Parts of one by which the strip, sewn on at its natural length, has to give; stretched or eased as the side demands. */
+/** How far a strip that is sewn on without stretching has to stretch or be eased, as shares of its length: 0.08 is 8%. */
 export interface CurveStrains {
   /** The fold, laid flat while the seam is sewn. */
   readonly sewing: number;
-  /** The fabric at the edge, once turned. */
+  /** The fabric at the edge, once it is folded over. */
   readonly edge: number;
-  /** The fold on the back, once turned. */
+  /** The fold on the back, once it is folded over. */
   readonly back: number;
 }
 
-/** In percent, rising. Up to `comfortable` it lies by itself; from `hard` on it fights; over `impossible` it cannot lie flat. */
+/** In percent, ascending. Up to `comfortable` a strip goes around easily; above `hard` it resists; above `impossible` it cannot lie flat. */
 export interface StrainLimits {
   readonly comfortable: number;
   readonly hard: number;
   readonly impossible: number;
-  /** All that straight grain gives. */
+  /** The most that straight grain gives. */
   readonly straight: number;
 }
 
@@ -42,7 +41,7 @@ export function seamRadius({ side, radius, seam }: Pick<BoundCurve, 'side' | 'ra
   return side === 'inside' ? radius + seam : radius - seam;
 }
 
-/** The seam's radius must be above zero. */
+/** The radius of the stitching must be above zero. */
 export function curveStrains(curve: BoundCurve): CurveStrains {
   const base = seamRadius(curve);
   return {
@@ -56,7 +55,7 @@ export function greatestStrain({ sewing, edge, back }: CurveStrains): number {
   return Math.max(sewing, edge, back);
 }
 
-/** Of a strain as a part of one. Straight grain has no middle ground: within its limit, or not at all. */
+/** Straight grain has no middle ground: within its limit it is comfortable, above it impossible. */
 export function strainVerdict(strain: number, limits: StrainLimits, grain: Grain): StrainVerdict {
   const percent = 100 * strain;
   if (grain === 'straight') return percent <= limits.straight ? 'comfortable' : 'impossible';
@@ -65,7 +64,7 @@ export function strainVerdict(strain: number, limits: StrainLimits, grain: Grain
   return percent <= limits.impossible ? 'hard' : 'impossible';
 }
 
-/** Widest strip whose fold gives no more than `most` (a part of one) while it is sewn. */
+/** Widest strip whose fold gives no more than `most` (a share, such as 0.16) while it is sewn. */
 export function widestStrip(curve: Omit<BoundCurve, 'strip' | 'cover'>, most: number): number {
   const reach = most * seamRadius(curve);
   return curve.fold === 'double' ? 2 * (curve.seam + reach) : 2 * curve.seam + reach;
@@ -79,8 +78,8 @@ export function smallestRadius(curve: Omit<BoundCurve, 'radius'>, most: number):
 }
 
 /**
- * Widest seam (and so front) for which the strip that just wraps the edge gives no more than `most`: its fold lies 2s + t + c
- * from the seam, in either fold. Not above zero where no binding goes round.
+ * Widest seam (and so front) for which the strip that just wraps the edge gives no more than `most`. Its fold is 2s + t + c from
+ * the seam, in single and double fold. 0 or negative if no binding goes around.
  */
 export function widestSeam(
   curve: Pick<BoundCurve, 'side' | 'radius' | 'cover'> & { readonly thickness: number },
@@ -88,9 +87,4 @@ export function widestSeam(
 ): number {
   const spare = most * curve.radius - curve.thickness - curve.cover;
   return spare / (curve.side === 'inside' ? 2 - most : 2 + most);
-}
-
-/** A lattice of threads turned from 90° to `degrees` grows by √2·cos(θ/2) - 1 along the bias, as a part of one. */
-export function latticeStretch(degrees: number): number {
-  return Math.SQRT2 * Math.cos((degrees * Math.PI) / 360) - 1;
 }

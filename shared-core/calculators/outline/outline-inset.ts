@@ -11,9 +11,9 @@ import {
 } from './outline-measures';
 
 /**
- * Length of the line that runs `inset` inside the finished edge, in 1/320 mm. A curve loses 2π × inset, a corner of inner
- * angle a loses 2 × inset ÷ tan(a/2); a list of sides loses nothing, for nobody gave its angles, so that it is never short.
- * null where the line would cross itself: the piece is too small, or an ellipse bends too tightly for it.
+ * Length of the line at a distance of `inset` inside the finished edge, in 1/320 mm. A curve is shorter there by 2π × inset, a
+ * corner with inner angle a by 2 × inset ÷ tan(a/2). A list of sides has no angles, so it stays at full length and is never too
+ * short. null if the line would cross itself: the project is too small, or an ellipse curves too tightly.
  */
 export function outlineInsetPerimeter(outline: Outline, inset: number): number | null {
   const { width, length } = outlineBounds(outline);
@@ -28,7 +28,7 @@ export function outlineInsetPerimeter(outline: Outline, inset: number): number |
   return perimeter - inset * lost;
 }
 
-/** In (1/320 mm)²; a list of sides has no angles, so its bounding rectangle stands for it, which is never too little. */
+/** In (1/320 mm)². A list of sides has no angles, so it counts as its bounding rectangle, which is never too small. */
 export function outlineArea(outline: Outline): number {
   switch (outline.shape) {
     case 'circle':

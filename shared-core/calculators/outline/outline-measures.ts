@@ -10,13 +10,13 @@ import {
   regularPolygonPerimeter,
 } from '#core/geometry/regular-polygon';
 
-/** The upright rectangle a piece fits in, in 1/320 mm as doubles. */
+/** The rectangle around an outline, with horizontal and vertical sides; in 1/320 mm, not rounded. */
 export interface OutlineBounds {
   readonly width: number;
   readonly length: number;
 }
 
-/** Length of the finished edge in 1/320 mm, exact to the last bits of a double. */
+/** Length of the finished edge in 1/320 mm, not rounded. */
 export function outlinePerimeter(outline: Outline): number {
   switch (outline.shape) {
     case 'square':
@@ -38,7 +38,7 @@ export function outlinePerimeter(outline: Outline): number {
   }
 }
 
-/** A hexagon lies with two flats at top and bottom, so it is wider than long; an octagon fits a square. */
+/** A hexagon has sides at its top and bottom, so it is wider than long; an octagon fits a square. */
 export function outlineBounds(outline: Outline): OutlineBounds {
   switch (outline.shape) {
     case 'square':
@@ -58,7 +58,7 @@ export function outlineBounds(outline: Outline): OutlineBounds {
   }
 }
 
-/** Inner angles of the corners in degrees; empty where the edge is a curve, and for a list of sides, whose angles nobody gave. */
+/** Inner angles of the corners in degrees; empty for a curve, and for a list of sides, which has no angles. */
 export function outlineCornerAngles(outline: Outline): readonly number[] {
   switch (outline.shape) {
     case 'square':
@@ -77,7 +77,7 @@ export function outlineCornerAngles(outline: Outline): readonly number[] {
   }
 }
 
-/** Radius of the tightest bend of the edge (an ellipse's is at the ends of its long axis); null where the sides are straight. */
+/** Radius of the tightest curve of the edge (an ellipse has it at the ends of its long axis); null if the sides are straight. */
 export function outlineTightestRadius(outline: Outline): number | null {
   if (outline.shape === 'circle') return outline.diameter / 2;
   if (outline.shape !== 'ellipse') return null;
@@ -85,10 +85,7 @@ export function outlineTightestRadius(outline: Outline): number | null {
   return short === undefined || long === undefined ? null : (short * short) / long;
 }
 
-/**
- * From the middle of the nearest edge straight to the hole at the center. Not above zero where the hole is as wide as the
- * piece: it does not fit.
- */
+/** From the middle of the nearest edge to the hole at the center. 0 or negative if the hole is too wide for the outline. */
 export function outlineSlit(outline: Outline, hole: Hole): number {
   const { width, length } = outlineBounds(outline);
   return (Math.min(width, length) - hole.diameter) / 2;

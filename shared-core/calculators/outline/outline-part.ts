@@ -3,7 +3,7 @@ import { type Point, pointMove } from '#core/geometry/point';
 import type { DiagramPart, Tone } from '../diagram';
 import { outlineBounds, outlinePoints } from './outline-measures';
 
-/** The outline as one part of a drawing, to scale about `center`; curves are drawn as true circles and ellipses. */
+/** The outline as one part of a drawing, to scale around `center`. Curves are true circles and ellipses. */
 export function outlinePart(outline: Outline, center: Point, tone: Tone): DiagramPart {
   const { width, length } = outlineBounds(outline);
   if (outline.shape === 'circle') return { part: 'circle', center, radius: width / 2, tone };

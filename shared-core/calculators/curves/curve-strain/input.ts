@@ -11,19 +11,19 @@ import {
 } from '#core/calculators/binding/binding-fields';
 import { outlineTightestRadius } from '#core/calculators/outline/outline-measures';
 import { cutStepField, cutStepOfSettings, seamField } from '#core/calculators/shared-fields';
-import type { BoundCurve, CurveStrains, StrainVerdict } from '../strain';
+import type { BoundCurve } from '../strain';
 import { grainField, limitFields, STARTING_LIMITS } from '../curve-fields';
 
 export const curveStrainInput = z
   .object({
     side: choiceField(['inside', 'outside'], {
       title: 'Which edge',
-      help: 'Inside: the edge of a hole or a scoop. Outside: a round edge of the piece.',
+      help: 'Inside: the edge of a hole or scallop. Outside: a round edge or corner of the project.',
     }),
-    radius: lengthField({ title: 'Radius of the edge', help: 'Of the cut edge; half of what it is across.' }),
+    radius: lengthField({ title: 'Radius of the edge', help: 'Of the cut edge: half its diameter.' }),
     arc: numberField({
       title: 'How much of the circle',
-      help: '360 is all of it; a rounded corner is 90.',
+      help: '360 is the full circle; a rounded corner is 90.',
       unit: 'degrees',
       minimum: 1,
       maximum: 360,
@@ -40,7 +40,7 @@ export const curveStrainInput = z
   .readonly();
 export type CurveStrainInput = z.infer<typeof curveStrainInput>;
 
-/** The hole if there is one, else the outside bend, else a rounded corner of 3 in. */
+/** The hole if there is one, or the tightest outside curve, or a rounded corner with a 3 in radius. */
 export function curveStrainFromProject({ outline, hole, settings }: Measurements): CurveStrainInput {
   const bend = outlineTightestRadius(outline);
   const outside = bend === null ? lengthFromInches(3) : atLeastShortest(bend);
@@ -64,28 +64,14 @@ function atLeastShortest(radius: number): Length {
   return lengthFromExact(Math.max(radius, lengthFromInches(1 / 64)), 'nearest');
 }
 
-/** The curve as the strain formulas know it, in either fold. */
-export function curveOf(asked: CurveStrainInput, fold: BindingFold): BoundCurve {
+/** The curve in the form that the strain formulas take, for either fold. */
+export function curveOf(input: CurveStrainInput, fold: BindingFold): BoundCurve {
   return {
-    side: asked.side,
-    radius: asked.radius,
-    seam: asked.seamAllowance,
+    side: input.side,
+    radius: input.radius,
+    seam: input.seamAllowance,
     fold,
-    strip: asked.stripWidth,
-    cover: asked.backCover,
+    strip: input.stripWidth,
+    cover: input.backCover,
   };
-}
-
-export interface CurveStrainDetails {
-  readonly seamRadius: number;
-  /** Along the arc, at the cut edge and at the stitching. */
-  readonly edgeLength: number;
-  readonly seamLine: number;
-  readonly strains: CurveStrains;
-  readonly verdict: StrainVerdict;
-  /** How far a strip cut to the length of the edge instead of the stitching would have to stretch (inside) or be eased (outside). */
-  readonly cutToEdgeStrain: number;
-  /** At the limit from which it is hard. */
-  readonly widestStrip: number;
-  readonly smallestRadius: number;
 }

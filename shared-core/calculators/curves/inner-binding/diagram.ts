@@ -2,18 +2,18 @@ import type { Diagram, DiagramPart } from '#core/calculators/diagram';
 import type { InnerBindingInput } from './input';
 import { foldReach } from '#core/calculators/binding/strip-width';
 
-/** The hole from above: cut edge, stitching, and where the fold lies while you sew; a slit opens downward. */
-export function ringDiagram(asked: InnerBindingInput): Diagram {
-  const cut = asked.holeDiameter / 2;
-  const stitched = cut + asked.seamAllowance;
-  const fold = stitched + foldReach(asked.fold, asked.stripWidth, asked.seamAllowance);
+/** The hole from above: cut edge, stitching, and the fold of the strip while you sew. A slit opens downward. */
+export function ringDiagram(input: InnerBindingInput): Diagram {
+  const cut = input.holeDiameter / 2;
+  const stitched = cut + input.seamAllowance;
+  const fold = stitched + foldReach(input.fold, input.stripWidth, input.seamAllowance);
   const half = fold * 1.25;
   const center = { x: half, y: half };
-  const slit: readonly DiagramPart[] = asked.hasSlit
+  const slit: readonly DiagramPart[] = input.hasSlit
     ? [{ part: 'line', from: { x: half, y: half + cut }, to: { x: half, y: 2 * half }, tone: 'cut' }]
     : [];
   return {
-    title: 'The ring: cut edge, stitching, and the fold while you sew',
+    title: 'The ring: cut edge, stitching, and fold while you sew',
     width: 2 * half,
     height: 2 * half,
     parts: [
@@ -48,7 +48,7 @@ export function ringDiagram(asked: InnerBindingInput): Diagram {
         from: { x: half - cut, y: half },
         to: { x: half + cut, y: half },
         offset: cut / 3,
-        length: asked.holeDiameter,
+        length: input.holeDiameter,
       },
     ],
   };

@@ -13,7 +13,7 @@ import {
 import { limitsFromInputs } from '../curve-fields';
 import { type InnerBindingInput, innerBindingFromProject, innerBindingInput } from './input';
 import { innerBindingNotes } from './notes';
-import { curveOf, type InnerBindingDetails, planInnerBinding } from './work';
+import { curveOf, type InnerBindingDetails, workOutInnerBinding } from './work';
 import { innerBindingSteps } from './steps';
 import { ringDiagram } from './diagram';
 import { greatestStrain } from '../strain';
@@ -23,25 +23,25 @@ export const innerBinding: Calculator<InnerBindingInput, InnerBindingDetails> = 
   name: 'inner-binding',
   version: 1,
   title: 'Inner binding',
-  question: 'How long a strip binds the hole, and will it lie flat?',
+  question: 'How long a strip do I need to bind the hole, and will it lie flat?',
   stageKinds: ['inner-binding'],
   input: innerBindingInput,
   fromProject: innerBindingFromProject,
-  calculate(asked) {
-    const plan = planInnerBinding(asked);
-    if (!plan.ok) return plan;
-    const details = plan.value;
-    const limits = limitsFromInputs(asked);
-    const { quiltThickness: thickness, cutStep } = asked;
+  calculate(input) {
+    const work = workOutInnerBinding(input);
+    if (!work.ok) return work;
+    const details = work.value;
+    const limits = limitsFromInputs(input);
+    const { quiltThickness: thickness, cutStep } = input;
     return success({
-      figures: figuresOf(asked, details),
+      figures: figuresOf(input, details),
       tables: [
-        strainTable(details.strains, 'inside', limits, asked.grain),
-        whatFitsTable({ curve: curveOf(asked), thickness, limits, grain: asked.grain, cutStep }),
+        strainTable(details.strains, 'inside', limits, input.grain),
+        whatFitsTable({ curve: curveOf(input), thickness, limits, grain: input.grain, cutStep }),
       ],
-      explanation: innerBindingSteps(asked, details),
-      notes: innerBindingNotes(asked, details),
-      diagram: ringDiagram(asked),
+      explanation: innerBindingSteps(input, details),
+      notes: innerBindingNotes(input, details),
+      diagram: ringDiagram(input),
       details,
     });
   },
@@ -56,22 +56,25 @@ export const innerBinding: Calculator<InnerBindingInput, InnerBindingDetails> = 
   wayTo: 'binding',
 };
 
-function figuresOf(asked: InnerBindingInput, details: InnerBindingDetails): readonly Figure[] {
+function figuresOf(input: InnerBindingInput, details: InnerBindingDetails): readonly Figure[] {
   return [
     {
       label: 'Strip to cut',
-      quantity: lengthUp(details.stripLength, asked.cutStep),
+      quantity: lengthUp(details.stripLength, input.cutStep),
     },
-    { label: 'Strip width', quantity: givenLength(asked.stripWidth) },
+    { label: 'Strip width', quantity: givenLength(input.stripWidth) },
     { label: 'Verdict', quantity: wordsQuantity(details.verdict) },
-    { label: 'It has to give by', quantity: percentQuantity(100 * greatestStrain(details.strains)) },
+    {
+      label: 'It has to stretch or ease by',
+      quantity: percentQuantity(100 * greatestStrain(details.strains)),
+    },
     { label: 'Seam line', quantity: lengthUp(details.seamLine) },
     {
-      label: 'Widest strip for this ring',
-      quantity: lengthDown(details.widestStrip, asked.cutStep),
+      label: 'Widest strip for this hole',
+      quantity: lengthDown(details.widestStrip, input.cutStep),
     },
     {
-      label: 'Square that gives it in one piece',
+      label: 'Square of fabric for one unbroken strip',
       quantity: givenLength(details.squareForOneStrip),
     },
   ];

@@ -16,26 +16,28 @@ import { grainField, limitFields, STARTING_LIMITS } from '../curve-fields';
 
 export const innerBindingInput = z
   .object({
-    holeDiameter: lengthField({ title: 'Hole across', help: 'The cut edge, before it is bound.' }),
+    holeDiameter: lengthField({ title: 'Hole diameter', help: 'Of the cut edge, before it is bound.' }),
     stripWidth: stripWidthField(),
-    seamAllowance: seamField('From the cut edge to the stitching; also the width seen on the front.'),
+    seamAllowance: seamField(
+      'From the cut edge to the stitching. It is also the width you see on the front.',
+    ),
     fold: foldField(),
     grain: grainField(),
     quiltThickness: thicknessField(),
     backCover: coverField(),
     hasSlit: flagField({ title: 'A slit runs from the edge to the hole' }),
     slitLength: lengthField({
-      title: 'Slit',
+      title: 'Length of the slit',
       help: 'From the outer edge to the hole.',
       minimum: LENGTH_ZERO,
     }),
     bindLegs: flagField({
       title: 'The slit is bound with the hole',
-      help: 'One strip goes down one side, round the hole and up the other.',
+      help: 'One strip goes along one side of the slit, around the hole and along the other side.',
     }),
-    joint: choiceField(['tuck', 'diagonal'], {
-      title: 'Ends meet',
-      help: 'Tuck: the start is folded and the end slips into it. Diagonal: the ends are sewn together first.',
+    join: choiceField(['tuck', 'diagonal'], {
+      title: 'How the ends join',
+      help: 'Tuck: fold the start and slip the end into it. Diagonal: sew the ends together first.',
     }),
     startFold: lengthField({
       title: 'Fold at the start',
@@ -50,15 +52,15 @@ export const innerBindingInput = z
       maximum: lengthFromInches(6),
     }),
     tuck: lengthField({
-      title: 'Tucked into the fold',
+      title: 'Length tucked into the fold',
       isSeldom: true,
       minimum: LENGTH_ZERO,
       maximum: lengthFromInches(4),
     }),
     diagonalRoom: lengthField({
-      title: 'Smallest hole for a diagonal joint',
+      title: 'Smallest hole for a diagonal join',
       isSeldom: true,
-      help: 'Below this there is no room to sew the ends together (common practice: 8 in).',
+      help: 'A smaller hole leaves no room to sew the ends together (common practice: 8 in).',
     }),
     ...limitFields(),
     squareStep: squareStepField(),
@@ -67,7 +69,7 @@ export const innerBindingInput = z
   .readonly();
 export type InnerBindingInput = z.infer<typeof innerBindingInput>;
 
-/** A hole of 6 1/2 in stands in where the project has none yet. */
+/** If the project has no hole yet, it starts as 6 1/2 in. */
 export function innerBindingFromProject(measurements: Measurements): InnerBindingInput {
   const { settings, hole, hasSlit, outline } = measurements;
   const half = lengthFromInches(1 / 2);
@@ -83,7 +85,7 @@ export function innerBindingFromProject(measurements: Measurements): InnerBindin
     hasSlit,
     slitLength: lengthFromExact(slit, 'up'),
     bindLegs: hasSlit,
-    joint: 'tuck',
+    join: 'tuck',
     startFold: half,
     overlap: half,
     tuck: lengthFromInches(1 / 4),
@@ -94,6 +96,7 @@ export function innerBindingFromProject(measurements: Measurements): InnerBindin
   };
 }
 
+/** The diameter of the project's hole, or 6 1/2 in if it has none. */
 export function holeOfProject({ hole }: Pick<Measurements, 'hole'>): Length {
   return hole === null ? lengthFromInches(6.5) : hole.diameter;
 }

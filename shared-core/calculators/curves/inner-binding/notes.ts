@@ -1,42 +1,44 @@
-import { HANDLE_BIAS_TIP, IRON_CAUTION, ROTARY_CAUTION } from '#core/calculators/binding/bench-notes';
+import { HANDLE_BIAS_TIP } from '#core/calculators/binding/bench-notes';
+import { cautionNotes } from '#core/calculators/caution-notes';
 import type { Note } from '#core/calculators/explanation';
-import { givenLength, lengthDown, lengthUp, percentQuantity } from '#core/calculators/quantities';
+import { fineLength, givenLength, lengthDown, lengthUp, percentQuantity } from '#core/calculators/quantities';
 import { lengthFromInches } from '#core/units/length';
+import { frontWidthOf } from '#core/calculators/binding/strip-width';
 import type { InnerBindingInput } from './input';
 import type { InnerBindingDetails } from './work';
 import { greatestStrain } from '../strain';
 
-export function innerBindingNotes(asked: InnerBindingInput, details: InnerBindingDetails): readonly Note[] {
+export function innerBindingNotes(input: InnerBindingInput, details: InnerBindingDetails): readonly Note[] {
   return [
-    ...fitNotes(asked, details),
-    ...coverNotes(asked, details),
-    ...jointNotes(asked, details),
-    ...(asked.hasSlit ? [] : [CLOSING]),
+    ...fitNotes(input, details),
+    ...coverNotes(input, details),
+    ...joinNotes(input, details),
+    ...(input.hasSlit ? [] : [CLOSING]),
     ...PRACTICE,
     ...CARE,
   ];
 }
 
-function fitNotes(asked: InnerBindingInput, details: InnerBindingDetails): readonly Note[] {
+function fitNotes(input: InnerBindingInput, details: InnerBindingDetails): readonly Note[] {
   const strain = percentQuantity(100 * greatestStrain(details.strains));
-  if (asked.grain === 'straight' && details.verdict !== 'comfortable') {
+  if (input.grain === 'straight' && details.verdict !== 'comfortable') {
     return [
       {
         kind: 'warning',
-        says: 'Straight grain does not go round this ring: the strip has to give by {strain} and straight grain gives about {limit}. Cut it on the bias.',
-        values: { strain, limit: percentQuantity(asked.straightLimit) },
+        says: 'A straight-grain strip won’t go around this hole: it has to stretch or ease by {strain}, and straight grain gives about {limit}. Cut it on the bias.',
+        values: { strain, limit: percentQuantity(input.straightLimit) },
       },
     ];
   }
   if (details.verdict === 'comfortable' || details.verdict === 'with care') return [];
   const tooTight: Note = {
     kind: 'warning',
-    says: 'The strip has to give by {strain}: {verdict}. With this seam the ring takes a strip of {widest} at most; this strip asks for a hole of {across} or more.',
+    says: 'The strip has to stretch or ease by {strain}: {verdict}. With this seam allowance, use a strip {widest} wide or narrower, or a hole {across} or larger.',
     values: {
       strain,
       verdict: { kind: 'words', text: details.verdict },
-      widest: lengthDown(details.widestStrip, asked.cutStep),
-      across: lengthUp(2 * details.smallestRadius, asked.cutStep),
+      widest: lengthDown(details.widestStrip, input.cutStep),
+      across: lengthUp(2 * details.smallestRadius, input.cutStep),
     },
   };
   return [tooTight, narrowerNote(details)];
@@ -46,68 +48,77 @@ function narrowerNote({ widestFront }: InnerBindingDetails): Note {
   if (widestFront <= 0) {
     return {
       kind: 'warning',
-      says: 'No strip that wraps this thickness goes round a ring so small; make the hole larger or face its edge instead.',
+      says: 'No strip that wraps this thickness goes around such a small hole. Make the hole larger, or face its edge instead.',
       values: {},
     };
   }
   return {
     kind: 'tip',
-    says: 'A narrower binding goes: sew a seam of {front} at most and cut the strip to wrap that. A single fold lies as far out as a double one but is one layer less to bend.',
-    values: { front: lengthDown(widestFront) },
+    says: 'A narrower binding works: sew a seam of {front} or less and cut a strip to match. A single fold is one layer less to bend than a double fold.',
+    values: { front: fineLength(widestFront, 'down') },
   };
 }
 
-function coverNotes(asked: InnerBindingInput, details: InnerBindingDetails): readonly Note[] {
+/** A wider strip is only suggested if it goes around the hole. */
+function coverNotes(input: InnerBindingInput, details: InnerBindingDetails): readonly Note[] {
   if (details.cover >= 0) return [];
-  return [
-    {
-      kind: 'warning',
-      says: 'With a seam of {seam} this strip stops {short} before the stitching on the back. It wants a strip of {strip}, or a narrower seam.',
-      values: {
-        seam: givenLength(asked.seamAllowance),
-        short: lengthUp(-details.cover),
-        strip: lengthUp(details.stripForSeam, asked.cutStep),
-      },
-    },
-  ];
-}
-
-function jointNotes(asked: InnerBindingInput, details: InnerBindingDetails): readonly Note[] {
-  if (asked.hasSlit || details.hasRoomForDiagonal) return [];
-  const values = { room: givenLength(asked.diagonalRoom) };
-  return asked.joint === 'diagonal'
+  const values = { seam: givenLength(input.seamAllowance), short: fineLength(-details.cover, 'up') };
+  const tooShort = 'With a {seam} seam, this strip ends {short} short of the stitching on the back.';
+  if (details.stripForSeam <= details.widestStrip) {
+    const strip = lengthUp(details.stripForSeam, input.cutStep);
+    const says = `${tooShort} Use a {strip} strip or a narrower seam.`;
+    return [{ kind: 'warning', says, values: { ...values, strip } }];
+  }
+  const thickness = input.quiltThickness;
+  const front = frontWidthOf(input.fold, input.stripWidth, { thickness, cover: input.backCover });
+  const wider = 'A wider strip would not go around this hole.';
+  return front > 0
     ? [
         {
           kind: 'warning',
-          says: 'A hole under {room} across leaves no room to sew a diagonal joint: fold the start, overlap and tuck the end in.',
+          says: `${tooShort} ${wider} Sew a seam of {front} or less.`,
+          values: { ...values, front: fineLength(front, 'down') },
+        },
+      ]
+    : [{ kind: 'warning', says: `${tooShort} ${wider} Make the hole larger.`, values }];
+}
+
+function joinNotes(input: InnerBindingInput, details: InnerBindingDetails): readonly Note[] {
+  if (input.hasSlit || details.hasRoomForDiagonal) return [];
+  const values = { room: givenLength(input.diagonalRoom) };
+  return input.join === 'diagonal'
+    ? [
+        {
+          kind: 'warning',
+          says: 'A hole under {room} leaves no room to sew a diagonal join. Fold the start, overlap the ends and tuck the end in.',
           values,
         },
       ]
-    : [{ kind: 'tip', says: 'Under {room} across, tuck and overlap is the joint that can be sewn.', values }];
+    : [{ kind: 'tip', says: 'In a hole under {room}, the ends can only be overlapped and tucked.', values }];
 }
 
-/** A fact of the trade, all of them common practice. */
+/** Common practice in the trade. */
 const CLOSING: Note = {
   kind: 'tip',
-  says: 'Common practice: fold the start of the strip under by {half}, let the end overlap it by {half}, and let the last stitches cover the first by {half}.',
+  says: 'Common practice: fold the start of the strip under by {half}, overlap it with the end by {half}, and sew the last {half} over the first stitches.',
   values: { half: givenLength(lengthFromInches(1 / 2)) },
 };
 
-/** Stitch lengths and blades are sold in millimeters everywhere, so they are not turned into the reader's units. */
+/** Stitch lengths and blades are given in millimeters everywhere, so these are not converted to the reader's units. */
 const PRACTICE: readonly Note[] = [
   {
     kind: 'tip',
-    says: 'Common practice: a stitch 2 to 2.5 mm long for the ring, and a stay-stitch on the seam line before the hole is cut.',
+    says: 'Common practice: use a 2 to 2.5 mm stitch around the hole, and stay-stitch on the seam line before you cut it.',
     values: {},
   },
   {
     kind: 'tip',
-    says: 'Common practice: a small rotary blade, 28 mm, follows a tight curve where a large one does not.',
+    says: 'Common practice: a small 28 mm rotary blade follows a tight curve better than a large one.',
     values: {},
   },
   {
     kind: 'tip',
-    says: 'Common practice: bias for a tight ring, never straight grain; sew slowly with the needle down when you stop to turn.',
+    says: 'Common practice: use bias for a tight curve, never straight grain. Sew slowly, and stop with the needle down when you turn.',
     values: {},
   },
 ];
@@ -115,15 +126,9 @@ const PRACTICE: readonly Note[] = [
 const CARE: readonly Note[] = [
   {
     kind: 'warning',
-    says: 'The hole cannot be put back: try diameter, strip and joint on a practice piece of the same thickness first.',
+    says: 'A hole can’t be undone. Try the diameter, strip and join on a scrap of the same thickness first.',
     values: {},
   },
   HANDLE_BIAS_TIP,
-  ROTARY_CAUTION,
-  IRON_CAUTION,
-  {
-    kind: 'caution',
-    says: 'Pins and needles go astray in small rings: count them in and out, keep hands clear of the moving needle, and keep them from children and pets.',
-    values: {},
-  },
+  ...cautionNotes('rotaryBlade', 'iron', 'pins', 'machineNeedle', 'usedBlades'),
 ];

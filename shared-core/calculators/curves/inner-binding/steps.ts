@@ -1,136 +1,130 @@
 import type { Explanation, Step, Term } from '#core/calculators/explanation';
 import { degreesQuantity, lengthNearest, lengthUp } from '#core/calculators/quantities';
-import { commonPractice, derived, givenTerm } from '#core/calculators/working/terms';
+import { commonPractice, derived, givenTerm, term } from '#core/calculators/working/terms';
 import type { InnerBindingInput } from './input';
 import { curveOf, type InnerBindingDetails } from './work';
 import { strainSteps } from '../strain-steps';
 
-export function innerBindingSteps(asked: InnerBindingInput, details: InnerBindingDetails): Explanation {
+export function innerBindingSteps(input: InnerBindingInput, details: InnerBindingDetails): Explanation {
   return [
-    ringStep(asked, details),
-    ...(details.legs > 0 ? [legsStep(asked, details)] : []),
-    jointStep(asked, details),
-    stripStep(asked, details),
+    ringStep(input, details),
+    ...(details.legs > 0 ? [legsStep(input, details)] : []),
+    joinStep(input, details),
+    stripStep(input, details),
     {
-      label: 'Square that gives it in one piece',
+      label: 'Square of fabric for one unbroken strip',
       formula: 'a = (L + w) ÷ √2, rounded up',
       terms: [
-        { symbol: 'L', means: 'strip to cut', quantity: lengthUp(details.stripLength) },
-        givenTerm('w', 'strip width', asked.stripWidth),
+        term('L', 'strip to cut', lengthUp(details.stripLength)),
+        givenTerm('w', 'strip width', input.stripWidth),
       ],
-      result: lengthUp((details.stripLength + asked.stripWidth) / Math.SQRT2, asked.squareStep),
-      rule: derived('A strip with square ends along the diagonal of a square is a√2 − w long.'),
+      result: lengthUp((details.stripLength + input.stripWidth) / Math.SQRT2, input.squareStep),
+      rule: derived('A strip with square ends, cut along the diagonal of a square, is a√2 − w long.'),
     },
     {
       label: 'Strip that just wraps the edge',
-      formula: asked.fold === 'double' ? 'w = 6s + 2t + 2c' : 'w = 4s + t + c',
+      formula: input.fold === 'double' ? 'w = 6s + 2t + 2c' : 'w = 4s + t + c',
       terms: [
-        givenTerm('s', 'seam', asked.seamAllowance),
-        givenTerm('t', 'thickness', asked.quiltThickness),
-        givenTerm('c', 'cover on the back', asked.backCover),
+        givenTerm('s', 'seam allowance', input.seamAllowance),
+        givenTerm('t', 'thickness', input.quiltThickness),
+        givenTerm('c', 'cover on the back', input.backCover),
       ],
-      result: lengthUp(details.stripForSeam, asked.cutStep),
-      rule: derived('Inside the seam, up the front, over the edge, down the back and past the seam.'),
+      result: lengthUp(details.stripForSeam, input.cutStep),
+      rule: derived(
+        'The strip covers the seam allowance, the front, the edge, the back, and a little more than the seam.',
+      ),
     },
-    ...strainSteps(curveOf(asked), details.strains),
+    ...strainSteps(curveOf(input), details.strains),
   ];
 }
 
-function ringStep(asked: InnerBindingInput, details: InnerBindingDetails): Step {
-  const radius: Term = {
-    symbol: 'r',
-    means: 'radius of the cut edge',
-    quantity: lengthNearest(details.cutRadius),
-  };
-  const seam: Term = givenTerm('s', 'seam allowance', asked.seamAllowance);
+function ringStep(input: InnerBindingInput, details: InnerBindingDetails): Step {
+  const radius: Term = term('r', 'radius of the cut edge', lengthNearest(details.cutRadius));
+  const seam: Term = givenTerm('s', 'seam allowance', input.seamAllowance);
   const result = lengthUp(details.seamLine);
-  if (!asked.hasSlit) {
+  if (!input.hasSlit) {
     return {
       label: 'Seam line',
       formula: '2π(r + s)',
       terms: [radius, seam],
       result,
       rule: derived(
-        'The strip is stitched a seam outside the cut edge, on a larger circle, at its natural length.',
+        'The strip is stitched one seam allowance outside the cut edge, on a larger circle, without stretching it.',
       ),
     };
   }
-  const degrees = (2 * Math.asin(asked.seamAllowance / details.seamRadius) * 180) / Math.PI;
+  const degrees = (2 * Math.asin(input.seamAllowance / details.seamRadius) * 180) / Math.PI;
   return {
-    label: 'Seam line round the hole',
+    label: 'Seam line around the hole',
     formula: '(2π − 2·asin(s ÷ (r + s))) · (r + s)',
-    terms: [
-      radius,
-      seam,
-      { symbol: '2·asin', means: 'left out at the slit', quantity: degreesQuantity(degrees) },
-    ],
+    terms: [radius, seam, term('2·asin', 'angle left out at the slit', degreesQuantity(degrees))],
     result,
-    rule: derived('The slit makes the ring an arc: the stitching of the legs cuts its ends off.'),
+    rule: derived('The slit opens the ring: the stitching along the slit cuts off both ends of the circle.'),
   };
 }
 
-function legsStep(asked: InnerBindingInput, details: InnerBindingDetails): Step {
+function legsStep(input: InnerBindingInput, details: InnerBindingDetails): Step {
   return {
-    label: 'Both legs of the slit',
+    label: 'Both sides of the slit',
     formula: '2(d + s)',
     terms: [
-      givenTerm('d', 'slit from edge to hole', asked.slitLength),
-      givenTerm('s', 'for the miter on the ring’s side of each corner', asked.seamAllowance),
+      givenTerm('d', 'slit from the edge to the hole', input.slitLength),
+      givenTerm('s', 'for the miter at each corner', input.seamAllowance),
     ],
     result: lengthUp(details.legs),
-    rule: derived('The strip runs along the raw edge to each corner, is folded there and goes on.'),
+    rule: derived('The strip runs along the raw edge to each corner and is folded there.'),
   };
 }
 
-function jointStep(asked: InnerBindingInput, details: InnerBindingDetails): Step {
-  const fold: Term = givenTerm('f', 'fold at the start', asked.startFold);
-  const result = lengthUp(details.joint);
-  if (asked.hasSlit) {
+function joinStep(input: InnerBindingInput, details: InnerBindingDetails): Step {
+  const fold: Term = givenTerm('f', 'fold at the start', input.startFold);
+  const result = lengthUp(details.join);
+  if (input.hasSlit) {
     return {
       label: 'Ends',
       formula: '2f',
       terms: [fold],
       result,
-      rule: commonPractice('Both ends are folded under at the outer edge, or under the outer binding.'),
+      rule: commonPractice('Both ends are folded under at the outer edge or under the outer binding.'),
     };
   }
-  if (asked.joint === 'diagonal') {
+  if (input.join === 'diagonal') {
     return {
-      label: 'Joint',
+      label: 'Join',
       formula: 'w',
-      terms: [givenTerm('w', 'strip width', asked.stripWidth)],
+      terms: [givenTerm('w', 'strip width', input.stripWidth)],
       result,
-      rule: derived('A diagonal joint takes a strip width of length.'),
+      rule: derived('A diagonal join takes as much length as the strip is wide.'),
     };
   }
   return {
-    label: 'Joint',
+    label: 'Join',
     formula: 'f + o + k',
     terms: [
       fold,
-      givenTerm('o', 'overlap', asked.overlap),
-      givenTerm('k', 'tucked into the fold', asked.tuck),
+      givenTerm('o', 'overlap', input.overlap),
+      givenTerm('k', 'length tucked into the fold', input.tuck),
     ],
     result,
     rule: commonPractice(
-      'The start is folded under by 1/2 in, the end overlaps by 1/2 in and slips into the fold.',
+      'The start is folded under by 1/2 in, the end overlaps it by 1/2 in and slips into the fold.',
     ),
   };
 }
 
-function stripStep(asked: InnerBindingInput, details: InnerBindingDetails): Step {
-  const legs: Term = { symbol: 'G', means: 'legs of the slit', quantity: lengthUp(details.legs) };
+function stripStep(input: InnerBindingInput, details: InnerBindingDetails): Step {
+  const legs: Term = term('G', 'both sides of the slit', lengthUp(details.legs));
   return {
     label: 'Strip to cut',
     formula: details.legs > 0 ? 'L = C + G + J' : 'L = C + J',
     terms: [
-      { symbol: 'C', means: 'seam line', quantity: lengthUp(details.seamLine) },
+      term('C', 'seam line', lengthUp(details.seamLine)),
       ...(details.legs > 0 ? [legs] : []),
-      { symbol: 'J', means: asked.hasSlit ? 'ends' : 'joint', quantity: lengthUp(details.joint) },
+      term('J', input.hasSlit ? 'ends' : 'join', lengthUp(details.join)),
     ],
-    result: lengthUp(details.stripLength, asked.cutStep),
+    result: lengthUp(details.stripLength, input.cutStep),
     rule: derived(
-      'Cut to the stitching line, not to the raw edge: cut to the raw edge it would have to stretch.',
+      'Cut to the length of the stitching line. Cut to the length of the raw edge, it would have to stretch.',
     ),
   };
 }

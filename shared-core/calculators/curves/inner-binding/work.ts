@@ -20,104 +20,105 @@ import {
 export interface InnerBindingDetails {
   readonly cutRadius: number;
   readonly seamRadius: number;
-  /** Stitching round the hole: the full circle, or the arc between the legs of a slit. */
+  /** Stitching around the hole: the full circle, or the arc between the two sides of a slit. */
   readonly seamLine: number;
-  /** What the ends of the strip take. */
-  readonly joint: number;
-  /** Both legs of the slit with their corners, 0 without a slit. */
+  /** The length that the ends of the strip take. */
+  readonly join: number;
+  /** Both sides of the slit with their corners; 0 without a slit. */
   readonly legs: number;
   readonly stripLength: number;
   readonly stripToCut: Length;
-  /** Smallest square, in whole steps, that gives the strip in one piece along its diagonal. */
+  /** Smallest square, in whole steps, with room for the strip along its diagonal. */
   readonly squareForOneStrip: Length;
   readonly strains: CurveStrains;
   readonly verdict: StrainVerdict;
-  /** How far the fold really passes the seam on the back; negative where it falls short. */
+  /** How far the fold really passes the seam on the back; negative if it does not reach it. */
   readonly cover: number;
   /** Strip that just wraps the edge with this seam. */
   readonly stripForSeam: number;
-  /** At the limit from which it is hard: widest strip, smallest radius, widest front that wraps (0 where none does). */
+  /** At the limit above which it is hard. */
   readonly widestStrip: number;
   readonly smallestRadius: number;
+  /** Widest front whose strip wraps the edge; 0 if there is none. */
   readonly widestFront: number;
-  /** False where the hole is too small for a diagonal joint, so that tuck and overlap is what is left. */
+  /** False if the hole is too small for a diagonal join, so that the ends can only be tucked. */
   readonly hasRoomForDiagonal: boolean;
 }
 
-export function planInnerBinding(asked: InnerBindingInput): Result<InnerBindingDetails, Refusal> {
-  const refusal = refusalOf(asked);
+export function workOutInnerBinding(input: InnerBindingInput): Result<InnerBindingDetails, Refusal> {
+  const refusal = refusalOf(input);
   if (refusal !== null) return failure(refusal);
-  const { seamAllowance: seam, stripWidth: strip, quiltThickness: thickness, fold } = asked;
-  const cutRadius = asked.holeDiameter / 2;
-  const curve = curveOf(asked);
-  const limits = limitsFromInputs(asked);
+  const { seamAllowance: seam, stripWidth: strip, quiltThickness: thickness, fold } = input;
+  const cutRadius = input.holeDiameter / 2;
+  const curve = curveOf(input);
+  const limits = limitsFromInputs(input);
   const strains = curveStrains(curve);
-  const hardLimit = (asked.grain === 'straight' ? limits.straight : limits.hard) / 100;
-  const shape = { thickness, cover: asked.backCover };
+  const hardLimit = (input.grain === 'straight' ? limits.straight : limits.hard) / 100;
+  const shape = { thickness, cover: input.backCover };
 
-  const ring = ringOf(asked);
-  const joint = jointOf(asked);
-  const stripLength = ring.seamLine + ring.legs + joint;
+  const ring = ringOf(input);
+  const join = joinOf(input);
+  const stripLength = ring.seamLine + ring.legs + join;
   const squareSide = (stripLength + strip) / Math.SQRT2;
   return success({
     cutRadius,
     seamRadius: cutRadius + seam,
     ...ring,
-    joint,
+    join,
     stripLength,
-    stripToCut: lengthFromExact(stripLength, 'up', asked.cutStep),
-    squareForOneStrip: lengthFromExact(squareSide, 'up', asked.squareStep),
+    stripToCut: lengthFromExact(stripLength, 'up', input.cutStep),
+    squareForOneStrip: lengthFromExact(squareSide, 'up', input.squareStep),
     strains,
-    verdict: strainVerdict(greatestStrain(strains), limits, asked.grain),
+    verdict: strainVerdict(greatestStrain(strains), limits, input.grain),
     cover: coverOf(fold, strip, { seam, thickness }),
     stripForSeam: stripWidthFor(fold, { seam, ...shape }),
     widestStrip: widestStrip(curve, hardLimit),
     smallestRadius: smallestRadius(curve, hardLimit),
     widestFront: Math.max(0, widestSeam({ ...curve, ...shape }, hardLimit)),
-    hasRoomForDiagonal: asked.holeDiameter >= asked.diagonalRoom,
+    hasRoomForDiagonal: input.holeDiameter >= input.diagonalRoom,
   });
 }
 
-/** The ring as the strain formulas know it. */
-export function curveOf(asked: InnerBindingInput): BoundCurve {
+/** The ring in the form that the strain formulas take. */
+export function curveOf(input: InnerBindingInput): BoundCurve {
   return {
     side: 'inside',
-    radius: asked.holeDiameter / 2,
-    seam: asked.seamAllowance,
-    fold: asked.fold,
-    strip: asked.stripWidth,
-    cover: asked.backCover,
+    radius: input.holeDiameter / 2,
+    seam: input.seamAllowance,
+    fold: input.fold,
+    strip: input.stripWidth,
+    cover: input.backCover,
   };
 }
 
 /**
- * Without a slit the stitching is a full circle of radius q = r + s. Legs stitched s beside the slit meet it asin(s/q) from the
- * slit on either side; the miter at each of the two corners takes the strip as far as the raw edge, another s on the ring's side.
+ * Without a slit, the stitching is a full circle of radius q = r + s. The sides of a slit are stitched s away from it and meet the
+ * circle asin(s/q) from the slit. The miter at each of the two corners takes the strip as far as the raw edge, which is another s.
  */
-function ringOf(asked: InnerBindingInput): Pick<InnerBindingDetails, 'seamLine' | 'legs'> {
-  const { seamAllowance: seam, slitLength } = asked;
-  const radius = asked.holeDiameter / 2 + seam;
-  if (!asked.hasSlit) return { seamLine: 2 * Math.PI * radius, legs: 0 };
+function ringOf(input: InnerBindingInput): Pick<InnerBindingDetails, 'seamLine' | 'legs'> {
+  const { seamAllowance: seam, slitLength } = input;
+  const radius = input.holeDiameter / 2 + seam;
+  if (!input.hasSlit) return { seamLine: 2 * Math.PI * radius, legs: 0 };
   const missing = 2 * Math.asin(seam / radius);
   return {
     seamLine: (2 * Math.PI - missing) * radius,
-    legs: asked.bindLegs ? 2 * (slitLength + seam) : 0,
+    legs: input.bindLegs ? 2 * (slitLength + seam) : 0,
   };
 }
 
-/** A closed ring folds its start and lets the end overlap and tuck in; a diagonal joint takes a strip width; open ends fold under. */
-function jointOf(asked: InnerBindingInput): number {
-  if (asked.hasSlit) return 2 * asked.startFold;
-  return asked.joint === 'diagonal' ? asked.stripWidth : asked.startFold + asked.overlap + asked.tuck;
+/** A closed ring is tucked or joined diagonally; at a slit both ends are folded under. */
+function joinOf(input: InnerBindingInput): number {
+  if (input.hasSlit) return 2 * input.startFold;
+  return input.join === 'diagonal' ? input.stripWidth : input.startFold + input.overlap + input.tuck;
 }
 
-function refusalOf(asked: InnerBindingInput): Refusal | null {
-  const { stripWidth: strip, seamAllowance: seam } = asked;
-  if (foldReach(asked.fold, strip, seam) <= 0) {
+function refusalOf(input: InnerBindingInput): Refusal | null {
+  const { stripWidth: strip, seamAllowance: seam } = input;
+  if (foldReach(input.fold, strip, seam) <= 0) {
     return {
       code: 'strip-too-narrow',
       field: ['stripWidth'],
-      says: 'A strip {strip} wide is used up by a seam of {seam}: nothing is left to turn.',
+      says: 'A {strip} strip is too narrow for a {seam} seam: nothing is left to fold over.',
       values: { strip: givenLength(strip), seam: givenLength(seam) },
     };
   }

@@ -15,7 +15,7 @@ const skirt: Measurements = {
   hasSlit: false,
   settings: STARTING_HABITS,
 };
-/** Stitching 3 1/2 in from the middle, the fold 5/8 in from it, cover 1/8 in: 17.857 %, 7.143 % and 3.571 % (derived). */
+/** Stitching 3 1/2 in from the center, the fold 5/8 in from it, cover 1/8 in: 17.857%, 7.143% and 3.571% (derived). */
 const plain = {
   stripWidth: inches(1.75),
   seamAllowance: inches(1 / 4),
@@ -35,7 +35,7 @@ const ofRing = (change: Partial<InnerBindingInput> = {}): Calculation => {
   return answer.value;
 };
 
-/** A cell as a number to three decimals: inches, or percent; words as they are. */
+/** A cell as a number with three decimals, in inches or percent, or as words. */
 const cell = (quantity: Quantity): string | number => {
   if (quantity.kind === 'words') return quantity.text;
   if (quantity.kind === 'length') return Number((quantity.exact / UNITS_PER_INCH).toFixed(3));
@@ -46,28 +46,28 @@ const rowsOf = (calculation: Calculation, title: string) =>
 const figure = (calculation: Calculation, label: string) =>
   cell(calculation.figures.find((one) => one.label === label)!.quantity);
 
-describe('how far the strip has to give', () => {
+describe('how far the strip has to stretch or ease', () => {
   const inside = [
     ['the fold, while you sew', 'stretched', 17.857, 'hard'],
-    ['the edge, once turned', 'eased', 7.143, 'comfortable'],
+    ['the edge, once folded over', 'eased', 7.143, 'comfortable'],
     ['the fold on the back', 'stretched', 3.571, 'comfortable'],
   ];
 
-  it('is told of all three places, of the ring as of the curve', () => {
-    expect(rowsOf(ofCurve(), 'How far the strip has to give')).toEqual(inside);
-    expect(rowsOf(ofRing(), 'How far the strip has to give')).toEqual(inside);
-    expect(figure(ofCurve(), 'It has to give by')).toBe(17.857);
-    expect(figure(ofRing(), 'It has to give by')).toBe(17.857);
+  it('is the same for a hole and for a curve of its radius', () => {
+    expect(rowsOf(ofCurve(), 'How far the strip has to stretch or ease')).toEqual(inside);
+    expect(rowsOf(ofRing(), 'How far the strip has to stretch or ease')).toEqual(inside);
+    expect(figure(ofCurve(), 'It has to stretch or ease by')).toBe(17.857);
+    expect(figure(ofRing(), 'It has to stretch or ease by')).toBe(17.857);
   });
 
-  it('is twice as far in a single fold, whose edge is pressed under by the seam', () => {
+  it('is twice as far in a single fold of this strip (derived)', () => {
     expect(rowsOf(ofCurve({ fold: 'single' }), 'Double and single fold')).toEqual([
       ['double', 0.625, 17.857, 'hard'],
       ['single', 1.25, 35.714, 'impossible'],
     ]);
   });
 
-  it('heads the working with the letter of its side, r within and R without', () => {
+  it('uses the letter r for the inside and R for the outside', () => {
     const symbols = (side: CurveStrainInput['side']) =>
       ofCurve({ side, radius: inches(6) }).explanation.flatMap(({ terms }) =>
         terms.map(({ symbol }) => symbol),
@@ -79,52 +79,52 @@ describe('how far the strip has to give', () => {
   });
 });
 
-describe('what goes round', () => {
+describe('what goes around', () => {
   // Widest strip 2(s + m·q); smallest radius 5/8 ÷ m - s; front (m·r - t - c)/(2 - m), its strips 6s + 2t + 2c and 4s + t + c.
   const fits = [
-    ['lies by itself, up to 8 %', 1.06, 7.563, 0.005, 0.531, 0.271],
-    ['with care, up to 16 %', 1.62, 3.656, 0.147, 1.38, 0.837],
-    ['hard, up to 22 %', 2.04, 2.591, 0.261, 2.067, 1.295],
+    ['easily, up to 8%', 1.06, 7.563, 0.005, 0.531, 0.271],
+    ['with care, up to 16%', 1.62, 3.656, 0.147, 1.38, 0.837],
+    ['hard, up to 22%', 2.04, 2.591, 0.261, 2.067, 1.295],
   ];
 
-  it('is said for each limit', () => {
-    expect(rowsOf(ofCurve(), 'What goes round')).toEqual(fits);
-    expect(rowsOf(ofRing(), 'What goes round')).toEqual(fits);
+  it('is listed for each limit (derived)', () => {
+    expect(rowsOf(ofCurve(), 'What goes around')).toEqual(fits);
+    expect(rowsOf(ofRing(), 'What goes around')).toEqual(fits);
   });
 
-  it('is no front at all where thickness and cover alone use the limit up', () => {
-    // 25 % of a radius of 1 in is just the 1/4 in of thickness and cover: nothing is left over.
+  it('has no front if thickness and cover alone use up the limit', () => {
+    // 25% of a 1 in radius is exactly the 1/4 in of thickness and cover, so nothing is left.
     const limits = { comfortableLimit: 25, hardLimit: 26, impossibleLimit: 30 };
-    const rows = rowsOf(ofCurve({ ...limits, radius: inches(1) }), 'What goes round');
+    const rows = rowsOf(ofCurve({ ...limits, radius: inches(1) }), 'What goes around');
     expect(rows[0]?.slice(3)).toEqual(['none', 'none', 'none']);
     expect(rows[1]?.slice(3)).not.toContain('none');
   });
 
-  it('of straight grain is what its one limit lets through', () => {
+  it('has one row for straight grain, with its own limit', () => {
     const straight = ofRing({ grain: 'straight', straightLimit: 2 });
-    expect(rowsOf(straight, 'What goes round')).toEqual([
-      ['straight grain, up to 2 %', 0.64, 31, 'none', 'none', 'none'],
+    expect(rowsOf(straight, 'What goes around')).toEqual([
+      ['straight grain, up to 2%', 0.64, 31, 'none', 'none', 'none'],
     ]);
-    expect(figure(straight, 'Widest strip for this ring')).toBe(0.64);
+    expect(figure(straight, 'Widest strip for this hole')).toBe(0.64);
   });
 });
 
-describe('a curve that cannot be bound so', () => {
+describe('a curve that cannot be bound with this strip', () => {
   const firstNote = (change: Partial<CurveStrainInput>) => ofCurve(change).notes[0]!;
 
-  it('is warned of with the widest strip that goes, or with what straight grain gives', () => {
+  it('has a warning with the widest strip, or with the limit of straight grain', () => {
     expect(firstNote({ stripWidth: inches(2.5) })).toMatchObject({ kind: 'warning' });
     expect(cell(firstNote({ stripWidth: inches(2.5) }).values['widest']!)).toBe(1.62);
-    expect(firstNote({ grain: 'straight' }).says).toContain('cut the strip on the bias');
+    expect(firstNote({ grain: 'straight' }).says).toContain('Cut the strip on the bias');
     expect(cell(firstNote({ grain: 'straight' }).values['limit']!)).toBe(2);
   });
 
-  it('is not, where the strip goes with care, or straight grain goes round a wide bend', () => {
+  it('has no warning if the strip goes with care, or straight grain goes around a wide curve', () => {
     expect(firstNote({ stripWidth: inches(1.5) }).kind).toBe('tip');
     expect(firstNote({ grain: 'straight', side: 'outside', radius: inches(60) }).kind).toBe('tip');
   });
 
-  it('is refused on an outside bend no wider than its seam, and answered on one a little wider', () => {
+  it('is refused on an outside curve with a radius of the seam allowance, but not on a slightly wider one', () => {
     const bend = (radius: number) =>
       curveStrain.calculate({
         ...curveStrain.fromProject(skirt),
@@ -138,7 +138,7 @@ describe('a curve that cannot be bound so', () => {
     expect(bend(5 / 16).ok).toBe(true);
   });
 
-  it('is refused where the seam uses up the strip, with both sizes', () => {
+  it('is refused with both sizes if the seam leaves nothing of the strip', () => {
     const used = { ...plain, stripWidth: inches(1 / 2) };
     const answers = [
       curveStrain.calculate({ ...curveStrain.fromProject(skirt), ...used }),
@@ -154,7 +154,7 @@ describe('a curve that cannot be bound so', () => {
 describe('starting from a project', () => {
   const ofProject = (change: Partial<Measurements>) => curveStrain.fromProject({ ...skirt, ...change });
 
-  it('takes the hole with the strip for it, else the edge with the outer strip', () => {
+  it('takes the hole and the inner strip, or the edge and the outer strip if there is no hole', () => {
     expect(ofProject({})).toMatchObject({
       side: 'inside',
       arc: 360,
@@ -170,7 +170,7 @@ describe('starting from a project', () => {
     });
   });
 
-  it('binds the legs of a slit from the edge to the hole, and has none without a hole', () => {
+  it('binds the sides of a slit from the edge to the hole, and has no slit without a hole', () => {
     const ring = (change: Partial<Measurements>) => innerBinding.fromProject({ ...skirt, ...change });
     expect(ring({})).toMatchObject({ slitLength: 0, bindLegs: false, holeDiameter: inches(6.5) });
     expect(ring({ hasSlit: true, hole: { diameter: inches(6) } })).toMatchObject({
@@ -188,7 +188,7 @@ describe('the drawings', () => {
       part.part === 'arc' ? [[part.tone, part.radius / UNITS_PER_INCH]] : [],
     );
 
-  it('of a curve have the fold outside the stitching of a hole, inside that of an edge, and none where it is past the middle', () => {
+  it('of a curve show the fold outside the stitching of a hole, inside that of an edge, and no fold beyond the center', () => {
     expect(arcs(ofCurve())).toEqual([
       ['cut', 3.25],
       ['seam', 3.5],

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { curveStrain } from '#core/calculators/curves/curve-strain/curve-strain';
 import type { CurveStrainInput } from '#core/calculators/curves/curve-strain/input';
 import type { Outline } from '#core/domain/outline';
+import { CAUTIONS } from '#core/domain/cautions';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { lengthFromInches as inches, UNITS_PER_INCH } from '#core/units/length';
 
@@ -24,7 +25,7 @@ const answer = (change: Partial<CurveStrainInput> = {}) => {
 };
 
 describe('a strip cut to the raw edge of a hole', () => {
-  // Trade checks 11 (derived): stretch with a 1/4 in and with a 3/8 in seam.
+  // Derived: stretch with a 1/4 in and with a 3/8 in seam.
   it.each([
     [0.75, 33.3, 50],
     [1, 25, 37.5],
@@ -32,14 +33,14 @@ describe('a strip cut to the raw edge of a hole', () => {
     [2, 12.5, 18.8],
     [3, 8.3, 12.5],
     [5, 5, 7.5],
-  ])('of radius %d in would stretch %d %% or %d %%', (radius, quarter, threeEighths) => {
+  ])('of radius %d in would stretch %d%% or %d%%', (radius, quarter, threeEighths) => {
     const stretch = (seam: number) =>
       100 * answer({ radius: inches(radius), seamAllowance: inches(seam) }).details.cutToEdgeStrain;
     expect(stretch(1 / 4)).toBeCloseTo(quarter, 1);
     expect(Math.round(stretch(3 / 8) * 10) / 10).toBeCloseTo(threeEighths, 1);
   });
 
-  it('on an outside of 18 in or more is eased by less than 1.5 % (derived)', () => {
+  it('is eased by less than 1.5% on an outside curve of 18 in or more (derived)', () => {
     const outside = (radius: number) =>
       answer({ side: 'outside', radius: inches(radius) }).details.cutToEdgeStrain;
     expect(outside(18)).toBeLessThan(0.015);
@@ -47,7 +48,7 @@ describe('a strip cut to the raw edge of a hole', () => {
 });
 
 describe('outside and inside', () => {
-  it('have their stitching a seam in and a seam out, and their strains against it', () => {
+  it('have the same strains if their stitching has the same radius', () => {
     const inside = answer({ radius: inches(3.25) }).details;
     const outside = answer({ side: 'outside', radius: inches(3.75) }).details;
     expect(inside.seamRadius).toBe(inches(3.5));
@@ -55,7 +56,7 @@ describe('outside and inside', () => {
     expect(outside.strains).toEqual(inside.strains);
   });
 
-  it('say which way each place gives', () => {
+  it('swap stretching and easing', () => {
     const ways = (side: 'inside' | 'outside') =>
       answer({ side, radius: inches(6) }).tables[0]!.rows.map(([, how]) =>
         how?.kind === 'words' ? how.text : '',
@@ -66,7 +67,7 @@ describe('outside and inside', () => {
 });
 
 describe('an arc', () => {
-  it('is as long as its part of the circle, and gives no less for being short', () => {
+  it('is as long as its share of the circle and has the same strains', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 360 }), (arc) => {
         const part = answer({ arc }).details;
@@ -77,14 +78,14 @@ describe('an arc', () => {
     );
   });
 
-  it('of a quarter round a 3 in corner runs 4.32 in along the stitching', () => {
+  it('of a quarter circle around a 3 in corner is 4.32 in along the stitching (derived)', () => {
     const corner = answer({ side: 'outside', radius: inches(3), arc: 90 });
     expect(corner.details.seamLine / UNITS_PER_INCH).toBeCloseTo((Math.PI / 2) * 2.75, 9);
   });
 });
 
 describe('the smallest radius and the widest strip', () => {
-  it('are where the verdict turns', () => {
+  it('are where the verdict changes', () => {
     fc.assert(
       fc.property(fc.constantFrom('inside', 'outside'), fc.integer({ min: 12, max: 32 }), (side, eighths) => {
         const stripWidth = inches(eighths / 8);
@@ -97,21 +98,21 @@ describe('the smallest radius and the widest strip', () => {
     );
   });
 
-  it('are there for both folds, a single one only where the seam leaves something of it', () => {
+  it('are listed for both folds', () => {
     expect(answer({ stripWidth: inches(1.5) }).tables[1]?.rows).toHaveLength(2);
     const narrow = answer({ stripWidth: inches(3 / 4), fold: 'double', seamAllowance: inches(5 / 16) });
     expect(narrow.tables[1]?.rows).toHaveLength(2);
   });
 
-  it('take straight grain by its own limit', () => {
+  it('use the limit of straight grain', () => {
     const { tables, notes } = answer({ grain: 'straight' });
     expect(tables[2]?.rows).toHaveLength(1);
     expect(notes[0]?.says).toContain('Straight grain gives about');
   });
 });
 
-describe('what has no answer', () => {
-  it('is refused with its field', () => {
+describe('input without an answer', () => {
+  it('is refused with the field to change', () => {
     expect(curveStrain.calculate(starting({ side: 'outside', radius: inches(1 / 4) }))).toMatchObject({
       ok: false,
       error: { code: 'bend-too-tight', field: ['radius'] },
@@ -123,20 +124,22 @@ describe('what has no answer', () => {
   });
 });
 
-it('starts from the hole, else the outside bend, else a rounded corner', () => {
+it('starts with the hole, the outside curve or a rounded corner of the project', () => {
   const round: Outline = { shape: 'circle', diameter: inches(50) };
   expect(ofProject(round, 6.5)).toMatchObject({ side: 'inside', radius: inches(3.25), arc: 360 });
   expect(ofProject(round, null)).toMatchObject({ side: 'outside', radius: inches(25), arc: 360 });
   expect(ofProject({ shape: 'square', side: inches(40) }, null)).toMatchObject({ side: 'outside', arc: 90 });
 });
 
-it('owns up that no stretch for bias has been published, and warns where the strip cannot lie flat', () => {
-  const tips = (change: Partial<CurveStrainInput>) => answer(change).notes.map(({ says }) => says);
-  expect(tips({}).join(' ')).toContain('No published figure');
-  expect(tips({ stripWidth: inches(2.5) })[0]).toContain('cannot lie flat');
+it('has a tip that no figure for bias stretch was found, a warning if the strip cannot lie flat, and the usual cautions', () => {
+  const notes = (change: Partial<CurveStrainInput>) => answer(change).notes.map(({ says }) => says);
+  expect(notes({}).join(' ')).toContain('No published figure');
+  expect(notes({ stripWidth: inches(2.5) })[0]).toContain('can’t lie flat');
+  const { rotaryBlade, machineNeedle, pins, iron, usedBlades } = CAUTIONS;
+  expect(notes({})).toEqual(expect.arrayContaining([rotaryBlade, machineNeedle, pins, iron, usedBlades]));
 });
 
-it('draws the arc it was asked for', () => {
+it('draws the given arc', () => {
   const arcs = answer({ arc: 90 }).diagram!.parts.filter((part) => part.part === 'arc');
   expect(arcs.map(({ toDegrees }) => toDegrees)).toEqual([90, 90, 90]);
 });

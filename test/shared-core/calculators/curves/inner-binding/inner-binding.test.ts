@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { STARTING_LIMITS } from '#core/calculators/curves/curve-fields';
 import { innerBinding } from '#core/calculators/curves/inner-binding/inner-binding';
 import type { InnerBindingInput } from '#core/calculators/curves/inner-binding/input';
 import {
   type BoundCurve,
   curveStrains,
   greatestStrain,
-  latticeStretch,
   smallestRadius,
   strainVerdict,
   widestSeam,
@@ -14,6 +14,7 @@ import {
 } from '#core/calculators/curves/strain';
 import { stripWidthFor } from '#core/calculators/binding/strip-width';
 import { formatSentence } from '#core/calculators/format-quantity';
+import { CAUTIONS } from '#core/domain/cautions';
 import { STARTING_HABITS } from '#core/domain/workshop';
 import { lengthFromInches as inches, UNITS_PER_INCH } from '#core/units/length';
 import { currencyFromCode } from '#core/units/money';
@@ -37,7 +38,7 @@ const style = {
   currency: currencyFromCode('USD'),
   locale: 'en-US',
 } as const;
-const said = (change: Partial<InnerBindingInput> = {}) =>
+const notesOf = (change: Partial<InnerBindingInput> = {}) =>
   answer(change)
     .notes.map((note) => formatSentence(note, style))
     .join('\n');
@@ -45,7 +46,7 @@ const said = (change: Partial<InnerBindingInput> = {}) =>
 const LIMITS = { comfortable: 8, hard: 16, impossible: 22, straight: 2 };
 
 describe('the seam line of a hole', () => {
-  // Trade checks 11 (derived): radius, raw edge, stitch line with a 1/4 in seam, stretch if cut to the raw edge.
+  // Derived: radius, raw edge, seam line with a 1/4 in seam, stretch if cut to the length of the raw edge.
   it.each([
     [0.75, 4.712, 6.283, 33.3],
     [1, 6.283, 7.854, 25],
@@ -54,7 +55,7 @@ describe('the seam line of a hole', () => {
     [3, 18.85, 20.42, 8.3],
     [5, 31.416, 32.987, 5],
   ])(
-    'of radius %d in: raw edge %d, seam line %d, and a strip cut to the raw edge stretches %d %%',
+    'of radius %d in: raw edge %d, seam line %d, and a strip cut to the raw edge stretches %d%%',
     (r, raw, seam, stretch) => {
       const { details } = answer({ holeDiameter: inches(2 * r) });
       expect(details.seamLine / UNITS_PER_INCH).toBeCloseTo(seam, 3);
@@ -63,14 +64,14 @@ describe('the seam line of a hole', () => {
     },
   );
 
-  it('and a joint of fold, overlap and tuck make the strip, rounded up', () => {
+  it('plus fold, overlap and tuck is the length of the strip, rounded up (derived)', () => {
     const { details } = answer();
-    expect(details.joint).toBe(inches(1.25));
+    expect(details.join).toBe(inches(1.25));
     expect(details.stripLength / UNITS_PER_INCH).toBeCloseTo(2 * Math.PI * 3.5 + 1.25, 9);
     expect(details.stripToCut).toBe(inches(23.25));
   });
 
-  it('gives the strip that a 4 1/2 in round takes: 14.13 + 3 in spare, cut 17 (common practice, on an outer edge)', () => {
+  it('needs a strip of 17 in or more for a 4 1/2 in circle: 14.13 in plus 3 in extra (common practice, on an outer edge)', () => {
     expect(4.5 * Math.PI + 3).toBeCloseTo(17.14, 2);
     const { details } = answer({
       holeDiameter: inches(4.5),
@@ -81,7 +82,7 @@ describe('the seam line of a hole', () => {
     expect(details.stripLength).toBeGreaterThan(17.13 * UNITS_PER_INCH);
   });
 
-  it('is reached by the cut strip whatever the rounding, and grows with the hole', () => {
+  it('is never longer than the cut strip with any rounding, and grows with the hole', () => {
     fc.assert(
       fc.property(fc.integer({ min: 8, max: 400 }), fc.constantFrom(4, 8, 16), (eighths, step) => {
         const { details } = answer({ holeDiameter: inches(eighths / 8), cutStep: inches(1 / step) });
@@ -94,7 +95,7 @@ describe('the seam line of a hole', () => {
     );
   });
 
-  it('fits in one piece along the diagonal of the square named, and of none half an inch smaller', () => {
+  it('has a strip that fits along the diagonal of the named square, but not of one half an inch smaller', () => {
     const { details } = answer();
     const room = (side: number) => side * Math.SQRT2 - inches(1.5);
     expect(room(details.squareForOneStrip)).toBeGreaterThanOrEqual(details.stripLength);
@@ -105,9 +106,9 @@ describe('the seam line of a hole', () => {
 describe('a slit', () => {
   const slit = { hasSlit: true, bindLegs: true, slitLength: inches(20) };
 
-  it('makes the ring an arc and two legs, as the sewn path measured point by point', () => {
+  it('makes the ring an arc and two sides, as a numeric walk along the stitching does', () => {
     const { details } = answer(slit);
-    // The stitching as a closed walk: the circle of radius q, without the part between the two lines a seam beside the slit.
+    // The circle of radius q without the part between the two stitching lines, one seam allowance beside the slit.
     const q = 3.5;
     const steps = 200_000;
     let arc = 0;
@@ -118,14 +119,14 @@ describe('a slit', () => {
     }
     expect(details.seamLine / UNITS_PER_INCH).toBeCloseTo(arc, 3);
     expect(details.legs).toBe(inches(40.5));
-    expect(details.joint).toBe(inches(1));
+    expect(details.join).toBe(inches(1));
   });
 
-  it('bound with the outside leaves the arc alone', () => {
+  it('bound with the outer edge leaves only the arc', () => {
     expect(answer({ ...slit, bindLegs: false }).details.legs).toBe(0);
   });
 
-  it('comes from the project, from edge to hole', () => {
+  it('starts with the distance from the edge to the hole of the project (derived)', () => {
     const asked = innerBinding.fromProject({
       outline: { shape: 'circle', diameter: inches(50) },
       hole: { diameter: inches(5) },
@@ -136,15 +137,19 @@ describe('a slit', () => {
   });
 });
 
-describe('how far the strip has to give', () => {
-  it('grows as a lattice of threads does when it is turned: 8.3, 15.8 and 22.5 % (derived)', () => {
-    expect(100 * latticeStretch(80)).toBeCloseTo(8.3, 1);
-    expect(100 * latticeStretch(70)).toBeCloseTo(15.8, 1);
-    expect(100 * latticeStretch(60)).toBeCloseTo(22.5, 1);
-    expect(latticeStretch(90)).toBeCloseTo(0, 12);
+describe('how far the strip has to stretch or ease', () => {
+  it('has starting limits as a weave does whose threads shift by 10°, 20° and 30°: 8.3%, 15.8% and 22.5% (derived)', () => {
+    const stretch = (degrees: number) => 100 * (Math.SQRT2 * Math.cos((degrees * Math.PI) / 360) - 1);
+    expect(stretch(90)).toBeCloseTo(0, 12);
+    expect(stretch(80)).toBeCloseTo(8.3, 1);
+    expect(stretch(70)).toBeCloseTo(15.8, 1);
+    expect(stretch(60)).toBeCloseTo(22.5, 1);
+    expect(Math.abs(STARTING_LIMITS.comfortableLimit - stretch(80))).toBeLessThan(0.5);
+    expect(Math.abs(STARTING_LIMITS.hardLimit - stretch(70))).toBeLessThan(0.5);
+    expect(Math.abs(STARTING_LIMITS.impossibleLimit - stretch(60))).toBeLessThan(0.5);
   });
 
-  it('is the ratio of circles: fold, edge and back against the stitching', () => {
+  it('is the ratio of circles: fold, edge and back to the stitching (derived)', () => {
     const { strains } = answer().details;
     const around = (radius: number) => 2 * Math.PI * radius;
     expect(strains.sewing).toBeCloseTo(around(3.25 + 0.75) / around(3.5) - 1, 12);
@@ -162,7 +167,7 @@ describe('how far the strip has to give', () => {
   });
   const someLimit = fc.double({ min: 0.02, max: 0.3, noNaN: true });
 
-  it('is just the limit for the widest strip and at the smallest radius', () => {
+  it('equals the limit for the widest strip and at the smallest radius', () => {
     fc.assert(
       fc.property(anyCurve, someLimit, (curve, most) => {
         const widest = { ...curve, strip: widestStrip(curve, most) };
@@ -174,7 +179,7 @@ describe('how far the strip has to give', () => {
     );
   });
 
-  it('is just the limit for the widest front that wraps, double or single', () => {
+  it('equals the limit for the widest front that wraps, in double and single fold', () => {
     fc.assert(
       fc.property(
         anyCurve,
@@ -190,7 +195,7 @@ describe('how far the strip has to give', () => {
     );
   });
 
-  it('is less for a larger ring and more for a wider strip, and does not depend on the unit', () => {
+  it('is smaller for a larger ring and larger for a wider strip, and does not depend on the unit', () => {
     fc.assert(
       fc.property(anyCurve, (curve) => {
         const strain = greatestStrain(curveStrains(curve));
@@ -213,7 +218,7 @@ describe('how far the strip has to give', () => {
 });
 
 describe('the verdict', () => {
-  it('goes by the limits that are set', () => {
+  it('follows the limits that are set', () => {
     const verdicts = [7.9, 8, 8.1, 16, 16.1, 22, 22.1].map((percent) =>
       strainVerdict(percent / 100, LIMITS, 'bias'),
     );
@@ -230,73 +235,88 @@ describe('the verdict', () => {
     expect(strainVerdict(0.021, LIMITS, 'straight')).toBe('impossible');
   });
 
-  it('is that straight grain does not go round a tight ring, while bias does (common practice)', () => {
+  it('is impossible for straight grain around a tight ring, but not for bias (common practice)', () => {
     expect(answer({ grain: 'straight' }).details.verdict).toBe('impossible');
-    expect(said({ grain: 'straight' })).toContain('Straight grain does not go round this ring');
+    expect(notesOf({ grain: 'straight' })).toContain('A straight-grain strip won’t go around this hole');
     expect(answer({ grain: 'bias' }).details.verdict).toBe('with care');
   });
 
-  it('names what would go where the strip is too wide', () => {
+  it('comes with a narrower strip and a larger hole if the strip is too wide', () => {
     const wide = { stripWidth: inches(2.5) };
     expect(answer(wide).details.verdict).toBe('impossible');
-    // 2(s + 16 % of 3.5) = 1.62, down to 1 1/2; and (1 / 16 % - 1/4) · 2 = 12 in across.
-    expect(said(wide)).toContain('takes a strip of 1½ in at most');
-    expect(said(wide)).toContain('a hole of 12 in or more');
-    expect(said(wide)).toContain('A narrower binding goes');
+    // Derived: 2(s + 16% of 3.5) = 1.62, rounded down to 1 1/2; and (1 / 16% - 1/4) · 2 = 12 in.
+    expect(notesOf(wide)).toContain('use a strip 1½ in wide or narrower');
+    expect(notesOf(wide)).toContain('a hole 12 in or larger');
+    expect(notesOf(wide)).toContain('A narrower binding works');
   });
 
-  it('is that nothing goes round a ring smaller than its own thickness allows', () => {
-    expect(said({ holeDiameter: inches(1), stripWidth: inches(2) })).toContain(
+  it('is that nothing goes around a ring too small for the thickness', () => {
+    expect(notesOf({ holeDiameter: inches(1), stripWidth: inches(2) })).toContain(
       'No strip that wraps this thickness',
     );
   });
 
-  it('keeps its order when the settings are turned round', () => {
+  it('keeps its order if the limits are in the wrong order', () => {
     const mixed = answer({ comfortableLimit: 20, hardLimit: 10, impossibleLimit: 5 });
     expect(mixed.details.verdict).toBe('comfortable');
   });
 });
 
-describe('what is said beside the answer', () => {
-  it('are the facts of the trade, each marked common practice', () => {
-    const lines = said()
+describe('the notes', () => {
+  it('include common practice, marked as such', () => {
+    const lines = notesOf()
       .split('\n')
       .filter((line) => line.startsWith('Common practice'));
     expect(
-      lines.some((line) => line.includes('under by ½ in') && line.includes('cover the first by ½ in')),
+      lines.some(
+        (line) => line.includes('under by ½ in') && line.includes('last ½ in over the first stitches'),
+      ),
     ).toBe(true);
     expect(lines).toHaveLength(4);
     expect(lines.some((line) => line.includes('2 to 2.5 mm'))).toBe(true);
     expect(lines.some((line) => line.includes('28 mm'))).toBe(true);
-    expect(said({ hasSlit: true })).not.toContain('cover the first');
+    expect(notesOf({ hasSlit: true })).not.toContain('over the first stitches');
   });
 
-  it('is to tuck and overlap below 8 in across (common practice), and a warning where a diagonal joint is asked for', () => {
-    expect(said({ joint: 'diagonal' })).toContain('leaves no room to sew a diagonal joint');
-    expect(said({ joint: 'tuck' })).toContain('Under 8 in across, tuck and overlap');
-    expect(said({ joint: 'diagonal', holeDiameter: inches(8) })).not.toContain('no room');
-    expect(answer({ joint: 'diagonal', holeDiameter: inches(8) }).details.joint).toBe(inches(1.5));
+  it('suggest to tuck and overlap below 8 in (common practice), and warn of a diagonal join there', () => {
+    expect(notesOf({ join: 'diagonal' })).toContain('leaves no room to sew a diagonal join');
+    expect(notesOf({ join: 'tuck' })).toContain(
+      'In a hole under 8 in, the ends can only be overlapped and tucked',
+    );
+    expect(notesOf({ join: 'diagonal', holeDiameter: inches(8) })).not.toContain('no room');
+    expect(answer({ join: 'diagonal', holeDiameter: inches(8) }).details.join).toBe(inches(1.5));
   });
 
-  it('warns where the fold does not reach the stitching on the back', () => {
-    expect(said()).toContain('stops ⅛ in before the stitching on the back');
-    expect(said({ stripWidth: inches(2) })).not.toContain('before the stitching on the back');
+  it('warn if the fold does not reach the stitching on the back, with advice that can be followed', () => {
+    // A 1 1/2 in strip wraps a 1/4 in seam in a hole that takes no wider strip: (1.5 - 2/8 - 2/8) / 6 = 1/6 in, down to 5/32.
+    expect(notesOf()).toContain(
+      'With a ¼ in seam, this strip ends ⅛ in short of the stitching on the back. A wider strip would not go around this hole. Sew a seam of 5/32 in or less.',
+    );
+    expect(notesOf({ holeDiameter: inches(20) })).toContain('Use a 2 in strip or a narrower seam.');
+    expect(notesOf({ stripWidth: inches(2) })).not.toContain('short of the stitching on the back');
   });
 
-  it('shows the cautions for blade, iron and needles', () => {
+  it('have the usual cautions', () => {
     const cautions = answer().notes.filter(({ kind }) => kind === 'caution');
-    expect(cautions).toHaveLength(3);
+    const expected = [
+      CAUTIONS.rotaryBlade,
+      CAUTIONS.iron,
+      CAUTIONS.pins,
+      CAUTIONS.machineNeedle,
+      CAUTIONS.usedBlades,
+    ];
+    expect(cautions.map(({ says }) => says)).toEqual(expected);
   });
 });
 
-it('refuses a strip that the seam uses up, and names the field', () => {
+it('refuses a strip too narrow for the seam, and names the field', () => {
   expect(innerBinding.calculate(starting({ stripWidth: inches(1 / 2) }))).toMatchObject({
     ok: false,
     error: { code: 'strip-too-narrow', field: ['stripWidth'] },
   });
 });
 
-it('draws the ring to scale: cut edge, stitching and fold about one center', () => {
+it('draws cut edge, stitching and fold to scale around one center', () => {
   const circles = answer().diagram!.parts.filter((part) => part.part === 'circle');
   expect(circles.map(({ radius, tone }) => [tone, radius])).toEqual([
     ['fold', inches(4)],
