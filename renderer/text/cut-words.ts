@@ -29,55 +29,55 @@ function lineWords(line: CutLine, isStack: boolean, display: LengthDisplay): str
 }
 
 /** What is taken from a pack. A sheet that is the size of a patch is not cut. */
-function stackWords({ times, gives }: CutLine): string {
+function stackWords({ times, result }: CutLine): string {
   const taken = times === 1 ? 'Take one from the pack' : `Take ${String(times)} from the pack`;
-  if (gives.kind === 'patch') return `${taken}: ${patchLabel(gives.patch)} as it is.`;
+  if (result.kind === 'patch') return `${taken}: ${patchLabel(result.patch)} as it is.`;
   return times === 1 ? `${taken}.` : `${taken} and stack them.`;
 }
 
 /** What comes off the fabric itself. */
-function firstCutWords({ size, times, gives }: CutLine, display: LengthDisplay): string {
+function firstCutWords({ size, times, result }: CutLine, display: LengthDisplay): string {
   const wide = formatLength(asLength(size), display);
   const often = times === 1 ? '' : `, ${String(times)} times`;
-  switch (gives.kind) {
+  switch (result.kind) {
     case 'part':
       return `Cut a strip of ${wide}${often}.`;
     case 'patch':
-      return `Cut ${wide}${often}: ${patchLabel(gives.patch)}.`;
+      return `Cut ${wide}${often}: ${patchLabel(result.patch)}.`;
     case 'rest':
-      if (gives.use === 'margin') return `Cut ${wide} off to straighten the end.`;
-      return gives.use === 'scrap'
+      if (result.use === 'margin') return `Cut ${wide} off to straighten the end.`;
+      return result.use === 'scrap'
         ? `Cut ${wide} off and throw it out.`
-        : `Cut ${wide} off and keep it, ${sizeWords(restSize(gives), display)}.`;
+        : `Cut ${wide} off and keep it, ${sizeWords(restSize(result), display)}.`;
     default:
-      return assertNever(gives);
+      return assertNever(result);
   }
 }
 
 /** What a strip, or a length of one, is cut into. */
-function innerCutWords({ depth, size, times, alike, gives }: CutLine, display: LengthDisplay): string {
+function innerCutWords({ depth, size, times, alike, result }: CutLine, display: LengthDisplay): string {
   const wide = formatLength(asLength(size), display);
   const it = alike === 1 ? 'it' : 'each';
-  switch (gives.kind) {
+  switch (result.kind) {
     case 'part':
       return times === 1
         ? `Cut a length of ${wide} off ${it}.`
         : `Cut ${String(times)} lengths of ${wide} off ${it}.`;
     case 'patch': {
-      const label = patchLabel(gives.patch);
+      const label = patchLabel(result.patch);
       if (times === 1)
         return depth > 1 ? `Trim ${it} to ${wide}: ${label}.` : `Cut ${wide} off ${it}: ${label}.`;
       return `Cut ${it} into ${String(times)} of ${wide}: ${label}.`;
     }
     case 'rest': {
       const all = times === 1 ? wide : `${String(times)} × ${wide}`;
-      if (gives.use === 'margin') return `Trim ${all} off ${it}.`;
-      return gives.use === 'scrap'
+      if (result.use === 'margin') return `Trim ${all} off ${it}.`;
+      return result.use === 'scrap'
         ? `Throw out the ${all} left over.`
-        : `Keep what is left${alike === 1 ? '' : ' of each'}, ${sizeWords(restSize(gives), display)}.`;
+        : `Keep what is left${alike === 1 ? '' : ' of each'}, ${sizeWords(restSize(result), display)}.`;
     }
     default:
-      return assertNever(gives);
+      return assertNever(result);
   }
 }
 

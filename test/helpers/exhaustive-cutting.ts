@@ -5,7 +5,7 @@ interface Box {
   readonly h: number;
 }
 
-function piecesOf({
+function patchesOf({
   patches,
 }: StripProblem): { readonly w: number; readonly h: number; readonly mayTurn: boolean }[] {
   return patches.flatMap(({ width, height, copies, mayTurn }) =>
@@ -13,7 +13,7 @@ function piecesOf({
   );
 }
 
-/** Boxes that no other box is at most as wide and as high as. */
+/** The boxes for which no other box is at most as wide and at most as high. */
 function smallest(boxes: readonly Box[]): Box[] {
   const kept: Box[] = [];
   for (const box of [...boxes].sort((a, b) => a.w - b.w || a.h - b.h)) {
@@ -23,15 +23,15 @@ function smallest(boxes: readonly Box[]): Box[] {
 }
 
 /**
- * The least height of any guillotine layout, by trying them all: a set of patches lies in a box cut into two boxes, so the
- * smallest boxes of every set follow from those of its parts. Up to about eight patches.
+ * The least height of any guillotine layout, found by trying all of them. The first cut of a layout divides its patches into
+ * two sets, so the smallest boxes of every set follow from those of its parts. Works up to about eight patches.
  */
 export function leastGuillotineHeight(problem: StripProblem): number {
-  const pieces = piecesOf(problem);
+  const all = patchesOf(problem);
   const boxes: Box[][] = [[]];
-  for (let set = 1; set < 1 << pieces.length; set++) {
+  for (let set = 1; set < 1 << all.length; set++) {
     const found: Box[] = [];
-    for (const [index, { w, h, mayTurn }] of pieces.entries()) {
+    for (const [index, { w, h, mayTurn }] of all.entries()) {
       if (set === 1 << index) found.push({ w, h }, ...(mayTurn ? [{ w: h, h: w }] : []));
     }
     for (let part = (set - 1) & set; part > set >> 1; part = (part - 1) & set) {
@@ -43,16 +43,16 @@ export function leastGuillotineHeight(problem: StripProblem): number {
     }
     boxes.push(smallest(found.filter((box) => box.w <= problem.stripWidth)));
   }
-  return boxes.at(-1)!.reduce((least, box) => Math.min(least, box.h), pieces.length === 0 ? 0 : Infinity);
+  return boxes.at(-1)!.reduce((least, box) => Math.min(least, box.h), all.length === 0 ? 0 : Infinity);
 }
 
-/** The least height of any layout in strips, each patch alone in its cell, by trying all sets and turnings. */
+/** The least height of any layout in strips with one patch to a cell, found by trying all sets and turnings. */
 export function leastStripHeight(problem: StripProblem): number {
-  const pieces = piecesOf(problem);
-  const sets = 1 << pieces.length;
+  const all = patchesOf(problem);
+  const sets = 1 << all.length;
   const strip = Array.from({ length: sets }, (_, set) =>
     oneStrip(
-      pieces.filter((_piece, i) => set & (1 << i)),
+      all.filter((_patch, i) => set & (1 << i)),
       problem.stripWidth,
     ),
   );
@@ -67,10 +67,10 @@ export function leastStripHeight(problem: StripProblem): number {
   return least.at(-1)!;
 }
 
-function oneStrip(pieces: ReturnType<typeof piecesOf>, width: number): number {
+function oneStrip(patches: ReturnType<typeof patchesOf>, width: number): number {
   let best = Infinity;
-  for (let turns = 0; turns < 1 << pieces.length; turns++) {
-    const laid = pieces.map(({ w, h, mayTurn }, i) =>
+  for (let turns = 0; turns < 1 << patches.length; turns++) {
+    const laid = patches.map(({ w, h, mayTurn }, i) =>
       turns & (1 << i) && mayTurn ? { w: h, h: w } : { w, h },
     );
     const used = laid.reduce((sum, box) => sum + box.w, 0);

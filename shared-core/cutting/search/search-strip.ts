@@ -8,9 +8,7 @@ export interface GridProblem extends StripProblem {
   readonly bound: number;
 }
 
-/**
- * The whole search on one strip: quickly a first layout in strips, then better layouts under the rule until none is found.
- */
+/** Searches one strip: first a quick layout in strips, then better layouts under the rule until none is found. */
 export function* searchStrip(
   problem: GridProblem,
   { rule, limits, random }: SearchRules,

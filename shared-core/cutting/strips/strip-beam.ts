@@ -187,9 +187,9 @@ function treeOfStrip({ height, counts }: Strip, patches: readonly PatchType[], s
   for (const [type, count] of counts.entries()) {
     const patch = patches[type];
     if (patch === undefined || count === 0) continue;
-    const canStand = patch.height <= height && patch.width <= stripWidth;
-    const canLie = patch.mayTurn && patch.width <= height && patch.height <= stripWidth;
-    const turned = canLie && (!canStand || patch.height < patch.width);
+    const fitsStraight = patch.height <= height && patch.width <= stripWidth;
+    const fitsTurned = patch.mayTurn && patch.width <= height && patch.height <= stripWidth;
+    const turned = fitsTurned && (!fitsStraight || patch.height < patch.width);
     const size = turned
       ? { width: patch.height, height: patch.width }
       : { width: patch.width, height: patch.height };

@@ -27,7 +27,7 @@ export interface StripProgram extends Simplex {
   readonly knapsack: Knapsack;
   readonly demands: readonly StripDemand[];
   readonly columns: StripColumn[];
-  readonly knownColumns: Set<string>;
+  readonly columnKeys: Set<string>;
   /** Proven lower bound of the total height, rounded up to whole units. */
   bound: number;
   isSolved: boolean;
@@ -50,7 +50,7 @@ export function stripProgram(
     knapsack,
     demands,
     columns: like?.columns ?? [],
-    knownColumns: like?.knownColumns ?? new Set(),
+    columnKeys: like?.columnKeys ?? new Set(),
     bound: like?.bound ?? 0,
     isSolved: false,
   };
@@ -126,7 +126,7 @@ export function* solveStripProgram(program: StripProgram): Generator<number, voi
   proveBound(program, true);
 }
 
-/** Makes one pivot toward a better mix of the known columns; false if there is none. */
+/** Makes one pivot toward a better mix of the existing columns; false if there is none. */
 function improveOnce(program: StripProgram): boolean {
   const { prices, columns } = program;
   computePrices(program);
@@ -169,7 +169,7 @@ function columnDirection(program: StripProgram, column: StripColumn): Float64Arr
 
 /** Looks for strips worth more than their height at the current prices; false if there are none. */
 function addColumns(program: StripProgram): boolean {
-  const { knapsack, prices, knownColumns, columns } = program;
+  const { knapsack, prices, columnKeys: knownColumns, columns } = program;
   const { model } = knapsack;
   for (let row = 0; row < program.rows; row++) prices[row] = Math.max(0, prices[row]!);
   const worths = proveBound(program, false);

@@ -11,7 +11,7 @@ export interface CutLine {
   readonly times: number;
   /** The number of equal parts that are each cut like this. */
   readonly alike: number;
-  readonly gives:
+  readonly result:
     | { readonly kind: 'patch'; readonly patch: number; readonly turned: boolean }
     | { readonly kind: 'rest'; readonly use: RestUse; readonly width: number; readonly height: number }
     | { readonly kind: 'part' };
@@ -33,14 +33,14 @@ function linesOf(
 ): readonly CutLine[] {
   return alikeRuns(parts).flatMap(({ part, times }) => {
     const size = direction === 'across' ? part.height : part.width;
-    const line: CutLine = { depth, direction, size, times, alike, gives: whatIs(part) };
+    const line: CutLine = { depth, direction, size, times, alike, result: resultOf(part) };
     return part.kind === 'split'
       ? [line, ...linesOf(part.parts, part.direction, depth + 1, times * alike)]
       : [line];
   });
 }
 
-function whatIs(part: CutTree): CutLine['gives'] {
+function resultOf(part: CutTree): CutLine['result'] {
   switch (part.kind) {
     case 'patch':
       return { kind: 'patch', patch: part.patch, turned: part.turned };

@@ -12,7 +12,7 @@ export interface KeptWithTicks {
 }
 
 /** The ticks of a piece that are booked and not undone, in the order of cutting. */
-export function standingTicks(
+export function bookedTicks(
   ticked: readonly TickedStep[],
   pieceId: FabricPieceId | null,
 ): readonly TickedStep[] {
@@ -33,9 +33,9 @@ export function stepsOfPiece(
 
 /** The length from the near end of a piece to the first step that is not cut yet. */
 export function lengthDone(piece: KeptPlan['pieces'][number], ticked: readonly TickedStep[]): number {
-  const standing = new Set(standingTicks(ticked, piece.pieceId).map(({ place }) => place));
+  const booked = new Set(bookedTicks(ticked, piece.pieceId).map(({ place }) => place));
   const steps = stepsOfPiece(piece, ticked);
-  const first = steps.findIndex((_, place) => !standing.has(place));
+  const first = steps.findIndex((_, place) => !booked.has(place));
   return lengthCut(first < 0 ? steps : steps.slice(0, first));
 }
 

@@ -23,7 +23,7 @@ import {
   splitTree,
   transposeTree,
 } from './cut-tree';
-import { nearMargin } from './piece-space';
+import { startOfFree } from './piece-space';
 import { neededSize, settleTree } from './settle-tree';
 
 /** What all plans for the pieces of one fabric share. Trees count patches by their index in `patches`. */
@@ -55,7 +55,7 @@ export function planPiece(
       ? [restTree(stock.width, stock.margins.straighten, 'margin')]
       : source.lockedParts;
   const bare = splitTree('across', [...near, ...withSelvages(upright, stock.width, stock.margins)]);
-  const done = source === undefined || source.lockedParts.length === 0 ? 0 : nearMargin(source);
+  const done = source === undefined || source.lockedParts.length === 0 ? 0 : startOfFree(source);
   const piece = { piece: source?.id, fabric: fabric.id, width: stock.width, length: stock.length };
   return describePiece(piece, sortRests(bare, job.keep), job.table, done);
 }
@@ -80,7 +80,7 @@ export function planPack(
   }
   const tree = sheetsTree([...source.lockedParts, ...[...alike.values()].flat()]);
   const piece = { piece: source.id, fabric: fabric.id, width: tree.width, length: tree.height };
-  return describePiece(piece, tree, job.table, nearMargin(source));
+  return describePiece(piece, tree, job.table, startOfFree(source));
 }
 
 /** Describes a piece that is cut like this; `done` is the length from its near end that is already cut. */

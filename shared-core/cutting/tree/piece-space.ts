@@ -25,7 +25,7 @@ export interface PieceSpace {
 /** The free space of a piece, or of one sheet of a pack. Nothing is free if the width, the height or the number is 0. */
 export function pieceSpace(piece: JobPiece): PieceSpace {
   const across = usableWidth(piece.width, piece.margins);
-  const free = Math.max(0, piece.length - nearMargin(piece));
+  const free = Math.max(0, piece.length - startOfFree(piece));
   const along = piece.sheetLength ?? free;
   const isOnItsSide = piece.printRuns === 'across';
   return {
@@ -38,7 +38,7 @@ export function pieceSpace(piece: JobPiece): PieceSpace {
 }
 
 /** The length before the free fabric of a piece: its locked parts, or else its straightening margin. */
-export function nearMargin(piece: JobPiece): number {
+export function startOfFree(piece: JobPiece): number {
   if (piece.lockedParts.length === 0) return piece.margins.straighten;
   return piece.lockedParts.reduce((sum, part) => sum + part.height, 0);
 }

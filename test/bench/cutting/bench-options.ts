@@ -10,7 +10,7 @@ export interface BenchOptions {
   readonly orientation: Orientation;
   readonly rule: CuttingRule;
   readonly layouts: string | undefined;
-  /** `cpu` counts the processor time of this process, for a machine that others load; `wall` is the clock on the wall. */
+  /** `cpu` counts the processor time of this process, for a machine that is busy otherwise; `wall` is elapsed time. */
   readonly clock: 'wall' | 'cpu';
   readonly only: RegExp;
 }
@@ -19,7 +19,7 @@ const usage =
   'cutting FOLDER|fabric-jobs [--seconds 2] [--orientation rotatable|fixed] [--rule guillotine|2-stage] ' +
   '[--layouts OUTFOLDER] [--clock wall|cpu] [--only NAME]';
 
-/** Reads the command line; throws with the usage where it makes no sense. */
+/** Reads the command line; throws an error with the usage if it is not valid. */
 export function readBenchOptions(args: readonly string[]): BenchOptions {
   const { values, positionals } = parseArgs({
     args: [...args],
@@ -36,11 +36,11 @@ export function readBenchOptions(args: readonly string[]): BenchOptions {
   const [folder] = positionals;
   const seconds = Number(values.seconds);
   const { orientation, rule, clock } = values;
-  const isKnown =
+  const isValid =
     (orientation === 'rotatable' || orientation === 'fixed') &&
     (rule === 'guillotine' || rule === '2-stage') &&
     (clock === 'wall' || clock === 'cpu');
-  if (folder === undefined || !isKnown || !(seconds > 0)) throw new Error(`Usage: npm run bench -- ${usage}`);
+  if (folder === undefined || !isValid || !(seconds > 0)) throw new Error(`Usage: npm run bench -- ${usage}`);
   return {
     folder,
     seconds,
@@ -52,7 +52,7 @@ export function readBenchOptions(args: readonly string[]): BenchOptions {
   };
 }
 
-/** Milliseconds by the clock asked for. */
+/** Milliseconds of the clock in the options. */
 export function benchClock(clock: BenchOptions['clock']): () => number {
   return clock === 'wall' ? () => performance.now() : () => process.cpuUsage().user / 1000;
 }

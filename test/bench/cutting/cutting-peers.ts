@@ -1,4 +1,4 @@
-import type { Piece, Place } from './peers';
+import type { Item, Place } from './peers';
 import { areCuttable } from '#core/cutting/check/check-cut-plan';
 import { lengthBound } from '#core/cutting/search/length-bounds';
 import { benchClock, readBenchOptions } from './bench-options';
@@ -9,9 +9,9 @@ import { peers, usedHeight } from './peers';
 import { gapPercent, summarizeGaps } from './score';
 
 /**
- * Runs the packing libraries beside our search on the same problems and clock: a line an instance with height, gap, time
- * and whether the layout can be cut edge to edge, then a line each with mean and worst gap. Libraries that turn pieces get
- * the better of turning and not turning.
+ * Compares our search with packing libraries on the same problems and clock. Prints one line for each instance with height, gap,
+ * time and whether the layout can be cut from edge to edge, then one line for each library with the mean and the worst gap.
+ * Libraries that can turn items get the better result of turning and not turning.
  */
 export function runCuttingPeers(args: readonly string[]): Promise<void> {
   return comparePeers(readBenchOptions(args));
@@ -59,17 +59,17 @@ async function comparePeers(options: BenchOptions): Promise<void> {
 }
 
 function runPeers(problem: BenchProblem, { orientation, clock }: BenchOptions): PeerResult[] {
-  const pieces: Piece[] = problem.patches.flatMap(({ width, height, copies }) =>
+  const items: Item[] = problem.patches.flatMap(({ width, height, copies }) =>
     Array.from({ length: copies }, () => ({ width, height })),
   );
   const bound = lengthBound(problem);
   const now = benchClock(clock);
-  return peers.map(({ name, mostPieces, pack }) => {
-    if (pieces.length > mostPieces) return { name, height: null, gap: null, ms: 0, cuttable: null };
+  return peers.map(({ name, mostItems, pack }) => {
+    if (items.length > mostItems) return { name, height: null, gap: null, ms: 0, cuttable: null };
     const start = now();
     const layouts = (orientation === 'rotatable' ? [true, false] : [false]).flatMap((mayTurn) => {
-      const places = pack(pieces, problem.stripWidth, mayTurn, bound);
-      return places?.length === pieces.length ? [places] : [];
+      const places = pack(items, problem.stripWidth, mayTurn, bound);
+      return places?.length === items.length ? [places] : [];
     });
     const best = layouts.sort((a, b) => usedHeight(a) - usedHeight(b))[0];
     const ms = Math.round(now() - start);

@@ -14,9 +14,9 @@ const JOBS = 24;
 const FIRST_SEED = 20_001;
 
 /**
- * Seeded jobs like a maker's: fabric of 42 in, 5 to 12 sizes in half inches with many copies, every third job with a print
- * that may not turn, every fourth with a bias square. Their reference is the bound of the strip program, which no layout
- * in strips can reach below.
+ * Seeded jobs like those of a maker: fabric of 42 in and 5 to 12 sizes in half inches with many copies. In every third job the
+ * patches may not turn, and every fourth has a bias square. The reference is the bound of the strip program, which no layout in
+ * strips can go below.
  */
 export function fabricJobs(): BenchProblem[] {
   return Array.from({ length: JOBS }, (_, index) => {
@@ -43,7 +43,7 @@ function jobPatches(index: number, random: () => number): PatchType[] {
     : [...patches.values()];
 }
 
-/** The bound of the strip program, solved to the end, which cuts strips in fractions; whole strips may all be above it. */
+/** The bound of the solved strip program. It counts fractions of strips, so all layouts with whole strips may be above it. */
 function stripBound(patches: readonly PatchType[]): number {
   const grid = searchGrid(patches, FABRIC_WIDTH, FABRIC_WIDTH);
   const model = stripModel(patchesOnGrid(patches, grid, FABRIC_WIDTH), Math.floor(FABRIC_WIDTH / grid.x));

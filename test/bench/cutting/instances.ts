@@ -39,7 +39,7 @@ export async function readInstances(folder: string): Promise<BenchInstance[]> {
   return files.flatMap(({ family, instances }) => instances.map((instance) => ({ ...instance, family })));
 }
 
-/** The instance's items as patches, all turning or none. */
+/** The instance's items as patches; either all may turn or none. */
 export function instancePatches(instance: BenchInstance, orientation: Orientation): PatchType[] {
   return instance.items.map(({ w, h, copies }) => ({
     width: w,

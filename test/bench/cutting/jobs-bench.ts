@@ -7,8 +7,8 @@ import { stashJobs } from './stash-jobs';
 const SQUARE_INCH = 8128 ** 2;
 
 /**
- * Plans the seeded stash jobs for the time given: a line a job with the time of the first answer and, for both rules, what is
- * bought and used (square inches), pieces, cuts and the gap to the area of the patches; then the mean gaps.
+ * Plans the seeded stash jobs for the given time. Prints one line for each job with the time of the first answer and, for both
+ * rules, the fabric bought and used (square inches), pieces, cuts and the gap to the area of the patches; then the mean gaps.
  */
 export function runJobsBench(args: readonly string[]): void {
   const options = readBenchOptions(['stash-jobs', ...args]);
@@ -21,7 +21,7 @@ export function runJobsBench(args: readonly string[]): void {
     const firstMs = Math.round(now() - start);
     search.step(now, start + options.seconds * 1000);
     const answer = search.answer();
-    if (answer === undefined) throw new Error(`${name}: the answer went away.`);
+    if (answer === undefined) throw new Error(`${name}: the answer is gone.`);
     const { leastFabric, simplestCuts } = answer;
     gaps.push({ leastFabric: leastFabric.gap, simplestCuts: simplestCuts.gap });
     const plans = { leastFabric: describe(leastFabric), simplestCuts: describe(simplestCuts) };

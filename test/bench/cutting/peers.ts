@@ -4,23 +4,26 @@ import { packer } from 'guillotine-packer';
 import { MaxRectsPacker, Rectangle } from 'maxrects-packer/dist/maxrects-packer.mjs';
 import potpack from 'potpack';
 
-export interface Piece {
+export interface Item {
   readonly width: number;
   readonly height: number;
 }
 
-export interface Place extends Piece {
+export interface Place extends Item {
   readonly x: number;
   readonly y: number;
 }
 
-/** A packing library put to the strip problem: the places of a packing of least height, undefined if it cannot. */
+/**
+ * A packing library applied to the strip problem. `pack` returns the places of its lowest packing, undefined if it finds
+ * none.
+ */
 export interface Peer {
   readonly name: string;
-  /** More pieces than this take it minutes. */
-  readonly mostPieces: number;
+  /** With more items than this it takes minutes. */
+  readonly mostItems: number;
   readonly pack: (
-    pieces: readonly Piece[],
+    items: readonly Item[],
     width: number,
     mayTurn: boolean,
     bound: number,
@@ -28,32 +31,35 @@ export interface Peer {
 }
 
 type BinPacker = (
-  pieces: readonly Piece[],
+  items: readonly Item[],
   width: number,
   height: number,
   mayTurn: boolean,
 ) => Place[] | undefined;
 
 export const peers: readonly Peer[] = [
-  { name: 'guillotine-packer', mostPieces: 130, pack: leastHeight(guillotinePacker) },
-  { name: 'binpackingjs', mostPieces: 300, pack: leastHeight(binpacking) },
-  { name: 'maxrects-packer', mostPieces: 700, pack: leastHeight(maxRects) },
-  { name: 'shelf-pack', mostPieces: Infinity, pack: bestTurning(shelves) },
-  { name: 'potpack', mostPieces: Infinity, pack: bestTurning(potpacked) },
+  { name: 'guillotine-packer', mostItems: 130, pack: leastHeight(guillotinePacker) },
+  { name: 'binpackingjs', mostItems: 300, pack: leastHeight(binpacking) },
+  { name: 'maxrects-packer', mostItems: 700, pack: leastHeight(maxRects) },
+  { name: 'shelf-pack', mostItems: Infinity, pack: bestTurning(shelves) },
+  { name: 'potpack', mostItems: Infinity, pack: bestTurning(potpacked) },
 ];
 
-/** Height up to the last place. */
+/** The height up to the far edge of the last place. */
 export function usedHeight(places: readonly Place[]): number {
   return places.reduce((most, place) => Math.max(most, place.y + place.height), 0);
 }
 
-/** A packer for bins, given the strip's width and the least height it can do: up by 0.25 %, then halving the last step. */
+/**
+ * Uses a packer for bins with the least height it manages: the height grows by 0.25% until it fits, then the last step is
+ * halved.
+ */
 function leastHeight(pack: BinPacker): Peer['pack'] {
-  return (pieces, width, mayTurn, bound) => {
+  return (items, width, mayTurn, bound) => {
     let low = bound - 1;
     for (let step = 0; step <= 400; step++) {
       const height = Math.ceil(bound * (1 + step / 400));
-      let best = pack(pieces, width, height, mayTurn);
+      let best = pack(items, width, height, mayTurn);
       if (best === undefined) {
         low = height;
         continue;
@@ -61,7 +67,7 @@ function leastHeight(pack: BinPacker): Peer['pack'] {
       let high = height;
       while (high - low > 1) {
         const middle = Math.floor((low + high) / 2);
-        const places = pack(pieces, width, middle, mayTurn);
+        const places = pack(items, width, middle, mayTurn);
         if (places === undefined) low = middle;
         else {
           high = middle;
@@ -74,17 +80,19 @@ function leastHeight(pack: BinPacker): Peer['pack'] {
   };
 }
 
-/** A packer that never turns: all as they are, all lying, all standing, whichever is lowest. */
-function bestTurning(pack: (pieces: readonly Piece[], width: number) => Place[] | undefined): Peer['pack'] {
-  return (pieces, width, mayTurn) => {
-    const turned = ({ width: w, height: h }: Piece) => ({ width: h, height: w });
-    const lying = pieces.map((piece) =>
-      piece.height > piece.width && piece.height <= width ? turned(piece) : piece,
+/**
+ * Uses a packer that never turns items: tries them unturned, all lengthwise and all upright, and keeps the lowest packing.
+ */
+function bestTurning(pack: (items: readonly Item[], width: number) => Place[] | undefined): Peer['pack'] {
+  return (items, width, mayTurn) => {
+    const turned = ({ width: w, height: h }: Item) => ({ width: h, height: w });
+    const lengthwise = items.map((item) =>
+      item.height > item.width && item.height <= width ? turned(item) : item,
     );
-    const standing = pieces.map((piece) =>
-      piece.width > piece.height || piece.width > width ? turned(piece) : piece,
+    const upright = items.map((item) =>
+      item.width > item.height || item.width > width ? turned(item) : item,
     );
-    const layouts = (mayTurn ? [pieces, lying, standing] : [pieces]).flatMap((set) => {
+    const layouts = (mayTurn ? [items, lengthwise, upright] : [items]).flatMap((set) => {
       const places = pack(set, width);
       return places === undefined ? [] : [places];
     });
@@ -93,28 +101,28 @@ function bestTurning(pack: (pieces: readonly Piece[], width: number) => Place[] 
 }
 
 function guillotinePacker(
-  pieces: readonly Piece[],
+  items: readonly Item[],
   width: number,
   height: number,
   mayTurn: boolean,
 ): Place[] | undefined {
-  const items = pieces.map((piece, index) => ({ ...piece, name: String(index) }));
+  const named = items.map((item, index) => ({ ...item, name: String(index) }));
   try {
-    const bins = packer({ binWidth: width, binHeight: height, items }, { allowRotation: mayTurn });
+    const bins = packer({ binWidth: width, binHeight: height, items: named }, { allowRotation: mayTurn });
     return bins?.length === 1 ? bins[0] : undefined;
   } catch {
-    // It throws where a piece fits no bin.
+    // It throws if an item fits no bin.
     return undefined;
   }
 }
 
 function binpacking(
-  pieces: readonly Piece[],
+  items: readonly Item[],
   width: number,
   height: number,
   mayTurn: boolean,
 ): Place[] | undefined {
-  const boxes = pieces.map((piece) => ({ ...piece, constrainRotation: !mayTurn }));
+  const boxes = items.map((item) => ({ ...item, constrainRotation: !mayTurn }));
   for (const heuristic of [new BestShortSideFit(), new BestAreaFit(), new BestLongSideFit()]) {
     const { packedBins, unpackedBoxes } = pack2D({ bins: [{ width, height }], boxes, heuristic });
     if (unpackedBoxes.length === 0) return packedBins.flatMap((bin) => [...bin.boxes]);
@@ -123,7 +131,7 @@ function binpacking(
 }
 
 function maxRects(
-  pieces: readonly Piece[],
+  items: readonly Item[],
   width: number,
   height: number,
   mayTurn: boolean,
@@ -137,7 +145,7 @@ function maxRects(
       border: 0,
       logic,
     });
-    bins.addArray(pieces.map((piece) => new Rectangle(piece.width, piece.height)));
+    bins.addArray(items.map((item) => new Rectangle(item.width, item.height)));
     const [bin] = bins.bins;
     if (bins.bins.length === 1 && bin?.rects.every((rect) => !rect.oversized)) {
       return bin.rects.map((rect) => ({ x: rect.x, y: rect.y, width: rect.width, height: rect.height }));
@@ -146,27 +154,27 @@ function maxRects(
   return undefined;
 }
 
-function shelves(pieces: readonly Piece[], width: number): Place[] | undefined {
-  const room = pieces.reduce((sum, piece) => sum + piece.height, 0);
+function shelves(items: readonly Item[], width: number): Place[] | undefined {
+  const room = items.reduce((sum, item) => sum + item.height, 0);
   const sheet = new ShelfPack(width, room);
   const places: Place[] = [];
-  for (const piece of [...pieces].sort((a, b) => b.height - a.height || b.width - a.width)) {
-    const bin = sheet.packOne(piece.width, piece.height);
+  for (const item of [...items].sort((a, b) => b.height - a.height || b.width - a.width)) {
+    const bin = sheet.packOne(item.width, item.height);
     if (bin === null) return undefined;
-    places.push({ x: bin.x, y: bin.y, width: piece.width, height: piece.height });
+    places.push({ x: bin.x, y: bin.y, width: item.width, height: item.height });
   }
   return places;
 }
 
-/** It packs into a near square; heights are scaled so that its square is as wide as the strip. */
-function potpacked(pieces: readonly Piece[], width: number): Place[] | undefined {
-  const area = pieces.reduce((sum, piece) => sum + piece.width * piece.height, 0);
+/** It packs into an almost square area, so heights are scaled until that area is as wide as the strip. */
+function potpacked(items: readonly Item[], width: number): Place[] | undefined {
+  const area = items.reduce((sum, item) => sum + item.width * item.height, 0);
   for (let scale = (0.95 * width * width) / area; scale > 1e-9; scale *= 0.99) {
-    const boxes = pieces.map((piece) => ({ w: piece.width, h: piece.height * scale, piece }));
+    const boxes = items.map((item) => ({ w: item.width, h: item.height * scale, item }));
     if (potpack(boxes).w > width) continue;
     return boxes.map((box) => {
       const { x = 0, y = 0 } = box as { readonly x?: number; readonly y?: number };
-      return { x, y: Math.round(y / scale), width: box.piece.width, height: box.piece.height };
+      return { x, y: Math.round(y / scale), width: box.item.width, height: box.item.height };
     });
   }
   return undefined;

@@ -13,8 +13,8 @@ const BOLT_MARGINS: FabricMargins = {
 };
 
 /**
- * Seeded whole jobs: two fabrics, the second with a directional print every other time, each with a stash of leftovers, fat
- * quarters (18 x 21 in), 10 in precuts and a length of bolt, and fabric of 43 in with selvages to buy by the eighth of a yard.
+ * Seeded whole jobs with two fabrics, the second of them with a directional print in every other job. Each fabric has leftovers,
+ * fat quarters (18 x 21 in), 10 in precuts and a length of bolt, and 43 in fabric with selvages to buy by the eighth of a yard.
  */
 export function stashJobs(): { readonly name: string; readonly job: CuttingJob }[] {
   return Array.from({ length: JOBS }, (_, index) => {

@@ -7,14 +7,14 @@ const ROUNDS = 25;
 const WORKSHOPS = 1_000;
 
 /**
- * A line a size with the median time of planning so many open projects anew, over as many workshops as rounds; then the share of small random workshops in
- * which the order found is as good as the best of all, which a search apart from the planner tries out. A number as argument
- * takes that many small workshops instead.
+ * Prints one line for each size with the median time of planning that number of open projects, one workshop a round. Then prints
+ * the share of small random workshops in which the order found is as good as the best one, which a separate search finds by
+ * trying all. An argument sets the number of small workshops.
  */
 export function runPlannerBench([given]: readonly string[]): void {
   for (const projects of SIZES) {
     const loads = Array.from({ length: ROUNDS }, (_, round) => largeWorkshop(projects, round + 1));
-    // The first plans pay for the engine's warming up, which happens once in a store's thread.
+    // The first plans are slower until the engine has compiled the code, which happens once in the store's thread.
     loads.slice(0, 5).forEach((load) => planDates(load));
     const times = loads.map((load) => timeOf(() => planDates(load)));
     const medianMs = times.toSorted((one, other) => one - other)[Math.floor(ROUNDS / 2)] ?? NaN;

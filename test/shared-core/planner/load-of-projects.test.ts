@@ -17,7 +17,7 @@ const stage = (place: number, state: Stage['state'], kind: Stage['kind'] = 'othe
   estimateMinutes: 60,
 });
 
-function piece(stages: readonly Stage[], part: Partial<OpenProject> = {}, name = 1): OpenProject {
+function openProject(stages: readonly Stage[], part: Partial<OpenProject> = {}, name = 1): OpenProject {
   return {
     project: {
       id: projectIdSchema.parse(`10000000-0000-4000-8000-00000000000${String(name)}`),
@@ -42,10 +42,10 @@ const trip = (place: number, days: { sentOn?: string; promisedOn?: string; backO
 
 const stepsOf = (project: OpenProject) => loadOfProjects([project], workshop, today).projects[0]?.steps;
 
-describe('what is left of a project', () => {
-  it('is the work of its stages, with the turn-around where it is sent out', () => {
+describe('the work left on a project', () => {
+  it('is the work of its stages, with the turnaround where it is sent out', () => {
     expect(
-      stepsOf(piece([stage(1, 'in-hand'), stage(2, 'planned', 'longarm'), stage(3, 'planned')])),
+      stepsOf(openProject([stage(1, 'in-hand'), stage(2, 'planned', 'longarm'), stage(3, 'planned')])),
     ).toEqual([
       { kind: 'work', id: id(1), minutes: 60 },
       { kind: 'work', id: id(2), minutes: 60 },
@@ -54,57 +54,57 @@ describe('what is left of a project', () => {
     ]);
   });
 
-  it('leaves out what is done and skipped, and projects of which nothing is left', () => {
-    expect(stepsOf(piece([stage(1, 'done'), stage(2, 'skipped'), stage(3, 'planned')]))).toEqual([
+  it('leaves out stages that are done or skipped, and projects with nothing left', () => {
+    expect(stepsOf(openProject([stage(1, 'done'), stage(2, 'skipped'), stage(3, 'planned')]))).toEqual([
       { kind: 'work', id: id(3), minutes: 60 },
     ]);
-    expect(stepsOf(piece([stage(1, 'done')]))).toBeUndefined();
+    expect(stepsOf(openProject([stage(1, 'done')]))).toBeUndefined();
   });
 
-  it('follows the turn-around of the project itself, and the days it is told for a stage', () => {
-    const own = piece([stage(1, 'planned', 'longarm')]);
+  it('uses the turnaround of the project itself, and days given for a stage before that', () => {
+    const own = openProject([stage(1, 'planned', 'longarm')]);
     const shorter = { ...own, project: { ...own.project, settingChanges: { turnaroundDays: 10 } } };
     expect(stepsOf(shorter)?.[1]).toEqual({ kind: 'wait', id: id(1), days: 10 });
-    const told = piece([{ ...stage(1, 'planned', 'longarm'), daysAway: 14 }]);
-    expect(stepsOf(told)?.[1]).toEqual({ kind: 'wait', id: id(1), days: 14 });
+    const given = openProject([{ ...stage(1, 'planned', 'longarm'), daysAway: 14 }]);
+    expect(stepsOf(given)?.[1]).toEqual({ kind: 'wait', id: id(1), days: 14 });
   });
 
   it.each([
     ['until its promised day', { sentOn: '2027-09-01', promisedOn: '2027-09-20' }, 7],
-    ['for the turn-around after it was sent', { sentOn: '2027-09-01' }, 16],
-    ['for the turn-around from today where nothing was written down', {}, 28],
+    ['for the turnaround after it was sent', { sentOn: '2027-09-01' }, 16],
+    ['for the turnaround from today where no dates were entered', {}, 28],
     ['and is expected today when it is overdue', { promisedOn: '2027-09-01' }, 0],
-  ])('waits for what is away %s', (_, days, expected) => {
-    const away = piece([stage(1, 'planned'), stage(2, 'out', 'longarm')], { trips: [trip(2, days)] });
+  ])('waits for a project that is away %s', (_, days, expected) => {
+    const away = openProject([stage(1, 'planned'), stage(2, 'out', 'longarm')], { trips: [trip(2, days)] });
     expect(stepsOf(away)).toEqual([
       { kind: 'wait', id: id(2), days: expected },
       { kind: 'work', id: id(1), minutes: 60 },
     ]);
   });
 
-  it('goes side by side where the plan says so, also with what is away', () => {
+  it('runs stages side by side where the plan allows it, also with a trip', () => {
     const beside = (place: number, state: Stage['state']) => ({ ...stage(place, state), isBeside: true });
     expect(
-      stepsOf(piece([stage(1, 'planned', 'longarm'), beside(2, 'planned'), stage(3, 'planned')])),
+      stepsOf(openProject([stage(1, 'planned', 'longarm'), beside(2, 'planned'), stage(3, 'planned')])),
     ).toEqual([
       { kind: 'work', id: id(1), minutes: 60 },
       { kind: 'wait', id: id(1), days: 28 },
       { kind: 'work', id: id(2), minutes: 60, isBeside: true },
       { kind: 'work', id: id(3), minutes: 60 },
     ]);
-    const away = piece([stage(1, 'planned'), stage(2, 'out', 'longarm'), beside(3, 'in-hand')]);
+    const away = openProject([stage(1, 'planned'), stage(2, 'out', 'longarm'), beside(3, 'in-hand')]);
     expect(stepsOf(away)).toEqual([
       { kind: 'wait', id: id(2), days: 28 },
       { kind: 'work', id: id(3), minutes: 60, isBeside: true },
       { kind: 'work', id: id(1), minutes: 60 },
     ]);
-    expect(stepsOf(piece([stage(1, 'done'), beside(2, 'planned')]))).toEqual([
+    expect(stepsOf(openProject([stage(1, 'done'), beside(2, 'planned')]))).toEqual([
       { kind: 'work', id: id(2), minutes: 60 },
     ]);
   });
 
-  it('takes the trip the piece is on, not one it is back from', () => {
-    const again = piece([stage(1, 'out', 'longarm')], {
+  it('uses the trip the project is on, not one that is over', () => {
+    const again = openProject([stage(1, 'out', 'longarm')], {
       trips: [
         trip(1, { promisedOn: '2027-09-30', backOn: '2027-09-10' }),
         trip(1, { promisedOn: '2027-09-16' }),
@@ -114,8 +114,8 @@ describe('what is left of a project', () => {
   });
 });
 
-it('puts what is in hand before what presses alike', () => {
-  const projects = [piece([stage(1, 'planned')], {}, 1), piece([stage(1, 'in-hand')], {}, 2)];
+it('puts projects in progress before equally urgent ones', () => {
+  const projects = [openProject([stage(1, 'planned')], {}, 1), openProject([stage(1, 'in-hand')], {}, 2)];
   expect(loadOfProjects(projects, workshop, today).projects.map((one) => one.id.slice(-1))).toEqual([
     '2',
     '1',

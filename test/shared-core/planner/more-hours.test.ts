@@ -16,34 +16,34 @@ const gift = (id: string, minutes: number, wait = 0): ProjectLoad => ({
 });
 
 describe('more hours', () => {
-  it('are none where everything is in time', () => {
+  it('are none if everything is in time', () => {
     const load = { today, hands: evenings, projects: [gift('small', 300)] };
     expect(moreHours(load)).toEqual({ extraWeekMinutes: 0, beyondHours: [] });
   });
 
-  it('are what is missing until the day, in half hours', () => {
-    // 6 h 40 min of work, 5 h of evenings until Sunday: 1 h 40 min more, so two hours.
+  it('are the hours missing until the due day, in half hours', () => {
+    // 6 h 40 min of work and 5 h of evenings until Sunday: 1 h 40 min are missing, so two hours.
     const load = { today, hands: evenings, projects: [gift('one', 200), gift('two', 200)] };
     expect(moreHours(load)).toEqual({ extraWeekMinutes: 120, beyondHours: [] });
   });
 
-  it('cannot help a piece that is away past its day, and are counted without it', () => {
+  it('cannot help a project that is away past its due day, and are counted without it', () => {
     const load = { today, hands: evenings, projects: [gift('away', 60, 10), gift('here', 300)] };
     expect(moreHours(load)).toEqual({ extraWeekMinutes: 0, beyondHours: ['away'] });
   });
 
-  it('are not to be had where the longest days are too short', () => {
+  it('are null if even the longest days are too short', () => {
     const load = { today, hands: evenings, projects: [gift('one', 3000), gift('two', 3000)] };
     expect(moreHours(load)).toEqual({ extraWeekMinutes: null, beyondHours: [] });
   });
 });
 
-describe('hands with more in a week', () => {
-  it('take it on the days they work', () => {
+describe('hands with extra minutes in a week', () => {
+  it('work them on the days they already work', () => {
     expect(withExtra(evenings, 300).weekMinutes).toEqual([120, 120, 120, 120, 120, 0, 0]);
   });
 
-  it('take it on any day where they have none, and never more than twelve hours on one', () => {
+  it('work them on all days if they have none, and never more than twelve hours a day', () => {
     const none: Hands = { weekMinutes: [0, 0, 0, 0, 0, 0, 0], daysOff: [] };
     expect(withExtra(none, 70).weekMinutes).toEqual([10, 10, 10, 10, 10, 10, 10]);
     expect(withExtra(evenings, 100_000).weekMinutes).toEqual([720, 720, 720, 720, 720, 0, 0]);

@@ -19,20 +19,20 @@ const load = (...projects: readonly ProjectLoad[]): WorkshopLoad => ({
 });
 const moved = (workshop: WorkshopLoad) => moveDates(workshop, planDates(workshop));
 
-describe('due days that bring everything in time', () => {
-  it('are none where nothing is late', () => {
+describe('the due days to move', () => {
+  it('are none if nothing is late', () => {
     expect(moved(load(gift('one', '2027-09-19', 420), gift('no day', null, 900)))).toEqual([]);
   });
 
-  it('are one, by as few days as can be, where one is enough', () => {
-    // Nine hours of which seven fit: with the two of one gift moved to Tuesday the others are done on Sunday.
+  it('are a single one, moved by as few days as possible, if one is enough', () => {
+    // Nine hours of work, seven until Sunday: if one gift may take its last two hours until Tuesday, the others are in time.
     const three = ['first', 'second', 'third'].map((id) => gift(id, '2027-09-19', 180));
     const answer = moved(load(...three));
     expect(answer).toEqual([{ id: 'third', dueOn: '2027-09-21' }]);
     expect(planDates(withDates(load(...three), answer)).largestLateDays).toBe(0);
   });
 
-  it('are all late ones where no single one is enough', () => {
+  it('are those of all late projects if no single one is enough', () => {
     const three = ['first', 'second', 'third'].map((id) => gift(id, '2027-09-19', 240));
     expect(moved(load(...three))).toEqual([
       { id: 'third', dueOn: '2027-09-24' },
@@ -40,7 +40,7 @@ describe('due days that bring everything in time', () => {
     ]);
   });
 
-  it('are none where nobody ever works', () => {
+  it('are none if there are no hours at all', () => {
     const idle = {
       ...load(gift('never', '2027-09-19', 1)),
       hands: { weekMinutes: [0, 0, 0, 0, 0, 0, 0] as const, daysOff: [] },
@@ -48,11 +48,11 @@ describe('due days that bring everything in time', () => {
     expect(moved(idle)).toEqual([]);
   });
 
-  it('mend every small workshop that can be mended so', () => {
+  it('bring every small random workshop in time', () => {
     for (let seed = 1; seed <= 60; seed += 1) {
       const workshop = smallWorkshop(seed);
-      const mended = planDates(withDates(workshop, moved(workshop)));
-      expect(mended.largestLateDays ?? 0, `workshop ${String(seed)}`).toBeLessThanOrEqual(0);
+      const planned = planDates(withDates(workshop, moved(workshop)));
+      expect(planned.largestLateDays ?? 0, `workshop ${String(seed)}`).toBeLessThanOrEqual(0);
     }
   });
 });

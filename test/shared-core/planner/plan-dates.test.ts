@@ -4,7 +4,7 @@ import { planDates } from '#core/planner/plan-dates';
 import type { Hands, LoadStep, ProjectLoad, WorkshopLoad } from '#core/planner/workshop-load';
 import { calendarDate } from '#core/units/calendar-date';
 
-/** Golden workshops: invented, small enough to plan by hand. 2027-09-13 is a Monday. */
+/** Invented workshops, small enough to plan by hand. 2027-09-13 is a Monday. */
 const MONDAY = calendarDate('2027-09-13');
 const HOUR_A_DAY: Hands = { weekMinutes: [60, 60, 60, 60, 60, 60, 60], daysOff: [] };
 
@@ -23,7 +23,7 @@ function plan(projects: readonly ProjectLoad[], hands = HOUR_A_DAY, today = MOND
 }
 
 describe('the dates of one project', () => {
-  it('are those of its work, day by day, with a trip out between', () => {
+  it('follow its work day by day, with a trip in between', () => {
     const { projects } = plan([project('round', '2027-10-31', work(120), wait(10), work(90))]);
     expect(projects[0]).toMatchObject({
       finishOn: '2027-09-25',
@@ -36,9 +36,9 @@ describe('the dates of one project', () => {
     });
   });
 
-  it('say the last day to start each step and to send it out, counted back from the due day', () => {
+  it('include the last day to start each step and to send the project out, counted back from the due day', () => {
     const { projects } = plan([project('round', '2027-10-31', work(120), wait(10), work(90))]);
-    // 90 minutes by the evening of the 31st begin on the 30th; back by then, it left on the 20th; two hours end that day.
+    // 90 minutes until the evening of the 31st start on the 30th. To be back by then it leaves on the 20th, when two hours end.
     expect(projects[0]!.steps.map(({ latestStartOn }) => latestStartOn)).toEqual([
       '2027-10-19',
       '2027-10-20',
@@ -47,7 +47,7 @@ describe('the dates of one project', () => {
     expect(projects[0]!.spareDays).toBe(36);
   });
 
-  it('let a stage side by side be worked while the one before it is away, and wait for both', () => {
+  it('work on a stage side by side with a trip, and wait for both', () => {
     const beside: LoadStep = { ...work(180, 'binding'), isBeside: true };
     const steps = [work(60, 'top'), work(60, 'trip'), wait(10, 'trip'), beside, work(60, 'bind')];
     const [round] = plan([project('round', '2027-10-31', ...steps)]).projects;
@@ -59,7 +59,7 @@ describe('the dates of one project', () => {
       ['2027-09-15', '2027-09-17'],
       ['2027-09-24', '2027-09-24'],
     ]);
-    // Bound on the 31st, so back by then: sent on the 21st, the top the day before; the binding may wait until the 28th.
+    // It is bound on the 31st, so it is sent on the 21st, with the top done the day before. The binding may wait until the 28th.
     expect(round!.steps.map(({ latestStartOn }) => latestStartOn)).toEqual([
       '2027-10-20',
       '2027-10-21',
@@ -69,7 +69,7 @@ describe('the dates of one project', () => {
     ]);
   });
 
-  it('leave out days off and weekdays without hours', () => {
+  it('skip days off and weekdays without hours', () => {
     const hands: Hands = {
       weekMinutes: [60, 60, 0, 60, 60, 0, 0],
       daysOff: [{ from: calendarDate('2027-09-16'), to: calendarDate('2027-09-17') }],
@@ -78,7 +78,7 @@ describe('the dates of one project', () => {
     expect(sessions.map(({ on }) => on)).toEqual(['2027-09-13', '2027-09-14', '2027-09-20']);
   });
 
-  it('wait over the turn of the year and over a leap day as over any other', () => {
+  it('count waits across the turn of the year and a leap day correctly', () => {
     const far = plan(
       [project('quilt', '2028-03-01', work(60), wait(60))],
       HOUR_A_DAY,
@@ -87,7 +87,7 @@ describe('the dates of one project', () => {
     expect(far.projects[0]).toMatchObject({ finishOn: '2028-02-29', lateDays: -1 });
   });
 
-  it('are those of a piece that is away until it is back', () => {
+  it('begin when a project that is away is back', () => {
     const away: ProjectLoad = {
       ...project('away', '2027-09-30', work(60)),
       readyOn: calendarDate('2027-09-20'),
@@ -95,14 +95,14 @@ describe('the dates of one project', () => {
     expect(plan([away]).projects[0]).toMatchObject({ finishOn: '2027-09-20', spareDays: 17 });
   });
 
-  it('are unknown where nobody ever works', () => {
+  it('are null if there are no hours at all', () => {
     const idle: Hands = { weekMinutes: [0, 0, 0, 0, 0, 0, 0], daysOff: [] };
     const dates = planDates({ today: MONDAY, hands: idle, projects: [project('never', null, work(1))] });
     expect(dates.projects[0]).toMatchObject({ finishOn: null, steps: [{ startOn: null, endOn: null }] });
     expect(dates.sessions).toEqual([]);
   });
 
-  it('are today where nothing is left to do', () => {
+  it('are today if nothing is left to do', () => {
     const { projects } = plan([project('done', '2027-09-13'), project('no minutes', null, work(0))]);
     expect(projects.map(({ finishOn, lateDays }) => [finishOn, lateDays])).toEqual([
       ['2027-09-13', 0],
@@ -112,7 +112,7 @@ describe('the dates of one project', () => {
 });
 
 describe('several projects and one pair of hands', () => {
-  it('go in the order of their days where nothing is sent out, and this is proven best', () => {
+  it('go in the order of their due days if nothing is sent out, and this is proven best', () => {
     const dates = plan([
       project('later', '2027-09-20', work(180)),
       project('sooner', '2027-09-15', work(120)),
@@ -126,7 +126,7 @@ describe('several projects and one pair of hands', () => {
     expect(dates).toMatchObject({ largestLateDays: -1, isProven: true });
   });
 
-  it('begin what must go out first although another is due sooner', () => {
+  it('start with the project that must be sent out, although another is due sooner', () => {
     const dates = plan([
       project('at home', '2027-09-20', work(240)),
       project('sent out', '2027-09-30', work(60), wait(14), work(60)),
@@ -135,8 +135,8 @@ describe('several projects and one pair of hands', () => {
     expect(dates.largestLateDays).toBeLessThanOrEqual(-2);
   });
 
-  it('share the lateness of what cannot be met as evenly as it can be', () => {
-    // Three gifts of four hours for one Sunday evening; seven hours until then.
+  it('spread an unavoidable lateness as evenly as possible', () => {
+    // Three gifts of four hours are due on one Sunday evening, and there are seven hours until then.
     const gifts = ['first', 'second', 'third'].map((id) => project(id, '2027-09-19', work(240)));
     const dates = plan(gifts);
     expect(dates.projects.map(({ lateDays }) => lateDays)).toEqual([-3, 1, 5]);

@@ -15,13 +15,13 @@ const step: fc.Arbitrary<LoadStep> = fc.oneof(
   fc.record({ kind: fc.constant('wait' as const), id: fc.constant('s'), days: fc.nat(20) }),
 );
 
-/** Stages by the hand of the maker, sent out, or both, some of them side by side with the one before. */
+/** Stages that the maker works on, that are sent out, or both, some of them side by side with the stage before. */
 const stages: fc.Arbitrary<readonly LoadStep[]> = fc
   .array(fc.record({ minutes: fc.nat(300), days: fc.nat(20), shape: fc.nat(2), isBeside: fc.boolean() }), {
     maxLength: 5,
   })
-  .map((told) =>
-    told.flatMap(({ minutes, days, shape, isBeside }, place): readonly LoadStep[] => {
+  .map((members) =>
+    members.flatMap(({ minutes, days, shape, isBeside }, place): readonly LoadStep[] => {
       const id = `stage ${String(place)}`;
       const flag = isBeside && place > 0 ? { isBeside } : {};
       const work: LoadStep = { kind: 'work', id, minutes };
@@ -62,7 +62,7 @@ const load: fc.Arbitrary<WorkshopLoad> = planDate.chain((today) =>
 );
 
 describe('every plan', () => {
-  it('keeps order, capacity, waits and days off, and says the days that it means', () => {
+  it('keeps the order of steps, hours, waits and days off, and its dates match its work', () => {
     fc.assert(
       fc.property(load, (workshop) => {
         expect(checkSchedule(workshop, planDates(workshop))).toEqual([]);
@@ -70,7 +70,7 @@ describe('every plan', () => {
     );
   });
 
-  it('moves with its days by whole weeks: nothing hangs on the year, the month or the season', () => {
+  it('moves by whole weeks when all its dates do, so nothing depends on the year, the month or the season', () => {
     fc.assert(
       fc.property(load, fc.integer({ min: -600, max: 600 }), (workshop, weeks) => {
         const moved = planDates(moveBy(workshop, 7 * weeks));
@@ -86,7 +86,7 @@ describe('every plan', () => {
     );
   });
 
-  it('leaves every project on its day if due days are moved to the days of the plan', () => {
+  it('is in time once the late due days are moved to the days of the plan', () => {
     fc.assert(
       fc.property(load, (workshop) => {
         const { projects } = planDates(workshop);
@@ -99,7 +99,7 @@ describe('every plan', () => {
     );
   });
 
-  it('is no later with more hours when hours are what is missing', () => {
+  it('is in time with the extra hours it asks for', () => {
     fc.assert(
       fc.property(load, (workshop) => {
         const { extraWeekMinutes, beyondHours } = moreHours(workshop);
@@ -111,7 +111,7 @@ describe('every plan', () => {
     );
   });
 
-  it('works each step alone on its latest days in time as well', () => {
+  it('has latest days that leave room for every wait', () => {
     fc.assert(
       fc.property(load, (workshop) => {
         planDates(workshop).projects.forEach(({ steps, finishOn, lateDays }, index) => {
@@ -128,7 +128,7 @@ describe('every plan', () => {
     );
   });
 
-  it('gives latest starts that can all be kept together: between any two days there are hours enough', () => {
+  it('has latest starts that can all be kept together: between any two days there are enough hours', () => {
     fc.assert(
       fc.property(load, (workshop) => {
         const windows = latestWindows(workshop);
@@ -145,7 +145,10 @@ describe('every plan', () => {
   });
 });
 
-/** Of each step the day on which what follows it starts at the latest: its own stage's next step, else the first of the next stages. */
+/**
+ * For each step, the latest day on which the next step starts: the next step of its own stage, otherwise the first of the
+ * next stages.
+ */
 function latestEnds(
   { steps }: ProjectLoad,
   dates: readonly Pick<StepDates, 'latestStartOn'>[],
@@ -165,7 +168,7 @@ function latestEnds(
   return ends;
 }
 
-/** Of each step of work of the projects with a due day the days from its latest start to when what follows it must start. */
+/** For each step of work with a due day, the days from its latest start to the day on which the next step must start. */
 function latestWindows(workshop: WorkshopLoad) {
   return planDates(workshop).projects.flatMap(({ steps, finishOn, lateDays }, index) => {
     if (lateDays === null || finishOn === null) return [];

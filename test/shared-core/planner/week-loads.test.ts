@@ -19,7 +19,7 @@ const weeksOf = (hands: Hands, ...projects: readonly ProjectLoad[]) => {
   return weekLoads(load, planDates(load));
 };
 
-it('counts the week from today, and goes to the last week with work or a due day', () => {
+it('counts the first week from today, and ends with the last week with work or a due day', () => {
   expect(weeksOf(HOUR_A_DAY, project('one', '2027-09-29', work(400)))).toEqual([
     { from: '2027-09-13', roomMinutes: 300, plannedMinutes: 300, shortMinutes: 0 },
     { from: '2027-09-20', roomMinutes: 420, plannedMinutes: 100, shortMinutes: 0 },
@@ -27,7 +27,7 @@ it('counts the week from today, and goes to the last week with work or a due day
   ]);
 });
 
-it('says what is missing by the end of a week, and no longer once the hours of later weeks make up for it', () => {
+it('shows the minutes missing by the end of a week, until the hours of later weeks make up for them', () => {
   const [first, second, third] = weeksOf(
     HOUR_A_DAY,
     project('one', '2027-09-19', work(300)),
@@ -37,16 +37,16 @@ it('says what is missing by the end of a week, and no longer once the hours of l
   expect([first, second, third].map((week) => week?.shortMinutes)).toEqual([90, 0, 0]);
 });
 
-it('counts what must be ready before a trip in the week before it', () => {
+it('counts work that must be done before a trip in the week before the trip', () => {
   const [first] = weeksOf(
     HOUR_A_DAY,
     project('sent', '2027-10-03', work(360), { kind: 'wait', id: 'trip', days: 14 }, work(60)),
   );
-  // Back on the last day with an hour to go: it leaves on Sunday the 19th, and until then there are five hours.
+  // It is back on the last day with an hour of work left, so it leaves on Sunday the 19th, and until then there are five hours.
   expect(first?.shortMinutes).toBe(60);
 });
 
-it('asks nothing of pieces without a day, and leaves days off out', () => {
+it('has no minutes missing for projects without a due day, and skips days off', () => {
   const hands: Hands = { ...HOUR_A_DAY, daysOff: [{ from: today, to: calendarDate('2027-09-19') }] };
   expect(weeksOf(hands, project('some time', null, work(60)))).toEqual([
     { from: '2027-09-13', roomMinutes: 0, plannedMinutes: 0, shortMinutes: 0 },

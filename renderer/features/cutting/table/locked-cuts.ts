@@ -1,6 +1,6 @@
 import { lengthCut } from '#core/cutting/tree/cut-steps';
 import type { CuttingJob, JobPlan } from '#core/cutting/tree/cutting-job';
-import { type KeptWithTicks, standingTicks, stepsOfPiece } from '#core/cutting/tree/kept-plan';
+import { type KeptWithTicks, bookedTicks, stepsOfPiece } from '#core/cutting/tree/kept-plan';
 import type { CutTree, KeptPlan } from '#core/domain/cutting-plan';
 import type { CuttingLine, CuttingSetup } from '#core/domain/cutting-setup';
 import { type FabricPieceId, fabricPieceIdSchema } from '#core/domain/ids';
@@ -39,7 +39,7 @@ export function locksOf(saved: KeptWithTicks | null, lines: readonly CuttingLine
   const locks = new Map<FabricPieceId, LockedCuts>();
   for (const piece of saved.plan.pieces) {
     const steps = stepsOfPiece(piece, saved.ticked);
-    const done = standingTicks(saved.ticked, piece.pieceId).flatMap(({ place }) => steps[place] ?? []);
+    const done = bookedTicks(saved.ticked, piece.pieceId).flatMap(({ place }) => steps[place] ?? []);
     if (piece.pieceId === null || done.length === 0) continue;
     locks.set(piece.pieceId, {
       fabric: piece.fabric,

@@ -1,6 +1,6 @@
 import type { CutStep } from '#core/cutting/tree/cut-steps';
 import type { JobPlan, PiecePlan } from '#core/cutting/tree/cutting-job';
-import { type KeptWithTicks, lengthDone, standingTicks, stepsOfPiece } from '#core/cutting/tree/kept-plan';
+import { type KeptWithTicks, lengthDone, bookedTicks, stepsOfPiece } from '#core/cutting/tree/kept-plan';
 import type { KeptPiece } from '#core/domain/cutting-plan';
 import type { CuttingLine, CuttingSetup } from '#core/domain/cutting-setup';
 import { cutsWords } from '#renderer/text/cut-words';
@@ -29,7 +29,7 @@ export function piecesAtTable(saved: KeptWithTicks, plan: JobPlan): readonly Pie
     const planned = plan.pieces[index];
     if (planned === undefined) return [];
     const steps = stepsOfPiece(piece, saved.ticked);
-    const done = new Set(standingTicks(saved.ticked, piece.pieceId).map(({ place }) => place));
+    const done = new Set(bookedTicks(saved.ticked, piece.pieceId).map(({ place }) => place));
     const next = steps.findIndex((_, place) => !done.has(place));
     return [{ saved: piece, plan: planned, steps, done, next, lengthDone: lengthDone(piece, saved.ticked) }];
   });

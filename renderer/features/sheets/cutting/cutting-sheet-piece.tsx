@@ -1,5 +1,5 @@
 import type { PiecePlan } from '#core/cutting/tree/cutting-job';
-import { type KeptWithTicks, lengthDone, standingTicks, stepsOfPiece } from '#core/cutting/tree/kept-plan';
+import { type KeptWithTicks, lengthDone, bookedTicks, stepsOfPiece } from '#core/cutting/tree/kept-plan';
 import type { KeptPiece } from '#core/domain/cutting-plan';
 import type { FabricPiece, Fabric } from '#core/domain/stash';
 import { UNITS_PER_INCH } from '#core/units/length';
@@ -36,7 +36,7 @@ export function CuttingSheetPiece({ piece, plan, saved, name, fabric }: CuttingS
   const { length } = useDisplay();
   const { lines } = saved.plan.setup;
   const steps = stepsOfPiece(piece, saved.ticked);
-  const done = new Set(standingTicks(saved.ticked, piece.pieceId).map(({ place }) => place));
+  const done = new Set(bookedTicks(saved.ticked, piece.pieceId).map(({ place }) => place));
   const source = fabric?.pieces.find(({ id }) => id === piece.pieceId);
   const missing = piece.pieceId === null ? 'to buy' : 'cut up';
   const kindWords = source === undefined ? missing : choiceWords(source.kind).toLowerCase();

@@ -30,27 +30,27 @@ const codes = (tree: CutTree, changes: Partial<CutCheck> = {}) =>
   checkCutPlan(tree, { ...check, ...changes }).map(({ code }) => code);
 
 describe('the checker of cut plans', () => {
-  it('has nothing against a sound layout', () => {
+  it('finds no fault in a sound layout', () => {
     expect(codes(sound)).toEqual([]);
   });
 
-  it('sees parts that do not fill their fabric', () => {
+  it('finds parts that do not fill their fabric', () => {
     const gap = across(10, 6, along(10, 3, patch(0, 4, 3), patch(0, 4, 3)), patch(1, 10, 3));
     expect(codes(gap)).toContain('tree-has-gap');
   });
 
-  it('sees a patch that reaches out of the fabric', () => {
+  it('finds a patch that reaches beyond the fabric', () => {
     const far = across(10, 6, patch(1, 10, 3), along(10, 6, patch(0, 4, 6), patch(0, 4, 6), rest(2, 6)));
     expect(codes(sound, { height: 5 })).toContain('tree-has-gap');
     expect(codes(far)).toEqual(expect.arrayContaining(['tree-has-gap', 'outside']));
   });
 
-  it('sees a patch of the wrong size', () => {
+  it('finds a patch of the wrong size', () => {
     const small = across(10, 6, along(10, 3, patch(0, 4, 3), patch(0, 3, 3), rest(3, 3)), patch(1, 10, 3));
     expect(codes(small)).toEqual(['wrong-size']);
   });
 
-  it('sees missing and surplus copies, unless the piece may hold a part only', () => {
+  it('finds missing and extra copies, but no missing ones where the piece may hold only some', () => {
     const patches = check.patches.map((type) => ({ ...type, copies: 3 }));
     expect(codes(sound, { patches })).toEqual(['wrong-copies', 'wrong-copies']);
     expect(codes(sound, { patches, needsAllCopies: false })).toEqual([]);
@@ -59,7 +59,7 @@ describe('the checker of cut plans', () => {
     ).toEqual(['wrong-copies']);
   });
 
-  it('sees a patch turned against its print, but lets a square lie as it will', () => {
+  it('finds a patch turned against its print, but allows a turned square', () => {
     const patches = [
       { width: 4, height: 3, copies: 1, mayTurn: false },
       { width: 4, height: 4, copies: 1, mayTurn: false },
@@ -68,7 +68,7 @@ describe('the checker of cut plans', () => {
     expect(codes(tree, { width: 7, height: 4, patches })).toEqual(['turned-against-print']);
   });
 
-  it('sees a third stage where strips and cross cuts are asked for', () => {
+  it('finds a third stage under the 2-stage rule', () => {
     const stacked = across(10, 6, along(10, 6, across(4, 6, patch(0, 4, 3), patch(0, 4, 3)), rest(6, 6)));
     const patches = check.patches.slice(0, 1);
     const tree = along(10, 6, across(4, 6, patch(0, 4, 3), patch(0, 4, 3)), patch(1, 6, 6));
@@ -78,7 +78,7 @@ describe('the checker of cut plans', () => {
     expect(codes(stacked, { patches, rule: 'guillotine' })).toEqual(['tree-has-gap']);
   });
 
-  it('sees a cut longer than the ruler, unless it runs along a patch as long', () => {
+  it('finds a cut longer than the ruler, unless it is the edge of a patch of the same length', () => {
     const patches = [{ width: 5, height: 3, copies: 4, mayTurn: false }];
     const column = across(5, 6, patch(0, 5, 3), patch(0, 5, 3));
     const tree = along(10, 6, column, column);
@@ -87,7 +87,7 @@ describe('the checker of cut plans', () => {
     expect(codes(sound, { longestAlong: 2 })).toEqual([]);
   });
 
-  it('tells a pinwheel, which no cut from edge to edge opens, from a layout in rows', () => {
+  it('rejects a pinwheel layout, which no cut from edge to edge can start, and accepts three of its patches', () => {
     const pinwheel = [
       { x: 0, y: 0, width: 2, height: 1 },
       { x: 2, y: 0, width: 1, height: 2 },

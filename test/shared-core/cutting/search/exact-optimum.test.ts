@@ -8,11 +8,18 @@ import { leastGuillotineHeight, leastStripHeight } from '#test/helpers/exhaustiv
 const PROBLEMS = 500;
 const STEPS = 600;
 
-/** How many of 500 seeded problems, half with turning, the search solves to the optimum; it may never go below it. */
-function countOptimal(rule: CuttingRule, pieces: number, optimum: (problem: StripProblem) => number): number {
+/**
+ * The number of 500 seeded problems, half of them with turning, that the search solves to the optimum. It must never go
+ * below.
+ */
+function countOptimal(
+  rule: CuttingRule,
+  patchCount: number,
+  optimum: (problem: StripProblem) => number,
+): number {
   let optimal = 0;
   for (let seed = 1; seed <= PROBLEMS; seed++) {
-    const problem = smallProblem(seed, pieces, seed % 2 === 0);
+    const problem = smallProblem(seed, patchCount, seed % 2 === 0);
     const least = optimum(problem);
     const { height, lowerBound } = answerAfter(problem, rule, STEPS);
     expect(height).toBeGreaterThanOrEqual(least);
@@ -22,16 +29,16 @@ function countOptimal(rule: CuttingRule, pieces: number, optimum: (problem: Stri
   return optimal;
 }
 
-describe('small problems, against every layout there is', () => {
-  it('finds the least guillotine height in at least 95 % of 500', () => {
+describe('small problems, compared with every possible layout', () => {
+  it('finds the least guillotine height in at least 95% of 500', () => {
     expect(countOptimal('guillotine', 7, leastGuillotineHeight)).toBeGreaterThanOrEqual(0.95 * PROBLEMS);
   });
 
-  it('finds the least height in strips in at least 95 % of 500', () => {
+  it('finds the least height in strips in at least 95% of 500', () => {
     expect(countOptimal('2-stage', 7, leastStripHeight)).toBeGreaterThanOrEqual(0.95 * PROBLEMS);
   });
 
-  it('never bounds the length above what can be cut', () => {
+  it('never claims a bound above the least height', () => {
     for (let seed = 1000; seed < 1200; seed++) {
       const problem = smallProblem(seed, 6, seed % 2 === 0);
       expect(lengthBound(problem)).toBeLessThanOrEqual(leastGuillotineHeight(problem));
@@ -41,26 +48,26 @@ describe('small problems, against every layout there is', () => {
 
 /**
  * The level packing model of Lodi, Martello and Vigo (2004) for patches that may not turn, highest first: patch j opens a
- * strip (y) or lies in a strip opened by an earlier patch i (x). Its optimum is that of the 2-stage rule.
+ * strip (y) or joins a strip opened by an earlier patch i (x). Its optimum is the optimum under the 2-stage rule.
  */
 function levelModel({ stripWidth, patches }: StripProblem): string {
-  const pieces = patches
+  const single = patches
     .flatMap((patch) => Array.from({ length: patch.copies }, () => patch))
     .sort((a, b) => b.height - a.height);
   const opens = (i: number) => `y${i}`;
   const joins = (i: number, j: number) => `x${i}_${j}`;
-  const later = (i: number) => pieces.slice(i + 1).map((piece, k) => ({ piece, j: i + 1 + k }));
-  const placed = pieces.map(
-    (_, j) => [...pieces.slice(0, j).map((_p, i) => joins(i, j)), opens(j)].join(' + ') + ' = 1',
+  const later = (i: number) => single.slice(i + 1).map((patch, k) => ({ patch, j: i + 1 + k }));
+  const placed = single.map(
+    (_, j) => [...single.slice(0, j).map((_p, i) => joins(i, j)), opens(j)].join(' + ') + ' = 1',
   );
-  const widths = pieces.slice(0, -1).map((piece, i) => {
-    const row = later(i).map(({ piece: other, j }) => `${other.width} ${joins(i, j)}`);
-    return `${row.join(' + ')} - ${stripWidth - piece.width} ${opens(i)} <= 0`;
+  const widths = single.slice(0, -1).map((patch, i) => {
+    const row = later(i).map(({ patch: other, j }) => `${other.width} ${joins(i, j)}`);
+    return `${row.join(' + ')} - ${stripWidth - patch.width} ${opens(i)} <= 0`;
   });
-  const binaries = pieces.flatMap((_, i) => [opens(i), ...later(i).map(({ j }) => joins(i, j))]);
+  const binaries = single.flatMap((_, i) => [opens(i), ...later(i).map(({ j }) => joins(i, j))]);
   return [
     'Minimize',
-    pieces.map((piece, i) => `${piece.height} ${opens(i)}`).join(' + '),
+    single.map((patch, i) => `${patch.height} ${opens(i)}`).join(' + '),
     'Subject To',
     ...[...placed, ...widths].map((row, index) => `r${index}: ${row}`),
     'Binary',
@@ -69,8 +76,8 @@ function levelModel({ stripWidth, patches }: StripProblem): string {
   ].join('\n');
 }
 
-describe('strips of ten patches that may not turn, against integer programming', () => {
-  it('finds what HiGHS proves optimal in at least 95 % of 20', async () => {
+describe('strips of ten patches that may not turn, compared with integer programming', () => {
+  it('finds the height that HiGHS proves optimal in at least 95% of 20', async () => {
     const highs = await loadHighs();
     let optimal = 0;
     for (let seed = 1; seed <= 20; seed++) {

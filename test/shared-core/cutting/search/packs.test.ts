@@ -3,12 +3,12 @@ import { cutSteps } from '#core/cutting/tree/cut-steps';
 import type { JobPiece } from '#core/cutting/tree/cutting-job';
 import { bolt42, fabric, INCH, job, patch, piece, plansAfter } from '#test/helpers/cutting-jobs';
 
-/** A pack of so many sheets, sizes in inches. */
+/** A pack with this number of sheets, sizes in inches. */
 const pack = (sheets: number, width: number, length: number, changes: Partial<JobPiece> = {}) =>
   piece('pack', width, length * sheets, { sheetLength: length * INCH, ...changes });
 
 describe('a pack of sheets', () => {
-  test('gives what its sheets hold, and no patch larger than one of them', () => {
+  test('holds what fits its sheets, and no patch larger than one sheet', () => {
     const strips = fabric([pack(8, 42, 2.5)]);
     const { leastFabric } = plansAfter(
       job([strips], [patch('a', [2.5, 2.5], 40), patch('b', [5, 5], 1)]),
@@ -16,31 +16,31 @@ describe('a pack of sheets', () => {
     );
     expect(leastFabric.unplaced).toMatchObject([{ patch: 'b', copies: 1, reason: 'longer-than-any-fabric' }]);
     const [cut] = leastFabric.pieces;
-    // 16 of 2½ in are cut from a strip of 42 in; 40 need three of the eight.
+    // A strip of 42 in holds 16 patches of 2½ in, so 40 need three of the eight strips.
     expect(cut?.length).toBe(3 * 2.5 * INCH);
     expect(cut?.placed).toHaveLength(40);
     expect(cut?.tree).toMatchObject({ kind: 'sheets', parts: { length: 3 } });
   });
 
-  test('is one piece to start, and what is over of a sheet is kept where it is worth it', () => {
+  test('counts as one piece, and the rest of a sheet is kept if it is large enough', () => {
     const squares = fabric([pack(42, 10, 10)]);
     const { simplestCuts } = plansAfter(job([squares], [patch('a', [6, 10], 5)]), 200);
     expect(simplestCuts.totals).toMatchObject({ pieces: 1, usedArea: 5 * 60 * INCH ** 2 });
     expect(simplestCuts.pieces[0]?.leftovers).toHaveLength(5);
   });
 
-  test('is stacked: sheets that are cut alike share their cuts, and none lies between them', () => {
+  test('is cut in stacks: sheets that are cut alike share their cuts, and no cut runs between sheets', () => {
     const squares = fabric([pack(42, 10, 10)]);
     const { simplestCuts } = plansAfter(job([squares], [patch('a', [5, 5], 32)]), 300);
     const [cut] = simplestCuts.pieces;
     expect(cutSteps(cut!.tree).map(({ length }) => length / INCH)).toEqual([40, 40]);
-    // One cut across and one through each half, for two stacks of four.
+    // One cut across and one through each half, for each of two stacks of four.
     expect(cut).toMatchObject({ foldedCuts: 6, stages: 2 });
     expect(cut?.cuts).toHaveLength(8 * 3);
     expect(cut?.cuts.every(({ direction, y }) => direction === 'along' || y % (10 * INCH) !== 0)).toBe(true);
   });
 
-  test('is turned where its print runs across, sheet by sheet', () => {
+  test('is planned on its side where its print runs across, sheet by sheet', () => {
     const strips = fabric([pack(4, 42, 2.5, { printRuns: 'across' })], { isDirectional: true });
     const { leastFabric } = plansAfter(job([strips], [patch('a', [2.5, 9], 12, { mayTurn: false })]), 300);
     expect(leastFabric.unplaced).toEqual([]);
@@ -49,7 +49,7 @@ describe('a pack of sheets', () => {
     );
   });
 
-  test('is planned on behind the sheets that are cut already', () => {
+  test('keeps the sheets that are already cut, and plans the others beyond them', () => {
     const asked = [patch('a', [2.5, 2.5], 20)];
     const first = plansAfter(job([fabric([pack(8, 42, 2.5)])], asked), 200).simplestCuts.pieces[0]!;
     if (first.tree.kind !== 'sheets') throw new Error('No sheets');
@@ -63,7 +63,7 @@ describe('a pack of sheets', () => {
     expect(again.cuts.filter(({ y }) => y >= 2.5 * INCH).every(({ isDone }) => !isDone)).toBe(true);
   });
 
-  test('that was cut to the last sheet stays in the plan as it was cut', () => {
+  test('stays in the plan as it was cut when all its sheets are cut', () => {
     const whole = plansAfter(job([fabric([pack(1, 5, 5)])], [patch('a', [5, 5], 1)]), 50).simplestCuts
       .pieces[0]!;
     if (whole.tree.kind !== 'sheets') throw new Error('No sheets');

@@ -18,7 +18,7 @@ import {
   plansAfter,
 } from '#test/helpers/cutting-jobs';
 
-/** What the checker says of one piece, with the patches as they lie on it. */
+/** The faults that the checker finds in one piece, with the patches turned as that piece allows. */
 function faultsOf(asked: CuttingJob, plan: JobPlan, cut: PiecePlan) {
   const material = asked.fabrics.find(({ id }) => id === cut.fabric)!;
   const source = material.pieces.find(({ id }) => id === cut.piece);
@@ -49,13 +49,13 @@ describe('plans for any job', () => {
     );
   };
 
-  it('can be cut as they say, piece by piece', () => {
+  it('can be cut, piece by piece', () => {
     forAllPlans((asked, plan) => {
       for (const cut of plan.pieces) expect(faultsOf(asked, plan, cut)).toEqual([]);
     }, 21);
   });
 
-  it('place every copy or name it as not placed', () => {
+  it('place every copy or list it as not placed', () => {
     forAllPlans((asked, plan) => {
       const placed = placedCopies(asked, plan);
       for (const { id, copies } of asked.patches) {
@@ -67,7 +67,7 @@ describe('plans for any job', () => {
     }, 22);
   });
 
-  it('turn no patch of a directional print against it', () => {
+  it('turn no patch against a directional print', () => {
     forAllPlans((asked, plan) => {
       for (const cut of plan.pieces) {
         const material = asked.fabrics.find(({ id }) => id === cut.fabric)!;
@@ -76,14 +76,14 @@ describe('plans for any job', () => {
         );
         for (const place of cut.placed) {
           const { width, length, mayTurn } = asked.patches[place.patch]!;
-          const mustStand = width !== length && (material.isDirectional || !mayTurn);
-          if (mustStand) expect(place.turned).toBe(isOnItsSide);
+          const mustNotTurn = width !== length && (material.isDirectional || !mayTurn);
+          if (mustNotTurn) expect(place.turned).toBe(isOnItsSide);
         }
       }
     }, 23);
   });
 
-  it('account for every unit of the fabric they start, and keep patches off selvages and straightening', () => {
+  it('account for the whole area of each piece, and keep patches off the selvages and the straightening margin', () => {
     forAllPlans((asked, plan) => {
       for (const cut of plan.pieces) {
         const { areas } = cut;
@@ -100,7 +100,7 @@ describe('plans for any job', () => {
     }, 24);
   });
 
-  it('count as leftovers only what is worth keeping', () => {
+  it('count as leftovers only rests that are worth keeping', () => {
     forAllPlans((asked, plan) => {
       for (const { width, length } of plan.pieces.flatMap(({ leftovers }) => leftovers)) {
         expect(Math.min(width, length)).toBeGreaterThanOrEqual(asked.keep.shortSide);
@@ -109,7 +109,7 @@ describe('plans for any job', () => {
     }, 25);
   });
 
-  it('never get worse as the search goes on, and least fabric never loses to simple cuts', () => {
+  it('never get worse while the search runs, and least fabric is never worse than simple cuts', () => {
     fc.assert(
       fc.property(anyJob, (asked) => {
         const early = plansAfter(asked, 40);
@@ -124,8 +124,8 @@ describe('plans for any job', () => {
   });
 });
 
-describe('what a plan takes the fabric from', () => {
-  it('buys nothing if the stash holds it, even to the last inch', () => {
+describe('the fabric that a plan uses', () => {
+  it('buys nothing if the stash is enough, even to the last inch', () => {
     const quarters = fabric([piece('one', 21, 18), piece('two', 21, 18)], { toBuy: bolt42 });
     const { leastFabric, simplestCuts } = plansAfter(job([quarters], [patch('square', [3, 3], 84)]), 400);
     expect(leastFabric.purchases).toEqual([]);
@@ -134,7 +134,7 @@ describe('what a plan takes the fabric from', () => {
     expect(leastFabric.gap).toBe(0);
   });
 
-  it('buys in the steps of the shop, with the exact length and a proven least length beside it', () => {
+  it('buys a length that is sold, and gives the exact length and a proven least length', () => {
     const { simplestCuts } = plansAfter(
       job([fabric([], { toBuy: bolt42 })], [patch('strip', [42, 2.5], 5)]),
       400,
@@ -150,7 +150,7 @@ describe('what a plan takes the fabric from', () => {
     ]);
   });
 
-  it('lays squares no wider than they are where sizes across and along have other steps in common', () => {
+  it('places squares correctly where sizes across and along have different common steps', () => {
     const patches = [patch('strip', [3.5, 1], 1, { mayTurn: false }), patch('square', [15, 15], 3)];
     const asked = job([fabric([], { toBuy: bolt42 })], patches);
     const { leastFabric } = plansAfter(asked, 200);
@@ -158,7 +158,7 @@ describe('what a plan takes the fabric from', () => {
     expect(leastFabric.purchases[0]?.exactLength).toBe(30.25 * INCH);
   });
 
-  it('says how many copies are left over when the stash is used up and nothing can be bought', () => {
+  it('lists the copies that are not placed when the stash is used up and nothing can be bought', () => {
     const { leastFabric } = plansAfter(
       job([fabric([piece('scrap', 10, 10)])], [patch('square', [5, 5], 7)]),
       200,
@@ -177,7 +177,7 @@ describe('what a plan takes the fabric from', () => {
     expect(least.totals.usedArea).toBeLessThanOrEqual(fewest.totals.usedArea);
   });
 
-  it('lets bias squares compete for the same piece', () => {
+  it('places bias squares on the same piece as other patches', () => {
     const patches = [patch('bias', [18, 18], 1, { isBiasSquare: true }), patch('strip', [3, 18], 1)];
     const { leastFabric } = plansAfter(job([fabric([piece('quarter', 21, 18)])], patches), 300);
     expect(leastFabric.totals.unplaced).toBe(0);
@@ -187,7 +187,7 @@ describe('what a plan takes the fabric from', () => {
 describe('patches that fit no fabric', () => {
   const unplaced = (asked: CuttingJob) => plansAfter(asked, 50).leastFabric.unplaced;
 
-  it('are named with the reason and what would help', () => {
+  it('are listed with the reason and what would help', () => {
     const asked = job(
       [fabric([piece('bolt', 42, 30)])],
       [patch('wide', [50, 44], 1), patch('long', [20, 60], 2, { mayTurn: false })],
@@ -208,12 +208,12 @@ describe('patches that fit no fabric', () => {
     ]);
   });
 
-  it('are told to turn where that alone would do', () => {
+  it('have the advice to turn them where that alone is enough', () => {
     const asked = job([fabric([piece('bolt', 42, 90)])], [patch('border', [60, 6], 2, { mayTurn: false })]);
     expect(unplaced(asked)[0]?.helps[0]).toEqual({ code: 'turn-it' });
   });
 
-  it('do not keep the others from being planned', () => {
+  it('do not prevent the others from being planned', () => {
     const asked = job(
       [fabric([piece('bolt', 42, 30)])],
       [patch('wide', [50, 44], 1), patch('square', [5, 5], 8)],
@@ -222,13 +222,13 @@ describe('patches that fit no fabric', () => {
     expect(placedCopies(asked, leastFabric).get('square')).toBe(8);
   });
 
-  it('have no fabric at all where the fabric has none', () => {
+  it('have the reason "no fabric" where there is no piece and nothing to buy', () => {
     expect(unplaced(job([fabric([])], [patch('square', [5, 5], 1)]))[0]?.reason).toBe('no-fabric');
   });
 });
 
-describe('a plan round strips that are already cut', () => {
-  it('keeps them as they are and plans the rest behind them', () => {
+describe('a plan with strips that are already cut', () => {
+  it('keeps them as they are and plans the rest beyond them', () => {
     const margins = BOLT_MARGINS;
     const patches = [patch('a', [5, 5], 20), patch('b', [9, 3.5], 14)];
     const first = job([fabric([piece('bolt', 43, 60, { margins })])], patches);
@@ -250,7 +250,7 @@ describe('a plan round strips that are already cut', () => {
     expect(faultsOf(second, simplestCuts, after!)).toEqual([]);
   });
 
-  it('keeps a piece in the plan whose locked strips hold all', () => {
+  it('keeps a piece in the plan when its locked strips hold all patches', () => {
     const patches = [patch('a', [5, 5], 4)];
     const first = job([fabric([piece('bolt', 42, 30)])], patches);
     const [before] = plansAfter(first, 200).simplestCuts.pieces;
@@ -261,7 +261,7 @@ describe('a plan round strips that are already cut', () => {
 });
 
 describe('a job search', () => {
-  it('does the same again from the same seed, in slices or in one go', () => {
+  it('finds the same plans from the same seed, in slices or in one run', () => {
     const asked = job(
       [fabric([piece('one', 21, 18)], { toBuy: bolt42 })],
       [patch('a', [5, 3], 40), patch('b', [7, 4], 12)],
@@ -274,7 +274,7 @@ describe('a job search', () => {
     expect(sliced.answer()).toEqual(whole.answer());
   });
 
-  it('is finished at once when there is nothing to cut', () => {
+  it('is finished at once when there are no patches', () => {
     const search = planCutting(job([fabric([piece('one', 21, 18)])], []), seededRandom(1));
     search.step(() => 0, 1);
     expect(search.isFinished()).toBe(true);

@@ -7,7 +7,7 @@ import { proveWholeStrips } from '#core/cutting/strips/whole-strips';
 import { smallProblem } from '#test/helpers/cutting-problems';
 import { leastStripHeight } from '#test/helpers/exhaustive-cutting';
 
-/** What is proved of a problem by the program alone, and of whole strips where a layout of height `best` is known. */
+/** The bound that the program alone proves, and the bound for whole strips where a layout of height `best` is known. */
 function proved({ patches, stripWidth }: StripProblem, best: number) {
   const model = stripModel(patches, stripWidth);
   const program = stripProgram(knapsackOf(model));
@@ -23,8 +23,8 @@ function proved({ patches, stripWidth }: StripProblem, best: number) {
 
 const PROBLEMS = 300;
 
-describe('what is proved of whole strips', () => {
-  it('is never above the least height there is, and mostly it is that height, where the program alone is below', () => {
+describe('the bound for whole strips', () => {
+  it('is never above the least height, and equals it more often than the bound of the program alone', () => {
     let [tight, tightInFractions] = [0, 0];
     for (let seed = 1; seed <= PROBLEMS; seed++) {
       const problem = smallProblem(seed, 7, seed % 2 === 0);
@@ -42,7 +42,7 @@ describe('what is proved of whole strips', () => {
     expect(tight).toBeGreaterThan(tightInFractions);
   });
 
-  it('counts the strips: three squares that lie two in a strip need two strips, where fractions need one and a half', () => {
+  it('counts whole strips: three squares, two to a strip, need two strips and not one and a half', () => {
     const patches = [{ width: 5, height: 5, copies: 3, mayTurn: false }];
     expect(proved({ stripWidth: 10, patches }, 100)).toEqual({ inFractions: 8, whole: 10 });
   });

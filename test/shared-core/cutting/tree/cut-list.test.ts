@@ -26,10 +26,10 @@ const split = (direction: 'across' | 'along', ...parts: readonly CutTree[]): Cut
   parts,
 });
 const brief = (lines: readonly CutLine[]) =>
-  lines.map(({ depth, size, times, alike, gives }) => [depth, size, times, alike, gives.kind]);
+  lines.map(({ depth, size, times, alike, result }) => [depth, size, times, alike, result.kind]);
 
 describe('the list to cut by', () => {
-  test('goes from the strip to its lengths to what is trimmed, and counts what is alike', () => {
+  test('goes from the strip to its lengths to their trims, and counts equal parts', () => {
     const length = split('across', patch(5, 3), rest(5, 1, 'scrap'));
     const lines = cutList([
       rest(40, 1, 'margin'),
@@ -46,16 +46,16 @@ describe('the list to cut by', () => {
     ]);
   });
 
-  test('is empty for nothing', () => {
+  test('is empty without parts', () => {
     expect(cutList([])).toEqual([]);
   });
 
-  test('gives every patch of a plan, no more and no fewer', () => {
+  test('has every patch of a plan exactly once', () => {
     fc.assert(
       fc.property(anyJob, (asked) => {
         for (const { tree, placed } of plansAfter(asked, 40).leastFabric.pieces) {
           const lines = cutSteps(tree).flatMap(({ parts }) => cutList(parts));
-          const patches = lines.filter(({ gives }) => gives.kind === 'patch');
+          const patches = lines.filter(({ result }) => result.kind === 'patch');
           expect(patches.reduce((sum, { times, alike }) => sum + times * alike, 0)).toBe(placed.length);
         }
       }),

@@ -27,7 +27,7 @@ const pieceOf = (...parts: readonly CutTree[]): CutTree => ({
 });
 
 describe('the steps in which a piece is cut', () => {
-  test('begin with the margin, take a scrap at the end along, and leave a leftover there where it is', () => {
+  test('begin with the margin, include a scrap at the far end, and leave a leftover there uncut', () => {
     const scrapped = cutSteps(pieceOf(rest(1, 'margin'), strip(5), strip(6), rest(2, 'scrap')));
     expect(scrapped.map(({ from, length }) => [from, length])).toEqual([
       [0, 6],
@@ -38,13 +38,13 @@ describe('the steps in which a piece is cut', () => {
     expect(kept[0]?.leftovers).toEqual([]);
   });
 
-  test('are none where nothing is cut', () => {
+  test('are none where the piece is not cut', () => {
     expect(cutSteps(pieceOf(rest(1, 'margin'), rest(30, 'leftover')))).toEqual([]);
     expect(cutSteps(rest(30, 'leftover'))).toEqual([]);
     expect(cutSteps(rest(0, 'scrap'))).toEqual([]);
   });
 
-  test('stay as they were settled, whatever became of the rests in them', () => {
+  test('keep their settled parts, whatever rests are among them', () => {
     const tree = pieceOf(rest(1, 'leftover'), strip(5), rest(2, 'leftover'), strip(6), rest(9, 'leftover'));
     expect(cutSteps(tree, [3]).map(({ from, length }) => [from, length])).toEqual([
       [0, 8],
@@ -52,7 +52,7 @@ describe('the steps in which a piece is cut', () => {
     ]);
   });
 
-  test('count what each strip gives, the most frequent first', () => {
+  test('count the patches of each strip, the most frequent first', () => {
     const plan = plansAfter(
       job([fabric([piece('p', 20, 30)])], [patch('a', [4, 5], 8), patch('b', [4, 5], 3)]),
       200,
@@ -69,7 +69,7 @@ describe('the steps in which a piece is cut', () => {
     }
   });
 
-  test('take of a pack the sheets that are cut alike in stacks of four, each with all that is over of it', () => {
+  test('take sheets of a pack that are cut alike in stacks of four, with all their leftovers', () => {
     const [small, whole] = [pieceOf(strip(5), rest(5, 'leftover')), strip(10)];
     const pack = sheetsTree([small, small, small, small, small, whole]);
     const steps = cutSteps(pack);
@@ -87,7 +87,7 @@ describe('the steps in which a piece is cut', () => {
     expect(cutSteps(pack, [1]).map(({ length }) => length)).toEqual([10, 40, 10]);
   });
 
-  test('hold every patch and every leftover once, and what they do not take is the uncut end', () => {
+  test('hold every patch and every leftover once, except the leftovers at the uncut end', () => {
     fc.assert(
       fc.property(anyJob, (asked) => {
         const { leastFabric, simplestCuts } = plansAfter(asked, 60);
