@@ -1,5 +1,5 @@
 import { calculationChannels } from './calculations';
-import type { InputOf, OutputOf } from './channel';
+import type { Channel, InputOf, OutputOf } from './channel';
 import { clockChannels } from './clock';
 import { contactChannels } from './contacts';
 import { placeChannels } from './places';
@@ -33,9 +33,9 @@ export const storeChannels = {
   ...dateChannels,
   ...workshopChannels,
 };
-export const channels = { ...storeChannels, ...shellChannels };
+export const channels = { ...storeChannels, ...shellChannels } satisfies Readonly<Record<string, Channel>>;
 
-export type Channels = typeof channels;
+type Channels = typeof channels;
 export type ChannelName = keyof Channels;
 export type StoreChannelName = keyof typeof storeChannels;
 export type ShellChannelName = keyof typeof shellChannels;

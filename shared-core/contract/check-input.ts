@@ -20,24 +20,18 @@ export function checkInput<Input>(schema: z.ZodType<Input>, raw: unknown): Resul
 /** The schema library's own words are for programmers; only the kind of fault and its limit go on. */
 function faultOf(issue: z.core.$ZodIssue): FieldFault {
   if (issue.input === undefined || issue.input === null || issue.input === '') return { code: 'empty' };
-  switch (issue.code) {
-    case 'too_small': {
-      const minimum = Number(issue.minimum);
-      if (issue.origin === 'string') return { code: 'empty' };
-      return issue.origin === 'array' ? { code: 'too-few', minimum } : { code: 'too-small', minimum };
-    }
-    case 'too_big': {
-      const maximum = Number(issue.maximum);
-      if (issue.origin === 'string') return { code: 'text-too-long', maximum };
-      return issue.origin === 'array' ? { code: 'too-many', maximum } : { code: 'too-large', maximum };
-    }
-    case 'invalid_type':
-      return typeof issue.input === 'number' && Number.isFinite(issue.input)
-        ? { code: 'not-whole' }
-        : { code: 'unreadable' };
-    default:
-      return { code: 'unreadable' };
+  if (issue.code === 'too_small') {
+    if (issue.origin === 'string') return { code: 'empty' };
+    const minimum = Number(issue.minimum);
+    return issue.origin === 'array' ? { code: 'too-few', minimum } : { code: 'too-small', minimum };
   }
+  if (issue.code === 'too_big') {
+    const maximum = Number(issue.maximum);
+    if (issue.origin === 'string') return { code: 'text-too-long', maximum };
+    return issue.origin === 'array' ? { code: 'too-many', maximum } : { code: 'too-large', maximum };
+  }
+  const isFraction = issue.code === 'invalid_type' && Number.isFinite(issue.input);
+  return { code: isFraction ? 'not-whole' : 'unreadable' };
 }
 
 function pathToZero(value: unknown): InputProblem['path'] | null {

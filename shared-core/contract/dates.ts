@@ -9,7 +9,7 @@ import { reads, writes } from './channel';
 import type { Changed } from './projects';
 
 /** Due days and promised days, moved to other days. */
-export const dayMoves = z
+const dayMovesSchema = z
   .object({
     dues: z
       .array(z.object({ projectId: projectIdSchema, dueOn: calendarDateSchema }).readonly())
@@ -21,7 +21,7 @@ export const dayMoves = z
       .readonly(),
   })
   .readonly();
-export type DayMoves = z.infer<typeof dayMoves>;
+export type DayMoves = z.infer<typeof dayMovesSchema>;
 
 /** When everything will be done, with the days as they are or as they would be moved. */
 export interface PlannedDates {
@@ -42,7 +42,7 @@ export interface DateFixes {
   readonly moved: readonly { readonly id: string; readonly dueOn: CalendarDate }[];
 }
 
-const question = z.object({ on: calendarDateSchema, moves: dayMoves });
+const question = z.object({ on: calendarDateSchema, moves: dayMovesSchema });
 
 export const dateChannels = {
   /** `on` is today. The moves are only tried out; nothing is saved. */
@@ -52,5 +52,5 @@ export const dateChannels = {
   /** The days for other calendars, in order. */
   'dates:days-to-remember': reads<readonly DayToRemember[]>()(z.object({ on: calendarDateSchema })),
   /** Saves all moves as one change. */
-  'dates:move': writes<Changed>()(z.object({ moves: dayMoves })),
+  'dates:move': writes<Changed>()(z.object({ moves: dayMovesSchema })),
 };

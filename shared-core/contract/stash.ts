@@ -215,7 +215,10 @@ export const stashChannels = {
   'ledger:count': writes<Changed>()(
     z.object({
       pieceId: fabricPieceIdSchema,
-      there: z.int().min(0).max(300 * UNITS_PER_METER),
+      there: z
+        .int()
+        .min(0)
+        .max(300 * UNITS_PER_METER),
       on: calendarDateSchema,
       note,
     }),

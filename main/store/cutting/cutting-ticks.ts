@@ -8,7 +8,14 @@ import { lengthFromUnits } from '#core/units/length';
 import { recordChange } from '../history/changes';
 import { findPlan, type PlanRef, type StepRef, stepsOf } from './cutting-rows';
 import { sharesOf, type StepShare } from './cutting-shares';
-import { insertRow, type ReadableStore, updateRow, write } from '../base/handles';
+import {
+  insertRow,
+  type ReadableStore,
+  updateRow,
+  type Value,
+  type WritableStore,
+  write,
+} from '../base/handles';
 import { shortOfFabric } from '../fabric-use/ledger';
 import { appendBooking, appendUndo, type NewEntry } from '../ledger/ledger-append';
 import { cutEntries, leftoverMisfit } from '../fabric-use/cut';
@@ -38,10 +45,10 @@ export function tickCut(
   if (!piece.ok) return piece;
   const shares = sharesOf(store, plan.plan, step, piece.value);
   if (!shares.ok) return shares;
-  const own = shares.value.reduce((sum, { ownHold }) => sum + ownHold, 0);
-  const free = freeOf(piece.value, own);
-  if (step.length > piece.value.there || (step.length > free && !knowingly)) {
-    return shortOfFabric(piece.value, own, step.length);
+  const ownHold = shares.value.reduce((sum, share) => sum + share.ownHold, 0);
+  const isOver = step.length > freeOf(piece.value, ownHold);
+  if (step.length > piece.value.there || (isOver && !knowingly)) {
+    return shortOfFabric(piece.value, ownHold, step.length);
   }
   const leftovers = step.leftovers.map(({ width, length }) => ({
     width: lengthFromUnits(width),
@@ -66,19 +73,24 @@ export function tickCut(
       ),
     );
     const columns = { parts: step.parts.length, on_date: on, bookings_json: JSON.stringify(bookings) };
-    const undone = ticked.find(({ place }) => place === input.place);
-    if (undone !== undefined) updateRow(writable, 'cut_step', undone.id, columns);
-    else {
-      insertRow(writable, 'cut_step', {
-        id: store.clockAndIds.newId(),
-        plan_id: plan.id,
-        piece_id: input.pieceId,
-        place: input.place,
-        ...columns,
-      });
-    }
+    saveStep(writable, found.value, input, columns);
     return success({});
   });
+}
+
+/** A step that was undone has a row already. */
+function saveStep(
+  store: WritableStore,
+  { plan, ticked }: FoundStep,
+  { pieceId, place }: StepInput,
+  columns: Readonly<Record<string, Value>>,
+): void {
+  const undone = ticked.find((step) => step.place === place);
+  if (undone !== undefined) updateRow(store, 'cut_step', undone.id, columns);
+  else {
+    const id = store.clockAndIds.newId();
+    insertRow(store, 'cut_step', { id, plan_id: plan.id, piece_id: pieceId, place, ...columns });
+  }
 }
 
 /** Undoes the last step of a piece that was checked off, with every booking of it that is still active. */

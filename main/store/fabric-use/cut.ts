@@ -53,7 +53,7 @@ export function cutFabric(
   });
 }
 
-export interface CutShare {
+interface CutShare {
   readonly length: number;
   /** What is set aside of the piece for this project: its cut is taken from that first. */
   readonly ownHold: number;

@@ -82,14 +82,14 @@ export function setAsideFabric(
   const isOver = length > freeOf(piece.value);
   if (isOver && !knowingly) return shortOfFabric(piece.value, 0, length);
   const words = `Set “${piece.value.fabric.name}” aside for “${project.value.name}”`;
-  return recordOnPiece(
-    store,
-    words,
-    piece.value,
-    project.value.seq,
-    { on, note, isKnowing: knowingly && isOver },
-    setAsideEntry(piece.value.seq, length),
-  );
+  return recordOnPiece(store, words, {
+    piece: piece.value,
+    projectSeq: project.value.seq,
+    on,
+    note,
+    isKnowing: knowingly && isOver,
+    entry: setAsideEntry(piece.value.seq, length),
+  });
 }
 
 /** Releases fabric that is set aside for a project. */
@@ -103,19 +103,13 @@ export function releaseFabric(
   const held = heldBy(store, piece.value.seq, project.value.seq);
   if (length > held) return failure<Problem>({ code: 'more-than-set-aside', held });
   const words = `Released “${piece.value.fabric.name}” from “${project.value.name}”`;
-  return recordOnPiece(
-    store,
-    words,
-    piece.value,
-    project.value.seq,
-    { on, note },
-    {
-      kind: 'released',
-      lengthChange: 0,
-      heldChange: 0 - length,
-      valueChange: 0,
-    },
-  );
+  return recordOnPiece(store, words, {
+    piece: piece.value,
+    projectSeq: project.value.seq,
+    on,
+    note,
+    entry: { kind: 'released', lengthChange: 0, heldChange: 0 - length, valueChange: 0 },
+  });
 }
 
 /** Throws out fabric with its share of the value. What is set aside must be released first. */
@@ -126,19 +120,18 @@ export function discardFabric(
   const piece = findPiece(store, pieceId);
   if (!piece.ok) return piece;
   if (length > freeOf(piece.value)) return shortOfFabric(piece.value, 0, length);
-  return recordOnPiece(
-    store,
-    `Threw out some of “${piece.value.fabric.name}”`,
-    piece.value,
-    null,
-    { on, note },
-    {
+  return recordOnPiece(store, `Threw out some of “${piece.value.fabric.name}”`, {
+    piece: piece.value,
+    projectSeq: null,
+    on,
+    note,
+    entry: {
       kind: 'discarded',
       lengthChange: 0 - length,
       heldChange: 0,
       valueChange: -valueOfLength(piece.value, length),
     },
-  );
+  });
 }
 
 /**
@@ -150,19 +143,18 @@ export function countFabric(
 ): Result<Changed, Problem> {
   const piece = findPiece(store, pieceId);
   if (!piece.ok) return piece;
-  return recordOnPiece(
-    store,
-    `Corrected the amount of “${piece.value.fabric.name}”`,
-    piece.value,
-    null,
-    { on, note },
-    {
+  return recordOnPiece(store, `Corrected the amount of “${piece.value.fabric.name}”`, {
+    piece: piece.value,
+    projectSeq: null,
+    on,
+    note,
+    entry: {
       kind: 'counted',
       lengthChange: there - piece.value.there,
       heldChange: 0,
       valueChange: there === 0 ? -piece.value.valueMinor : 0,
     },
-  );
+  });
 }
 
 /** The part of a piece's value that goes with `length` of it, in whole minor units; the rest of the piece takes all that is left. */
@@ -185,17 +177,18 @@ export function shortOfFabric(
   });
 }
 
-interface WhenAndWhy extends Pick<ChannelInput<'ledger:count'>, 'on' | 'note'> {
+interface PieceBooking extends Pick<ChannelInput<'ledger:count'>, 'on' | 'note'> {
+  readonly piece: PieceRef;
+  readonly projectSeq: number | null;
   readonly isKnowing?: boolean;
+  readonly entry: Omit<NewEntry, 'pieceSeq'>;
 }
 
+/** Books one entry on one piece. */
 function recordOnPiece(
   store: ReadableStore,
   words: string,
-  piece: PieceRef,
-  projectSeq: number | null,
-  { on, note, isKnowing = false }: WhenAndWhy,
-  entry: Omit<NewEntry, 'pieceSeq'>,
+  { piece, projectSeq, on, note, isKnowing = false, entry }: PieceBooking,
 ): Result<Changed, Problem> {
   return recordChange(store, words, (writable) => {
     const booking = { fabricSeq: piece.fabric.seq, projectSeq, stage: null, note, on, isKnowing };

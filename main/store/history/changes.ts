@@ -21,7 +21,7 @@ import { flipBookings } from '../ledger/flip-bookings';
 import { flagOf, idOf, numberOf, textOf } from '../base/rows';
 
 /** How many changes can be undone; older ones are dropped. */
-export const CHANGES_KEPT = 500;
+const CHANGES_KEPT = 500;
 
 const NEWEST_DONE = 'SELECT * FROM change_log WHERE is_undone = 0 ORDER BY seq DESC LIMIT 1';
 const OLDEST_UNDONE = 'SELECT * FROM change_log WHERE is_undone = 1 ORDER BY seq LIMIT 1';

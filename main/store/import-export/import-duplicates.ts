@@ -5,7 +5,7 @@ import { allRows, type ReadableStore } from '../base/handles';
 import { numberOf, textOf } from '../base/rows';
 
 /** Finds what an imported table has in common with the stash. */
-export interface Duplicates {
+interface Duplicates {
   /** The `seq` of the same fabric: equal in name, print, colors, shop and width, without regard to case. */
   readonly fabric: (details: FabricDetails) => number | null;
   /** Whether the stash has a piece like this one. Each piece of the stash matches one row only. */

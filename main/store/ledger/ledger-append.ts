@@ -30,7 +30,7 @@ export function setAsideEntry(pieceSeq: number, length: number): NewEntry {
   return { pieceSeq, kind: 'set-aside', lengthChange: 0, heldChange: length, valueChange: 0 };
 }
 
-export interface NewBooking {
+interface NewBooking {
   readonly fabricSeq: number;
   readonly projectSeq: number | null;
   readonly stage: { readonly id: string; readonly name: string } | null;
@@ -111,7 +111,7 @@ export function bookingRow(store: ReadableStore, bookingSeq: number): Row {
   return row;
 }
 
-export function entryRows(store: ReadableStore, bookingSeq: number): readonly Row[] {
+function entryRows(store: ReadableStore, bookingSeq: number): readonly Row[] {
   return allRows(store, 'SELECT * FROM ledger_entry WHERE booking_seq = ? ORDER BY seq', bookingSeq);
 }
 

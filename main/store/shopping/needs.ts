@@ -11,7 +11,7 @@ import { memo } from '../base/memo';
 import { groupRows, idOf, jsonOf, numberOf, textOf, textOrNullOf } from '../base/rows';
 
 /** What the open projects need, and the needs that the maker left out. */
-export interface NeedsOfProjects {
+interface NeedsOfProjects {
   readonly needs: readonly FabricNeed[];
   readonly leftOut: readonly FabricNeed[];
 }

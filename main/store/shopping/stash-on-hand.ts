@@ -7,7 +7,7 @@ import { allRows, type ReadableStore, type Row } from '../base/handles';
 import { choiceOf, flagOf, groupRows, idOf, idOrNullOf, lengthOf, numberOf, textOf } from '../base/rows';
 
 /** Some fabrics with their pieces, and what projects have used of them. */
-export interface StashOnHand {
+interface StashOnHand {
   readonly fabrics: ReadonlyMap<FabricId, FabricToBuy>;
   readonly pieces: readonly PieceOnShelf[];
   readonly used: readonly FabricUsed[];

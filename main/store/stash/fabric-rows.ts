@@ -89,7 +89,7 @@ export function fabricColumns(
   };
 }
 
-export interface AddedFabric {
+interface AddedFabric {
   readonly seq: number;
   readonly id: FabricId;
 }

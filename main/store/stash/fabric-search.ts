@@ -31,7 +31,7 @@ export function fabricPage(
 }
 
 /** SQL for the `seq` of every fabric found, and a condition that tells whether the row `fabric` is one of them. */
-export interface Hits extends Condition {
+interface Hits extends Condition {
   readonly isHit: string;
 }
 

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { COMMON_PACKAGES } from '#core/calculators/batting/input';
 import { ONE_THING, type StashKindDetails } from '#core/domain/stash-kind';
 import { lengthFromUnits } from '#core/units/length';
 import { addStock, inches, NO_SUCH_ID, openWorkshop, TODAY } from '#test/helpers/workshop';
@@ -13,6 +14,20 @@ const EIGHTS: StashKindDetails = {
 };
 
 describe('the list of kinds', () => {
+  test('starts with the packages of batting that the calculator proposes', () => {
+    const kinds = openWorkshop()
+      .get('kind:list', {})
+      .filter(({ form }) => form === 'batting-package')
+      .map(({ name, width, length }) => [name, width, length]);
+    expect(kinds).toEqual(
+      COMMON_PACKAGES.map(({ name, width, length }) => [
+        `Batting, ${name.toLowerCase()} package`,
+        width,
+        length,
+      ]),
+    );
+  });
+
   test('starts with every form, and a kind can be added, hidden, deleted and restored', () => {
     const workshop = openWorkshop();
     const names = () => workshop.get('kind:list', {}).map(({ name }) => name);
