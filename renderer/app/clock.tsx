@@ -32,8 +32,8 @@ export function Clock() {
 function Running({ running }: { readonly running: RunningClock }) {
   const now = useNow();
   const forgotten = forgottenWhy(running, now, today(new Date(now)));
-  const [asked, setAsked] = useState<'not-yet' | 'asking' | 'answered'>('not-yet');
-  if (forgotten !== null && asked === 'not-yet') setAsked('asking');
+  const [dialog, setDialog] = useState<'not-yet' | 'open' | 'closed'>('not-yet');
+  if (forgotten !== null && dialog === 'not-yet') setDialog('open');
   return (
     <>
       <p className={styles['time']} role="timer">
@@ -43,11 +43,11 @@ function Running({ running }: { readonly running: RunningClock }) {
         {running.stageName}
       </Link>
       <span className={styles['project']}>{running.projectName}</span>
-      <Button isSmall onClick={() => setAsked('asking')}>
+      <Button isSmall onClick={() => setDialog('open')}>
         Stop the clock
       </Button>
-      {asked === 'asking' && (
-        <StopClockDialog running={running} forgotten={forgotten} onClose={() => setAsked('answered')} />
+      {dialog === 'open' && (
+        <StopClockDialog running={running} forgotten={forgotten} onClose={() => setDialog('closed')} />
       )}
     </>
   );

@@ -92,10 +92,10 @@ function useVisit(): string | null {
 function useKeptScroll() {
   const { pathname } = useLocation();
   const scroller = useRef<HTMLElement>(null);
-  const kept = useRef(new Map<string, number>());
+  const scrolled = useRef(new Map<string, number>());
   useLayoutEffect(() => {
     const element = scroller.current;
-    const positions = kept.current;
+    const positions = scrolled.current;
     if (element === null) return;
     element.scrollTop = positions.get(pathname) ?? 0;
     const remember = () => positions.set(pathname, element.scrollTop);

@@ -47,7 +47,7 @@ export function StopClockDialog({ running, forgotten, onClose }: StopClockDialog
       }}
       onClose={onClose}
       className={layout['stack']}
-      before={forgotten !== null && <ForgottenWords {...{ running, ran, forgotten }} />}
+      before={forgotten !== null && <ForgottenWords running={running} ran={ran} forgotten={forgotten} />}
       buttons={
         <Button
           look="quiet"

@@ -51,7 +51,7 @@ export function progressCount(stages: readonly Pick<Stage, 'state'>[]): string {
     : `${String(done)} of ${String(needed.length)} stages done`;
 }
 
-/** How far a piece is, in one sentence for a reader who does not see the drawing. */
+/** How far a project is, in words for a screen reader. */
 export function progressWords(stages: readonly Pick<Stage, 'state' | 'name'>[]): string {
   const now = currentStage(stages);
   const rest = stages

@@ -54,7 +54,16 @@ export function SeamLine({ label, valueWords, stops, stop, awayWords, isBusy, on
             className={classes(styles['end'], stop === stages.length && styles['endReached'])}
           />
         </svg>
-        <Needle {...{ label, valueWords, stops, stop, measure, isBusy, onMove }} onAim={setAimedAt} />
+        <Needle
+          label={label}
+          valueWords={valueWords}
+          stops={stops}
+          stop={stop}
+          measure={measure}
+          isBusy={isBusy}
+          onMove={onMove}
+          onAim={setAimedAt}
+        />
       </div>
       <div
         className={styles['names']}

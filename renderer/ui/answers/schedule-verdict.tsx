@@ -11,17 +11,17 @@ interface ScheduleVerdictProps {
 }
 
 /** Whether everything gets done on time, and what would help if not. A screen reader reads every change. */
-export function ScheduleVerdict({ words: says, isLate, fixes: mending }: ScheduleVerdictProps) {
+export function ScheduleVerdict({ words, isLate, fixes }: ScheduleVerdictProps) {
   return (
     <section className={styles['verdict']} aria-live="polite" aria-label="On time or late">
-      {says !== '' && (
-        <p className={classes(styles['says'], isLate && styles['late'])}>
-          <Typeset text={says} />
+      {words !== '' && (
+        <p className={classes(styles['words'], isLate && styles['late'])}>
+          <Typeset text={words} />
         </p>
       )}
-      {isLate && mending.length > 0 && (
-        <p className={styles['mending']}>
-          <Typeset text={mending.join(' ')} />
+      {isLate && fixes.length > 0 && (
+        <p className={styles['fixes']}>
+          <Typeset text={fixes.join(' ')} />
         </p>
       )}
     </section>

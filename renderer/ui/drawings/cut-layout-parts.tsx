@@ -148,7 +148,10 @@ export function Rests({ tree, frame, swatch, sizeOf }: RestsProps) {
         return (
           <g key={index}>
             <rect
-              {...{ x, y, width, height }}
+              x={x}
+              y={y}
+              width={width}
+              height={height}
               className={styles['leftover']}
               fill={swatch ?? 'var(--fabric)'}
             />

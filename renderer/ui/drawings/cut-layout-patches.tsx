@@ -31,7 +31,14 @@ export function Patches({ placed, frame, patchAt, swatch, done, spotlight, curre
             key={`${String(kind)} ${String(isDone)}`}
             opacity={spotlight !== null && !isLit ? 0.4 : isDone && !isLit ? 0.55 : 1}
           >
-            <OneKind {...{ patches, frame, label, swatch, isDone, isLit }} />
+            <OneKind
+              patches={patches}
+              frame={frame}
+              label={label}
+              swatch={swatch}
+              isDone={isDone}
+              isLit={isLit}
+            />
           </g>
         );
       })}

@@ -84,7 +84,11 @@ export function CutLayout(props: CutLayoutProps) {
         >
           <Rests tree={tree} frame={frame} swatch={props.swatch} sizeOf={(one) => sizeWords(one, display)} />
           <Patches
-            {...{ placed, frame, patchAt, spotlight, current }}
+            placed={placed}
+            frame={frame}
+            patchAt={patchAt}
+            spotlight={spotlight}
+            current={current}
             swatch={props.swatch}
             done={props.done}
           />

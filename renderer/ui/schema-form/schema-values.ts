@@ -59,23 +59,26 @@ export function startingValue(field: FieldDescription): unknown {
 export function startingVariant(
   key: string,
   { value, fields, example }: Variant,
-  kept: Readonly<Record<string, unknown>> = {},
+  entered: Readonly<Record<string, unknown>> = {},
 ): Record<string, unknown> {
-  return { [key]: value, ...startingObject(fields, { example, kept }) };
+  return { [key]: value, ...startingObject(fields, { example, entered }) };
 }
 
 function startingObject(
   fields: readonly NamedField[],
-  { example = {}, kept = {} }: Partial<Record<'example' | 'kept', Readonly<Record<string, unknown>>>> = {},
+  {
+    example = {},
+    entered = {},
+  }: Partial<Record<'example' | 'entered', Readonly<Record<string, unknown>>>> = {},
 ): Record<string, unknown> {
   return Object.fromEntries(
     fields.map(({ key, field }) => {
       const start = Object.hasOwn(example, key) ? example[key] : startingValue(field);
       const isAlike =
-        Object.hasOwn(kept, key) &&
-        typeof kept[key] === typeof start &&
-        Array.isArray(kept[key]) === Array.isArray(start);
-      return [key, isAlike ? kept[key] : start];
+        Object.hasOwn(entered, key) &&
+        typeof entered[key] === typeof start &&
+        Array.isArray(entered[key]) === Array.isArray(start);
+      return [key, isAlike ? entered[key] : start];
     }),
   );
 }

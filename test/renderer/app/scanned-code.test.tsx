@@ -43,7 +43,7 @@ function openWindow(): string[] {
 }
 
 describe('a scanner in the window', () => {
-  it('is heard when nothing has the focus, in either case and with the shift key between', () => {
+  it('is followed when nothing has the focus, in upper or lower case and with Shift', () => {
     const heard = openWindow();
     expect(scan(CODE).defaultPrevented).toBe(true);
     scan(CODE.toLowerCase());
@@ -56,14 +56,14 @@ describe('a scanner in the window', () => {
     expect(heard).toEqual([CODE, CODE, CODE]);
   });
 
-  it('is heard on a button, which is not pressed by its Enter', () => {
+  it('is followed on a button, and its Enter does not press the button', () => {
     const heard = openWindow();
     screen.getByRole('button').focus();
     expect(scan(CODE).defaultPrevented).toBe(true);
     expect(heard).toEqual([CODE]);
   });
 
-  it('is heard by the places of the keys where it is set to another keyboard', () => {
+  it('is read by the positions of the keys if it is set to another keyboard layout', () => {
     const heard = openWindow();
     const keys = Array.from(CODE).map((key) => ({ key: key === 'W' ? 'z' : key, code: placeOf(key) }));
     for (const [index, init] of [...keys, { key: 'Enter', code: 'Enter' }].entries()) {
@@ -74,7 +74,7 @@ describe('a scanner in the window', () => {
     expect(heard).toEqual([CODE]);
   });
 
-  it('is not what a hand types, nor what is no whole code, nor keys held with another', () => {
+  it('ignores slow typing, incomplete codes, and keys pressed with Ctrl', () => {
     const heard = openWindow();
     expect(scan(CODE, 120).defaultPrevented).toBe(false);
     scan(CODE.slice(0, 8));
@@ -87,7 +87,7 @@ describe('a scanner in the window', () => {
     expect(heard).toEqual([]);
   });
 
-  it('is not followed while a field has the focus, and sends nothing off', () => {
+  it('is not followed while a field has the focus, and submits nothing', () => {
     const heard = openWindow();
     screen.getByRole('textbox').focus();
     expect(scan(CODE).defaultPrevented).toBe(true);

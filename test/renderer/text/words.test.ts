@@ -22,23 +22,23 @@ describe('days in words', () => {
     expect(farWords(calendarDate(day), on)).toBe(words);
   });
 
-  it('names the year only where it is another', () => {
+  it('names the year only if it is another one', () => {
     expect(dateWords(calendarDate('2027-12-07'), 'en-US', on)).toBe('Dec 7');
     expect(dateWords(calendarDate('2028-01-04'), 'en-GB', on)).toBe('4 Jan 2028');
   });
 
-  it('counts days late only once they are', () => {
+  it('counts late days only once there are some', () => {
     expect(lateWords(on, on)).toBe('');
     expect(lateWords(calendarDate('2027-09-11'), on)).toBe('1 day');
   });
 
-  it('knows the day by the clock of the place, not of Greenwich', () => {
+  it('takes the day from the local clock, not from UTC', () => {
     expect(today(new Date(2027, 0, 31, 23, 59))).toBe('2027-01-31');
     expect(today(new Date(2027, 1, 1, 0, 1))).toBe('2027-02-01');
   });
 });
 
-describe('a piece in words', () => {
+describe('a project in words', () => {
   it('names its shape, its size with the unit once, its hole and its slit', () => {
     const hole = { diameter: lengthFromInches(6.5) };
     expect(
@@ -74,7 +74,7 @@ describe('progress in words', () => {
     expect(progressCount(named('done', 'skipped'))).toBe('All stages done');
     expect(progressCount([])).toBe('No stages yet');
   });
-  it('says what is now and what comes then', () => {
+  it('names the current stage and the ones after it', () => {
     expect(progressWords(named('done', 'out', 'planned', 'skipped', 'planned'))).toBe(
       '1 of 4 stages done. Now: Stage 2, at the quilter. Then: Stage 3, Stage 5.',
     );
@@ -99,12 +99,12 @@ describe('the verb that moves a stage on', () => {
     expect(stageMove(stage('other', 'in-hand'))).toMatchObject({ verb: 'Done: Tie' });
   });
 
-  it('leads to the page of the stage where more has to be said', () => {
+  it('leads to the stage’s page if more has to be entered', () => {
     expect(stageMove(stage('longarm', 'in-hand'))).toEqual({ how: 'on-its-page', verb: 'Send it out' });
     expect(stageMove(stage('longarm', 'out'))).toEqual({ how: 'on-its-page', verb: 'It is back' });
   });
 
-  it('cuts no center with one press while its gate is shut, and does once it is open', () => {
+  it('cuts the center with one press only once its checklist is done', () => {
     expect(stageMove(stage('center-cut', 'planned', true))).toEqual({
       how: 'on-its-page',
       verb: 'Check before cutting',
@@ -112,7 +112,7 @@ describe('the verb that moves a stage on', () => {
     expect(stageMove(stage('center-cut', 'planned'))).toMatchObject({ how: 'here', to: 'in-hand' });
   });
 
-  it('is none once a stage is over', () => {
+  it('is missing once a stage is over', () => {
     expect(stageMove(stage('piecing', 'done'))).toBeNull();
     expect(stageMove(stage('piecing', 'skipped'))).toBeNull();
   });

@@ -71,7 +71,7 @@ it('measures black on white as 21 to 1 and a gray of known ratio', () => {
   expect(contrast('#767676', '#ffffff')).toBeCloseTo(4.54, 2);
 });
 
-it('moves nothing longer than 200 ms, and nothing at all when the system asks', () => {
+it('moves for 200 ms at most, and not at all when the system asks for no motion', () => {
   const durations = [...css.matchAll(/--(?:quick|calm): (\d+)ms/g)].map((match) => Number(match[1]));
   expect(durations).toHaveLength(4);
   expect(Math.max(...durations)).toBeLessThanOrEqual(200);

@@ -19,7 +19,7 @@ const walk = (...keys: readonly string[]) =>
   keys.reduce<number | null>((current, key) => patchAfterKey(PLACED, current, key) ?? current, null);
 
 describe('the keys on a drawn piece of fabric', () => {
-  test('begin at the first patch and go to the one beside it as it is drawn', () => {
+  test('start at the first patch and go to the one beside it in the drawing', () => {
     expect(walk('ArrowRight')).toBe(0);
     expect(walk('ArrowRight', 'ArrowDown')).toBe(1);
     expect(walk('ArrowRight', 'ArrowDown', 'ArrowRight')).toBe(2);
@@ -28,19 +28,19 @@ describe('the keys on a drawn piece of fabric', () => {
     expect(walk('End', 'ArrowLeft', 'ArrowLeft')).toBe(0);
   });
 
-  test('go on in the order of cutting where nothing lies beside, and stay at the ends', () => {
+  test('follow the order of cutting if nothing is beside the patch, and stop at the ends', () => {
     expect(walk('End', 'ArrowUp')).toBe(2);
     expect(walk('End', 'ArrowRight')).toBe(3);
     expect(walk('Home', 'ArrowLeft')).toBe(0);
   });
 
-  test('lead nowhere when they are others, or when there is no patch', () => {
+  test('do nothing if they are other keys, or if there is no patch', () => {
     expect(patchAfterKey(PLACED, 0, 'a')).toBeUndefined();
     expect(patchAfterKey([], null, 'ArrowRight')).toBeUndefined();
   });
 });
 
-test('the patch under the pointer is found, and none over a rest', () => {
+test('finds the patch under the pointer, and none over a leftover', () => {
   expect(patchUnder(PLACED, { x: 15, y: 5 })).toBe(1);
   expect(patchUnder(PLACED, { x: 5, y: 25 })).toBeNull();
 });

@@ -25,8 +25,8 @@ const markOf = (state: StageState) => {
   return container.innerHTML === bare.container.innerHTML ? 'bare' : container.innerHTML;
 };
 
-describe('the drawing of a piece', () => {
-  it('says in words what it shows', () => {
+describe('the drawing of a project', () => {
+  it('describes itself in words', () => {
     render(
       <ProjectDrawing project={ring} stages={stages('done', 'in-hand', 'planned', 'skipped')} size={200} />,
     );
@@ -35,18 +35,18 @@ describe('the drawing of a piece', () => {
     );
   });
 
-  it('is silent where its words stand beside it', () => {
+  it('is hidden from a screen reader if its words are beside it', () => {
     render(<ProjectDrawing project={ring} size={200} isSilent />);
     expect(screen.queryByRole('img')).toBeNull();
   });
 
-  it('tells every state of a stage apart by its shape, not by its color alone', () => {
+  it('shows every state of a stage in its own shape, not only in its own color', () => {
     const marks = (['done', 'in-hand', 'out', 'planned', 'skipped'] as const).map(markOf);
     expect(new Set(marks).size).toBe(5);
     expect(marks[4]).toBe('bare');
   });
 
-  it('writes at the gap when a piece that is away comes back', () => {
+  it('writes the return date at the gap of a stage at the quilter', () => {
     render(
       <ProjectDrawing
         project={ring}
@@ -58,7 +58,7 @@ describe('the drawing of a piece', () => {
     expect(screen.getByText('12 Sep', { ignore: '[aria-hidden]' })).toBeInTheDocument();
   });
 
-  it('is drawn in its fabrics, the most used outermost', () => {
+  it('has its fabrics as rounds, the most used one outermost', () => {
     const { container } = render(
       <ProjectDrawing project={ring} swatches={['#112233', '#445566']} size={200} />,
     );
@@ -100,7 +100,7 @@ const lengthOf = (points: readonly { readonly x: number; readonly y: number }[])
   }, 0);
 
 describe('the edge that progress is sewn along', () => {
-  it('is shared out whole among the stages, each an equal part', () => {
+  it('is split into equal parts, one for each stage', () => {
     fc.assert(
       fc.property(outlines, fc.integer({ min: 1, max: 12 }), (outline, count) => {
         const points = outlineFromTop(outline);

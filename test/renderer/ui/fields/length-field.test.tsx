@@ -47,7 +47,7 @@ describe('a length field', () => {
     expect(field()).toHaveAttribute('aria-invalid', 'false');
   });
 
-  it('keeps text it cannot read, says so in words, and leaves the last value alone', async () => {
+  it('keeps text it cannot read, shows the problem, and does not change the value', async () => {
     render(<Host start={lengthFromInches(12)} />);
     await userEvent.clear(field());
     await userEvent.type(field(), 'twelve and a bit');
@@ -58,7 +58,7 @@ describe('a length field', () => {
     expect(kept()).toBe(String(lengthFromInches(12)));
   });
 
-  it('puts the last good value back on Escape', async () => {
+  it('brings the last value back on Escape', async () => {
     render(<Host start={lengthFromInches(12)} />);
     await userEvent.clear(field());
     await userEvent.type(field(), 'nonsense');
@@ -68,7 +68,7 @@ describe('a length field', () => {
     expect(field()).toHaveAttribute('aria-invalid', 'false');
   });
 
-  it('says the limit that a length is beyond, and takes the problem away once the text fits', async () => {
+  it('names the limit a length exceeds, and removes the problem once the text fits', async () => {
     render(<Host />);
     await userEvent.type(field(), '1/2');
     await userEvent.tab();
@@ -79,14 +79,14 @@ describe('a length field', () => {
     expect(field()).toHaveAttribute('aria-invalid', 'false');
   });
 
-  it('gives a form what stands in it when Enter is pressed', async () => {
+  it('commits its text when Enter submits the form', async () => {
     const onSubmit = vi.fn();
     render(<Host onSubmit={onSubmit} />);
     await userEvent.type(field(), '30{Enter}');
     expect(onSubmit).toHaveBeenCalledExactlyOnceWith(lengthFromInches(30));
   });
 
-  it('holds a form back while its text cannot be read, and takes the focus', async () => {
+  it('stops the form while its text cannot be read, and takes the focus', async () => {
     const onSubmit = vi.fn();
     render(<Host onSubmit={onSubmit} />);
     await userEvent.type(field(), '5 bananas');
@@ -96,7 +96,7 @@ describe('a length field', () => {
     expect(field()).toHaveValue('5 bananas');
   });
 
-  it('holds a form back when it is empty, unless it may be', async () => {
+  it('stops the form when it is empty, unless it is optional', async () => {
     const onSubmit = vi.fn();
     const { rerender } = render(<Host onSubmit={onSubmit} />);
     await userEvent.click(screen.getByRole('button', { name: 'Keep' }));
@@ -106,7 +106,7 @@ describe('a length field', () => {
     expect(onSubmit).toHaveBeenCalledExactlyOnceWith(null);
   });
 
-  it('shows a problem only after the press that made it, so that the pressed button stays under the finger', async () => {
+  it('shows a problem only after the press that caused it, so that the button stays under the finger', async () => {
     render(<Host />);
     const user = userEvent.setup();
     await user.type(field(), 'nonsense');

@@ -99,7 +99,7 @@ beforeEach(() => {
 });
 
 describe('a form drawn from a schema', () => {
-  it('takes a value of every kind', async () => {
+  it('accepts a value of every kind', async () => {
     render(<Host />);
     await retype('Strip', '2 1/4');
     await retype('How many', '7');
@@ -132,7 +132,7 @@ describe('a form drawn from a schema', () => {
     expect(seen.latest['count']).toBe(3);
   });
 
-  it('brings and removes a part that may be missing', async () => {
+  it('adds and removes a part that may be missing', async () => {
     render(<Host />);
     await userEvent.click(screen.getByRole('checkbox', { name: 'It has a hole' }));
     await retype('Hole across', '6');
@@ -141,7 +141,7 @@ describe('a form drawn from a schema', () => {
     expect(seen.latest['hole']).toBeNull();
   });
 
-  it('adds a row as a copy of the last, removes one, and keeps to how many there may be', async () => {
+  it('adds a row as a copy of the last, removes one, and respects the limits of the list', async () => {
     render(<Host />);
     const blocks = within(screen.getByRole('group', { name: 'Blocks' }));
     expect(blocks.getByRole('button', { name: 'Remove line 1' })).toBeDisabled();
@@ -165,7 +165,7 @@ describe('a form drawn from a schema', () => {
     });
   });
 
-  it('starts a newly chosen patch with sizes that can be cut, and keeps what was entered under the same name', () => {
+  it('starts a newly chosen patch with sizes that can be cut, and keeps values entered under the same name', () => {
     const described = describeSchema(patchSize.input);
     const unit = described.form === 'group' && described.fields.find(({ key }) => key === 'unit')?.field;
     if (unit === false || unit?.form !== 'one-of') throw new Error('Patches are told apart by their unit');
@@ -197,7 +197,7 @@ describe('a form drawn from a schema', () => {
     expect(screen.getByRole('textbox', { name: 'Strip' })).toHaveAttribute('aria-invalid', 'false');
   });
 
-  it('leaves an optional field out when it is emptied, and shows what then holds', async () => {
+  it('leaves out an optional field that is emptied, and shows the value used instead', async () => {
     function Settings() {
       const [value, setValue] = useState<Readonly<Record<string, unknown>>>({
         seamAllowance: lengthFromInches(0.5),
@@ -234,7 +234,7 @@ describe('the description of a schema', () => {
     }
   });
 
-  it('is refused for a field that no form is drawn for', () => {
+  it('is refused for a kind of field without a form', () => {
     expect(() => describeSchema(z.object({ odd: z.map(z.string(), z.string()) }))).toThrow(RangeError);
   });
 });
