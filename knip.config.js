@@ -21,7 +21,7 @@ export default {
     // Loaded by their path from the list of screens.
     'renderer/features/**/*-page.tsx!',
     // Declares a type and is imported by nobody.
-    'renderer/ui/css-variables.ts!',
+    'renderer/ui/base/css-variables.ts!',
     'renderer/**/*-worker.ts!',
     'test/{bench/bench,tour/tour}.ts',
     'test/types/*.types.ts',

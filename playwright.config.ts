@@ -4,9 +4,10 @@ import { defineConfig } from '@playwright/test';
 export default defineConfig({
   outputDir: 'test-results',
   fullyParallel: true,
-  workers: 2,
+  // One more than cores: a window waits half of its time.
+  workers: 3,
   forbidOnly: process.env['CI'] !== undefined,
-  // A test that wavers is mended, not repeated.
+  // A flaky test is fixed, not repeated.
   retries: 0,
   timeout: 120_000,
   expect: { timeout: 15_000 },

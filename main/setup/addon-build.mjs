@@ -5,7 +5,7 @@ import { inCache } from './paths.mjs';
 import { SetupProblem } from './report.mjs';
 import { setUpCompiler } from './system-libraries.mjs';
 
-// Level 1 halves the compile time of SQLite's one great file and costs a few per cent of its speed.
+// Level 1 halves the compile time of SQLite's one large file and costs a few percent of its speed.
 const common = ['-c', '-O1', '-fPIC', '-w', '-DNDEBUG'];
 const addonDefines = [
   '-DNAPI_EXPERIMENTAL',

@@ -2,7 +2,7 @@ import fs from 'node:fs/promises';
 import path from 'node:path';
 
 /**
- * Removes the archive that opens a folder given on the command line: a packaged program opens itself alone.
+ * Removes the archive that opens a folder given on the command line: a packaged program opens only itself.
  *
  * @param {{ appOutDir: string, electronPlatformName: string, packager: { appInfo: { productFilename: string } } }} context
  */

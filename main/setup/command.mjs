@@ -53,7 +53,7 @@ export const isOnPath = (name) =>
  *
  * @returns {{ command: string, args: string[] }}
  */
-export function npmCommand() {
+function npmCommand() {
   const file = process.env['npm_execpath'];
   if (file?.endsWith('.js')) return { command: process.execPath, args: [file] };
   return process.platform === 'win32'

@@ -9,14 +9,14 @@ export const hasDisplay = () =>
   process.platform !== 'linux' || Boolean(process.env['DISPLAY']) || Boolean(process.env['WAYLAND_DISPLAY']);
 
 /** Whether a virtual display can be started here. */
-export const canStartDisplay = () => process.platform === 'linux' && isOnPath('Xvfb');
+const canStartDisplay = () => process.platform === 'linux' && isOnPath('Xvfb');
 
 /**
  * Starts a virtual display of its own number, which ends with this process or by `stop`.
  *
  * @returns {Promise<{ name: string, stop: () => void }>}
  */
-export function startDisplay() {
+function startDisplay() {
   return new Promise((resolve, reject) => {
     const args = ['-displayfd', '3', '-screen', '0', '1600x1200x24', '-nolisten', 'tcp', '-noreset'];
     const server = spawn('Xvfb', args, { stdio: ['ignore', 'ignore', 'ignore', 'pipe'] });
@@ -40,7 +40,7 @@ export function startDisplay() {
 }
 
 /**
- * Runs `work` with an environment that has a screen: a virtual one where that can be had, else the session's own.
+ * Runs `work` with an environment that has a screen: a virtual one if it can be started, else the session's own.
  *
  * @template T
  * @param {NodeJS.ProcessEnv} env

@@ -11,7 +11,7 @@ import { SetupProblem, step } from './report.mjs';
  * @typedef {Readonly<{ origin: 'official' | 'carried', version: string, folder: string, executable: string }>} Runtime
  */
 
-// Short where there is another way, patient where there is none.
+// Short where there is another way to get one, long where there is none.
 const officialLimitMs = hasCarrier ? 90_000 : 900_000;
 
 /** @param {string} file */
@@ -22,7 +22,7 @@ const readText = (file) => (fs.existsSync(file) ? fs.readFileSync(file, 'utf8').
  *
  * @returns {Runtime | undefined}
  */
-export function findRuntime() {
+function findRuntime() {
   const folder = inRoot('node_modules/electron/dist');
   const executable = readText(inRoot('node_modules/electron/path.txt'));
   const version = readText(path.join(folder, 'version'));

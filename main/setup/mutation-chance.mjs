@@ -1,6 +1,6 @@
 // Stands in for the library of random inputs while the core is mutated: the same inputs in every run, so that a report can be made
-// again, no smaller example of what was found, and a few inputs instead of hundreds, for the sake of some thousand mutants. The
-// score is rather too low than too high.
+// again, no smaller example of what was found, and a few inputs instead of hundreds, because there are thousands of mutants. The
+// score is too low rather than too high.
 import * as library from 'fast-check';
 
 const RUNS = 25;

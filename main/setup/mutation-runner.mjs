@@ -1,5 +1,5 @@
-// The mutation tool's way to this house's tests: they are loaded once, together, and then run again for each mutant within one
-// process. Starting the test tool anew for each of some thousand mutants would take a hundred times as long.
+// Runs our tests for the mutation tool: they are loaded once, together, and then run again for each mutant in one process.
+// Starting the test tool for each of thousands of mutants would take a hundred times as long.
 import { readdirSync } from 'node:fs';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -104,7 +104,7 @@ async function resultOf({ id, name, file, body }) {
 }
 
 /**
- * A folder's own tests, and those of every calculator where it is one.
+ * A folder's own tests; for a calculator also the tests that every calculator must pass.
  *
  * @param {string} part
  */

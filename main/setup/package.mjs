@@ -38,7 +38,7 @@ export async function packProgram(runtime) {
 function makeInstallers(runtime) {
   if (runtime.origin === 'carried') {
     throw new SetupProblem(
-      'This machine runs an Electron that came by npm, for development and tests: no installer is made from it.',
+      'This machine runs an Electron from a package that carries a runtime, for development and tests: no installer is made from it.',
       'remove .cache/electron-runtime and run npm run package -- --installers where Electron’s releases can be reached',
     );
   }
@@ -54,7 +54,7 @@ if (process.argv[1] === import.meta.filename) {
     console.log(
       `The program is in out/${process.platform === 'linux' ? 'linux-unpacked' : ''}.` +
         (runtime.origin === 'carried'
-          ? ' It carries a runtime that is for tests only: do not hand it on.'
+          ? ' It carries a runtime that is for tests only: do not share it.'
           : ''),
     );
     return 0;

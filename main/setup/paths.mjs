@@ -11,7 +11,7 @@ export const root = path.resolve(import.meta.dirname, '../..');
 export const inRoot = (...parts) => path.join(root, ...parts);
 
 /**
- * A path inside `.cache`, where everything lives that is dear to fetch and must outlast node_modules.
+ * A path inside `.cache`, which keeps what takes long to fetch and must outlive node_modules.
  *
  * @param {string[]} parts
  */

@@ -1,13 +1,13 @@
 const quietMs = 2_000;
 
-/** Something that set-up cannot provide by itself: what is missing, and the command that mends it. */
+/** Something that set-up cannot provide by itself: what is missing, and the command that fixes it. */
 export class SetupProblem extends Error {
   /**
    * @param {string} what
-   * @param {string} mend
+   * @param {string} fix
    */
-  constructor(what, mend) {
-    super(`${what}\n  To mend it: ${mend}`);
+  constructor(what, fix) {
+    super(`${what}\n  To fix it: ${fix}`);
     this.name = 'SetupProblem';
   }
 }
@@ -20,8 +20,8 @@ export class SetupProblem extends Error {
 export const secondsSince = (start) => `${((performance.now() - start) / 1000).toFixed(1)} s`;
 
 /**
- * Does one piece of work and says on a line of its own how long it took. Work that takes a while is announced, too.
- * Every line is whole, so that pieces of work may run side by side.
+ * Does one piece of work and prints one line that says how long it took. Slow work prints a line at its start too. Steps
+ * may run at the same time, because each line is printed whole.
  *
  * @template T
  * @param {string} title

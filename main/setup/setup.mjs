@@ -5,8 +5,8 @@ import { setUpSqliteAddon } from './sqlite-addon.mjs';
 import { setUpSystemLibraries } from './system-libraries.mjs';
 
 /**
- * Provides whatever this machine lacks to build and run the program, and gives the Electron runtime to use. Where
- * nothing is missing it takes a moment and says nothing.
+ * Provides whatever this machine lacks to build and run the program, and gives the Electron runtime to use. If
+ * nothing is missing, it takes a moment and prints nothing.
  *
  * @param {{ needsDisplay?: boolean }} [needs] whether a virtual display will be started, as tests and tours do
  */

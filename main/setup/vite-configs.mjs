@@ -37,7 +37,7 @@ const nodeConfig = (input, output, outDir) => ({
 });
 
 /**
- * How to build one part into a folder. `dist/main` is flat, so that the worker is beside whichever file starts it; a
+ * How to build one part into a folder. `dist/main` is flat, so that the worker is in the same folder as the file that starts it; a
  * sandboxed preload must be one CommonJS file.
  *
  * @type {Record<Part, (outDir: string) => import('vite').InlineConfig>}

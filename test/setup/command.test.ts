@@ -26,8 +26,8 @@ describe('a program run by set-up', () => {
   });
 });
 
-test('a set-up problem says what is missing and what mends it', () => {
+test('a set-up problem says what is missing and what fixes it', () => {
   expect(new SetupProblem('No compiler.', 'apt-get install g++').message).toBe(
-    'No compiler.\n  To mend it: apt-get install g++',
+    'No compiler.\n  To fix it: apt-get install g++',
   );
 });
