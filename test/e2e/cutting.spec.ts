@@ -71,7 +71,7 @@ test('the patches may change while the planner searches, and patches that fit no
   await button('Table and leftovers').click();
   await button('Move up: Make few cuts').click();
   await page.getByRole('textbox', { name: 'Ruler' }).fill('12');
-  await button('Save').click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Save' }).click();
   await expect(plan.getByText(/the longest cut takes \d+ lengths of the ruler/).first()).toBeVisible();
   await button('Search 10 more seconds').click();
   await button('Stop').click();

@@ -80,11 +80,11 @@ async function writeDownProject(page: Page): Promise<void> {
 async function buyFabric(page: Page): Promise<void> {
   await goTo(page, 'Stash');
   await mainAction(page, 'Add fabric').click();
-  const dialog = page.getByRole('dialog', { name: 'A new fabric' });
+  const dialog = page.getByRole('dialog', { name: 'Add fabric' });
   await dialog.getByRole('textbox', { name: 'Name' }).fill(FABRIC);
   await dialog.getByRole('textbox', { name: 'Size' }).fill('2 yd');
   await dialog.getByRole('textbox', { name: 'What it cost' }).fill('24');
-  await dialog.getByRole('button', { name: 'Add the fabric' }).click();
+  await dialog.getByRole('button', { name: 'Save', exact: true }).click();
   await expect(title(page, FABRIC)).toBeFocused();
   await openProject(page, PROJECT);
 }
@@ -146,9 +146,11 @@ async function longarm(page: Page): Promise<void> {
   await sending.getByLabel('Promised back on').fill(dayFromNow(21));
   await sending.getByRole('button', { name: 'Send', exact: true }).click();
   await expect(sending).toBeHidden();
-  await expect(page.getByText(/away · With Copper Needle Longarm, back .*in 21 days/)).toBeVisible();
+  await expect(
+    page.getByText(/at the quilter · With Copper Needle Longarm, back .*in 21 days/),
+  ).toBeVisible();
   await goTo(page, 'Bench');
-  await expect(page.getByText('1 away', { exact: true })).toBeVisible();
+  await expect(page.getByText('1 at the quilter', { exact: true })).toBeVisible();
   await page.getByRole('contentinfo').getByRole('link', { name: 'It is back' }).click();
   await mainAction(page, 'It is back').click();
   const back = page.getByRole('dialog', { name: 'It is back' });
@@ -168,7 +170,7 @@ async function outerBinding(page: Page): Promise<void> {
 
 async function centerCut(page: Page): Promise<void> {
   await mainAction(page, 'Check before cutting').click();
-  const dialog = page.getByRole('dialog', { name: 'Before you start “Cut the center”' });
+  const dialog = page.getByRole('dialog', { name: 'Before the center is cut' });
   await expect(dialog.getByRole('checkbox', { name: 'Outside is bound' })).toHaveCount(0);
   await dialog.getByRole('button', { name: 'Cancel' }).click();
   await passGate(page, 'Check before cutting', [
@@ -226,7 +228,9 @@ async function findEverything(page: Page): Promise<void> {
   for (const stage of STAGES) {
     await expect(leaf.getByRole('listitem').filter({ hasText: `${stage}: done` })).toHaveCount(1);
   }
-  await expect(leaf.getByRole('listitem').filter({ hasText: 'Quilting, sent out: sent to the quilter' })).toHaveCount(1);
+  await expect(
+    leaf.getByRole('listitem').filter({ hasText: 'Quilting, sent out: sent to the quilter' }),
+  ).toHaveCount(1);
 
   await openStage(page, PROJECT, 'Piece the top');
   await expect(answer(page)).toHaveText('3 7/8 in');

@@ -139,7 +139,7 @@ test('a code typed into the search finds the piece; a used-up piece leads to its
   await find.focus();
   await scan(program, codeOfPiece(gone));
   const dialog = page.getByRole('dialog');
-  await expect(dialog).toContainText('Nothing is left of this piece');
+  await expect(dialog).toContainText('This piece is used up.');
   await dialog.getByRole('link', { name: 'Open its ledger' }).click();
   await expect(page.getByRole('heading', { level: 1, name: 'Kettle blue' })).toBeVisible();
   await expect(dialog).toHaveCount(0);

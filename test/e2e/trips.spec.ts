@@ -43,7 +43,7 @@ test('a quilter is saved and compared, two tops go in one package, one comes bac
     await expect(trips).toContainText('Reserved, not sent yet');
     await goTo(page, 'Days');
     await page.getByText('Show as a table').click();
-    const row = page.getByRole('table', { name: 'Pieces' }).getByRole('row', { name: /Alder throw/ });
+    const row = page.getByRole('table', { name: 'Projects' }).getByRole('row', { name: /Alder throw/ });
     await expect(row).toContainText(`18 days, as ${QUILTER} promises`);
     await goTo(page, 'At the quilter');
     await expect(page.getByText('Reserved, not sent yet')).toBeVisible();

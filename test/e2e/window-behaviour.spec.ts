@@ -103,6 +103,6 @@ test('recording a cut from an empty stash offers to add the first fabric', async
   await openStage(page, 'Harvest round', 'Piece the top');
   await page.getByRole('button', { name: 'Record a cut' }).click();
   await page.getByRole('dialog').getByRole('link', { name: 'Add fabric' }).click();
-  await expect(page.getByRole('dialog', { name: 'A new fabric' })).toBeVisible();
+  await expect(page.getByRole('dialog', { name: 'Add fabric' })).toBeVisible();
   await close();
 });
