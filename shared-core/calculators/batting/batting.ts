@@ -17,7 +17,7 @@ export const batting: Calculator<BattingInput, BattingDetails> = {
   name: 'batting',
   version: 1,
   title: 'Batting',
-  question: 'Which batting covers the quilt, from a package or off the roll?',
+  question: 'Which batting covers the quilt, from a package or by the yard?',
   stageKinds: ['longarm', 'home-quilting'],
   input: battingInput,
   fromProject: battingInputFromProject,
@@ -92,7 +92,7 @@ function battingFigures(input: BattingInput, { packages, rolls }: BattingDetails
       : [{ label: 'Smallest package', quantity: wordsQuantity(smallest.name) }]),
     ...(roll === undefined
       ? []
-      : [{ label: `Or off the roll: ${roll.name}`, quantity: offTheRoll(input, roll) }]),
+      : [{ label: `Or by the yard: ${roll.name}`, quantity: offTheRoll(input, roll) }]),
     size,
   ];
 }
@@ -117,7 +117,7 @@ function packageTable(input: BattingInput, sheet: BattingDetails): Table {
 
 function rollTable(input: BattingInput, { rolls }: BattingDetails): Table {
   return {
-    title: 'Off the roll',
+    title: 'By the yard',
     columns: ['Roll', 'Width', 'Widths side by side', 'Length of each', 'To buy'],
     rows: rolls.map((roll) => [
       wordsQuantity(roll.name),

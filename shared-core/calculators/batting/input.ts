@@ -41,7 +41,7 @@ export const battingInput = z
       .array(battingRoll)
       .max(30)
       .readonly()
-      .meta({ title: 'Rolls', description: 'Batting sold off the roll, by the width of the roll.' }),
+      .meta({ title: 'Rolls', description: 'Batting sold by the yard, and the width of each roll.' }),
     sizesFrom: textField({
       title: 'Where the sizes come from',
       help: 'A shop, a label or a price list. Fill it in when you change packages or rolls.',
@@ -49,7 +49,7 @@ export const battingInput = z
     }),
     safetyExtraPercent: percentField({
       title: 'Safety extra',
-      help: 'Added to a length off the roll, not to a package.',
+      help: 'Added to a length bought by the yard, not to a package.',
       minimum: 0,
       maximum: 100,
     }),
@@ -73,7 +73,7 @@ export const COMMON_PACKAGES: BattingInput['packages'] = [
   inchPackage('Crib', 45, 60),
   inchPackage('Throw', 60, 60),
   inchPackage('Twin', 72, 93),
-  inchPackage('Double', 81, 96),
+  inchPackage('Full', 81, 96),
   inchPackage('Queen', 90, 108),
   inchPackage('King', 120, 120),
 ];

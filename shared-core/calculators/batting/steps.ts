@@ -57,7 +57,7 @@ function packageStep(input: BattingInput, smallest: FittingPackage): Step {
 
 function rollStep(input: BattingInput, roll: RollCut): Step {
   return {
-    label: 'Off the roll',
+    label: 'By the yard',
     formula: 'n × l × (1 + e), rounded up to what shops cut',
     terms: [
       term('n', 'widths side by side', countQuantity(roll.widths, ['width', 'widths'])),

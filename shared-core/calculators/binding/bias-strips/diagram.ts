@@ -10,7 +10,7 @@ export function biasStripsDiagram(input: BiasStripsInput, { strips }: BiasStrips
     { x: width, y: height },
     { x: 0, y: height },
   ];
-  const dimension = { part: 'dimension', offset: -width / 12 } as const;
+  const dimension = { part: 'dimension', offset: (0 - width) / 12 } as const;
   return {
     title: 'The strips on the piece of fabric',
     width,

@@ -12,7 +12,7 @@ export interface BiasFabric {
 }
 
 /** One strip, trimmed to a parallelogram whose ends are on the straight grain, ready for a diagonal join. */
-export interface BiasStrip {
+interface BiasStrip {
   readonly middle: number;
   readonly corners: readonly [Point, Point, Point, Point];
 }

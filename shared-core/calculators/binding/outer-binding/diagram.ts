@@ -54,6 +54,6 @@ function stitchingParts({ outline, seamAllowance: seam }: OuterBindingInput): re
   if (outline.shape === 'ellipse') {
     return [{ part: 'ellipse', center, radiusX: width / 2 - seam, radiusY: length / 2 - seam, tone: 'seam' }];
   }
-  const points = growPolygon(outlinePoints(outline), -seam).map((point) => pointMove(point, center));
+  const points = growPolygon(outlinePoints(outline), 0 - seam).map((point) => pointMove(point, center));
   return [{ part: 'polygon', points, tone: 'seam' }];
 }

@@ -32,7 +32,7 @@ const shortestWhole = (ways: readonly PanelWay[]) => ways.find(({ last }) => las
 const yardsOf = (units: number, step = 1 / 8) => Math.ceil(units / UNITS_PER_YARD / step - 1e-9) * step;
 
 describe('a backing against figures worked out elsewhere', () => {
-  // Derived: 4 in on each side, 42 in fabric with 1/2 in seams, whole widths, the cheaper direction, yards up to 1/8.
+  // Derived: 4 in on each side, 42 in fabric with 1/2 in seams, whole widths, the cheaper direction, yards rounded up to 1/8.
   it.each([
     [36, 45, [44, 53], 2, 44, 2.5, 1, 1.25],
     [50, 65, [58, 73], 2, 58, 3.25, 1, 1.625],
@@ -177,7 +177,7 @@ const anyBacking: fc.Arbitrary<BackingInput> = fc.record({
 });
 
 describe('every way of panels', () => {
-  it('finds the least fabric that laying panels down finds', () => {
+  it('needs as little fabric as laying panels side by side', () => {
     fc.assert(
       fc.property(side, side, fc.integer({ min: 36, max: 60 }), (width, length, fabric) => {
         const outline = { shape: 'rectangle', width, length } as const;
@@ -189,7 +189,7 @@ describe('every way of panels', () => {
     );
   });
 
-  it('finds the least fabric that trying every number of strips finds', () => {
+  it('needs as little fabric as trying every number of strips', () => {
     fc.assert(
       fc.property(side, side, (width, length) => {
         const outline = { shape: 'rectangle', width, length } as const;
@@ -214,7 +214,7 @@ describe('every way of panels', () => {
     );
   });
 
-  it('covers the backing with what is cut, and accounts for all fabric', () => {
+  it('covers the backing, and accounts for all fabric', () => {
     fc.assert(
       fc.property(anyBacking, (input) => {
         const { details } = answerOf(backing, input);
@@ -237,7 +237,7 @@ describe('every way of panels', () => {
     );
   });
 
-  it('joins the last panel from strips only where that saves fabric, and never a single panel', () => {
+  it('joins the last panel from strips only when that saves fabric, and never a single panel', () => {
     fc.assert(
       fc.property(anyBacking, (input) => {
         const { ways } = answerOf(backing, input).details;
@@ -251,7 +251,7 @@ describe('every way of panels', () => {
     );
   });
 
-  it('keeps a print upright: up the fabric no panel lies, across the fabric none stands, and no strip is turned', () => {
+  it('keeps a print upright: panels lengthwise for a print up the fabric, crosswise for a print across it, and no strip turned', () => {
     fc.assert(
       fc.property(anyBacking, (input) => {
         const up = answerOf(backing, { ...input, printRuns: 'up-the-fabric' }).details.ways;
@@ -266,7 +266,7 @@ describe('every way of panels', () => {
     );
   });
 
-  it('never takes less for a larger piece, a wider overhang or a wider seam', () => {
+  it('never takes less for a larger quilt, a wider overhang or a wider seam', () => {
     fc.assert(
       fc.property(side, side, fc.integer({ min: 0, max: 8 * UNITS_PER_INCH }), (width, length, more) => {
         const least = (w: Length, l: Length, changes: Partial<BackingInput> = {}) => {
@@ -316,7 +316,7 @@ describe('what is bought and shown', () => {
     expect(first?.kind === 'length' && second?.kind === 'length' && second.exact < first.exact).toBe(true);
   });
 
-  it('draws panels that tile the backing exactly, seams between them', () => {
+  it('draws panels that tile the backing exactly, with seams between them', () => {
     fc.assert(
       fc.property(anyBacking, (input) => {
         const { diagram, details } = answerOf(backing, input);

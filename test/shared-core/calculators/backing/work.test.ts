@@ -32,7 +32,7 @@ describe('the size of a backing', () => {
 });
 
 describe('ways of panels at their limits', () => {
-  it('puts the way with less to sew first where both take the same fabric', () => {
+  it('puts the way with less to sew first when both take the same fabric', () => {
     const { ways } = answerOf(backing, rectangle(120, 40, { overhang: inches(0) })).details;
     const whole = ways.filter(({ last }) => last === 'whole');
     expect(whole.map(({ fabricLength, seamLength }) => [fabricLength, seamLength])).toEqual([
@@ -41,7 +41,7 @@ describe('ways of panels at their limits', () => {
     ]);
   });
 
-  it('needs no seam where the fabric is just wide enough, however much a seam would take', () => {
+  it('needs no seam when the fabric is just wide enough, however wide the seam allowance', () => {
     const greedy = { overhang: inches(0), fabricWidth: inches(4), seam: inches(2), wideWidth: inches(4) };
     const { details } = answerOf(backing, rectangle(4, 4, greedy));
     expect(shortestWhole(details.ways)).toMatchObject({ panels: 1, lastWidth: inches(4), seamLength: 0 });

@@ -20,7 +20,7 @@ function sheet(width: number, length: number, changes: Partial<BattingInput> = {
 const smallest = (input: BattingInput) => answerOf(batting, input).details.packages[0]?.name;
 
 describe('packages', () => {
-  // Common practice, with no standard: crib 45 × 60, throw 60 × 60, twin 72 × 93, double 81 × 96, queen 90 × 108, king 120 × 120.
+  // Common practice, with no standard: crib 45 × 60, throw 60 × 60, twin 72 × 93, full 81 × 96, queen 90 × 108, king 120 × 120.
   it.each([
     [45, 60, 'Crib'],
     [60, 45, 'Crib'],
@@ -28,8 +28,8 @@ describe('packages', () => {
     [60.125, 60, 'Twin'],
     [72, 93, 'Twin'],
     [93, 72, 'Twin'],
-    [72, 93.125, 'Double'],
-    [81, 96, 'Double'],
+    [72, 93.125, 'Full'],
+    [81, 96, 'Full'],
     [90, 108, 'Queen'],
     [120, 120, 'King'],
     [120, 120.125, undefined],
@@ -55,7 +55,7 @@ describe('packages', () => {
     expect(smallest(sheet(64, 82, { overhang: inches(4) }))).toBe('Twin');
   });
 
-  it('fits a hexagon by the rectangle round it', () => {
+  it('fits a hexagon by the rectangle around it', () => {
     const hexagon: BattingInput = {
       ...plain,
       overhang: inches(0),
@@ -65,7 +65,7 @@ describe('packages', () => {
     expect(smallest(hexagon)).toBe('Twin');
   });
 
-  it('picks what a search through all packages both ways round picks', () => {
+  it('picks what a search through all packages, turned and not, picks', () => {
     fc.assert(
       fc.property(
         anyOutline(10, 120),
@@ -90,7 +90,7 @@ describe('packages', () => {
     );
   });
 
-  it('accounts for all of the package: sheet and what is left over', () => {
+  it('accounts for the whole package: the sheet and what is left over', () => {
     fc.assert(
       fc.property(anyOutline(10, 100), (outline) => {
         const { details } = answerOf(batting, { ...plain, outline });
@@ -117,7 +117,7 @@ describe('packages', () => {
 
 const size = fc.integer({ min: 20, max: 140 }).map((whole) => inches(whole));
 
-describe('off the roll', () => {
+describe('batting by the yard', () => {
   const rolls = (...widths: readonly number[]) => ({
     packages: [],
     rolls: widths.map((width) => ({ name: `${width} in`, width: inches(width) })),
@@ -134,7 +134,7 @@ describe('off the roll', () => {
     expect(cut).toMatchObject({ widths, each: inches(each), rollLength: inches(widths * each) });
   });
 
-  it('covers, by the fewest widths that can', () => {
+  it('covers with the fewest widths', () => {
     fc.assert(
       fc.property(anyOutline(10, 140), size, (outline, width) => {
         const { details } = answerOf(batting, { ...plain, outline, rolls: [{ name: 'roll', width }] });
@@ -155,7 +155,7 @@ describe('off the roll', () => {
     expect([joined(48), joined(96)]).toEqual([true, false]);
   });
 
-  it('buys up: never less than needed, never a whole step more', () => {
+  it('rounds up: never less than needed, never a whole step more', () => {
     fc.assert(
       fc.property(anyOutline(10, 140), fc.integer({ min: 0, max: 30 }), (outline, safetyExtraPercent) => {
         const { figures, details } = answerOf(batting, {
@@ -198,7 +198,7 @@ describe('the batting shown', () => {
     );
   });
 
-  it('refuses when nothing covers, and says which list to add to', () => {
+  it('refuses when nothing covers, and names the list to add to', () => {
     const none = { packages: [], rolls: [{ name: 'ribbon', width: inches(4) }] };
     expect(refusalOf(batting, sheet(60, 80, none))).toMatchObject({
       code: 'nothing-covers',

@@ -51,7 +51,7 @@ const CHART: readonly (readonly number[])[] = [
 ];
 
 describe('the published chart', () => {
-  it('is looked up in every cell, from every column to every other', () => {
+  it('is looked up for every entry, from every column to every other', () => {
     for (const row of CHART) {
       for (const [from, length] of row.entries()) {
         for (const [to, answer] of row.entries()) {
@@ -77,7 +77,7 @@ describe('the published chart', () => {
     expect(boughtYards(conversion(2.875, 54, 60))).not.toBe(2.25);
   });
 
-  it('is no area rule, yet never further from it than a quarter of a yard', () => {
+  it('differs from the area rule, but never by more than a quarter of a yard', () => {
     const differences = CHART.flatMap((row) =>
       row.flatMap((length, from) =>
         [...row.keys()].map((to) => {
@@ -133,7 +133,7 @@ describe('fabric the chart does not have', () => {
     );
   });
 
-  it('never takes less for more fabric asked for, nor more of wider fabric', () => {
+  it('never takes less for a longer length, or more of a wider fabric', () => {
     fc.assert(
       fc.property(width, width, length, (fromWidth, toWidth, asked) => {
         const at = (one: Length, to: Length) =>
@@ -150,7 +150,7 @@ const length = fc.integer({ min: 8_128, max: 20 * UNITS_PER_METER }).map(lengthF
 
 describe('one-way fabric', () => {
   // Published: RUT, whose note adds a quarter of a yard.
-  it('adds a quarter of a yard to the chart and to the area rule alike', () => {
+  it('adds a quarter of a yard both to the chart and to the area rule', () => {
     expect(boughtYards(conversion(2, 60, 45, { isOneWay: true }))).toBe(3);
     expect(boughtYards(conversion(9, 36, 36, { isOneWay: true }))).toBe(9.25);
     const labels = answerOf(fabricWidth, conversion(2, 60, 45, { isOneWay: true })).explanation.map(
@@ -159,7 +159,7 @@ describe('one-way fabric', () => {
     expect(labels).toEqual(['By area', 'By the published chart', 'With a one-way print']);
   });
 
-  it('refuses fabric so narrow that a kilometer would not do', () => {
+  it('refuses fabric so narrow that a kilometer would not be enough', () => {
     const most = {
       length: lengthFromUnits(100 * UNITS_PER_METER),
       fromWidth: inches(130),

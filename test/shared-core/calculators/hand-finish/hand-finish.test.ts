@@ -35,8 +35,8 @@ const inchesOf = (input: HandFinishInput) => answerOf(handFinish, input).details
 const onEdge = { seam: lengthFromUnits(0), backCover: lengthFromUnits(0) };
 
 describe('hand finish against figures worked out elsewhere', () => {
-  // Common practice: a piece 28 1/2 × 32 1/4 (edge 121 1/2) took 140 minutes of hand sewing, 52.1 in an hour.
-  it('reckons 140 minutes for an edge of 121 1/2 in at 52.1 in an hour', () => {
+  // Common practice: a quilt 28 1/2 × 32 1/4 (edge 121 1/2) took 140 minutes of hand sewing, 52.1 in an hour.
+  it('takes 140 minutes for an edge of 121 1/2 in at 52.1 in an hour', () => {
     const input = { ...plain, ...onEdge, outline: rectangle(28.5, 32.25), perHour: inches(52.1) };
     expect(inchesOf(input)).toBeCloseTo(121.5, 9);
     expect(Math.round(answerOf(handFinish, input).details.minutes)).toBe(140);
@@ -49,7 +49,7 @@ describe('hand finish against figures worked out elsewhere', () => {
   });
 
   // Derived: a skirt of 50 across with a hole of 5 has πD + 2(R − r) + πd = 217.79 of edge.
-  it('goes round a skirt with hole and slit', () => {
+  it('goes around a skirt with hole and slit', () => {
     const input: HandFinishInput = {
       ...plain,
       ...onEdge,
@@ -112,7 +112,7 @@ const ringLength = (ring: readonly { readonly X: number; readonly Y: number }[])
   }, 0);
 
 describe('the line inside the edge', () => {
-  it('is as long as clipper-lib finds it, for every outline whose corners are known', () => {
+  it('is as long as clipper-lib finds, for every outline with known corners', () => {
     fc.assert(
       fc.property(anyOutline(8, 120), fc.integer({ min: 0, max: UNITS_PER_INCH }), (outline, inset) => {
         fc.pre(outline.shape !== 'sides');
@@ -144,7 +144,7 @@ describe('the line inside the edge', () => {
     expect(outlineInsetPerimeter(outline, inset)! / ringLength(points)).toBeCloseTo(1, 7);
   });
 
-  it('is none where the piece is too small or an ellipse bends too tightly', () => {
+  it('does not exist when the outline is too small or an ellipse bends too tightly', () => {
     const square = { shape: 'square', side: inches(2) } as const;
     expect(outlineInsetPerimeter(square, inches(1))).toBeNull();
     expect(outlineInsetPerimeter(square, inches(1) - 1)).toBeCloseTo(8, 6);
@@ -156,7 +156,7 @@ describe('the line inside the edge', () => {
     expect(outlineInsetPerimeter(rectangle(2, 40), inches(1.5))).toBeNull();
   });
 
-  it('leaves a list of sides its whole length, for its angles are unknown', () => {
+  it('keeps the whole length of a list of sides, whose angles are unknown', () => {
     const sides = [inches(10), inches(12), inches(9)];
     expect(
       outlineInsetPerimeter({ shape: 'sides', sides, width: inches(12), length: inches(9) }, inches(1)),
@@ -182,7 +182,7 @@ describe('the line inside the edge', () => {
 describe('hours and thread', () => {
   const anySize = fc.integer({ min: 12 * 8, max: 100 * 8 }).map((eighths) => inches(eighths / 8));
 
-  it('never fall as the piece grows, nor rise as the maker grows faster', () => {
+  it('never fall as the quilt grows, or rise as the maker gets faster', () => {
     fc.assert(
       fc.property(anySize, fc.integer({ min: 1, max: 20 * UNITS_PER_INCH }), (diameter, more) => {
         const at = (one: Length) =>
@@ -198,7 +198,7 @@ describe('hours and thread', () => {
     );
   });
 
-  it('add up over the parts, and are paid at the hour', () => {
+  it('add up over the parts, and are worth the hourly rate', () => {
     fc.assert(
       fc.property(anySize, fc.integer({ min: 100, max: 10_000 }), (diameter, hourRate) => {
         const input: HandFinishInput = {
@@ -219,7 +219,7 @@ describe('hours and thread', () => {
     );
   });
 
-  it('never promise less sewing than clipper-lib walks round the slit ring', () => {
+  it('never say less sewing than a walk around the slit ring', () => {
     fc.assert(
       fc.property(fc.integer({ min: 12, max: 60 }), fc.integer({ min: 2, max: 6 }), (across, hole) => {
         const d = plain.seam + plain.backCover;
@@ -263,7 +263,7 @@ describe('what hand finish refuses and warns of', () => {
     expect(handFinish.input.safeParse(plain).success).toBe(true);
   });
 
-  it('starts from the project: its hole, its slit only where there is a hole, and thread in its units', () => {
+  it('starts from the project: its hole, its slit only with a hole, and thread in its units', () => {
     const started = (changes: Partial<Measurements>) =>
       handFinish.fromProject({ ...SAMPLE_MEASUREMENTS, ...changes });
     expect(started({})).toMatchObject({

@@ -8,6 +8,7 @@ import { lengthFromInches, lengthFromMillimeters, lengthFromUnits } from '#core/
 import { SAMPLE_MEASUREMENTS } from '#main/command-line/sample-measurements';
 import { answerOf } from '#test/helpers/answer-of';
 import { anyOutline } from '#test/helpers/measurements';
+import { writtenStep } from '#test/helpers/written-step';
 
 const inches = lengthFromInches;
 const plain: LongarmPriceInput = { ...longarmPrice.fromProject(SAMPLE_MEASUREMENTS), minimum: 0, lines: [] };
@@ -32,7 +33,7 @@ describe('the price against figures worked out elsewhere', () => {
     [2, 8_064],
     [3, 12_096],
     [4, 16_128],
-  ])('56 × 72 at %d minor units per square inch is %d', (rate, minor) => {
+  ])('56 × 72 at %d cents per square inch is %d', (rate, minor) => {
     expect(billOf(rectangle(56, 72, { rate })).totalMinor).toBe(minor);
   });
 
@@ -52,7 +53,7 @@ describe('the price against figures worked out elsewhere', () => {
     [56, 72, 30, 7_680],
     [90, 106, 5, 1_960],
     [90, 106, 25, 9_800],
-  ])('%d × %d bound at %d minor units an inch is %d', (width, length, rate, minor) => {
+  ])('%d × %d bound at %d cents per inch is %d', (width, length, rate, minor) => {
     const bill = billOf(
       rectangle(width, length, { rate: 0, lines: [{ by: 'edge', name: 'Binding', rate }] }),
     );
@@ -69,7 +70,7 @@ describe('the price against figures worked out elsewhere', () => {
     expect(bill.lines.map(({ minor }) => minor)).toEqual([500, 3_825]);
   });
 
-  it('charges the minimum where the area comes to less, and says so', () => {
+  it('charges the minimum when the area costs less, and says so', () => {
     const small = answerOf(longarmPrice, rectangle(20, 20, { rate: 2, minimum: 6_000 }));
     expect(small.details).toMatchObject({ isAtMinimum: true, totalMinor: 6_000 });
     expect(small.notes.some(({ says }) => says.includes('minimum'))).toBe(true);
@@ -78,14 +79,14 @@ describe('the price against figures worked out elsewhere', () => {
     expect(even.notes.some(({ says }) => says.includes('minimum'))).toBe(false);
   });
 
-  it('reckons rush as a part of the quilting that is charged', () => {
+  it('takes a percent line of the quilting as charged', () => {
     const lines: readonly PriceLine[] = [{ by: 'percent', name: 'Rush', percent: 25 }];
     expect(billOf(rectangle(20, 20, { minimum: 6_000, lines })).lines[0]?.minor).toBe(1_500);
   });
 });
 
 describe('billing by the bounding rectangle', () => {
-  it('bills a circle as its square and a hexagon as its rectangle, sides up to the next inch', () => {
+  it('bills a circle as its square and a hexagon as its rectangle, sides up to the next inch (common practice)', () => {
     const circle = billOf({ ...plain, outline: { shape: 'circle', diameter: inches(39.5) } });
     expect(circle.quilting.exact).toBe(40 * 40 * 2);
     const hexagon = billOf({ ...plain, outline: { shape: 'hexagon', acrossFlats: inches(48) } });
@@ -98,7 +99,14 @@ describe('billing by the bounding rectangle', () => {
     expect(finer.quilting.exact).toBe(39.5 * 39.5 * 2);
   });
 
-  it('explains the rectangle for round pieces only', () => {
+  it('shows the area in square inches however large it is, and the rate in cents', () => {
+    const { explanation } = answerOf(longarmPrice, rectangle(90, 106, { rate: 1.5 }));
+    const [area, quilting] = explanation.map((step) => writtenStep(step));
+    expect(area).toBe('Area billed, in square inches: W = 90 in, L = 106 in: 9540');
+    expect(quilting).toBe('Quilting: area = 9540, rate = 1.5, minimum = $0.00: $143.10');
+  });
+
+  it('explains the rectangle only for outlines that are not rectangles', () => {
     const says = (input: LongarmPriceInput) =>
       answerOf(longarmPrice, input).notes.some((note) => note.says.includes('rectangle'));
     expect(says(plain)).toBe(true);
@@ -132,7 +140,7 @@ const anyPrice: fc.Arbitrary<LongarmPriceInput> = fc
   .map((changes) => ({ ...plain, ...changes }));
 
 describe('a bill', () => {
-  it('agrees to the minor unit with exact fractions, halves away from zero', () => {
+  it('agrees to the cent with exact fractions, halves away from zero', () => {
     fc.assert(
       fc.property(anyPrice, (input) => {
         const bill = billOf(input);
@@ -166,7 +174,7 @@ describe('a bill', () => {
     );
   });
 
-  it('never falls as the piece, the rate or the minimum grows', () => {
+  it('never falls as the quilt, the rate or the minimum grows', () => {
     fc.assert(
       fc.property(anyPrice, fc.integer({ min: 0, max: 20 * 8_128 }), (input, more) => {
         const total = billOf(input).totalMinor;
@@ -203,7 +211,7 @@ describe('the weight of the package', () => {
     expect(overhung.topGrams).toBe(150);
   });
 
-  it('takes a round top by its own area and its backing by the rectangle', () => {
+  it('counts a round top by its own area and its backing by the rectangle', () => {
     const circle = billOf({
       ...plain,
       outline: { shape: 'circle', diameter: lengthFromMillimeters(1_000) },

@@ -12,6 +12,7 @@ import {
 } from '#core/units/length';
 import { SAMPLE_MEASUREMENTS } from '#main/command-line/sample-measurements';
 import { answerOf, refusalOf } from '#test/helpers/answer-of';
+import { writtenStep } from '#test/helpers/written-step';
 
 const inches = lengthFromInches;
 const millimeters = lengthFromMillimeters;
@@ -34,7 +35,7 @@ describe('machine thread against figures worked out elsewhere', () => {
   it.each([
     [0.01, 2.2],
     [0.025, 2.5],
-  ])('a seam %d in thick at ten stitches an inch takes %d', (thickness, factor) => {
+  ])('a seam %d in thick at ten stitches per inch takes %d', (thickness, factor) => {
     const changes = {
       thickness: lengthFromUnits(Math.round(thickness * 8_128)),
       stitchLength: millimeters(2.54),
@@ -42,19 +43,19 @@ describe('machine thread against figures worked out elsewhere', () => {
     expect(detailsOf(changes).byStitch.factor).toBeCloseTo(factor, 2);
   });
 
-  // Published: waste of 10 to 15 % (APS), 15 to 20 % (APM): 540 cm with 15 % is 621.
-  it('adds waste: 540 cm with 15 % is 621', () => {
+  // Published: waste of 10 to 15% (APS), 15 to 20% (APM): 540 cm with 15% is 621.
+  it('adds waste: 540 cm with 15% is 621', () => {
     const { byFactor } = detailsOf({ seamLength: millimeters(2_160), wastePercent: 15 });
     expect(byFactor.total / 3_200).toBeCloseTo(621, 9);
   });
 
-  // Common practice: stitches an inch are 25.4 over the stitch in mm: 2.5 mm is 10.16.
-  // 12 an inch are 2.117 mm (one page prints 2.11), 15 are 1.69.
+  // Common practice: stitches per inch are 25.4 over the stitch in mm: 2.5 mm is 10.16.
+  // 12 per inch are 2.117 mm (one page prints 2.11), 15 are 1.69.
   it.each([
     [2.5, 10.16, 2],
     [2.117, 12, 1],
     [1.69, 15, 1],
-  ])('a stitch of %d mm is %d an inch', (length, perInch, digits) => {
+  ])('a stitch of %d mm is %d per inch', (length, perInch, digits) => {
     const step = answerOf(machineThread, { ...plain, stitchLength: millimeters(length) }).explanation.at(-1)!;
     const stitches = step.terms.find(({ symbol }) => symbol === 'N')!.quantity;
     expect(stitches.kind === 'number' && stitches.exact).toBeCloseTo(perInch, digits);
@@ -89,7 +90,7 @@ describe('thread and bobbins', () => {
     );
   });
 
-  it('never fall as the seam, the waste or the thickness grows, nor as stitches grow shorter', () => {
+  it('never fall as the seam, the waste or the thickness grows, or as stitches get shorter', () => {
     fc.assert(
       fc.property(anyThread, (input) => {
         const base = answerOf(machineThread, input).details;
@@ -109,7 +110,7 @@ describe('thread and bobbins', () => {
     );
   });
 
-  it('start as the binding sewn on once round, and show both ways side by side', () => {
+  it('start with the binding, sewn on once around, and show both methods side by side', () => {
     const seamFor = (outline: Outline) => {
       return machineThread.fromProject({ ...SAMPLE_MEASUREMENTS, outline }).seamLength;
     };
@@ -125,7 +126,15 @@ describe('thread and bobbins', () => {
     ]);
   });
 
-  it('refuse more than a kilometer by either way, and warn of the needle', () => {
+  it('shows the thread on a bobbin in yards', () => {
+    const input = machineThread.fromProject(SAMPLE_MEASUREMENTS);
+    const bobbins = answerOf(machineThread, input).explanation.find(
+      ({ label }) => label === 'Bobbins to wind',
+    )!;
+    expect(writtenStep(bobbins)).toContain('h = 60 yd');
+  });
+
+  it('refuse more than a kilometer by either method, and warn of the needle', () => {
     const endless = {
       seamLength: lengthFromUnits(150 * UNITS_PER_METER),
       thickness: inches(0.25),

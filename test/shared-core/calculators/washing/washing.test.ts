@@ -19,38 +19,38 @@ const sample = (marked: number, across: number, along: number) => ({
 });
 
 describe('washing against figures worked out elsewhere', () => {
-  // Published: AATCC (ISO 5077 agrees): change = 100 × (after − before) ÷ before, width and length apart.
-  // Common practice: a quilt of 70 × 70 washed to 68 × 68, 2.9 % each way.
-  it('reads 2.857 % from a sample that went from 70 to 68', () => {
+  // Published: AATCC (ISO 5077 agrees): change = 100 × (after − before) ÷ before, width and length separately.
+  // Common practice: a quilt of 70 × 70 washed to 68 × 68, 2.9% each way.
+  it('reads 2.857% from a sample that went from 70 to 68', () => {
     const { acrossPercent, alongPercent } = detailsOf(square(70, sample(70, 68, 68)));
     expect([acrossPercent, alongPercent].map((percent) => percent.toFixed(3))).toEqual(['2.857', '2.857']);
     expect(detailsOf(square(70, sample(70, 68, 68))).washedWidth / UNITS_PER_INCH).toBeCloseTo(68, 9);
   });
 
-  // Common practice: batting of cotton shrinks 3 to 5 %. To end at 90 at 5 %: exactly 90 ÷ 0.95 = 94.74.
-  it('makes 94 3/4 to end at 90 with 5 %', () => {
+  // Common practice: batting of cotton shrinks 3 to 5%. To end at 90 at 5%: exactly 90 ÷ 0.95 = 94.74.
+  it('makes 94 3/4 to end at 90 with 5%', () => {
     const { figures, details } = answerOf(washing, square(90, both(5)));
     const make = figures[0]!.quantity;
     expect(make.kind === 'size' && make.width.exact / UNITS_PER_INCH).toBeCloseTo(94.7368, 4);
     expect(details.makeWidth).toBe(inches(94.75));
   });
 
-  // A slip met in print: adding 5 % of 90 gives 94.5, which washes to 89.775.
+  // A slip met in print: adding 5% of 90 gives 94.5, which washes to 89.775.
   it('does not add the percentage of the wanted size: that ends short', () => {
     expect(detailsOf(square(90, both(5))).makeWidth).not.toBe(inches(94.5));
     expect(detailsOf(square(94.5, both(5))).washedWidth / UNITS_PER_INCH).toBeCloseTo(89.775, 9);
   });
 
-  // Common practice: lost to quilting and binding: 83 × 105 became 80 × 102, 3.6 and 2.9 %.
-  it('pieces the top larger by what quilting draws in', () => {
+  // Common practice: lost to quilting and binding: 83 × 105 became 80 × 102, 3.6 and 2.9%.
+  it('pieces the top larger by the shrinkage from quilting', () => {
     const across = detailsOf(square(80, { ...both(0), quiltingPercent: 3.6145 }));
     expect(across.topWidth).toBe(inches(83.125));
     const along = detailsOf(square(102, { ...both(0), quiltingPercent: 2.857 }));
     expect(along.topWidth).toBe(inches(105));
   });
 
-  // Common practice: 57 × 68 became 55 1/2 × 66 1/2, 2.6 and 2.2 %.
-  it('pieces 57 in for 55½ at 2.6 % and 68 in for 66½ at 2.2 %', () => {
+  // Common practice: 57 × 68 became 55 1/2 × 66 1/2, 2.6 and 2.2%.
+  it('pieces 57 in for 55½ at 2.6% and 68 in for 66½ at 2.2%', () => {
     expect(detailsOf(square(55.5, { ...both(0), quiltingPercent: 2.6 })).topWidth).toBe(inches(57));
     expect(detailsOf(square(66.5, { ...both(0), quiltingPercent: 2.2 })).topWidth).toBe(inches(68));
   });
@@ -67,7 +67,7 @@ const anyWash: fc.Arbitrary<WashingInput> = fc.record({
 });
 
 describe('size before and after', () => {
-  it('washes what it says to make to at least the size wanted, and to less than a step over it', () => {
+  it('gives a size to make that washes to at least the wanted size, and less than a step over it', () => {
     fc.assert(
       fc.property(anyWash, (input) => {
         const { makeWidth, makeLength } = detailsOf(input);
@@ -96,7 +96,7 @@ describe('size before and after', () => {
     );
   });
 
-  it('draws the top it says to piece in to at least the size to make', () => {
+  it('gives a top that quilting shrinks to at least the size to make', () => {
     fc.assert(
       fc.property(anyWash, (input) => {
         const { topWidth, topLength, makeWidth, makeLength } = detailsOf(input);
@@ -108,7 +108,7 @@ describe('size before and after', () => {
     );
   });
 
-  it('never needs less for more shrinkage or a larger piece, and nothing for none', () => {
+  it('never needs less for more shrinkage or a larger quilt, and no extra without shrinkage', () => {
     fc.assert(
       fc.property(anyWash, (input) => {
         const base = detailsOf(input);
@@ -131,7 +131,7 @@ describe('size before and after', () => {
     );
   });
 
-  it('keeps width and length apart, and lets a sample speak for both', () => {
+  it('keeps width and length separate, and uses a sample for both', () => {
     const { washedWidth, washedLength } = detailsOf(square(50, { acrossPercent: 2, alongPercent: 6 }));
     expect([washedWidth, washedLength].map((units) => units / UNITS_PER_INCH)).toEqual([49, 47]);
     const sampled = detailsOf(square(50, { ...both(9), ...sample(10, 9.75, 9.5) }));
@@ -141,14 +141,14 @@ describe('size before and after', () => {
     expect(grown.makeWidth).toBeLessThan(inches(50));
   });
 
-  it('explains the sample only where there is one', () => {
+  it('explains the sample only when there is one', () => {
     const steps = (input: WashingInput) => answerOf(washing, input).explanation.map(({ label }) => label);
     expect(steps(square(50)).filter((label) => label.startsWith('Shrinkage'))).toEqual([]);
     const sampled = steps(square(50, sample(10, 9.75, 9.5)));
     expect(sampled.slice(0, 2)).toEqual(['Shrinkage across', 'Shrinkage along']);
   });
 
-  it('takes no sample that was measured wrong', () => {
+  it('refuses a sample that was measured wrong', () => {
     const reads = (marked: number, across: number, along: number) =>
       washing.input.safeParse(square(50, sample(marked, across, along))).success;
     expect([

@@ -36,7 +36,7 @@ describe('bias strips from a rectangle', () => {
     );
   });
 
-  it('lie inside the fabric and do not overlap (areas by a polygon library)', () => {
+  it('fit inside the fabric and do not overlap (areas by a polygon library)', () => {
     fc.assert(
       fc.property(anyFabric, (fabric) => {
         const { strips } = layBiasStrips(fabric);
@@ -71,7 +71,7 @@ describe('bias strips from a rectangle', () => {
     );
   });
 
-  it('join to the sum of their middles less two seams on the slant for each join', () => {
+  it('join to the sum of their middles less two slanted seam allowances for each join', () => {
     fc.assert(
       fc.property(anyFabric, (fabric) => {
         const { strips, joined } = layBiasStrips(fabric);
@@ -82,7 +82,7 @@ describe('bias strips from a rectangle', () => {
     );
   });
 
-  it('are no longer for a smaller fabric, either way, nor for a wider seam', () => {
+  it('are never longer for smaller fabric or a wider seam', () => {
     fc.assert(
       fc.property(anyFabric, (fabric) => {
         const { joined } = layBiasStrips(fabric);
@@ -115,7 +115,7 @@ describe('bias strips from a rectangle', () => {
     expect(strips.filter(({ middle }) => middle > inches(36 * Math.SQRT2) - 1)).toHaveLength(1);
   });
 
-  it('never promise more than the fabric has: a quarter yard of 40 in gives less than 8 yd of 1 1/4 in, and not 10 (known slip)', () => {
+  it('never promise more than the fabric holds: a quarter yard of 40 in gives less than 8 yd of 1 1/4 in, and not 10 (known slip)', () => {
     const fabric = {
       width: inches(40),
       length: inches(9),
@@ -128,7 +128,7 @@ describe('bias strips from a rectangle', () => {
     expect(yards).toBeGreaterThan(6);
   });
 
-  it('are none where the fabric is too small for the shortest', () => {
+  it('do not exist when the fabric is too small for the shortest', () => {
     const fabric = {
       width: inches(3),
       length: inches(3),
@@ -145,7 +145,7 @@ describe('the least fabric for a length of bias', () => {
   const step = inches(1 / 2);
   const anyNeed = fc.integer({ min: 20, max: 400 }).map(inches);
 
-  it('is what walking up step by step finds, off the width of the fabric and as a square', () => {
+  it('is what a step-by-step search finds, for the width of the fabric and for a square', () => {
     const fabric = { strip: inches(2.5), seam: inches(1 / 4), shortest: inches(6) };
     const gives = (width: number, length: number) =>
       squaredStripsLength(layBiasStrips({ ...fabric, width, length }), fabric.strip);
@@ -164,7 +164,7 @@ describe('the least fabric for a length of bias', () => {
     );
   });
 
-  it('costs less in joins than the strip gains: a join takes two seams on the slant', () => {
+  it('loses less to joins than the strips add: a join takes two slanted seam allowances', () => {
     expect(slantedJoinCost(1 / 4)).toBeCloseTo(0.7071, 4);
   });
 });

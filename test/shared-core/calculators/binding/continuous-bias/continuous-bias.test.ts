@@ -35,7 +35,7 @@ const anySquare = fc.record({
 });
 
 describe('the length a square gives', () => {
-  // Trade checks 2, derived there from the geometry: side, strip, whole rows, length.
+  // Derived from the geometry: side, strip, whole rows, length.
   it.each([
     [12, 2, 4, 65.05],
     [15, 2, 5, 102.53],
@@ -51,7 +51,7 @@ describe('the length a square gives', () => {
     expect(lengthInches(side, strip)).toBeCloseTo(length, 1);
   });
 
-  it('is what a walk round the sewn tube finds, to 1e-6 in, for 500 squares, strips and seams', () => {
+  it('is what a walk around the sewn tube finds, to 1e-6 in, for 500 squares, strips and seams', () => {
     let [walks, wholeWalks] = [0, 0];
     fc.assert(
       fc.property(anySquare, ({ side, strip, seam }) => {
@@ -67,7 +67,7 @@ describe('the length a square gives', () => {
     expect(wholeWalks / walks).toBeGreaterThan(0.8);
   });
 
-  it('never takes more fabric than lies between the seams', () => {
+  it('never takes more fabric than there is between the seams', () => {
     fc.assert(
       fc.property(anySquare, ({ side, strip, seam }) => {
         const area = continuousBiasLength(square(side, strip, seam)) * inches(strip);
@@ -87,14 +87,14 @@ describe('the length a square gives', () => {
     );
   });
 
-  it('is nothing where the strip is wider than the slanted piece is high', () => {
+  it('is 0 when the strip is wider than the parallelogram is high', () => {
     expect(continuousBiasLength(square(3, 2.5))).toBe(0);
     expect(squaredBiasLength(square(3, 2.5))).toBe(0);
     expect(continuousBiasRows(square(0.25, 2.5))).toBe(0);
   });
 });
 
-describe('the rule of area, a²/w, which is known to promise too much', () => {
+describe('the rule of area, a²/w, which promises too much', () => {
   // LEW: length = side² / width. A 36 in square at 2 in is printed as 648 in; 602 is what there is.
   it.each([
     [36, 2, 648],
@@ -116,7 +116,7 @@ describe('the rule of area, a²/w, which is known to promise too much', () => {
 });
 
 describe('the smallest square', () => {
-  // Trade checks 2 (derived), in whole inches: the rule of area would have cut 19, 23 and 19.
+  // Derived, in whole inches: the rule of area would have cut 19, 23 and 19.
   it.each([
     [135, 2.5, 20, 19],
     [250, 2, 24, 23],
@@ -142,7 +142,7 @@ describe('the smallest square', () => {
     expect(plan(135, 2.5)!.side).toBeLessThanOrEqual(inches(22));
   });
 
-  it('is the one that walking up step by step finds', () => {
+  it('is the one a step-by-step search finds', () => {
     const anyNeed = fc.record({
       needed: fc.integer({ min: 8, max: 8 * 600 }).map((eighths) => inches(eighths / 8)),
       strip: fc.integer({ min: 6, max: 24 }).map((eighths) => inches(eighths / 8)),
@@ -161,7 +161,7 @@ describe('the smallest square', () => {
     );
   });
 
-  it('becomes several equal ones where the fabric is too narrow for one', () => {
+  it('becomes several equal ones when the fabric is too narrow for one', () => {
     const found = plan(900, 2.5, 1 / 2, 36)!;
     expect(found.squares).toBe(2);
     expect(found.side).toBeLessThanOrEqual(inches(36));
@@ -172,7 +172,7 @@ describe('the smallest square', () => {
     );
   });
 
-  it('does not exist where the fabric is narrower than a row', () => {
+  it('does not exist when the fabric is narrower than a row', () => {
     expect(plan(100, 8, 1 / 2, 10)).toBeNull();
   });
 });
@@ -200,7 +200,7 @@ describe('the calculator', () => {
     expect(gives).toMatchObject({ kind: 'length', rounding: 'down' });
   });
 
-  it('draws one line for each row, a strip apart', () => {
+  it('draws one line for each row, a strip width apart', () => {
     const { details, tables } = answer();
     const lines = tables.find(({ title }) => title === 'Lines to draw')!.rows;
     expect(lines).toHaveLength(details.rows);

@@ -33,8 +33,8 @@ const style = {
 } as const;
 
 describe('straight strips', () => {
-  it('round 264 in are 8 with diagonal joins from 40 in fabric, where plain division says 7 (derived)', () => {
-    // A loop loses one join more than a row of strips: the overlap stands for it.
+  it('around 264 in are 8 with diagonal joins from 40 in fabric; plain division says 7 (derived)', () => {
+    // A loop loses one join more than a row of strips; the overlap here is that join.
     const { details } = answer(throwSize, { fabricWidth: inches(40), overlap: inches(2.5) });
     expect(details.edge).toBe(inches(264));
     expect(details.strips).toBe(8);

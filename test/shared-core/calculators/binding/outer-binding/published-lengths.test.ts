@@ -41,12 +41,12 @@ describe('straight strips', () => {
     },
   );
 
-  it('go round 63 by 87 in, a quilt for a bed of 39 by 75 in with a drop of 12 in, along 300 in (published: LES)', () => {
+  it('go around 63 by 87 in, a quilt for a bed of 39 by 75 in with a drop of 12 in, along 300 in (published: LES)', () => {
     expect(bound(39 + 2 * 12, 75 + 12).edge).toBe(inches(300));
   });
 
-  // Common practice: 114 in round at 45 in is about 2 1/2 strips, half a strip for the corners makes 3, and one is spare.
-  it('round a topper of 114 in are three of 45 in: a fourth would be spare', () => {
+  // Common practice: 114 in around at 45 in is about 2 1/2 strips, half a strip for the corners makes 3, and one is spare.
+  it('around a topper of 114 in are three of 45 in: a fourth would be spare', () => {
     const { strips, needed, given } = bound(27, 30, { fabricWidth: inches(45) });
     expect(stripsNeeded(114, 45, 0)).toBe(3);
     expect(strips).toBe(3);
@@ -70,8 +70,8 @@ describe('continuous bias beside the rule of area', () => {
   const promised = (side: number, strip: number) =>
     inInches(areaRuleLength({ side: inches(side), strip: inches(strip) }));
 
-  // Trade checks 2 (derived): side and strip of the rows of the table; the least and the most that is missing.
-  it('is short of its promise by 6 to 17 % in the sizes of the table: 165.46 in of 200 at 20 in and 2 in', () => {
+  // Derived: side and strip of the rows of the table; the least and the most that is missing.
+  it('is short of its promise by 6 to 17% in the sizes of the table: 165.46 in of 200 at 20 in and 2 in', () => {
     const rows = [
       [12, 2],
       [15, 2],
@@ -109,7 +109,7 @@ describe('continuous bias beside the rule of area', () => {
     expect(planContinuousBias(need)?.side).toBe(inches(21));
   });
 
-  it('shows what the rule of area promises and by how much that is too much', () => {
+  it('shows what the rule of area promises, and how much that is too much', () => {
     const asked = continuousBias.fromProject({
       outline: { shape: 'square', side: inches(40) },
       hole: null,

@@ -38,7 +38,7 @@ describe('what the strip has to reach', () => {
     expect(needed).toBeCloseTo(edge + cornerExtra + inches(9), 6);
   });
 
-  it('counts no slit that is not cut, is bound with the hole, or has no hole to end at', () => {
+  it('does not count a slit that is not cut, is bound with the hole, or has no hole', () => {
     const hole = { diameter: inches(6) };
     const slits: readonly Partial<OuterBindingInput>[] = [
       { hole, hasSlit: false, slitBoundWith: 'outside' },
@@ -53,20 +53,20 @@ describe('what the strip has to reach', () => {
 describe('what the strip gives', () => {
   const own = { quiltThickness: inches(1 / 8), backCover: inches(1 / 8), seamAllowance: inches(1 / 4) };
 
-  it('of 2½ in, folded double: right for a front of 1/3 in, 3/8 in of cover, where 2 in would do (derived)', () => {
+  it('of 2½ in, folded double: fits a front of 1/3 in with 3/8 in of cover; 2 in would be enough (derived)', () => {
     const { frontWidth, cover, stripForSeam } = plan(square(40), { ...own, stripWidth: inches(2.5) });
     expect(frontWidth / UNITS_PER_INCH).toBeCloseTo(1 / 3, 9);
     expect([cover, stripForSeam]).toEqual([inches(3 / 8), inches(2)]);
   });
 
-  it('of 1½ in, folded once: right for 5/16 in, 3/8 in of cover, where 1¼ in would do (derived)', () => {
+  it('of 1½ in, folded once: fits a front of 5/16 in with 3/8 in of cover; 1¼ in would be enough (derived)', () => {
     const single = plan(square(40), { ...own, fold: 'single', stripWidth: inches(1.5) });
     expect([single.frontWidth, single.cover, single.stripForSeam]).toEqual(
       [5 / 16, 3 / 8, 5 / 4].map(inches),
     );
   });
 
-  it('takes fabric of its own width for every strip, and the safety extra on it', () => {
+  it('takes a strip width of fabric for every strip, plus the safety extra', () => {
     const bought = plan(square(40), { safetyExtra: 0, yardageStep: lengthFromUnits(1) });
     expect(bought.fabric).toBe(bought.strips * inches(2.5));
     expect(bought.fabricToBuy).toBe(bought.fabric);
@@ -74,7 +74,7 @@ describe('what the strip gives', () => {
     expect(quarterMore.fabricToBuy).toBe((5 / 4) * bought.fabric);
   });
 
-  it('never is less for a larger piece, nor for straight joins', () => {
+  it('is never less for a larger quilt, and straight joins take no more strips', () => {
     const side = fc.integer({ min: 4, max: 120 });
     fc.assert(
       fc.property(side, fc.integer({ min: 0, max: 40 }), (across, more) => {
@@ -90,7 +90,7 @@ describe('what the strip gives', () => {
 });
 
 describe('the bend', () => {
-  it('is judged by what gives most: the fold while sewn, further off in a single fold, or a deep cover', () => {
+  it('is judged by what stretches most: the fold while it is sewn, farther out in a single fold, or a deep cover', () => {
     const strain = (change: Partial<OuterBindingInput>) => 100 * plan(circle(20.5), change).bend!.strain;
     // Stitching 10 in from the middle: the fold 1 in, 2 in or 1/8 in off it, the cover 3/8 in (derived).
     expect(strain({ stripWidth: inches(2.5) })).toBeCloseTo(10, 9);
@@ -98,8 +98,8 @@ describe('the bend', () => {
     expect(strain({ stripWidth: inches(0.75), backCover: inches(3 / 8) })).toBeCloseTo(3.75, 9);
   });
 
-  it('lets straight grain round it as long as it gives no more than the limit, just that included', () => {
-    // 1 in in 50 in is just 2 %.
+  it('lets straight grain go around as long as it stretches no more than the limit, the limit included', () => {
+    // 1 in of 50 in is exactly 2%.
     expect(plan(circle(100.5)).isBiasNeeded).toBe(false);
     expect(plan(circle(100.375)).isBiasNeeded).toBe(true);
     expect(plan(circle(100.5), { straightGrainGive: 1.9 }).isBiasNeeded).toBe(true);
@@ -115,7 +115,7 @@ it('goes up to a thousand strips and no further', () => {
   expect(one).toMatchObject({ ok: false, error: { code: 'strips-too-short', field: ['fabricWidth'] } });
 });
 
-it('takes any hole that leaves some of the piece', () => {
+it('accepts any hole that leaves some of the quilt', () => {
   const hole = (diameter: number) =>
     planOuterBinding(asked(square(10), { hole: { diameter: inches(diameter) } }));
   expect(hole(9.99).ok).toBe(true);
