@@ -15,6 +15,7 @@ const NEW_VALUES: Readonly<Record<string, string>> = {
   'wider-cloth': 'wider-fabric',
   'longer-cloth': 'longer-fabric',
   'cloth-width': 'fabric-width',
+  Freight: 'Shipping',
 };
 
 /** Keys of kept answers and plans, and their names from this step on. */
@@ -24,6 +25,10 @@ const NEW_KEYS: Readonly<Record<string, string>> = {
   clothToBuy: 'fabricToBuy',
   clothWeight: 'fabricWeight',
   leastClothLength: 'leastFabricLength',
+  falling: 'downToRight',
+  rising: 'upToRight',
+  joint: 'join',
+  sash: 'sashing',
 };
 
 /** The bias from a given piece names the size of that piece. */
@@ -78,7 +83,8 @@ function renameChoices(database: Database.Database): void {
     rebuildTable(database, 'need_choice', NEED_CHOICE_SQL);
     withoutChangeTrigger(database, 'need_choice', () => {
       database.exec(`UPDATE need_choice SET choice = 'new-fabric' WHERE choice = 'new-cloth';
-        UPDATE need_choice SET source = replace(source, '/cloth-width', '/fabric-width') WHERE source LIKE '%/cloth-width'`);
+        UPDATE need_choice SET source = replace(source, '/cloth-width', '/fabric-width') WHERE source LIKE '%/cloth-width';
+        UPDATE need_choice SET name = 'Thread for hand sewing' WHERE name = 'Thread for the hand'`);
     });
   } finally {
     database.pragma('ignore_check_constraints = OFF');
@@ -137,6 +143,7 @@ function renameRow(row: Readonly<Record<string, unknown>>): Record<string, unkno
       if (JSON_COLUMNS.has(column) && typeof value === 'string') {
         return [column, JSON.stringify(renamed(JSON.parse(value), keys))];
       }
+      if (column === 'name' && value === 'Thread for the hand') return [column, 'Thread for hand sewing'];
       if ((column === 'calculator' || column === 'choice') && typeof value === 'string') {
         return [column, NEW_VALUES[value] ?? value];
       }
@@ -149,9 +156,11 @@ function renamed(value: unknown, keys: Readonly<Record<string, string>>): unknow
   if (typeof value === 'string') return NEW_VALUES[value] ?? value;
   if (Array.isArray(value)) return value.map((one) => renamed(one, keys));
   if (typeof value !== 'object' || value === null) return value;
+  // Drawings and cutting plans have parts of their own; only a block of a top has a name and a length too.
+  const isBlock = 'name' in value && 'length' in value;
   return Object.fromEntries(
     Object.entries(value).map(([key, one]: [string, unknown]) => [
-      renamedKey(key, one, keys),
+      isBlock && key === 'parts' ? 'units' : renamedKey(key, one, keys),
       CODE_KEYS.has(key) && one === 'cloth' ? 'fabric' : renamed(one, keys),
     ]),
   );
