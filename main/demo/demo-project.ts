@@ -68,7 +68,7 @@ export interface DemoWork {
 }
 
 /** An update about a trip. */
-export interface DemoTripEvent {
+interface DemoTripEvent {
   readonly kind: TripEventKind;
   readonly daysAgo: number;
   readonly note?: string;

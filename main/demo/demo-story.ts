@@ -15,8 +15,8 @@ import { type DemoShelf, type DemoStore, madeBefore, type Moment } from './demo-
 /** Days a finished stage took, when the demo does not say. */
 const USUAL_DAYS_IN_HAND = 4;
 
-/** The answers saved with each kind of stage. */
-const SAVED_ANSWERS: Readonly<Record<StageKind, readonly string[]>> = {
+/** The answers saved with a kind of stage; kinds that are not listed have none. */
+const SAVED_ANSWERS: Readonly<Partial<Record<StageKind, readonly string[]>>> = {
   piecing: ['patch-size'],
   longarm: ['backing', 'longarm-price'],
   'home-quilting': ['backing'],
@@ -24,7 +24,6 @@ const SAVED_ANSWERS: Readonly<Record<StageKind, readonly string[]>> = {
   'center-cut': ['center-clearance'],
   'inner-binding': ['inner-binding'],
   'hand-finish': ['hand-finish'],
-  other: [],
 };
 
 /** Everything that happened to one project, apart from its fabric. */
@@ -110,7 +109,7 @@ function prepareStage(store: DemoStore, stage: Stage, demoStage: DemoStage): voi
       notes: demoStage.notes ?? '',
     });
   }
-  for (const calculator of SAVED_ANSWERS[demoStage.kind]) {
+  for (const calculator of SAVED_ANSWERS[demoStage.kind] ?? []) {
     store.call('calculation:save', { stageId: stage.id, calculator, ownInput: {} });
   }
   if (demoStage.trip !== undefined) addTrip(store, stage.id, demoStage.trip);

@@ -2,7 +2,7 @@ import fs from 'node:fs';
 import type { TableEncoding, TableRefusal } from '#core/domain/stash-table';
 
 /** Far larger than any stash, and small compared to any computer's memory. */
-export const MAX_TABLE_BYTES = 64 * 2 ** 20;
+const MAX_TABLE_BYTES = 64 * 2 ** 20;
 const CHUNK_BYTES = 2 ** 18;
 
 /** Stops reading a table. It is caught where the reading started. */

@@ -22,7 +22,7 @@ export function registerAppScheme(): void {
   ]);
 }
 
-export interface ServedPhoto {
+interface ServedPhoto {
   readonly bytes: Uint8Array;
   readonly type: string;
 }

@@ -21,7 +21,7 @@ export const PURPOSE_WORDS: Readonly<Record<ProjectPurpose, string>> = {
 };
 
 /** `60 in across`, `14 × 42 in`, `48 in across the flats`. */
-export function outlineSizeWords(outline: Outline, display: LengthDisplay): string {
+function outlineSizeWords(outline: Outline, display: LengthDisplay): string {
   const text = (length: Parameters<typeof formatLength>[0]) => formatLength(length, display);
   switch (outline.shape) {
     case 'square':

@@ -34,7 +34,7 @@ export function checkInWords({ why, days }: CheckInReason): string {
 }
 
 /** `usually 36 days, mostly 32 to 44, from 6 trips`. */
-export function learnedDaysWords({ count, median, low, high }: Learned): string {
+function learnedDaysWords({ count, median, low, high }: Learned): string {
   const whole = (days: number) => String(roundNearest(days, 1));
   const from = `from ${tripCount(count)}`;
   if (count === 1) return `${dayCount(median)} ${from}`;

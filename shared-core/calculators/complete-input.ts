@@ -7,7 +7,7 @@ import type { Calculation, Calculator, Refusal } from './calculator';
 import { describeRead } from './read-field';
 import { readInput } from './read-input';
 
-export interface CompletedInput {
+interface CompletedInput {
   /** Checked, so `calculate` accepts it. */
   readonly input: object;
   /** The fields the maker set, in whole units, so that they mean the same whatever units are shown later. */
@@ -35,7 +35,7 @@ export function completeInput(
   return success({ input: input.value, ownInput: Object.fromEntries(own) });
 }
 
-export type AnswerFailure =
+type AnswerFailure =
   | { readonly code: 'invalid-input'; readonly fields: readonly FieldProblem[] }
   | { readonly code: 'refused'; readonly refusal: Refusal };
 
@@ -57,7 +57,7 @@ export function answerCalculator(
 }
 
 /** The stored parts that decide whether a saved answer is out of date. */
-export interface SavedAnswer {
+interface SavedAnswer {
   readonly version: number;
   readonly input: unknown;
   readonly ownInput: unknown;

@@ -10,7 +10,7 @@ import { calculatorByName } from './registry';
  * has a schema that every calculator must have anyway, so no second schema can fall behind, and an answer of an older version
  * gives what the calculator would say today.
  */
-export interface SavedQuestion {
+interface SavedQuestion {
   readonly calculator: string;
   /** As stored: anything. */
   readonly input: unknown;
@@ -18,19 +18,19 @@ export interface SavedQuestion {
 
 /** What has to be bought or on hand for a saved answer; nothing where it no longer reads. */
 export function needsOfSavedAnswer(saved: SavedQuestion, usualWidth: Length): readonly Need[] {
-  const answer = workedOutAgain(saved, ({ needs }) => needs !== undefined);
+  const answer = workedOutAgain(saved, (calculator) => 'needs' in calculator);
   return answer?.calculator.needs?.(answer.input, answer.details, usualWidth) ?? [];
 }
 
 /** What a saved answer hands to a cutting plan; nothing where it no longer reads, or asks for more than a plan can hold. */
 export function cutsOfSavedAnswer(saved: SavedQuestion): PatchList {
-  const answer = workedOutAgain(saved, ({ cuts }) => cuts !== undefined);
+  const answer = workedOutAgain(saved, (calculator) => 'cuts' in calculator);
   return patchListSchema.safeParse(answer?.calculator.cuts?.(answer.input, answer.details)).data ?? [];
 }
 
 /** How much there is to do by a saved answer; nothing where it no longer reads. */
 export function workOfSavedAnswer(saved: SavedQuestion): readonly WorkDone[] {
-  const answer = workedOutAgain(saved, ({ workIn }) => workIn !== undefined);
+  const answer = workedOutAgain(saved, (calculator) => 'workIn' in calculator);
   return answer?.calculator.workIn?.(answer.details) ?? [];
 }
 

@@ -4,7 +4,7 @@ import { calendarDateSchema } from './dates';
 const minutesOfDay = z.int().min(0).max(1440);
 
 /** Days without sewing, the first and last included. */
-export const dayOffSchema = z
+const dayOffSchema = z
   .object({ from: calendarDateSchema, to: calendarDateSchema, why: z.string().trim().max(120) })
   .readonly()
   .refine(({ from, to }) => to >= from, { path: ['to'], message: 'The last day is before the first' });

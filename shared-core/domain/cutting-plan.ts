@@ -57,7 +57,7 @@ const sheetsTreeSchema = z.object({
 });
 
 /** How one piece is cut: a piece of the stash, or (null) one to be bought. `fabric` is the planner's name for its fabric. */
-export const keptPieceSchema = z
+const keptPieceSchema = z
   .object({
     pieceId: fabricPieceIdSchema.nullable(),
     fabric: z.string().min(1).max(200),
@@ -93,10 +93,9 @@ const unplaced = z
   .readonly();
 
 /** The size a piece of the stash had for the plan when it was made: its free length plus what the plan had already cut. */
-export const piecePlannedWithSchema = z
+const piecePlannedWithSchema = z
   .object({ pieceId: fabricPieceIdSchema, width: z.int().min(0), length: z.int().min(0) })
   .readonly();
-export type PiecePlannedWith = z.infer<typeof piecePlannedWithSchema>;
 
 /** A saved cutting plan, with its question and the fabric it was made for. */
 export const keptPlanSchema = z

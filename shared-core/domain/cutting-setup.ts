@@ -7,7 +7,7 @@ import { pieceWidthSchema } from './stash';
 const inches = lengthFromInches;
 
 /** What a cutting plan can be optimized for. */
-export const cuttingWishSchema = z.enum([
+const cuttingWishSchema = z.enum([
   'buy-least',
   'least-fabric',
   'fewest-pieces',
@@ -17,7 +17,7 @@ export const cuttingWishSchema = z.enum([
 export type CuttingWish = z.infer<typeof cuttingWishSchema>;
 
 /** The answer a line comes from: its stage and its calculator. */
-export const lineSourceSchema = z
+const lineSourceSchema = z
   .object({ stageId: stageIdSchema, calculator: z.string().min(1).max(80) })
   .readonly();
 export type LineSource = z.infer<typeof lineSourceSchema>;
@@ -38,7 +38,7 @@ export const cuttingLineSchema = z
 export type CuttingLine = z.infer<typeof cuttingLineSchema>;
 
 /** Which fabric of the stash is used for a fabric on a project's list; without one the plan counts on new fabric. */
-export const fabricChoiceSchema = z
+const fabricChoiceSchema = z
   .object({
     projectId: projectIdSchema,
     fabric: z.string().min(1).max(120),

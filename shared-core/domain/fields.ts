@@ -15,7 +15,7 @@ export interface FieldWords {
   readonly isSeldom?: boolean;
 }
 
-export interface FieldMeta {
+interface FieldMeta {
   readonly title: string;
   readonly description?: string;
   readonly kind: FieldKind;

@@ -11,7 +11,6 @@ export const checklistItemIdSchema = z.uuid().brand('ChecklistItemId');
 export type ChecklistItemId = z.infer<typeof checklistItemIdSchema>;
 
 export const stagePlanIdSchema = z.uuid().brand('StagePlanId');
-export type StagePlanId = z.infer<typeof stagePlanIdSchema>;
 
 export const calculationIdSchema = z.uuid().brand('CalculationId');
 export type CalculationId = z.infer<typeof calculationIdSchema>;
@@ -28,7 +27,7 @@ export type FabricId = z.infer<typeof fabricIdSchema>;
 export const fabricPieceIdSchema = z.uuid().brand('FabricPieceId');
 export type FabricPieceId = z.infer<typeof fabricPieceIdSchema>;
 
-export const ledgerEntryIdSchema = z.uuid().brand('LedgerEntryId');
+const ledgerEntryIdSchema = z.uuid().brand('LedgerEntryId');
 export type LedgerEntryId = z.infer<typeof ledgerEntryIdSchema>;
 
 export const changeIdSchema = z.uuid().brand('ChangeId');

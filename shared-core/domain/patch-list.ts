@@ -7,7 +7,7 @@ import { pieceWidthSchema } from './stash';
  * it; a patch that may turn can also be cut the other way. Shapes cut from a strip (diamonds, hexagons) are listed as the
  * strips they need.
  */
-export const patchToCutSchema = z
+const patchToCutSchema = z
   .object({
     fabric: textField({ title: 'Fabric', minimum: 1, maximum: 120 }),
     width: pieceWidthSchema,

@@ -4,7 +4,7 @@ import { minorField, percentField, textField } from './fields';
 const name = textField({ title: 'Line', minimum: 1, maximum: 60 });
 
 /** A charge besides the quilting: a flat amount, by area, by length of edge, or a percentage of the quilting. */
-export const priceLineSchema = z.discriminatedUnion('by', [
+const priceLineSchema = z.discriminatedUnion('by', [
   z
     .object({
       by: z.literal('flat'),

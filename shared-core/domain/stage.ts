@@ -16,7 +16,7 @@ export type StageState = z.infer<typeof stageStateSchema>;
  * A line to tick off. A line of the gate must be ticked before its stage can start; `closedBy` names the kind of stage that
  * ticks it when it is done.
  */
-export const checklistItemSchema = z
+const checklistItemSchema = z
   .object({
     id: checklistItemIdSchema,
     text: z.string().trim().min(1).max(300),
@@ -27,7 +27,7 @@ export const checklistItemSchema = z
   .readonly();
 export type ChecklistItem = z.infer<typeof checklistItemSchema>;
 
-export const stageSchema = z
+const stageSchema = z
   .object({
     id: stageIdSchema,
     projectId: projectIdSchema,

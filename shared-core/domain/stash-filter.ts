@@ -4,7 +4,7 @@ import { placeIdSchema, type StashSearchId } from './ids';
 import { pieceKindSchema, pieceLengthSchema, pieceWidthSchema, printDirectionSchema } from './stash';
 
 /** Rectangles of one size, all of one fabric: `width` runs across the fabric, `length` along it. */
-export const wantedPatchSchema = z
+const wantedPatchSchema = z
   .object({ width: pieceWidthSchema, length: pieceLengthSchema, count: z.int().min(1).max(100_000) })
   .readonly();
 export type WantedPatch = z.infer<typeof wantedPatchSchema>;
@@ -12,7 +12,7 @@ export type WantedPatch = z.infer<typeof wantedPatchSchema>;
 const minor = z.int().min(0).max(100_000_000);
 
 /** What a length of a fabric costs, by the price to buy it again or by what was paid. Either end can be open. */
-export const wantedPriceSchema = z
+const wantedPriceSchema = z
   .object({
     counted: z.enum(['again', 'paid']),
     length: pieceLengthSchema,

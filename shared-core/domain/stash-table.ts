@@ -34,10 +34,10 @@ export const stashColumnSchema = z.enum([
 export type StashColumn = z.infer<typeof stashColumnSchema>;
 
 /** What each column of the table means; null: ignored. */
-export const tableMappingSchema = z.array(stashColumnSchema.nullable()).max(200).readonly();
+const tableMappingSchema = z.array(stashColumnSchema.nullable()).max(200).readonly();
 export type TableMapping = z.infer<typeof tableMappingSchema>;
 
-export const tableEncodingSchema = z.enum(['utf-8', 'utf-16le', 'utf-16be', 'windows-1252']);
+const tableEncodingSchema = z.enum(['utf-8', 'utf-16le', 'utf-16be', 'windows-1252']);
 export type TableEncoding = z.infer<typeof tableEncodingSchema>;
 
 /** One line of a table after reading: a fabric and, if it has one, a piece of it. */

@@ -75,7 +75,7 @@ export interface TripEvent {
 }
 
 /** A line of the packing list. */
-export const packingLineSchema = z
+const packingLineSchema = z
   .object({ text: z.string().trim().min(1).max(200), isPacked: z.boolean() })
   .readonly();
 export type PackingLine = z.infer<typeof packingLineSchema>;

@@ -128,7 +128,7 @@ export const STARTING_HABITS: Settings = {
   silentDays: 21,
 };
 
-export const currencyCodeSchema = z
+const currencyCodeSchema = z
   .string()
   .regex(/^[A-Z]{3}$/)
   .transform(currencyFromCode) as unknown as z.ZodType<CurrencyCode, string>;

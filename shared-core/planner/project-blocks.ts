@@ -2,7 +2,7 @@ import { type Group, groupsOf } from './side-by-side';
 import type { LoadStep } from './workshop-load';
 
 /** A step of work. */
-export interface Block {
+interface Block {
   readonly step: number;
   readonly minutes: number;
   readonly waitBefore: number;

@@ -1,7 +1,7 @@
 import type { LoadStep } from './workshop-load';
 
 /** The steps of one stage, as places in the list of all steps. */
-export type Member = readonly number[];
+type Member = readonly number[];
 
 /**
  * Stages that may be worked on side by side. All may begin when the group before is over, and the group is over when the

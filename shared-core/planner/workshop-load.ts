@@ -8,7 +8,7 @@ export interface Hands {
 }
 
 /** From the first day to the last, both included. */
-export interface DayRange {
+interface DayRange {
   readonly from: CalendarDate;
   readonly to: CalendarDate;
 }

@@ -12,8 +12,13 @@ test('a pack counted in sheets is chosen, planned, drawn, checked off and undone
   const { projectId } = await fillCuttingNotebook(page);
   const { fabricId } = await askStore(page, 'fabric:create', { details: { ...BLUE, name: 'Meadow mix' } });
   await askStore(page, 'ledger:buy', {
-    ...{ fabricId, kind: 'precut-squares', unitLength: inches(10), costMinor: 4200, note: '' },
-    ...{ size: { width: inches(10), length: inches(420) }, on: calendarDate('2027-02-28') },
+    fabricId,
+    kind: 'precut-squares',
+    unitLength: inches(10),
+    costMinor: 4200,
+    note: '',
+    size: { width: inches(10), length: inches(420) },
+    on: calendarDate('2027-02-28'),
   });
   const pieces = async () => {
     const { pieces: all } = await askStore(page, 'fabric:open', { fabricId });

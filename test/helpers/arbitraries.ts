@@ -46,7 +46,7 @@ export const anyLengthUnit: fc.Arbitrary<LengthUnit> = fc.constantFrom('in', 'ft
 export const anyRounding: fc.Arbitrary<RoundingDirection> = fc.constantFrom('up', 'down', 'nearest');
 
 /** Currencies with two, none and three digits of minor unit. */
-export const anyCurrency = fc.constantFrom('USD', 'EUR', 'JPY', 'KWD').map(currencyFromCode);
+const anyCurrency = fc.constantFrom('USD', 'EUR', 'JPY', 'KWD').map(currencyFromCode);
 
 export const anyMoney: fc.Arbitrary<Money> = fc
   .tuple(fc.maxSafeInteger(), anyCurrency)

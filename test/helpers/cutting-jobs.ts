@@ -12,7 +12,7 @@ import { planCutting } from '#core/cutting/search/plan-cutting';
 import { seededRandom } from '#core/cutting/search/seeded-random';
 
 export const INCH = 8128;
-export const NO_MARGINS: FabricMargins = { leftSelvage: 0, rightSelvage: 0, straighten: 0 };
+const NO_MARGINS: FabricMargins = { leftSelvage: 0, rightSelvage: 0, straighten: 0 };
 export const BOLT_MARGINS: FabricMargins = {
   leftSelvage: INCH / 2,
   rightSelvage: INCH / 2,

@@ -2,7 +2,7 @@ import type { Hands, LoadStep, ProjectLoad, WorkshopLoad } from '#core/planner/w
 import { addDays, calendarDate } from '#core/units/calendar-date';
 
 /** Whole numbers below a bound, always the same for a seed (mulberry32, Tommy Ettinger, public domain). */
-export function seededBelow(seed: number): (bound: number) => number {
+function seededBelow(seed: number): (bound: number) => number {
   let state = seed >>> 0;
   return (bound) => {
     state = (state + 0x6d2b79f5) >>> 0;

@@ -123,8 +123,12 @@ async function buyMore(page: Page): Promise<void> {
   const fabricId = items[0]?.fabric.id;
   if (fabricId === undefined) throw new Error(`The demo has no ${FABRIC}`);
   await askStore(page, 'ledger:buy', {
-    ...{ fabricId, kind: 'fat-quarter', size: { width: lengthFromInches(21), length: lengthFromInches(18) } },
-    ...{ costMinor: 350, on: calendarDate('2027-02-28'), note: '' },
+    fabricId,
+    kind: 'fat-quarter',
+    size: { width: lengthFromInches(21), length: lengthFromInches(18) },
+    costMinor: 350,
+    on: calendarDate('2027-02-28'),
+    note: '',
   });
   await page.reload();
   await page.locator('h1').waitFor();

@@ -1,7 +1,7 @@
 import { type Color, colorFromHex, lighten, mix, paintPng } from '#main/png/png';
 
 /** What is printed on a demo fabric. */
-export type Print =
+type Print =
   'plain' | 'dots' | 'stripe' | 'check' | 'leaf' | 'cross' | 'wave' | 'speckle' | 'chevron' | 'ring';
 
 export interface FabricLook {

@@ -34,10 +34,12 @@ export function textOrNullOf(row: Row, column: string): string | null {
 }
 
 /** An identifier of its own brand: `idOf<StageId>(row, 'stage_id')`. What the table holds was checked when it was written. */
+// oxlint-disable-next-line typescript/no-unnecessary-type-parameters -- the caller names the brand
 export function idOf<Id extends string>(row: Row, column: string): Id {
   return textOf(row, column) as Id;
 }
 
+// oxlint-disable-next-line typescript/no-unnecessary-type-parameters -- the caller names the brand
 export function idOrNullOf<Id extends string>(row: Row, column: string): Id | null {
   return row[column] === null ? null : idOf<Id>(row, column);
 }

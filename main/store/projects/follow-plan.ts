@@ -74,7 +74,7 @@ export const STAGE_RECORD_TABLES = [
 ] as const;
 
 /** The stages of a project, each with whether anything is recorded about it. */
-export function recordedStages(store: ReadableStore, projectId: string): readonly RecordedStage[] {
+function recordedStages(store: ReadableStore, projectId: string): readonly RecordedStage[] {
   const records = STAGE_RECORD_TABLES.map(
     (table) => `EXISTS (SELECT 1 FROM ${table} WHERE ${table}.stage_id = stage.id)`,
   );

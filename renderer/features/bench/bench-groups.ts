@@ -12,7 +12,7 @@ export interface BenchProject {
   readonly status: ProjectStatus;
 }
 
-export interface BenchGroup {
+interface BenchGroup {
   readonly situation: ProjectSituation;
   readonly projects: readonly BenchProject[];
 }

@@ -7,7 +7,7 @@ export type Stop = StageGlance | null;
 type Staged = Pick<ProjectGlance, 'stages'>;
 
 /** The stages a project needs, in order. Skipped stages have no stitches and no stop. */
-export function neededStages({ stages }: Staged): readonly StageGlance[] {
+function neededStages({ stages }: Staged): readonly StageGlance[] {
   return stages.filter(({ state }) => state !== 'skipped');
 }
 

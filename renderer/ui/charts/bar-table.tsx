@@ -4,7 +4,7 @@ import type { ReactNode } from 'react';
 import { Typeset } from '../answers/typeset';
 import styles from './chart.module.css';
 
-export interface BarRow {
+interface BarRow {
   readonly key: string;
   readonly name: ReactNode;
   /** The length of the bar; not negative. */

@@ -3,7 +3,7 @@ import { scaleBand, scaleLinear } from '@visx/scale';
 import { Bar } from '@visx/shape';
 import styles from './chart.module.css';
 
-export interface Column {
+interface Column {
   readonly label: string;
   /** One number for each series, none negative. */
   readonly values: readonly number[];

@@ -11,7 +11,7 @@ import type { EdgePoint } from './split-edge';
 import { ProgressStitches, runPath, type StitchedStage } from './progress-stitches';
 import styles from './project-drawing.module.css';
 
-export interface DrawnProject {
+interface DrawnProject {
   readonly outline: Outline;
   readonly hole: Hole | null;
   readonly hasSlit: boolean;

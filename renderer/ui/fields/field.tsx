@@ -13,7 +13,7 @@ export interface FieldFrame {
   readonly problem?: string | null | undefined;
 }
 
-export interface FieldIds {
+interface FieldIds {
   readonly inputId: string;
   readonly describedBy: string | undefined;
 }

@@ -6,7 +6,7 @@ import { useDisplay } from '../base/display';
 import { ProblemNotice } from './problem-notice';
 
 /** The call that prints a sheet, which the feature gets from the bridge. */
-export interface SheetPrinting {
+interface SheetPrinting {
   readonly write: (input: { readonly path: string; readonly name: string }) => Promise<unknown>;
   readonly isWriting: boolean;
   readonly problem: Problem | null;

@@ -24,7 +24,7 @@ export type FieldDescription = FieldWording &
     | { readonly form: 'one-of'; readonly key: string; readonly variants: readonly Variant[] }
   );
 
-export interface FieldWording {
+interface FieldWording {
   readonly title: string;
   readonly help: string | undefined;
   /** May be left empty (null or absent). */

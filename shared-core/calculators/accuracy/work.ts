@@ -2,7 +2,7 @@ import type { AccuracyInput } from './input';
 import { type Errors, seamOffForLikely, seamOffForWorst, type Spread, spreadOf } from './spread';
 
 /** A width to measure along the way: its size as sewn and how far it may be off. */
-export interface CheckSize extends Spread {
+interface CheckSize extends Spread {
   readonly label: string;
   /** With the seam allowance on both outer sides, in 1/320 mm. */
   readonly size: number;

@@ -2,7 +2,7 @@ import { type Length, lengthAdd, lengthFromExact, lengthMinimum, lengthTimes } f
 import type { BackingInput } from './input';
 
 /** What a backing is cut from, in 1/320 mm. */
-export interface PanelFabric {
+interface PanelFabric {
   readonly width: Length;
   readonly seam: Length;
   /** Cut sizes are rounded up to a multiple of this. */
@@ -13,7 +13,7 @@ export interface PanelFabric {
  * How to make the last panel when less than a full width is needed. whole: cut from selvage to selvage and trimmed. along: strips
  * cut along the fabric and joined end to end, the print upright. across: strips cut across the fabric and joined.
  */
-export type LastPanel = 'whole' | 'along' | 'across';
+type LastPanel = 'whole' | 'along' | 'across';
 
 /** One way to make a backing. Lengths in 1/320 mm. */
 export interface PanelWay {

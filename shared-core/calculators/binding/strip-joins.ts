@@ -1,6 +1,6 @@
 import { roundUpTo } from '#core/units/rounding';
 
-export type StripJoin = 'diagonal' | 'straight';
+type StripJoin = 'diagonal' | 'straight';
 
 /** Length that one join takes: a strip width if diagonal, both seam allowances if straight. */
 export function joinCost(join: StripJoin, strip: number, seam: number): number {

@@ -2,7 +2,7 @@
 export type BindingFold = 'double' | 'single';
 
 /** What a binding wraps, in 1/320 mm. `seam` is also the width seen on the front; `cover` is how far it passes the seam on the back. */
-export interface BoundEdge {
+interface BoundEdge {
   readonly seam: number;
   readonly thickness: number;
   readonly cover: number;

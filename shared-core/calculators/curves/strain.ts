@@ -1,7 +1,7 @@
 import { type BindingFold, foldReach } from '../binding/strip-width';
 
 /** inside: the edge of a hole; outside: the edge of a round project. */
-export type CurveSide = 'inside' | 'outside';
+type CurveSide = 'inside' | 'outside';
 export type Grain = 'bias' | 'straight';
 
 /** A strip on a curved edge of radius `radius` (of the cut edge); all in 1/320 mm. */

@@ -11,7 +11,7 @@ import { lengthSteps, minutesFor, PART_NAMES, workSteps } from './steps';
 import { type HandFinishInput, handFinishInput, handFinishInputFromProject } from './input';
 import { type HandSewnPart, handSewnParts } from './work';
 
-export interface HandFinishDetails {
+interface HandFinishDetails {
   readonly parts: readonly HandSewnPart[];
   /** In 1/320 mm, the sum of the parts. */
   readonly length: number;

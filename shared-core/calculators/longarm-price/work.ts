@@ -7,13 +7,13 @@ import { outlineBounds } from '../outline/outline-measures';
 import type { LongarmPriceInput } from './input';
 
 /** What is billed: the area of the bounding rectangle and the length around it. */
-export interface BilledSize {
+interface BilledSize {
   readonly squareInches: number;
   readonly edgeInches: number;
 }
 
 /** One line of the bill in minor units: `exact`, and `minor` rounded once. */
-export interface BilledLine {
+interface BilledLine {
   readonly name: string;
   readonly exact: number;
   readonly minor: number;
@@ -27,7 +27,7 @@ export interface Bill {
   readonly totalMinor: number;
 }
 
-export function makeBill(size: BilledSize, { rate, minimum, lines }: LongarmPriceInput): Bill {
+function makeBill(size: BilledSize, { rate, minimum, lines }: LongarmPriceInput): Bill {
   const byArea = rateTimes(rate, size.squareInches);
   const isAtMinimum = byArea < minimum;
   const quilting = billedLine('Quilting', isAtMinimum ? minimum : byArea);

@@ -9,7 +9,7 @@ import { type MachineThreadInput, machineThreadInput, machineThreadInputFromProj
 import { threadSteps } from './steps';
 import { type ThreadByMethod, type ThreadUse, threadUse } from './work';
 
-export interface MachineThreadDetails extends ThreadByMethod {
+interface MachineThreadDetails extends ThreadByMethod {
   readonly bobbins: number;
 }
 

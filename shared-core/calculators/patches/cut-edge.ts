@@ -1,12 +1,12 @@
 import { UNITS_PER_INCH } from '#core/units/length';
 
-/** One side of a cut patch: the exact formula beside the one makers carry in their heads. All in 1/320 mm. */
+/** One side of a cut patch: the exact formula and the customary one. All in 1/320 mm. */
 export interface CutEdge {
   readonly formula: string;
   readonly exact: number;
-  /** What stands for each letter of the formula; the seam `s` is added where it is explained. */
+  /** The value of each letter of the formula except the seam `s`, which the explanation adds. */
   readonly terms: readonly EdgeTerm[];
-  /** The setting of the trade for this side; null where there is none or the seam is not the one it was made for. */
+  /** The customary size of this side; null if there is none, or if the seam is not the one it is for. */
   readonly customary: CustomaryEdge | null;
 }
 
@@ -33,17 +33,17 @@ export function angleTerm(symbol: string, means: string, degrees: number): EdgeT
   return { symbol, means, exact: degrees, isAngle: true };
 }
 
-/** A side without a setting of its own. */
+/** A side without a customary size. */
 export function exactEdge(formula: string, exact: number, terms: readonly EdgeTerm[]): CutEdge {
   return { formula, exact, terms, customary: null };
 }
 
-/** A side of a square or rectangle: a seam at both ends. */
+/** A side of a square or rectangle: one seam at each end. */
 export function plainEdge(finished: EdgeTerm, seam: number): CutEdge {
   return exactEdge(`${finished.symbol} + 2s`, finished.exact + 2 * seam, [finished]);
 }
 
-/** The short side of a right triangle with two equal sides, which is the side of the square it is cut from. */
+/** The short side of a half-square triangle, which is the side of the square it is cut from. */
 export function halfSquareEdge(leg: EdgeTerm, seam: number): CutEdge {
   return {
     formula: `${leg.symbol} + s(2 + √2)`,
@@ -53,7 +53,7 @@ export function halfSquareEdge(leg: EdgeTerm, seam: number): CutEdge {
   };
 }
 
-/** The long side of such a triangle, which is the side of the square that gives four. */
+/** The long side of a quarter-square triangle, which is the side of the square it is cut from. */
 export function quarterSquareEdge(longSide: EdgeTerm, seam: number): CutEdge {
   return {
     formula: `${longSide.symbol} + s(2 + 2√2)`,
@@ -63,7 +63,7 @@ export function quarterSquareEdge(longSide: EdgeTerm, seam: number): CutEdge {
   };
 }
 
-/** 7/8 in and 1 1/4 in are the exact figures of a quarter-inch seam rounded up to an eighth: with another seam they are wrong. */
+/** 7/8 in and 1 1/4 in are the exact add-ons for a quarter-inch seam, rounded up to an eighth. With any other seam they are wrong. */
 export function atQuarterInch(seam: number, formula: string, exact: number): CustomaryEdge | null {
   return seam === QUARTER_INCH ? { formula, exact } : null;
 }

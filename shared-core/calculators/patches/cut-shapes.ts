@@ -4,20 +4,20 @@ import type { Segment } from '#core/geometry/segment';
 /** A patch as cut from fabric, x along the strip and y across it, at its exact size in 1/320 mm. */
 export interface CutShape {
   readonly outline: Polygon;
-  /** What it is cut into, before or after sewing; trimmed to the seam where it is trimmed. */
-  readonly pieces: readonly ShapePiece[];
+  /** The patches it is cut into, before or after sewing, as they are once they are trimmed. */
+  readonly patches: readonly ShapePatch[];
   /** Cuts inside the outline. */
   readonly cuts: readonly Segment[];
-  /** Rectangles are rounded side by side; other shapes keep their angles and grow with the strip. */
+  /** A rectangle rounds each side by itself; any other shape keeps its angles and grows with the strip. */
   readonly isRectangle: boolean;
-  /** How much of a strip the first takes, and each that follows. */
+  /** How much of a strip the first one takes, and each one after it. */
   readonly first: number;
   readonly pitch: number;
 }
 
-export interface ShapePiece {
+export interface ShapePatch {
   readonly cut: Polygon;
-  /** Its seam lines, where they are not simply the cut edges moved in by the seam; null where they are. */
+  /** Its seam lines; null if they are the cut edges moved in by the seam. */
   readonly finished: Polygon | null;
 }
 
@@ -31,7 +31,7 @@ export function rectangleAt(x: number, y: number, width: number, height: number)
   return polygonOf([x, y], [x + width, y], [x + width, y + height], [x, y + height]);
 }
 
-/** A rectangle used whole. */
+/** A rectangle that is not cut any further. */
 export function wholeShape(across: number, along: number): CutShape {
   const outline = rectangleAt(0, 0, along, across);
   return rectangular(outline, along, [outline], []);
@@ -39,24 +39,24 @@ export function wholeShape(across: number, along: number): CutShape {
 
 /** A rectangle cut on one diagonal into two right triangles. */
 export function halvedShape(across: number, along: number): CutShape {
-  const pieces = [
+  const triangles = [
     polygonOf([0, 0], [along, 0], [0, across]),
     polygonOf([along, across], [0, across], [along, 0]),
   ];
   const cut = segment([along, 0], [0, across]);
-  return rectangular(rectangleAt(0, 0, along, across), along, pieces, [cut]);
+  return rectangular(rectangleAt(0, 0, along, across), along, triangles, [cut]);
 }
 
-/** A square cut on both diagonals into four triangles with their long sides on the edge. */
+/** A square cut on both diagonals into four triangles; their long sides are its edges. */
 export function quarteredShape(side: number): CutShape {
   const middle: Corner = [side / 2, side / 2];
-  const pieces = [
+  const triangles = [
     polygonOf([0, 0], [side, 0], middle),
     polygonOf([side, 0], [side, side], middle),
     polygonOf([side, side], [0, side], middle),
     polygonOf([0, side], [0, 0], middle),
   ];
-  return rectangular(rectangleAt(0, 0, side, side), side, pieces, diagonals(side));
+  return rectangular(rectangleAt(0, 0, side, side), side, triangles, diagonals(side));
 }
 
 /** A square cut on both diagonals and both midlines into eight triangles. */
@@ -68,17 +68,17 @@ export function eighthsShape(side: number): CutShape {
     [side, side],
     [0, side],
   ];
-  const pieces = corners.flatMap(([x, y]) => [
+  const triangles = corners.flatMap(([x, y]) => [
     polygonOf([half, half], [half, y], [x, y]),
     polygonOf([half, half], [x, y], [x, half]),
   ]);
   const midlines = [segment([half, 0], [half, side]), segment([0, half], [side, half])];
-  return rectangular(rectangleAt(0, 0, side, side), side, pieces, [...diagonals(side), ...midlines]);
+  return rectangular(rectangleAt(0, 0, side, side), side, triangles, [...diagonals(side), ...midlines]);
 }
 
 /**
- * A corner square sewn on its diagonal and flipped: what is kept lies toward the corner (0, 0), trimmed one seam past the
- * stitching. `leg` is the finished corner, the square's side `leg + 2s`.
+ * A corner square sewn on its diagonal and flipped. The kept patch is at the corner (0, 0), trimmed one seam past the stitching.
+ * `leg` is the finished corner; the side of the square is `leg + 2s`.
  */
 export function flippedCornerShape(leg: number, seam: number): CutShape {
   const side = leg + 2 * seam;
@@ -91,36 +91,33 @@ export function flippedCornerShape(leg: number, seam: number): CutShape {
     [cut],
     [segment([side, trimmed], [trimmed, side])],
   );
-  return { ...shape, pieces: [{ cut, finished }] };
+  return { ...shape, patches: [{ cut, finished }] };
 }
 
-/**
- * A rectangle of which `cut` is kept once its corners or ends were sewn and trimmed; `finished` are its seam lines where
- * they are not simply one seam inside.
- */
+/** A rectangle whose corners or ends are sewn and trimmed, which leaves `cut`. `finished` is null if its seam lines are one seam inside. */
 export function trimmedShape(
   across: number,
   along: number,
   cut: Polygon,
   finished: Polygon | null,
 ): CutShape {
-  return { ...rectangular(rectangleAt(0, 0, along, across), along, [cut], []), pieces: [{ cut, finished }] };
+  return { ...rectangular(rectangleAt(0, 0, along, across), along, [cut], []), patches: [{ cut, finished }] };
 }
 
-/** Any shape that follows its neighbor along the strip every `pitch`; the first takes `first`. */
+/** Any shape repeated along the strip every `pitch`; the first one takes `first`. */
 export function stripShape(outline: Polygon, first: number, pitch: number): CutShape {
-  return { outline, pieces: [{ cut: outline, finished: null }], cuts: [], isRectangle: false, first, pitch };
+  return { outline, patches: [{ cut: outline, finished: null }], cuts: [], isRectangle: false, first, pitch };
 }
 
 function rectangular(
   outline: Polygon,
   along: number,
-  pieces: readonly Polygon[],
+  patches: readonly Polygon[],
   cuts: readonly Segment[],
 ): CutShape {
   return {
     outline,
-    pieces: pieces.map((cut) => ({ cut, finished: null })),
+    patches: patches.map((cut) => ({ cut, finished: null })),
     cuts,
     isRectangle: true,
     first: along,

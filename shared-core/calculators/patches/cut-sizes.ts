@@ -3,7 +3,7 @@ import { roundDownTo, roundUpTo } from '#core/units/rounding';
 import type { LengthQuantity } from '../explanation';
 import { lengthUp } from '../quantities';
 import type { CutEdge } from './cut-edge';
-import { type AlongStrip, piecesPerStrip } from './fill-strips';
+import { type AlongStrip, patchesPerStrip } from './fill-strips';
 import type { CutPatch } from './patch-unit';
 
 export interface CutChoice {
@@ -11,7 +11,7 @@ export interface CutChoice {
   readonly cutStep: Length;
 }
 
-/** A patch with the sizes to set on the ruler and how many of it are needed. */
+/** A patch with the sizes for the ruler and its count. */
 export interface SizedPatch {
   readonly patch: CutPatch;
   readonly across: LengthQuantity;
@@ -20,14 +20,14 @@ export interface SizedPatch {
   readonly strip: AlongStrip;
 }
 
-/** Up to the step, from the setting of the trade where it is wanted and known, and never under the exact size. */
-export function cutLength(edge: CutEdge, { rounding, cutStep }: CutChoice): LengthQuantity {
-  const setting = rounding === 'customary' ? (edge.customary?.exact ?? 0) : 0;
-  const { rounded } = lengthUp(Math.max(setting, edge.exact), cutStep);
+/** Rounded up to the step, from the customary size if it is wanted and there is one, and never smaller than the exact size. */
+function cutLength(edge: CutEdge, { rounding, cutStep }: CutChoice): LengthQuantity {
+  const customary = rounding === 'customary' ? (edge.customary?.exact ?? 0) : 0;
+  const { rounded } = lengthUp(Math.max(customary, edge.exact), cutStep);
   return { kind: 'length', exact: edge.exact, rounded, rounding: 'up', use: 'size' };
 }
 
-/** Patches for `units` units: whole batches, since half a pair of squares makes nothing. */
+/** The patches for `units` units, in whole batches: half a pair of squares makes nothing. */
 export function sizedPatch(patch: CutPatch, units: number, choice: CutChoice): SizedPatch {
   const count = roundUpTo(units / patch.makes, 1) * patch.takes;
   const across = cutLength(patch.across, choice);
@@ -38,16 +38,16 @@ export function sizedPatch(patch: CutPatch, units: number, choice: CutChoice): S
   return { patch, across, along, count, strip: { first, pitch, count } };
 }
 
-/** A shape keeps its angles, so a strip rounded up makes it larger all over. */
+/** A shape keeps its angles, so rounding up the strip makes it larger in both directions. */
 function grownWithStrip({ shape, across }: CutPatch, strip: Length) {
   const times = strip / across.exact;
   return { first: shape.first * times, pitch: shape.pitch * times };
 }
 
-/** From a rectangle of fabric, in rows, the better way round. */
-export function piecesFromFabric(sized: SizedPatch, width: Length, length: Length): number {
+/** How many come from a piece of fabric, cut in rows in the better direction. */
+export function patchesFromPiece(sized: SizedPatch, width: Length, length: Length): number {
   const rows = (depth: number) => roundDownTo(depth / sized.across.rounded, 1);
-  const upright = rows(length) * piecesPerStrip(sized.strip, width);
-  const turned = rows(width) * piecesPerStrip(sized.strip, length);
-  return Math.max(upright, turned);
+  const asIs = rows(length) * patchesPerStrip(sized.strip, width);
+  const turned = rows(width) * patchesPerStrip(sized.strip, length);
+  return Math.max(asIs, turned);
 }

@@ -2,29 +2,29 @@ import type { PatchToCut } from '#core/domain/patch-list';
 import { failure, type Result, success } from '#core/result';
 import {
   type Length,
-  lengthAdd,
   LENGTH_ZERO,
+  lengthAdd,
   lengthFromExact,
   lengthTimes,
   MAX_LENGTH_UNITS,
 } from '#core/units/length';
-import { type AlongStrip, piecesPerStrip, stripsToCut, stripsToJoin } from './fill-strips';
+import { type AlongStrip, patchesPerStrip, stripsToCut, stripsToJoin } from './fill-strips';
 
-/** Patches of one size to be cut from one fabric, at the sizes set on the ruler. */
+/** Patches of one size to cut from one fabric, with the sizes for the ruler. */
 export interface PatchDemand {
   readonly fabric: string;
   readonly name: string;
-  /** What strips for it are cut at, and how it lies along them. */
+  /** Width of its strips, and the length it takes along them. */
   readonly stripWidth: Length;
   readonly along: AlongStrip;
   readonly isRectangle: boolean;
-  /** Whether it may lie across or along the fabric. */
+  /** Whether it may be turned by a quarter on the fabric. */
   readonly mayTurn: boolean;
-  /** Whether it may be joined from several strips where one is too short. */
+  /** Whether it may be cut from joined strips if one strip is too short. */
   readonly mayJoin: boolean;
 }
 
-/** Strips to cut from one fabric, or lengths of fabric in which patches lie side by side. */
+/** Strips to cut from one fabric across its width. `length` is what all of them take along the fabric. */
 export interface StripsToCut {
   readonly fabric: string;
   readonly width: Length;
@@ -43,10 +43,10 @@ export interface ShortFabric {
   readonly demand: PatchDemand;
 }
 
-/** A quarter of a kilometer: more is a slip of the keyboard. */
+/** A quarter of a kilometer. More must be a typing error. */
 const MOST_FABRIC = MAX_LENGTH_UNITS / 4;
 
-/** Strips first, then cross cuts: patches of one fabric and strip width share strips. */
+/** Cut in strips first, then crosscut: patches of the same fabric and strip width share strips. */
 export function fabricNeeded(
   demands: readonly PatchDemand[],
   usableWidth: Length,
@@ -82,7 +82,7 @@ export interface FabricLength {
   readonly length: Length;
 }
 
-/** Length of fabric of each fabric, over the whole usable width; fabrics in the order they first came. */
+/** Length of each fabric over the whole usable width, without a safety extra; in the order in which the fabrics first appear. */
 export function lengthPerFabric(strips: readonly StripsToCut[]): readonly FabricLength[] {
   const sums = new Map<string, Length>();
   for (const { fabric, length } of strips) {
@@ -92,13 +92,13 @@ export function lengthPerFabric(strips: readonly StripsToCut[]): readonly Fabric
 }
 
 /**
- * A patch longer than the fabric is wide lies along the fabric, and so does one that would take a whole strip where turning
- * it saves fabric. Without leave to turn its `along` is across the fabric from the start.
+ * A patch longer than the fabric is wide is turned to lie along the fabric. So is one that takes a whole strip by itself, if turning
+ * saves fabric. A patch that must not turn stays as it is.
  */
 function turned(demand: PatchDemand, usableWidth: Length): PatchDemand {
   if (!demand.isRectangle || !demand.mayTurn) return demand;
   const { stripWidth, along } = demand;
-  if (piecesPerStrip(along, usableWidth) > 1) return demand;
+  if (patchesPerStrip(along, usableWidth) > 1) return demand;
   const other: PatchDemand = {
     ...demand,
     stripWidth: lengthFromExact(along.first, 'up'),
@@ -113,7 +113,7 @@ function turned(demand: PatchDemand, usableWidth: Length): PatchDemand {
 
 type Group = [PatchDemand, ...PatchDemand[]];
 
-/** Rectangles of one fabric and strip width share strips, and so do those that are joined; a shape has strips of its own. */
+/** Rectangles of the same fabric and strip width share strips, and so do joined ones; any other shape has strips of its own. */
 function groupsOf(demands: readonly PatchDemand[], usableWidth: Length): Iterable<Group> {
   const groups = new Map<string, Group>();
   demands.forEach((demand, index) => {
@@ -135,19 +135,19 @@ function longestOf(group: Group): PatchDemand {
 }
 
 function stripsOf(group: Group, usableWidth: Length, seam: Length): number | null {
-  const pieces = group.map((one) => one.along);
+  const patches = group.map((one) => one.along);
   return mustJoin(group[0], usableWidth)
-    ? stripsToJoin(pieces, usableWidth, seam)
-    : stripsToCut(pieces, usableWidth);
+    ? stripsToJoin(patches, usableWidth, seam)
+    : stripsToCut(patches, usableWidth);
 }
 
-/** Shapes, and patches joined from strips, ask the planner for strips; all else for rectangles. */
+/** For the cutting planner: a shape or a joined patch asks for strips, any other patch for its rectangle. */
 function patchesOf(group: Group, strips: number, usableWidth: Length): readonly PatchToCut[] {
   const [{ fabric, along, stripWidth: length, mayTurn, isRectangle }] = group;
   if (mustJoin(group[0], usableWidth))
     return [{ fabric, width: usableWidth, length, count: strips, mayTurn }];
   if (!isRectangle) {
-    const most = Math.min(along.count, piecesPerStrip(along, usableWidth));
+    const most = Math.min(along.count, patchesPerStrip(along, usableWidth));
     const width = lengthFromExact(along.first + (most - 1) * along.pitch, 'up');
     return [{ fabric, width, length, count: strips, mayTurn }];
   }

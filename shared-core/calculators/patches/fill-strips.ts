@@ -1,23 +1,23 @@
 import { roundDownTo, roundUpTo } from '#core/units/rounding';
 
-/** Pieces of one length to be cut along strips. The first in a strip takes `first`, each further one `pitch`. */
+/** Patches of one length to cut along strips. The first in a strip takes `first`, each one after it `pitch`. */
 export interface AlongStrip {
   readonly first: number;
   readonly pitch: number;
   readonly count: number;
 }
 
-/** How many of one kind come from one strip, rounded down; 0 when the strip is too short for the first. */
-export function piecesPerStrip({ first, pitch }: Omit<AlongStrip, 'count'>, strip: number): number {
+/** How many come from one strip, rounded down; 0 if the strip is too short for one. */
+export function patchesPerStrip({ first, pitch }: Omit<AlongStrip, 'count'>, strip: number): number {
   return first > strip ? 0 : 1 + roundDownTo((strip - first) / pitch, 1);
 }
 
 /**
- * Number of strips of length `strip` that give all pieces: each strip is filled with the longest that still fit, and the
- * same filling repeated while it lasts. Never fewer than are needed; null when a piece is longer than the strip.
+ * Number of strips of length `strip` for all patches. Each strip is filled with the longest patches that still fit, and the same
+ * filling is repeated as long as there are enough. Never too few; null if a patch is longer than the strip.
  */
-export function stripsToCut(pieces: readonly AlongStrip[], strip: number): number | null {
-  const kinds = [...pieces].sort((one, other) => other.first - one.first);
+export function stripsToCut(patches: readonly AlongStrip[], strip: number): number | null {
+  const kinds = [...patches].sort((one, other) => other.first - one.first);
   if (kinds.some((kind) => kind.first > strip)) return null;
   const left = kinds.map((kind) => kind.count);
   let strips = 0;
@@ -41,19 +41,19 @@ function fillOneStrip(
 ): readonly number[] {
   let space = strip;
   return kinds.map((kind, index) => {
-    const taken = Math.min(left[index] ?? 0, piecesPerStrip(kind, space));
+    const taken = Math.min(left[index] ?? 0, patchesPerStrip(kind, space));
     if (taken > 0) space -= kind.first + (taken - 1) * kind.pitch;
     return taken;
   });
 }
 
 /**
- * Number of strips that, joined end to end with straight seams into one, give all pieces cut from it one after the other.
- * Null when a strip is no longer than the seams take.
+ * Number of strips to join end to end with straight seams, so that all patches can be cut from the long strip one after the other.
+ * Null if the seams take the whole strip.
  */
-export function stripsToJoin(pieces: readonly AlongStrip[], strip: number, seam: number): number | null {
+export function stripsToJoin(patches: readonly AlongStrip[], strip: number, seam: number): number | null {
   const gain = strip - 2 * seam;
   if (gain <= 0) return null;
-  const needed = pieces.reduce((sum, { first, count }) => sum + first * count, 0);
+  const needed = patches.reduce((sum, { first, count }) => sum + first * count, 0);
   return Math.max(1, roundUpTo((needed - 2 * seam) / gain, 1));
 }

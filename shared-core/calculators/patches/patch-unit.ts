@@ -5,46 +5,46 @@ import { type Length, lengthFromInches } from '#core/units/length';
 import type { CutEdge, EdgeTerm } from './cut-edge';
 import type { CutShape } from './cut-shapes';
 
-/** Which of the unit's fabrics a patch is cut from. */
+/** The fabric of the unit that a patch is cut from. */
 export type FabricRole = 'first' | 'second' | 'third';
 
-/** A patch to cut, its sizes, and how many of it make how many units. */
+/** A patch to cut: its sizes, and how many of it make how many units. */
 export interface CutPatch {
   readonly name: string;
   readonly role: FabricRole;
-  /** Across the strip: what the strip is cut at. */
+  /** Across the strip: the width of the strip. */
   readonly across: CutEdge;
-  /** Along the strip: the cross cut. For a shape that is not a rectangle, the length of its side. */
+  /** Along the strip: the crosscut. For a shape that is not a rectangle, the length of its side. */
   readonly along: CutEdge;
   readonly shape: CutShape;
   readonly takes: number;
   readonly makes: number;
-  /** From fabric; already sewn (a block, a top: no fabric of its own); joined where a strip of fabric is too short for it. */
+  /** fabric: cut from fabric; sewn: a block or top, which takes no fabric of its own; fabric-joined: from joined strips if one is too short. */
   readonly source: 'fabric' | 'sewn' | 'fabric-joined';
-  /** Whether its long side stands upright in the unit, as matters for a print that must not lie down. */
+  /** Whether its long side is vertical in the unit; matters for a directional print. */
   readonly standsUp?: boolean;
 }
 
-/** A patch as it lies in the finished unit. */
-export interface FinishedPiece {
-  /** Index of the patch it was cut as. */
+/** A patch at its place in the finished unit. */
+export interface FinishedPatch {
+  /** Index of its cut patch. */
   readonly patch: number;
   readonly polygon: Polygon;
 }
 
-/** What a unit is made of; the pieces cover the outline exactly once. All in 1/320 mm. */
+/** The patches of a unit, as cut and as finished; the finished ones cover the outline exactly once. All in 1/320 mm. */
 export interface UnitPlan {
   readonly width: number;
   readonly length: number;
   readonly outline: Polygon;
-  readonly pieces: readonly FinishedPiece[];
+  readonly finishedPatches: readonly FinishedPatch[];
   readonly patches: readonly CutPatch[];
 }
 
-/** Finished sizes worked out from cut ones, and how the size that decides was found. */
+/** Finished sizes worked out from cut ones, with the formula for the main size. */
 export interface FromCut<Sizes> {
   readonly sizes: Sizes;
-  /** In the cut size `C`, the seam `s` and what `terms` say. */
+  /** Uses the cut size `C`, the seam `s` and the symbols of `terms`. */
   readonly formula: string;
   readonly terms?: readonly EdgeTerm[];
   readonly cut: number;
@@ -52,22 +52,22 @@ export interface FromCut<Sizes> {
 }
 
 /**
- * One kind of patch or patch group. Adding one is adding a file in `units/` and its line in `patch-units.ts`. The finished
- * pieces are data, so that growing them by the seam is an independent check of every cut size.
+ * One kind of patch or unit. To add one, add a file in `units/` and its lines in `patch-units.ts`. The finished patches are data, so
+ * that tests can grow them by the seam as an independent check of every cut size.
  */
 export interface PatchUnit<Sizes extends { readonly unit: string } = { readonly unit: string }> {
   readonly kind: Sizes['unit'];
-  /** Which cut piece the sizes are those of, when they are cut sizes. */
+  /** If the sizes are cut sizes: what they are the sizes of. */
   readonly cutMeans: string;
   /** From finished sizes. */
   plan(sizes: Sizes, seam: number): UnitPlan;
-  /** From the sizes of the cut piece; a piece too small gives sizes of nothing or less. */
+  /** From cut sizes. If the cut patch is too small, the finished sizes are 0 or negative. */
   fromCut(sizes: Sizes, seam: number): FromCut<Sizes>;
-  /** What is good to know of this unit, in whole sentences. */
+  /** Tips for this unit, in whole sentences. */
   tips?(sizes: Sizes): readonly string[];
 }
 
-/** The sizes of a unit with computed lengths in place of whole ones. */
+/** The sizes of a unit as plain numbers instead of whole lengths. */
 export type Computed<Sizes> = {
   readonly [Name in keyof Sizes]: Sizes[Name] extends Length ? number : Sizes[Name];
 };
@@ -78,7 +78,7 @@ export function sizeField(title: string, help?: string) {
   return lengthField(help === undefined ? { title, maximum } : { title, help, maximum });
 }
 
-/** The fields of one unit. `start` are sizes to begin with when a maker chooses it. */
+/** The fields of one unit. `start` holds the sizes that the form starts with. */
 export function unitSizes<const Kind extends string, Fields extends z.core.$ZodLooseShape>(
   kind: Kind,
   title: string,

@@ -24,7 +24,7 @@ import { sideSettingTriangles, sideSettingTriangleSizes } from './units/side-set
 import { square, squareSizes } from './units/square';
 import { squareInASquare, squareInASquareSizes } from './units/square-in-a-square';
 
-/** The sizes of any unit, told apart by `unit`; in the order a maker looks for them. */
+/** The sizes of any unit, distinguished by `unit`; the most common units come first. */
 export const unitSizesField = z.discriminatedUnion('unit', [
   squareSizes,
   rectangleSizes,
@@ -53,7 +53,7 @@ export const unitSizesField = z.discriminatedUnion('unit', [
 
 export type UnitSizes = z.infer<typeof unitSizesField>;
 
-/** Each kind of unit by its name: a kind of the union above that is missing here does not compile. */
+/** Each kind of unit by its name. A kind of the union above that is missing here does not compile. */
 export const patchUnits: Readonly<Record<UnitSizes['unit'], PatchUnit>> = {
   square,
   rectangle,

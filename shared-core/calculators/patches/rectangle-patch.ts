@@ -11,7 +11,7 @@ interface RectangleToCut extends Pick<CutPatch, 'name' | 'role'> {
   readonly source?: CutPatch['source'];
 }
 
-/** A rectangular patch of this finished size; the shorter side goes across the strip. One makes one unit unless said otherwise. */
+/** A rectangular patch of this finished size; its shorter side goes across the strip. By default one patch makes one unit. */
 export function rectanglePatch(to: RectangleToCut): CutPatch {
   const [short, long] = [Math.min(to.width, to.length), Math.max(to.width, to.length)];
   const name = to.name.toLowerCase();
@@ -30,29 +30,29 @@ export function rectanglePatch(to: RectangleToCut): CutPatch {
   };
 }
 
-/** A rectangle where it lies in the finished unit; all of one name are of one size. */
+/** A rectangle at its place in the finished unit. All rectangles with the same name have the same size. */
 export interface NamedRectangle extends Pick<CutPatch, 'name' | 'role' | 'source'> {
   readonly width: number;
   readonly length: number;
   readonly polygon: Polygon;
 }
 
-/** One patch a name, counted, and every piece where it lies. */
+/** One cut patch for each name, with its count, and every finished patch at its place. */
 export function mergedPatches(
-  parts: readonly NamedRectangle[],
+  rectangles: readonly NamedRectangle[],
   seam: number,
-): Pick<UnitPlan, 'pieces' | 'patches'> {
+): Pick<UnitPlan, 'finishedPatches' | 'patches'> {
   const byName = new Map<string, NamedRectangle[]>();
-  for (const part of parts) {
-    const group = byName.get(part.name);
-    if (group === undefined) byName.set(part.name, [part]);
-    else group.push(part);
+  for (const rectangle of rectangles) {
+    const group = byName.get(rectangle.name);
+    if (group === undefined) byName.set(rectangle.name, [rectangle]);
+    else group.push(rectangle);
   }
   const groups = [...byName.values()];
   return {
     patches: groups.flatMap((group) =>
-      group.slice(0, 1).map((part) => rectanglePatch({ ...part, seam, takes: group.length })),
+      group.slice(0, 1).map((one) => rectanglePatch({ ...one, seam, takes: group.length })),
     ),
-    pieces: groups.flatMap((group, patch) => group.map(({ polygon }) => ({ patch, polygon }))),
+    finishedPatches: groups.flatMap((group, patch) => group.map(({ polygon }) => ({ patch, polygon }))),
   };
 }

@@ -4,19 +4,19 @@ import type { CutPatch } from './patch-unit';
 
 type Counted = Pick<CutPatch, 'name' | 'role' | 'takes' | 'makes'>;
 
-/** Squares cut once on the diagonal: two triangles each, the seam allowance already in their short sides. */
+/** Squares cut once on the diagonal into two triangles each. The cut size includes the seam allowance. */
 export function halfSquarePatch(counted: Counted, leg: EdgeTerm, seam: number): CutPatch {
   const edge = halfSquareEdge(leg, seam);
   return squarePatch(counted, edge, halvedShape(edge.exact, edge.exact));
 }
 
-/** Squares cut on both diagonals: four triangles each, straight grain on their long sides. */
+/** Squares cut on both diagonals into four triangles each, with straight grain on their long sides. */
 export function quarterSquarePatch(counted: Counted, longSide: EdgeTerm, seam: number): CutPatch {
   const edge = quarterSquareEdge(longSide, seam);
   return squarePatch(counted, edge, quarteredShape(edge.exact));
 }
 
-/** A square patch with this edge, whatever it is cut into. */
+/** A square patch with this edge, cut into the parts of `shape`. */
 export function squarePatch(counted: Counted, edge: CutEdge, shape: CutShape): CutPatch {
   return { ...counted, across: edge, along: edge, shape, source: 'fabric' };
 }

@@ -13,7 +13,7 @@ import {
   lengthTerm,
   MOST_BLOCKS,
   type PlacedBlock,
-  type PlacedPiece,
+  type PlacedPatch,
   tooManyBlocks,
   unknownBlock,
 } from './assembly';
@@ -22,7 +22,7 @@ import type { BlockKind, Round } from './input';
 type Border = Extract<Round, { round: 'border' }>;
 type BlockRound = Extract<Round, { round: 'blocks' }>;
 
-/** Borders and rounds of blocks sewn on from the inside out. */
+/** Adds borders and rounds of blocks from the inside out. */
 export function addRounds(
   inner: Assembly,
   rounds: readonly Round[],
@@ -34,7 +34,7 @@ export function addRounds(
     const label = `Round ${String(index + 1)}`;
     switch (round.round) {
       case 'border':
-        top = grown(top, round.width, round.width, label, { pieces: borderPieces(top, round, seam) });
+        top = grown(top, round.width, round.width, label, { patches: borderPatches(top, round, seam) });
         break;
       case 'blocks': {
         const next = addBlocks(top, round, kinds, label, index);
@@ -49,13 +49,13 @@ export function addRounds(
   return success(top);
 }
 
-/** The same top with `across` more on the left and right and `down` more above and below. */
+/** The top with `across` added on the left and right and `down` above and below. */
 function grown(
   inner: Assembly,
   across: number,
   down: number,
   label: string,
-  added: Partial<Pick<Assembly, 'blocks' | 'pieces' | 'misfits'>>,
+  added: Partial<Pick<Assembly, 'blocks' | 'patches' | 'misfits'>>,
 ): Assembly {
   const [x, y] = [inner.x - across, inner.y - down];
   const [width, length] = [inner.width + 2 * across, inner.length + 2 * down];
@@ -65,7 +65,7 @@ function grown(
   ];
   return {
     blocks: [...inner.blocks, ...(added.blocks ?? [])],
-    pieces: [...inner.pieces, ...(added.pieces ?? [])],
+    patches: [...inner.patches, ...(added.patches ?? [])],
     misfits: [...inner.misfits, ...(added.misfits ?? [])],
     steps: [...inner.steps, { label, width, length, formula: 'W + 2w', terms }],
     x,
@@ -76,19 +76,19 @@ function grown(
   };
 }
 
-function borderPieces(inner: Assembly, border: Border, seam: number): readonly PlacedPiece[] {
+function borderPatches(inner: Assembly, border: Border, seam: number): readonly PlacedPatch[] {
   return border.corners === 'mitered'
-    ? miteredPieces(inner, border, seam)
-    : straightPieces(inner, border, seam);
+    ? miteredPatches(inner, border, seam)
+    : straightPatches(inner, border, seam);
 }
 
-/** The sides first; top and bottom go over their ends, or stop at cornerstones. */
-function straightPieces(inner: Assembly, border: Border, seam: number): readonly PlacedPiece[] {
+/** The sides come first. Top and bottom go across their ends or stop at cornerstones. */
+function straightPatches(inner: Assembly, border: Border, seam: number): readonly PlacedPatch[] {
   const { x, y, width, length } = inner;
   const { width: wide, fabric } = border;
   const isButted = border.corners === 'butted';
   const cornerFabric = border.cornerFabric === '' ? fabric : border.cornerFabric;
-  const piece = (name: string, of: string, at: readonly [number, number, number, number]): PlacedPiece => {
+  const patchAt = (name: string, of: string, at: readonly [number, number, number, number]): PlacedPatch => {
     const [left, top, across, down] = at;
     const source = 'fabric-joined';
     const patch = rectanglePatch({ name, role: 'first', width: across, length: down, seam, source });
@@ -96,17 +96,17 @@ function straightPieces(inner: Assembly, border: Border, seam: number): readonly
   };
   const over = isButted ? wide : 0;
   const ends = [y - wide, y + length].map((top) =>
-    piece('Top or bottom border', fabric, [x - over, top, width + 2 * over, wide]),
+    patchAt('Top or bottom border', fabric, [x - over, top, width + 2 * over, wide]),
   );
-  const sides = [x - wide, x + width].map((left) => piece('Side border', fabric, [left, y, wide, length]));
+  const sides = [x - wide, x + width].map((left) => patchAt('Side border', fabric, [left, y, wide, length]));
   if (isButted) return [...sides, ...ends];
   const stones = [x - wide, x + width].flatMap((left) =>
-    [y - wide, y + length].map((top) => piece('Cornerstone', cornerFabric, [left, top, wide, wide])),
+    [y - wide, y + length].map((top) => patchAt('Cornerstone', cornerFabric, [left, top, wide, wide])),
   );
   return [...sides, ...ends, ...stones];
 }
 
-function miteredPieces(inner: Assembly, border: Border, seam: number): readonly PlacedPiece[] {
+function miteredPatches(inner: Assembly, border: Border, seam: number): readonly PlacedPatch[] {
   const { width: wide, fabric } = border;
   const [left, top] = [inner.x, inner.y];
   const [right, bottom] = [left + inner.width, top + inner.length];
@@ -153,7 +153,7 @@ function addBlocks(
   return success(grown(inner, depth, depth, label, { blocks, misfits }));
 }
 
-/** Blocks of the sides are turned by a quarter, so that their width lies along the top everywhere. */
+/** Blocks on the sides are turned by a quarter, so that their width is along the edge of the top everywhere. */
 function blocksRound(
   inner: Assembly,
   block: BlockKind,
@@ -164,12 +164,12 @@ function blocksRound(
   const depth = block.length;
   const turned: BlockKind = { ...block, width: block.length, length: block.width };
   const along = Array.from({ length: across }, (_, at) => at * block.width);
-  const upright = Array.from({ length: down }, (_, at) => at * block.width);
+  const downward = Array.from({ length: down }, (_, at) => at * block.width);
   return [
     ...along.map((at) => ({ block, x: x + at, y: y - depth })),
     ...along.map((at) => ({ block, x: x + at, y: y + length })),
-    ...upright.map((at) => ({ block: turned, x: x - depth, y: y + at })),
-    ...upright.map((at) => ({ block: turned, x: x + width, y: y + at })),
+    ...downward.map((at) => ({ block: turned, x: x - depth, y: y + at })),
+    ...downward.map((at) => ({ block: turned, x: x + width, y: y + at })),
     ...[x - depth, x + width].flatMap((left) =>
       [y - depth, y + length].map((top) => ({ block: corner, x: left, y: top })),
     ),
@@ -187,12 +187,12 @@ function sideMisfit(
   if (over === 0) return [];
   const says =
     over > 0
-      ? `${label}, ${where}: {count} of ${block.name} are {off} longer than the side they go on, {side}.`
-      : `${label}, ${where}: {count} of ${block.name} are {off} shorter than the side they go on, {side}.`;
+      ? `${label}, ${where}: {count} of ${block.name} are {off} longer than the side of the top, which is {side}.`
+      : `${label}, ${where}: {count} of ${block.name} are {off} shorter than the side of the top, which is {side}.`;
   return [
     {
       kind: 'warning',
-      says: `${says} A border of half the difference, or a longer block, makes them meet.`,
+      says: `${says} Add a border half that wide, or change the size of the block.`,
       values: {
         count: countQuantity(count, ['', '']),
         off: lengthNearest(Math.abs(over)),
@@ -207,7 +207,7 @@ function cornerMisfit(label: string, corner: BlockKind, depth: number): readonly
   return [
     {
       kind: 'warning',
-      says: `${label}: ${corner.name} in the corners has to be {depth} square, as deep as the round.`,
+      says: `${label}: ${corner.name} in the corners has to be a {depth} square, as wide as the round.`,
       values: { depth: lengthNearest(depth) },
     },
   ];

@@ -6,37 +6,37 @@ import type { CutPatch } from '../patches/patch-unit';
 import { givenLength, lengthNearest } from '../quantities';
 import type { BlockKind } from './input';
 
-/** A block where it lies in the top, x to the right and y down, in 1/320 mm; rounds grow past (0, 0) to the left and up. */
+/** A block at its place in the top, x to the right and y down, in 1/320 mm. Rounds go past (0, 0) to the left and up. */
 export interface PlacedBlock {
   readonly block: BlockKind;
   readonly x: number;
   readonly y: number;
 }
 
-/** A sash, border or ring piece where it lies, with the patch it is cut as (one patch each). */
-export interface PlacedPiece {
+/** A patch of sashing, a border or a ring at its place in the top, with its cut patch. */
+export interface PlacedPatch {
   readonly fabric: string;
   readonly patch: CutPatch;
   readonly polygon: Polygon;
 }
 
-/** The finished size once a part of the top is sewn; a regular polygon is as wide as its flats are apart. */
+/** The finished size after a step of sewing the top. The width of a regular polygon is measured from side to side. */
 export interface TopStep {
   readonly label: string;
   readonly width: number;
   readonly length: number;
-  /** How the width was found. */
+  /** The formula for the width. */
   readonly formula: string;
   readonly terms: readonly Term[];
 }
 
-/** A top being put together: what lies where, how large it is, and what did not meet. */
+/** A top as it is put together: where everything is, how large it is, and what does not meet. */
 export interface Assembly {
   readonly blocks: readonly PlacedBlock[];
-  readonly pieces: readonly PlacedPiece[];
+  readonly patches: readonly PlacedPatch[];
   readonly steps: readonly TopStep[];
   readonly misfits: readonly Note[];
-  /** Top left corner and finished size of what there is so far. */
+  /** Top left corner and finished size so far. */
   readonly x: number;
   readonly y: number;
   readonly width: number;
@@ -54,19 +54,19 @@ export function unknownBlock(name: string, field: Refusal['field']): Refusal {
   return {
     code: 'unknown-block',
     field,
-    says: `There is no kind of block called ${name}: add it to the blocks, or choose one of them.`,
+    says: `There is no block called ${name}. Add it to the blocks, or choose one of them.`,
     values: {},
   };
 }
 
-/** Fifty meters: no floor holds a larger top. */
+/** Fifty meters: no floor has room for a larger top. */
 export const WIDEST_TOP = lengthFromMeters(50);
 
 export function tooLarge(): Refusal {
   return {
     code: 'too-large',
     field: ['layout'],
-    says: 'The top is wider or longer than {most}, or has over a kilometer of seams: look over the sizes and counts.',
+    says: 'The top is wider or longer than {most}, or its seams are longer than 1,000 yards. Check the sizes and counts.',
     values: { most: givenLength(WIDEST_TOP) },
   };
 }
@@ -75,7 +75,7 @@ export function tooManyBlocks(): Refusal {
   return {
     code: 'too-many-blocks',
     field: ['layout'],
-    says: `This is more than ${String(MOST_BLOCKS)} blocks: look over the counts.`,
+    says: `This is more than ${String(MOST_BLOCKS)} blocks. Check the counts.`,
     values: {},
   };
 }

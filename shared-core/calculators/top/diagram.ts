@@ -6,7 +6,7 @@ import type { TopWork } from './work';
 
 const FABRIC_TONES: readonly Tone[] = ['fabric', 'fabric-alternate'];
 
-/** The finished top: blocks by their kind, sashes, borders and rings by their fabric, seams between them. */
+/** The finished top: its blocks in two tones by their kind, and sashing, borders and rings in two tones by their fabric. */
 export function topDiagram({ assembly, input }: TopWork): Diagram {
   const edge = Math.max(assembly.width, assembly.length) / 12;
   const moved = (polygon: Polygon) =>
@@ -17,30 +17,29 @@ export function topDiagram({ assembly, input }: TopWork): Diagram {
     return { part: 'polygon', points, tone: kind % 2 === 0 ? 'fabric' : 'fabric-alternate' };
   });
   const labels = input.fabrics.map(({ label }) => label);
-  const pieces = assembly.pieces.map(({ fabric, polygon }): DiagramPart => {
+  const patches = assembly.patches.map(({ fabric, polygon }): DiagramPart => {
     const tone = FABRIC_TONES[Math.max(0, labels.indexOf(fabric)) % FABRIC_TONES.length] ?? 'fabric';
     return { part: 'polygon', points: moved(polygon), tone };
   });
-  const [width, length] = [assembly.width, assembly.length].map((side) => lengthFromExact(side, 'nearest'));
   const corner = { x: edge, y: edge };
   const across: DiagramPart = {
     part: 'dimension',
     from: corner,
     to: { x: edge + assembly.width, y: edge },
     offset: edge / 2,
-    length: width ?? lengthFromExact(0, 'nearest'),
+    length: lengthFromExact(assembly.width, 'nearest'),
   };
   const down: DiagramPart = {
     part: 'dimension',
     from: { x: edge, y: edge + assembly.length },
     to: corner,
     offset: edge / 2,
-    length: length ?? lengthFromExact(0, 'nearest'),
+    length: lengthFromExact(assembly.length, 'nearest'),
   };
   return {
     title: 'The finished top',
     width: assembly.width + 2 * edge,
     height: assembly.length + 2 * edge,
-    parts: [...blocks, ...pieces, across, down],
+    parts: [...blocks, ...patches, across, down],
   };
 }

@@ -25,44 +25,48 @@ import {
 const fabricLabel = textField({ title: 'Fabric', minimum: 1, maximum: 120 });
 const blockName = textField({ title: 'Block', minimum: 1, maximum: 60 });
 
-export const topFabric = z
+const topFabricSchema = z
   .object({
     label: textField({ title: 'Name', minimum: 1, maximum: 120 }),
-    isDirectional: flagField({ title: 'Print stands upright', help: 'Its patches must not be turned.' }),
+    isDirectional: flagField({
+      title: 'Directional print',
+      help: 'Patches of this fabric must not be turned.',
+    }),
   })
   .readonly();
 
-export const blockPart = z
+const blockUnitSchema = z
   .object({
     unit: unitSizesField.meta({ title: 'Patch or unit' }),
     times: countField({ title: 'How many in a block', minimum: 1, maximum: 400 }),
     fabrics: z.array(fabricLabel).min(1).max(3).readonly().meta({
       title: 'Fabrics',
-      description: 'First, second and third of the unit; the last stands in for more.',
+      description:
+        'The first, second and third fabric of the unit. If there are fewer, the last one is used for the rest.',
     }),
   })
   .readonly();
 
-export const blockKind = z
+const blockKindSchema = z
   .object({
     name: blockName,
     width: lengthField({ title: 'Width', help: 'Finished.' }),
     length: lengthField({ title: 'Length', help: 'Finished.' }),
-    parts: z.array(blockPart).max(20).readonly().meta({ title: 'Parts' }),
+    units: z.array(blockUnitSchema).max(20).readonly().meta({ title: 'Patches and units' }),
   })
   .readonly();
-export type BlockKind = z.infer<typeof blockKind>;
+export type BlockKind = z.infer<typeof blockKindSchema>;
 
 const corners = choiceField(['butted', 'mitered', 'cornerstones'], { title: 'Corners' });
 
-export const round = z.discriminatedUnion('round', [
+const roundSchema = z.discriminatedUnion('round', [
   z
     .object({
       round: z.literal('border'),
       width: lengthField({ title: 'Width', help: 'Finished.' }),
       fabric: fabricLabel,
       corners,
-      cornerFabric: textField({ title: 'Cornerstone fabric', help: 'Only where there are cornerstones.' }),
+      cornerFabric: textField({ title: 'Cornerstone fabric', help: 'Only for cornerstones.' }),
     })
     .readonly(),
   z
@@ -73,71 +77,77 @@ export const round = z.discriminatedUnion('round', [
     })
     .readonly(),
 ]);
-export type Round = z.infer<typeof round>;
+export type Round = z.infer<typeof roundSchema>;
 
-const rounds = z
-  .array(round)
+const roundsSchema = z
+  .array(roundSchema)
   .max(12)
   .readonly()
   .meta({ title: 'Rounds', description: 'From the inside out.' });
 
-const row = z
+const rowSchema = z
   .object({
     blocks: z
       .array(
         z
-          .object({ block: blockName, times: countField({ title: 'Side by side', minimum: 1, maximum: 60 }) })
+          .object({
+            block: blockName,
+            times: countField({ title: 'How many side by side', minimum: 1, maximum: 60 }),
+          })
           .readonly(),
       )
       .min(1)
       .max(20)
       .readonly()
       .meta({ title: 'Blocks from left to right' }),
-    times: countField({ title: 'Rows like this', minimum: 1, maximum: 60 }),
+    times: countField({ title: 'How many rows like this', minimum: 1, maximum: 60 }),
   })
   .readonly();
 
-const sash = z
+const sashingSchema = z
   .object({
     width: lengthField({ title: 'Width', help: 'Finished, between the blocks.' }),
     fabric: fabricLabel,
-    cornerFabric: textField({ title: 'Cornerstone fabric', help: 'Empty: long sashes between the rows.' }),
+    cornerFabric: textField({
+      title: 'Cornerstone fabric',
+      help: 'Leave blank for long sashing strips between the rows.',
+    }),
   })
   .readonly();
-export type Sash = z.infer<typeof sash>;
+export type Sashing = z.infer<typeof sashingSchema>;
 
-const ring = z
+const ringSchema = z
   .object({ width: lengthField({ title: 'Width', help: 'Finished.' }), fabric: fabricLabel })
   .readonly();
 
-export const layout = z.discriminatedUnion('layout', [
+const layoutSchema = z.discriminatedUnion('layout', [
   z
     .object({
       layout: z.literal('rows'),
-      rows: z.array(row).min(1).max(30).readonly().meta({ title: 'Rows from the top' }),
-      sash: sash.nullable().meta({ title: 'Sashing' }),
-      rounds,
+      rows: z.array(rowSchema).min(1).max(30).readonly().meta({ title: 'Rows from the top' }),
+      sashing: sashingSchema.nullable().meta({ title: 'Sashing' }),
+      rounds: roundsSchema,
     })
     .readonly(),
-  z.object({ layout: z.literal('center'), block: blockName, rounds }).readonly(),
+  z.object({ layout: z.literal('center'), block: blockName, rounds: roundsSchema }).readonly(),
   z
     .object({
       layout: z.literal('rings'),
       sides: choiceField(['six', 'eight', 'ten', 'twelve'], { title: 'Sides' }),
-      centerAcross: lengthField({ title: 'Center across the flats', help: 'Finished.' }),
+      centerAcross: lengthField({ title: 'Center from side to side', help: 'Finished.' }),
       centerFabric: fabricLabel,
-      rings: z.array(ring).min(1).max(30).readonly().meta({ title: 'Rings from the inside out' }),
+      rings: z.array(ringSchema).min(1).max(30).readonly().meta({ title: 'Rings from the inside out' }),
     })
     .readonly(),
 ]);
-export type Layout = z.infer<typeof layout>;
+export type Layout = z.infer<typeof layoutSchema>;
 export type LayoutOf<Kind extends Layout['layout']> = Extract<Layout, { layout: Kind }>;
 
 export const topInput = z
   .object({
-    fabrics: z.array(topFabric).min(1).max(40).readonly().meta({ title: 'Fabrics' }),
-    blocks: z.array(blockKind).max(20).readonly().meta({ title: 'Kinds of blocks' }),
-    layout: layout.meta({ title: 'Layout' }),
+    fabrics: z.array(topFabricSchema).min(1).max(40).readonly().meta({ title: 'Fabrics' }),
+    blocks: z.array(blockKindSchema).max(20).readonly().meta({ title: 'Blocks' }),
+    layout: layoutSchema.meta({ title: 'Layout' }),
     seamAllowance: seamField(),
     fabricWidth: fabricWidthField(),
     rounding: roundingField,
@@ -148,7 +158,7 @@ export const topInput = z
   .readonly();
 export type TopInput = z.infer<typeof topInput>;
 
-/** As many nine-patches as the piece has room for; the maker puts her own blocks in their place. */
+/** Starts with as many nine-patch blocks as fit into the project. */
 export function topFromProject({ outline, settings }: Measurements): TopInput {
   const isInch = settings.unitSystem === 'inch';
   const patch = isInch ? lengthFromInches(3) : lengthFromMillimeters(75);
@@ -168,7 +178,7 @@ export function topFromProject({ outline, settings }: Measurements): TopInput {
         name: 'Nine-patch',
         width: block,
         length: block,
-        parts: [
+        units: [
           { unit: square, times: 5, fabrics: ['Dark'] },
           { unit: square, times: 4, fabrics: ['Light'] },
         ],
@@ -177,7 +187,7 @@ export function topFromProject({ outline, settings }: Measurements): TopInput {
     layout: {
       layout: 'rows',
       rows: [{ blocks: [{ block: 'Nine-patch', times: across }], times: down }],
-      sash: null,
+      sashing: null,
       rounds: [],
     },
     seamAllowance: settings.seamAllowance,

@@ -5,29 +5,29 @@ import { regularPolygonCorners, regularPolygonFromInradius } from '#core/geometr
 import { edgeTerm, exactEdge, plainEdge } from '../patches/cut-edge';
 import { polygonOf, stripShape } from '../patches/cut-shapes';
 import type { CutPatch } from '../patches/patch-unit';
-import { type Assembly, lengthTerm, type PlacedPiece, type TopStep } from './assembly';
+import { type Assembly, lengthTerm, type PlacedPatch, type TopStep } from './assembly';
 import type { LayoutOf } from './input';
 
 const NUMBER_OF_SIDES = { six: 6, eight: 8, ten: 10, twelve: 12 } as const;
 
-/** A regular polygon in the middle and rings of equal pieces round it, mitered at every corner. */
+/** A regular polygon in the middle with rings of equal patches around it, mitered at every corner. */
 export function layRings(layout: LayoutOf<'rings'>, seam: number): Assembly {
   const sides = NUMBER_OF_SIDES[layout.sides];
   const center = regular(sides, layout.centerAcross);
-  const pieces: PlacedPiece[] = [
+  const patches: PlacedPatch[] = [
     { fabric: layout.centerFabric, patch: centerPatch(center, layout.centerAcross, seam), polygon: center },
   ];
   const first = layout.centerAcross;
-  const middle = lengthTerm('A', 'across the flats', first);
+  const middle = lengthTerm('A', 'from side to side', first);
   const steps: TopStep[] = [{ label: 'Center', width: first, length: first, formula: 'A', terms: [middle] }];
   let across: number = layout.centerAcross;
   layout.rings.forEach((ring, index) => {
     const [inner, outer] = [regular(sides, across), regular(sides, across + 2 * ring.width)];
     const name = `Ring ${String(index + 1)}`;
     const patch = ringPatch(name, sides, across, ring.width, seam);
-    pieces.push(...ringPieces(inner, outer).map((polygon) => ({ fabric: ring.fabric, patch, polygon })));
+    patches.push(...ringPatches(inner, outer).map((polygon) => ({ fabric: ring.fabric, patch, polygon })));
     const terms = [
-      lengthTerm('A', 'across the flats before', across),
+      lengthTerm('A', 'from side to side, before', across),
       lengthTerm('w', 'width of the ring', ring.width),
     ];
     across += 2 * ring.width;
@@ -37,7 +37,7 @@ export function layRings(layout: LayoutOf<'rings'>, seam: number): Assembly {
   const [left, top] = [Math.min(...outline.map(({ x }) => x)), Math.min(...outline.map(({ y }) => y))];
   return {
     blocks: [],
-    pieces,
+    patches,
     steps,
     misfits: [],
     x: left,
@@ -48,13 +48,13 @@ export function layRings(layout: LayoutOf<'rings'>, seam: number): Assembly {
   };
 }
 
-/** A flat lies at the top. */
+/** With a side at the top. */
 function regular(sides: number, across: number): Polygon {
   const start = -Math.PI / 2 - Math.PI / sides;
   return regularPolygonCorners(regularPolygonFromInradius(sides, across / 2), { x: 0, y: 0 }, start);
 }
 
-function ringPieces(inner: Polygon, outer: Polygon): readonly Polygon[] {
+function ringPatches(inner: Polygon, outer: Polygon): readonly Polygon[] {
   return outer.map((corner, index) => {
     const next = (index + 1) % outer.length;
     const at = (polygon: Polygon, place: number): Point => polygon[place] ?? corner;
@@ -62,7 +62,7 @@ function ringPieces(inner: Polygon, outer: Polygon): readonly Polygon[] {
   });
 }
 
-/** The long side lies outside. Its corners are half the polygon's, (90° - 180°/n), and each takes s/tan of half of that more. */
+/** The long side is outside. Its corners are half those of the polygon (90° − 180°/n), and each adds s/tan of half its angle. */
 function ringPatch(name: string, sides: number, across: number, width: number, seam: number): CutPatch {
   const half = Math.PI / 4 - Math.PI / (2 * sides);
   const perAcross = Math.tan(Math.PI / sides);
@@ -87,13 +87,13 @@ function ringPatch(name: string, sides: number, across: number, width: number, s
   };
 }
 
-/** Cut as the rectangle that holds it; an even number of sides is as long between flats whichever way it lies. */
+/** Cut from the rectangle around it. */
 function centerPatch(center: Polygon, across: number, seam: number): CutPatch {
   const cut = growPolygon(center, seam);
   const [left, top] = [Math.min(...cut.map(({ x }) => x)), Math.min(...cut.map(({ y }) => y))];
   const placed = cut.map(({ x, y }) => ({ x: x - left, y: y - top }));
-  const strip = plainEdge(edgeTerm('A', 'center across the flats', across), seam);
-  const along = exactEdge('widest, cut', -2 * left, [edgeTerm('A', 'center across the flats', across)]);
+  const strip = plainEdge(edgeTerm('A', 'center from side to side', across), seam);
+  const along = exactEdge('widest, cut', -2 * left, [edgeTerm('A', 'center from side to side', across)]);
   const shape = stripShape(placed, along.exact, along.exact);
   return {
     name: 'Center',

@@ -10,25 +10,26 @@ import {
   lengthTerm,
   MOST_BLOCKS,
   type PlacedBlock,
-  type PlacedPiece,
+  type PlacedPatch,
   tooLarge,
   tooManyBlocks,
   type TopStep,
   unknownBlock,
   WIDEST_TOP,
 } from './assembly';
-import type { BlockKind, LayoutOf, Sash } from './input';
+import type { BlockKind, LayoutOf, Sashing } from './input';
+import { term } from '../working/terms';
 
 /** One sewn row: its blocks from left to right, as long as its longest block. */
 interface Row {
   readonly blocks: readonly BlockKind[];
   readonly width: number;
   readonly length: number;
-  /** Number of the row in the list it came from, from 1. */
+  /** Its number in the list of rows, from 1. */
   readonly number: number;
 }
 
-/** Blocks sewn into rows and rows into a top, with or without sashes between. The widest row gives the width. */
+/** Blocks sewn into rows and rows into a top, with or without sashing. The top is as wide as its widest row. */
 export function layRows(
   layout: LayoutOf<'rows'>,
   kinds: readonly BlockKind[],
@@ -37,29 +38,32 @@ export function layRows(
   const read = rowsOf(layout, kinds);
   if (!read.ok) return read;
   const rows = read.value;
-  const { sash } = layout;
-  const gap = sash?.width ?? 0;
+  const { sashing } = layout;
+  const gap = sashing?.width ?? 0;
   const width = Math.max(...rows.map((row) => row.width));
   const blocks: PlacedBlock[] = [];
-  const pieces: PlacedPiece[] = [];
+  const patches: PlacedPatch[] = [];
   let y = 0;
   rows.forEach((row, index) => {
     let x = 0;
     row.blocks.forEach((block, at) => {
       if (at > 0) {
-        if (sash !== null) pieces.push(sashPiece(sash, 'Upright sash', x, y, gap, row.length, seam));
+        if (sashing !== null) {
+          const at = { x, y, width: gap, length: row.length };
+          patches.push(sashingStrip('Vertical sashing strip', sashing.fabric, at, seam));
+        }
         x += gap;
       }
       blocks.push({ block, x, y });
       x += block.width;
     });
     y += row.length;
-    if (sash === null || index === rows.length - 1) return;
-    pieces.push(...sashBelow(row, sash, y, width, seam));
+    if (sashing === null || index === rows.length - 1) return;
+    patches.push(...sashingBelow(row, sashing, { y, width, seam }));
     y += gap;
   });
   const step: TopStep = {
-    label: sash === null ? 'Rows sewn together' : 'Rows and sashes',
+    label: sashing === null ? 'Rows sewn together' : 'Rows and sashing',
     width,
     length: y,
     formula: 'the widest row',
@@ -67,7 +71,7 @@ export function layRows(
   };
   return success({
     blocks,
-    pieces,
+    patches,
     steps: [...rowSteps(rows, gap), step],
     misfits: [...rows.flatMap(unevenBlocks), ...unevenRows(rows, width)],
     x: 0,
@@ -79,7 +83,7 @@ export function layRows(
 }
 
 function rowsOf(layout: LayoutOf<'rows'>, kinds: readonly BlockKind[]): Result<readonly Row[], Refusal> {
-  const gap = layout.sash?.width ?? 0;
+  const gap = layout.sashing?.width ?? 0;
   const rows: Row[] = [];
   let count = 0;
   for (const [index, row] of layout.rows.entries()) {
@@ -102,7 +106,7 @@ function rowsOf(layout: LayoutOf<'rows'>, kinds: readonly BlockKind[]): Result<r
   return isTooLarge ? failure(tooLarge()) : success(rows);
 }
 
-/** Every kind of row once. */
+/** One step for each different row. */
 function rowSteps(rows: readonly Row[], gap: number): readonly TopStep[] {
   return distinct(rows).map(({ number, width, length, blocks }) => ({
     label: `Row ${String(number)}`,
@@ -111,12 +115,8 @@ function rowSteps(rows: readonly Row[], gap: number): readonly TopStep[] {
     formula: 'Σb + (n − 1)g',
     terms: [
       lengthTerm('Σb', 'all blocks of the row', width - gap * (blocks.length - 1)),
-      {
-        symbol: 'n',
-        means: 'blocks in the row',
-        quantity: countQuantity(blocks.length, ['block', 'blocks']),
-      },
-      lengthTerm('g', 'finished sash between them', gap),
+      term('n', 'blocks in the row', countQuantity(blocks.length, ['block', 'blocks'])),
+      lengthTerm('g', 'finished sashing between them', gap),
     ],
   }));
 }
@@ -125,35 +125,54 @@ function distinct(rows: readonly Row[]): readonly Row[] {
   return rows.filter((row, index) => rows.findIndex((other) => other.number === row.number) === index);
 }
 
-function sashPiece(
-  sash: Pick<Sash, 'fabric'>,
-  name: string,
-  x: number,
-  y: number,
-  width: number,
-  length: number,
-  seam: number,
-): PlacedPiece {
-  const patch = rectanglePatch({ name, role: 'first', width, length, seam, source: 'fabric-joined' });
-  return { fabric: sash.fabric, patch, polygon: rectangleAt(x, y, width, length) };
+interface Place {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly length: number;
 }
 
-/** One long sash, or short ones under each block with cornerstones between, the last as long as the row is short of the rest. */
-function sashBelow(row: Row, sash: Sash, y: number, width: number, seam: number): readonly PlacedPiece[] {
-  if (sash.cornerFabric === '') return [sashPiece(sash, 'Long sash', 0, y, width, sash.width, seam)];
-  const pieces: PlacedPiece[] = [];
+function sashingStrip(
+  name: string,
+  fabric: string,
+  { x, y, width, length }: Place,
+  seam: number,
+): PlacedPatch {
+  const patch = rectanglePatch({ name, role: 'first', width, length, seam, source: 'fabric-joined' });
+  return { fabric, patch, polygon: rectangleAt(x, y, width, length) };
+}
+
+interface Below {
+  readonly y: number;
+  /** Of the whole top. */
+  readonly width: number;
+  readonly seam: number;
+}
+
+/**
+ * One long strip, or a short one under each block with cornerstones between them. The last one fills the difference to the widest
+ * row.
+ */
+function sashingBelow(row: Row, sashing: Sashing, { y, width, seam }: Below): readonly PlacedPatch[] {
+  const depth = sashing.width;
+  if (sashing.cornerFabric === '') {
+    const at = { x: 0, y, width, length: depth };
+    return [sashingStrip('Long horizontal sashing strip', sashing.fabric, at, seam)];
+  }
+  const patches: PlacedPatch[] = [];
   let x = 0;
-  row.blocks.forEach((block, at) => {
-    const isLast = at === row.blocks.length - 1;
+  row.blocks.forEach((block, index) => {
+    const isLast = index === row.blocks.length - 1;
     const long = block.width + (isLast ? width - row.width : 0);
-    pieces.push(sashPiece(sash, 'Cross sash', x, y, long, sash.width, seam));
+    const strip = { x, y, width: long, length: depth };
+    patches.push(sashingStrip('Horizontal sashing strip', sashing.fabric, strip, seam));
     x += long;
     if (isLast) return;
-    const stone = { fabric: sash.cornerFabric };
-    pieces.push(sashPiece(stone, 'Cornerstone', x, y, sash.width, sash.width, seam));
-    x += sash.width;
+    const corner = { x, y, width: depth, length: depth };
+    patches.push(sashingStrip('Cornerstone', sashing.cornerFabric, corner, seam));
+    x += depth;
   });
-  return pieces;
+  return patches;
 }
 
 function unevenBlocks(row: Row, index: number, rows: readonly Row[]): readonly Note[] {
@@ -163,8 +182,8 @@ function unevenBlocks(row: Row, index: number, rows: readonly Row[]): readonly N
   return [
     {
       kind: 'warning',
-      says: `Row {row}: ${short.name} is {short} shorter than the longest block of the row. Make the blocks alike or add a strip.`,
-      values: { row: rowNumber(row), short: misfitLength(row.length - short.length) },
+      says: `Row {row}: ${short.name} is {short} shorter than the longest block of the row. Make all blocks of the row equally long, or add a strip.`,
+      values: { row: rowNumber(row), short: lengthNearest(row.length - short.length) },
     },
   ];
 }
@@ -173,20 +192,16 @@ function unevenRows(rows: readonly Row[], width: number): readonly Note[] {
   const narrow = distinct(rows).filter((row) => row.width < width);
   return narrow.map((row) => ({
     kind: 'warning',
-    says: 'Row {row} finishes {narrow} narrower than the widest row: {own} against {widest}.',
+    says: 'Row {row} finishes {narrow} narrower than the widest row: {own} instead of {widest}.',
     values: {
       row: rowNumber(row),
-      narrow: misfitLength(width - row.width),
-      own: misfitLength(row.width),
-      widest: misfitLength(width),
+      narrow: lengthNearest(width - row.width),
+      own: lengthNearest(row.width),
+      widest: lengthNearest(width),
     },
   }));
 }
 
 function rowNumber(row: Row) {
   return countQuantity(row.number, ['', '']);
-}
-
-function misfitLength(exact: number) {
-  return lengthNearest(exact);
 }

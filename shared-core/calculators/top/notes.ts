@@ -12,18 +12,18 @@ export function topNotes({ assembly, counted, input, needed }: TopWork): readonl
   ];
 }
 
-/** Parts that cover more or less than the block do not make it; a hair of rounding does not count. */
-function blockMisfit({ block, make }: CountedBlock): readonly Note[] {
-  if (block.parts.length === 0) {
-    const says = `${block.name} has no parts yet: no fabric is counted for it.`;
+/** A warning if the units cover more or less than the block, apart from rounding: two units of length along its edge. */
+function blockMisfit({ block, totals }: CountedBlock): readonly Note[] {
+  if (block.units.length === 0) {
+    const says = `${block.name} has no patches yet, so no fabric is counted for it.`;
     return [{ kind: 'warning', says, values: {} }];
   }
-  const off = make.area - block.width * block.length;
+  const off = totals.area - block.width * block.length;
   if (Math.abs(off) < 2 * (block.width + block.length)) return [];
   const says =
     off > 0
-      ? `The parts of ${block.name} cover {off} more than the block has.`
-      : `The parts of ${block.name} leave {off} of the block uncovered.`;
+      ? `The patches of ${block.name} cover {off} more than the block.`
+      : `The patches of ${block.name} leave {off} of the block uncovered.`;
   return [{ kind: 'warning', says, values: { off: areaQuantity(Math.abs(off)) } }];
 }
 
@@ -37,7 +37,7 @@ function unlistedFabrics(
     .filter((fabric) => !listed.has(fabric))
     .map((fabric) => ({
       kind: 'tip',
-      says: `${fabric} is not in the list of fabrics: its patches are taken as free to turn.`,
+      says: `${fabric} is not in the list of fabrics, so its patches may be turned.`,
       values: {},
     }));
 }

@@ -1,7 +1,6 @@
 import type { Explanation } from '../explanation';
-import { lengthPerFabric } from '../patches/fabric-needed';
 import { countQuantity, lengthNearest, percentQuantity, yardageUp } from '../quantities';
-import { givenTerm } from '../working/terms';
+import { derived, givenTerm, term } from '../working/terms';
 import { lengthTerm } from './assembly';
 import type { TopWork } from './work';
 
@@ -12,17 +11,17 @@ export function topSteps(work: TopWork): Explanation {
     formula,
     terms,
     result: lengthNearest(width),
-    rule: { kind: 'derived', says: 'Finished sizes add up; seams are added once, at the end.' } as const,
+    rule: derived('Finished sizes are added. The seam allowance is added once, at the end.'),
   }));
   const unfinished = {
-    label: 'Width before quilting, with its seam allowance',
+    label: 'Width before quilting, with seam allowance',
     formula: 'W + 2s',
     terms: [
       lengthTerm('W', 'finished width', assembly.width),
       givenTerm('s', 'seam allowance', input.seamAllowance),
     ],
     result: lengthNearest(assembly.width + 2 * input.seamAllowance),
-    rule: { kind: 'derived', says: 'One seam allowance on each side is still there.' } as const,
+    rule: derived('The outer edge still has one seam allowance on each side.'),
   };
   return [...sizes, unfinished, ...seamSteps(work), ...fabricSteps(work)];
 }
@@ -32,9 +31,9 @@ function seamSteps({ seams, seamLength, halfPatchEdges, topEdge }: TopWork): Exp
     {
       label: 'Seams to sew',
       formula: 'n − 1',
-      terms: [{ symbol: 'n', means: 'patches', quantity: countQuantity(seams + 1, ['patch', 'patches']) }],
+      terms: [term('n', 'patches', countQuantity(seams + 1, ['patch', 'patches']))],
       result: countQuantity(seams, ['seam', 'seams']),
-      rule: { kind: 'derived', says: 'Every seam makes one part of two; a seam set in at a corner is one.' },
+      rule: derived('Every seam joins two parts into one. A set-in seam around a corner counts as one.'),
     },
     {
       label: 'Length of all seams, finished',
@@ -44,26 +43,22 @@ function seamSteps({ seams, seamLength, halfPatchEdges, topEdge }: TopWork): Exp
         lengthTerm('P', 'edge of the top', topEdge),
       ],
       result: lengthNearest(seamLength),
-      rule: {
-        kind: 'derived',
-        says: 'Each seam lies between two edges; only the outer edge has none. True where all parts meet.',
-      },
+      rule: derived(
+        'Each seam takes two edges, and only the outer edge of the top has none. True if all patches meet.',
+      ),
     },
   ];
 }
 
-function fabricSteps({ input, needed }: TopWork): Explanation {
-  return lengthPerFabric(needed.strips).map(({ fabric, length }) => ({
-    label: `Fabric of ${fabric}`,
+function fabricSteps({ input, fabrics }: TopWork): Explanation {
+  return fabrics.map(({ fabric, length, withExtra }) => ({
+    label: `Fabric, ${fabric}`,
     formula: 'Σ(k × b)·(1 + e)',
     terms: [
       givenTerm('Σ(k × b)', 'strips times their width', length),
-      { symbol: 'e', means: 'safety extra', quantity: percentQuantity(input.safetyExtraPercent) },
+      term('e', 'safety extra', percentQuantity(input.safetyExtraPercent)),
     ],
-    result: yardageUp(length * (1 + input.safetyExtraPercent / 100), input.yardageStep),
-    rule: {
-      kind: 'derived',
-      says: 'Strips across the usable width, filled with the longest patches that still fit.',
-    },
+    result: yardageUp(withExtra, input.yardageStep),
+    rule: derived('Strips across the usable width, each filled with the longest patches that still fit.'),
   }));
 }

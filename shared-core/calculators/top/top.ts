@@ -3,14 +3,14 @@ import { type Result, success } from '#core/result';
 import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { Figure, Quantity, Table } from '../explanation';
 import { needsOfPatchList } from '../needs';
-import { lengthPerFabric, type FabricLength } from '../patches/fabric-needed';
+import type { FabricLength } from '../patches/fabric-needed';
 import {
   countQuantity,
   givenLength,
   lengthNearest,
-  lengthQuantity,
   sizeQuantity,
   wordsQuantity,
+  yardageUp,
 } from '../quantities';
 import { topDiagram } from './diagram';
 import { topFromProject, topInput, type TopInput } from './input';
@@ -19,7 +19,7 @@ import { topSteps } from './steps';
 import { type TopWork, workOutTop } from './work';
 
 export interface TopDetails {
-  /** Finished, exact, in 1/320 mm; a regular polygon from point to point where it is wider that way. */
+  /** Finished, in 1/320 mm, not rounded. A regular polygon is measured from point to point if it is wider that way. */
   readonly width: number;
   readonly length: number;
   readonly steps: readonly { readonly label: string; readonly width: number; readonly length: number }[];
@@ -30,9 +30,9 @@ export interface TopDetails {
   /** Rotary cuts through one layer. */
   readonly cuts: number;
   readonly seams: number;
-  /** Exact, finished, in 1/320 mm. */
+  /** Finished, in 1/320 mm, not rounded. */
   readonly seamLength: number;
-  /** How many places do not meet; each has a note. */
+  /** How many places do not meet. Each has a note. */
   readonly misfits: number;
 }
 
@@ -40,7 +40,7 @@ export const top: Calculator<TopInput, TopDetails> = {
   name: 'top',
   version: 1,
   title: 'The whole top',
-  question: 'How large does the top get, and what do I cut for it?',
+  question: 'How large is the finished top, and what do I cut for it?',
   stageKinds: ['piecing'],
   input: topInput,
   fromProject: topFromProject,
@@ -57,7 +57,7 @@ export const top: Calculator<TopInput, TopDetails> = {
 function calculateTop(input: TopInput): Result<Calculation<TopDetails>, Refusal> {
   const work = workOutTop(input);
   if (!work.ok) return work;
-  const { assembly, needed, seams, seamLength } = work.value;
+  const { assembly, needed, fabrics, seams, seamLength } = work.value;
   return success({
     figures: figuresOf(work.value),
     tables: [sizeTable(work.value), patchTable(needed.patches), blockTable(work.value)],
@@ -69,7 +69,7 @@ function calculateTop(input: TopInput): Result<Calculation<TopDetails>, Refusal>
       length: assembly.length,
       steps: assembly.steps.map(({ label, width, length }) => ({ label, width, length })),
       patchList: needed.patches,
-      fabricLengths: lengthPerFabric(needed.strips),
+      fabricLengths: fabrics.map(({ fabric, length }) => ({ fabric, length })),
       blocks: work.value.counted.reduce((sum, { count }) => sum + count, 0),
       cuts: work.value.cuts,
       seams,
@@ -79,12 +79,10 @@ function calculateTop(input: TopInput): Result<Calculation<TopDetails>, Refusal>
   });
 }
 
-function figuresOf({ assembly, input, needed, seams, seamLength }: TopWork): readonly Figure[] {
+function figuresOf({ assembly, input, needed, fabrics, seams, seamLength }: TopWork): readonly Figure[] {
   const allowance = 2 * input.seamAllowance;
-  const times = 1 + input.safetyExtraPercent / 100;
-  const bought = lengthPerFabric(needed.strips).map(({ fabric, length: exact }): Figure => {
-    const rounding = { step: input.yardageStep, direction: 'up', use: 'yardage' } as const;
-    return { label: `Fabric, ${fabric}`, quantity: lengthQuantity(exact * times, rounding) };
+  const bought = fabrics.map(({ fabric, withExtra }): Figure => {
+    return { label: `Fabric, ${fabric}`, quantity: yardageUp(withExtra, input.yardageStep) };
   });
   const patches = needed.patches.reduce((sum, { count }) => sum + count, 0);
   return [
@@ -94,7 +92,7 @@ function figuresOf({ assembly, input, needed, seams, seamLength }: TopWork): rea
       quantity: sizeOf(assembly.width + allowance, assembly.length + allowance),
     },
     ...bought,
-    { label: 'To cut', quantity: countQuantity(patches, ['piece', 'pieces']) },
+    { label: 'To cut', quantity: countQuantity(patches, ['patch', 'patches']) },
     { label: 'Seams', quantity: countQuantity(seams, ['seam', 'seams']) },
     { label: 'Length of all seams', quantity: lengthNearest(seamLength) },
   ];
@@ -107,7 +105,7 @@ function sizeOf(width: number, length: number): Quantity {
 function sizeTable({ assembly, input }: TopWork): Table {
   const allowance = 2 * input.seamAllowance;
   return {
-    title: 'Sizes to measure on the way',
+    title: 'Sizes to measure along the way',
     columns: ['After', 'Finished', 'As sewn, with seam allowance'],
     rows: assembly.steps.map(({ label, width, length }) => [
       wordsQuantity(label),
@@ -136,12 +134,12 @@ function blockTable({ counted, input }: TopWork): Table {
   return {
     title: 'Blocks',
     columns: ['Block', 'How many', 'Finished', 'As sewn, with seam allowance', 'Patches in one'],
-    rows: counted.map(({ block, count, make }) => [
+    rows: counted.map(({ block, count, totals }) => [
       wordsQuantity(block.name),
       countQuantity(count, ['', '']),
       sizeOf(block.width, block.length),
       sizeOf(block.width + allowance, block.length + allowance),
-      countQuantity(make.patches, ['', '']),
+      countQuantity(totals.patches, ['', '']),
     ]),
   };
 }

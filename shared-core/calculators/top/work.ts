@@ -3,7 +3,13 @@ import { polygonPerimeter } from '#core/geometry/polygon';
 import { failure, type Result, success } from '#core/result';
 import { MAX_LENGTH_UNITS } from '#core/units/length';
 import type { Refusal } from '../calculator';
-import { fabricNeeded, type FabricNeeded, type PatchDemand } from '../patches/fabric-needed';
+import {
+  type FabricLength,
+  fabricNeeded,
+  type FabricNeeded,
+  lengthPerFabric,
+  type PatchDemand,
+} from '../patches/fabric-needed';
 import { rectangleAt } from '../patches/cut-shapes';
 import { type SizedPatch, sizedPatch } from '../patches/cut-sizes';
 import { fabricRefusal, cutsOf, isFromFabric } from '../patches/patch-size/work';
@@ -11,32 +17,38 @@ import type { CutPatch } from '../patches/patch-unit';
 import { planUnit } from '../patches/patch-units';
 import { addRounds } from './add-rounds';
 import { type Assembly, findBlock, lengthTerm, tooLarge, unknownBlock, WIDEST_TOP } from './assembly';
-import { type BlockMake, makeOfBlock } from './block-seams';
+import { type BlockTotals, blockTotals } from './block-seams';
 import { layRings } from './lay-rings';
 import { layRows } from './lay-rows';
 import type { BlockKind, TopInput } from './input';
 
-/** What every part of the answer is drawn from. */
+/** The values behind the figures, tables, steps, notes and drawing. */
 export interface TopWork {
   readonly input: TopInput;
   readonly assembly: Assembly;
   readonly counted: readonly CountedBlock[];
   readonly needed: FabricNeeded;
+  readonly fabrics: readonly FabricToBuy[];
   /** Rotary cuts through one layer. */
   readonly cuts: number;
-  /** Every seam joins two parts into one, so there is one less than there are patches. */
+  /** One fewer than there are patches, since every seam joins two parts into one. */
   readonly seams: number;
-  /** Finished length: half of what all patches have more in edges than the top has. */
+  /** Finished length: half of what the edges of all patches are longer than the edge of the top. */
   readonly seamLength: number;
-  /** Finished, in 1/320 mm. Half, since all edges of a large top of small patches are longer than a length may be. */
+  /** Finished, in 1/320 mm. Only half, because all edges of a large top of small patches may be longer than a length can be. */
   readonly halfPatchEdges: number;
   readonly topEdge: number;
+}
+
+interface FabricToBuy extends FabricLength {
+  /** With the safety extra, not rounded. */
+  readonly withExtra: number;
 }
 
 export interface CountedBlock {
   readonly block: BlockKind;
   readonly count: number;
-  readonly make: BlockMake;
+  readonly totals: BlockTotals;
 }
 
 export function workOutTop(input: TopInput): Result<TopWork, Refusal> {
@@ -45,7 +57,7 @@ export function workOutTop(input: TopInput): Result<TopWork, Refusal> {
   const assembly = laid.value;
   if (Math.max(assembly.width, assembly.length) > WIDEST_TOP) return failure(tooLarge());
   const counted = countBlocks(input, assembly);
-  const demands = [...blockDemands(input, counted), ...pieceDemands(input, assembly)];
+  const demands = [...blockDemands(input, counted), ...placedDemands(input, assembly)];
   const needed = fabricNeeded(
     demands.map(({ demand }) => demand),
     input.fabricWidth,
@@ -53,11 +65,11 @@ export function workOutTop(input: TopInput): Result<TopWork, Refusal> {
   );
   if (!needed.ok)
     return failure({ ...fabricRefusal(needed.error, input.fabricWidth), field: ['fabricWidth'] });
-  const edges = assembly.pieces.reduce((sum, piece) => sum + polygonPerimeter(piece.polygon), 0);
-  const inBlocks = counted.reduce((sum, { count, make }) => sum + count * make.edges, 0);
+  const edges = assembly.patches.reduce((sum, { polygon }) => sum + polygonPerimeter(polygon), 0);
+  const inBlocks = counted.reduce((sum, { count, totals }) => sum + count * totals.edges, 0);
   const patches = counted.reduce(
-    (sum, { count, make }) => sum + count * make.patches,
-    assembly.pieces.length,
+    (sum, { count, totals }) => sum + count * totals.patches,
+    assembly.patches.length,
   );
   const halfPatchEdges = (edges + inBlocks) / 2;
   if (halfPatchEdges > MAX_LENGTH_UNITS) return failure(tooLarge());
@@ -68,6 +80,7 @@ export function workOutTop(input: TopInput): Result<TopWork, Refusal> {
     assembly,
     counted,
     needed: needed.value,
+    fabrics: fabricsToBuy(needed.value, input),
     cuts: cutsOf(
       demands.map(({ sized }) => sized),
       needed.value,
@@ -97,11 +110,18 @@ function assemble({ layout, blocks, seamAllowance }: TopInput): Result<Assembly,
   }
 }
 
+function fabricsToBuy({ strips }: FabricNeeded, { safetyExtraPercent }: TopInput): readonly FabricToBuy[] {
+  return lengthPerFabric(strips).map(({ fabric, length }) => {
+    return { fabric, length, withExtra: length * (1 + safetyExtraPercent / 100) };
+  });
+}
+
+/** A top of one block. */
 function alone(block: BlockKind): Assembly {
   const { width, length } = block;
   return {
     blocks: [{ block, x: 0, y: 0 }],
-    pieces: [],
+    patches: [],
     steps: [
       {
         label: 'Center',
@@ -120,7 +140,7 @@ function alone(block: BlockKind): Assembly {
   };
 }
 
-/** By name, since a round turns blocks on their side without making them another kind. */
+/** Counted by name, because a round turns blocks by a quarter without making them another kind. */
 function countBlocks(input: TopInput, assembly: Assembly): readonly CountedBlock[] {
   const counts = new Map<string, number>();
   for (const { block } of assembly.blocks) counts.set(block.name, (counts.get(block.name) ?? 0) + 1);
@@ -129,12 +149,12 @@ function countBlocks(input: TopInput, assembly: Assembly): readonly CountedBlock
     .map((block) => ({
       block,
       count: counts.get(block.name) ?? 0,
-      make: makeOfBlock(block, input.seamAllowance),
+      totals: blockTotals(block, input.seamAllowance),
     }))
     .filter(({ count }) => count > 0);
 }
 
-/** A patch in all its number, and what it asks of the fabric. */
+/** A patch with its count, and what it needs of the fabric. */
 interface SizedDemand {
   readonly sized: SizedPatch;
   readonly demand: PatchDemand;
@@ -143,10 +163,10 @@ interface SizedDemand {
 function blockDemands(input: TopInput, counted: readonly CountedBlock[]): readonly SizedDemand[] {
   return counted
     .flatMap(({ block, count }) =>
-      block.parts.flatMap(({ unit, times, fabrics }) =>
+      block.units.flatMap(({ unit, times, fabrics }) =>
         planUnit(unit, input.seamAllowance).patches.map((patch) => {
-          const place = { first: 0, second: 1, third: 2 }[patch.role];
-          const fabric = fabrics[place] ?? fabrics.at(-1) ?? '';
+          const index = { first: 0, second: 1, third: 2 }[patch.role];
+          const fabric = fabrics[index] ?? fabrics.at(-1) ?? '';
           return demandOf(input, patch, fabric, count * times);
         }),
       ),
@@ -154,18 +174,18 @@ function blockDemands(input: TopInput, counted: readonly CountedBlock[]): readon
     .filter(({ sized }) => isFromFabric(sized));
 }
 
-function pieceDemands(input: TopInput, assembly: Assembly): readonly SizedDemand[] {
+function placedDemands(input: TopInput, assembly: Assembly): readonly SizedDemand[] {
   const alike = new Map<string, { readonly fabric: string; readonly patch: CutPatch; count: number }>();
-  for (const { fabric, patch } of assembly.pieces) {
+  for (const { fabric, patch } of assembly.patches) {
     const key = JSON.stringify([fabric, patch.name, patch.across.exact, patch.along.exact, patch.standsUp]);
-    const known = alike.get(key);
-    if (known === undefined) alike.set(key, { fabric, patch, count: 1 });
-    else known.count += 1;
+    const group = alike.get(key);
+    if (group === undefined) alike.set(key, { fabric, patch, count: 1 });
+    else group.count += 1;
   }
   return [...alike.values()].map(({ fabric, patch, count }) => demandOf(input, patch, fabric, count));
 }
 
-/** A print that stands upright fixes which side of a rectangle lies across the fabric. */
+/** A directional print decides which side of a rectangle is across the fabric. */
 function demandOf(input: TopInput, patch: CutPatch, fabric: string, units: number): SizedDemand {
   const sized = sizedPatch(patch, units, input);
   const { across, along, strip } = sized;

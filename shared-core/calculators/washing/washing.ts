@@ -8,7 +8,7 @@ import { washingSteps } from './steps';
 import { type SideSizes, washedSizes } from './work';
 
 /** Sizes in 1/320 mm, those after the wash before rounding. Percentages are shrinkage, negative when the fabric grew. */
-export interface WashingDetails {
+interface WashingDetails {
   readonly acrossPercent: number;
   readonly alongPercent: number;
   readonly washedWidth: number;

@@ -10,7 +10,7 @@ export type MoveCode = number;
 /** A block is one patch, a row of patches side by side, or a column of patches one above the other. */
 export type BlockShape = typeof SINGLE | typeof ROW | typeof COLUMN;
 export const SINGLE = 0;
-export const ROW = 1;
+const ROW = 1;
 export const COLUMN = 2;
 
 const SHAPES = 3;

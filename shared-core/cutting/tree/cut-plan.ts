@@ -46,9 +46,3 @@ export interface PlacedPatch {
   readonly patch: number;
   readonly turned: boolean;
 }
-
-/** A whole layout on a strip: `height` is the length of fabric used, counted to the last patch. */
-export interface StripLayout {
-  readonly height: number;
-  readonly tree: CutTree;
-}

@@ -103,7 +103,7 @@ export function describePiece(
 }
 
 /** The length to buy that holds the layout, rounded up to a length that is sold. */
-export function boughtFabric(
+function boughtFabric(
   stock: PieceToBuy,
   height: number,
 ): { width: number; length: number; margins: FabricMargins } {

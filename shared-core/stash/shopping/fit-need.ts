@@ -3,7 +3,7 @@ import type { NeedAmount } from '#core/domain/need';
 import { cutFrom, isNothing, type PatchTurning, sizeOfNeed } from './fill-rows';
 
 /** A piece of fabric to try. `free` is what the project may use, `ownHold` the part of it set aside already. In 1/320 mm. */
-export interface PieceToTry {
+interface PieceToTry {
   readonly id: FabricPieceId;
   readonly width: number;
   readonly turning: PatchTurning;

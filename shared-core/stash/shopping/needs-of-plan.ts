@@ -8,7 +8,7 @@ import type { FabricNeed } from './fabric-need';
 export const CUTTING_PLAN = 'cutting-plan';
 
 /** What a saved plan says to buy, for the project whose cut list names the fabric. The plan has counted its pieces already. */
-export interface NeedOfPlan extends Pick<
+interface NeedOfPlan extends Pick<
   FabricNeed,
   | 'projectId'
   | 'source'

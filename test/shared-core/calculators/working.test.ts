@@ -74,7 +74,9 @@ function comesOut(step: Step, value: number): boolean {
   const given = formula.endsWith('or nothing') && !(value > 0) ? 0 : scale * value;
   const isNear = Math.abs(given - result.exact) <= 1e-9 * Math.max(1, Math.abs(result.exact));
   if (isNear || result.kind !== 'count') return isNear;
-  return formula.endsWith('rounded up, at least one') && Math.max(1, Math.ceil(value - 1e-9)) === result.rounded;
+  return (
+    formula.endsWith('rounded up, at least one') && Math.max(1, Math.ceil(value - 1e-9)) === result.rounded
+  );
 }
 
 /** Null where the working adds up; else the line that does not. */

@@ -5,7 +5,7 @@ import type { PlanningNews } from './planning-protocol';
 import { type PlanningWorker, startPlanningWorker } from './start-worker';
 
 /** How long the planner searches unless the maker stops it or asks for more. */
-export const USUAL_MILLISECONDS = 2_000;
+const USUAL_MILLISECONDS = 2_000;
 export const LONGER_MILLISECONDS = 10_000;
 
 export interface Planning {

@@ -1,7 +1,7 @@
 import { lengthFromInches, type Length } from '#core/units/length';
 
 /** A rectangle of fabric to cut a square from. */
-export interface FabricSource {
+interface FabricSource {
   readonly name: string;
   readonly width: Length;
   readonly length: Length;

@@ -2,7 +2,7 @@ import { roundDownTo } from '#core/units/rounding';
 import { smallestStep } from '../smallest-step';
 
 /** A square to cut round and round into one strip. In 1/320 mm. */
-export interface BiasSquare {
+interface BiasSquare {
   readonly side: number;
   readonly strip: number;
   /** Of both seams: the one that joins the halves and the one that makes the tube. */
@@ -43,7 +43,7 @@ export function areaRuleLength({ side, strip }: Pick<BiasSquare, 'side' | 'strip
   return (side * side) / strip;
 }
 
-export interface ContinuousBiasNeed {
+interface ContinuousBiasNeed {
   /** With both ends cut square. */
   readonly needed: number;
   readonly strip: number;

@@ -6,7 +6,7 @@ import type { Refusal } from '#core/calculators/calculator';
 import type { CenterFindInput } from './input';
 import { fitQuad, type Quad } from './quad-fit';
 
-export interface CornerReport {
+interface CornerReport {
   readonly name: string;
   readonly degrees: number;
   /** How far the end of the shorter side at this corner is from where a right angle would put it. */

@@ -14,7 +14,7 @@ export interface CenterTemplateInput {
   readonly paper: SheetPaper;
 }
 
-export interface TemplateWindow {
+interface TemplateWindow {
   readonly x: number;
   readonly y: number;
   readonly width: number;

@@ -5,7 +5,7 @@ import { lengthFromExact } from '#core/units/length';
 import type { Diagram, DiagramPart, Tone } from '#core/calculators/diagram';
 import type { SizedPatch } from '../cut-sizes';
 import { patchLetter, type PatchSizeWork } from './work';
-import type { ShapePiece } from '../cut-shapes';
+import type { ShapePatch } from '../cut-shapes';
 import type { FabricRole, UnitPlan } from '../patch-unit';
 
 const TONES: Readonly<Record<FabricRole, Tone>> = {
@@ -14,7 +14,7 @@ const TONES: Readonly<Record<FabricRole, Tone>> = {
   third: 'fabric',
 };
 
-/** The finished unit, and to its right each cut patch with its seam lines and the cuts inside it, lettered as in the table. */
+/** The finished unit, and to its right each cut patch with its seam lines and inner cuts, with the letters of the table. */
 export function patchSizeDiagram({ plan, input, drawn }: PatchSizeWork): Diagram {
   const gap = Math.max(plan.width, ...drawn.map((one) => one.along.exact)) / 6;
   const height = Math.max(plan.length, ...drawn.map((one) => one.across.exact));
@@ -35,17 +35,17 @@ function extent({ patch }: SizedPatch): number {
 }
 
 function finishedParts(plan: UnitPlan, x: number, y: number): readonly DiagramPart[] {
-  const pieces = plan.pieces.map(({ patch, polygon }): DiagramPart => {
+  const patches = plan.finishedPatches.map(({ patch, polygon }): DiagramPart => {
     const role = plan.patches[patch]?.role ?? 'first';
     return { part: 'polygon', points: moved(polygon, x, y), tone: TONES[role] };
   });
-  return [...pieces, dimension(x, y, plan.width, y / 3)];
+  return [...patches, dimension(x, y, plan.width, y / 3)];
 }
 
 function cutParts(one: SizedPatch, seam: number, x: number, y: number): readonly DiagramPart[] {
   const { patch, along } = one;
-  const { outline, pieces, cuts, isRectangle } = patch.shape;
-  const seams = pieces.map((piece) => lines(moved(seamLines(piece, seam), x, y), 'seam'));
+  const { outline, patches, cuts, isRectangle } = patch.shape;
+  const seams = patches.map((shape) => lines(moved(seamLines(shape, seam), x, y), 'seam'));
   const inside = cuts.map(({ from, to }): DiagramPart => ({
     part: 'line',
     from: pointMove(from, { x, y }),
@@ -61,12 +61,12 @@ function cutParts(one: SizedPatch, seam: number, x: number, y: number): readonly
   ];
 }
 
-/** A piece smaller than its seams has none to show. */
-function seamLines({ cut, finished }: ShapePiece, seam: number): Polygon {
+/** The seam lines of a patch, one seam inside its cut edges where they are not given. */
+function seamLines({ cut, finished }: ShapePatch, seam: number): Polygon {
   return finished ?? growPolygon(cut, -seam);
 }
 
-/** A closed line: these tones have no filling. */
+/** A closed line; these tones are not filled. */
 function lines(points: Polygon, tone: 'cut' | 'seam'): DiagramPart {
   return { part: 'polygon', points, tone };
 }
@@ -79,7 +79,7 @@ function label(text: string, x: number, y: number): DiagramPart {
   return { part: 'label', at: { x, y }, text, anchor: 'middle' };
 }
 
-/** Above the edge that starts at (x, y) and runs to the right. */
+/** A dimension line above the edge that starts at (x, y) and runs to the right. */
 function dimension(x: number, y: number, length: number, offset: number): DiagramPart {
   const to = { x: x + length, y };
   return { part: 'dimension', from: { x, y }, to, offset, length: lengthFromExact(length, 'nearest') };

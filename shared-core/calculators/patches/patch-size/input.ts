@@ -15,7 +15,7 @@ import { unitSizesField } from '../patch-units';
 export const roundingField = choiceField(['customary', 'exact'], {
   title: 'Add-ons',
   help:
-    'Customary: 7/8 in and 1 1/4 in, the setting of the trade, where the seam is 1/4 in. Exact: the true size. ' +
+    'Customary: 7/8 in and 1 1/4 in, as usual with a 1/4 in seam. Exact: the true size. ' +
     'Both are rounded up to your step.',
 });
 
@@ -24,22 +24,25 @@ export const patchSizeInput = z
     unit: unitSizesField.meta({ title: 'Patch or unit' }),
     sizesAre: choiceField(['finished', 'cut'], {
       title: 'The sizes above are',
-      help: 'Finished: you get cut sizes. Cut: you have a precut or an odd square, and get what it finishes at.',
+      help: 'Finished: you get the cut sizes. Cut: you have a precut or an odd square, and get its finished size.',
     }),
     count: countField({ title: 'How many', minimum: 1, maximum: 5_000 }),
     seamAllowance: seamField(),
     fabricWidth: fabricWidthField(),
     rounding: roundingField,
     cutStep: cutStepField(),
-    pieceWidth: lengthField({ title: 'A piece you have: width', help: 'To see how many come from it.' }),
-    pieceLength: lengthField({ title: 'A piece you have: length' }),
+    pieceWidth: lengthField({
+      title: 'Width of a piece you have',
+      help: 'To see how many patches you can cut from it.',
+    }),
+    pieceLength: lengthField({ title: 'Length of a piece you have' }),
     yardageStep: yardageStepField(),
   })
   .readonly();
 
 export type PatchSizeInput = z.infer<typeof patchSizeInput>;
 
-/** Starts with a plain square and a fat quarter, which metric shops cut as 50 by 55 cm. */
+/** Starts with a plain square and a fat quarter, which shops with metric units cut as 50 by 55 cm. */
 export function patchSizeFromProject({ settings }: Measurements): PatchSizeInput {
   const isInch = settings.unitSystem === 'inch';
   return {

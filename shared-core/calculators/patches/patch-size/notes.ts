@@ -10,7 +10,7 @@ export function patchSizeNotes(work: PatchSizeWork): readonly Note[] {
   const { input } = work;
   const unitTips = patchUnits[input.unit.unit].tips?.(input.unit) ?? [];
   return [
-    ...settingNote(work),
+    ...customaryNote(work),
     ...trimNote(work),
     ...joinNote(work),
     ...unitTips.map((says): Note => ({ kind: 'tip', says, values: {} })),
@@ -18,7 +18,7 @@ export function patchSizeNotes(work: PatchSizeWork): readonly Note[] {
   ];
 }
 
-function settingNote({ input, plan }: PatchSizeWork): readonly Note[] {
+function customaryNote({ input, plan }: PatchSizeWork): readonly Note[] {
   if (input.rounding === 'exact') return [];
   const quarter = lengthFromInches(1 / 4);
   const atQuarter = planUnit(input.unit, quarter);
@@ -29,7 +29,7 @@ function settingNote({ input, plan }: PatchSizeWork): readonly Note[] {
   return [
     {
       kind: 'warning',
-      says: 'The customary add-ons fit only a seam of {quarter}. With {seam} the exact sizes are used, rounded up.',
+      says: 'The customary add-ons fit only a {quarter} seam. With a {seam} seam, the exact sizes are used and rounded up.',
       values: { quarter: givenLength(quarter), seam: givenLength(input.seamAllowance) },
     },
   ];
@@ -43,7 +43,7 @@ function trimNote({ input, plan, sized }: PatchSizeWork): readonly Note[] {
   return [
     {
       kind: 'tip',
-      says: 'Cut sizes are rounded up, so the unit comes out a little large: trim it to {width} by {length} before it is sewn on.',
+      says: 'Cut sizes are rounded up, so the unit comes out a little large. Trim it to {width} by {length} before you sew it to its neighbors.',
       values: { width: unfinished(plan.width), length: unfinished(plan.length) },
     },
   ];
@@ -54,7 +54,7 @@ function joinNote({ needed }: PatchSizeWork): readonly Note[] {
   return [
     {
       kind: 'tip',
-      says: 'Some strips are longer than the fabric is wide: join strips end to end first, then cut them to length.',
+      says: 'Some strips are longer than the fabric is wide. Join strips end to end first, then cut them to length.',
       values: {},
     },
   ];

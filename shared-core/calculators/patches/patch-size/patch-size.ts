@@ -14,8 +14,8 @@ import {
   yardageUp,
 } from '#core/calculators/quantities';
 import { lengthPerFabric, type FabricLength } from '../fabric-needed';
-import { piecesFromFabric, type SizedPatch } from '../cut-sizes';
-import { piecesPerStrip } from '../fill-strips';
+import { patchesFromPiece, type SizedPatch } from '../cut-sizes';
+import { patchesPerStrip } from '../fill-strips';
 import { patchSizeDiagram } from './diagram';
 import { patchSizeFromProject, patchSizeInput, type PatchSizeInput } from './input';
 import { patchSizeNotes } from './notes';
@@ -23,7 +23,7 @@ import { patchSizeSteps } from './steps';
 import { FABRIC_WORDS, isFromFabric, patchLetter, type PatchSizeWork, workOutPatches } from './work';
 
 export interface PatchSizeDetails {
-  /** Exact, in 1/320 mm, as all numbers here that are no `Length`. */
+  /** In 1/320 mm, not rounded, as are all plain numbers of length here. */
   readonly finishedWidth: number;
   readonly finishedLength: number;
   readonly patches: readonly CutPatchDetails[];
@@ -32,8 +32,8 @@ export interface PatchSizeDetails {
   readonly patchList: PatchList;
 }
 
-/** A patch to cut, exact and rounded, and how many come from a strip and from the maker's own piece. */
-export interface CutPatchDetails {
+/** A patch to cut, exact and rounded, and how many come from a strip and from the maker's piece of fabric. */
+interface CutPatchDetails {
   readonly name: string;
   readonly fabric: string;
   readonly acrossExact: number;
@@ -85,8 +85,8 @@ function detailsOf({ input, plan, sized, needed, cuts }: PatchSizeWork): PatchSi
       across: one.across.rounded,
       along: one.along.rounded,
       count: one.count,
-      perStrip: piecesPerStrip(one.strip, input.fabricWidth),
-      perPiece: piecesFromFabric(one, input.pieceWidth, input.pieceLength),
+      perStrip: patchesPerStrip(one.strip, input.fabricWidth),
+      perPiece: patchesFromPiece(one, input.pieceWidth, input.pieceLength),
     })),
     fabricLengths: lengthPerFabric(needed.strips),
     cuts,
@@ -94,7 +94,7 @@ function detailsOf({ input, plan, sized, needed, cuts }: PatchSizeWork): PatchSi
   };
 }
 
-/** Cut sizes first; where the cut size was given, what it finishes at. */
+/** Cut sizes first, or the finished size first if the input has cut sizes. */
 function figuresOf(work: PatchSizeWork, fabricLengths: readonly FabricLength[]): readonly Figure[] {
   const { input, fromCut } = work;
   const cut = work.sized.filter(isFromFabric).slice(0, 5).map(cutFigure);
@@ -116,13 +116,13 @@ function finishedFigure({ plan, fromCut }: PatchSizeWork): Figure {
   return { label: 'Finishes at', quantity: sizeOf(plan.width, plan.length, 'down') };
 }
 
-/** Only a rectangle grows by two seams each way. */
+/** Only for a rectangle, which is two seams larger in each direction. */
 function unfinishedFigure({ plan, input }: PatchSizeWork): readonly Figure[] {
   const isRectangle = Math.abs(polygonArea(plan.outline) - plan.width * plan.length) < 1;
   if (!isRectangle) return [];
   const seams = 2 * input.seamAllowance;
   const quantity = sizeOf(plan.width + seams, plan.length + seams, 'nearest');
-  return [{ label: 'Before it is sewn on', quantity }];
+  return [{ label: 'Unfinished size', quantity }];
 }
 
 function sizeOf(width: number, length: number, direction: 'nearest' | 'down'): Quantity {
@@ -149,7 +149,7 @@ function patchTable({ input, sized, drawn }: PatchSizeWork): Table {
       'Patch',
       'Fabric',
       'Strip or width',
-      'Cross cut or side',
+      'Crosscut or side',
       'How many',
       'From one strip',
       'From your piece',
@@ -163,8 +163,8 @@ function patchTable({ input, sized, drawn }: PatchSizeWork): Table {
         one.across,
         one.along,
         countQuantity(one.count, ['', '']),
-        countQuantity(piecesPerStrip(one.strip, input.fabricWidth), ['', '']),
-        countQuantity(piecesFromFabric(one, input.pieceWidth, input.pieceLength), ['', '']),
+        countQuantity(patchesPerStrip(one.strip, input.fabricWidth), ['', '']),
+        countQuantity(patchesFromPiece(one, input.pieceWidth, input.pieceLength), ['', '']),
       ]),
   };
 }
@@ -172,7 +172,7 @@ function patchTable({ input, sized, drawn }: PatchSizeWork): Table {
 function stripTable({ needed }: PatchSizeWork): Table {
   return {
     title: 'Strips across the fabric',
-    columns: ['Fabric', 'Strip', 'How many', 'Fabric'],
+    columns: ['Fabric', 'Strip width', 'How many', 'Length of fabric'],
     rows: needed.strips.map(({ fabric, width, strips, length }) => [
       wordsQuantity(fabric),
       givenLength(width),

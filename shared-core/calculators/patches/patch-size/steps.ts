@@ -5,28 +5,26 @@ import {
   givenLength,
   lengthDown,
   lengthNearest,
-  lengthQuantity,
+  lengthUp,
   yardageUp,
 } from '#core/calculators/quantities';
-import { givenTerm } from '#core/calculators/working/terms';
+import { commonPractice, derived, givenTerm, term } from '#core/calculators/working/terms';
 import { lengthPerFabric } from '../fabric-needed';
 import type { CutEdge } from '../cut-edge';
 import type { SizedPatch } from '../cut-sizes';
-import { piecesPerStrip } from '../fill-strips';
+import { patchesPerStrip } from '../fill-strips';
 import { isFromFabric, type PatchSizeWork } from './work';
 import { patchUnits } from '../patch-units';
 
-/** A log cabin of twelve rounds has fifty patches of two formulas: the rest stands in the table. */
+/** A log cabin of twelve rounds has almost fifty patches with two formulas; the rest are in the table only. */
 const MOST_EDGES = 12;
 
-const GROWN: Rule = {
-  kind: 'derived',
-  says: 'The finished shape grown outward by the seam on every side, then rounded up to your step.',
-};
-const HABIT: Rule = {
-  kind: 'common practice',
-  says: 'What makers add by setting; it is never under the exact size here, and is rounded up to your step.',
-};
+const GROWN: Rule = derived(
+  'The finished shape plus the seam allowance on every side, rounded up to your step.',
+);
+const CUSTOMARY: Rule = commonPractice(
+  'The customary add-on, rounded up to your step. It is never smaller than the exact size.',
+);
 
 export function patchSizeSteps(work: PatchSizeWork): Explanation {
   const patches = work.sized.filter(isFromFabric);
@@ -44,87 +42,75 @@ function reverseStep({ fromCut, input }: PatchSizeWork): Explanation {
   const { cutMeans } = patchUnits[input.unit.unit];
   return [
     {
-      label: 'Finished size of what you have',
+      label: 'Finished size',
       formula: fromCut.formula,
       terms: [
-        {
-          symbol: 'C',
-          means: `cut size of ${cutMeans}`,
-          quantity: lengthNearest(fromCut.cut),
-        },
+        term('C', `cut size of ${cutMeans}`, lengthNearest(fromCut.cut)),
         seamTerm(input),
         ...(fromCut.terms ?? []).map(termOf),
       ],
       result: lengthDown(fromCut.finished),
-      rule: { kind: 'derived', says: 'The cut shape with the seam taken off on every side.' },
+      rule: derived('The cut shape minus the seam allowance on every side.'),
     },
   ];
 }
 
 function cutSteps(work: PatchSizeWork, patches: readonly SizedPatch[]): Explanation {
-  const known = new Set<string>();
+  const seen = new Set<string>();
   const edges = patches.flatMap((one) => [
     { label: `Cut ${one.patch.name.toLowerCase()}, width`, edge: one.patch.across, result: one.across },
     { label: `Cut ${one.patch.name.toLowerCase()}, length`, edge: one.patch.along, result: one.along },
   ]);
   const distinct = edges.filter(({ edge }) => {
     const key = `${edge.formula} ${String(edge.exact)}`;
-    return known.has(key) ? false : known.add(key);
+    return seen.has(key) ? false : seen.add(key);
   });
   return distinct.slice(0, MOST_EDGES).flatMap(({ label, edge, result }): Explanation => {
     const { customary } = edge;
     const terms = [...edge.terms.map(termOf), seamTerm(work.input)];
-    const rounding = { step: work.input.cutStep, direction: 'up' } as const;
-    const exact = lengthQuantity(edge.exact, rounding);
+    const exact = lengthUp(edge.exact, work.input.cutStep);
     const step: Step = { label, formula: edge.formula, terms, result: exact, rule: GROWN };
-    const isSettingUsed =
+    const isCustomaryUsed =
       customary !== null && work.input.rounding === 'customary' && customary.exact >= edge.exact;
-    if (!isSettingUsed) return [step];
-    const setting = { ...result, exact: customary.exact };
-    const bySetting = `${label}, by setting`;
+    if (!isCustomaryUsed) return [step];
+    const customaryResult = { ...result, exact: customary.exact };
     return [
       step,
       {
-        label: bySetting,
+        label: `${label}, customary`,
         formula: customary.formula,
         terms: edge.terms.map(termOf),
-        result: setting,
-        rule: HABIT,
+        result: customaryResult,
+        rule: CUSTOMARY,
       },
     ];
   });
 }
 
 function perStripStep({ input }: PatchSizeWork, { patch, strip }: SizedPatch): Step {
-  const upToUnit = { direction: 'up' } as const;
   return {
     label: `${patch.name} from one strip`,
     formula: 'n = 1 + ⌊(U − a)/p⌋',
     terms: [
       givenTerm('U', 'usable width of the fabric', input.fabricWidth),
-      {
-        symbol: 'a',
-        means: 'what the first takes of the strip',
-        quantity: lengthQuantity(strip.first, upToUnit),
-      },
-      { symbol: 'p', means: 'what each further one takes', quantity: lengthQuantity(strip.pitch, upToUnit) },
+      term('a', 'length that the first takes', lengthUp(strip.first)),
+      term('p', 'length that each one after it takes', lengthUp(strip.pitch)),
     ],
-    result: countQuantity(piecesPerStrip(strip, input.fabricWidth), ['patch', 'patches']),
-    rule: { kind: 'derived', says: 'Rounded down: a part of a patch is none.' },
+    result: countQuantity(patchesPerStrip(strip, input.fabricWidth), ['patch', 'patches']),
+    rule: derived('Rounded down to whole patches.'),
   };
 }
 
 function stripSteps({ needed }: PatchSizeWork): Explanation {
-  const rule: Rule = {
-    kind: 'derived',
-    says: 'Each strip is filled with the longest patches that still fit; strips too short for one are joined end to end.',
-  };
+  const rule = derived(
+    'Each strip is filled with the longest patches that still fit. Strips that are too short for one patch are joined end to end.',
+  );
   return needed.strips.slice(0, MOST_EDGES).map(({ fabric, width, strips, length }) => ({
     label: `Strips of ${fabric.toLowerCase()}`,
     formula: 'fabric = k × b',
     terms: [
-      { symbol: 'k', means: 'strips', quantity: countQuantity(strips, ['strip', 'strips']) },
-      givenTerm('b', 'what a strip is cut at', width),
+      term('k', 'strips', countQuantity(strips, ['strip', 'strips'])),
+      givenTerm('b', 'cut width of a strip', width),
     ],
     result: givenLength(length),
     rule,
@@ -133,17 +119,14 @@ function stripSteps({ needed }: PatchSizeWork): Explanation {
 
 function fabricSteps({ input, needed }: PatchSizeWork): Explanation {
   return lengthPerFabric(needed.strips).map(({ fabric, length }) => ({
-    label: `Fabric to have of ${fabric.toLowerCase()}`,
+    label: `Fabric to buy, ${fabric.toLowerCase()}`,
     formula: 'Σ, rounded up to whole y',
     terms: [
-      givenTerm('Σ', 'all strips of it', length),
-      givenTerm('y', 'what fabric is sold by', input.yardageStep),
+      givenTerm('Σ', 'all strips of this fabric', length),
+      givenTerm('y', 'step in which fabric is sold', input.yardageStep),
     ],
     result: yardageUp(length, input.yardageStep),
-    rule: {
-      kind: 'common practice',
-      says: 'Bought by the eighth of a yard or by 5 cm; nothing is added for slips.',
-    },
+    rule: commonPractice('Rounded up to an eighth of a yard or 5 cm, with nothing extra for mistakes.'),
   }));
 }
 

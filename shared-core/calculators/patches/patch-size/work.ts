@@ -9,18 +9,18 @@ import type { PatchSizeInput } from './input';
 import type { FabricRole, FromCut, UnitPlan } from '../patch-unit';
 import { patchUnits, planUnit, type UnitSizes } from '../patch-units';
 
-/** What every part of the answer is drawn from. */
+/** The values behind the figures, tables, steps, notes and drawing. */
 export interface PatchSizeWork {
   readonly input: PatchSizeInput;
-  /** Null where finished sizes were given. */
+  /** Null if the input has finished sizes. */
   readonly fromCut: FromCut<{ readonly unit: string }> | null;
   readonly plan: UnitPlan;
   /** In the order of the plan's patches. */
   readonly sized: readonly SizedPatch[];
-  /** The first few that differ in size or fabric: these are in the drawing, with a letter each. */
+  /** The first few that differ in size or fabric; each has a letter in the drawing. */
   readonly drawn: readonly SizedPatch[];
   readonly needed: FabricNeeded;
-  /** Rotary cuts through one layer: strips, squared ends, cross cuts and diagonals. */
+  /** Rotary cuts through one layer: strips, squared ends, crosscuts and diagonals. */
   readonly cuts: number;
 }
 
@@ -48,7 +48,7 @@ export function workOutPatches(input: PatchSizeInput): Result<PatchSizeWork, Ref
 
 const MOST_DRAWN = 4;
 
-/** What a patch is called in the drawing. */
+/** The letter of a patch in the drawing. */
 export function patchLetter(drawnAt: number): string {
   return 'ABCD'.charAt(drawnAt);
 }
@@ -61,7 +61,7 @@ function distinctPatches(sized: readonly SizedPatch[]): readonly SizedPatch[] {
   });
 }
 
-/** Blocks and tops that are sewn already take no fabric of their own. */
+/** Blocks and tops are sewn already and take no fabric of their own. */
 export function isFromFabric({ patch }: SizedPatch): boolean {
   return patch.source !== 'sewn';
 }
@@ -78,7 +78,7 @@ function demandOf({ patch, across, strip }: SizedPatch): PatchDemand {
   };
 }
 
-/** Rotary cuts through one layer: every strip and the ends it is squared at, every patch off its strip, and those inside it. */
+/** Rotary cuts through one layer: two for each strip, one to square each fabric, one for each patch, and the cuts inside it. */
 export function cutsOf(
   sized: readonly Pick<SizedPatch, 'patch' | 'count'>[],
   { strips }: Pick<FabricNeeded, 'strips'>,
@@ -91,18 +91,18 @@ function tooSmall({ seamAllowance }: PatchSizeInput): Refusal {
   return {
     code: 'cut-too-small',
     field: ['unit'],
-    says: 'Nothing is left once the seams of {seam} are taken off: the cut piece is too small for this unit.',
+    says: 'With a seam of {seam} on every side, nothing is left. The cut patch is too small for this unit.',
     values: { seam: givenLength(seamAllowance) },
   };
 }
 
-/** Words for fabric that cannot hold a patch, or is beyond all measure. */
+/** A patch is wider than the fabric, or all patches take far too much fabric. */
 export function fabricRefusal({ code, demand }: ShortFabric, fabricWidth: Length): Refusal {
   if (code === 'too-much-fabric') {
     return {
       code,
       field: ['count'],
-      says: 'This takes more than 250 m (270 yards) of fabric: look over the sizes and the count.',
+      says: 'This takes more than 270 yards (250 m) of fabric. Check the sizes and the count.',
       values: {},
     };
   }
@@ -110,7 +110,7 @@ export function fabricRefusal({ code, demand }: ShortFabric, fabricWidth: Length
   return {
     code,
     field: ['fabricWidth'],
-    says: `${demand.name}: cut {across} by {along}, it is wider than the fabric, which gives {usable}.`,
+    says: `${demand.name}: {across} by {along} is too wide for the fabric, which is {usable} wide.`,
     values: { across: givenLength(demand.stripWidth), along: length, usable: givenLength(fabricWidth) },
   };
 }

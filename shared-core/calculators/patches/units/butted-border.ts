@@ -7,14 +7,14 @@ import { mergedPatches, type NamedRectangle } from '../rectangle-patch';
 
 const corners = choiceField(['butted', 'cornerstones'], {
   title: 'Corners',
-  help: 'Butted: two sides first, then top and bottom over their ends. Cornerstones: a square in each corner.',
+  help: 'Butted: sides first, then top and bottom across their ends. Cornerstones: a square in each corner.',
 });
 
 export const buttedBorderSizes = unitSizes(
   'butted-border',
   'Border, butted',
   {
-    topWidth: lengthField({ title: 'Top width', help: 'Of what the border goes round.' }),
+    topWidth: lengthField({ title: 'Top width', help: 'Without the border.' }),
     topLength: lengthField({ title: 'Top length' }),
     border: sizeField('Border width'),
     corners,
@@ -38,7 +38,7 @@ export const buttedBorder: PatchUnit<Sizes> = {
       width,
       length,
       outline: rectangleAt(0, 0, width, length),
-      ...mergedPatches(partsOf(sizes), seam),
+      ...mergedPatches(rectanglesOf(sizes), seam),
     };
   },
   fromCut: (sizes, seam) => {
@@ -50,14 +50,14 @@ export const buttedBorder: PatchUnit<Sizes> = {
         topLength: sizes.topLength - 2 * seam,
         border: sizes.border - 2 * seam,
       },
-      formula: 'F = C − 2s (top and border alike)',
+      formula: 'F = C − 2s (for the top and the border)',
       cut: sizes.topWidth,
       finished,
     };
   },
 };
 
-function partsOf({ topWidth, topLength, border, corners }: Sizes): readonly NamedRectangle[] {
+function rectanglesOf({ topWidth, topLength, border, corners }: Sizes): readonly NamedRectangle[] {
   const at = (x: number, y: number, width: number, length: number) => {
     return { width, length, polygon: rectangleAt(x, y, width, length) };
   };

@@ -8,11 +8,11 @@ import { squarePatch } from '../triangle-patch';
 export const cornerSettingTriangleSizes = unitSizes(
   'corner-setting-triangles',
   'Corner setting triangles',
-  { block: sizeField('Block', 'Side of the blocks that stand on their points.') },
+  { block: sizeField('Block', 'Side of the blocks, which are set on point.') },
   { block: lengthFromInches(12) },
 );
 
-/** Cut once, so that the straight grain lies on both edges of the corner. */
+/** Cut once on the diagonal, so that both edges of the corner are on straight grain. */
 export function cornerSettingEdge(block: number, seam: number): CutEdge {
   return {
     formula: 'B/√2 + s(2 + √2)',
@@ -33,7 +33,7 @@ export const cornerSettingTriangles: PatchUnit<Computed<z.infer<typeof cornerSet
       width: leg,
       length: leg,
       outline,
-      pieces: [{ patch: 0, polygon: outline }],
+      finishedPatches: [{ patch: 0, polygon: outline }],
       patches: [
         squarePatch(
           { name: 'Square for corner triangles', role: 'first', takes: 1, makes: 2 },

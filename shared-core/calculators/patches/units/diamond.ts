@@ -7,13 +7,13 @@ import { type Computed, type CutPatch, type PatchUnit, sizeField, unitSizes } fr
 
 const angle = choiceField(['60', '45'], {
   title: 'Sharp angle',
-  help: 'In degrees: six diamonds of 60 meet in a star, or eight of 45.',
+  help: 'In degrees. Six diamonds of 60° or eight of 45° make a star.',
 });
 
 export const diamondSizes = unitSizes(
   'diamond',
   'Diamond',
-  { side: sizeField('Side', 'All four are alike.'), angle },
+  { side: sizeField('Side', 'All four sides are equal.'), angle },
   { side: lengthFromInches(3), angle: '60' },
 );
 
@@ -35,7 +35,7 @@ export const diamond: PatchUnit<Computed<z.infer<typeof diamondSizes>>> = {
       width: side + reach,
       length: height,
       outline,
-      pieces: [{ patch: 0, polygon: outline }],
+      finishedPatches: [{ patch: 0, polygon: outline }],
       patches: [{ ...diamondPatch(term, angle, seam), name: 'Diamond', role: 'first', takes: 1, makes: 1 }],
     };
   },
@@ -46,7 +46,7 @@ export const diamond: PatchUnit<Computed<z.infer<typeof diamondSizes>>> = {
   },
 };
 
-/** Also for stars: a strip, then slices of the same width across it at the diamond's angle. */
+/** Also for stars: a strip, then cuts across it at the angle of the diamond, as far apart as the strip is wide. */
 export function diamondPatch(
   side: EdgeTerm,
   angle: Angle,

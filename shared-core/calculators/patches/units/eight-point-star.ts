@@ -5,7 +5,7 @@ import { polygonOf, quarteredShape, rectangleAt, wholeShape } from '../cut-shape
 import {
   type Computed,
   type CutPatch,
-  type FinishedPiece,
+  type FinishedPatch,
   type PatchUnit,
   sizeField,
   unitSizes,
@@ -13,12 +13,13 @@ import {
 import { squarePatch } from '../triangle-patch';
 import { diamondPatch } from './diamond';
 
-const PARTS_OF_SIDE = 2 + Math.SQRT2;
+/** How often the side of a diamond goes into the side of the block. */
+const DIAMONDS_IN_SIDE = 2 + Math.SQRT2;
 
 export const eightPointStarSizes = unitSizes(
   'eight-point-star',
   'Eight-point star of diamonds',
-  { side: sizeField('Side', 'Of the block; the star touches every side twice.') },
+  { side: sizeField('Side', 'Of the block. The star touches every side twice.') },
   { side: lengthFromInches(12) },
 );
 
@@ -29,18 +30,18 @@ export const eightPointStar: PatchUnit<Computed<z.infer<typeof eightPointStarSiz
     width: side,
     length: side,
     outline: rectangleAt(0, 0, side, side),
-    pieces: piecesOf(side),
+    finishedPatches: piecesOf(side),
     patches: patchesOf(side, seam),
   }),
   fromCut: (sizes, seam) => {
-    const finished = (sizes.side - 2 * seam) * Math.SQRT2 * PARTS_OF_SIDE;
+    const finished = (sizes.side - 2 * seam) * Math.SQRT2 * DIAMONDS_IN_SIDE;
     const formula = 'W = (C − 2s)·√2·(2 + √2)';
     return { sizes: { ...sizes, side: finished }, formula, cut: sizes.side, finished };
   },
 };
 
 function patchesOf(side: number, seam: number): readonly CutPatch[] {
-  const part = side / PARTS_OF_SIDE;
+  const part = side / DIAMONDS_IN_SIDE;
   const block = edgeTerm('W', 'finished side of the block', side);
   const diamond = edgeTerm('D', 'side of a diamond, W/(2 + √2)', part);
   const corner = exactEdge('W/(2 + √2) + 2s', part + 2 * seam, [block]);
@@ -61,9 +62,9 @@ function patchesOf(side: number, seam: number): readonly CutPatch[] {
   ];
 }
 
-/** One eighth of the star is a diamond; a corner square and half a side triangle lie beside each second one. */
-function piecesOf(side: number): readonly FinishedPiece[] {
-  const part = side / PARTS_OF_SIDE;
+/** A quarter of the star: two diamonds, a corner square and a side triangle, turned four times. */
+function piecesOf(side: number): readonly FinishedPatch[] {
+  const part = side / DIAMONDS_IN_SIDE;
   const [near, tip] = [part * Math.SQRT1_2, side / 2];
   const quarter: readonly (readonly [number, readonly (readonly [number, number])[]])[] = [
     [

@@ -9,7 +9,7 @@ const ROOT_3 = Math.sqrt(3);
 export const equilateralTriangleSizes = unitSizes(
   'equilateral-triangle',
   'Equilateral triangle',
-  { side: sizeField('Side', 'All three are alike.') },
+  { side: sizeField('Side', 'All three sides are equal.') },
   { side: lengthFromInches(4) },
 );
 
@@ -27,7 +27,7 @@ export const equilateralTriangle: PatchUnit<Computed<z.infer<typeof equilateralT
       width: side,
       length: height,
       outline,
-      pieces: [{ patch: 0, polygon: outline }],
+      finishedPatches: [{ patch: 0, polygon: outline }],
       patches: [
         {
           name: 'Triangle',

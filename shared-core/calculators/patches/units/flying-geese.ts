@@ -10,13 +10,13 @@ import { halfSquarePatch, quarterSquarePatch, squarePatch } from '../triangle-pa
 
 const method = choiceField(['four-at-a-time', 'stitch-and-flip'], {
   title: 'Method',
-  help: 'Four at a time from one large and four small squares, or one by one from a rectangle and two squares.',
+  help: 'Four at a time from one large and four small squares, or one at a time from a rectangle and two squares.',
 });
 
 export const flyingGeeseSizes = unitSizes(
   'flying-geese',
   'Flying geese',
-  { height: sizeField('Height', 'From the base to the point; the base is twice as long.'), method },
+  { height: sizeField('Height', 'From the base to the point. The base is twice as long.'), method },
   { height: lengthFromInches(2), method: 'four-at-a-time' },
 );
 
@@ -31,7 +31,7 @@ export const flyingGeese: PatchUnit<Sizes> = {
       width,
       length: height,
       outline: rectangleAt(0, 0, width, height),
-      pieces: [
+      finishedPatches: [
         { patch: 0, polygon: polygonOf([0, height], [height, 0], [width, height]) },
         { patch: 1, polygon: polygonOf([0, 0], [height, 0], [0, height]) },
         { patch: 1, polygon: polygonOf([width, 0], [width, height], [height, 0]) },
@@ -45,7 +45,7 @@ export const flyingGeese: PatchUnit<Sizes> = {
   },
 };
 
-/** Also for blocks that hold geese: four of them from one large and four small squares. */
+/** Four geese from one large and four small squares; also for blocks with geese in them. */
 export function fourAtATime(height: number, seam: number): readonly CutPatch[] {
   const large = { name: 'Large square', role: 'first', takes: 1, makes: 4 } as const;
   const small = { name: 'Small square', role: 'second', takes: 4, makes: 4 } as const;
@@ -55,7 +55,7 @@ export function fourAtATime(height: number, seam: number): readonly CutPatch[] {
   ];
 }
 
-/** Each square is sewn from corner to corner, which is the seam line from base to point; both are trimmed past it. */
+/** Each square is sewn from corner to corner, along the seam line from base to point. Both layers are trimmed past it. */
 function stitchAndFlip(height: number, seam: number): readonly CutPatch[] {
   const [along, across] = [2 * height + 2 * seam, height + 2 * seam];
   const trim = height + (2 - Math.SQRT2) * seam;

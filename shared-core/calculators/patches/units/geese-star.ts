@@ -8,7 +8,7 @@ import { fourAtATime } from './flying-geese';
 export const geeseStarSizes = unitSizes(
   'geese-star',
   'Star of flying geese',
-  { side: sizeField('Side', 'Of the block: a square with four geese and four corner squares round it.') },
+  { side: sizeField('Side', 'Of the block: a square with four geese and four corner squares around it.') },
   { side: lengthFromInches(8) },
 );
 
@@ -36,7 +36,10 @@ export const geeseStar: PatchUnit<Computed<z.infer<typeof geeseStarSizes>>> = {
       width: side,
       length: side,
       outline: rectangleAt(0, 0, side, side),
-      pieces: [{ patch: 0, polygon: rectangleAt(part, part, half, half) }, ...fourTurns(above, side)],
+      finishedPatches: [
+        { patch: 0, polygon: rectangleAt(part, part, half, half) },
+        ...fourTurns(above, side),
+      ],
       patches: [rectanglePatch(center), rectanglePatch(corner), ...fourAtATime(part, seam).map(forOneStar)],
     };
   },
@@ -46,21 +49,21 @@ export const geeseStar: PatchUnit<Computed<z.infer<typeof geeseStarSizes>>> = {
   },
 };
 
-/** A star takes just the four geese that are made at a time. */
+/** A star takes exactly the four geese that are made at a time. */
 function forOneStar<Patch extends { readonly makes: number }>(patch: Patch): Patch {
   return { ...patch, makes: 1 };
 }
 
-/** The pieces turned by quarters about the middle of a block of this side. */
-export function fourTurns<Piece extends { readonly polygon: readonly { x: number; y: number }[] }>(
-  pieces: readonly Piece[],
+/** The patches turned four times by a quarter around the middle of a block with this side. */
+export function fourTurns<Patch extends { readonly polygon: readonly { x: number; y: number }[] }>(
+  patches: readonly Patch[],
   side: number,
-): readonly Piece[] {
-  const once = (piece: Piece): Piece => ({
-    ...piece,
-    polygon: piece.polygon.map(({ x, y }) => ({ x: side - y, y: x })),
+): readonly Patch[] {
+  const once = (patch: Patch): Patch => ({
+    ...patch,
+    polygon: patch.polygon.map(({ x, y }) => ({ x: side - y, y: x })),
   });
-  const quarter = pieces.map(once);
+  const quarter = patches.map(once);
   const half = quarter.map(once);
-  return [...pieces, ...quarter, ...half, ...half.map(once)];
+  return [...patches, ...quarter, ...half, ...half.map(once)];
 }

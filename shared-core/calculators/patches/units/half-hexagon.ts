@@ -26,7 +26,7 @@ export const halfHexagon: PatchUnit<Computed<z.infer<typeof halfHexagonSizes>>> 
       width: 2 * side,
       length: (side * ROOT_3) / 2,
       outline,
-      pieces: [{ patch: 0, polygon: outline }],
+      finishedPatches: [{ patch: 0, polygon: outline }],
       patches: [
         {
           name: 'Half hexagon',
@@ -51,7 +51,7 @@ export const halfHexagon: PatchUnit<Computed<z.infer<typeof halfHexagonSizes>>> 
   },
 };
 
-/** The long side below. Every other one lies upside down in the strip, so that slanted cuts are shared. */
+/** The long side is at the bottom. Every other one is upside down in the strip, so that neighbors share a slanted cut. */
 function trapezoid(long: number, short: number, height: number) {
   const inset = (long - short) / 2;
   return polygonOf([inset, 0], [inset + short, 0], [long, height], [0, height]);

@@ -20,7 +20,7 @@ export const halfRectangleTriangles: PatchUnit<Sizes> = {
     width,
     length,
     outline: rectangleAt(0, 0, width, length),
-    pieces: [
+    finishedPatches: [
       { patch: 0, polygon: polygonOf([0, 0], [width, 0], [0, length]) },
       { patch: 1, polygon: polygonOf([width, length], [0, length], [width, 0]) },
     ],
@@ -42,11 +42,11 @@ export const halfRectangleTriangles: PatchUnit<Sizes> = {
     };
   },
   tips: () => [
-    'Both diagonals are not alike: cut all rectangles face up for one hand, layer them right sides together for mirrored pairs.',
+    'The two diagonals are not the same: cut all rectangles right side up for one direction, or layer them right sides together for mirrored pairs.',
   ],
 };
 
-/** A sharp corner of angle α takes s/tan(α/2) more along its side, the right angle s. */
+/** A sharp corner of angle α adds s/tan(α/2) to its side, the right angle adds s. */
 function halvedRectangle(width: number, length: number, seam: number): Omit<CutPatch, 'name' | 'role'> {
   const diagonal = Math.hypot(width, length);
   const terms = [

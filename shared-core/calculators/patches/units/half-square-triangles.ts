@@ -15,9 +15,9 @@ import { type Computed, type PatchUnit, sizeField, unitSizes } from '../patch-un
 import { squarePatch } from '../triangle-patch';
 
 const atATime = choiceField(['two', 'four', 'eight'], {
-  title: 'Made at a time',
+  title: 'How many at once',
   help:
-    'Two: sewn on both sides of the diagonal. Four: sewn round the edge, all edges are then bias. ' +
+    'Two: sewn on both sides of the diagonal. Four: sewn around the edge, which leaves all edges on the bias. ' +
     'Eight: sewn on both sides of both diagonals.',
 });
 
@@ -39,7 +39,7 @@ export const halfSquareTriangles: PatchUnit<Sizes> = {
       width: side,
       length: side,
       outline: rectangleAt(0, 0, side, side),
-      pieces: [
+      finishedPatches: [
         { patch: 0, polygon: polygonOf([0, 0], [side, 0], [0, side]) },
         { patch: 1, polygon: polygonOf([side, side], [0, side], [side, 0]) },
       ],
@@ -55,11 +55,13 @@ export const halfSquareTriangles: PatchUnit<Sizes> = {
   },
   tips: ({ atATime }) =>
     atATime === 'four'
-      ? ['Made four at a time, all four edges are bias: starch the squares, press without pushing.']
+      ? [
+          'Made four at a time, all four edges are on the bias. Starch the squares, and press without pushing.',
+        ]
       : [],
 };
 
-/** Cut to `F + 2s` and sewn round the edge, a square's triangles have its whole edge as their long side. */
+/** Four at a time: the squares are sewn around the edge, so that each edge is the long side of a triangle that is cut to `F + 2s`. */
 function squaresFor(
   atATime: Sizes['atATime'],
   side: EdgeTerm,

@@ -9,13 +9,13 @@ const ROOT_3 = Math.sqrt(3);
 export const hexagonSizes = unitSizes(
   'hexagon',
   'Hexagon',
-  { side: sizeField('Side', 'Half of the width from point to point.') },
+  { side: sizeField('Side', 'Half the width from point to point.') },
   { side: lengthFromInches(2) },
 );
 
 export const hexagon: PatchUnit<Computed<z.infer<typeof hexagonSizes>>> = {
   kind: 'hexagon',
-  cutMeans: 'the strip, which is the width across the flats',
+  cutMeans: 'the strip, which is the width from side to side',
   plan: ({ side }, seam) => {
     const term = edgeTerm('F', 'finished side', side);
     const strip = exactEdge('F√3 + 2s', side * ROOT_3 + 2 * seam, [term]);
@@ -25,7 +25,7 @@ export const hexagon: PatchUnit<Computed<z.infer<typeof hexagonSizes>>> = {
       width: 2 * side,
       length: side * ROOT_3,
       outline,
-      pieces: [{ patch: 0, polygon: outline }],
+      finishedPatches: [{ patch: 0, polygon: outline }],
       patches: [
         {
           name: 'Hexagon',
@@ -46,7 +46,7 @@ export const hexagon: PatchUnit<Computed<z.infer<typeof hexagonSizes>>> = {
   },
 };
 
-/** Flats at top and bottom. */
+/** With sides at the top and bottom. */
 function hexagonPolygon(side: number, height: number) {
   const [left, right, middle] = [side / 2, 1.5 * side, height / 2];
   return polygonOf([left, 0], [right, 0], [2 * side, middle], [right, height], [left, height], [0, middle]);

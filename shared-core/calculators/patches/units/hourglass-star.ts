@@ -10,7 +10,7 @@ import { fourTurns } from './geese-star';
 export const hourglassStarSizes = unitSizes(
   'hourglass-star',
   'Star of quarter-square triangles',
-  { side: sizeField('Side', 'Of the block: nine squares, four of them of quarter-square triangles.') },
+  { side: sizeField('Side', 'Of the block: nine squares, four of them made of quarter-square triangles.') },
   { side: lengthFromInches(9) },
 );
 
@@ -34,7 +34,10 @@ export const hourglassStar: PatchUnit<Computed<z.infer<typeof hourglassStarSizes
       width: side,
       length: side,
       outline: rectangleAt(0, 0, side, side),
-      pieces: [{ patch: 0, polygon: rectangleAt(third, third, third, third) }, ...fourTurns(above, side)],
+      finishedPatches: [
+        { patch: 0, polygon: rectangleAt(third, third, third, third) },
+        ...fourTurns(above, side),
+      ],
       patches: [
         rectanglePatch({ ...square, name: 'Center square', role: 'third' }),
         rectanglePatch({ ...square, name: 'Corner square', role: 'first', takes: 4 }),

@@ -6,8 +6,8 @@ import { polygonOf, stripShape } from '../cut-shapes';
 import { type Computed, type PatchUnit, sizeField, unitSizes } from '../patch-unit';
 
 const round = choiceField(['six', 'eight'], {
-  title: 'Kites round a point',
-  help: 'Six fill a hexagon, eight an octagon; both have a right angle at each side.',
+  title: 'Kites around a point',
+  help: 'Six make a hexagon, eight an octagon. Each kite has two right angles.',
 });
 
 export const kiteSizes = unitSizes(
@@ -42,7 +42,7 @@ export const kite: PatchUnit<Sizes> = {
       width: longSide / cosine,
       length: 2 * longSide * sine,
       outline,
-      pieces: [{ patch: 0, polygon: outline }],
+      finishedPatches: [{ patch: 0, polygon: outline }],
       patches: [
         {
           name: 'Kite',
@@ -74,7 +74,7 @@ function halfAngleTerm(half: number) {
   return angleTerm('a', 'half the sharp angle', (half * 180) / Math.PI);
 }
 
-/** The axis along the strip: sharp point at the left, right angles `shoulder` along it. */
+/** Its axis is along the strip: the sharp point is at the left, the right angles are `shoulder` from it. */
 function kitePolygon(across: number, along: number, shoulder: number) {
   return polygonOf([0, across / 2], [shoulder, 0], [along, across / 2], [shoulder, across]);
 }

@@ -36,7 +36,7 @@ export const logCabin: PatchUnit<Sizes> = {
       width: side,
       length: side,
       outline: rectangleAt(0, 0, side, side),
-      pieces: [
+      finishedPatches: [
         { patch: 0, polygon: rectangleAt(away, sizes.rounds * sizes.firstStrip, sizes.center, sizes.center) },
         ...logs.map((log, index) => ({ patch: index + 1, polygon: log.polygon })),
       ],
@@ -54,7 +54,7 @@ export const logCabin: PatchUnit<Sizes> = {
         firstStrip: sizes.firstStrip - 2 * seam,
         secondStrip: sizes.secondStrip - 2 * seam,
       },
-      formula: 'F = C − 2s (center and strips alike)',
+      formula: 'F = C − 2s (for the center and the strips)',
       cut: sizes.center,
       finished,
     };
@@ -70,8 +70,8 @@ interface Log {
 }
 
 /**
- * Each strip is as long as the side it is sewn to. Round by round: first above, then to the right, below and to the left.
- * The first two are of the second fabric, the last two of the third.
+ * Each strip is as long as the side it is sewn to. A round goes above, right, below, left; its first two strips are from the second
+ * fabric, its last two from the third.
  */
 function logsOf({ center, firstStrip: a, secondStrip: b, rounds }: Sizes): readonly Log[] {
   return Array.from({ length: rounds }, (_, before) => {

@@ -10,7 +10,7 @@ export const miteredBorderSizes = unitSizes(
   'mitered-border',
   'Border, mitered',
   {
-    topWidth: lengthField({ title: 'Top width', help: 'Of what the border goes round.' }),
+    topWidth: lengthField({ title: 'Top width', help: 'Without the border.' }),
     topLength: lengthField({ title: 'Top length' }),
     border: sizeField('Border width'),
   },
@@ -28,7 +28,7 @@ export const miteredBorder: PatchUnit<Computed<z.infer<typeof miteredBorderSizes
       width,
       length,
       outline: rectangleAt(0, 0, width, length),
-      pieces: [
+      finishedPatches: [
         { patch: 0, polygon: rectangleAt(border, border, topWidth, topLength) },
         { patch: 1, polygon: polygonOf([0, 0], [border, border], [border, bottom], [0, length]) },
         { patch: 1, polygon: polygonOf([width, 0], [width, length], [right, bottom], [right, border]) },
@@ -51,17 +51,17 @@ export const miteredBorder: PatchUnit<Computed<z.infer<typeof miteredBorderSizes
         topLength: sizes.topLength - 2 * seam,
         border: sizes.border - 2 * seam,
       },
-      formula: 'F = C − 2s (top and border alike)',
+      formula: 'F = C − 2s (for the top and the border)',
       cut: sizes.topWidth,
       finished,
     };
   },
   tips: () => [
-    'Stop the border seams one seam allowance before each corner, then sew the miter outward from there.',
+    'Stop each border seam one seam allowance before the corner, then sew the miter from there outward.',
   ],
 };
 
-/** Exact is the least strip with a full seam on the slanted ends; the setting leaves 6 in to sew first and cut after. */
+/** The exact length leaves just a full seam on the slanted ends. The customary length leaves 6 in more, to sew first and cut later. */
 export function miteredStrip(name: string, inner: number, border: number, seam: number): CutPatch {
   const terms = [
     edgeTerm('L', 'finished side of the top', inner),

@@ -9,7 +9,7 @@ import { squarePatch } from '../triangle-patch';
 
 const corner = choiceField(['thirds', 'regular'], {
   title: 'Corners',
-  help: 'Thirds meet the seams of a nine-patch; regular makes all eight sides of the octagon alike.',
+  help: 'Thirds meet the seams of a nine-patch. Regular makes all eight sides of the octagon equal.',
 });
 
 export const octagonCornerSizes = unitSizes(
@@ -34,7 +34,7 @@ export const octagonCorners: PatchUnit<Computed<z.infer<typeof octagonCornerSize
       width: side,
       length: side,
       outline: rectangleAt(0, 0, side, side),
-      pieces: [
+      finishedPatches: [
         { patch: 0, polygon: octagon(side, leg) },
         { patch: 1, polygon: polygonOf([0, 0], [leg, 0], [0, leg]) },
         { patch: 1, polygon: polygonOf([side, 0], [side, leg], [side - leg, 0]) },

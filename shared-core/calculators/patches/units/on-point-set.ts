@@ -6,7 +6,7 @@ import { halvedShape, polygonOf, quarteredShape, rectangleAt } from '../cut-shap
 import {
   type Computed,
   type CutPatch,
-  type FinishedPiece,
+  type FinishedPatch,
   type PatchUnit,
   sizeField,
   unitSizes,
@@ -35,7 +35,7 @@ export const onPointSet: PatchUnit<Sizes> = {
   plan: (sizes, seam) => {
     const diagonal = sizes.block * Math.SQRT2;
     const patches = patchesOf(sizes, seam);
-    const place = (name: string, polygon: FinishedPiece['polygon']) => ({
+    const place = (name: string, polygon: FinishedPatch['polygon']) => ({
       patch: patches.findIndex((patch) => patch.name === name),
       polygon,
     });
@@ -44,7 +44,7 @@ export const onPointSet: PatchUnit<Sizes> = {
       width,
       length,
       outline: rectangleAt(0, 0, width, length),
-      pieces: [
+      finishedPatches: [
         ...standing(sizes.across, sizes.down, diagonal, diagonal / 2).map((at) => place(BLOCK, at)),
         ...standing(sizes.across - 1, sizes.down - 1, diagonal, diagonal).map((at) => place(FILL, at)),
         ...sideTriangles(sizes, diagonal).map((at) => place(SIDE, at)),

@@ -8,7 +8,7 @@ import { quarterSquarePatch } from '../triangle-patch';
 export const quarterSquareTriangleSizes = unitSizes(
   'quarter-square-triangles',
   'Quarter-square triangles',
-  { side: sizeField('Side', 'Of the square that four triangles make; two squares give two of them.') },
+  { side: sizeField('Side', 'Of the square that four triangles make. Two squares make two of them.') },
   { side: lengthFromInches(3) },
 );
 
@@ -22,7 +22,7 @@ export const quarterSquareTriangles: PatchUnit<Computed<z.infer<typeof quarterSq
       width: side,
       length: side,
       outline: rectangleAt(0, 0, side, side),
-      pieces: [
+      finishedPatches: [
         { patch: 0, polygon: polygonOf([0, 0], [side, 0], middle) },
         { patch: 1, polygon: polygonOf([side, 0], [side, side], middle) },
         { patch: 0, polygon: polygonOf([side, side], [0, side], middle) },

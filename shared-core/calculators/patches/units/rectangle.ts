@@ -20,7 +20,7 @@ export const rectangle: PatchUnit<Computed<z.infer<typeof rectangleSizes>>> = {
       width,
       length,
       outline,
-      pieces: [{ patch: 0, polygon: outline }],
+      finishedPatches: [{ patch: 0, polygon: outline }],
       patches: [rectanglePatch({ name: 'Rectangle', role: 'first', width, length, seam })],
     };
   },

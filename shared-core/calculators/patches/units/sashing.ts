@@ -13,16 +13,22 @@ export const sashingSizes = unitSizes(
     blockLength: sizeField('Block length'),
     across: countField({ title: 'Blocks across', minimum: 1, maximum: 12 }),
     down: countField({ title: 'Blocks down', minimum: 1, maximum: 12 }),
-    sash: sizeField('Sash', 'Width of the strips between the blocks.'),
-    cornerstones: flagField({ title: 'Cornerstones', help: 'Squares of another fabric where sashes cross.' }),
-    outside: flagField({ title: 'Also round the outside', help: 'Sashes on the four outer sides too.' }),
+    sashing: sizeField('Sashing', 'Width of the strips between the blocks.'),
+    cornerstones: flagField({
+      title: 'Cornerstones',
+      help: 'Squares of another fabric where sashing strips cross.',
+    }),
+    outside: flagField({
+      title: 'Also around the outside',
+      help: 'Sashing strips on the four outer sides too.',
+    }),
   },
   {
     blockWidth: lengthFromInches(9),
     blockLength: lengthFromInches(9),
     across: 4,
     down: 5,
-    sash: lengthFromInches(2),
+    sashing: lengthFromInches(2),
     cornerstones: true,
     outside: true,
   },
@@ -35,14 +41,14 @@ export const sashing: PatchUnit<Sizes> = {
   cutMeans: 'the blocks, with their seam allowance, and the strips',
   plan: (sizes, seam) => {
     const outside = sizes.outside ? 2 : 0;
-    const width = total(sizes.blockWidth, sizes.across, sizes.sash, outside);
-    const length = total(sizes.blockLength, sizes.down, sizes.sash, outside);
-    const parts = sizes.cornerstones ? withCornerstones(sizes) : withLongSashes(sizes);
+    const width = total(sizes.blockWidth, sizes.across, sizes.sashing, outside);
+    const length = total(sizes.blockLength, sizes.down, sizes.sashing, outside);
+    const rectangles = sizes.cornerstones ? withCornerstones(sizes) : withLongStrips(sizes);
     return {
       width,
       length,
       outline: rectangleAt(0, 0, width, length),
-      ...mergedPatches(parts, seam),
+      ...mergedPatches(rectangles, seam),
     };
   },
   fromCut: (sizes, seam) => {
@@ -52,9 +58,9 @@ export const sashing: PatchUnit<Sizes> = {
         ...sizes,
         blockWidth: finished,
         blockLength: sizes.blockLength - 2 * seam,
-        sash: sizes.sash - 2 * seam,
+        sashing: sizes.sashing - 2 * seam,
       },
-      formula: 'F = C − 2s (blocks and strips alike)',
+      formula: 'F = C − 2s (for the blocks and the strips)',
       cut: sizes.blockWidth,
       finished,
     };
@@ -62,13 +68,13 @@ export const sashing: PatchUnit<Sizes> = {
 };
 
 const BLOCK = { name: 'Block', role: 'first', source: 'sewn' } as const;
-const SASH = { name: 'Sash', role: 'second', source: 'fabric-joined' } as const;
+const STRIP = { name: 'Sashing strip', role: 'second', source: 'fabric-joined' } as const;
 
-function total(block: number, blocks: number, sash: number, outside: number): number {
-  return blocks * block + (blocks - 1 + outside) * sash;
+function total(block: number, blocks: number, sashing: number, outside: number): number {
+  return blocks * block + (blocks - 1 + outside) * sashing;
 }
 
-/** Bands of blocks and sashes in both directions; where two sashes cross lies a cornerstone. */
+/** Rows and columns of blocks and sashing strips, with a cornerstone where two strips cross. */
 function withCornerstones(sizes: Sizes): readonly NamedRectangle[] {
   const columns = bands(sizes.blockWidth, sizes.across, sizes);
   const rows = bands(sizes.blockLength, sizes.down, sizes);
@@ -76,40 +82,52 @@ function withCornerstones(sizes: Sizes): readonly NamedRectangle[] {
     columns.map((column) => {
       const polygon = rectangleAt(column.at, row.at, column.size, row.size);
       const size = { width: column.size, length: row.size, polygon };
-      if (!column.isSash && !row.isSash) return { ...BLOCK, ...size };
-      if (column.isSash && row.isSash) {
+      if (!column.isStrip && !row.isStrip) return { ...BLOCK, ...size };
+      if (column.isStrip && row.isStrip) {
         return { ...size, name: 'Cornerstone', role: 'third', source: 'fabric' } as const;
       }
-      return { ...SASH, ...size, source: 'fabric', name: column.isSash ? 'Upright sash' : 'Cross sash' };
+      return {
+        ...STRIP,
+        ...size,
+        source: 'fabric',
+        name: column.isStrip ? 'Vertical sashing strip' : 'Horizontal sashing strip',
+      };
     }),
   );
 }
 
-/** Short sashes join the blocks into rows, long ones the rows; outside, the sides come first, then top and bottom. */
-function withLongSashes(sizes: Sizes): readonly NamedRectangle[] {
-  const { sash, outside } = sizes;
-  const edge = outside ? sash : 0;
-  const width = total(sizes.blockWidth, sizes.across, sash, 0);
-  const length = total(sizes.blockLength, sizes.down, sash, 0);
+/** Short vertical strips join the blocks into rows, long horizontal ones join the rows. Around the outside, the sides come first. */
+function withLongStrips(sizes: Sizes): readonly NamedRectangle[] {
+  const { sashing, outside } = sizes;
+  const edge = outside ? sashing : 0;
+  const width = total(sizes.blockWidth, sizes.across, sashing, 0);
+  const length = total(sizes.blockLength, sizes.down, sashing, 0);
   const inner = { ...sizes, outside: false };
   const at = (x: number, y: number, wide: number, long: number) => {
     return { width: wide, length: long, polygon: rectangleAt(x, y, wide, long) };
   };
   const rows = bands(sizes.blockLength, sizes.down, inner).flatMap((row): readonly NamedRectangle[] => {
-    if (row.isSash) return [{ ...SASH, name: 'Long sash', ...at(edge, edge + row.at, width, row.size) }];
+    if (row.isStrip)
+      return [
+        { ...STRIP, name: 'Long horizontal sashing strip', ...at(edge, edge + row.at, width, row.size) },
+      ];
     return bands(sizes.blockWidth, sizes.across, inner).map((column) => {
       const place = at(edge + column.at, edge + row.at, column.size, row.size);
-      return column.isSash
-        ? { ...SASH, name: 'Short sash', source: 'fabric', ...place }
+      return column.isStrip
+        ? { ...STRIP, name: 'Vertical sashing strip', source: 'fabric', ...place }
         : { ...BLOCK, ...place };
     });
   });
   if (!outside) return rows;
   const frame = [
-    { ...SASH, name: 'Side sash', ...at(0, sash, sash, length) },
-    { ...SASH, name: 'Side sash', ...at(sash + width, sash, sash, length) },
-    { ...SASH, name: 'Top and bottom sash', ...at(0, 0, width + 2 * sash, sash) },
-    { ...SASH, name: 'Top and bottom sash', ...at(0, sash + length, width + 2 * sash, sash) },
+    { ...STRIP, name: 'Side sashing strip', ...at(0, sashing, sashing, length) },
+    { ...STRIP, name: 'Side sashing strip', ...at(sashing + width, sashing, sashing, length) },
+    { ...STRIP, name: 'Top and bottom sashing strip', ...at(0, 0, width + 2 * sashing, sashing) },
+    {
+      ...STRIP,
+      name: 'Top and bottom sashing strip',
+      ...at(0, sashing + length, width + 2 * sashing, sashing),
+    },
   ];
   return [...rows, ...frame];
 }
@@ -117,18 +135,18 @@ function withLongSashes(sizes: Sizes): readonly NamedRectangle[] {
 interface Band {
   readonly at: number;
   readonly size: number;
-  readonly isSash: boolean;
+  readonly isStrip: boolean;
 }
 
-function bands(block: number, blocks: number, { sash, outside }: Sizes): readonly Band[] {
-  const edge = outside ? sash : 0;
+function bands(block: number, blocks: number, { sashing, outside }: Sizes): readonly Band[] {
+  const edge = outside ? sashing : 0;
   const inner = Array.from({ length: 2 * blocks - 1 }, (_, index): Band => {
-    const isSash = index % 2 === 1;
+    const isStrip = index % 2 === 1;
     const before = (index - (index % 2)) / 2;
-    const at = edge + before * (block + sash) + (isSash ? block : 0);
-    return { at, size: isSash ? sash : block, isSash };
+    const at = edge + before * (block + sashing) + (isStrip ? block : 0);
+    return { at, size: isStrip ? sashing : block, isStrip };
   });
   if (!outside) return inner;
-  const end = edge + blocks * block + (blocks - 1) * sash;
-  return [{ at: 0, size: sash, isSash: true }, ...inner, { at: end, size: sash, isSash: true }];
+  const end = edge + blocks * block + (blocks - 1) * sashing;
+  return [{ at: 0, size: sashing, isStrip: true }, ...inner, { at: end, size: sashing, isStrip: true }];
 }

@@ -8,11 +8,11 @@ import { squarePatch } from '../triangle-patch';
 export const sideSettingTriangleSizes = unitSizes(
   'side-setting-triangles',
   'Side setting triangles',
-  { block: sizeField('Block', 'Side of the blocks that stand on their points.') },
+  { block: sizeField('Block', 'Side of the blocks, which are set on point.') },
   { block: lengthFromInches(12) },
 );
 
-/** Cut twice, so that the straight grain lies on the edge of the top. */
+/** Cut on both diagonals, so that the edge of the top is on straight grain. */
 export function sideSettingEdge(block: number, seam: number): CutEdge {
   return {
     formula: 'B√2 + s(2 + 2√2)',
@@ -33,7 +33,7 @@ export const sideSettingTriangles: PatchUnit<Computed<z.infer<typeof sideSetting
       width,
       length: width / 2,
       outline,
-      pieces: [{ patch: 0, polygon: outline }],
+      finishedPatches: [{ patch: 0, polygon: outline }],
       patches: [
         squarePatch(
           { name: 'Square for side triangles', role: 'first', takes: 1, makes: 4 },

@@ -8,7 +8,7 @@ import { halfSquarePatch, squarePatch } from '../triangle-patch';
 export const squareInASquareSizes = unitSizes(
   'square-in-a-square',
   'Square in a square',
-  { side: sizeField('Side', 'Of the outer square; the center stands on its point in it.') },
+  { side: sizeField('Side', 'Of the outer square. The center is set on point.') },
   { side: lengthFromInches(4) },
 );
 
@@ -24,7 +24,7 @@ export const squareInASquare: PatchUnit<Computed<z.infer<typeof squareInASquareS
       width: side,
       length: side,
       outline: rectangleAt(0, 0, side, side),
-      pieces: [
+      finishedPatches: [
         { patch: 0, polygon: polygonOf([half, 0], [side, half], [half, side], [0, half]) },
         { patch: 1, polygon: polygonOf([0, 0], [half, 0], [0, half]) },
         { patch: 1, polygon: polygonOf([side, 0], [side, half], [half, 0]) },

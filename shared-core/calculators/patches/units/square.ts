@@ -23,7 +23,7 @@ export const square: PatchUnit<Computed<z.infer<typeof squareSizes>>> = {
       width: side,
       length: side,
       outline,
-      pieces: [{ patch: 0, polygon: outline }],
+      finishedPatches: [{ patch: 0, polygon: outline }],
       patches: [squarePatch(counted, edge, wholeShape(edge.exact, edge.exact))],
     };
   },

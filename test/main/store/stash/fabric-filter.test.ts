@@ -130,7 +130,11 @@ describe('filtering the stash', () => {
             measure: 'patches',
             patches: patches.map((one) => ({ ...one, mayTurn: false })),
           } as const;
-          const { left } = cutFrom(amount, { width: inches(width), length: inches(length), turning: 'along' });
+          const { left } = cutFrom(amount, {
+            width: inches(width),
+            length: inches(length),
+            turning: 'along',
+          });
           expect(isNothing(left)).toBe(true);
         }
       }),

@@ -26,26 +26,52 @@ const blue = fabricIdSchema.parse(id(5));
 const size = { width: inches(3.5), length: inches(4.5) };
 
 const source = (changes: Partial<PatchSource> = {}): PatchSource => ({
-  ...{ stageId: stageIdSchema.parse(id(3)), calculator: 'top', projectId: ring, stageName: 'Piecing' },
-  ...{ title: 'The whole top', savedAt: 7, isOld: false },
+  stageId: stageIdSchema.parse(id(3)),
+  calculator: 'top',
+  projectId: ring,
+  stageName: 'Piecing',
+  title: 'The whole top',
+  savedAt: 7,
+  isOld: false,
   patches: [{ fabric: 'Sky', ...size, count: 12, mayTurn: true }],
   ...changes,
 });
 
 const fabric: Fabric = {
-  ...{ id: blue, name: 'Kettle blue', print: '', colorWords: '', fiber: '', direction: 'one-way' },
-  ...{ width: inches(42), isWashed: true, supplier: '', place: '', swatch: '#2f5d8a', notes: '' },
-  ...{ photoId: null, createdAt: 1 },
+  id: blue,
+  name: 'Kettle blue',
+  print: '',
+  colorWords: '',
+  fiber: '',
+  direction: 'one-way',
+  width: inches(42),
+  isWashed: true,
+  supplier: '',
+  place: '',
+  swatch: '#2f5d8a',
+  notes: '',
+  photoId: null,
+  createdAt: 1,
 };
 const piece = (end: number, changes: Partial<FabricPiece> = {}): FabricPiece => ({
-  ...{ id: fabricPieceIdSchema.parse(id(end)), fabricId: blue, kind: 'yardage', width: inches(42) },
-  ...{ kindId: null, unitLength: null, place: '', printRuns: 'along' as const },
-  ...{ there: inches(36), held: inches(0), valueMinor: 0 },
+  id: fabricPieceIdSchema.parse(id(end)),
+  fabricId: blue,
+  kind: 'yardage',
+  width: inches(42),
+  kindId: null,
+  unitLength: null,
+  place: '',
+  printRuns: 'along' as const,
+  there: inches(36),
+  held: inches(0),
+  valueMinor: 0,
   ...changes,
 });
 const stash = (pieces: readonly FabricPiece[], ownHolds: PlanStash['ownHolds'] = new Map()): PlanStash => ({
-  ...{ fabrics: new Map([[blue, { fabric, pieces, price: null }]]), ownHolds },
-  ...{ usualWidth: inches(40), lengthStep: inches(4.5) },
+  fabrics: new Map([[blue, { fabric, pieces, price: null }]]),
+  ownHolds,
+  usualWidth: inches(40),
+  lengthStep: inches(4.5),
 });
 const fromBlue = withFabricChoice(startingSetup(ring, [source()]), {
   projectId: ring,
@@ -69,7 +95,13 @@ describe('what is cut', () => {
   it('is replaced when the answer is saved again, and deleted with it; lines entered by hand stay', () => {
     const start = startingSetup(ring, [source()]);
     const byHand: CuttingLine = {
-      ...{ id: 'by-hand/1', projectId: ring, source: null, fabric: 'Sky', ...size, count: 1, mayTurn: true },
+      id: 'by-hand/1',
+      projectId: ring,
+      source: null,
+      fabric: 'Sky',
+      ...size,
+      count: 1,
+      mayTurn: true,
     };
     const more = withLine(start, byHand);
     const newer = source({ savedAt: 8, patches: [{ fabric: 'Sky', ...size, count: 20, mayTurn: true }] });

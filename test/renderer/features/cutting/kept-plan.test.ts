@@ -21,32 +21,52 @@ const stage = stageIdSchema.parse(id(3));
 const plan = planOnTwoYards({ projects: [ring], stageId: stage, fabricId: blue, pieceId: bolt });
 
 const tick = (place: number, changes: Partial<TickedStep> = {}): TickedStep => ({
-  ...{ pieceId: bolt, place, parts: place === 0 ? 2 : 1, isBooked: true, on: calendarDate('2027-02-28') },
-  ...{ leftovers: [], ...changes },
+  pieceId: bolt,
+  place,
+  parts: place === 0 ? 2 : 1,
+  isBooked: true,
+  on: calendarDate('2027-02-28'),
+  leftovers: [],
+  ...changes,
 });
 const kept = (...ticked: readonly TickedStep[]): KeptWithTicks => ({ plan, ticked });
 
 const fabric: Fabric = {
-  ...{ id: blue, name: 'Rust', print: '', colorWords: '', fiber: '', direction: 'one-way' },
-  ...{ width: inches(42), isWashed: true, supplier: '', place: '', swatch: '#2f5d8a', notes: '' },
-  ...{ photoId: null, createdAt: 1 },
+  id: blue,
+  name: 'Rust',
+  print: '',
+  colorWords: '',
+  fiber: '',
+  direction: 'one-way',
+  width: inches(42),
+  isWashed: true,
+  supplier: '',
+  place: '',
+  swatch: '#2f5d8a',
+  notes: '',
+  photoId: null,
+  createdAt: 1,
 };
 const piece = (there: number, changes: Partial<FabricPiece> = {}): FabricPiece => ({
-  ...{ id: bolt, fabricId: blue, kind: 'yardage', width: inches(42), there: inches(there) },
-  ...{
-    kindId: null,
-    unitLength: null,
-    place: '',
-    printRuns: 'along',
-    held: inches(0),
-    valueMinor: 0,
-    ...changes,
-  },
+  id: bolt,
+  fabricId: blue,
+  kind: 'yardage',
+  width: inches(42),
+  there: inches(there),
+  kindId: null,
+  unitLength: null,
+  place: '',
+  printRuns: 'along',
+  held: inches(0),
+  valueMinor: 0,
+  ...changes,
 });
 const scrap = piece(3.5, { id: leftover, kind: 'leftover', width: inches(8) });
 const stash = (...pieces: readonly FabricPiece[]): PlanStash => ({
-  ...{ fabrics: new Map([[blue, { fabric, pieces, price: null }]]), ownHolds: new Map() },
-  ...{ usualWidth: inches(42), lengthStep: inches(4.5) },
+  fabrics: new Map([[blue, { fabric, pieces, price: null }]]),
+  ownHolds: new Map(),
+  usualWidth: inches(42),
+  lengthStep: inches(4.5),
 });
 
 describe('a saved plan', () => {
@@ -127,8 +147,14 @@ describe('a saved plan is out of date', () => {
 
   it('when a list it uses is saved again, or a fabric it planned to buy comes into the stash', () => {
     const source: PatchSource = {
-      ...{ stageId: stage, calculator: 'top', projectId: ring, stageName: 'Piecing', title: 'The whole top' },
-      ...{ patches: [], savedAt: 7, isOld: false },
+      stageId: stage,
+      calculator: 'top',
+      projectId: ring,
+      stageName: 'Piecing',
+      title: 'The whole top',
+      patches: [],
+      savedAt: 7,
+      isOld: false,
     };
     const took = {
       plan: {

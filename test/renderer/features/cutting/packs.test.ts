@@ -18,33 +18,57 @@ const [ring, mixed] = [projectIdSchema.parse(id(1)), fabricIdSchema.parse(id(5))
 const display = { system: 'inch', inchStep: 8 } as const;
 
 const fabric: Fabric = {
-  ...{ id: mixed, name: 'Meadow mix', print: '', colorWords: '', fiber: '', direction: 'any' },
-  ...{ width: inches(42), isWashed: false, supplier: '', place: '', swatch: '#2f5d8a', notes: '' },
-  ...{ photoId: null, createdAt: 1 },
+  id: mixed,
+  name: 'Meadow mix',
+  print: '',
+  colorWords: '',
+  fiber: '',
+  direction: 'any',
+  width: inches(42),
+  isWashed: false,
+  supplier: '',
+  place: '',
+  swatch: '#2f5d8a',
+  notes: '',
+  photoId: null,
+  createdAt: 1,
 };
 const strips = (sheets: number, changes: Partial<FabricPiece> = {}): FabricPiece => ({
-  ...{
-    id: fabricPieceIdSchema.parse(id(6)),
-    fabricId: mixed,
-    kind: 'precut-strips',
-    kindId: null,
-    place: '',
-  },
-  ...{ width: inches(42), unitLength: inches(2.5), there: inches(2.5 * sheets), held: inches(0) },
-  ...{ printRuns: 'along', valueMinor: 0 },
+  id: fabricPieceIdSchema.parse(id(6)),
+  fabricId: mixed,
+  kind: 'precut-strips',
+  kindId: null,
+  place: '',
+  width: inches(42),
+  unitLength: inches(2.5),
+  there: inches(2.5 * sheets),
+  held: inches(0),
+  printRuns: 'along',
+  valueMinor: 0,
   ...changes,
 });
 const stash = (...pieces: readonly FabricPiece[]): PlanStash => ({
-  ...{ fabrics: new Map([[mixed, { fabric, pieces, price: null }]]), ownHolds: new Map() },
-  ...{ usualWidth: inches(42), lengthStep: inches(4.5) },
+  fabrics: new Map([[mixed, { fabric, pieces, price: null }]]),
+  ownHolds: new Map(),
+  usualWidth: inches(42),
+  lengthStep: inches(4.5),
 });
 const setup: CuttingSetup = {
-  ...{ projects: [ring], taken: [], leftOut: [], table: { ...STARTING_TABLE, selvage: inches(0.5) } },
+  projects: [ring],
+  taken: [],
+  leftOut: [],
+  table: { ...STARTING_TABLE, selvage: inches(0.5) },
   fabricChoices: [{ projectId: ring, fabric: 'Mix', fabricId: mixed }],
   lines: [
     {
-      ...{ id: 'a', projectId: ring, source: null, fabric: 'Mix', mayTurn: true },
-      ...{ width: inches(2.5), length: inches(6), count: 39 },
+      id: 'a',
+      projectId: ring,
+      source: null,
+      fabric: 'Mix',
+      mayTurn: true,
+      width: inches(2.5),
+      length: inches(6),
+      count: 39,
     },
   ],
 };
@@ -58,7 +82,9 @@ describe('a pack counted in sheets', () => {
     const [asked] = jobOfSetup(setup, stash(strips(7.5))).fabrics;
     expect(asked?.pieces).toMatchObject([
       {
-        ...{ width: inches(42), length: inches(17.5), sheetLength: inches(2.5) },
+        width: inches(42),
+        length: inches(17.5),
+        sheetLength: inches(2.5),
         margins: { leftSelvage: 0, rightSelvage: 0, straighten: 0 },
       },
     ]);
@@ -90,7 +116,11 @@ describe('a pack counted in sheets', () => {
       plan,
       ticked: [
         {
-          ...{ pieceId: strips(10).id, place: 0, parts: 4, isBooked: true, leftovers: [] },
+          pieceId: strips(10).id,
+          place: 0,
+          parts: 4,
+          isBooked: true,
+          leftovers: [],
           on: calendarDate('2027-02-28'),
         },
       ],

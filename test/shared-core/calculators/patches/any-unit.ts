@@ -68,6 +68,6 @@ export function areCongruent(one: Polygon, other: Polygon): boolean {
 /** The finished pieces that are cut as each patch. */
 export function finishedByPatch(plan: UnitPlan): readonly (readonly Polygon[])[] {
   return plan.patches.map((_, patch) =>
-    plan.pieces.filter((piece) => piece.patch === patch).map((piece) => piece.polygon),
+    plan.finishedPatches.filter((piece) => piece.patch === patch).map((piece) => piece.polygon),
   );
 }

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fabricNeeded, type PatchDemand } from '#core/calculators/patches/fabric-needed';
-import { piecesPerStrip, stripsToCut, stripsToJoin } from '#core/calculators/patches/fill-strips';
+import { patchesPerStrip, stripsToCut, stripsToJoin } from '#core/calculators/patches/fill-strips';
 import { formatSentence } from '#core/calculators/format-quantity';
 import { patchSize } from '#core/calculators/patches/patch-size/patch-size';
 import type { PatchSizeInput } from '#core/calculators/patches/patch-size/input';
@@ -34,14 +34,15 @@ function needed(demands: readonly PatchDemand[]) {
 
 describe('patches from one strip', () => {
   it('are rounded down: eight of 5 in from 42 in, none of 43 in, one of just 42 in', () => {
-    const from = (length: number) => piecesPerStrip({ first: inches(length), pitch: inches(length) }, usable);
+    const from = (length: number) =>
+      patchesPerStrip({ first: inches(length), pitch: inches(length) }, usable);
     expect([from(5), from(43), from(42), from(21)]).toEqual([8, 0, 1, 2]);
   });
 
   // Common practice: triangles 5 in high with sides of 4.91 in; 40 in hold eight of a side.
   it('count turned neighbors by their pitch', () => {
-    expect(piecesPerStrip({ first: inches(4.91), pitch: inches(4.91) }, inches(40))).toBe(8);
-    expect(piecesPerStrip({ first: inches(4.91), pitch: inches(4.91 / 2) }, inches(40))).toBe(15);
+    expect(patchesPerStrip({ first: inches(4.91), pitch: inches(4.91) }, inches(40))).toBe(8);
+    expect(patchesPerStrip({ first: inches(4.91), pitch: inches(4.91 / 2) }, inches(40))).toBe(15);
   });
 });
 

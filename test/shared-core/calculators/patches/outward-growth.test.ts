@@ -15,7 +15,7 @@ describe.each(unitKinds)('the cut patches of %s', (kind) => {
         plan.patches.forEach((patch, index) => {
           const [place] = finished[index]!;
           expect(place, patch.name).toBeDefined();
-          for (const { cut, finished: seamLines } of patch.shape.pieces) {
+          for (const { cut, finished: seamLines } of patch.shape.patches) {
             if (seamLines === null) {
               expect(areCongruent(cut, offsetByClipper(place!, seam)), patch.name).toBe(true);
               continue;
@@ -38,10 +38,10 @@ describe.each(unitKinds)('the cut patches of %s', (kind) => {
         const plan = planUnit(sizes, 2_032);
         const finished = finishedByPatch(plan);
         plan.patches.forEach((patch, index) => {
-          const given = patch.takes * patch.shape.pieces.length;
+          const given = patch.takes * patch.shape.patches.length;
           const used = finished[index]!.length * patch.makes;
           expect(given, patch.name).toBeGreaterThanOrEqual(used);
-          expect(given - used, patch.name).toBeLessThan(patch.shape.pieces.length);
+          expect(given - used, patch.name).toBeLessThan(patch.shape.patches.length);
         });
       }),
     );

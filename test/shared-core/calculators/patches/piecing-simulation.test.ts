@@ -11,12 +11,12 @@ describe.each(unitKinds)('sewing %s from its cut patches', (kind) => {
       fc.property(anySizesOf(kind), anySeam, (sizes, seam) => {
         const plan = planUnit(sizes, seam);
         const sewn = plan.patches.map(({ shape }) =>
-          shape.pieces.map(({ cut }) => offsetByClipper(cut, -1 * seam)),
+          shape.patches.map(({ cut }) => offsetByClipper(cut, -1 * seam)),
         );
-        for (const { patch, polygon } of plan.pieces) {
+        for (const { patch, polygon } of plan.finishedPatches) {
           for (const piece of sewn[patch]!) expect(areCongruent(piece, polygon)).toBe(true);
         }
-        const places = plan.pieces.map((piece) => piece.polygon);
+        const places = plan.finishedPatches.map((piece) => piece.polygon);
         const slack = TINY * places.reduce((sum, place) => sum + polygonPerimeter(place), 0);
         const covered = places.reduce((sum, place) => sum + polygonArea(place), 0);
         expect(Math.abs(covered - polygonArea(plan.outline))).toBeLessThan(slack);

@@ -261,7 +261,7 @@ describe('log cabins, sashing and borders', () => {
     const block = { blockWidth: inches(12), blockLength: inches(12), across: 5, down: 6 } as const;
     for (const cornerstones of [true, false]) {
       const sizeOf = (outside: boolean) => {
-        const made = detailsOf({ unit: 'sashing', ...block, sash: inches(3), cornerstones, outside });
+        const made = detailsOf({ unit: 'sashing', ...block, sashing: inches(3), cornerstones, outside });
         return [made.finishedWidth, made.finishedLength];
       };
       expect(sizeOf(false)).toEqual([inches(72), inches(87)]);

@@ -76,7 +76,7 @@ describe('what a project starts from, whole', () => {
   it('in centimeters: patches of 7.5 cm fill the blocks of 22.5 cm', () => {
     const start = top.fromProject({ outline, hole: null, hasSlit: false, settings: METRIC_HABITS });
     const [block] = start.blocks;
-    expect(block!.parts.map(({ unit }) => unit)).toEqual(
+    expect(block!.units.map(({ unit }) => unit)).toEqual(
       [1, 2].map(() => ({ unit: 'square', side: lengthFromMillimeters(75) })),
     );
     expect([block!.width, block!.length]).toEqual([225, 225].map(lengthFromMillimeters));
@@ -114,7 +114,7 @@ it('a round of blocks that meet covers the top once, the blocks of the sides tur
       const [wider, longer] = [across + 2 * frame, down + 2 * frame];
       expect(assembly.blocks).toHaveLength(1 + 2 * (wider + longer) + 4);
       const placed = assembly.blocks.map(({ block, x, y }) => rectangleAt(x, y, block.width, block.length));
-      const all = [...placed, ...assembly.pieces.map(({ polygon }) => polygon)];
+      const all = [...placed, ...assembly.patches.map(({ polygon }) => polygon)];
       const covered = all.reduce((sum, polygon) => sum + polygonArea(polygon), 0);
       expect(covered).toBe(polygonArea(assembly.outline));
       expect(areaOnlyIn([assembly.outline], all)).toBeLessThan(1);
@@ -135,11 +135,11 @@ describe('the seams of a top', () => {
   it('are as long as one counts along the lines of a grid, with or without long sashes', () => {
     fc.assert(
       fc.property(anyGrid, ({ patch, across, down, gap }) => {
-        const sash = gap === 0 ? null : { width: inches(gap), fabric: 'Dark', cornerFabric: '' };
+        const sashing = gap === 0 ? null : { width: inches(gap), fabric: 'Dark', cornerFabric: '' };
         const blocks = [ninePatch('Nine', patch)];
         const { seams, seamLength } = detailsFor({
           blocks,
-          layout: rowsOf([['Nine', across, down]], { sash }),
+          layout: rowsOf([['Nine', across, down]], { sashing }),
         });
         const [side, width] = [3 * patch, across * 3 * patch + (across - 1) * gap];
         // In each block two seams each way; then upright lines between blocks and lines across the whole width between rows.

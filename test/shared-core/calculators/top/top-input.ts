@@ -46,7 +46,7 @@ export function plainBlock(name: string, side: number, fabric = 'Light'): BlockK
     name,
     width: inches(side),
     length: inches(side),
-    parts: [{ unit: square(side), times: 1, fabrics: [fabric] }],
+    units: [{ unit: square(side), times: 1, fabrics: [fabric] }],
   };
 }
 
@@ -55,7 +55,7 @@ export function ninePatch(name: string, patch: number): BlockKind {
     name,
     width: inches(3 * patch),
     length: inches(3 * patch),
-    parts: [
+    units: [
       { unit: square(patch), times: 5, fabrics: ['Dark'] },
       { unit: square(patch), times: 4, fabrics: ['Light'] },
     ],
@@ -69,7 +69,7 @@ export function rowsOf(
   return {
     layout: 'rows',
     rows: rows.map(([block, times, down]) => ({ blocks: [{ block, times }], times: down })),
-    sash: null,
+    sashing: null,
     rounds: [],
     ...more,
   };

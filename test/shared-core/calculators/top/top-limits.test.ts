@@ -71,15 +71,15 @@ describe('a top past all measure', () => {
     const long = { ...plainBlock('Plain', 10), width: meters(1), length: meters(10) };
     const wide = { ...long, width: meters(10), length: meters(1) };
     const of = (block: typeof long, across: number, down: number) =>
-      refusal({ blocks: [{ ...block, parts: [] }], layout: rowsOf([['Plain', across, down]]) });
+      refusal({ blocks: [{ ...block, units: [] }], layout: rowsOf([['Plain', across, down]]) });
     expect([of(long, 1, 5), of(wide, 5, 1)]).toEqual([null, null]);
     expect(of(long, 1, 6)).toEqual(['layout', TOO_LARGE]);
     expect(of(wide, 6, 1)).toEqual(['layout', TOO_LARGE]);
-    const sash = { width: meters(1), fabric: 'Light', cornerFabric: '' };
-    const sashed = { blocks: [{ ...long, parts: [] }], layout: rowsOf([['Plain', 1, 5]], { sash }) };
+    const sashing = { width: meters(1), fabric: 'Light', cornerFabric: '' };
+    const sashed = { blocks: [{ ...long, units: [] }], layout: rowsOf([['Plain', 1, 5]], { sashing }) };
     expect(refusal(sashed)?.[0]).toBe('layout');
     const rounds = [border(meters(2), 'butted')];
-    const bordered = { blocks: [{ ...long, parts: [] }], layout: rowsOf([['Plain', 1, 5]], { rounds }) };
+    const bordered = { blocks: [{ ...long, units: [] }], layout: rowsOf([['Plain', 1, 5]], { rounds }) };
     expect(refusal(bordered)?.[0]).toBe('layout');
     expect(refusal({ blocks, layout: rowsOf([['Plain', 2, 2]]) })).toBeNull();
   });
@@ -101,7 +101,7 @@ describe('what a project starts from', () => {
   it('is as many nine-patches of 9 in as the piece has room for, at least one, of two fabrics', () => {
     expect(rows(from(45, 62))).toEqual([[5, 6]]);
     expect(rows(from(4, 30))).toEqual([[1, 3]]);
-    expect(from(45, 62).blocks[0]?.parts.map(({ times, fabrics }) => [times, fabrics])).toEqual([
+    expect(from(45, 62).blocks[0]?.units.map(({ times, fabrics }) => [times, fabrics])).toEqual([
       [5, ['Dark']],
       [4, ['Light']],
     ]);
@@ -154,7 +154,7 @@ describe('what does not meet', () => {
       ],
       times,
     });
-    const layout: Layout = { layout: 'rows', rows: [row(3), row(2)], sash: null, rounds: [] };
+    const layout: Layout = { layout: 'rows', rows: [row(3), row(2)], sashing: null, rounds: [] };
     expect(warningsFor({ blocks, layout }).map((warning) => warning.slice(0, 5))).toEqual(['Row 1', 'Row 2']);
   });
 });
@@ -170,15 +170,15 @@ describe('kinds of blocks', () => {
   };
 
   it('are listed once each by name, the first of that name, and only where they lie in the top', () => {
-    const blocks = [plainBlock('Plain', 6), plainBlock('Idle', 6), { ...plainBlock('Plain', 9), parts: [] }];
+    const blocks = [plainBlock('Plain', 6), plainBlock('Idle', 6), { ...plainBlock('Plain', 9), units: [] }];
     expect(blockRows({ blocks, layout: rowsOf([['Plain', 2, 3]]) })).toEqual([['Plain', 6]]);
   });
 
   it('take the last of their fabrics for a part that has no more, and no fabric for what is sewn already', () => {
     const unit = { unit: 'sashing', across: 2, down: 2, cornerstones: true, outside: false } as const;
-    const sizes = { blockWidth: inches(9), blockLength: inches(9), sash: inches(2) };
+    const sizes = { blockWidth: inches(9), blockLength: inches(9), sashing: inches(2) };
     const parts = [{ unit: { ...unit, ...sizes }, times: 1, fabrics: ['Light', 'Dark'] }];
-    const blocks = [{ name: 'Sashed', width: inches(20), length: inches(20), parts }];
+    const blocks = [{ name: 'Sashed', width: inches(20), length: inches(20), units: parts }];
     const { patchList } = detailsFor({ blocks, layout: rowsOf([['Sashed', 1, 1]]) });
     // Sashes of the second fabric, the cornerstone of the third, for which the second stands in; no block of 9 in is cut.
     expect(patchList.every(({ fabric }) => fabric === 'Dark')).toBe(true);

@@ -28,11 +28,11 @@ const sizeOf = ({ width, length }: { readonly width: number; readonly length: nu
 describe('rows of blocks', () => {
   it('of 12 in, five by six, are 60 by 72 in; sashed 3 in, 72 by 87; with a border of 3 in, 78 by 93 (common practice)', () => {
     const blocks = [plainBlock('Plain', 12)];
-    const sash = { width: inches(3), fabric: 'Dark', cornerFabric: '' };
+    const sashing = { width: inches(3), fabric: 'Dark', cornerFabric: '' };
     const rows = (more = {}) => rowsOf([['Plain', 5, 6]], more);
     expect(sizeOf(detailsFor({ blocks, layout: rows() }))).toEqual([60, 72]);
-    expect(sizeOf(detailsFor({ blocks, layout: rows({ sash }) }))).toEqual([72, 87]);
-    const bordered = rows({ sash, rounds: [border(inches(3), 'butted')] });
+    expect(sizeOf(detailsFor({ blocks, layout: rows({ sashing }) }))).toEqual([72, 87]);
+    const bordered = rows({ sashing, rounds: [border(inches(3), 'butted')] });
     expect(sizeOf(detailsFor({ blocks, layout: bordered }))).toEqual([78, 93]);
     expect(detailsFor({ blocks, layout: bordered }).steps.map(sizeOf)).toEqual([
       [72, 12],
@@ -122,7 +122,7 @@ describe('a center with rounds', () => {
       name: 'Top',
       width: inches(32),
       length: inches(43.5),
-      parts: [],
+      units: [],
     };
     const layout = {
       layout: 'center',
@@ -193,11 +193,11 @@ describe('rings', () => {
           const work = workOutTop(topWith({ layout: rings(sides, 10, [width / 2, 3]) }));
           if (!work.ok) throw new Error(work.error.says);
           const { assembly } = work.value;
-          for (const { patch, polygon } of assembly.pieces) {
-            const [piece] = patch.shape.pieces;
+          for (const { patch, polygon } of assembly.patches) {
+            const [piece] = patch.shape.patches;
             expect(areCongruent(piece!.cut, offsetByClipper(polygon, inches(1 / 4)))).toBe(true);
           }
-          const polygons = assembly.pieces.map(({ polygon }) => polygon);
+          const polygons = assembly.patches.map(({ polygon }) => polygon);
           const covered = polygons.reduce((sum, polygon) => sum + polygonArea(polygon), 0);
           expect(covered / polygonArea(assembly.outline)).toBeCloseTo(1, 9);
           expect(areaOnlyIn([assembly.outline], polygons)).toBeLessThan(100);
@@ -213,7 +213,7 @@ describe('fabric and patches', () => {
       name: 'Tall',
       width: inches(4),
       length: inches(8),
-      parts: [
+      units: [
         {
           unit: { unit: 'rectangle', width: inches(4), length: inches(8) } as const,
           times: 1,
@@ -232,7 +232,7 @@ describe('fabric and patches', () => {
   });
 
   it('parts that leave some of the block open say how much', () => {
-    const block = { ...ninePatch('Nine', 3), parts: ninePatch('Nine', 3).parts.slice(0, 1) };
+    const block = { ...ninePatch('Nine', 3), parts: ninePatch('Nine', 3).units.slice(0, 1) };
     expect(warningsFor({ blocks: [block], layout: rowsOf([['Nine', 2, 2]]) })).toEqual([
       'The parts of Nine leave 36 sq in of the block uncovered.',
     ]);
@@ -244,7 +244,7 @@ describe('fabric and patches', () => {
       name: 'Pinwheel',
       width: inches(6),
       length: inches(6),
-      parts: [{ unit, times: 4, fabrics: ['Light', 'Dark'] }],
+      units: [{ unit, times: 4, fabrics: ['Light', 'Dark'] }],
     };
     const { patchList: list, seams } = detailsFor({ blocks: [block], layout: rowsOf([['Pinwheel', 2, 1]]) });
     expect(list.map(({ fabric, width, count }) => [fabric, inInches(width), count])).toEqual([
@@ -260,7 +260,7 @@ const anyTop = fc
     patch: fc.integer({ min: 1, max: 6 }),
     across: fc.integer({ min: 1, max: 8 }),
     down: fc.integer({ min: 1, max: 8 }),
-    sash: fc.option(fc.integer({ min: 1, max: 4 })),
+    sashing: fc.option(fc.integer({ min: 1, max: 4 })),
     cornerFabric: fc.constantFrom('', 'Light'),
     borders: fc.array(
       fc.record({
@@ -270,10 +270,10 @@ const anyTop = fc
       { maxLength: 3 },
     ),
   })
-  .map(({ patch, across, down, sash, cornerFabric, borders }) => ({
+  .map(({ patch, across, down, sashing, cornerFabric, borders }) => ({
     blocks: [ninePatch('Nine', patch)],
     layout: rowsOf([['Nine', across, down]], {
-      sash: sash === null ? null : { width: inches(sash), fabric: 'Dark', cornerFabric },
+      sashing: sashing === null ? null : { width: inches(sashing), fabric: 'Dark', cornerFabric },
       rounds: borders.map(({ width, corners }) => border(width, corners)),
     }),
   }));
@@ -291,7 +291,7 @@ describe('any top of blocks, sashes and borders', () => {
           { x: x + block.width, y: y + block.length },
           { x, y: y + block.length },
         ]);
-        const all = [...blocks, ...assembly.pieces.map(({ polygon }) => polygon)];
+        const all = [...blocks, ...assembly.patches.map(({ polygon }) => polygon)];
         const covered = all.reduce((sum, polygon) => sum + polygonArea(polygon), 0);
         expect(covered).toBeCloseTo(assembly.width * assembly.length, 0);
         expect(areaOnlyIn([assembly.outline], all)).toBeLessThan(1);
