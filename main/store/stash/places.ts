@@ -134,7 +134,7 @@ export function movePiece(
   if (!piece.ok) return piece;
   const { name } = piece.value.fabric;
   const words =
-    path === '' ? `Moved a piece of “${name}” to the rest` : `Moved a piece of “${name}” to “${path}”`;
+    path === '' ? `Moved a piece of “${name}” back with the rest` : `Moved a piece of “${name}” to “${path}”`;
   return recordChange(store, words, (writable) => {
     storePiece(writable, pieceId, path);
     return success({});
