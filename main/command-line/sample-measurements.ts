@@ -1,5 +1,5 @@
 import type { Measurements } from '#core/domain/measurements';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { lengthFromInches } from '#core/units/length';
 
 /**
@@ -10,5 +10,5 @@ export const SAMPLE_MEASUREMENTS: Measurements = {
   outline: { shape: 'hexagon', acrossFlats: lengthFromInches(48) },
   hole: { diameter: lengthFromInches(6.5) },
   hasSlit: true,
-  settings: STARTING_HABITS,
+  settings: STARTING_SETTINGS,
 };

@@ -1,7 +1,7 @@
 import type { Opening } from '#core/contract/workshop';
 import { STARTING_BENCH_TIME } from '#core/domain/bench-time';
 import { STARTING_LABEL_SHEET } from '#core/domain/label-sheet';
-import { STARTING_HABITS, type Workshop } from '#core/domain/workshop';
+import { STARTING_SETTINGS, type Workshop } from '#core/domain/workshop';
 import { currencyFromCode } from '#core/units/money';
 import { useRead } from './query';
 
@@ -9,7 +9,7 @@ const unread: Workshop = {
   name: '',
   currency: currencyFromCode('USD'),
   theme: 'system',
-  settings: STARTING_HABITS,
+  settings: STARTING_SETTINGS,
   benchTime: STARTING_BENCH_TIME,
   labelSheet: STARTING_LABEL_SHEET,
 };

@@ -16,25 +16,25 @@ interface SavedQuestion {
   readonly input: unknown;
 }
 
-/** What has to be bought or on hand for a saved answer; nothing where it no longer reads. */
+/** What has to be bought or on hand for a saved answer; nothing when it no longer reads. */
 export function needsOfSavedAnswer(saved: SavedQuestion, usualWidth: Length): readonly Need[] {
   const answer = workedOutAgain(saved, (calculator) => 'needs' in calculator);
   return answer?.calculator.needs?.(answer.input, answer.details, usualWidth) ?? [];
 }
 
-/** What a saved answer hands to a cutting plan; nothing where it no longer reads, or asks for more than a plan can hold. */
+/** What a saved answer hands to a cutting plan; nothing when it no longer reads, or asks for more than a plan can hold. */
 export function cutsOfSavedAnswer(saved: SavedQuestion): PatchList {
   const answer = workedOutAgain(saved, (calculator) => 'cuts' in calculator);
   return patchListSchema.safeParse(answer?.calculator.cuts?.(answer.input, answer.details)).data ?? [];
 }
 
-/** How much there is to do by a saved answer; nothing where it no longer reads. */
+/** How much there is to do by a saved answer; nothing when it no longer reads. */
 export function workOfSavedAnswer(saved: SavedQuestion): readonly WorkDone[] {
   const answer = workedOutAgain(saved, (calculator) => 'workIn' in calculator);
   return answer?.calculator.workIn?.(answer.details) ?? [];
 }
 
-/** Null where the calculator is unknown or says nothing of the kind, or where the input is refused. */
+/** Null when the calculator is unknown or has nothing of the kind, or when the input is refused. */
 function workedOutAgain(
   { calculator: name, input: stored }: SavedQuestion,
   isOfUse: (calculator: Calculator) => boolean,

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { STAGE_KINDS, type StageKind } from './stage-kinds';
-import { checklistItemIdSchema, projectIdSchema, stageIdSchema } from './ids';
+import type { ChecklistItemId, ProjectId, StageId } from './ids';
 
 /** Calculators name the kinds they belong to. `other` is anything the maker adds. */
 export const stageKindSchema = z.enum(Object.keys(STAGE_KINDS) as [StageKind, ...StageKind[]]);
@@ -16,42 +16,37 @@ export type StageState = z.infer<typeof stageStateSchema>;
  * A line to tick off. A line of the gate must be ticked before its stage can start; `closedBy` names the kind of stage that
  * ticks it when it is done.
  */
-const checklistItemSchema = z
-  .object({
-    id: checklistItemIdSchema,
-    text: z.string().trim().min(1).max(300),
-    isGate: z.boolean(),
-    closedBy: stageKindSchema.nullable(),
-    isTicked: z.boolean(),
-  })
-  .readonly();
-export type ChecklistItem = z.infer<typeof checklistItemSchema>;
+export interface ChecklistItem {
+  readonly id: ChecklistItemId;
+  readonly text: string;
+  readonly isGate: boolean;
+  readonly closedBy: StageKind | null;
+  readonly isTicked: boolean;
+}
 
-const stageSchema = z
-  .object({
-    id: stageIdSchema,
-    projectId: projectIdSchema,
-    position: z.int().min(0),
-    kind: stageKindSchema,
-    name: z.string().trim().min(1).max(120),
-    state: stageStateSchema,
-    estimateMinutes: z.int().min(0).max(100_000),
-    /** The maker set the estimate; otherwise it came with the stage plan, and the maker's own rates replace it. */
-    isOwnEstimate: z.boolean(),
-    heldUpBy: z.string().trim().max(300),
-    notes: z.string().max(20_000),
-    /** Why the maker started with open lines in the gate; empty when there were none. */
-    gatePassedWhy: z.string().trim().max(1_000),
-    startedAt: z.int().nullable(),
-    finishedAt: z.int().nullable(),
-    checklist: z.array(checklistItemSchema).readonly(),
-    /** Can be worked on at the same time as the stage before it. */
-    isBeside: z.boolean(),
-    /** The calculators on its page, by name; null: those of its kind. */
-    calculators: z.array(z.string()).readonly().nullable(),
-  })
-  .readonly();
-export type Stage = z.infer<typeof stageSchema>;
+export interface Stage {
+  readonly id: StageId;
+  readonly projectId: ProjectId;
+  readonly position: number;
+  readonly kind: StageKind;
+  readonly name: string;
+  readonly state: StageState;
+  readonly estimateMinutes: number;
+  /** The maker set the estimate; otherwise it came with the stage plan, and the maker's own rates replace it. */
+  readonly isOwnEstimate: boolean;
+  readonly heldUpBy: string;
+  readonly notes: string;
+  /** Why the maker started with open lines in the gate; empty when there were none. */
+  readonly gatePassedWhy: string;
+  /** UTC milliseconds. */
+  readonly startedAt: number | null;
+  readonly finishedAt: number | null;
+  readonly checklist: readonly ChecklistItem[];
+  /** Can be worked on at the same time as the stage before it. */
+  readonly isBeside: boolean;
+  /** The calculators on its page, by name; null: those of its kind. */
+  readonly calculators: readonly string[] | null;
+}
 
 /** A stage as a stage plan describes it, before it belongs to a project. */
 export const plannedStageSchema = z

@@ -106,7 +106,7 @@ export const settingChanges = settingsSchema.unwrap().partial().readonly();
 export type SettingChanges = z.infer<typeof settingChanges>;
 
 /** The starting settings, in inches: common practice, except the prices, which are samples. */
-export const STARTING_HABITS: Settings = {
+export const STARTING_SETTINGS: Settings = {
   unitSystem: 'inch',
   inchStep: 8,
   seamAllowance: inches(1 / 4),

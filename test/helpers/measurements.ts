@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import type { Measurements } from '#core/domain/measurements';
 import type { Outline } from '#core/domain/outline';
-import { type Settings, STARTING_HABITS } from '#core/domain/workshop';
+import { type Settings, STARTING_SETTINGS } from '#core/domain/workshop';
 import { type Length, lengthFromInches, lengthFromMillimeters, lengthFromUnits } from '#core/units/length';
 
 const between = (least: number, most: number): fc.Arbitrary<Length> =>
@@ -26,8 +26,8 @@ export function anyOutline(least = 4, most = 150): fc.Arbitrary<Outline> {
   );
 }
 
-export const METRIC_HABITS: Settings = {
-  ...STARTING_HABITS,
+export const METRIC_SETTINGS: Settings = {
+  ...STARTING_SETTINGS,
   unitSystem: 'metric',
   seamAllowance: lengthFromMillimeters(7.5),
   fabricWidth: lengthFromMillimeters(1_070),
@@ -47,6 +47,6 @@ export const anyMeasurements: fc.Arbitrary<Measurements> = fc
     outline: anyOutline(12, 150),
     hole: fc.option(fc.record({ diameter: between(1.5, 8) }), { nil: null }),
     wantsSlit: fc.boolean(),
-    settings: fc.constantFrom(STARTING_HABITS, METRIC_HABITS, { ...STARTING_HABITS, inchStep: 16 as const }),
+    settings: fc.constantFrom(STARTING_SETTINGS, METRIC_SETTINGS, { ...STARTING_SETTINGS, inchStep: 16 as const }),
   })
   .map(({ wantsSlit, ...rest }) => ({ ...rest, hasSlit: wantsSlit && rest.hole !== null }));

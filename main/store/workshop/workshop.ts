@@ -3,7 +3,7 @@ import type { Problem } from '#core/contract/problem';
 import type { Changed } from '#core/contract/projects';
 import { STARTING_BENCH_TIME } from '#core/domain/bench-time';
 import { STARTING_LABEL_SHEET } from '#core/domain/label-sheet';
-import { STARTING_HABITS, type Workshop, workshopSchema as workshopSchema } from '#core/domain/workshop';
+import { STARTING_SETTINGS, type Workshop, workshopSchema as workshopSchema } from '#core/domain/workshop';
 import type { Result } from '#core/result';
 import { success } from '#core/result';
 import { currencyFromCode } from '#core/units/money';
@@ -16,7 +16,7 @@ const STARTING_WORKSHOP: Workshop = {
   name: '',
   currency: currencyFromCode('USD'),
   theme: 'system',
-  settings: STARTING_HABITS,
+  settings: STARTING_SETTINGS,
   benchTime: STARTING_BENCH_TIME,
   labelSheet: STARTING_LABEL_SHEET,
 };
@@ -25,7 +25,7 @@ export function readWorkshop(store: ReadableStore): Workshop {
   const row = oneRow(store, 'SELECT * FROM workshop');
   if (row === undefined) return STARTING_WORKSHOP;
   // A setting added to the program since this row was written has its starting value.
-  const settings = { ...STARTING_HABITS, ...(jsonOf(row, 'habits_json') as object) };
+  const settings = { ...STARTING_SETTINGS, ...(jsonOf(row, 'habits_json') as object) };
   const read = {
     name: row['name'],
     currency: row['currency'],

@@ -1,5 +1,3 @@
-import type { CutTree } from '#core/domain/cutting-plan';
-
 /** A kind of rectangular patch: `copies` equal patches, `width` across the fabric and `height` along it; whole units. */
 export interface PatchType {
   readonly width: number;

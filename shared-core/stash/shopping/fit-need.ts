@@ -50,7 +50,7 @@ function fitPieces(
   let [short, leftOver] = [amount, 0];
   for (const { id, width, turning: turning, free, ownHold } of pieces) {
     if (isNothing(short)) break;
-    const cut = cutFrom(short, { width, turning: turning, length: free });
+    const cut = cutFrom(short, { width, turning, length: free });
     if (cut.length === 0 && !isNothing(cut.left)) continue;
     takes.push({ pieceId: id, length: cut.length, more: Math.max(0, cut.length - ownHold) });
     leftOver += width * (free - cut.length);

@@ -170,7 +170,7 @@ const FAULTS: {
   unreadable: ['sentOn', { code: 'unreadable' }, 'Check the day it was sent: it can’t be read.'],
 };
 
-const MISSING: { readonly [Kind in RecordKind]: string } = {
+const MISSING: Readonly<Record<RecordKind, string>> = {
   project: 'this project',
   stage: 'this stage',
   'stage-plan': 'this stage plan',

@@ -5,16 +5,16 @@ import { outerBinding } from '#core/calculators/binding/outer-binding/outer-bind
 import { answerCalculator, bareUnitOf, completeInput, isOutOfDate } from '#core/calculators/complete-input';
 import { calculators } from '#core/calculators/registry';
 import type { Measurements } from '#core/domain/measurements';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { lengthFromInches, lengthFromMillimeters } from '#core/units/length';
-import { anyMeasurements, METRIC_HABITS } from '#test/helpers/measurements';
+import { anyMeasurements, METRIC_SETTINGS } from '#test/helpers/measurements';
 
 const inches = lengthFromInches;
 const throwQuilt: Measurements = {
   outline: { shape: 'rectangle', width: inches(50), length: inches(65) },
   hole: null,
   hasSlit: false,
-  settings: STARTING_HABITS,
+  settings: STARTING_SETTINGS,
 };
 
 function keep(measurements: Measurements, own: object) {
@@ -37,7 +37,7 @@ describe('completing an input', () => {
   it('reads bare numbers in the units of the project', () => {
     expect([bareUnitOf('inch'), bareUnitOf('metric')]).toEqual(['in', 'cm']);
     expect(keep(throwQuilt, { fabricWidth: '42' }).ownInput).toEqual({ fabricWidth: inches(42) });
-    const metric = { ...throwQuilt, settings: METRIC_HABITS };
+    const metric = { ...throwQuilt, settings: METRIC_SETTINGS };
     expect(keep(metric, { fabricWidth: '110' }).ownInput).toEqual({
       fabricWidth: lengthFromMillimeters(1_100),
     });
@@ -76,8 +76,8 @@ describe('completing an input', () => {
 
 describe('a kept answer', () => {
   const kept = keep(throwQuilt, { seam: '5/8 in' });
-  const changed = (settings: Partial<typeof STARTING_HABITS>): Measurements => {
-    return { ...throwQuilt, settings: { ...STARTING_HABITS, ...settings } };
+  const changed = (settings: Partial<typeof STARTING_SETTINGS>): Measurements => {
+    return { ...throwQuilt, settings: { ...STARTING_SETTINGS, ...settings } };
   };
 
   it('holds while the project and the calculator are as they were, in whatever order its fields were stored', () => {
@@ -94,7 +94,7 @@ describe('a kept answer', () => {
     } as const;
     expect(isOutOfDate(kept, backing, larger)).toBe(true);
     expect(isOutOfDate(kept, backing, changed({ fabricWidth: inches(40) }))).toBe(true);
-    expect(isOutOfDate(kept, backing, changed({ fabricWidth: STARTING_HABITS.fabricWidth }))).toBe(false);
+    expect(isOutOfDate(kept, backing, changed({ fabricWidth: STARTING_SETTINGS.fabricWidth }))).toBe(false);
   });
 
   it('does not mind changes of what the maker set herself, or of what it never took', () => {
@@ -107,7 +107,7 @@ describe('a kept answer', () => {
       outline: { shape: 'circle', diameter: inches(50) },
       hole: { diameter: inches(across) },
       hasSlit: true,
-      settings: STARTING_HABITS,
+      settings: STARTING_SETTINGS,
     });
     const keptOf = (own: object) => {
       const completed = completeInput(outerBinding, skirt(5), own);

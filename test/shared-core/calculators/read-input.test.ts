@@ -13,7 +13,7 @@ import {
   textField,
 } from '#core/domain/fields';
 import { outlineSchema } from '#core/domain/outline';
-import { settingsSchema, STARTING_HABITS } from '#core/domain/workshop';
+import { settingsSchema, STARTING_SETTINGS } from '#core/domain/workshop';
 import type { FieldProblem } from '#core/field-problem';
 import { lengthFromInches, lengthFromUnits } from '#core/units/length';
 
@@ -211,7 +211,10 @@ describe('reading an input', () => {
   it('reads back what it gave: whole inputs pass unchanged', () => {
     const first = readInput(schema, good, 'in');
     expect(first.ok && readInput(schema, first.value, 'cm')).toEqual(first);
-    expect(readInput(settingsSchema, STARTING_HABITS, 'in')).toEqual({ ok: true, value: STARTING_HABITS });
+    expect(readInput(settingsSchema, STARTING_SETTINGS, 'in')).toEqual({
+      ok: true,
+      value: STARTING_SETTINGS,
+    });
   });
 
   it('hands over a rule of the whole input as a problem of the field it names', () => {

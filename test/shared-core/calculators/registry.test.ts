@@ -15,10 +15,10 @@ import { readInput } from '#core/calculators/read-input';
 import { calculatorByName, calculators, calculatorsForStage } from '#core/calculators/registry';
 import type { Measurements } from '#core/domain/measurements';
 import { stageKindSchema } from '#core/domain/stage';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { lengthFromInches } from '#core/units/length';
 import { currencyFromCode } from '#core/units/money';
-import { anyMeasurements, METRIC_HABITS } from '#test/helpers/measurements';
+import { anyMeasurements, METRIC_SETTINGS } from '#test/helpers/measurements';
 
 const inches = lengthFromInches;
 const styles: readonly QuantityStyle[] = [
@@ -31,19 +31,19 @@ const projects: readonly Measurements[] = [
     outline: { shape: 'hexagon', acrossFlats: inches(48) },
     hole: { diameter: inches(6.5) },
     hasSlit: true,
-    settings: STARTING_HABITS,
+    settings: STARTING_SETTINGS,
   },
   {
     outline: { shape: 'circle', diameter: inches(24) },
     hole: { diameter: inches(4) },
     hasSlit: false,
-    settings: METRIC_HABITS,
+    settings: METRIC_SETTINGS,
   },
   {
     outline: { shape: 'rectangle', width: inches(60), length: inches(80) },
     hole: null,
     hasSlit: false,
-    settings: STARTING_HABITS,
+    settings: STARTING_SETTINGS,
   },
   {
     outline: {
@@ -54,7 +54,7 @@ const projects: readonly Measurements[] = [
     },
     hole: null,
     hasSlit: false,
-    settings: METRIC_HABITS,
+    settings: METRIC_SETTINGS,
   },
 ];
 

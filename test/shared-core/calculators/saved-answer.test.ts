@@ -7,7 +7,7 @@ import { answersThatCount, needsOfSavedAnswer, workOfSavedAnswer } from '#core/c
 import { yardageStepOfSettings } from '#core/calculators/shared-fields';
 import type { Measurements } from '#core/domain/measurements';
 import type { Need } from '#core/domain/need';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { lengthFor } from '#core/stash/shopping/fill-rows';
 import { lengthFromExact, lengthFromInches as inches, UNITS_PER_INCH } from '#core/units/length';
 
@@ -15,7 +15,7 @@ const ring: Measurements = {
   outline: { shape: 'circle', diameter: inches(50) },
   hole: { diameter: inches(6) },
   hasSlit: false,
-  settings: STARTING_HABITS,
+  settings: STARTING_SETTINGS,
 };
 const square: Measurements = {
   ...ring,
@@ -152,7 +152,7 @@ function figuresSay(
     );
   }
   const exact = lengthFor(need.amount, { width: need.fabricWidth, turning: 'any' }) ?? Number.NaN;
-  const step = yardageStepOfSettings(STARTING_HABITS);
+  const step = yardageStepOfSettings(STARTING_SETTINGS);
   const toBuy = lengthFromExact(exact * (1 + need.extraPercent / 100), 'up', step);
   return lengths.includes(toBuy) || lengths.includes(lengthFromExact(exact, 'up'));
 }

@@ -4,7 +4,7 @@ import { calculatorByName } from '#core/calculators/registry';
 import { cutsOfSavedAnswer } from '#core/calculators/saved-answer';
 import type { BackingDetails } from '#core/calculators/backing/work';
 import type { Outline } from '#core/domain/outline';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { lengthFromInches as inches } from '#core/units/length';
 
 const ROUND: Outline = { shape: 'circle', diameter: inches(50) };
@@ -13,7 +13,7 @@ const OBLONG: Outline = { shape: 'rectangle', width: inches(40), length: inches(
 /** What is cut by the answer of a calculator for a piece of this outline with a hole of 6 in. */
 function cuts(name: string, outline: Outline, own: Readonly<Record<string, unknown>> = {}) {
   const calculator = calculatorByName(name)!;
-  const piece = { outline, hole: { diameter: inches(6) }, hasSlit: false, settings: STARTING_HABITS };
+  const piece = { outline, hole: { diameter: inches(6) }, hasSlit: false, settings: STARTING_SETTINGS };
   const worked = answerCalculator(calculator, piece, own);
   if (!worked.ok) throw new Error('No answer');
   const { input, calculation } = worked.value;
@@ -31,7 +31,7 @@ describe('what has to be cut by a kept answer', () => {
 
   it('are strips as wide as the fabric for a binding on the straight grain', () => {
     const { list, details } = cuts('outer-binding', OBLONG);
-    const { fabricWidth, bindingStripWidth } = STARTING_HABITS;
+    const { fabricWidth, bindingStripWidth } = STARTING_SETTINGS;
     expect(list).toEqual([
       {
         ...{ fabric: 'Binding', width: fabricWidth, length: bindingStripWidth },
@@ -55,7 +55,7 @@ describe('what has to be cut by a kept answer', () => {
     ]);
     const straight = cuts('inner-binding', ROUND, { grain: 'straight' });
     expect(straight.list).toMatchObject([
-      { width: straight.details['stripToCut'], length: STARTING_HABITS.innerStripWidth, count: 1 },
+      { width: straight.details['stripToCut'], length: STARTING_SETTINGS.innerStripWidth, count: 1 },
     ]);
   });
 
@@ -65,7 +65,7 @@ describe('what has to be cut by a kept answer', () => {
       { width: squares.details['side'], length: squares.details['side'], count: squares.details['squares'] },
     ]);
     const strips = cuts('bias-strips', ROUND);
-    expect(strips.list).toMatchObject([{ width: STARTING_HABITS.fabricWidth, count: 1 }]);
+    expect(strips.list).toMatchObject([{ width: STARTING_SETTINGS.fabricWidth, count: 1 }]);
   });
 
   it('are panels as long as the back for it, each of its own way up where the print asks that', () => {

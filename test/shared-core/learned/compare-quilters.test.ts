@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { nameAlone } from '#core/domain/contact';
 import { contactIdSchema } from '#core/domain/ids';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { compareQuilters, orderOffers, type Quilter } from '#core/learned/compare-quilters';
 import { addDays, calendarDate } from '#core/units/calendar-date';
 import { lengthFromInches } from '#core/units/length';
@@ -12,7 +12,7 @@ const ask = {
     outline: { shape: 'rectangle', width: lengthFromInches(50), length: lengthFromInches(60) },
     hole: null,
     hasSlit: false,
-    settings: { ...STARTING_HABITS, longarmRateMinor: 2, longarmMinimumMinor: 1_000, turnaroundDays: 28 },
+    settings: { ...STARTING_SETTINGS, longarmRateMinor: 2, longarmMinimumMinor: 1_000, turnaroundDays: 28 },
   },
   sentOn: SENT,
   wantedOn: addDays(SENT, 30),

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { WorkDone, WorkMeasure } from '#core/domain/clock';
 import type { Measurements } from '#core/domain/measurements';
 import { stageKindSchema } from '#core/domain/stage';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { type EstimatedStage, stageEstimate } from '#core/learned/estimate';
 import { type CountedWork, settingsWithOwnRates, ownRates } from '#core/learned/rates';
 import { lengthFromInches } from '#core/units/length';
@@ -22,7 +22,7 @@ const plain: Measurements = {
   outline: { shape: 'square', side: lengthFromInches(40) },
   hole: null,
   hasSlit: false,
-  settings: STARTING_HABITS,
+  settings: STARTING_SETTINGS,
 };
 
 const stage = (kind: EstimatedStage['kind'], isOwnEstimate = false): EstimatedStage => ({
@@ -92,7 +92,7 @@ describe('the estimate of a stage', () => {
 
   it('uses the project’s own rate when it has one', () => {
     const { rates, work } = grounds(HAND);
-    const settings = { ...STARTING_HABITS, handStitchPerHour: lengthFromInches(80) };
+    const settings = { ...STARTING_SETTINGS, handStitchPerHour: lengthFromInches(80) };
     const own = { rates, work, measurements: { ...plain, settings } };
     expect(stageEstimate(stage('hand-finish'), own).minutes).toBe(120);
   });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { WorkMeasure } from '#core/domain/clock';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import {
   type CountedWork,
   settingsWithOwnRates,
@@ -32,12 +32,12 @@ describe('the maker’s own rates', () => {
   });
 
   it('replace the hand-sewing setting from three cases on', () => {
-    expect(settingsWithOwnRates(STARTING_HABITS, ownRates(hand.slice(1)))).toBe(STARTING_HABITS);
-    expect(settingsWithOwnRates(STARTING_HABITS, ownRates(hand)).handStitchPerHour).toBe(
+    expect(settingsWithOwnRates(STARTING_SETTINGS, ownRates(hand.slice(1)))).toBe(STARTING_SETTINGS);
+    expect(settingsWithOwnRates(STARTING_SETTINGS, ownRates(hand)).handStitchPerHour).toBe(
       lengthFromInches(40),
     );
     const crawl = [1, 2, 3].map(() => work('hand', 600, 1));
-    expect(settingsWithOwnRates(STARTING_HABITS, ownRates(crawl)).handStitchPerHour).toBe(
+    expect(settingsWithOwnRates(STARTING_SETTINGS, ownRates(crawl)).handStitchPerHour).toBe(
       lengthFromInches(1),
     );
   });

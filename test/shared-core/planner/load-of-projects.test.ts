@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { STARTING_BENCH_TIME } from '#core/domain/bench-time';
 import { projectIdSchema, stageIdSchema } from '#core/domain/ids';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { loadOfProjects, type OpenProject } from '#core/planner/load-of-projects';
 import { calendarDate } from '#core/units/calendar-date';
 
 const today = calendarDate('2027-09-13');
-const workshop = { settings: { ...STARTING_HABITS, turnaroundDays: 28 }, benchTime: STARTING_BENCH_TIME };
+const workshop = { settings: { ...STARTING_SETTINGS, turnaroundDays: 28 }, benchTime: STARTING_BENCH_TIME };
 
 const id = (place: number) => stageIdSchema.parse(`00000000-0000-4000-8000-00000000000${String(place)}`);
 type Stage = OpenProject['stages'][number];

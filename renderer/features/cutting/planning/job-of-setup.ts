@@ -1,9 +1,9 @@
 import type { CuttingJob, FabricMargins, JobFabric, JobPiece } from '#core/cutting/tree/cutting-job';
 import { type CuttingSetup, type CuttingTableSettings, fabricKeyOf } from '#core/domain/cutting-setup';
 import type { FabricPieceId, FabricId } from '#core/domain/ids';
-import type { PieceKind, FabricPiece, StashPrice, Fabric } from '#core/domain/stash';
+import { type Fabric, type FabricPiece, freeOf, type PieceKind, type StashPrice } from '#core/domain/stash';
 import { measureOfKind } from '#core/domain/stash-kind';
-import type { Length } from '#core/units/length';
+import { type Length, lengthMinimum } from '#core/units/length';
 import { type LockedCuts, type Locks, NO_LOCKS } from '../table/locked-cuts';
 
 /** A fabric of the stash with its pieces. */
@@ -34,14 +34,12 @@ const NO_MARGINS: FabricMargins = { leftSelvage: 0, rightSelvage: 0, straighten:
 const WITH_SELVAGE: readonly PieceKind[] = ['yardage', 'backing', 'wide-backing', 'panel'];
 
 /**
- * Length of a piece that these projects may cut, 1/320 mm: what is there and not spoken for by another; of a pack whole sheets
- * only.
+ * Length of a piece that these projects may cut, 1/320 mm: what is there and not set aside for others. From a pack only whole
+ * sheets may be cut.
  */
-export function freeToCut(
-  { id, there, held, unitLength }: FabricPiece,
-  ownHolds: PlanStash['ownHolds'],
-): number {
-  const free = Math.max(0, Math.min(there, there - held + (ownHolds.get(id) ?? 0)));
+export function freeToCut(piece: FabricPiece, ownHolds: PlanStash['ownHolds']): number {
+  const { id, there, unitLength } = piece;
+  const free = lengthMinimum(there, freeOf(piece, ownHolds.get(id)));
   return unitLength === null ? free : free - (free % unitLength);
 }
 

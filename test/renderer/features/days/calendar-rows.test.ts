@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { PlannedDates } from '#core/contract/dates';
 import type { ProjectGlance } from '#core/contract/projects';
 import { type BenchTime, STARTING_BENCH_TIME } from '#core/domain/bench-time';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { loadOfProjects } from '#core/planner/load-of-projects';
 import { planDates } from '#core/planner/plan-dates';
 import { weekLoads } from '#core/planner/week-loads';
@@ -20,7 +20,7 @@ function timed(project: ProjectGlance, minutes: number): ProjectGlance {
 }
 
 function planned(...glances: readonly ProjectGlance[]): PlannedDates {
-  const load = loadOfProjects(glances, { settings: STARTING_HABITS, benchTime: HOURS }, on);
+  const load = loadOfProjects(glances, { settings: STARTING_SETTINGS, benchTime: HOURS }, on);
   const plan = planDates(load);
   return { plan, weeks: weekLoads(load, plan), away: [] };
 }

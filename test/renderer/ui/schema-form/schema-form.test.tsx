@@ -19,7 +19,7 @@ import {
 } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import { outlineSchema } from '#core/domain/outline';
-import { settingChanges, settingsSchema, STARTING_HABITS } from '#core/domain/workshop';
+import { settingChanges, settingsSchema, STARTING_SETTINGS } from '#core/domain/workshop';
 import { lengthFromInches } from '#core/units/length';
 import { describeSchema } from '#renderer/ui/schema-form/describe-schema';
 import { type PathProblem, startingVariant } from '#renderer/ui/schema-form/schema-values';
@@ -66,7 +66,7 @@ const project: Measurements = {
   outline: { shape: 'circle', diameter: lengthFromInches(40) },
   hole: null,
   hasSlit: false,
-  settings: STARTING_HABITS,
+  settings: STARTING_SETTINGS,
 };
 
 /** What the form last gave back. */
@@ -207,7 +207,7 @@ describe('a form drawn from a schema', () => {
         seen.latest = next;
       };
       return (
-        <SchemaForm schema={settingChanges} value={value} fallbacks={STARTING_HABITS} onChange={change} />
+        <SchemaForm schema={settingChanges} value={value} fallbacks={STARTING_SETTINGS} onChange={change} />
       );
     }
     render(<Settings />);

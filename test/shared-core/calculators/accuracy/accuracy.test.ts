@@ -4,17 +4,17 @@ import { accuracy } from '#core/calculators/accuracy/accuracy';
 import type { AccuracyInput } from '#core/calculators/accuracy/input';
 import type { AccuracyDetails } from '#core/calculators/accuracy/work';
 import { formatQuantity, formatSentence } from '#core/calculators/format-quantity';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { currencyFromCode } from '#core/units/money';
 import { lengthFromInches, lengthFromMillimeters, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
-import { METRIC_HABITS } from '#test/helpers/measurements';
+import { METRIC_SETTINGS } from '#test/helpers/measurements';
 
 const inches = lengthFromInches;
 
 function inputWith(changes: Partial<AccuracyInput>): AccuracyInput {
   const outline = { shape: 'rectangle', width: inches(45), length: inches(60) } as const;
   return {
-    ...accuracy.fromProject({ outline, hole: null, hasSlit: false, settings: STARTING_HABITS }),
+    ...accuracy.fromProject({ outline, hole: null, hasSlit: false, settings: STARTING_SETTINGS }),
     ...changes,
   };
 }
@@ -265,13 +265,13 @@ describe('starting from a project', () => {
     [120, 300, 13, 33],
   ])('of %d by %d in starts with %d by %d blocks of 9 in', (width, length, blocksAcross, blocksDown) => {
     const outline = { shape: 'rectangle', width: inches(width), length: inches(length) } as const;
-    const start = accuracy.fromProject({ outline, hole: null, hasSlit: false, settings: STARTING_HABITS });
+    const start = accuracy.fromProject({ outline, hole: null, hasSlit: false, settings: STARTING_SETTINGS });
     expect(start).toMatchObject({ blocksAcross, blocksDown, blockSize: inches(9), tolerance: inches(1 / 8) });
   });
 
   it('in metric units starts with 22.5 cm blocks sewn to within 0.8 mm, and no more blocks than the field allows', () => {
     const outline = { shape: 'square', side: lengthFromMillimeters(20_000) } as const;
-    const settings = METRIC_HABITS;
+    const settings = METRIC_SETTINGS;
     expect(accuracy.fromProject({ outline, hole: null, hasSlit: false, settings })).toMatchObject({
       blockSize: lengthFromMillimeters(225),
       seamOff: lengthFromMillimeters(0.8),

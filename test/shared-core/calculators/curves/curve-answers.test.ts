@@ -6,14 +6,14 @@ import { innerBinding } from '#core/calculators/curves/inner-binding/inner-bindi
 import type { InnerBindingInput } from '#core/calculators/curves/inner-binding/input';
 import type { Quantity } from '#core/calculators/explanation';
 import type { Measurements } from '#core/domain/measurements';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { lengthFromInches as inches, UNITS_PER_INCH } from '#core/units/length';
 
 const skirt: Measurements = {
   outline: { shape: 'circle', diameter: inches(50) },
   hole: { diameter: inches(6.5) },
   hasSlit: false,
-  settings: STARTING_HABITS,
+  settings: STARTING_SETTINGS,
 };
 /** Stitching 3 1/2 in from the center, the fold 5/8 in from it, cover 1/8 in: 17.857%, 7.143% and 3.571% (derived). */
 const plain = {
@@ -158,9 +158,9 @@ describe('starting from a project', () => {
     expect(ofProject({})).toMatchObject({
       side: 'inside',
       arc: 360,
-      stripWidth: STARTING_HABITS.innerStripWidth,
+      stripWidth: STARTING_SETTINGS.innerStripWidth,
     });
-    const outside = { side: 'outside', stripWidth: STARTING_HABITS.bindingStripWidth };
+    const outside = { side: 'outside', stripWidth: STARTING_SETTINGS.bindingStripWidth };
     expect(ofProject({ hole: null })).toMatchObject({ ...outside, arc: 360, radius: inches(25) });
     const square = { outline: { shape: 'square', side: inches(40) }, hole: null } as const;
     expect(ofProject(square)).toMatchObject({ ...outside, arc: 90, radius: inches(3) });

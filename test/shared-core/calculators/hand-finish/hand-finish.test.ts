@@ -16,7 +16,7 @@ import {
 import type { Measurements } from '#core/domain/measurements';
 import { SAMPLE_MEASUREMENTS } from '#main/command-line/sample-measurements';
 import { answerOf, refusalOf } from '#test/helpers/answer-of';
-import { anyOutline, METRIC_HABITS } from '#test/helpers/measurements';
+import { anyOutline, METRIC_SETTINGS } from '#test/helpers/measurements';
 
 const inches = lengthFromInches;
 const plain: HandFinishInput = {
@@ -273,7 +273,7 @@ describe('what hand finish refuses and warns of', () => {
     });
     expect(started({ hasSlit: false }).hasSlit).toBe(false);
     expect(started({ hole: null })).toMatchObject({ hasSlit: false, hole: null });
-    expect(started({ settings: METRIC_HABITS })).toMatchObject({
+    expect(started({ settings: METRIC_SETTINGS })).toMatchObject({
       stitchLength: lengthFromMillimeters(3),
       threadLength: lengthFromMillimeters(450),
       threadTail: lengthFromMillimeters(130),

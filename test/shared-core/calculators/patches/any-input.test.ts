@@ -17,7 +17,7 @@ const style = {
 const piecing: readonly Calculator[] = [patchSize, top, accuracy];
 
 describe.each(piecing)('$name', (calculator) => {
-  it('answers or refuses whatever its schema lets through, in words that can be read', () => {
+  it('answers or refuses any input that its schema accepts, in whole sentences', () => {
     let [asked, answered] = [0, 0];
     fc.assert(
       fc.property(anyInputOf(calculator.input), (raw) => {
@@ -41,7 +41,7 @@ describe.each(piecing)('$name', (calculator) => {
     expect(answered).toBeGreaterThan(asked / 20);
   });
 
-  it('gives the same answer to the same input', () => {
+  it('gives the same answer for the same input', () => {
     fc.assert(
       fc.property(anyInputOf(calculator.input), (raw) => {
         const input = calculator.input.parse(raw);

@@ -2,7 +2,7 @@ import type { Calculation } from '#core/calculators/calculator';
 import { patchSize, type PatchSizeDetails } from '#core/calculators/patches/patch-size/patch-size';
 import type { PatchSizeInput } from '#core/calculators/patches/patch-size/input';
 import type { UnitSizes } from '#core/calculators/patches/patch-units';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { type Length, lengthFromInches, UNITS_PER_INCH } from '#core/units/length';
 
 export const inches = lengthFromInches;
@@ -13,7 +13,7 @@ export function patchInput(unit: UnitSizes, changes: Partial<PatchSizeInput> = {
     outline: { shape: 'square', side: inches(40) },
     hole: null,
     hasSlit: false,
-    settings: STARTING_HABITS,
+    settings: STARTING_SETTINGS,
   } as const;
   return { ...patchSize.fromProject(measurements), unit, ...changes };
 }

@@ -26,15 +26,15 @@ function cuts(unit: UnitSizes, changes: Parameters<typeof detailsOf>[1] = {}) {
   ]);
 }
 
-describe('the settings of 7/8 and 1¼ in', () => {
-  it('are the exact additions of a quarter-inch seam, 0.021447 and 0.042893 in over them at every size (derived)', () => {
+describe('the customary add-ons of 7/8 and 1¼ in', () => {
+  it('are 0.021447 and 0.042893 in more than the exact add-ons of a quarter-inch seam at every size (derived)', () => {
     for (const side of [1, 2.5, 6, 12.125]) {
       expect(side + 7 / 8 - exactInches(hst(inches(side)))).toBeCloseTo(0.021447, 6);
       expect(side + 1.25 - exactInches(qst(inches(side)))).toBeCloseTo(0.042893, 6);
     }
   });
 
-  it('are what the exact additions become, rounded up to an eighth: the same cut either way (derived)', () => {
+  it('are the exact add-ons rounded up to an eighth, so both give the same cut (derived)', () => {
     for (let eighths = 4; eighths <= 96; eighths += 7) {
       const side = inches(eighths / 8);
       expect(cutInches(hst(side), undefined, exactly)).toBe(cutInches(hst(side)));
@@ -42,20 +42,20 @@ describe('the settings of 7/8 and 1¼ in', () => {
     }
   });
 
-  it('part nowhere for corner squares of whole blocks from 3 to 16 in (derived)', () => {
+  it('give the same corner squares for whole blocks from 3 to 16 in (derived)', () => {
     for (let block = 3; block <= 16; block += 1) {
       const corner = cornerTriangles(inches(block));
       expect(cutInches(corner, undefined, exactly)).toBe(cutInches(corner));
     }
   });
 
-  it('are not rounded to the nearest eighth, which would cut 12½ in where blocks of 8 in need 12.521 (derived)', () => {
+  it('are not rounded to the nearest eighth, which would cut 12½ in for 8 in blocks that need 12.521 in (derived)', () => {
     for (const rounding of ['customary', 'exact'] as const)
       expect(cutInches(sideTriangles(inches(8)), undefined, { rounding })).toBeGreaterThanOrEqual(12.521);
   });
 
   // Published: NHQ cut another quarter inch to trim: 3 in from 4 1/8 and 4 1/2, trimmed to 3 1/2.
-  it('leave a quarter inch to those who cut larger and trim, and finish where they do', () => {
+  it('finish at the same size as cutting a quarter inch larger and trimming (common practice)', () => {
     expect(cutInches(hst(inches(3)))).toBe(4.125 - 0.25);
     expect(cutInches(qst(inches(3)))).toBe(4.5 - 0.25);
     const trimmed = detailsOf({ unit: 'square', side: inches(3.5) }, { sizesAre: 'cut' });
@@ -63,14 +63,14 @@ describe('the settings of 7/8 and 1¼ in', () => {
   });
 
   // Common practice: 6 × 1.414 = 8.484, up to the next quarter 8 1/2 for trimming room.
-  it('give way to a coarser step where one is set: 8.484 in becomes 8½, and 8½ + 1¼ is cut', () => {
+  it('are rounded up to a coarser step: 8.484 in becomes 8½ in, and 8½ + 1¼ in is cut', () => {
     const quarter = { ...exactly, cutStep: inches(1 / 4) };
     expect(cutInches(sideTriangles(inches(6)), undefined, quarter)).toBe(9.75);
   });
 });
 
-describe('units whose sizes makers know by heart', () => {
-  it('geese 2 by 4 in, sewn and flipped, from 2½ by 4½ in and two squares of 2½ in (common practice)', () => {
+describe('units with well-known sizes', () => {
+  it('stitch-and-flip geese of 2 by 4 in are cut 2½ by 4½ in with two 2½ in squares (common practice)', () => {
     const unit: UnitSizes = { unit: 'flying-geese', height: inches(2), method: 'stitch-and-flip' };
     expect(cuts(unit)).toEqual([
       ['Rectangle', 2.5, 4.5, 1],
@@ -78,7 +78,7 @@ describe('units whose sizes makers know by heart', () => {
     ]);
   });
 
-  it('a star of geese of 8 in: center 4½, corners 2½, geese from 5¼ and 2⅞ in (common practice)', () => {
+  it('an 8 in star of geese has a center of 4½, corners of 2½ and geese from squares of 5¼ and 2⅞ in (common practice)', () => {
     expect(cuts({ unit: 'geese-star', side: inches(8) })).toEqual([
       ['Center square', 4.5, 4.5, 1],
       ['Corner square', 2.5, 2.5, 4],
@@ -88,7 +88,7 @@ describe('units whose sizes makers know by heart', () => {
     expect(cutInches(geese(inches(2)), 'Large square')).toBe(5.25);
   });
 
-  it('a nine-patch star of 9 in: squares of 3½, triangles from two and two squares of 4¼ in (common practice)', () => {
+  it('a 9 in nine-patch star has squares of 3½ in and triangles from two pairs of 4¼ in squares (common practice)', () => {
     expect(cuts({ unit: 'hourglass-star', side: inches(9) })).toEqual([
       ['Center square', 3.5, 3.5, 1],
       ['Corner square', 3.5, 3.5, 4],
@@ -97,7 +97,7 @@ describe('units whose sizes makers know by heart', () => {
     ]);
   });
 
-  it('half-rectangle triangles twice as long as wide take 11/16 and 1 5/16 in more (from memory; exact 0.6545 and 1.3090)', () => {
+  it('half-rectangle triangles twice as long as wide add 11/16 and 1 5/16 in (from memory; exact 0.6545 and 1.3090 in)', () => {
     const unit: UnitSizes = { unit: 'half-rectangle-triangles', width: inches(2), length: inches(4) };
     const [cut] = detailsOf(unit, { cutStep: inches(1 / 16) }).patches;
     expect([cut!.across, cut!.along]).toEqual([inches(2 + 11 / 16), inches(4 + 1 + 5 / 16)]);
@@ -105,7 +105,7 @@ describe('units whose sizes makers know by heart', () => {
     expect(cut!.alongExact / UNITS_PER_INCH).toBeCloseTo(5.309, 4);
   });
 
-  it('a unit in two rounds finishes at twice its center: a block of 7 in has a center cut 4 in (common practice)', () => {
+  it('a unit in two rounds finishes at twice its center: a 7 in block has a center cut at 4 in (common practice)', () => {
     // The first round finishes at 3 1/2 in × √2, the second at that × √2 again.
     const center = (side: number) =>
       exactInches({ unit: 'square-in-a-square', side: inches(side) }, 'Center square');
@@ -121,21 +121,21 @@ describe('units whose sizes makers know by heart', () => {
     expect(Math.round(diamond(4.2222) * 8) / 8).toBe(1.25);
   });
 
-  it('half a hexagon is cut from half its strip and a seam more, and is as long as its point to point and 2s√3 (derived)', () => {
+  it('half a hexagon is cut from half its strip plus a seam, and is 2s√3 longer than from point to point (derived)', () => {
     const half: UnitSizes = { unit: 'half-hexagon', side: inches(2) };
     const whole = exactInches({ unit: 'hexagon', side: inches(2) });
     expect(exactInches(half)).toBeCloseTo((whole - 0.5) / 2 + 0.5, 9);
     expect(detailsOf(half).patches[0]!.alongExact / UNITS_PER_INCH).toBeCloseTo(4.866, 4);
   });
 
-  it('kites of 3 in are cut 3.6830 by 4.2528 in, six round a point; 2.9494 in wide, eight round it (derived)', () => {
+  it('3 in kites are cut 3.6830 by 4.2528 in for six around a point, and 2.9494 in wide for eight (derived)', () => {
     const kite = (round: 'six' | 'eight'): UnitSizes => ({ unit: 'kite', longSide: inches(3), round });
     expect(exactInches(kite('six'))).toBeCloseTo(3.683, 4);
     expect(detailsOf(kite('six')).patches[0]!.alongExact / UNITS_PER_INCH).toBeCloseTo(4.2528, 4);
     expect(exactInches(kite('eight'))).toBeCloseTo(2.9494, 4);
   });
 
-  it('a 45° diamond has a cut side 0.7071 in over its own with quarter-inch seams (derived)', () => {
+  it('a 45° diamond has a cut side 0.7071 in longer than its finished side with quarter-inch seams (derived)', () => {
     const [diamond] = detailsOf({ unit: 'diamond', side: inches(2), angle: '45' }).patches;
     expect(diamond!.alongExact / UNITS_PER_INCH).toBeCloseTo(2.7071, 4);
   });
@@ -144,23 +144,23 @@ describe('units whose sizes makers know by heart', () => {
 describe('borders and strips', () => {
   const top = { topWidth: inches(70), topLength: inches(86), border: inches(6.5) };
 
-  it('round 70 by 86 in, 6½ in wide, run 338 in finished (published: LES)', () => {
+  it('around 70 by 86 in, 6½ in wide, are 338 in long when finished (published: LES)', () => {
     const { patches } = detailsOf({ unit: 'butted-border', ...top, corners: 'butted' }, exactly);
     const run = patches.reduce((sum, { along, count }) => sum + count * (along / UNITS_PER_INCH - 0.5), 0);
     expect(run).toBe(338);
   });
 
-  it('lie over the side borders: top and bottom are the width, two borders and ½ in (published: ANN)', () => {
+  it('go across the side borders: top and bottom are the width plus two borders plus ½ in (published: ANN)', () => {
     const { patches } = detailsOf({ unit: 'butted-border', ...top, corners: 'butted' }, exactly);
     expect(patches.map(({ along }) => along / UNITS_PER_INCH)).toContain(70 + 2 * 6.5 + 0.5);
   });
 
-  it('mitered need 0.7071 in beyond raw side and two finished widths at least (derived)', () => {
+  it('mitered need at least 0.7071 in more than the raw side plus two finished widths (derived)', () => {
     const [side] = detailsOf({ unit: 'mitered-border', ...top }, exactly).patches;
     expect(side!.alongExact / UNITS_PER_INCH - (86.5 + 2 * 6.5)).toBeCloseTo(0.7071, 4);
   });
 
-  it('forty strips of 2½ in are 100 in, 2.78 yd: about 2¾ yd as bought, 2⅞ to be safe (common practice)', () => {
+  it('forty strips of 2½ in are 100 in, which is 2⅞ yd when bought (common practice)', () => {
     const strips = {
       fabric: 'Blue',
       name: 'Strip',

@@ -33,21 +33,21 @@ function needed(demands: readonly PatchDemand[]) {
 }
 
 describe('patches from one strip', () => {
-  it('are rounded down: eight of 5 in from 42 in, none of 43 in, one of just 42 in', () => {
+  it('are rounded down: eight of 5 in from 42 in, none of 43 in, one of exactly 42 in (derived)', () => {
     const from = (length: number) =>
       patchesPerStrip({ first: inches(length), pitch: inches(length) }, usable);
     expect([from(5), from(43), from(42), from(21)]).toEqual([8, 0, 1, 2]);
   });
 
-  // Common practice: triangles 5 in high with sides of 4.91 in; 40 in hold eight of a side.
-  it('count turned neighbors by their pitch', () => {
+  // Common practice: triangles 5 in high with sides of 4.91 in; 40 in have room for eight on each side.
+  it('count neighbors that are turned upside down by their pitch', () => {
     expect(patchesPerStrip({ first: inches(4.91), pitch: inches(4.91) }, inches(40))).toBe(8);
     expect(patchesPerStrip({ first: inches(4.91), pitch: inches(4.91 / 2) }, inches(40))).toBe(15);
   });
 });
 
 describe('strips', () => {
-  it('of one length are count over what one strip holds, rounded up', () => {
+  it('for one length are the count divided by the patches of one strip, rounded up', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 42 }), fc.integer({ min: 1, max: 500 }), (length, count) => {
         const strips = stripsToCut([{ first: length, pitch: length, count }], 42);
@@ -56,7 +56,7 @@ describe('strips', () => {
     );
   });
 
-  it('of mixed lengths are never less than the fabric in them, nor more than each length by itself', () => {
+  it('for mixed lengths are never fewer than the fabric needs, and never more than each length by itself takes', () => {
     const anyPieces = fc.array(
       fc.record({ first: fc.integer({ min: 1, max: 42 }), count: fc.integer({ min: 1, max: 60 }) }),
       { minLength: 1, maxLength: 12 },
@@ -73,7 +73,7 @@ describe('strips', () => {
     );
   });
 
-  it('are filled with the longest first, in whatever order the pieces are listed', () => {
+  it('are filled with the longest patches first, in any order of the list', () => {
     // 30 and 12 share a strip twice; the three of 10 then take one more. In the order listed below it would be four.
     const pieces = [
       { first: 10, pitch: 10, count: 3 },
@@ -84,7 +84,7 @@ describe('strips', () => {
     expect(stripsToCut([...pieces].reverse(), 42)).toBe(3);
   });
 
-  it('too short for a piece are none at all', () => {
+  it('are null if a patch is too long for them', () => {
     expect(stripsToCut([{ first: 43, pitch: 43, count: 1 }], 42)).toBeNull();
     const mixed = [5, 43].map((first) => ({ first, pitch: first, count: 1 }));
     expect(stripsToCut(mixed, 42)).toBeNull();
@@ -92,11 +92,11 @@ describe('strips', () => {
   });
 
   // Negative check of a printed slip: 8 x 8 patches, two each way: 124 for 128, 4 strips of 42 for 4.29, so 5.
-  it('joined for a length of 180 in are five of 42 in, not four', () => {
+  it('are five of 42 in to join 180 in, not four (derived)', () => {
     expect(stripsToJoin([{ first: 180, pitch: 180, count: 1 }], 42, 0)).toBe(5);
   });
 
-  it('lose half an inch to every join with quarter-inch seams', () => {
+  it('lose half an inch to every join with quarter-inch seams (derived)', () => {
     // Four strips give 4 x 42 - 3 x 1/2 = 166.5 in.
     expect(stripsToJoin([{ first: 166.5, pitch: 166.5, count: 1 }], 42, 0.25)).toBe(4);
     expect(stripsToJoin([{ first: 166.6, pitch: 166.6, count: 1 }], 42, 0.25)).toBe(5);
@@ -104,7 +104,7 @@ describe('strips', () => {
 });
 
 describe('fabric', () => {
-  it('is strips of one width shared by all patches of a fabric', () => {
+  it('shares strips of one width among all patches of a fabric', () => {
     const { strips } = needed([demand(2.5, 30, 2), demand(2.5, 12, 2), demand(2.5, 5, 3, { fabric: 'Red' })]);
     expect(strips.map(({ fabric, strips: count, length }) => [fabric, count, length])).toEqual([
       ['Blue', 2, inches(5)],
@@ -112,7 +112,7 @@ describe('fabric', () => {
     ]);
   });
 
-  it('is cut along its length for a patch wider than it, and where that saves fabric', () => {
+  it('is cut along its length for a patch that is wider, and if that saves fabric', () => {
     expect(needed([demand(4, 50, 3)]).strips[0]).toMatchObject({
       width: inches(50),
       strips: 1,
@@ -122,7 +122,7 @@ describe('fabric', () => {
     expect(needed([demand(4, 22, 2)]).strips[0]).toMatchObject({ width: inches(4), strips: 2 });
   });
 
-  it('is never turned under a print that stands upright', () => {
+  it('is never turned for a directional print', () => {
     expect(needed([demand(4, 22, 10, { mayTurn: false })]).strips[0]).toMatchObject({
       width: inches(4),
       strips: 10,
@@ -131,7 +131,7 @@ describe('fabric', () => {
     expect(answer).toMatchObject({ ok: false, error: { code: 'wider-than-fabric' } });
   });
 
-  it('is joined for borders, and lists the strips to cut', () => {
+  it('is joined for borders, with the strips in the list', () => {
     const { strips, patches } = needed([
       demand(4.5, 60, 2, { mayJoin: true }),
       demand(4.5, 50, 2, { mayJoin: true }),
@@ -145,8 +145,8 @@ describe('fabric', () => {
   });
 });
 
-describe('what cannot be cut', () => {
-  it('says which patch is wider than the fabric, in the maker’s units', () => {
+describe('fabric that is refused', () => {
+  it('is narrower than a patch, which is named', () => {
     const answer = patchSize.calculate(patchInput({ unit: 'square', side: inches(60) }));
     if (answer.ok) throw new Error('It was cut');
     const style = {
@@ -156,11 +156,11 @@ describe('what cannot be cut', () => {
     } as const;
     expect(answer.error.field).toEqual(['fabricWidth']);
     expect(formatSentence(answer.error, style)).toBe(
-      'Square: cut 60½ in by 60½ in, it is wider than the fabric, which gives 42 in.',
+      'Square: 60½ in by 60½ in is too wide for the fabric, which is 42 in wide.',
     );
   });
 
-  it('is refused beyond 250 m of fabric', () => {
+  it('is longer than 250 m', () => {
     const answer = patchSize.calculate(patchInput({ unit: 'square', side: inches(40) }, { count: 5_000 }));
     expect(answer).toMatchObject({ ok: false, error: { code: 'too-much-fabric', field: ['count'] } });
   });
@@ -177,12 +177,12 @@ describe('notes', () => {
     return answer.ok ? answer.value.notes.map(({ kind, says }) => `${kind}: ${says}`) : [];
   };
 
-  it('say that 7/8 in and 1¼ in hold only for a quarter-inch seam', () => {
+  it('say that 7/8 in and 1¼ in are only for a quarter-inch seam', () => {
     expect(notesFor().some((note) => note.startsWith('warning'))).toBe(false);
     expect(notesFor(inches(3 / 8)).filter((note) => note.startsWith('warning'))).toHaveLength(1);
   });
 
-  it('say so of a unit that has one such part, and not of one without, nor where exact sizes are asked for', () => {
+  it('say so only for a unit with such a patch, and not if exact sizes are wanted', () => {
     const wide = inches(3 / 8);
     const warns = (...asked: Parameters<typeof notesFor>) =>
       notesFor(...asked).some((note) => note.startsWith('warning'));
@@ -191,20 +191,20 @@ describe('notes', () => {
     expect(warns(wide, triangles, { rounding: 'exact' })).toBe(false);
   });
 
-  it('say to trim where the cut was rounded up, and nothing of it where it was not', () => {
-    expect(notesFor().some((note) => note.includes('trim it'))).toBe(true);
+  it('say to trim only if the cut size was rounded up', () => {
+    expect(notesFor().some((note) => note.includes('Trim it to 3½ in by 3½ in'))).toBe(true);
     const plain = patchSize.calculate(patchInput({ unit: 'square', side: inches(3) }));
     expect(plain.ok && plain.value.notes.every(({ kind }) => kind === 'caution')).toBe(true);
   });
 });
 
-it('counts cuts through one layer: a strip, its squared end, five cross cuts and a diagonal each', () => {
+it('counts cuts through one layer: a strip, its squared end, five crosscuts and a diagonal each', () => {
   const unit = { unit: 'corner-setting-triangles', block: inches(6) } as const;
   // Ten triangles from five squares in one strip: two cuts for the strip, one to square its end, five across, five diagonals.
   expect(detailsOf(unit, { count: 10 }).cuts).toBe(2 + 1 + 5 + 5);
 });
 
-it('holds a size of one unit without falling over', () => {
+it('works with a size of one unit', () => {
   const sliver = patchSize.calculate(patchInput({ unit: 'square', side: lengthFromUnits(1) }));
   expect(sliver.ok).toBe(true);
 });

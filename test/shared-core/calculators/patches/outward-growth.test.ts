@@ -7,7 +7,7 @@ import { areaOnlyIn, offsetByClipper } from './clipper-reference';
 
 // The independent reference is clipper-lib: the calculators never grow a polygon, they use formulas.
 describe.each(unitKinds)('the cut patches of %s', (kind) => {
-  it('are the finished ones grown by the seam on every side, at 200 random sizes', () => {
+  it('are the finished ones grown by the seam on every side, for 200 random sizes', () => {
     fc.assert(
       fc.property(anySizesOf(kind), anySeam, (sizes, seam) => {
         const plan = planUnit(sizes, seam);
@@ -32,7 +32,7 @@ describe.each(unitKinds)('the cut patches of %s', (kind) => {
     );
   });
 
-  it('say how many pieces the unit has, no more and no fewer', () => {
+  it('are as many as the unit has finished patches', () => {
     fc.assert(
       fc.property(anySizesOf(kind), (sizes) => {
         const plan = planUnit(sizes, 2_032);

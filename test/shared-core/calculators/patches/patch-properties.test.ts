@@ -4,6 +4,8 @@ import type { PatchSizeInput } from '#core/calculators/patches/patch-size/input'
 import { patchSize } from '#core/calculators/patches/patch-size/patch-size';
 import { patchUnits, planUnit, type UnitSizes } from '#core/calculators/patches/patch-units';
 import { patchListSchema } from '#core/domain/patch-list';
+import { PIECING_CAUTIONS } from '#core/calculators/patches/piecing-cautions';
+import { CAUTIONS } from '#core/domain/cautions';
 import { lengthFromInches, lengthFromMillimeters, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
 import { anySeam, anySizesOf, startOf, unitKinds } from './any-unit';
 import { detailsOf, patchInput } from './bench-input';
@@ -33,7 +35,7 @@ function mapLengths(sizes: UnitSizes, change: (length: number) => number): UnitS
 }
 
 describe.each(unitKinds)('cut sizes of %s', (kind) => {
-  it('are never under the exact size and less than a step over it, or over the setting where there is one', () => {
+  it('are never smaller than the exact size, and less than a step larger than it or the customary size', () => {
     fc.assert(
       fc.property(anySizesOf(kind), anySettings, (unit, settings) => {
         const answer = patchSize.calculate(patchInput(unit, settings));
@@ -60,7 +62,7 @@ describe.each(unitKinds)('cut sizes of %s', (kind) => {
     );
   });
 
-  it('grow with the finished size, edge by edge', () => {
+  it('grow with the finished size on every edge', () => {
     fc.assert(
       fc.property(anySizesOf(kind), anySeam, fc.integer({ min: 101, max: 200 }), (unit, seam, percent) => {
         const [small, large] = [
@@ -90,7 +92,7 @@ describe.each(unitKinds)('cut sizes of %s', (kind) => {
     );
   });
 
-  it('know no unit of measure: twice as large a unit with twice the seam is cut twice as large', () => {
+  it('do not depend on the unit of length: a unit twice as large with twice the seam is cut twice as large', () => {
     fc.assert(
       fc.property(anySizesOf(kind), anySeam, (unit, seam) => {
         const [once, twice] = [
@@ -108,7 +110,7 @@ describe.each(unitKinds)('cut sizes of %s', (kind) => {
     );
   });
 
-  it('turn back into the finished size they came from', () => {
+  it('give the same finished size when calculated back', () => {
     fc.assert(
       fc.property(anySizesOf(kind), anySeam, (unit, seam) => {
         const cut = cutSizesOf(unit, seam);
@@ -122,7 +124,7 @@ describe.each(unitKinds)('cut sizes of %s', (kind) => {
     );
   });
 
-  it('give as many patches from the strips as are promised, and no strip too many for one kind of patch', () => {
+  it('give as many patches as needed from the strips, and take no strip too many for one kind of patch', () => {
     fc.assert(
       fc.property(anySizesOf(kind), anySettings, (unit, settings) => {
         const answer = patchSize.calculate(patchInput(unit, settings));
@@ -146,7 +148,7 @@ describe.each(unitKinds)('cut sizes of %s', (kind) => {
     );
   });
 
-  it('come with figures, steps, cautions and a drawing inside its frame', () => {
+  it('come with figures, steps, the usual cautions and a drawing inside its frame', () => {
     const answer = patchSize.calculate(patchInput(startOf(kind)));
     if (!answer.ok) throw new Error(answer.error.says);
     const { figures, tables, explanation, notes, diagram } = answer.value;
@@ -155,7 +157,8 @@ describe.each(unitKinds)('cut sizes of %s', (kind) => {
       expect(rows.every((row) => row.length === columns.length)).toBe(true);
     }
     expect(explanation.every(({ formula, terms }) => formula !== '' && terms.length > 0)).toBe(true);
-    expect(notes.filter(({ kind: note }) => note === 'caution')).toHaveLength(2);
+    expect(notes.filter(({ kind: note }) => note === 'caution')).toEqual(PIECING_CAUTIONS);
+    expect(PIECING_CAUTIONS.map(({ says }) => says)).toContain(CAUTIONS.rotaryBlade);
     const points = diagram!.parts.flatMap((part) => (part.part === 'polygon' ? part.points : []));
     expect(points.length).toBeGreaterThan(2);
     for (const { x, y } of points) {
@@ -163,7 +166,7 @@ describe.each(unitKinds)('cut sizes of %s', (kind) => {
     }
   });
 
-  it('are refused, with the field, where the cut piece is used up by its seams', () => {
+  it('are refused with the field if the seams take the whole patch', () => {
     const tiny = mapLengths(startOf(kind), () => lengthFromInches(1 / 4));
     const answer = patchSize.calculate(patchInput(tiny, { sizesAre: 'cut' }));
     expect(answer).toMatchObject({ ok: false, error: { code: 'cut-too-small', field: ['unit'] } });
@@ -204,8 +207,8 @@ function withNumbers(unit: UnitSizes, change: (size: number) => number): UnitSiz
   ) as UnitSizes;
 }
 
-describe('units of measure', () => {
-  it('a size in millimeters and the same size in inches are the same cut', () => {
+describe('units of length', () => {
+  it('a size in millimeters and the same size in inches give the same cut', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 100 }), (tenths) => {
         const inInches = lengthFromInches(tenths * 5);
@@ -218,13 +221,13 @@ describe('units of measure', () => {
     );
   });
 
-  it('a block of 9 1/2 in unfinished finishes at 9 in, and is cut at that again (common practice)', () => {
+  it('a 9 1/2 in unfinished block finishes at 9 in and is cut at 9 1/2 in again (common practice)', () => {
     const [unfinished, block] = [lengthFromInches(9.5), lengthFromInches(9)];
     expect(detailsOf({ unit: 'square', side: unfinished }, { sizesAre: 'cut' }).finishedWidth).toBe(block);
     expect(detailsOf({ unit: 'square', side: block }).patches[0]!.across).toBe(unfinished);
   });
 
-  it('precut squares of 5 and 10 in and strips of 2½ in give the sizes makers know (common practice)', () => {
+  it('precut squares of 5 and 10 in and 2½ in strips give well-known sizes (common practice)', () => {
     const finished = (unit: UnitSizes) => detailsOf(unit, { sizesAre: 'cut' }).finishedWidth / UNITS_PER_INCH;
     expect(finished({ unit: 'square', side: lengthFromInches(5) })).toBe(4.5);
     expect(

@@ -6,7 +6,7 @@ import { anySeam, anySizesOf, areCongruent, TINY, unitKinds } from './any-unit';
 import { areaOnlyIn, offsetByClipper } from './clipper-reference';
 
 describe.each(unitKinds)('sewing %s from its cut patches', (kind) => {
-  it('covers the finished unit exactly once, at 200 random sizes', () => {
+  it('covers the finished unit exactly once, for 200 random sizes', () => {
     fc.assert(
       fc.property(anySizesOf(kind), anySeam, (sizes, seam) => {
         const plan = planUnit(sizes, seam);

@@ -43,15 +43,15 @@ describe('squares, rectangles and triangles', () => {
     expect(cutInches(hst(inches(finished)), undefined, { rounding: 'exact' })).toBe(cut);
   });
 
-  it('does not repeat the printed slip of 3 3/8 in for half-square triangles of 2 in', () => {
-    expect(cutInches(hst(inches(2)))).not.toBe(3.375);
+  it('does not repeat the misprint of 3 3/8 in for 2 in half-square triangles (derived: 2 7/8 in)', () => {
+    expect(cutInches(hst(inches(2)))).toBe(2.875);
   });
 
-  it('quarter-square triangles of 3 in come from squares of 4¼ in (published: NHQ)', () => {
+  it('3 in quarter-square triangles come from 4¼ in squares (published: NHQ)', () => {
     expect(cutInches(qst(inches(3)))).toBe(4.25);
   });
 
-  it('eight half-square triangles at a time take 2F + 1¾ in, two squares (derived)', () => {
+  it('eight half-square triangles at a time take two squares of 2F + 1¾ in (derived)', () => {
     const { patches } = detailsOf(hst(inches(3), 'eight'), { count: 9 });
     expect(patches.map(({ across, count }) => [across / UNITS_PER_INCH, count])).toEqual([
       [7.75, 2],
@@ -59,7 +59,7 @@ describe('squares, rectangles and triangles', () => {
     ]);
   });
 
-  it('four at a time, sewn round the edge, take (F + ½)√2 + ½ in (derived)', () => {
+  it('four half-square triangles at a time, sewn around the edge, take squares of (F + ½)√2 + ½ in (derived)', () => {
     expect(exactInches(hst(inches(3), 'four'))).toBeCloseTo(3.5 * Math.SQRT2 + 0.5, 9);
   });
 
@@ -79,19 +79,19 @@ describe('squares, rectangles and triangles', () => {
     expect(added(qst(side))).toBeCloseTo(quarter, 2);
   });
 
-  it('is not short like the remembered metric rule of 2.5 and 3.5 cm at 7.5 mm (from memory)', () => {
+  it('is not too small, as the metric rule of 2.5 and 3.5 cm is with a 7.5 mm seam (from memory)', () => {
     const changes = { seamAllowance: lengthFromMillimeters(7.5), cutStep: lengthFromMillimeters(1) };
     const side = lengthFromMillimeters(100);
     expect(detailsOf(hst(side), changes).patches[0]!.across).toBe(lengthFromMillimeters(126));
     expect(detailsOf(qst(side), changes).patches[0]!.across).toBe(lengthFromMillimeters(137));
   });
 
-  it('keeps 7/8 in for a seam of a quarter inch and drops it for any other', () => {
+  it('uses 7/8 in for a quarter-inch seam and no other', () => {
     const other = { seamAllowance: inches(3 / 8), cutStep: inches(1 / 64) };
     expect(cutInches(hst(inches(3)), undefined, other)).toBeCloseTo(3 + 82 / 64, 9);
   });
 
-  it('is exact where the sizes are fractions: no bit is lost against fraction arithmetic', () => {
+  it('is exact for fractions: the same as fraction arithmetic', () => {
     for (let sixteenths = 1; sixteenths <= 400; sixteenths += 7) {
       const side = new Fraction(sixteenths, 16);
       const { patches } = detailsOf(square(inches(side.valueOf())), { cutStep: inches(1 / 16) });
@@ -118,24 +118,24 @@ describe('flying geese, squares in squares, octagons, stars', () => {
     expect(cutInches(geese(inches(height)), 'Small square')).toBe(small);
   });
 
-  it('a center of 4 in has corner squares of 3¾ in round it (published: HOHN00)', () => {
+  it('a 4 in center has 3¾ in corner squares around it (published: HOHN00)', () => {
     const unit: UnitSizes = { unit: 'square-in-a-square', side: inches(4 * Math.SQRT2) };
     expect(exactInches(unit, 'Center square')).toBeCloseTo(4.5, 3);
     expect(cutInches(unit, 'Corner square')).toBe(3.75);
   });
 
-  it('does not multiply by 1.414 where it has to divide, which is in print and gives 6.53 in', () => {
+  it('divides by 1.414 and does not multiply as a misprint does, which gives 6.53 in (derived)', () => {
     expect(
       exactInches({ unit: 'square-in-a-square', side: inches(4 * Math.SQRT2) }, 'Corner square'),
     ).toBeLessThan(4);
   });
 
-  it('a center finishing at 4 in makes a unit of 5.657 in (derived)', () => {
+  it('a center that finishes at 4 in makes a 5.657 in unit (derived)', () => {
     const made = detailsOf({ unit: 'square-in-a-square', side: inches(4.5) }, { sizesAre: 'cut' });
     expect(made.finishedWidth / UNITS_PER_INCH).toBeCloseTo(5.657, 3);
   });
 
-  it('an octagon of 12 in has corners of 4½ in by thirds and 4.0147 in when regular (derived)', () => {
+  it('a 12 in octagon has corners of 4½ in by thirds and 4.0147 in if it is regular (derived)', () => {
     const unit = (corner: 'thirds' | 'regular'): UnitSizes => ({
       unit: 'octagon-corners',
       side: inches(12),
@@ -155,12 +155,12 @@ describe('flying geese, squares in squares, octagons, stars', () => {
     expect(Math.abs(cut - 0.5 - side)).toBeLessThan(0.0005);
   });
 
-  it('a hexagon of side 1, 1½, 2, 3 in is cut from strips of 2.2321, 3.0981, 3.9641, 5.6962 in (derived)', () => {
+  it('hexagons with sides of 1, 1½, 2, 3 in are cut from strips of 2.2321, 3.0981, 3.9641, 5.6962 in (derived)', () => {
     const strips = [1, 1.5, 2, 3].map((side) => exactInches({ unit: 'hexagon', side: inches(side) }));
     [2.2321, 3.0981, 3.9641, 5.6962].forEach((strip, at) => expect(strips[at]).toBeCloseTo(strip, 4));
   });
 
-  it('diamonds of 2 in take strips of 2.2321 in at 60° and 1.9142 in at 45° (derived)', () => {
+  it('2 in diamonds take strips of 2.2321 in at 60° and 1.9142 in at 45° (derived)', () => {
     const strip = (angle: '60' | '45') => exactInches({ unit: 'diamond', side: inches(2), angle });
     expect(strip('60')).toBeCloseTo(2.2321, 4);
     expect(strip('45')).toBeCloseTo(2 * Math.SQRT1_2 + 0.5, 9);
@@ -168,7 +168,7 @@ describe('flying geese, squares in squares, octagons, stars', () => {
     expect(sixty!.alongExact / UNITS_PER_INCH).toBeCloseTo(2.5774, 4);
   });
 
-  it('an equilateral triangle 4¼ in high has sides of 4.91 in and takes a strip of 5 in (common practice)', () => {
+  it('an equilateral triangle 4¼ in high has sides of 4.91 in and takes a 5 in strip (common practice)', () => {
     const side = inches((4.25 * 2) / Math.sqrt(3));
     const unit: UnitSizes = { unit: 'equilateral-triangle', side };
     expect(exactInches(unit)).toBeCloseTo(5, 3);
@@ -199,26 +199,26 @@ describe('setting triangles and sets on point', () => {
     },
   );
 
-  it('parts from the setting where exact sizes are asked for: 6 7/8 in at 4 in, 19 5/8 in at 13 in (derived)', () => {
+  it('differs from the customary size if exact sizes are wanted: 6 7/8 in at 4 in, 19 5/8 in at 13 in (derived)', () => {
     expect(cutInches(sideTriangles(inches(4)), undefined, { rounding: 'exact' })).toBe(6.875);
     expect(cutInches(sideTriangles(inches(13)), undefined, { rounding: 'exact' })).toBe(19.625);
   });
 
   // Known slips in print: 3 1/2 in: corner 3 5/8 or 3 1/2; 8 1/2 in: corner 6 7/8; 11 1/2 in: side 17 1/2.
-  it('does not repeat the slips of printed charts', () => {
+  it('does not repeat the misprints of charts (derived)', () => {
     expect(cutInches(cornerTriangles(inches(3.5)))).toBe(3.375);
     expect(cutInches(cornerTriangles(inches(8.5)))).toBe(7);
     expect(cutInches(sideTriangles(inches(11.5)))).toBe(17.625);
   });
 
-  it('is never short by the 1.41 shorthand, which cuts 21 in and 10 3/4 in for blocks of 14 in (derived)', () => {
+  it('is never too small, as the shorthand 1.41 is, which cuts 21 in and 10 3/4 in for 14 in blocks (derived)', () => {
     for (const rounding of ['customary', 'exact'] as const) {
       expect(cutInches(sideTriangles(inches(14)), undefined, { rounding })).toBeGreaterThanOrEqual(21.0061);
       expect(cutInches(cornerTriangles(inches(14)), undefined, { rounding })).toBeGreaterThanOrEqual(10.753);
     }
   });
 
-  it('three by four blocks of 6 in: 25.456 by 33.941 in, 6 squares, 10 side triangles from 3, 4 corners from 2 (derived)', () => {
+  it('three by four 6 in blocks make 25.456 by 33.941 in with 6 squares, 10 side triangles from 3 squares and 4 corners from 2 (derived)', () => {
     const set = detailsOf({ unit: 'on-point-set', block: inches(6), across: 3, down: 4 });
     expect(set.finishedWidth / UNITS_PER_INCH).toBeCloseTo(25.456, 3);
     expect(set.finishedLength / UNITS_PER_INCH).toBeCloseTo(33.941, 3);
@@ -240,24 +240,24 @@ describe('log cabins, sashing and borders', () => {
     return { details, lengths: details.patches.map(({ along }) => along / UNITS_PER_INCH) };
   };
 
-  it('center 3 in, strips 1¾ in: up to 10½ in, finishing at 10 in (published: BRU)', () => {
+  it('a 3 in center with 1¾ in strips grows to 10½ in and finishes at 10 in (published: BRU)', () => {
     const { details, lengths } = lengthsOf(3, 1.75, 1.75, 3);
     expect(lengths).toEqual([3, 3, 4.25, 4.25, 5.5, 5.5, 6.75, 6.75, 8, 8, 9.25, 9.25, 10.5]);
     expect(details.finishedWidth).toBe(inches(10));
   });
 
-  it('two widths, 1¼ and 2 in round a center of 2 in, finish at 8¼ in (common practice)', () => {
+  it('strips of two widths, 1¼ and 2 in, around a 2 in center finish at 8¼ in (common practice)', () => {
     const { details, lengths } = lengthsOf(2, 1.25, 2, 3);
     expect(lengths.slice(1)).toEqual([2, 2.75, 2.75, 4.25, 4.25, 5, 5, 6.5, 6.5, 7.25, 7.25, 8.75]);
     expect(details.finishedWidth).toBe(inches(8.25));
   });
 
-  it('with seams of ½ in: center 5, strips 3 (common practice)', () => {
+  it('½ in seams take a 5 in center and 3 in strips (common practice)', () => {
     const { lengths } = lengthsOf(5, 3, 3, 2, 0.5);
     expect(lengths.slice(1)).toEqual([5, 7, 7, 9, 9, 11, 11, 13]);
   });
 
-  it('blocks of 12 in, five by six, 3 in wide between: 72 by 87; round the outside too: 78 by 93 (common practice)', () => {
+  it('five by six 12 in blocks with 3 in sashing make 72 by 87 in, and 78 by 93 in with sashing around the outside (common practice)', () => {
     const block = { blockWidth: inches(12), blockLength: inches(12), across: 5, down: 6 } as const;
     for (const cornerstones of [true, false]) {
       const sizeOf = (outside: boolean) => {
@@ -269,7 +269,7 @@ describe('log cabins, sashing and borders', () => {
     }
   });
 
-  it('a border of 1 in round 32½ by 44 takes 2 strips of 44 and 2 of 34½, the next 46 and 38½ (common practice)', () => {
+  it('a 1 in border around 32½ by 44 in takes 2 strips of 44 and 2 of 34½ in, the next one 46 and 38½ in (common practice)', () => {
     const border = (width: number, length: number, cut: number) =>
       detailsOf(
         {
@@ -291,7 +291,7 @@ describe('log cabins, sashing and borders', () => {
     ]);
   });
 
-  it('a mitered border 5 in wide on a side of 40 takes 56 in by setting (published: APQ-M), 51.21 in at least (derived)', () => {
+  it('a 5 in mitered border on a 40 in side takes 56 in by custom (published: APQ-M) and at least 51.21 in (derived)', () => {
     const unit: UnitSizes = {
       unit: 'mitered-border',
       topWidth: inches(40),
@@ -304,20 +304,20 @@ describe('log cabins, sashing and borders', () => {
     expect(along('exact').alongExact / UNITS_PER_INCH).toBeCloseTo(51.2071, 4);
   });
 
-  it('a mitered border whose seam makes the 6 in of the setting too few is cut at its exact size, without the setting', () => {
+  it('a mitered border is cut at its exact size if the seam is too wide for the customary 6 in', () => {
     const sizes = { topWidth: inches(40), topLength: inches(40), border: inches(5) };
     const seamAllowance = inches(1.5);
     const { details, explanation } = answerOf({ unit: 'mitered-border', ...sizes }, { seamAllowance });
-    // 40 + 2 · 5 + 2 · 1.5 · (1 + √2) = 57.243 in (derived), where the setting says 56.
+    // 40 + 2 · 5 + 2 · 1.5 · (1 + √2) = 57.243 in (derived), but the customary length is 56.
     expect(details.patches[0]!.along).toBe(inches(57.25));
     const labels = explanation.map(({ label }) => label);
     expect(labels).toContain('Cut side border, length');
-    expect(labels).not.toContain('Cut side border, length, by setting');
+    expect(labels).not.toContain('Cut side border, length, customary');
   });
 });
 
 describe('from a fat quarter', () => {
-  // Common practice, all derived true; the chart with 55 and 15 (2½ and 5 in) is a slip.
+  // Common practice, all checked by derivation; a chart with 55 and 15 (2½ and 5 in) is a misprint.
   it.each([
     [2, 99],
     [2.5, 56],
@@ -332,7 +332,7 @@ describe('from a fat quarter', () => {
     expect(patch!.perPiece).toBe(count);
   });
 
-  it('from 18 by 21: 90 of 2 in; from 18 by 20: 25 of 3½ in (derived)', () => {
+  it('18 by 21 in gives 90 patches of 2 in, and 18 by 20 in gives 25 of 3½ in (derived)', () => {
     const of = (cut: number, width: number) =>
       detailsOf(square(inches(cut)), { sizesAre: 'cut', pieceWidth: inches(width) }).patches[0]!.perPiece;
     expect([of(2, 21), of(3, 21), of(3.5, 20), of(5, 20)]).toEqual([90, 42, 25, 12]);

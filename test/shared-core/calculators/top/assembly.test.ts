@@ -5,23 +5,23 @@ import { findBlock, lengthTerm, tooLarge, tooManyBlocks, unknownBlock } from '#c
 import { top } from '#core/calculators/top/top';
 import { workOutTop } from '#core/calculators/top/work';
 import { polygonArea } from '#core/geometry/polygon';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { lengthFromMillimeters, UNITS_PER_INCH } from '#core/units/length';
-import { METRIC_HABITS } from '#test/helpers/measurements';
+import { METRIC_SETTINGS } from '#test/helpers/measurements';
 import { areaOnlyIn } from '../patches/clipper-reference';
 import { border, detailsFor, inches, ninePatch, plainBlock, rowsOf, topWith } from './top-input';
 
 const outline = { shape: 'rectangle', width: inches(45), length: inches(62) } as const;
 
-describe('the parts of a top being put together', () => {
-  it('find a block by its whole name, the first of that name', () => {
+describe('the assembly of a top', () => {
+  it('finds a block by its full name, and the first of two with the same name', () => {
     const blocks = [plainBlock('Plain two', 6), plainBlock('Plain', 9), plainBlock('Plain', 12)];
     expect(findBlock(blocks, 'Plain')?.width).toBe(inches(9));
     expect(findBlock(blocks, 'Plain two')?.width).toBe(inches(6));
     expect(findBlock(blocks, 'plain')).toBeUndefined();
   });
 
-  it('refuse with a code, the field to change and what was asked', () => {
+  it('refuses with a code, the field to change and the name of the block', () => {
     expect(unknownBlock('Gone', ['layout', 'block'])).toMatchObject({
       code: 'unknown-block',
       field: ['layout', 'block'],
@@ -34,7 +34,7 @@ describe('the parts of a top being put together', () => {
     expect(tooManyBlocks().says).toContain('3600');
   });
 
-  it('stand in a formula with their exact length, shown to the nearest unit', () => {
+  it('has lengths in its formulas that are exact and shown to the nearest unit', () => {
     expect(lengthTerm('W', 'width', 1_000.25)).toEqual({
       symbol: 'W',
       means: 'width',
@@ -43,7 +43,7 @@ describe('the parts of a top being put together', () => {
     expect(lengthTerm('W', 'width', 1_000.75).quantity).toMatchObject({ rounded: 1_001 });
   });
 
-  it('have their top left corner where the rounds have grown to, and the outline round all of them', () => {
+  it('has its top left corner and its outline around all rounds', () => {
     const rounds = [border(inches(2), 'butted'), border(inches(3), 'mitered')];
     const work = workOutTop(
       topWith({ blocks: [plainBlock('Plain', 10)], layout: rowsOf([['Plain', 2, 3]], { rounds }) }),
@@ -57,24 +57,24 @@ describe('the parts of a top being put together', () => {
   });
 });
 
-describe('what a project starts from, whole', () => {
-  it('in inches: plain nine-patches of 9 in, no sashes and no rounds, with the settings of the workshop', () => {
-    const start = top.fromProject({ outline, hole: null, hasSlit: false, settings: STARTING_HABITS });
+describe('the starting input of a project', () => {
+  it('has 9 in nine-patch blocks without sashing and rounds, with the settings of the workshop', () => {
+    const start = top.fromProject({ outline, hole: null, hasSlit: false, settings: STARTING_SETTINGS });
     expect(start).toEqual({
       fabrics: ['Light', 'Dark'].map((label) => ({ label, isDirectional: false })),
       blocks: [ninePatch('Nine-patch', 3)],
       layout: rowsOf([['Nine-patch', 5, 6]]),
-      seamAllowance: STARTING_HABITS.seamAllowance,
-      fabricWidth: STARTING_HABITS.fabricWidth,
+      seamAllowance: STARTING_SETTINGS.seamAllowance,
+      fabricWidth: STARTING_SETTINGS.fabricWidth,
       rounding: 'customary',
       cutStep: inches(1 / 8),
       yardageStep: inches(4.5),
-      safetyExtraPercent: STARTING_HABITS.safetyExtraPercent,
+      safetyExtraPercent: STARTING_SETTINGS.safetyExtraPercent,
     });
   });
 
-  it('in centimeters: patches of 7.5 cm fill the blocks of 22.5 cm', () => {
-    const start = top.fromProject({ outline, hole: null, hasSlit: false, settings: METRIC_HABITS });
+  it('has 7.5 cm patches in 22.5 cm blocks in metric units', () => {
+    const start = top.fromProject({ outline, hole: null, hasSlit: false, settings: METRIC_SETTINGS });
     const [block] = start.blocks;
     expect(block!.units.map(({ unit }) => unit)).toEqual(
       [1, 2].map(() => ({ unit: 'square', side: lengthFromMillimeters(75) })),
@@ -84,7 +84,7 @@ describe('what a project starts from, whole', () => {
   });
 });
 
-it('a round of blocks that meet covers the top once, the blocks of the sides turned by a quarter', () => {
+it('covers the top exactly once with a round of blocks that meet, those on the sides turned by a quarter', () => {
   const few = fc.integer({ min: 1, max: 5 });
   const anyRound = fc.record({
     across: few,
@@ -132,7 +132,7 @@ describe('the seams of a top', () => {
     gap: fc.integer({ min: 0, max: 4 }),
   });
 
-  it('are as long as one counts along the lines of a grid, with or without long sashes', () => {
+  it('are as long as the lines of a grid, with and without long sashing strips (derived)', () => {
     fc.assert(
       fc.property(anyGrid, ({ patch, across, down, gap }) => {
         const sashing = gap === 0 ? null : { width: inches(gap), fabric: 'Dark', cornerFabric: '' };
@@ -154,7 +154,7 @@ describe('the seams of a top', () => {
     );
   });
 
-  it('grow with every border by its corners and the sides it is sewn to', () => {
+  it('grow with every border by its corners and the sides it is sewn to (derived)', () => {
     const around = (corners: 'butted' | 'mitered' | 'cornerstones') => {
       const rounds = [border(inches(3), corners)];
       const blocks = [plainBlock('Plain', 10)];

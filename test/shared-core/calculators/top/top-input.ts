@@ -2,7 +2,7 @@ import { top, type TopDetails } from '#core/calculators/top/top';
 import type { BlockKind, Layout, TopInput } from '#core/calculators/top/input';
 import type { UnitSizes } from '#core/calculators/patches/patch-units';
 import { formatSentence } from '#core/calculators/format-quantity';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { type Length, lengthFromInches } from '#core/units/length';
 import { currencyFromCode } from '#core/units/money';
 
@@ -11,7 +11,7 @@ export const inches = lengthFromInches;
 export function topWith(changes: Partial<TopInput>): TopInput {
   const outline = { shape: 'rectangle', width: inches(45), length: inches(60) } as const;
   return {
-    ...top.fromProject({ outline, hole: null, hasSlit: false, settings: STARTING_HABITS }),
+    ...top.fromProject({ outline, hole: null, hasSlit: false, settings: STARTING_SETTINGS }),
     ...changes,
   };
 }

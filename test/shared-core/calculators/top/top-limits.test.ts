@@ -2,10 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { formatSentence } from '#core/calculators/format-quantity';
 import { top } from '#core/calculators/top/top';
 import type { Layout, TopInput } from '#core/calculators/top/input';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { lengthFromMillimeters } from '#core/units/length';
 import { currencyFromCode } from '#core/units/money';
-import { METRIC_HABITS } from '#test/helpers/measurements';
+import { METRIC_SETTINGS } from '#test/helpers/measurements';
 import { border, detailsFor, inches, plainBlock, rowsOf, topWith, warningsFor } from './top-input';
 
 const INCH = {
@@ -25,9 +25,9 @@ function centerOf(block: string, rounds: Extract<Layout, { layout: 'center' }>['
 }
 
 const TOO_LARGE =
-  'The top is wider or longer than 1968½ in, or has over a kilometer of seams: look over the sizes and counts.';
+  'The top is wider or longer than 1968½ in, or its seams are longer than 1,000 yards. Check the sizes and counts.';
 
-describe('a block that is not there', () => {
+describe('a block that is not in the list', () => {
   const blocks = [plainBlock('Plain', 10), plainBlock('Small', 2)];
   const round = (block: string, corner: string) => ({ round: 'blocks', block, corner }) as const;
 
@@ -43,15 +43,15 @@ describe('a block that is not there', () => {
   ])('is named %s, with its place', (_where, layout, place) => {
     expect(refusal({ blocks, layout })).toEqual([
       place,
-      'There is no kind of block called Gone: add it to the blocks, or choose one of them.',
+      'There is no block called Gone. Add it to the blocks, or choose one of them.',
     ]);
   });
 });
 
-describe('a top past all measure', () => {
-  it('holds 3,600 blocks and not one more, in rows and in rounds', () => {
+describe('a top that is too large', () => {
+  it('has more than 3,600 blocks in rows and rounds', () => {
     const blocks = [plainBlock('Plain', 1)];
-    const more = ['layout', 'This is more than 3600 blocks: look over the counts.'];
+    const more = ['layout', 'This is more than 3600 blocks. Check the counts.'];
     expect(refusal({ blocks, layout: rowsOf([['Plain', 60, 60]]) })).toBeNull();
     const rows = rowsOf([
       ['Plain', 60, 60],
@@ -65,7 +65,7 @@ describe('a top past all measure', () => {
     expect(refusal({ blocks, layout: rowsOf([['Plain', 60, 57]], { rounds }) })).toEqual(more);
   });
 
-  it('is 50 m wide and long at most', () => {
+  it('is more than 50 m wide or long', () => {
     const blocks = [plainBlock('Plain', 10)];
     const meters = (count: number) => lengthFromMillimeters(count * 1_000);
     const long = { ...plainBlock('Plain', 10), width: meters(1), length: meters(10) };
@@ -84,21 +84,21 @@ describe('a top past all measure', () => {
     expect(refusal({ blocks, layout: rowsOf([['Plain', 2, 2]]) })).toBeNull();
   });
 
-  it('says which patch is wider than the fabric and names the width of the fabric', () => {
+  it('has a patch that is wider than the fabric', () => {
     const blocks = [plainBlock('Plain', 60)];
     expect(refusal({ blocks, layout: rowsOf([['Plain', 1, 1]]) })?.[0]).toBe('fabricWidth');
   });
 });
 
-describe('what a project starts from', () => {
-  const from = (width: number, length: number, settings = STARTING_HABITS) => {
+describe('the starting input of a project', () => {
+  const from = (width: number, length: number, settings = STARTING_SETTINGS) => {
     const outline = { shape: 'rectangle', width: inches(width), length: inches(length) } as const;
     return top.fromProject({ outline, hole: null, hasSlit: false, settings });
   };
   const rows = ({ layout }: TopInput) =>
     layout.layout === 'rows' ? layout.rows.map((row) => [row.blocks[0]?.times, row.times]) : [];
 
-  it('is as many nine-patches of 9 in as the piece has room for, at least one, of two fabrics', () => {
+  it('has as many 9 in nine-patch blocks in two fabrics as fit into the project, but at least one', () => {
     expect(rows(from(45, 62))).toEqual([[5, 6]]);
     expect(rows(from(4, 30))).toEqual([[1, 3]]);
     expect(from(45, 62).blocks[0]?.units.map(({ times, fabrics }) => [times, fabrics])).toEqual([
@@ -108,25 +108,27 @@ describe('what a project starts from', () => {
     expect(from(45, 62).fabrics.map(({ label }) => label)).toEqual(['Light', 'Dark']);
   });
 
-  it('stops at 1,600 blocks and at 60 in a row', () => {
+  it('has at most 1,600 blocks and 60 in a row', () => {
     expect(rows(from(390, 390))).toEqual([[43, 37]]);
     expect(rows(from(5_000, 390))).toEqual([[60, 26]]);
   });
 
-  it('is of 22.5 cm for a maker who counts in centimeters', () => {
-    const metric = from(45, 62, METRIC_HABITS);
+  it('has 22.5 cm blocks in metric units', () => {
+    const metric = from(45, 62, METRIC_SETTINGS);
     expect(metric.blocks[0]?.width).toBe(lengthFromMillimeters(225));
     expect(metric.rounding).toBe('exact');
     expect(from(45, 62).rounding).toBe('customary');
   });
 });
 
-describe('what does not meet', () => {
-  it('in a round is told as longer or shorter, each with its count', () => {
+describe('blocks that do not meet', () => {
+  it('have a warning that a round is too long or too short, with the count of blocks', () => {
     const blocks = [plainBlock('Middle', 20), plainBlock('Seven', 7), plainBlock('Eight', 8)];
     const warnings = (block: string) =>
       warningsFor({ blocks, layout: centerOf('Middle', [{ round: 'blocks', block, corner: block }]) });
-    expect(warnings('Seven')[0]).toContain('3 of Seven are 1 in longer than the side they go on, 20 in');
+    expect(warnings('Seven')[0]).toContain(
+      '3 of Seven are 1 in longer than the side of the top, which is 20 in.',
+    );
     expect(warnings('Eight')[0]).toContain('3 of Eight are 4 in longer');
     const shorter = [plainBlock('Middle', 20), plainBlock('Six', 6)];
     const six = { round: 'blocks', block: 'Six', corner: 'Six' } as const;
@@ -135,17 +137,17 @@ describe('what does not meet', () => {
     );
   });
 
-  it('between the parts of a block and its size is told both ways, and a hair of rounding is not', () => {
+  it('have a warning that patches cover more or less than the block, but not for a rounding error', () => {
     const block = (side: number) => ({ ...plainBlock('Odd', 4), width: inches(side), length: inches(side) });
     const warnings = (side: number) =>
       warningsFor({ blocks: [block(side)], layout: rowsOf([['Odd', 2, 2]]) });
-    expect(warnings(3)).toEqual(['The parts of Odd cover 7 sq in more than the block has.']);
-    expect(warnings(5)).toEqual(['The parts of Odd leave 9 sq in of the block uncovered.']);
+    expect(warnings(3)).toEqual(['The patches of Odd cover 7 sq in more than the block.']);
+    expect(warnings(5)).toEqual(['The patches of Odd leave 9 sq in of the block uncovered.']);
     const hair = { ...plainBlock('Odd', 4), width: lengthFromMillimeters(101.603125) };
     expect(warningsFor({ blocks: [hair], layout: rowsOf([['Odd', 2, 2]]) })).toEqual([]);
   });
 
-  it('is told once of a kind of row however often it stands in the top', () => {
+  it('have one warning for each different row', () => {
     const blocks = [plainBlock('Six', 6), plainBlock('Five', 5)];
     const row = (times: number) => ({
       blocks: [
@@ -169,18 +171,18 @@ describe('kinds of blocks', () => {
     ]);
   };
 
-  it('are listed once each by name, the first of that name, and only where they lie in the top', () => {
+  it('are listed once by name, the first of two with the same name, and only if they are in the top', () => {
     const blocks = [plainBlock('Plain', 6), plainBlock('Idle', 6), { ...plainBlock('Plain', 9), units: [] }];
     expect(blockRows({ blocks, layout: rowsOf([['Plain', 2, 3]]) })).toEqual([['Plain', 6]]);
   });
 
-  it('take the last of their fabrics for a part that has no more, and no fabric for what is sewn already', () => {
+  it('use the last of their fabrics for patches without one of their own, and no fabric for sewn blocks', () => {
     const unit = { unit: 'sashing', across: 2, down: 2, cornerstones: true, outside: false } as const;
     const sizes = { blockWidth: inches(9), blockLength: inches(9), sashing: inches(2) };
     const parts = [{ unit: { ...unit, ...sizes }, times: 1, fabrics: ['Light', 'Dark'] }];
     const blocks = [{ name: 'Sashed', width: inches(20), length: inches(20), units: parts }];
     const { patchList } = detailsFor({ blocks, layout: rowsOf([['Sashed', 1, 1]]) });
-    // Sashes of the second fabric, the cornerstone of the third, for which the second stands in; no block of 9 in is cut.
+    // The strips are from the second fabric, and so is the cornerstone, since there is no third. No 9 in block is cut.
     expect(patchList.every(({ fabric }) => fabric === 'Dark')).toBe(true);
     expect(patchList.every(({ width, length }) => Math.min(width, length) === inches(2.5))).toBe(true);
   });

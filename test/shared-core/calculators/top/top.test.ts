@@ -1,10 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { formatQuantity } from '#core/calculators/format-quantity';
 import { top } from '#core/calculators/top/top';
 import { workOutTop } from '#core/calculators/top/work';
 import { patchListSchema } from '#core/domain/patch-list';
 import { polygonArea } from '#core/geometry/polygon';
 import { lengthFromInches, UNITS_PER_INCH } from '#core/units/length';
+import { currencyFromCode } from '#core/units/money';
 import { areCongruent } from '../patches/any-unit';
 import { areaOnlyIn, offsetByClipper } from '../patches/clipper-reference';
 import {
@@ -26,7 +28,7 @@ const sizeOf = ({ width, length }: { readonly width: number; readonly length: nu
 ];
 
 describe('rows of blocks', () => {
-  it('of 12 in, five by six, are 60 by 72 in; sashed 3 in, 72 by 87; with a border of 3 in, 78 by 93 (common practice)', () => {
+  it('of 12 in, five by six, are 60 by 72 in; with 3 in sashing 72 by 87 in; with a 3 in border 78 by 93 in (common practice)', () => {
     const blocks = [plainBlock('Plain', 12)];
     const sashing = { width: inches(3), fabric: 'Dark', cornerFabric: '' };
     const rows = (more = {}) => rowsOf([['Plain', 5, 6]], more);
@@ -41,7 +43,7 @@ describe('rows of blocks', () => {
     ]);
   });
 
-  it('of nine-patches list their patches by fabric: 5 dark and 4 light a block', () => {
+  it('of nine-patches have 5 dark and 4 light patches for each block', () => {
     const blocks = [ninePatch('Nine', 3)];
     const { patchList: list } = detailsFor({ blocks, layout: rowsOf([['Nine', 4, 5]]) });
     const size = { width: inches(3.5), length: inches(3.5), mayTurn: true };
@@ -51,7 +53,7 @@ describe('rows of blocks', () => {
     ]);
   });
 
-  it('have one seam less than patches, and of nine-patches 4 by 5 the seams one counts by hand', () => {
+  it('have one seam fewer than patches, and for 4 by 5 nine-patches the length counted by hand (derived)', () => {
     const blocks = [ninePatch('Nine', 3)];
     const { seams, seamLength } = detailsFor({ blocks, layout: rowsOf([['Nine', 4, 5]]) });
     expect(seams).toBe(4 * 5 * 9 - 1);
@@ -59,19 +61,31 @@ describe('rows of blocks', () => {
     expect(inInches(seamLength)).toBeCloseTo(11 * 45 + 14 * 36, 6);
   });
 
-  it('that do not add up say which row, by how much, and both widths', () => {
+  it('count what is cut in patches', () => {
+    const blocks = [ninePatch('Nine', 3)];
+    const { figures } = answerTo({ blocks, layout: rowsOf([['Nine', 5, 6]]) });
+    const style = {
+      display: { system: 'inch', inchStep: 8 },
+      currency: currencyFromCode('USD'),
+      locale: 'en-US',
+    } as const;
+    const cut = figures.find(({ label }) => label === 'To cut')!;
+    expect(formatQuantity(cut.quantity, style)).toBe('270 patches');
+  });
+
+  it('have a warning if a row is narrower, with both widths', () => {
     const blocks = [plainBlock('Six', 6), plainBlock('Nine', 9)];
     const layout = rowsOf([
       ['Six', 7, 2],
       ['Nine', 5, 3],
     ]);
     expect(warningsFor({ blocks, layout })).toEqual([
-      'Row 1 finishes 3 in narrower than the widest row: 42 in against 45 in.',
+      'Row 1 finishes 3 in narrower than the widest row: 42 in instead of 45 in.',
     ]);
     expect(detailsFor({ blocks, layout }).misfits).toBe(1);
   });
 
-  it('with blocks of unlike length say by how much one is short', () => {
+  it('have a warning if a block is shorter than the others of its row', () => {
     const blocks = [plainBlock('Six', 6), plainBlock('Half', 6.5)];
     const layout = {
       ...rowsOf([]),
@@ -89,7 +103,7 @@ describe('rows of blocks', () => {
     expect(warning).toContain('Row 1: Six is ½ in shorter');
   });
 
-  it('need blocks that are there', () => {
+  it('are refused if a block is not in the list', () => {
     const answer = top.calculate(topWith({ layout: rowsOf([['Missing', 2, 2]]) }));
     expect(answer).toMatchObject({
       ok: false,
@@ -97,7 +111,7 @@ describe('rows of blocks', () => {
     });
   });
 
-  it('past all measure are refused, not drawn', () => {
+  it('are refused if they are too large', () => {
     const blocks = [plainBlock('Plain', 12)];
     const many = top.calculate(
       topWith({
@@ -117,7 +131,7 @@ describe('rows of blocks', () => {
 });
 
 describe('a center with rounds', () => {
-  it('takes border strips as print has them: 44 and 34½, then 46 and 38½ in (common practice)', () => {
+  it('takes border strips of 44 and 34½ in, then 46 and 38½ in (common practice)', () => {
     const center = {
       name: 'Top',
       width: inches(32),
@@ -144,7 +158,7 @@ describe('a center with rounds', () => {
     ]);
   });
 
-  it('says by how much a round of blocks misses the side it goes on', () => {
+  it('has a warning by how much a round of blocks misses the side of the top', () => {
     const blocks = [plainBlock('Middle', 20), plainBlock('Small', 3)];
     const layout = {
       layout: 'center',
@@ -153,10 +167,10 @@ describe('a center with rounds', () => {
     } as const;
     const warnings = warningsFor({ blocks, layout });
     expect(warnings).toHaveLength(2);
-    expect(warnings[0]).toContain('7 of Small are 1 in longer than the side they go on, 20 in');
+    expect(warnings[0]).toContain('7 of Small are 1 in longer than the side of the top, which is 20 in.');
   });
 
-  it('meets when a border first makes the side a multiple of the blocks', () => {
+  it('meets if a border makes the side a multiple of the blocks', () => {
     const blocks = [plainBlock('Middle', 20), plainBlock('Small', 3)];
     const rounds = [
       border(inches(2), 'cornerstones'),
@@ -179,12 +193,12 @@ describe('rings', () => {
       rings: widths.map((width) => ({ width: inches(width), fabric: 'Dark' })),
     }) as const;
 
-  it('round a hexagon grow by two widths each', () => {
+  it('add two widths each around a hexagon', () => {
     const { steps } = detailsFor({ layout: rings('six', 8, [3, 4]) });
     expect(steps.map(({ width }) => inInches(width))).toEqual([8, 14, 22]);
   });
 
-  it('are cut as pieces whose finished shape, grown by the seam, is the cut one, and cover the top once', () => {
+  it('have cut patches that are the finished ones grown by the seam, and cover the top exactly once', () => {
     fc.assert(
       fc.property(
         fc.constantFrom('six', 'eight', 'ten', 'twelve'),
@@ -208,7 +222,7 @@ describe('rings', () => {
 });
 
 describe('fabric and patches', () => {
-  it('a print that stands upright is listed upright and may not turn', () => {
+  it('are listed upright and may not turn for a directional print', () => {
     const tall = {
       name: 'Tall',
       width: inches(4),
@@ -231,14 +245,14 @@ describe('fabric and patches', () => {
     expect(free.patchList[0]).toMatchObject({ length: inches(4.5), mayTurn: true });
   });
 
-  it('parts that leave some of the block open say how much', () => {
+  it('come with a warning if they leave part of the block uncovered', () => {
     const block = { ...ninePatch('Nine', 3), parts: ninePatch('Nine', 3).units.slice(0, 1) };
     expect(warningsFor({ blocks: [block], layout: rowsOf([['Nine', 2, 2]]) })).toEqual([
-      'The parts of Nine leave 36 sq in of the block uncovered.',
+      'The patches of Nine leave 36 sq in of the block uncovered.',
     ]);
   });
 
-  it('triangles come in pairs from squares: eight half-square triangles of two fabrics take four squares of each', () => {
+  it('need four squares of each fabric for eight half-square triangles (derived)', () => {
     const unit = { unit: 'half-square-triangles', side: inches(3), atATime: 'two' } as const;
     const block = {
       name: 'Pinwheel',
@@ -278,8 +292,8 @@ const anyTop = fc
     }),
   }));
 
-describe('any top of blocks, sashes and borders', () => {
-  it('is covered once by its blocks and strips, and no part of it is missing', () => {
+describe('any top of blocks, sashing and borders', () => {
+  it('is covered exactly once by its blocks and strips', () => {
     fc.assert(
       fc.property(anyTop, (changes) => {
         const work = workOutTop(topWith(changes));
@@ -299,7 +313,7 @@ describe('any top of blocks, sashes and borders', () => {
     );
   });
 
-  it('asks for at least the fabric that lies in it, and a list the cutting planner can read', () => {
+  it('needs at least as much fabric as is in it, and has a list that the cutting planner can read', () => {
     fc.assert(
       fc.property(anyTop, (changes) => {
         const { fabricLengths, patchList: list, width, length } = detailsFor(changes);
@@ -312,7 +326,7 @@ describe('any top of blocks, sashes and borders', () => {
     );
   });
 
-  it('takes no less fabric when cut sizes are rounded to a coarser step', () => {
+  it('needs no less fabric if cut sizes are rounded to a coarser step', () => {
     fc.assert(
       fc.property(anyTop, (changes) => {
         const total = (step: number) =>

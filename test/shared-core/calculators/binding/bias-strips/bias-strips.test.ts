@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { biasStrips } from '#core/calculators/binding/bias-strips/bias-strips';
 import type { BiasStripsInput } from '#core/calculators/binding/bias-strips/input';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { lengthFromInches as inches } from '#core/units/length';
 
 const starting = (change: Partial<BiasStripsInput> = {}): BiasStripsInput => ({
@@ -9,7 +9,7 @@ const starting = (change: Partial<BiasStripsInput> = {}): BiasStripsInput => ({
     outline: { shape: 'square', side: inches(38.5) },
     hole: null,
     hasSlit: false,
-    settings: STARTING_HABITS,
+    settings: STARTING_SETTINGS,
   }),
   ...change,
 });

@@ -5,7 +5,7 @@ import { outerBinding } from '#core/calculators/binding/outer-binding/outer-bind
 import type { OuterBindingInput } from '#core/calculators/binding/outer-binding/input';
 import { formatSentence } from '#core/calculators/format-quantity';
 import type { Outline } from '#core/domain/outline';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import {
   lengthAdd,
   lengthFromInches as inches,
@@ -18,7 +18,7 @@ import { perimeterMovedIn } from '../clipped';
 
 const throwSize: Outline = { shape: 'rectangle', width: inches(60), length: inches(72) };
 const starting = (outline: Outline, change: Partial<OuterBindingInput> = {}): OuterBindingInput => ({
-  ...outerBinding.fromProject({ outline, hole: null, hasSlit: false, settings: STARTING_HABITS }),
+  ...outerBinding.fromProject({ outline, hole: null, hasSlit: false, settings: STARTING_SETTINGS }),
   ...change,
 });
 const answer = (outline: Outline, change: Partial<OuterBindingInput> = {}) => {
@@ -194,7 +194,7 @@ it('gives the same strips in inches and in metric', () => {
     outline: throwSize,
     hole: null,
     hasSlit: false,
-    settings: { ...STARTING_HABITS, unitSystem: 'metric' },
+    settings: { ...STARTING_SETTINGS, unitSystem: 'metric' },
   });
   const result = outerBinding.calculate(metric);
   expect(result.ok && result.value.details.strips).toBe(answer(throwSize).details.strips);
@@ -203,7 +203,7 @@ it('gives the same strips in inches and in metric', () => {
 });
 
 it('warns when the fold does not reach the stitching on the back, and never names one size for two', () => {
-  const words = (seam: number, stripWidth = STARTING_HABITS.bindingStripWidth) =>
+  const words = (seam: number, stripWidth = STARTING_SETTINGS.bindingStripWidth) =>
     answer(throwSize, { seamAllowance: inches(seam), stripWidth })
       .notes.map((note) => formatSentence(note, style))
       .join(' ');

@@ -10,7 +10,7 @@ import type { OuterBindingInput } from '#core/calculators/binding/outer-binding/
 import { stripsNeeded } from '#core/calculators/binding/strip-joins';
 import { stripWidthFor } from '#core/calculators/binding/strip-width';
 import { formatSentence } from '#core/calculators/format-quantity';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { lengthFromInches as inches, UNITS_PER_INCH, UNITS_PER_YARD } from '#core/units/length';
 import { currencyFromCode } from '#core/units/money';
 import { answerOf } from '#test/helpers/answer-of';
@@ -19,7 +19,12 @@ const inInches = (units: number) => units / UNITS_PER_INCH;
 
 function bound(width: number, length: number, change: Partial<OuterBindingInput> = {}) {
   const outline = { shape: 'rectangle', width: inches(width), length: inches(length) } as const;
-  const start = outerBinding.fromProject({ outline, hole: null, hasSlit: false, settings: STARTING_HABITS });
+  const start = outerBinding.fromProject({
+    outline,
+    hole: null,
+    hasSlit: false,
+    settings: STARTING_SETTINGS,
+  });
   return answerOf(outerBinding, { ...start, ...change }).details;
 }
 
@@ -114,7 +119,7 @@ describe('continuous bias beside the rule of area', () => {
       outline: { shape: 'square', side: inches(40) },
       hole: null,
       hasSlit: false,
-      settings: STARTING_HABITS,
+      settings: STARTING_SETTINGS,
     });
     const input = { ...asked, needed: inches(260), stripWidth: inches(2.5), fabricWidth: inches(42) };
     const { details, explanation, figures, notes } = answerOf(continuousBias, input);

@@ -4,14 +4,19 @@ import { outerBinding } from '#core/calculators/binding/outer-binding/outer-bind
 import type { OuterBindingInput } from '#core/calculators/binding/outer-binding/input';
 import { planOuterBinding } from '#core/calculators/binding/outer-binding/work';
 import type { Outline } from '#core/domain/outline';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { lengthFromInches as inches, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
 
 const square = (side: number): Outline => ({ shape: 'square', side: inches(side) });
 const circle = (diameter: number): Outline => ({ shape: 'circle', diameter: inches(diameter) });
 
 function asked(outline: Outline, change: Partial<OuterBindingInput> = {}): OuterBindingInput {
-  const start = outerBinding.fromProject({ outline, hole: null, hasSlit: false, settings: STARTING_HABITS });
+  const start = outerBinding.fromProject({
+    outline,
+    hole: null,
+    hasSlit: false,
+    settings: STARTING_SETTINGS,
+  });
   return { ...start, ...change };
 }
 

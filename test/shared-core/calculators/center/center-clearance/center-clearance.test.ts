@@ -10,7 +10,7 @@ import {
   seamsCrossed,
 } from '#core/calculators/center/center-clearance/center-patch';
 import { formatQuantity } from '#core/calculators/format-quantity';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { polygonContainsPoint } from '#core/geometry/polygon';
 import { lengthFromInches as inches, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
 import { currencyFromCode } from '#core/units/money';
@@ -21,7 +21,7 @@ const starting = (change: Partial<CenterClearanceInput> = {}): CenterClearanceIn
     outline: { shape: 'circle', diameter: inches(50) },
     hole: { diameter: inches(6.5) },
     hasSlit: false,
-    settings: STARTING_HABITS,
+    settings: STARTING_SETTINGS,
   }),
   ...change,
 });

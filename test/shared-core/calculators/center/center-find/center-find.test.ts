@@ -3,9 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { centerFind } from '#core/calculators/center/center-find/center-find';
 import type { CenterFindInput } from '#core/calculators/center/center-find/input';
 import { fitQuad, type SixLengths } from '#core/calculators/center/center-find/quad-fit';
-import { solveLinear } from '#core/calculators/center/center-find/solve-linear';
 import { formatExactQuantity, formatQuantity } from '#core/calculators/format-quantity';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { type Point, pointDistance } from '#core/geometry/point';
 import { lengthFromExact, lengthFromInches as inches, UNITS_PER_INCH } from '#core/units/length';
 import { currencyFromCode } from '#core/units/money';
@@ -141,52 +140,12 @@ describe('the shape of six lengths', () => {
   });
 });
 
-describe('linear equations', () => {
-  it('have a solution that satisfies them, with rows in any order', () => {
-    fc.assert(
-      fc.property(
-        fc.array(fc.integer({ min: -20, max: 20 }), { minLength: 12, maxLength: 12 }),
-        (numbers) => {
-          const matrix = [numbers.slice(0, 3), numbers.slice(3, 6), numbers.slice(6, 9)];
-          const solution = solveLinear(matrix, numbers.slice(9));
-          if (solution === null) return;
-          matrix.forEach((row, index) => {
-            const sum = row.reduce((so, value, at) => so + value * solution[at]!, 0);
-            expect(sum).toBeCloseTo(numbers[9 + index]!, 6);
-          });
-        },
-      ),
-    );
-    expect(
-      solveLinear(
-        [
-          [0, 1],
-          [1, 0],
-        ],
-        [2, 3],
-      ),
-    ).toEqual([3, 2]);
-  });
-
-  it('have no solution if it is not unique', () => {
-    expect(
-      solveLinear(
-        [
-          [1, 2],
-          [2, 4],
-        ],
-        [1, 2],
-      ),
-    ).toBeNull();
-  });
-});
-
 const starting = (change: Partial<CenterFindInput> = {}): CenterFindInput => ({
   ...centerFind.fromProject({
     outline: { shape: 'rectangle', width: inches(30), length: inches(40) },
     hole: null,
     hasSlit: false,
-    settings: STARTING_HABITS,
+    settings: STARTING_SETTINGS,
   }),
   ...change,
 });

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { holeSize } from '#core/calculators/center/hole-size/hole-size';
 import type { HoleSizeInput } from '#core/calculators/center/hole-size/input';
 import { CAUTIONS } from '#core/domain/cautions';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { lengthFromInches as inches, lengthFromMillimeters, UNITS_PER_INCH } from '#core/units/length';
 
 const starting = (change: Partial<HoleSizeInput> = {}): HoleSizeInput => ({
@@ -11,7 +11,7 @@ const starting = (change: Partial<HoleSizeInput> = {}): HoleSizeInput => ({
     outline: { shape: 'circle', diameter: inches(50) },
     hole: { diameter: inches(6.5) },
     hasSlit: false,
-    settings: STARTING_HABITS,
+    settings: STARTING_SETTINGS,
   }),
   ...change,
 });

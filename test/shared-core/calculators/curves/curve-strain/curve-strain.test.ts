@@ -4,7 +4,7 @@ import { curveStrain } from '#core/calculators/curves/curve-strain/curve-strain'
 import type { CurveStrainInput } from '#core/calculators/curves/curve-strain/input';
 import type { Outline } from '#core/domain/outline';
 import { CAUTIONS } from '#core/domain/cautions';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { lengthFromInches as inches, UNITS_PER_INCH } from '#core/units/length';
 
 const ofProject = (outline: Outline, holeAcross: number | null) =>
@@ -12,7 +12,7 @@ const ofProject = (outline: Outline, holeAcross: number | null) =>
     outline,
     hole: holeAcross === null ? null : { diameter: inches(holeAcross) },
     hasSlit: false,
-    settings: STARTING_HABITS,
+    settings: STARTING_SETTINGS,
   });
 const starting = (change: Partial<CurveStrainInput> = {}): CurveStrainInput => ({
   ...ofProject({ shape: 'circle', diameter: inches(50) }, 6.5),

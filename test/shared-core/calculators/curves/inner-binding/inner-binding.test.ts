@@ -15,7 +15,7 @@ import {
 import { stripWidthFor } from '#core/calculators/binding/strip-width';
 import { formatSentence } from '#core/calculators/format-quantity';
 import { CAUTIONS } from '#core/domain/cautions';
-import { STARTING_HABITS } from '#core/domain/workshop';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { lengthFromInches as inches, UNITS_PER_INCH } from '#core/units/length';
 import { currencyFromCode } from '#core/units/money';
 
@@ -24,7 +24,7 @@ const starting = (change: Partial<InnerBindingInput> = {}): InnerBindingInput =>
     outline: { shape: 'circle', diameter: inches(50) },
     hole: { diameter: inches(6.5) },
     hasSlit: false,
-    settings: STARTING_HABITS,
+    settings: STARTING_SETTINGS,
   }),
   ...change,
 });
@@ -131,7 +131,7 @@ describe('a slit', () => {
       outline: { shape: 'circle', diameter: inches(50) },
       hole: { diameter: inches(5) },
       hasSlit: true,
-      settings: STARTING_HABITS,
+      settings: STARTING_SETTINGS,
     });
     expect(asked).toMatchObject({ slitLength: inches(22.5), hasSlit: true, bindLegs: true });
   });
