@@ -57,7 +57,16 @@ export async function pageStops(page: Page): Promise<readonly Stop[]> {
     stage('stage-hand-finish', 'Sill runner', 'hand-finish'),
     { name: 'line-up', go: openAt('/line-up', /Line-up/) },
     { name: 'line-up-narrow', isNarrow: true, go: openAt('/line-up', /Line-up/) },
-    { name: 'at-the-quilter', go: openAt('/sent-out', /At the quilter/) },
+    { name: 'line-up-sliding', go: slideNeedle, leave: letNeedleGo },
+    {
+      name: 'line-up-refused',
+      go: async (page) => {
+        await openAt('/line-up', /Line-up/)(page);
+        await page.getByRole('button', { name: /^Next stage: Lantern round/ }).click();
+        await page.getByRole('link', { name: /^Open “/ }).waitFor();
+      },
+    },
+    { name: 'at-the-quilter', go: openAt('/sent-out', /Sent out/) },
     { name: 'at-the-quilter-contact', go: openContact('Corvin Lathe') },
     stage('stage-longarm-to-send', 'Midnight hedge throw', 'longarm'),
     { name: 'days', go: openAt('/days', /Days/) },
@@ -120,7 +129,7 @@ export const dialogStops: readonly Stop[] = [
   {
     name: 'dialog-contact',
     go: async (page) => {
-      await openAt('/sent-out', /At the quilter/)(page);
+      await openAt('/sent-out', /Sent out/)(page);
       await page.getByRole('button', { name: 'Add a contact' }).click();
       await page.getByRole('dialog').waitFor();
     },
@@ -185,6 +194,23 @@ export const dialogStops: readonly Stop[] = [
   },
 ];
 
+/** Drags a needle over one more stage and holds it there. */
+async function slideNeedle(page: Page): Promise<void> {
+  await openAt('/line-up', /Line-up/)(page);
+  const needle = page.getByRole('slider', { name: 'Stage of Harbor table ring' });
+  const box = await needle.boundingBox();
+  if (box === null) throw new Error('The needle is not drawn');
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x + 90, y, { steps: 6 });
+}
+
+async function letNeedleGo(page: Page): Promise<void> {
+  await page.keyboard.press('Escape');
+  await page.mouse.up();
+}
+
 async function openStage(page: Page, wanted: string, kind: string): Promise<void> {
   const project = projectNamed(await listProjects(page), wanted);
   const found = project.stages.find((one) => one.kind === kind);
@@ -199,7 +225,7 @@ export async function closeDialog(page: Page): Promise<void> {
 
 function openContact(name: string) {
   return async (page: Page) => {
-    await openAt('/sent-out', /At the quilter/)(page);
+    await openAt('/sent-out', /Sent out/)(page);
     await page
       .getByRole('region', { name: 'Contacts' })
       .getByRole('link', { name: new RegExp(escaped(name)) })
