@@ -1,10 +1,17 @@
 import { assertNever } from '#core/assert-never';
 import { decimalText } from '#core/units/decimal-text';
 import { formatArea } from '#core/units/format-area';
-import { formatExactLength, formatFineLength, formatLength, formatYardage } from '#core/units/format-length';
+import {
+  formatExactLength,
+  formatFineLength,
+  formatLength,
+  formatYardage,
+  shownLength,
+} from '#core/units/format-length';
 import { formatMoney } from '#core/units/format-money';
 import { formatMinutes, minutesFromWhole } from '#core/units/minutes';
 import { type CurrencyCode, moneyFromMinor } from '#core/units/money';
+import type { RoundingDirection } from '#core/units/rounding';
 import type { LengthDisplay } from '#core/units/unit-system';
 import type { LengthQuantity, Quantity, Sentence } from './explanation';
 
@@ -84,18 +91,25 @@ export function formatSentence(sentence: Sentence, style: QuantityStyle): string
 }
 
 /** Rounds to the reader's step in the direction of the calculator, so that the result stays on the safe side. */
-function formatLengthQuantity({ rounded, rounding, use }: LengthQuantity, display: LengthDisplay): string {
+function formatLengthQuantity(quantity: LengthQuantity, display: LengthDisplay): string {
+  const { rounded, use } = quantity;
   if (use === 'yardage') return formatYardage(rounded, display);
-  const direction = rounding === 'none' ? 'nearest' : rounding;
   return use === 'fine'
-    ? formatFineLength(rounded, display, direction)
-    : formatLength(rounded, display, direction);
+    ? formatFineLength(rounded, display, directionOf(quantity))
+    : formatLength(rounded, display, directionOf(quantity));
 }
 
-/** Whether both values are the same in the decimals that would be written. */
-function isExact({ exact, rounded }: LengthQuantity, display: LengthDisplay): boolean {
-  const isSame = Math.abs(exact - rounded) < 1e-3;
-  return isSame || formatExactLength(exact, display) === formatExactLength(rounded, display);
+function directionOf({ rounding }: LengthQuantity): RoundingDirection {
+  return rounding === 'none' ? 'nearest' : rounding;
+}
+
+/** Whether nothing was rounded, or the value that is shown has the same decimals as the exact one. */
+function isExact(quantity: LengthQuantity, display: LengthDisplay): boolean {
+  const { exact, rounded, use } = quantity;
+  if (Math.abs(exact - rounded) < 1e-3) return true;
+  if (use === 'yardage') return false;
+  const shown = shownLength(rounded, display, { rounding: directionOf(quantity), isFine: use === 'fine' });
+  return formatExactLength(exact, display) === formatExactLength(shown, display);
 }
 
 /** Whether the three decimals that would be written are all zero. */

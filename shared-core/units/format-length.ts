@@ -66,6 +66,19 @@ export function formatFineLength(
     : `${signOf(rounded)}${decimalText(size / UNITS_PER_CENTIMETER, 2)} cm`;
 }
 
+/** The value that `formatLength` or `formatFineLength` shows for a length, in units. */
+export function shownLength(
+  length: Length,
+  display: LengthDisplay,
+  { rounding, isFine }: { readonly rounding: RoundingDirection; readonly isFine: boolean },
+): number {
+  if (display.system === 'inch')
+    return roundTo(length, UNITS_PER_INCH / (isFine ? 64 : display.inchStep), rounding);
+  if (isFine) return roundTo(length, UNITS_PER_MILLIMETER / 10, rounding);
+  const isSmall = Math.abs(length) < SMALL_METRIC_UNITS;
+  return roundTo(length, isSmall ? UNITS_PER_MILLIMETER / 2 : UNITS_PER_MILLIMETER, rounding);
+}
+
 /** Text for an input field, in plain characters. It always reads back as exactly this length, no matter how fine. */
 export function formatLengthForEditing(length: Length, display: LengthDisplay): string {
   const sign = length < 0 ? '-' : '';

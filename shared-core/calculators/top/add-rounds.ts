@@ -31,13 +31,13 @@ export function addRounds(
 ): Result<Assembly, Refusal> {
   let top = inner;
   for (const [index, round] of rounds.entries()) {
-    const label = `Round ${String(index + 1)}`;
+    const label = labelOfRound(index);
     switch (round.round) {
       case 'border':
-        top = grown(top, round.width, round.width, label, { patches: borderPatches(top, round, seam) });
+        top = grown(top, label, round.width, { patches: borderPatches(top, round, seam) });
         break;
       case 'blocks': {
-        const next = addBlocks(top, round, kinds, label, index);
+        const next = addBlocks(top, round, kinds, index);
         if (!next.ok) return next;
         top = next.value;
         break;
@@ -49,19 +49,22 @@ export function addRounds(
   return success(top);
 }
 
-/** The top with `across` added on the left and right and `down` above and below. */
+function labelOfRound(index: number): string {
+  return `Round ${String(index + 1)}`;
+}
+
+/** The top with a round of this depth on all four sides. */
 function grown(
   inner: Assembly,
-  across: number,
-  down: number,
   label: string,
+  depth: number,
   added: Partial<Pick<Assembly, 'blocks' | 'patches' | 'misfits'>>,
 ): Assembly {
-  const [x, y] = [inner.x - across, inner.y - down];
-  const [width, length] = [inner.width + 2 * across, inner.length + 2 * down];
+  const [x, y] = [inner.x - depth, inner.y - depth];
+  const [width, length] = [inner.width + 2 * depth, inner.length + 2 * depth];
   const terms = [
     lengthTerm('W', 'width before', inner.width),
-    lengthTerm('w', 'finished width of the round', across),
+    lengthTerm('w', 'finished width of the round', depth),
   ];
   return {
     blocks: [...inner.blocks, ...(added.blocks ?? [])],
@@ -131,26 +134,25 @@ function addBlocks(
   inner: Assembly,
   { block: name, corner: cornerName }: BlockRound,
   kinds: readonly BlockKind[],
-  label: string,
   index: number,
 ): Result<Assembly, Refusal> {
+  const label = labelOfRound(index);
   const block = findBlock(kinds, name);
   if (block === undefined) return failure(unknownBlock(name, ['layout', 'rounds', index, 'block']));
   const corner = findBlock(kinds, cornerName);
   if (corner === undefined) return failure(unknownBlock(cornerName, ['layout', 'rounds', index, 'corner']));
   const depth = block.length;
-  const [across, down] = [inner.width, inner.length].map((side) =>
-    Math.max(1, roundNearest(side / block.width, 1)),
-  );
-  const total = inner.blocks.length + 2 * ((across ?? 0) + (down ?? 0)) + 4;
+  const fitting = (side: number) => Math.max(1, roundNearest(side / block.width, 1));
+  const [across, down] = [fitting(inner.width), fitting(inner.length)];
+  const total = inner.blocks.length + 2 * (across + down) + 4;
   if (total > MOST_BLOCKS) return failure(tooManyBlocks());
   const misfits = [
-    ...sideMisfit(label, 'top and bottom', inner.width, block, across ?? 1),
-    ...sideMisfit(label, 'sides', inner.length, block, down ?? 1),
+    ...sideMisfit({ where: `${label}, top and bottom`, side: inner.width, block, count: across }),
+    ...sideMisfit({ where: `${label}, sides`, side: inner.length, block, count: down }),
     ...cornerMisfit(label, corner, depth),
   ];
-  const blocks = blocksRound(inner, block, corner, [across ?? 1, down ?? 1]);
-  return success(grown(inner, depth, depth, label, { blocks, misfits }));
+  const blocks = blocksRound(inner, block, corner, [across, down]);
+  return success(grown(inner, label, depth, { blocks, misfits }));
 }
 
 /** Blocks on the sides are turned by a quarter, so that their width is along the edge of the top everywhere. */
@@ -176,28 +178,33 @@ function blocksRound(
   ];
 }
 
-function sideMisfit(
-  label: string,
-  where: string,
-  side: number,
-  block: BlockKind,
-  count: number,
-): readonly Note[] {
+interface SideOfRound {
+  /** Where in the top, such as `Round 1, sides`. */
+  readonly where: string;
+  readonly side: number;
+  readonly block: BlockKind;
+  readonly count: number;
+}
+
+/** A border under the round makes the side longer, so it only helps if the blocks are too long. */
+function sideMisfit({ where, side, block, count }: SideOfRound): readonly Note[] {
   const over = count * block.width - side;
   if (over === 0) return [];
-  const says =
-    over > 0
-      ? `${label}, ${where}: {count} of ${block.name} are {off} longer than the side of the top, which is {side}.`
-      : `${label}, ${where}: {count} of ${block.name} are {off} shorter than the side of the top, which is {side}.`;
+  const values = {
+    count: countQuantity(count, ['', '']),
+    off: lengthNearest(Math.abs(over)),
+    side: lengthNearest(side),
+  };
+  const start = `${where}: {count} of ${block.name} are {off}`;
+  const end = 'than the side of the top, which is {side}.';
+  if (over < 0) {
+    return [{ kind: 'warning', says: `${start} shorter ${end} Use a larger block.`, values }];
+  }
   return [
     {
       kind: 'warning',
-      says: `${says} Add a border half that wide, or change the size of the block.`,
-      values: {
-        count: countQuantity(count, ['', '']),
-        off: lengthNearest(Math.abs(over)),
-        side: lengthNearest(side),
-      },
+      says: `${start} longer ${end} First add a border {half} wide, or use a smaller block.`,
+      values: { ...values, half: lengthNearest(over / 2) },
     },
   ];
 }

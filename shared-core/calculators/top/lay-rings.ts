@@ -24,7 +24,7 @@ export function layRings(layout: LayoutOf<'rings'>, seam: number): Assembly {
   layout.rings.forEach((ring, index) => {
     const [inner, outer] = [regular(sides, across), regular(sides, across + 2 * ring.width)];
     const name = `Ring ${String(index + 1)}`;
-    const patch = ringPatch(name, sides, across, ring.width, seam);
+    const patch = ringPatch({ name, sides, across, width: ring.width, seam });
     patches.push(...ringPatches(inner, outer).map((polygon) => ({ fabric: ring.fabric, patch, polygon })));
     const terms = [
       lengthTerm('A', 'from side to side, before', across),
@@ -62,8 +62,17 @@ function ringPatches(inner: Polygon, outer: Polygon): readonly Polygon[] {
   });
 }
 
+interface RingToCut {
+  readonly name: string;
+  readonly sides: number;
+  /** From side to side inside the ring. */
+  readonly across: number;
+  readonly width: number;
+  readonly seam: number;
+}
+
 /** The long side is outside. Its corners are half those of the polygon (90° − 180°/n), and each adds s/tan of half its angle. */
-function ringPatch(name: string, sides: number, across: number, width: number, seam: number): CutPatch {
+function ringPatch({ name, sides, across, width, seam }: RingToCut): CutPatch {
   const half = Math.PI / 4 - Math.PI / (2 * sides);
   const perAcross = Math.tan(Math.PI / sides);
   const outer = (across + 2 * width) * perAcross;

@@ -49,6 +49,8 @@ describe('writing a quantity', () => {
     [fineLength(0.1083 * UNITS_PER_INCH, 'up'), '7/64 in', '0.1083 in'],
     [fineLength(0.2, 'nearest'), '0 in', null],
     [givenLength(lengthFromInches(1 / 32), 'fine'), '1/32 in', null],
+    [lengthQuantity(18.75 * UNITS_PER_INCH + 0.1, { direction: 'nearest' }), '18¾ in', null],
+    [lengthQuantity(28.0903 * UNITS_PER_INCH, { direction: 'nearest' }), '28⅛ in', '28.0903 in'],
     [sizeQuantity(givenLength(lengthFromInches(9.5)), givenLength(lengthFromInches(12))), '9½ × 12 in', null],
     [
       sizeQuantity(

@@ -192,7 +192,7 @@ describe('notes', () => {
   });
 
   it('say to trim only if the cut size was rounded up', () => {
-    expect(notesFor().some((note) => note.includes('Trim it to 3½ in by 3½ in'))).toBe(true);
+    expect(notesFor().some((note) => note.includes('Trim it to {width} by {length}'))).toBe(true);
     const plain = patchSize.calculate(patchInput({ unit: 'square', side: inches(3) }));
     expect(plain.ok && plain.value.notes.every(({ kind }) => kind === 'caution')).toBe(true);
   });

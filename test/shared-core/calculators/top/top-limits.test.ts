@@ -127,13 +127,13 @@ describe('blocks that do not meet', () => {
     const warnings = (block: string) =>
       warningsFor({ blocks, layout: centerOf('Middle', [{ round: 'blocks', block, corner: block }]) });
     expect(warnings('Seven')[0]).toContain(
-      '3 of Seven are 1 in longer than the side of the top, which is 20 in.',
+      '3 of Seven are 1 in longer than the side of the top, which is 20 in. First add a border ½ in wide, or use a smaller block.',
     );
     expect(warnings('Eight')[0]).toContain('3 of Eight are 4 in longer');
     const shorter = [plainBlock('Middle', 20), plainBlock('Six', 6)];
     const six = { round: 'blocks', block: 'Six', corner: 'Six' } as const;
     expect(warningsFor({ blocks: shorter, layout: centerOf('Middle', [six]) })[0]).toContain(
-      '3 of Six are 2 in shorter than the side they go on, 20 in',
+      '3 of Six are 2 in shorter than the side of the top, which is 20 in. Use a larger block.',
     );
   });
 

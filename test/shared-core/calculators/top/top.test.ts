@@ -246,7 +246,7 @@ describe('fabric and patches', () => {
   });
 
   it('come with a warning if they leave part of the block uncovered', () => {
-    const block = { ...ninePatch('Nine', 3), parts: ninePatch('Nine', 3).units.slice(0, 1) };
+    const block = { ...ninePatch('Nine', 3), units: ninePatch('Nine', 3).units.slice(0, 1) };
     expect(warningsFor({ blocks: [block], layout: rowsOf([['Nine', 2, 2]]) })).toEqual([
       'The patches of Nine leave 36 sq in of the block uncovered.',
     ]);
