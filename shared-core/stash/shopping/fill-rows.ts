@@ -67,40 +67,35 @@ function stripsFrom(amount: Extract<NeedAmount, { measure: 'strips' }>, { width,
 
 /** As the print requires. Without a direction: as listed or, if that leaves less, with every patch turned that may be. */
 function patchesFrom(patches: readonly NeededPatch[], fabric: Fabric): Filled {
-  if (fabric.turning === 'along') return patchesInRows(patches, fabric);
-  if (fabric.turning === 'across') {
-    const { left, length } = patchesInRows(patches.map(turnedPatch), fabric);
-    return { left: turnedBack(left), length };
-  }
-  const fitting = (patch: NeededPatch): NeededPatch =>
-    patch.mayTurn && patch.width > fabric.width ? turnedPatch(patch) : patch;
-  const asListed = patchesInRows(patches.map(fitting), fabric);
+  if (fabric.turning === 'along') return patchesInRows(patches, fabric, () => false);
+  if (fabric.turning === 'across') return patchesInRows(patches, fabric, () => true);
+  const asListed = patchesInRows(patches, fabric, ({ mayTurn, width }) => mayTurn && width > fabric.width);
   if (isNothing(asListed.left) || patches.every(({ mayTurn }) => !mayTurn)) return asListed;
-  const turned = patchesInRows(
-    patches.map((patch) => fitting(patch.mayTurn ? turnedPatch(patch) : patch)),
-    fabric,
-  );
+  const turned = patchesInRows(patches, fabric, ({ mayTurn, length }) => mayTurn && length <= fabric.width);
   return sizeOfNeed(turned.left) < sizeOfNeed(asListed.left) ? turned : asListed;
-}
-
-function turnedBack(amount: NeedAmount): NeedAmount {
-  return amount.measure === 'patches' ? { ...amount, patches: amount.patches.map(turnedPatch) } : amount;
 }
 
 /**
  * Patches of one length share rows. Each row is filled with the widest that still fit, and the same row is repeated while the
- * patches last: strips first, then cross cuts, as with a ruler.
+ * patches last: strips first, then cross cuts, as with a ruler. What is left keeps the direction it was asked in.
  */
-function patchesInRows(patches: readonly NeededPatch[], fabric: Fabric): Filled {
+function patchesInRows(
+  asked: readonly NeededPatch[],
+  fabric: Fabric,
+  isTurned: (patch: NeededPatch) => boolean,
+): Filled {
+  const laid = asked.map((patch) =>
+    isTurned(patch) ? { ...turnedPatch(patch), patch } : { ...patch, patch },
+  );
   let used = 0;
   const left: NeededPatch[] = [];
-  for (const length of new Set(patches.map((patch) => patch.length))) {
-    const group = patches
-      .filter((patch) => patch.length === length)
+  for (const length of new Set(laid.map((one) => one.length))) {
+    const group = laid
+      .filter((one) => one.length === length)
       .toSorted((one, other) => other.width - one.width);
     const rows = fillRows(group, fabric.width, roundDownTo((fabric.length - used) / length, 1));
     used += rows.count * length;
-    left.push(...group.map((patch, place) => ({ ...patch, count: rows.left[place] ?? 0 })));
+    left.push(...group.map(({ patch }, place) => ({ ...patch, count: rows.left[place] ?? 0 })));
   }
   return { left: { measure: 'patches', patches: left.filter(({ count }) => count > 0) }, length: used };
 }

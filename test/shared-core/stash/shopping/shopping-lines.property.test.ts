@@ -128,6 +128,37 @@ describe('the list of what to buy', () => {
     fc.assert(fc.property(anyNeed, anyShelf, (need, shelf) => clears([{ ...need, source: 's/0' }], shelf)));
   });
 
+  test('is empty too after a piece on which a patch was only tried turned', () => {
+    const [projectId, fabricId] = ['p1' as ProjectId, 'f2' as FabricId];
+    const patch = { width: 37_592, length: 1_016, count: 1, mayTurn: true };
+    const need: FabricNeed = {
+      projectId,
+      projectName: 'p1',
+      stageId: 's' as StageId,
+      stageName: 'Piecing',
+      source: 's/0',
+      name: 'Dark',
+      kind: 'yardage',
+      fabricWidth: WIDTH,
+      extraPercent: 0,
+      package: null,
+      fabricId,
+      ignores: [],
+      amount: { measure: 'patches', patches: [patch] },
+    };
+    const narrow: PieceOnShelf = {
+      id: '0' as FabricPieceId,
+      fabricId,
+      width: 1_016,
+      turning: 'any',
+      isCounted: false,
+      there: 1_016,
+      holds: [{ projectId, held: 1_016 }],
+    };
+    const [line] = listOf([need], [narrow]);
+    expect(listOf([need], [narrow, bought(line!, line!.length, 0)])).toEqual([]);
+  });
+
   test('is never longer because of fabric in the stash', () => {
     fc.assert(
       fc.property(anyNeed, anyShelf, (one, shelf) => {
