@@ -62,7 +62,7 @@ const coreRules = [
   ),
   coreRoom(
     'domain',
-    'Records know what they hold, not how it is worked out: reckoning belongs to a calculator.',
+    'Records know what they hold, not how it is worked out: arithmetic belongs to a calculator.',
     [...core('units'), ...schemas],
   ),
   coreRoom(

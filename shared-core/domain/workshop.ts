@@ -85,8 +85,7 @@ export const settingsSchema = z
     clockStepMinutes: z
       .union([z.literal(1), z.literal(5), z.literal(10), z.literal(15), z.literal(30)])
       .meta({
-        title: 'Clock',
-        description: 'Time is kept to the nearest of so many minutes.',
+        title: 'Round tracked time to the nearest',
         kind: 'choice',
       }),
     silentDays: countField({

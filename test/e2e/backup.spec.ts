@@ -82,7 +82,7 @@ test('a workshop from a newer program is refused in words, and its files stay by
 
     const { code, words } = await startAndWaitForEnd(workshop);
     expect(words).toContain('Ringbound cannot open this workshop');
-    expect(words).toContain('last written by a newer Ringbound (workshop format 99990101');
+    expect(words).toContain('last saved by a newer Ringbound (workshop format 99990101');
     expect(words).toContain('Nothing was changed.');
     expect(code).toBe(1);
     expect(await contents(workshop)).toEqual(before);

@@ -96,9 +96,9 @@ test('a running project follows another plan and keeps what was recorded of it',
   await expect(stageRow(page, 'Quilt at home')).toContainText('planned');
   await page.getByRole('button', { name: 'Change the stage Quilt at home' }).click();
   const stage = page.getByRole('dialog', { name: 'Quilt at home' });
-  await stage.getByRole('checkbox', { name: /side by side/ }).check();
-  await expect(stage.getByRole('checkbox', { name: /side by side/ })).toBeChecked();
+  await stage.getByRole('checkbox', { name: /alongside/ }).check();
+  await expect(stage.getByRole('checkbox', { name: /alongside/ })).toBeChecked();
   await stage.getByRole('button', { name: 'Close' }).click();
-  await expect(stageRow(page, 'Quilt at home')).toContainText('beside the one before');
+  await expect(stageRow(page, 'Quilt at home')).toContainText('alongside the one before');
   await close();
 });

@@ -16,7 +16,7 @@ test('a fabric is added with its first piece and found by its words, and a file 
   await expect(page.getByText('18 in across, 22 in along')).toBeVisible();
   const notAPhoto = { name: 'fabric.png', mimeType: 'image/png', buffer: Buffer.from('no picture') };
   await page.getByLabel('Photo file').setInputFiles(notAPhoto);
-  await expect(page.getByText(/not a picture the notebook can keep/)).toBeVisible();
+  await expect(page.getByText(/isn’t a picture that Ringbound can store/)).toBeVisible();
   await page.getByRole('button', { name: 'No photo' }).click();
   await page.getByRole('textbox', { name: 'Size' }).press('Enter');
   await expect(page.getByRole('heading', { level: 1, name: 'Kettle blue' })).toBeVisible();
