@@ -150,7 +150,7 @@ test('sewing hours and days off are saved, and all dates follow', async () => {
   await page.getByRole('button', { name: 'Add days off' }).click();
   await expect(page.getByText('A long voyage')).toBeVisible();
   await goTo(page, 'Bench');
-  await expect(verdict(page)).toContainText('the latest by');
+  await expect(verdict(page)).toContainText('one by');
   await goTo(page, 'Workshop');
   await page.getByRole('button', { name: /Delete the day off/ }).click();
   await expect(page.getByText('A long voyage')).toHaveCount(0);

@@ -98,7 +98,7 @@ test('a running project follows another plan and keeps what was recorded of it',
   const stage = page.getByRole('dialog', { name: 'Quilt at home' });
   await stage.getByRole('checkbox', { name: /alongside/ }).check();
   await expect(stage.getByRole('checkbox', { name: /alongside/ })).toBeChecked();
-  await stage.getByRole('button', { name: 'Close' }).click();
+  await stage.getByRole('button', { name: 'Save' }).click();
   await expect(stageRow(page, 'Quilt at home')).toContainText('alongside the one before');
   await close();
 });
