@@ -47,6 +47,9 @@ export const anyMeasurements: fc.Arbitrary<Measurements> = fc
     outline: anyOutline(12, 150),
     hole: fc.option(fc.record({ diameter: between(1.5, 8) }), { nil: null }),
     wantsSlit: fc.boolean(),
-    settings: fc.constantFrom(STARTING_SETTINGS, METRIC_SETTINGS, { ...STARTING_SETTINGS, inchStep: 16 as const }),
+    settings: fc.constantFrom(STARTING_SETTINGS, METRIC_SETTINGS, {
+      ...STARTING_SETTINGS,
+      inchStep: 16 as const,
+    }),
   })
   .map(({ wantsSlit, ...rest }) => ({ ...rest, hasSlit: wantsSlit && rest.hole !== null }));
