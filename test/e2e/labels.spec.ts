@@ -62,6 +62,8 @@ test('from the scanner to the ledger in two key presses, and back by undo', asyn
   if (pieceId === undefined) throw new Error('No piece');
   const held = { pieceId, projectId, length: inches(24), on, note: '' };
   await askStore(page, 'ledger:set-aside', held);
+  // The page did not make this change, so it must read everything again.
+  await page.reload();
   await goTo(program, '/days');
   await expect(page.getByRole('heading', { level: 1, name: 'Days' })).toBeVisible();
 
