@@ -1,5 +1,4 @@
-import type { z } from 'zod';
-import type { FieldKind } from '#core/domain/fields';
+import { boundsInWords, type FieldBounds, isWithin } from '#core/domain/field-bounds';
 import { failure, type Result, success } from '#core/result';
 import { decimalText } from '#core/units/decimal-text';
 import { formatLength } from '#core/units/format-length';
@@ -8,9 +7,8 @@ import { clipRead } from '#core/units/typed-text';
 import type { LengthUnit } from '#core/units/length-unit';
 import { parseLength, parseSignedLength } from '#core/units/parse-length';
 import type { LengthDisplay } from '#core/units/unit-system';
-import { boundsInWords, boundsOfSchema, isWithin } from './field-bounds';
 
-/** Why one field was not taken; `expected` is a whole plain phrase. */
+/** Why a field was refused; `expected` is a plain phrase. */
 export interface FieldFault {
   readonly read: string;
   readonly expected: string;
@@ -18,7 +16,7 @@ export interface FieldFault {
 
 type Read = Result<unknown, FieldFault>;
 
-/** What was read, in a few words: text in quotes and clipped, everything else named. */
+/** The value in a few words: text in quotes and shortened, anything else by its type. */
 export function describeRead(raw: unknown): string {
   if (raw === undefined || raw === null) return 'nothing';
   if (typeof raw === 'string') return raw.trim() === '' ? 'nothing' : `"${clipRead(raw)}"`;
@@ -27,11 +25,10 @@ export function describeRead(raw: unknown): string {
   return typeof raw === 'object' ? 'a group of fields' : `a ${typeof raw}`;
 }
 
-/** Text is a length with its unit (or a bare number of `bareUnit`); a number is whole 1/320 mm. */
-export function readLengthField(schema: z.core.$ZodType, raw: unknown, bareUnit: LengthUnit): Read {
-  const bounds = boundsOfSchema(schema);
+/** Text is a length with its unit, or a plain number of `bareUnit`; a number is whole 1/320 mm. */
+export function readLengthField(bounds: FieldBounds, raw: unknown, bareUnit: LengthUnit): Read {
   const write = (units: number) => writeBound(units, bareUnit, units === bounds.maximum ? 'down' : 'up');
-  // Written for a fault alone: two lengths in words take longer than all the rest of reading one.
+  // Written only for a fault: formatting two lengths takes longer than reading one.
   const fault = (more: string): Read =>
     failure({ read: describeRead(raw), expected: `a length${boundsInWords(bounds, write)}${more}` });
   if (typeof raw === 'string') {
@@ -49,15 +46,15 @@ export function readLengthField(schema: z.core.$ZodType, raw: unknown, bareUnit:
 
 const DECIMAL_NUMBER = /^[-+]?(?:\d{1,15}(?:[.,]\d{0,12})?|[.,]\d{1,12}) ?%?$/;
 
-/** A number, or text that is plainly one (a decimal comma is read as a mark). */
-export function readNumberField(
-  schema: z.core.$ZodType,
-  raw: unknown,
-  kind: FieldKind | undefined,
-  unit: string,
-): Read {
-  const bounds = boundsOfSchema(schema);
-  const isWhole = kind === 'count' || (kind === undefined && isWholeNumberSchema(schema));
+export interface NumberToRead {
+  readonly bounds: FieldBounds;
+  readonly isWhole: boolean;
+  /** Written after the number in a fault, such as ` days`. */
+  readonly unit: string;
+}
+
+/** A number, or text that is clearly a number. A comma is a decimal mark. */
+export function readNumberField({ bounds, isWhole, unit }: NumberToRead, raw: unknown): Read {
   const value = typeof raw === 'string' ? numberFromText(raw) : raw;
   if (
     typeof value === 'number' &&
@@ -70,7 +67,7 @@ export function readNumberField(
   return failure({ read: describeRead(raw), expected: `a ${isWhole ? 'whole ' : ''}number${words}${unit}` });
 }
 
-/** One of the listed values; a number may also come as text. */
+/** One of the listed values. A number may also be text. */
 export function readChoiceField(values: readonly (string | number)[], raw: unknown): Read {
   const isSimple = typeof raw === 'string' || typeof raw === 'number';
   const chosen = isSimple
@@ -88,18 +85,13 @@ export function readFlagField(raw: unknown): Read {
   return failure({ read: describeRead(raw), expected: 'yes or no (true or false)' });
 }
 
-/** Trimmed at both ends, as the schema will do, before its length is judged. */
-export function readTextField(schema: z.core.$ZodType, raw: unknown): Read {
-  const bounds = boundsOfSchema(schema);
+/** Text is trimmed before its length is checked, as the schema does. */
+export function readTextField(bounds: FieldBounds, raw: unknown): Read {
   const text = typeof raw === 'string' ? raw.trim() : null;
   if (text !== null && isWithin(text.length, bounds)) return success(text);
   const { minimum, maximum } = bounds;
   const words = boundsInWords({ minimum: minimum === 0 ? null : minimum, maximum }, String);
   return failure({ read: describeRead(raw), expected: words === '' ? 'text' : `text${words} characters` });
-}
-
-function isWholeNumberSchema(schema: z.core.$ZodType): boolean {
-  return 'format' in schema._zod.def && schema._zod.def.format === 'safeint';
 }
 
 function numberFromText(text: string): number | null {
@@ -108,7 +100,7 @@ function numberFromText(text: string): number | null {
   return DECIMAL_NUMBER.test(plain) ? Number(plain.replace(',', '.').replace(/ ?%$/, '')) : null;
 }
 
-/** Limits are written inward, so that what is said to be allowed is. */
+/** Rounds a limit inward, so that the printed limit itself is accepted. */
 function writeBound(units: number, bareUnit: LengthUnit, direction: 'up' | 'down'): string {
   const isInch = bareUnit === 'in' || bareUnit === 'ft' || bareUnit === 'yd';
   const display: LengthDisplay = { system: isInch ? 'inch' : 'metric', inchStep: 64 };

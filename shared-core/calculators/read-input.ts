@@ -1,9 +1,11 @@
 import type { z } from 'zod';
+import { assertNever } from '#core/assert-never';
+import { describeSchema, type FieldDescription, type NamedField } from '#core/domain/describe-schema';
+import { boundsInWords, type FieldBounds } from '#core/domain/field-bounds';
 import type { FieldProblem } from '#core/field-problem';
 import { failure, type Result, success } from '#core/result';
-import { clipRead } from '#core/units/typed-text';
 import type { LengthUnit } from '#core/units/length-unit';
-import { boundsInWords, boundsOfSchema } from './field-bounds';
+import { clipRead } from '#core/units/typed-text';
 import {
   describeRead,
   type FieldFault,
@@ -13,26 +15,32 @@ import {
   readNumberField,
   readTextField,
 } from './read-field';
-import { choicesOfSchema, definitionOf, discriminatorOf, metaOfNumber, tagsOfOption } from './schema-parts';
 
-/** More than this helps nobody; a list without a limit of its own gets the other. */
+/** More problems than this help nobody. */
 const MOST_PROBLEMS = 20;
+/** For a list without a limit of its own. */
 const MOST_ITEMS = 1_000;
 
 type Path = FieldProblem['path'];
 type Outcome = Result<unknown, readonly FieldProblem[]>;
 
+/** Where a value is in the input, and the unit of a plain number in a length field. */
+interface Place {
+  readonly path: Path;
+  readonly bareUnit: LengthUnit;
+}
+
 /**
- * Reads an input of any make (JSON of a command line, the texts of a form) by its schema. A length may be text
- * (`9 1/2 in`; a bare number is in `bareUnit`) or whole 1/320 mm. Every fault is data with its path, never an exception:
- * the walk follows the schema, so neither depth nor size of what was sent can hold it up.
+ * Reads any input (JSON of the command line, the texts of a form) by its schema. A length may be text (`9 1/2 in`; a plain
+ * number is in `bareUnit`) or whole 1/320 mm. Every fault is data with its path, never an exception. Reading follows the schema,
+ * so neither the depth nor the size of the input can slow it down.
  */
 export function readInput<Input>(
   schema: z.ZodType<Input>,
   raw: unknown,
   bareUnit: LengthUnit,
 ): Result<Input, readonly FieldProblem[]> {
-  const read = readBySchema(schema, raw, bareUnit, []);
+  const read = readField(describeSchema(schema), raw, { path: [], bareUnit });
   if (!read.ok) return failure(read.error.slice(0, MOST_PROBLEMS));
   const checked = schema.safeParse(read.value);
   if (checked.success) return success(checked.data);
@@ -43,107 +51,124 @@ export function readInput<Input>(
   return failure(problems);
 }
 
-function readBySchema(schema: z.core.$ZodType, raw: unknown, bareUnit: LengthUnit, path: Path): Outcome {
-  const def = definitionOf(schema);
-  if (def.type === 'object') return readGroup(def.shape, raw, bareUnit, path);
-  if (def.type === 'readonly') return readBySchema(def.innerType, raw, bareUnit, path);
-  if (def.type === 'nullable') {
-    return raw === null ? success(null) : readBySchema(def.innerType, raw, bareUnit, path);
+function readField(field: FieldDescription, raw: unknown, place: Place): Outcome {
+  if (field.isOptional && raw === (field.empty === 'null' ? null : undefined)) return success(raw);
+  switch (field.form) {
+    case 'group':
+      return readGroup(field.fields, raw, place);
+    case 'rows':
+      return readList(field, raw, place);
+    case 'one-of':
+      return readVariant(field, raw, place);
+    default: {
+      const leaf = readLeaf(field, raw, place.bareUnit);
+      return leaf.ok ? leaf : failure([{ path: place.path, ...leaf.error }]);
+    }
   }
-  if (def.type === 'optional' || def.type === 'default') {
-    return raw === undefined ? success(undefined) : readBySchema(def.innerType, raw, bareUnit, path);
-  }
-  if (def.type === 'array') return readList(schema, def.element, raw, bareUnit, path);
-  const key = def.type === 'union' ? discriminatorOf(def) : null;
-  if (def.type === 'union' && key !== null) return readVariant(def.options, key, raw, bareUnit, path);
-  const leaf = readLeaf(schema, raw, bareUnit);
-  return leaf.ok ? leaf : failure([{ path, ...leaf.error }]);
 }
 
-function readLeaf(schema: z.core.$ZodType, raw: unknown, bareUnit: LengthUnit): Result<unknown, FieldFault> {
-  const { type } = definitionOf(schema);
-  if (type === 'number') {
-    const { kind, unit } = metaOfNumber(schema);
-    if (kind === 'length') return readLengthField(schema, raw, bareUnit);
-    return readNumberField(schema, raw, kind, unit);
+type Leaf = Exclude<FieldDescription, { readonly form: 'group' | 'rows' | 'one-of' }>;
+
+function readLeaf(field: Leaf, raw: unknown, bareUnit: LengthUnit): Result<unknown, FieldFault> {
+  switch (field.form) {
+    case 'length':
+      return readLengthField(boundsOf(field), raw, bareUnit);
+    case 'count':
+    case 'number':
+    case 'percent':
+    case 'minor': {
+      const unit = field.unit === undefined ? '' : field.unit === '%' ? '%' : ` ${field.unit}`;
+      return readNumberField({ bounds: boundsOf(field), isWhole: field.form === 'count', unit }, raw);
+    }
+    case 'flag':
+      return readFlagField(raw);
+    case 'choice':
+      return readChoiceField(field.values, raw);
+    case 'text':
+      return readTextField(boundsOf(field), raw);
+    case 'date':
+      return readTextField({ minimum: null, maximum: null }, raw);
+    default:
+      return assertNever(field);
   }
-  if (type === 'boolean') return readFlagField(raw);
-  if (type === 'string') return readTextField(schema, raw);
-  const values = choicesOfSchema(schema);
-  return values === null ? success(raw) : readChoiceField(values, raw);
 }
 
-function readGroup(
-  shape: Readonly<Record<string, z.core.$ZodType>>,
-  raw: unknown,
-  bareUnit: LengthUnit,
-  path: Path,
-): Outcome {
-  const names = Object.keys(shape);
+interface Limited {
+  readonly minimum: number | undefined;
+  readonly maximum: number | undefined;
+}
+
+function boundsOf({ minimum, maximum }: Limited): FieldBounds {
+  return { minimum: minimum ?? null, maximum: maximum ?? null };
+}
+
+function readGroup(fields: readonly NamedField[], raw: unknown, place: Place): Outcome {
+  const names = fields.map(({ key }) => key);
   if (!isGroup(raw)) {
-    return failure([{ path, read: describeRead(raw), expected: `a group of fields: ${names.join(', ')}` }]);
+    const expected = `a group of fields: ${names.join(', ')}`;
+    return failure([{ path: place.path, read: describeRead(raw), expected }]);
   }
-  const unknown = Object.keys(raw)
-    .filter((name) => !Object.hasOwn(shape, name))
-    .slice(0, MOST_PROBLEMS)
-    .map((name): FieldProblem => {
-      return {
-        path: [...path, clipRead(name)],
-        read: 'an unknown field',
-        expected: `one of the fields ${names.join(', ')}`,
-      };
-    });
-  const fields: [string, unknown][] = [];
+  const unknown = unknownFields(names, raw, place.path);
+  const values: [string, unknown][] = [];
   const problems: FieldProblem[] = [];
-  for (const [name, schema] of Object.entries(shape)) {
-    const value = Object.hasOwn(raw, name) ? raw[name] : undefined;
-    const outcome = readBySchema(schema, value, bareUnit, [...path, name]);
+  for (const { key, field } of fields) {
+    const value = Object.hasOwn(raw, key) ? raw[key] : undefined;
+    const outcome = readField(field, value, { ...place, path: [...place.path, key] });
     if (!outcome.ok) problems.push(...outcome.error);
-    else if (outcome.value !== undefined) fields.push([name, outcome.value]);
+    else if (outcome.value !== undefined) values.push([key, outcome.value]);
   }
   if (problems.length + unknown.length > 0) return failure([...problems, ...unknown]);
-  return success(Object.fromEntries(fields));
+  return success(Object.fromEntries(values));
 }
 
-function readList(
-  schema: z.core.$ZodType,
-  element: z.core.$ZodType,
-  raw: unknown,
-  bareUnit: LengthUnit,
-  path: Path,
-): Outcome {
-  const bounds = boundsOfSchema(schema);
-  const { minimum } = bounds;
-  const maximum = bounds.maximum ?? MOST_ITEMS;
-  if (!Array.isArray(raw) || raw.length > maximum || raw.length < (minimum ?? 0)) {
-    const expected = `a list${boundsInWords({ minimum, maximum }, String)} items`;
-    return failure([{ path, read: describeRead(raw), expected }]);
+function unknownFields(names: readonly string[], raw: object, path: Path): readonly FieldProblem[] {
+  return Object.keys(raw)
+    .filter((name) => !names.includes(name))
+    .slice(0, MOST_PROBLEMS)
+    .map((name) => ({
+      path: [...path, clipRead(name)],
+      read: 'an unknown field',
+      expected: `one of the fields ${names.join(', ')}`,
+    }));
+}
+
+type RowsField = Extract<FieldDescription, { readonly form: 'rows' }>;
+
+function readList({ row, minimum, maximum: limit }: RowsField, raw: unknown, place: Place): Outcome {
+  const maximum = Number.isFinite(limit) ? limit : MOST_ITEMS;
+  if (!Array.isArray(raw) || raw.length > maximum || raw.length < minimum) {
+    const words = boundsInWords({ minimum: minimum === 0 ? null : minimum, maximum }, String);
+    return failure([{ path: place.path, read: describeRead(raw), expected: `a list${words} items` }]);
   }
   const items: unknown[] = [];
   const problems: FieldProblem[] = [];
   raw.forEach((item: unknown, index) => {
-    const outcome = readBySchema(element, item, bareUnit, [...path, index]);
+    const outcome = readField(row, item, { ...place, path: [...place.path, index] });
     if (outcome.ok) items.push(outcome.value);
     else problems.push(...outcome.error);
   });
   return problems.length > 0 ? failure(problems) : success(items);
 }
 
-function readVariant(
-  options: readonly z.core.$ZodType[],
-  key: string,
-  raw: unknown,
-  bareUnit: LengthUnit,
-  path: Path,
-): Outcome {
+type OneOfField = Extract<FieldDescription, { readonly form: 'one-of' }>;
+
+function readVariant({ key, variants }: OneOfField, raw: unknown, place: Place): Outcome {
   if (!isGroup(raw)) {
-    return failure([{ path, read: describeRead(raw), expected: `a group of fields with "${key}"` }]);
+    const expected = `a group of fields with "${key}"`;
+    return failure([{ path: place.path, read: describeRead(raw), expected }]);
   }
   const tag = Object.hasOwn(raw, key) ? raw[key] : undefined;
-  const chosen = options.find((option) => tagsOfOption(option, key).some((known) => known === tag));
-  if (chosen !== undefined) return readBySchema(chosen, raw, bareUnit, path);
-  const known = options.flatMap((option) => tagsOfOption(option, key)).join(', ');
-  return failure([{ path: [...path, key], read: describeRead(tag), expected: `one of: ${known}` }]);
+  const chosen = variants.find(({ values }) => values.some((value) => value === tag));
+  if (chosen === undefined) {
+    const expected = `one of: ${variants.flatMap(({ values }) => values).join(', ')}`;
+    return failure([{ path: [...place.path, key], read: describeRead(tag), expected }]);
+  }
+  return readGroup([{ key, field: tagField(chosen.values) }, ...chosen.fields], raw, place);
+}
+
+function tagField(values: readonly (string | number)[]): FieldDescription {
+  const words = { title: '', help: undefined, isOptional: false, empty: 'absent', isSeldom: false } as const;
+  return { ...words, form: 'choice', values };
 }
 
 function isGroup(raw: unknown): raw is Readonly<Record<string, unknown>> {

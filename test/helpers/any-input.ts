@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { z } from 'zod';
-import { boundsOfSchema } from '#core/calculators/field-bounds';
+import { boundsOfSchema } from '#core/domain/field-bounds';
 
 /**
  * Any input a schema lets through, to the ends of its limits: lists of up to three, texts from a few words that name the

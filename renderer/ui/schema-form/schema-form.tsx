@@ -4,7 +4,7 @@ import { choiceWords } from '#renderer/text/choice-words';
 import { Checkbox } from '../fields/checkbox';
 import { Choice, Select } from '../fields/choice';
 import { classes } from '../base/classes';
-import { describeSchema, type FieldDescription, type NamedField } from './describe-schema';
+import { describeSchema, type FieldDescription, type NamedField } from '#core/domain/describe-schema';
 import { LeafField } from './schema-leaf';
 import { SchemaRows } from './schema-rows';
 import {

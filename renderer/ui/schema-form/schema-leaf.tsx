@@ -7,7 +7,7 @@ import { choiceWords } from '#renderer/text/choice-words';
 import { Checkbox } from '../fields/checkbox';
 import { Choice, Select } from '../fields/choice';
 import { DateField } from '../fields/date-field';
-import type { FieldDescription } from './describe-schema';
+import type { FieldDescription } from '#core/domain/describe-schema';
 import { useDisplay } from '../base/display';
 import { LengthField } from '../fields/length-field';
 import { MoneyField } from '../fields/money-field';

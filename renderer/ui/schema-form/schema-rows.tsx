@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import { Button } from '../page/button';
-import type { FieldDescription } from './describe-schema';
+import type { FieldDescription } from '#core/domain/describe-schema';
 import { FieldProblemLine } from '../fields/field';
 import { asRows, problemAt, type SchemaFieldProps, startingValue } from './schema-values';
 import styles from './schema-form.module.css';

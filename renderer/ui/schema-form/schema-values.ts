@@ -1,4 +1,4 @@
-import type { FieldDescription, NamedField, Variant } from './describe-schema';
+import type { FieldDescription, NamedField, Variant } from '#core/domain/describe-schema';
 
 export type FieldPath = readonly (string | number)[];
 

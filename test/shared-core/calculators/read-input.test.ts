@@ -59,7 +59,7 @@ function problems(raw: unknown): readonly FieldProblem[] {
 const changed = (change: object) => problems({ ...good, ...change });
 
 describe('reading an input', () => {
-  it('takes lengths as text with a unit, as a bare number in the unit of the form, or as whole units', () => {
+  it('accepts lengths as text with a unit, as a plain number in the unit of the form, or as whole units', () => {
     const read = readInput(schema, good, 'in');
     expect(read).toEqual({
       ok: true,
@@ -75,7 +75,7 @@ describe('reading an input', () => {
     expect(metric.ok && metric.value.strip).toBe(6 * 3_200);
   });
 
-  it('takes numbers, choices and yes or no as the text a form holds', () => {
+  it('accepts numbers, choices and yes or no as the text of a form', () => {
     const texts = {
       strips: ' 7 ',
       factor: '2,5',
@@ -97,17 +97,17 @@ describe('reading an input', () => {
 
   it.each<[string, object, FieldProblem]>([
     [
-      'a length below the least',
+      'a length below the minimum',
       { strip: '1/8 in' },
       { path: ['strip'], read: '"1/8 in"', expected: 'a length from ¼ in to 8 in' },
     ],
     [
-      'a length above the most',
+      'a length above the maximum',
       { strip: 80_000 },
       { path: ['strip'], read: '80000', expected: 'a length from ¼ in to 8 in' },
     ],
     [
-      'text that is no length',
+      'text that is not a length',
       { strip: 'wide' },
       { path: ['strip'], read: '"wide"', expected: 'a length from ¼ in to 8 in, such as 9 1/2 or 9.5 in' },
     ],
@@ -138,7 +138,7 @@ describe('reading an input', () => {
     [
       'a percentage that is text',
       { extra: 'some' },
-      { path: ['extra'], read: '"some"', expected: 'a number from 0 to 100 %' },
+      { path: ['extra'], read: '"some"', expected: 'a number from 0 to 100%' },
     ],
     [
       'an unknown choice',
@@ -170,7 +170,7 @@ describe('reading an input', () => {
       { path: ['outline', 'diameter'], read: 'nothing', expected: 'a length from 1/64 in to 393 11/16 in' },
     ],
     [
-      'a list in place of a group',
+      'a list instead of a group',
       { outline: [] },
       { path: ['outline'], read: 'a list of 0', expected: 'a group of fields with "shape"' },
     ],
@@ -184,7 +184,7 @@ describe('reading an input', () => {
       { lines: [good.lines[0], { name: 'two', size: 0 }] },
       { path: ['lines', 1, 'size'], read: '0', expected: 'a length from 1/64 in to 393 11/16 in' },
     ],
-  ])('says of %s where it is, what was read and what is expected', (_what, change, problem) => {
+  ])('reports %s with its place, what was read and what is expected', (_what, change, problem) => {
     expect(changed(change)).toEqual([problem]);
   });
 
@@ -195,20 +195,20 @@ describe('reading an input', () => {
     );
   });
 
-  it('names a field that does not exist, and every fault at once', () => {
+  it('reports unknown fields, and all faults together', () => {
     const found = changed({ strpi: 3, strips: 0, fold: 'x' });
     expect(found.map(({ path }) => path.join('.'))).toEqual(['strips', 'fold', 'strpi']);
     expect(found[2]?.expected).toMatch(/^one of the fields strip, strips, factor/);
   });
 
-  it('takes null only where a field may be empty', () => {
+  it('accepts null only for a field that may be blank', () => {
     expect(changed({ hole: null })).toEqual([]);
     expect(changed({ strip: null })).toEqual([
       { path: ['strip'], read: 'nothing', expected: 'a length from ¼ in to 8 in' },
     ]);
   });
 
-  it('reads back what it gave: whole inputs pass unchanged', () => {
+  it('returns its own result unchanged when it reads it again', () => {
     const first = readInput(schema, good, 'in');
     expect(first.ok && readInput(schema, first.value, 'cm')).toEqual(first);
     expect(readInput(settingsSchema, STARTING_SETTINGS, 'in')).toEqual({
@@ -217,7 +217,7 @@ describe('reading an input', () => {
     });
   });
 
-  it('hands over a rule of the whole input as a problem of the field it names', () => {
+  it('reports a rule of the whole input as a problem of the field it names', () => {
     const pair = z
       .object({
         from: countField({ title: 'From', minimum: 0, maximum: 9 }),
@@ -231,7 +231,7 @@ describe('reading an input', () => {
     });
   });
 
-  it('says what was read where such a rule names a line of a list, and nothing of a place that is not there', () => {
+  it('reports the value at the place such a rule names, and nothing for a place that does not exist', () => {
     const list = z.object({ sizes: z.array(countField({ title: 'Size', minimum: 0, maximum: 9 })).max(3) });
     const readAt = (path: (string | number)[]) => {
       const read = readInput(
@@ -247,7 +247,7 @@ describe('reading an input', () => {
       expect(readAt(path)).toEqual([{ path, read: nothing, expected: 'another size' }]);
   });
 
-  it('takes any text where none is said to be too long, and says what it expected of anything else', () => {
+  it('accepts any text if there is no limit, and reports anything else', () => {
     const free = z.object({ note: z.string() });
     expect(readInput(free, { note: ' as cut ' }, 'in')).toEqual({ ok: true, value: { note: 'as cut' } });
     expect(readInput(free, { note: 5 }, 'in')).toMatchObject({
@@ -292,7 +292,7 @@ describe('hostile input', () => {
     Object.create(null),
   ];
 
-  it.each(Object.keys(good))('gives typed problems for anything put into %s', (field) => {
+  it.each(Object.keys(good))('gives problems for any value of %s', (field) => {
     for (const value of hostile) {
       const found = problems({ ...good, [field]: value });
       for (const { path, read, expected } of found) {
@@ -304,11 +304,11 @@ describe('hostile input', () => {
     }
   });
 
-  it('gives typed problems for anything put in place of the whole input', () => {
+  it('gives problems for any value instead of the whole input', () => {
     for (const value of hostile) expect(problems(value)).not.toEqual([]);
   });
 
-  it('is not led astray by keys of the prototype', () => {
+  it('ignores keys of the prototype', () => {
     const sent: unknown = JSON.parse(JSON.stringify(good).replace('"strips"', '"__proto__"'));
     const found = problems(sent).map(({ path }) => path.join('.'));
     expect(found).toEqual(['strips', '__proto__']);
@@ -316,18 +316,18 @@ describe('hostile input', () => {
     expect(({} as Record<string, unknown>)['polluted']).toBeUndefined();
   });
 
-  it('follows the schema down, never what was sent', () => {
+  it('follows the depth of the schema, not of the input', () => {
     let deep: unknown = 1;
     for (let level = 0; level < 100_000; level += 1) deep = [deep];
     expect(changed({ outline: deep, strip: deep }).map(({ path }) => path)).toEqual([['strip'], ['outline']]);
   });
 
-  it('stops counting faults at twenty', () => {
+  it('reports at most twenty faults', () => {
     const many = Object.fromEntries(Array.from({ length: 100_000 }, (_, index) => [`field${index}`, index]));
     expect(problems(many).length).toBe(20);
   });
 
-  it('never throws, and whatever it takes fits the schema', () => {
+  it('never throws, and accepts only what fits the schema', () => {
     fc.assert(
       fc.property(
         fc.constantFrom(...Object.keys(good)),

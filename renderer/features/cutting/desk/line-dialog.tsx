@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { boundsOfSchema } from '#core/calculators/field-bounds';
+import { boundsOfSchema } from '#core/domain/field-bounds';
 import { type CuttingLine, cuttingLineSchema } from '#core/domain/cutting-setup';
 import type { ProjectId } from '#core/domain/ids';
 import type { Length } from '#core/units/length';

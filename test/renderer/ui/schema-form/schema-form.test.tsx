@@ -21,7 +21,7 @@ import type { Measurements } from '#core/domain/measurements';
 import { outlineSchema } from '#core/domain/outline';
 import { settingChanges, settingsSchema, STARTING_SETTINGS } from '#core/domain/workshop';
 import { lengthFromInches } from '#core/units/length';
-import { describeSchema } from '#renderer/ui/schema-form/describe-schema';
+import { describeSchema } from '#core/domain/describe-schema';
 import { type PathProblem, startingVariant } from '#renderer/ui/schema-form/schema-values';
 import { SchemaForm } from '#renderer/ui/schema-form/schema-form';
 

@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { boundsOfSchema } from '#core/calculators/field-bounds';
+import { boundsOfSchema } from './field-bounds';
 import type { FieldKind } from '#core/domain/fields';
 
-/** What a form needs to know of a schema: its fields, their words and limits. */
+/** The fields of a schema with their words and limits, for a form and for reading an input. */
 export type FieldDescription = FieldWording &
   (
     | {
@@ -13,25 +13,27 @@ export type FieldDescription = FieldWording &
       }
     | { readonly form: 'choice'; readonly values: readonly (string | number)[] }
     | { readonly form: 'flag' | 'date' }
-    | { readonly form: 'text'; readonly maximum: number | undefined }
+    | { readonly form: 'text'; readonly minimum: number | undefined; readonly maximum: number | undefined }
     | { readonly form: 'group'; readonly fields: readonly NamedField[] }
     | {
         readonly form: 'rows';
         readonly row: FieldDescription;
         readonly minimum: number;
+        /** Infinity if there is no limit. */
         readonly maximum: number;
       }
     | { readonly form: 'one-of'; readonly key: string; readonly variants: readonly Variant[] }
   );
 
 interface FieldWording {
+  /** From the schema, or else from the name of the field. */
   readonly title: string;
   readonly help: string | undefined;
-  /** May be left empty (null or absent). */
+  /** May be left blank. */
   readonly isOptional: boolean;
-  /** How an empty field is written. */
+  /** The value of a blank field. */
   readonly empty: 'null' | 'absent';
-  /** Most makers never change it. */
+  /** Rarely changed. */
   readonly isSeldom: boolean;
 }
 
@@ -40,11 +42,14 @@ export interface NamedField {
   readonly field: FieldDescription;
 }
 
-/** One of the forms an object can have, named by the value of one key. */
+/** One variant of an object, named by the value of one key. */
 export interface Variant {
   readonly value: string;
+  /** All values of the key for this variant; mostly one. */
+  readonly values: readonly (string | number)[];
+  /** Without the key. */
   readonly fields: readonly NamedField[];
-  /** The schema's first values for this form; empty if it has none. */
+  /** The values to start with; empty if the schema has none. */
   readonly example: Readonly<Record<string, unknown>>;
 }
 
@@ -55,8 +60,19 @@ interface Wrapped {
   readonly empty: 'null' | 'absent';
 }
 
-/** Describes a schema. Throws RangeError for one that has no form, so that a new kind of field is noticed at once. */
-export function describeSchema(schema: z.core.$ZodType, name = ''): FieldDescription {
+/** A schema never changes, so it is described once. */
+const DESCRIPTIONS = new WeakMap<z.core.$ZodType, FieldDescription>();
+
+/** Throws RangeError for a kind of schema that it cannot describe, so that a new kind of field is noticed at once. */
+export function describeSchema(schema: z.core.$ZodType): FieldDescription {
+  const known = DESCRIPTIONS.get(schema);
+  if (known !== undefined) return known;
+  const description = describeField(schema, '');
+  DESCRIPTIONS.set(schema, description);
+  return description;
+}
+
+function describeField(schema: z.core.$ZodType, name: string): FieldDescription {
   const { core, meta, isOptional, empty } = unwrap(schema);
   const words: FieldWording = {
     title: textOf(meta['title']) ?? wordsOfName(name),
@@ -67,23 +83,28 @@ export function describeSchema(schema: z.core.$ZodType, name = ''): FieldDescrip
   };
   if (core instanceof z.ZodObject) return { ...words, form: 'group', fields: describeFields(core) };
   if (core instanceof z.ZodArray)
-    return { ...words, form: 'rows', row: describeSchema(core.element, ''), ...listLimits(core) };
+    return { ...words, form: 'rows', row: describeField(core.element, ''), ...listLimits(core) };
   if (core instanceof z.ZodDiscriminatedUnion) return { ...words, form: 'one-of', ...describeVariants(core) };
   if (core instanceof z.ZodEnum) return { ...words, form: 'choice', values: core.options };
-  if (core instanceof z.ZodUnion) return { ...words, form: 'choice', values: core.options.map(literalOf) };
-  if (core instanceof z.ZodLiteral) return { ...words, form: 'choice', values: [literalOf(core)] };
+  if (core instanceof z.ZodUnion) return { ...words, form: 'choice', values: core.options.flatMap(valuesOf) };
+  if (core instanceof z.ZodLiteral) return { ...words, form: 'choice', values: valuesOf(core) };
   if (core instanceof z.ZodBoolean) return { ...words, form: 'flag' };
   if (core instanceof z.ZodNumber) return { ...words, ...describeNumber(core, meta) };
   if (core instanceof z.ZodString) {
     return meta['kind'] === 'date'
       ? { ...words, form: 'date' }
-      : { ...words, form: 'text', maximum: core.maxLength ?? undefined };
+      : {
+          ...words,
+          form: 'text',
+          minimum: core.minLength ?? undefined,
+          maximum: core.maxLength ?? undefined,
+        };
   }
   throw new RangeError(`No form for the field ${name}`);
 }
 
 function describeFields(object: z.ZodObject): readonly NamedField[] {
-  return shapeEntries(object).map(([key, field]) => ({ key, field: describeSchema(field, key) }));
+  return shapeEntries(object).map(([key, field]) => ({ key, field: describeField(field, key) }));
 }
 
 /** Zod types the fields of a plain `ZodObject` as any. */
@@ -100,10 +121,12 @@ function describeVariants(union: z.ZodDiscriminatedUnion): {
   const variants = union.options.map((option) => {
     const { core, meta } = unwrap(option);
     if (!(core instanceof z.ZodObject)) throw new RangeError(`A variant of ${key} is not an object`);
-    const value = Object.fromEntries(shapeEntries(core))[key];
-    if (value === undefined) throw new RangeError(`A variant without ${key}`);
+    const tag = Object.fromEntries(shapeEntries(core))[key];
+    if (tag === undefined) throw new RangeError(`A variant without ${key}`);
+    const values = valuesOf(tag);
     return {
-      value: String(literalOf(value)),
+      value: String(values[0]),
+      values,
       fields: describeFields(core).filter((field) => field.key !== key),
       example: firstExample(meta),
     };
@@ -129,7 +152,7 @@ function describeNumber(number: z.ZodNumber, meta: Readonly<Record<string, unkno
   };
 }
 
-/** Removes wrappers that make a field read-only or optional. The words of the outermost one count. */
+/** Removes the wrappers that make a field read-only or optional. The words of the outermost wrapper count. */
 function unwrap(schema: z.core.$ZodType): Wrapped {
   const meta = z.globalRegistry.get(schema) ?? {};
   if (schema instanceof z.ZodReadonly || schema instanceof z.ZodNonOptional) {
@@ -144,12 +167,14 @@ function unwrap(schema: z.core.$ZodType): Wrapped {
   return { core: schema, meta, isOptional: false, empty: 'absent' };
 }
 
-function literalOf(schema: z.core.$ZodType): string | number {
+/** The strings and numbers of an enum or a literal. */
+function valuesOf(schema: z.core.$ZodType): readonly (string | number)[] {
   const { core } = unwrap(schema);
-  const value = core instanceof z.ZodLiteral ? [...core.values][0] : undefined;
-  if (typeof value !== 'string' && typeof value !== 'number')
-    throw new RangeError('Not a choice of words or numbers');
-  return value;
+  const all: readonly unknown[] =
+    core instanceof z.ZodEnum ? core.options : core instanceof z.ZodLiteral ? [...core.values] : [];
+  const values = all.filter((value) => typeof value === 'string' || typeof value === 'number');
+  if (values.length === 0) throw new RangeError('Not a choice of strings or numbers');
+  return values;
 }
 
 function listLimits(list: z.ZodArray): { readonly minimum: number; readonly maximum: number } {
@@ -161,7 +186,7 @@ function textOf(value: unknown): string | undefined {
   return typeof value === 'string' && value !== '' ? value : undefined;
 }
 
-/** `stripWidth` as `Strip width`, for a field without words of its own. */
+/** `stripWidth` becomes `Strip width`, for a field without a title of its own. */
 function wordsOfName(name: string): string {
   const spaced = name
     .replace(/([a-z])([A-Z])/g, '$1 $2')

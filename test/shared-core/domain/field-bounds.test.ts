@@ -1,27 +1,23 @@
 import { expect, test } from 'vitest';
 import { z } from 'zod';
-import { boundsInWords, boundsOfSchema, isWithin } from '#core/calculators/field-bounds';
+import { boundsInWords, boundsOfSchema, isWithin } from '#core/domain/field-bounds';
 
 test.each([
   ['a number at least', z.number().min(3), { minimum: 3, maximum: null }],
   ['a number at most', z.number().max(9), { minimum: null, maximum: 9 }],
   ['a number between', z.int().min(-2).max(9), { minimum: -2, maximum: 9 }],
-  ['a text by its length', z.string().min(1).max(40), { minimum: 1, maximum: 40 }],
-  ['a text that has only a greatest length', z.string().max(40), { minimum: null, maximum: 40 }],
-  ['a list by its length', z.array(z.number()).min(2).max(5), { minimum: 2, maximum: 5 }],
-  ['a list that has only a least length', z.array(z.number().max(7)).min(2), { minimum: 2, maximum: null }],
-  ['a text of a pattern', z.string().regex(/^a/), { minimum: null, maximum: null }],
-  ['a text that is no number', z.string().startsWith('9'), { minimum: null, maximum: null }],
+  ['a text, by its length', z.string().min(1).max(40), { minimum: 1, maximum: 40 }],
+  ['a text with only a maximum length', z.string().max(40), { minimum: null, maximum: 40 }],
+  ['a list, by its length', z.array(z.number()).min(2).max(5), { minimum: 2, maximum: 5 }],
+  ['a list with only a minimum length', z.array(z.number().max(7)).min(2), { minimum: 2, maximum: null }],
+  ['a text with a pattern', z.string().regex(/^a/), { minimum: null, maximum: null }],
+  ['a text that starts with a digit', z.string().startsWith('9'), { minimum: null, maximum: null }],
   [
-    'a date, whose bounds are none of a number',
+    'a date, whose bounds are not numbers',
     z.date().min(new Date(0)).max(new Date(9)),
     { minimum: null, maximum: null },
   ],
-  [
-    'a set, whose size is told by another check',
-    z.set(z.number()).min(2).max(5),
-    { minimum: null, maximum: null },
-  ],
+  ['a set, which has no bounds here', z.set(z.number()).min(2).max(5), { minimum: null, maximum: null }],
   ['anything', z.unknown(), { minimum: null, maximum: null }],
 ])('the bounds of %s', (_name, schema, bounds) => {
   const found = boundsOfSchema(schema);
@@ -29,7 +25,7 @@ test.each([
   expect(boundsOfSchema(schema)).toBe(found);
 });
 
-test('bounds are told in words, and a value at one of them is within', () => {
+test('bounds are written in words, and a value on one of them is within', () => {
   const words = (minimum: number | null, maximum: number | null) =>
     boundsInWords({ minimum, maximum }, (value) => `${String(value)} in`);
   expect(words(1, 9)).toBe(' from 1 in to 9 in');
