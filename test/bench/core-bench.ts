@@ -40,7 +40,7 @@ export async function runCoreBench(_args: readonly string[]): Promise<void> {
   );
 }
 
-/** What the notebook does when a project has changed: every calculator's input anew, checked, and its answer. */
+/** What the notebook does when a project has changed: every calculator's input again, checked, and its answer. */
 function recalculate(core: BuiltCore, project: Measurements): void {
   for (const calculator of core.calculators) {
     const completed = core.completeInput(calculator, project, {});

@@ -8,7 +8,7 @@ export interface ReadyTop {
   readonly stageId: StageId;
 }
 
-/** Throws of 50 by 60 in whose tops are done and stand ready to be sent; the window is read anew after it. */
+/** Throws of 50 by 60 in whose tops are done and ready to send; reloads the window afterward. */
 export async function writeDownTops(page: Page, names: readonly string[]): Promise<readonly ReadyTop[]> {
   const plans = await askStore(page, 'stage-plan:list', {});
   const stagePlanId = plans.find(({ name }) => name === 'Throw')!.id;

@@ -35,7 +35,7 @@ export async function runScrollBench(): Promise<void> {
       await go(page, `#/stash?view=${view}`);
       const listName = view === 'list' ? /^Fabrics$/ : /^Fabrics as pictures$/;
       await page.getByRole('list', { name: listName }).getByRole('link').first().waitFor();
-      // What the first touch of a page costs is told by itself.
+      // The first touch of a page is measured by itself.
       const first = figures(await traced(devtools, () => scrollDown(page, devtools, FIRST_DISTANCE)));
       const events = await traced(devtools, () => scrollDown(page, devtools, DISTANCE));
       console.log(

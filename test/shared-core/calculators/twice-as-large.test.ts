@@ -9,7 +9,7 @@ import { mapLengths } from '#test/helpers/map-lengths';
 
 /** These two work with rates by the inch, grams and stitches an inch. */
 const BY_THE_INCH: readonly string[] = ['longarm-price', 'machine-thread'];
-/** What shops cut is as large as ever, and a leftover too small to see is said to be none. */
+/** What shops cut keeps its size, and a leftover too small to see counts as none. */
 const AS_LARGE_AS_EVER: readonly string[] = ['What to cut it from', 'How to do it'];
 /** The longest piece of fabric is as long as ever, so that a way or a size past it is left out; and like strips are listed as one. */
 const MAY_LEAVE_OUT: readonly string[] = ['outer-binding', 'bias-strips'];

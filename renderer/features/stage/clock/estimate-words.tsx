@@ -17,7 +17,7 @@ interface EstimateWordsProps {
 
 /** Where a stage’s estimate comes from: how much there is to do, at which rate, and what the other source would give. */
 export function EstimateWords({ stage, estimate }: EstimateWordsProps) {
-  const reckoning = useWrite('stage:set-estimate-source');
+  const saving = useWrite('stage:set-estimate-source');
   const { from, parts, ratesMinutes } = estimate;
   if (parts.length === 0) return null;
   const isByRates = from === 'rates';
@@ -33,14 +33,14 @@ export function EstimateWords({ stage, estimate }: EstimateWordsProps) {
         <div>
           <Button
             isSmall
-            disabled={reckoning.isWriting}
-            onClick={() => void reckoning.write({ stageId: stage.id, by: isByRates ? 'own' : 'rates' })}
+            disabled={saving.isWriting}
+            onClick={() => void saving.write({ stageId: stage.id, by: isByRates ? 'own' : 'rates' })}
           >
             {isByRates ? `Use ${withoutRates(estimate)} instead` : 'Use your own rates'}
           </Button>
         </div>
       )}
-      <ProblemNotice problem={reckoning.problem} />
+      <ProblemNotice problem={saving.problem} />
     </div>
   );
 }

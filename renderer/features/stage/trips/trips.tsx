@@ -18,7 +18,7 @@ interface TripsProps {
   readonly photos: readonly StagePhoto[];
 }
 
-/** The trips of a stage: to whom, from when to when, what was sent along, the updates and the price. */
+/** The trips of a stage: who has the project, its days, what is in the package, the updates and the price. */
 export function Trips({ stage, trips, photos }: TripsProps) {
   const [changed, setChanged] = useState<Trip | null>(null);
   if (!stageKindRecord(stage.kind).isSentOut && trips.length === 0) return null;
