@@ -53,18 +53,11 @@ export function readInput<Input>(
 
 function readField(field: FieldDescription, raw: unknown, place: Place): Outcome {
   if (field.isOptional && raw === (field.empty === 'null' ? null : undefined)) return success(raw);
-  switch (field.form) {
-    case 'group':
-      return readGroup(field.fields, raw, place);
-    case 'rows':
-      return readList(field, raw, place);
-    case 'one-of':
-      return readVariant(field, raw, place);
-    default: {
-      const leaf = readLeaf(field, raw, place.bareUnit);
-      return leaf.ok ? leaf : failure([{ path: place.path, ...leaf.error }]);
-    }
-  }
+  if (field.form === 'group') return readGroup(field.fields, raw, place);
+  if (field.form === 'rows') return readList(field, raw, place);
+  if (field.form === 'one-of') return readVariant(field, raw, place);
+  const leaf = readLeaf(field, raw, place.bareUnit);
+  return leaf.ok ? leaf : failure([{ path: place.path, ...leaf.error }]);
 }
 
 type Leaf = Exclude<FieldDescription, { readonly form: 'group' | 'rows' | 'one-of' }>;
