@@ -12,7 +12,7 @@ export function backingDiagram(outline: Outline, { width, length }: BackingDetai
   const top = MARGIN;
   const center = { x: left + width / 2, y: top + length / 2 };
   const parts: readonly DiagramPart[] = [
-    ...panelParts(way, left, top, width, length),
+    ...panelParts(way, { left, top, width, length }),
     outlinePart(outline, center, 'plan'),
     {
       part: 'dimension',
@@ -37,14 +37,17 @@ export function backingDiagram(outline: Outline, { width, length }: BackingDetai
   };
 }
 
+/** Where the backing is in the drawing. */
+interface Rectangle {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly length: number;
+}
+
 /** Drawn as pressed open: each panel from seam to seam, with the joins of a panel made from strips. */
-function panelParts(
-  way: PanelWay,
-  left: number,
-  top: number,
-  width: number,
-  length: number,
-): readonly DiagramPart[] {
+function panelParts(way: PanelWay, backing: Rectangle): readonly DiagramPart[] {
+  const { left, top, width, length } = backing;
   const isUp = way.panelsRun === 'up';
   const [span, along] = isUp ? [width, length] : [length, width];
   const point = (a: number, b: number) => (isUp ? { x: left + a, y: top + b } : { x: left + b, y: top + a });
