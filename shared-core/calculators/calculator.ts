@@ -23,6 +23,8 @@ export interface Calculator<Input extends object = object, Details extends objec
   /** The question in a maker's words, such as "How much fabric does the outer binding take?". */
   readonly question: string;
   readonly stageKinds: readonly StageKind[];
+  /** Few projects ask this. A stage's page keeps it under “More questions” until it has a saved answer. */
+  readonly isOccasional?: boolean;
   /** A zod object with fields from `domain/fields`. Lengths are whole 1/320 mm. */
   readonly input: z.ZodType<Input, Input>;
   /** A complete input for this project: its measurements, and sensible starting values for the rest. */
