@@ -3,6 +3,7 @@ import { addDays, type CalendarDate, daysBetween } from '#core/units/calendar-da
 import { farWords, weekdayWords } from '#renderer/text/dates';
 import { classes } from '#renderer/ui/base/classes';
 import { useDisplay } from '#renderer/ui/base/display';
+import { useDrag } from '#renderer/ui/base/use-drag';
 import type { Mark, Scale } from './calendar-rows';
 import styles from './days.module.css';
 
@@ -42,7 +43,8 @@ export function DayMark({
   onMove,
 }: DayMarkProps) {
   const { locale } = useDisplay();
-  const grip = useRef<{ readonly x: number; readonly place: number } | null>(null);
+  /** The pointer's place and the mark's, in CSS pixels and days, when it was taken. */
+  const grip = useRef({ x: 0, place: 0 });
   const place = daysBetween(scale.from, mark.on);
   const savedPlace = daysBetween(scale.from, mark.savedOn);
   const isMoved = mark.on !== mark.savedOn;
@@ -50,14 +52,13 @@ export function DayMark({
     const day = addDays(scale.from, Math.min(scale.days - 1, Math.max(0, to)));
     if (day !== mark.on) onMove({ ...mark, on: day });
   };
+  const dragTo = ({ clientX }: { readonly clientX: number }) =>
+    moveTo(grip.current.place + Math.round((clientX - grip.current.x) / dayWidth));
+  const drag = useDrag({ onMove: dragTo, onDrop: dragTo });
   const take = (event: PointerEvent<HTMLElement>) => {
     if (event.button !== 0) return;
-    event.currentTarget.setPointerCapture(event.pointerId);
     grip.current = { x: event.clientX, place };
-  };
-  const drag = (event: PointerEvent<HTMLElement>) => {
-    if (grip.current === null) return;
-    moveTo(grip.current.place + Math.round((event.clientX - grip.current.x) / dayWidth));
+    drag.start(event);
   };
   const press = (event: KeyboardEvent) => {
     const step = STEPS[event.key];
@@ -88,13 +89,6 @@ export function DayMark({
         )}
         style={{ '--at': Math.max(0, place) }}
         onPointerDown={take}
-        onPointerMove={drag}
-        onPointerUp={() => {
-          grip.current = null;
-        }}
-        onPointerCancel={() => {
-          grip.current = null;
-        }}
         onKeyDown={press}
       >
         <span className={styles['flag']}>{flag}</span>

@@ -1,5 +1,6 @@
 import { type KeyboardEvent, type PointerEvent, useRef, useState } from 'react';
 import { classes } from '#renderer/ui/base/classes';
+import { useDrag } from '#renderer/ui/base/use-drag';
 import { NeedleDrawing } from '#renderer/ui/drawings/progress-stitches';
 import { type LineMeasure, needlePosition, type Stop, stopAt } from './stage-line';
 import styles from './line-up.module.css';
@@ -20,8 +21,8 @@ interface NeedleProps {
 /** The needle of a project at the quilter is raised, in radians. */
 const RAISED_TURN = -0.75;
 
-interface Drag {
-  readonly pointerId: number;
+/** In CSS pixels. */
+interface Grip {
   /** From the pointer to the middle of the needle. */
   readonly offset: number;
   readonly position: number;
@@ -37,39 +38,44 @@ const KEY_STEPS: Readonly<Record<string, -1 | 1>> = {
 /** The needle at a project's stage. Dragging it, or an arrow key, moves the project; Escape puts a dragged needle back. */
 export function Needle(props: NeedleProps) {
   const { label, valueWords, stops, stop, measure, isBusy, onAim, onMove } = props;
-  const [drag, setDrag] = useState<Drag | null>(null);
+  const [held, setHeld] = useState<Grip | null>(null);
   const element = useRef<HTMLDivElement>(null);
-  const isRaised = drag === null && stops[stop]?.state === 'out';
-  const lineX = (event: PointerEvent) =>
-    event.clientX - (element.current?.parentElement?.getBoundingClientRect().left ?? 0);
+  const isRaised = held === null && stops[stop]?.state === 'out';
+  const lineX = ({ clientX }: { readonly clientX: number }) =>
+    clientX - (element.current?.parentElement?.getBoundingClientRect().left ?? 0);
   const letGo = () => {
-    setDrag(null);
+    setHeld(null);
     onAim(null);
   };
+  const drag = useDrag({
+    onMove: (event) => {
+      if (held === null) return;
+      const end = needlePosition(measure, stops, stops.length - 1);
+      const position = Math.min(end, Math.max(0, lineX(event) + held.offset));
+      setHeld({ ...held, position });
+      onAim(stopAt(measure, lineX(event)));
+    },
+    onDrop: (event) => {
+      if (held === null) return;
+      const isMoved = held.position !== needlePosition(measure, stops, stop);
+      const target = stopAt(measure, lineX(event));
+      letGo();
+      if (isMoved && target !== stop) onMove(target);
+    },
+    onCancel: letGo,
+  });
   const grip = (event: PointerEvent<HTMLDivElement>) => {
     if (event.button !== 0 || isBusy) return;
-    event.currentTarget.setPointerCapture(event.pointerId);
     const position = needlePosition(measure, stops, stop);
-    setDrag({ pointerId: event.pointerId, offset: position - lineX(event), position });
-  };
-  const slide = (event: PointerEvent<HTMLDivElement>) => {
-    if (drag === null) return;
-    const end = needlePosition(measure, stops, stops.length - 1);
-    const position = Math.min(end, Math.max(0, lineX(event) + drag.offset));
-    setDrag({ ...drag, position });
-    onAim(stopAt(measure, lineX(event)));
-  };
-  const drop = (event: PointerEvent<HTMLDivElement>) => {
-    if (drag === null) return;
-    const isMoved = drag.position !== needlePosition(measure, stops, stop);
-    const target = stopAt(measure, lineX(event));
-    letGo();
-    if (isMoved && target !== stop) onMove(target);
+    setHeld({ offset: position - lineX(event), position });
+    drag.start(event);
   };
   const press = (event: KeyboardEvent) => {
     const step = KEY_STEPS[event.key];
-    if (event.key === 'Escape' && drag !== null) letGo();
-    else if (step !== undefined && drag === null) onMove(stop + step);
+    if (event.key === 'Escape' && held !== null) {
+      drag.stop();
+      letGo();
+    } else if (step !== undefined && held === null) onMove(stop + step);
     else return;
     event.preventDefault();
   };
@@ -86,12 +92,9 @@ export function Needle(props: NeedleProps) {
       aria-valuetext={valueWords}
       aria-disabled={isBusy}
       title={valueWords}
-      className={classes(styles['needle'], drag !== null && styles['dragged'])}
-      style={{ left: drag?.position ?? needlePosition(measure, stops, stop) }}
+      className={classes(styles['needle'], held !== null && styles['dragged'])}
+      style={{ left: held?.position ?? needlePosition(measure, stops, stop) }}
       onPointerDown={grip}
-      onPointerMove={slide}
-      onPointerUp={drop}
-      onPointerCancel={letGo}
       onKeyDown={press}
     >
       <svg width={48} height={40} viewBox="-24 -20 48 40" aria-hidden>
