@@ -34,7 +34,7 @@ export function DaysPage() {
   const [width, setWidth] = useState<Width>('middle');
   const { value: list, problem } = useRead('project:list', { archived: false });
   const { value: saved, problem: planProblem } = usePlannedDates(on);
-  const { value: trial = saved } = usePlannedDates(on, moves);
+  const { value: trial = saved, problem: trialProblem } = usePlannedDates(on, moves);
   const daysOff = useOpening()?.workshop.benchTime.daysOff ?? [];
   const moving = useWrite('dates:move');
   const isLate = (trial?.plan.largestLateDays ?? 0) > 0;
@@ -79,7 +79,7 @@ export function DaysPage() {
       }
     >
       {verdict}
-      <ProblemNotice problem={moving.problem} />
+      <ProblemNotice problem={moving.problem ?? trialProblem} />
       <TimeLine
         rows={rows}
         weeks={trial.weeks}
