@@ -13,6 +13,8 @@ export const CAUTIONS = {
     'Keep your fingers clear of the moving needle, and take your foot off the pedal before you thread or change it.',
   pins: 'Count pins and clips in and out, and keep them away from children and pets.',
   usedBlades: 'Wrap used blades and broken needles, close them in a case, then throw them out.',
+  cuttingTable:
+    'Keep the cutter away from children and pets. Stand at a flat mat in good light, and stop when you are tired.',
   flame:
     'Use a candle only inside a tall glass, with the fabric well clear of it, and never leave it alone. Follow your local fire rules.',
   tree: 'Near tree lights, a candle or a stove, keep fabric clear of heat and flame. Follow the instructions of whatever gives the heat and your local fire rules.',

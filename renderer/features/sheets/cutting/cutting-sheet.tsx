@@ -66,10 +66,7 @@ function WholePlan({ saved, name, paper }: WholePlanProps) {
         <ul>
           <li>{CAUTIONS.rotaryBlade}</li>
           <li>{CAUTIONS.usedBlades}</li>
-          <li>
-            Keep the cutter away from children and pets. Stand at a flat mat in good light, and stop when you
-            are tired.
-          </li>
+          <li>{CAUTIONS.cuttingTable}</li>
         </ul>
       </section>
       {saved.plan.pieces.map((piece, index) => {
