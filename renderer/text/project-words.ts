@@ -7,6 +7,7 @@ import { sidesWords } from './size-words';
 export const SHAPE_WORDS: Readonly<Record<OutlineShape, string>> = {
   square: 'Square',
   rectangle: 'Rectangle',
+  rounded: 'Rounded corners',
   circle: 'Round',
   ellipse: 'Oval',
   hexagon: 'Hexagon',
@@ -29,6 +30,8 @@ function outlineSizeWords(outline: Outline, display: LengthDisplay): string {
     case 'rectangle':
     case 'ellipse':
       return sidesWords(text(outline.width), text(outline.length));
+    case 'rounded':
+      return `${sidesWords(text(outline.width), text(outline.length))}, corners of ${text(outline.cornerRadius)}`;
     case 'circle':
       return `${text(outline.diameter)} across`;
     case 'hexagon':

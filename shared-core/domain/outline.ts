@@ -9,6 +9,17 @@ export const outlineSchema = z
   .discriminatedUnion('shape', [
     z.object({ shape: z.literal('square'), side: lengthField({ title: 'Side' }) }).readonly(),
     z.object({ shape: z.literal('rectangle'), width, length }).readonly(),
+    z
+      .object({
+        shape: z.literal('rounded'),
+        width,
+        length,
+        cornerRadius: lengthField({
+          title: 'Radius of the corners',
+          help: 'Of the round that is drawn at each corner, such as half the width of a plate.',
+        }),
+      })
+      .readonly(),
     z.object({ shape: z.literal('circle'), diameter: lengthField({ title: 'Across' }) }).readonly(),
     z.object({ shape: z.literal('ellipse'), width, length }).readonly(),
     z

@@ -13,6 +13,14 @@ export function anyOutline(least = 4, most = 150): fc.Arbitrary<Outline> {
   return fc.oneof(
     fc.record({ shape: fc.constant('square' as const), side }),
     fc.record({ shape: fc.constant('rectangle' as const), width: side, length: side }),
+    fc
+      .record({ width: side, length: side, share: fc.double({ min: 0.01, max: 0.49, noNaN: true }) })
+      .map(({ width, length, share }) => ({
+        shape: 'rounded' as const,
+        width,
+        length,
+        cornerRadius: lengthFromUnits(Math.floor(Math.min(width, length) * share)),
+      })),
     fc.record({ shape: fc.constant('circle' as const), diameter: side }),
     fc.record({ shape: fc.constant('ellipse' as const), width: side, length: side }),
     fc.record({ shape: fc.constant('hexagon' as const), acrossFlats: side }),

@@ -8,7 +8,7 @@ import { settingChanges } from '#core/domain/workshop';
 import { type Length, lengthFromInches } from '#core/units/length';
 
 const length = lengthField({ title: 'Length' });
-const shape = z.enum(['square', 'rectangle', 'circle', 'ellipse', 'hexagon', 'octagon', 'sides']);
+const shape = z.enum(['square', 'rectangle', 'rounded', 'circle', 'ellipse', 'hexagon', 'octagon', 'sides']);
 
 /**
  * A project in the form: sizes may still be missing, and what was entered for one shape is kept while the maker tries another.
@@ -23,6 +23,7 @@ const projectDraftSchema = z.object({
   across: length.nullable(),
   width: length.nullable(),
   length: length.nullable(),
+  cornerRadius: length.nullable().default(null),
   sides: z.array(length.nullable()),
   hasHole: z.boolean(),
   holeDiameter: length.nullable(),
@@ -42,6 +43,7 @@ export const EMPTY_DRAFT: ProjectDraft = {
   across: null,
   width: null,
   length: null,
+  cornerRadius: null,
   sides: [null, null, null, null],
   hasHole: false,
   holeDiameter: null,
@@ -106,6 +108,12 @@ export function outlineOfDraft(draft: ProjectDraft): Outline | null {
     case 'rectangle':
     case 'ellipse':
       return width === null || long === null ? null : { shape: draft.shape, width, length: long };
+    case 'rounded': {
+      const { cornerRadius } = draft;
+      if (width === null || long === null || cornerRadius === null || cornerProblem(draft) !== null)
+        return null;
+      return { shape: 'rounded', width, length: long, cornerRadius };
+    }
     case 'sides': {
       const sides = draft.sides.filter((side) => side !== null);
       if (width === null || long === null || sides.length < draft.sides.length) return null;
@@ -122,9 +130,19 @@ export function previewOutline(draft: ProjectDraft): Outline {
     across: or(draft.across, 48),
     width: or(draft.width, 36),
     length: or(draft.length, 52),
+    cornerRadius: or(draft.cornerRadius, 8),
     sides: draft.sides.map((side) => or(side, 30)),
   };
   return outlineOfDraft(filled) ?? { shape: 'circle', diameter: filled.across };
+}
+
+/** What is wrong with the radius of the corners; null if two of them fit beside each other on every side. */
+export function cornerProblem(draft: ProjectDraft): string | null {
+  const narrowest = narrowestOf(draft);
+  if (draft.shape !== 'rounded' || draft.cornerRadius === null || narrowest === null) return null;
+  return 2 * draft.cornerRadius <= narrowest
+    ? null
+    : 'The corners run into each other. Make the radius at most half of the shorter side.';
 }
 
 /** What is wrong with the hole; null if it fits inside the project. */
@@ -136,15 +154,20 @@ export function holeProblem(draft: ProjectDraft): string | null {
     : 'The hole is as wide as the project. Make the hole smaller or the project larger.';
 }
 
+/** The shapes with a width and a length of their own. */
+const BY_WIDTH: readonly ProjectDraft['shape'][] = ['rectangle', 'rounded', 'ellipse', 'sides'];
+
 function narrowestOf(draft: ProjectDraft): Length | null {
-  const isByWidth = draft.shape === 'rectangle' || draft.shape === 'ellipse' || draft.shape === 'sides';
-  if (!isByWidth) return draft.across;
+  if (!BY_WIDTH.includes(draft.shape)) return draft.across;
   if (draft.width === null || draft.length === null) return null;
   return draft.width < draft.length ? draft.width : draft.length;
 }
 
-function sizesOf(outline: Outline): Pick<ProjectDraft, 'across' | 'width' | 'length' | 'sides'> {
-  const none = { across: null, width: null, length: null, sides: EMPTY_DRAFT.sides };
+type Sizes = Pick<ProjectDraft, 'across' | 'width' | 'length' | 'cornerRadius' | 'sides'>;
+
+function sizesOf(outline: Outline): Sizes {
+  const { across, width, length: long, cornerRadius, sides } = EMPTY_DRAFT;
+  const none: Sizes = { across, width, length: long, cornerRadius, sides };
   switch (outline.shape) {
     case 'square':
       return { ...none, across: outline.side };
@@ -156,6 +179,10 @@ function sizesOf(outline: Outline): Pick<ProjectDraft, 'across' | 'width' | 'len
     case 'rectangle':
     case 'ellipse':
       return { ...none, width: outline.width, length: outline.length };
+    case 'rounded': {
+      const { width: wide, length: tall, cornerRadius: radius } = outline;
+      return { ...none, width: wide, length: tall, cornerRadius: radius };
+    }
     case 'sides':
       return { ...none, width: outline.width, length: outline.length, sides: [...outline.sides] };
   }

@@ -6,7 +6,7 @@ import { Checkbox } from '#renderer/ui/fields/checkbox';
 import { Choice } from '#renderer/ui/fields/choice';
 import { LengthField } from '#renderer/ui/fields/length-field';
 import { ProjectDrawing } from '#renderer/ui/drawings/project-drawing';
-import { EMPTY_DRAFT, holeProblem, previewOutline, type ProjectDraft } from './project-draft';
+import { cornerProblem, EMPTY_DRAFT, holeProblem, previewOutline, type ProjectDraft } from './project-draft';
 import styles from './project-form.module.css';
 
 interface ShapeFieldsProps {
@@ -18,6 +18,7 @@ const SHAPES: readonly OutlineShape[] = [
   'circle',
   'square',
   'rectangle',
+  'rounded',
   'octagon',
   'hexagon',
   'ellipse',
@@ -91,6 +92,20 @@ function SizeFields({ draft, onChange }: ShapeFieldsProps) {
     case 'rectangle':
     case 'ellipse':
       return <WidthAndLength draft={draft} onChange={onChange} />;
+    case 'rounded':
+      return (
+        <>
+          <WidthAndLength draft={draft} onChange={onChange} />
+          <LengthField
+            label="Radius of the corners"
+            help="Of the round you draw at each corner: half the width of the plate."
+            value={draft.cornerRadius}
+            problem={cornerProblem(draft)}
+            {...limits}
+            onCommit={(cornerRadius) => onChange({ cornerRadius })}
+          />
+        </>
+      );
     case 'sides':
       return (
         <>

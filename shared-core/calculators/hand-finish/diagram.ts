@@ -1,8 +1,7 @@
-import { growPolygon } from '#core/geometry/offset-polygon';
-import { type Point, pointMove } from '#core/geometry/point';
+import type { Point } from '#core/geometry/point';
 import type { Diagram, DiagramPart } from '../diagram';
-import { outlineBounds, outlinePoints } from '../outline/outline-measures';
-import { outlinePart } from '../outline/outline-part';
+import { outlineBounds } from '../outline/outline-measures';
+import { insetParts, outlinePart } from '../outline/outline-part';
 import type { HandFinishInput } from './input';
 
 /** The back of the quilt with the line to sew. A list of sides is only a sketch, so it gets no line inside. */
@@ -17,23 +16,10 @@ export function handDiagram(input: HandFinishInput): Diagram {
     height: length + 2 * margin,
     parts: [
       outlinePart(input.outline, center, 'fabric'),
-      ...outerLine(input, center, inset),
+      ...insetParts(input.outline, inset, center),
       ...holeParts(input, center, inset, length / 2),
     ],
   };
-}
-
-function outerLine({ outline }: HandFinishInput, center: Point, inset: number): readonly DiagramPart[] {
-  if (outline.shape === 'sides') return [];
-  if (outline.shape === 'circle') {
-    return [{ part: 'circle', center, radius: outline.diameter / 2 - inset, tone: 'seam' }];
-  }
-  if (outline.shape === 'ellipse') {
-    const [radiusX, radiusY] = [outline.width / 2 - inset, outline.length / 2 - inset];
-    return [{ part: 'ellipse', center, radiusX, radiusY, tone: 'seam' }];
-  }
-  const points = growPolygon(outlinePoints(outline), -inset).map((point) => pointMove(point, center));
-  return [{ part: 'polygon', points, tone: 'seam' }];
 }
 
 function holeParts(

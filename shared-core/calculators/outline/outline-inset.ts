@@ -4,6 +4,7 @@ import { circleArea } from '#core/geometry/circle';
 import { ellipseArea } from '#core/geometry/ellipse';
 import { regularPolygonArea, regularPolygonFromInradius } from '#core/geometry/regular-polygon';
 import {
+  cornerRadiusOf,
   outlineBounds,
   outlineCornerAngles,
   outlinePerimeter,
@@ -19,6 +20,7 @@ export function outlineInsetPerimeter(outline: Outline, inset: number): number |
   const { width, length } = outlineBounds(outline);
   if (inset * 2 >= Math.min(width, length)) return null;
   const perimeter = outlinePerimeter(outline);
+  if (outline.shape === 'rounded') return roundedInset(perimeter, cornerRadiusOf(outline), inset);
   const tightest = outlineTightestRadius(outline);
   if (tightest !== null) return inset >= tightest ? null : perimeter - 2 * Math.PI * inset;
   const lost = outlineCornerAngles(outline).reduce(
@@ -28,11 +30,18 @@ export function outlineInsetPerimeter(outline: Outline, inset: number): number |
   return perimeter - inset * lost;
 }
 
+/** Rounded corners are sharp on a line further inside than their radius. */
+function roundedInset(perimeter: number, radius: number, inset: number): number {
+  return perimeter - 2 * Math.PI * Math.min(inset, radius) - 8 * Math.max(0, inset - radius);
+}
+
 /** In (1/320 mm)². A list of sides has no angles, so it counts as its bounding rectangle, which is never too small. */
 export function outlineArea(outline: Outline): number {
   switch (outline.shape) {
     case 'circle':
       return circleArea(outline.diameter / 2);
+    case 'rounded':
+      return outline.width * outline.length - (4 - Math.PI) * cornerRadiusOf(outline) ** 2;
     case 'ellipse':
       return ellipseArea(outline.width / 2, outline.length / 2);
     case 'hexagon':

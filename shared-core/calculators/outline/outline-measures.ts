@@ -23,6 +23,8 @@ export function outlinePerimeter(outline: Outline): number {
       return 4 * outline.side;
     case 'rectangle':
       return 2 * (outline.width + outline.length);
+    case 'rounded':
+      return 2 * (outline.width + outline.length) - (8 - 2 * Math.PI) * cornerRadiusOf(outline);
     case 'circle':
       return circlePerimeter(outline.diameter / 2);
     case 'ellipse':
@@ -50,6 +52,7 @@ export function outlineBounds(outline: Outline): OutlineBounds {
     case 'octagon':
       return { width: outline.acrossFlats, length: outline.acrossFlats };
     case 'rectangle':
+    case 'rounded':
     case 'ellipse':
     case 'sides':
       return { width: outline.width, length: outline.length };
@@ -68,6 +71,7 @@ export function outlineCornerAngles(outline: Outline): readonly number[] {
       return Array.from({ length: 6 }, () => 120);
     case 'octagon':
       return Array.from({ length: 8 }, () => 135);
+    case 'rounded':
     case 'circle':
     case 'ellipse':
     case 'sides':
@@ -80,9 +84,17 @@ export function outlineCornerAngles(outline: Outline): readonly number[] {
 /** Radius of the tightest curve of the edge (an ellipse has it at the ends of its long axis); null if the sides are straight. */
 export function outlineTightestRadius(outline: Outline): number | null {
   if (outline.shape === 'circle') return outline.diameter / 2;
+  if (outline.shape === 'rounded') return cornerRadiusOf(outline);
   if (outline.shape !== 'ellipse') return null;
   const [short, long] = [outline.width, outline.length].sort((a, b) => a - b).map((axis) => axis / 2);
   return short === undefined || long === undefined ? null : (short * short) / long;
+}
+
+type RoundedOutline = Extract<Outline, { readonly shape: 'rounded' }>;
+
+/** The radius of rounded corners, at most half of the shorter side: the edge is then round at both ends. */
+export function cornerRadiusOf({ cornerRadius, width, length }: RoundedOutline): number {
+  return Math.min(cornerRadius, width / 2, length / 2);
 }
 
 /** From the middle of the nearest edge to the hole at the center. 0 or negative if the hole is too wide for the outline. */
@@ -92,6 +104,7 @@ export function outlineSlit(outline: Outline, hole: Hole): number {
 }
 
 const CURVE_POINTS = 180;
+const CORNER_POINTS = 45;
 
 /**
  * The corners of the edge around (0, 0), clockwise with y down: exact for straight sides, 180 points for a curve. A list of
@@ -117,6 +130,8 @@ export function outlinePoints(outline: Outline): Polygon {
         { x: 0, y: 0 },
         Math.PI / 8,
       );
+    case 'rounded':
+      return roundedRectangle(width, length, cornerRadiusOf(outline));
     case 'circle':
     case 'ellipse':
       return Array.from({ length: CURVE_POINTS }, (_, index) =>
@@ -127,6 +142,25 @@ export function outlinePoints(outline: Outline): Polygon {
     default:
       return assertNever(outline);
   }
+}
+
+/** A rectangle around (0, 0) with rounded corners, clockwise from its top right one; 45 points for each corner. */
+export function roundedRectangle(width: number, length: number, radius: number): Polygon {
+  const corners = [
+    { x: 1, y: -1 },
+    { x: 1, y: 1 },
+    { x: -1, y: 1 },
+    { x: -1, y: -1 },
+  ];
+  return corners.flatMap(({ x, y }, corner) =>
+    Array.from({ length: CORNER_POINTS }, (_, index) => {
+      const angle = (Math.PI / 2) * (corner - 1 + index / (CORNER_POINTS - 1));
+      return {
+        x: x * (width / 2 - radius) + radius * Math.cos(angle),
+        y: y * (length / 2 - radius) + radius * Math.sin(angle),
+      };
+    }),
+  );
 }
 
 /** The middle of the first side is at the top. */

@@ -161,7 +161,7 @@ describe('reading an input', () => {
       {
         path: ['outline', 'shape'],
         read: '"heart"',
-        expected: 'one of: square, rectangle, circle, ellipse, hexagon, octagon, sides',
+        expected: 'one of: square, rectangle, rounded, circle, ellipse, hexagon, octagon, sides',
       },
     ],
     [

@@ -1,8 +1,6 @@
-import { growPolygon } from '#core/geometry/offset-polygon';
-import { pointMove } from '#core/geometry/point';
 import type { Diagram, DiagramPart } from '#core/calculators/diagram';
-import { outlineBounds, outlinePoints } from '#core/calculators/outline/outline-measures';
-import { outlinePart } from '#core/calculators/outline/outline-part';
+import { outlineBounds } from '#core/calculators/outline/outline-measures';
+import { insetParts, outlinePart } from '#core/calculators/outline/outline-part';
 import type { OuterBindingInput } from './input';
 
 /** The outline with its hole, slit and line of stitching, and its size. */
@@ -48,12 +46,6 @@ export function outerBindingDiagram(input: OuterBindingInput): Diagram {
 /** Inside the edge by the seam allowance. Left out for a list of sides, which is only a sketch, and on a very small outline. */
 function stitchingParts({ outline, seamAllowance: seam }: OuterBindingInput): readonly DiagramPart[] {
   const { width, length } = outlineBounds(outline);
-  const center = { x: width / 2, y: length / 2 };
-  if (outline.shape === 'sides' || Math.min(width, length) < 6 * seam) return [];
-  if (outline.shape === 'circle') return [{ part: 'circle', center, radius: width / 2 - seam, tone: 'seam' }];
-  if (outline.shape === 'ellipse') {
-    return [{ part: 'ellipse', center, radiusX: width / 2 - seam, radiusY: length / 2 - seam, tone: 'seam' }];
-  }
-  const points = growPolygon(outlinePoints(outline), 0 - seam).map((point) => pointMove(point, center));
-  return [{ part: 'polygon', points, tone: 'seam' }];
+  if (Math.min(width, length) < 6 * seam) return [];
+  return insetParts(outline, seam, { x: width / 2, y: length / 2 });
 }

@@ -2,8 +2,8 @@ import { assertNever } from '#core/assert-never';
 import type { Outline } from '#core/domain/outline';
 import type { Length } from '#core/units/length';
 import type { Step, Term } from '#core/calculators/explanation';
-import { outlinePerimeter } from '#core/calculators/outline/outline-measures';
-import { countQuantity, givenLength, lengthQuantity } from '#core/calculators/quantities';
+import { cornerRadiusOf, outlinePerimeter } from '#core/calculators/outline/outline-measures';
+import { countQuantity, givenLength, lengthDown, lengthQuantity } from '#core/calculators/quantities';
 
 /** How long the edge of an outline is, with the formula of its shape. */
 export function outlineEdgeStep(outline: Outline): Step {
@@ -28,6 +28,15 @@ function edgeFormula(outline: Outline): Pick<Step, 'formula' | 'terms'> {
       return {
         formula: 'P = 2(W + L)',
         terms: [term('W', 'width', outline.width), term('L', 'length', outline.length)],
+      };
+    case 'rounded':
+      return {
+        formula: 'P = 2(W + L) − 2r(4 − π)',
+        terms: [
+          term('W', 'width', outline.width),
+          term('L', 'length', outline.length),
+          { symbol: 'r', means: 'radius of the corners', quantity: lengthDown(cornerRadiusOf(outline)) },
+        ],
       };
     case 'circle':
       return { formula: 'P = πD', terms: [term('D', 'diameter', outline.diameter)] };

@@ -3,6 +3,7 @@ import type { Outline } from '#core/domain/outline';
 import { projectDetailsSchema } from '#core/domain/project';
 import { lengthFromInches } from '#core/units/length';
 import {
+  cornerProblem,
   detailsOfDraft,
   draftOfProject,
   EMPTY_DRAFT,
@@ -15,6 +16,12 @@ import { glance } from '#test/helpers/glances';
 const outlines: readonly Outline[] = [
   { shape: 'square', side: lengthFromInches(40) },
   { shape: 'rectangle', width: lengthFromInches(14), length: lengthFromInches(42) },
+  {
+    shape: 'rounded',
+    width: lengthFromInches(48),
+    length: lengthFromInches(60),
+    cornerRadius: lengthFromInches(5),
+  },
   { shape: 'circle', diameter: lengthFromInches(60) },
   { shape: 'ellipse', width: lengthFromInches(20), length: lengthFromInches(30) },
   { shape: 'hexagon', acrossFlats: lengthFromInches(54) },
@@ -42,6 +49,23 @@ describe('the form of a project', () => {
     const round = { ...EMPTY_DRAFT, name: 'Round', across: lengthFromInches(40) };
     expect(detailsOfDraft(round)).toMatchObject({ outline: { shape: 'circle' }, hole: null });
     expect(detailsOfDraft({ ...round, hasHole: true })).toBeNull();
+  });
+
+  it('has no rounded corners that run into each other', () => {
+    const draft = {
+      ...EMPTY_DRAFT,
+      shape: 'rounded' as const,
+      width: lengthFromInches(20),
+      length: lengthFromInches(30),
+      cornerRadius: lengthFromInches(10),
+    };
+    expect(cornerProblem(draft)).toBeNull();
+    expect(detailsOfDraft(draft)).toMatchObject({ outline: { shape: 'rounded' } });
+    const larger = { ...draft, cornerRadius: lengthFromInches(10.5) };
+    expect(cornerProblem(larger)).toBe(
+      'The corners run into each other. Make the radius at most half of the shorter side.',
+    );
+    expect(detailsOfDraft(larger)).toBeNull();
   });
 
   it('remembers each size while another shape is tried', () => {

@@ -87,6 +87,12 @@ const inches = fc.integer({ min: 1, max: 200 }).map(lengthFromInches);
 const outlines: fc.Arbitrary<Outline> = fc.oneof(
   inches.map((side) => ({ shape: 'square', side }) as const),
   fc.record({ shape: fc.constant('rectangle' as const), width: inches, length: inches }),
+  fc.record({
+    shape: fc.constant('rounded' as const),
+    width: inches,
+    length: inches,
+    cornerRadius: inches,
+  }),
   inches.map((diameter) => ({ shape: 'circle', diameter }) as const),
   fc.record({ shape: fc.constant('ellipse' as const), width: inches, length: inches }),
   inches.map((acrossFlats) => ({ shape: 'hexagon', acrossFlats }) as const),

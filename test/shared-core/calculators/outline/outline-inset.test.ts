@@ -43,6 +43,19 @@ describe('the line inside an edge', () => {
     expect(outlineInsetPerimeter(oval, inches(4) - 1)).not.toBeNull();
   });
 
+  it('of rounded corners is that of the rounded rectangle inside, and of a plain one past the radius', () => {
+    const outline: Outline = {
+      shape: 'rounded',
+      width: inches(40),
+      length: inches(60),
+      cornerRadius: inches(5),
+    };
+    const at = (inset: number) => outlineInsetPerimeter(outline, inches(inset))! / UNITS_PER_INCH;
+    expect(at(2)).toBeCloseTo(30 + 50 + 30 + 50 + 2 * Math.PI * 3, 9);
+    expect(at(5)).toBeCloseTo(160, 9);
+    expect(at(7)).toBeCloseTo(2 * (26 + 46), 9);
+  });
+
   it('of a list of sides is never short: nobody gave the angles, so nothing is taken off', () => {
     const sides = [10, 12, 11].map((side) => inches(side));
     const outline: Outline = { shape: 'sides', sides, width: inches(12), length: inches(10) };
@@ -62,6 +75,16 @@ describe('the area of an outline', () => {
     expect(outlineArea({ shape: 'circle', diameter: inches(10) }) / SQUARE_INCH).toBeCloseTo(25 * Math.PI, 9);
     const oval = outlineArea({ shape: 'ellipse', width: inches(10), length: inches(20) });
     expect(oval / SQUARE_INCH).toBeCloseTo(50 * Math.PI, 9);
+  });
+
+  it('of rounded corners is a cross and one circle (derived)', () => {
+    const area = outlineArea({
+      shape: 'rounded',
+      width: inches(40),
+      length: inches(60),
+      cornerRadius: inches(5),
+    });
+    expect(area / SQUARE_INCH).toBeCloseTo(30 * 60 + 2 * 5 * 50 + 25 * Math.PI, 9);
   });
 
   it('is that of its corners where the sides are straight', () => {
