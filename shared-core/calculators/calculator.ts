@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import type { WorkDone } from '#core/domain/clock';
 import type { Measurements } from '#core/domain/measurements';
 import type { Need } from '#core/domain/need';
+import type { Hole } from '#core/domain/outline';
 import type { PatchList } from '#core/domain/patch-list';
 import type { StageKind } from '#core/domain/stage-kinds';
 import type { Result } from '#core/result';
@@ -29,8 +30,12 @@ export interface Calculator<Input extends object = object, Details extends objec
   readonly input: z.ZodType<Input, Input>;
   /** A complete input for this project: its measurements, and sensible starting values for the rest. */
   fromProject(measurements: Measurements): Input;
+  /** Fields that only start with a value of the project, such as the width of the piece at hand: another value is no trial of a fact. */
+  readonly startsFromProject?: readonly string[];
   /** Pure. A valid input without an answer, such as a strip too wide for the ring, is a refusal and not an exception. */
   calculate(input: Input): Result<Calculation<Details>, Refusal>;
+  /** The hole that the answer decides. It holds for the project only once the maker uses it there. */
+  decidesHole?(details: Details): Hole;
   /** How much there is to do, in the measures that the clock counts. */
   workIn?(details: Details): readonly WorkDone[];
   /** What has to be bought or on hand. `usualWidth` is for fabric whose width the answer does not name. */

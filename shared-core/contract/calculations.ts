@@ -27,5 +27,7 @@ export const calculationChannels = {
   'calculation:save': writes<Changed & { readonly calculationId: CalculationId }>()(
     z.object({ stageId: stageIdSchema, calculator: z.string().max(80), ownInput: json }),
   ),
+  /** Takes the project's facts into a saved answer. One that decides a fact the project has otherwise is deleted. */
+  'calculation:follow-project': writes<Changed>()(z.object({ calculationId: calculationIdSchema })),
   'calculation:delete': writes<Changed>()(z.object({ calculationId: calculationIdSchema })),
 };

@@ -8,6 +8,7 @@ import {
   tripIdSchema,
 } from '#core/domain/ids';
 import type { ChangeId, ContactId, PackageId, PhotoId, ProjectId, StageId, TripId } from '#core/domain/ids';
+import { decidedFactsSchema, type UnsettledFact } from '#core/domain/project-facts';
 import { type Project, projectDetailsSchema } from '#core/domain/project';
 import {
   plannedStageSchema,
@@ -120,6 +121,10 @@ export const projectChannels = {
   'project:change': writes<Changed>()(
     z.object({ projectId: projectIdSchema, details: projectDetailsSchema }),
   ),
+  /** The facts on which saved answers disagree with the project. */
+  'project:unsettled': reads<readonly UnsettledFact[]>()(z.object({ projectId: projectIdSchema })),
+  /** Decides facts for the project; everything that reads them follows. */
+  'project:decide': writes<Changed>()(z.object({ projectId: projectIdSchema, decided: decidedFactsSchema })),
   'project:duplicate': writes<Changed & { readonly projectId: ProjectId }>()(
     z.object({ projectId: projectIdSchema }),
   ),

@@ -1,4 +1,5 @@
-import { answerCalculator } from '#core/calculators/complete-input';
+import type { Calculator } from '#core/calculators/calculator';
+import { type Answer, answerCalculator } from '#core/calculators/complete-input';
 import { calculatorByName } from '#core/calculators/registry';
 import type { SavedCalculation } from '#core/contract/calculations';
 import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
@@ -48,18 +49,26 @@ export function saveCalculation(
   const answer = answerCalculator(calculator, measurements, ownInput);
   // The page shows why while the maker types; this only stops a save when the project has changed meanwhile.
   if (!answer.ok) return failure<Problem>({ code: 'no-answer', calculator: calculator.title });
-  const columns = {
-    version: calculator.version,
-    input_json: JSON.stringify(answer.value.input),
-    own_input_json: JSON.stringify(answer.value.ownInput),
-    answer_json: JSON.stringify(answer.value.calculation),
-    kept_at: store.clockAndIds.now(),
-  };
+  const columns = calculationColumns(store, calculator, answer.value);
   return recordChange(store, `Saved “${calculator.title}” for “${stage.value.name}”`, (writable) => {
     const calculationId = writeCalculation(writable, { stageId, calculator: name, columns });
     touchProject(writable, projectId);
     return success({ calculationId });
   });
+}
+
+export function calculationColumns(
+  store: ReadableStore,
+  { version }: Calculator,
+  { input, ownInput, calculation }: Answer,
+): Readonly<Record<string, Value>> {
+  return {
+    version,
+    input_json: JSON.stringify(input),
+    own_input_json: JSON.stringify(ownInput),
+    answer_json: JSON.stringify(calculation),
+    kept_at: store.clockAndIds.now(),
+  };
 }
 
 interface CalculationToWrite {
@@ -101,7 +110,7 @@ export function deleteCalculation(
   });
 }
 
-function calculationOf(row: Row): SavedCalculation {
+export function calculationOf(row: Row): SavedCalculation {
   return {
     id: idOf<CalculationId>(row, 'id'),
     stageId: idOf<StageId>(row, 'stage_id'),

@@ -10,6 +10,7 @@ import { listProjects, openProject } from './project-glances';
 import { archiveProject, changeProject, createProject, deleteProject, duplicateProject } from './projects';
 import { estimatesOfProject } from './stage-estimates';
 import { moveStage } from './stage-moves';
+import { decideForProject, followProject, unsettledFactsOf } from './project-facts';
 import { deleteStagePlan, listStagePlans, saveStagePlan } from './stage-plans';
 import {
   addStage,
@@ -32,6 +33,8 @@ export const projectHandlers = {
   'project:open': ({ store }, input) => openProject(store, input),
   'project:create': ({ store }, input) => createProject(store, input),
   'project:change': ({ store }, input) => changeProject(store, input),
+  'project:unsettled': ({ store }, input) => unsettledFactsOf(store, input),
+  'project:decide': ({ store }, input) => decideForProject(store, input),
   'project:duplicate': ({ store }, input) => duplicateProject(store, input),
   'project:archive': ({ store }, input) => archiveProject(store, input),
   'project:move-to-stage': ({ store }, input) => moveProjectToStage(store, input),
@@ -72,6 +75,7 @@ export const projectHandlers = {
 
   'calculation:list': ({ store }, input) => success(listCalculations(store, input)),
   'calculation:save': ({ store }, input) => saveCalculation(store, input),
+  'calculation:follow-project': ({ store }, input) => followProject(store, input),
   'calculation:delete': ({ store }, input) => deleteCalculation(store, input),
 } satisfies Handlers<
   'project' | 'stage' | 'checklist' | 'photo' | 'stage-plan' | 'calculation' | 'clock' | 'work',

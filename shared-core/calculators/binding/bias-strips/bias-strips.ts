@@ -26,6 +26,7 @@ export const biasStrips: Calculator<BiasStripsInput, BiasStripsDetails> = {
   stageKinds: ['outer-binding', 'inner-binding'],
   input: biasStripsInput,
   fromProject: biasStripsInputFromProject,
+  startsFromProject: ['pieceWidth'],
   calculate,
   needs: ({ pieceWidth: width }, { leastFabricLength: length }) =>
     length === null

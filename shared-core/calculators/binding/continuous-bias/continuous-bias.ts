@@ -40,6 +40,7 @@ export const continuousBias: Calculator<ContinuousBiasInput, ContinuousBiasDetai
   stageKinds: ['outer-binding', 'inner-binding'],
   input: continuousBiasInput,
   fromProject: continuousBiasInputFromProject,
+  startsFromProject: ['pieceWidth'],
   calculate,
   needs: ({ fabricWidth }, { side, squares }) => [
     fabricNeed('Bias binding', [squarePatch(side, squares)], { fabricWidth }),

@@ -17,6 +17,7 @@ export const holeSize: Calculator<HoleSizeInput, HoleSizeDetails> = {
   stageKinds: ['center-cut'],
   input: holeSizeInput,
   fromProject: holeSizeFromProject,
+  decidesHole: ({ diameter }) => ({ diameter }),
   calculate(input) {
     const details = workOutHole(input);
     return success({

@@ -27,6 +27,7 @@ export const innerBinding: Calculator<InnerBindingInput, InnerBindingDetails> = 
   stageKinds: ['inner-binding'],
   input: innerBindingInput,
   fromProject: innerBindingFromProject,
+  startsFromProject: ['bindLegs'],
   calculate(input) {
     const work = workOutInnerBinding(input);
     if (!work.ok) return work;

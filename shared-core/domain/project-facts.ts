@@ -1,0 +1,57 @@
+import { z } from 'zod';
+import type { CalculationId, StageId } from './ids';
+import type { Measurements } from './measurements';
+import { holeSchema, outlineSchema } from './outline';
+import type { ProjectDetails } from './project';
+import { settingsSchema } from './workshop';
+
+/**
+ * What is decided about a project once and holds everywhere: its shape and its settings. Templates, sheets, plans, the shopping list
+ * and calculators read these and nothing else.
+ */
+export const projectFactsSchema = z
+  .object({
+    outline: outlineSchema,
+    hole: holeSchema.nullable().meta({ title: 'Hole' }),
+    hasSlit: z.boolean().meta({ title: 'Slit' }),
+    ...settingsSchema.unwrap().shape,
+  })
+  .readonly();
+export type ProjectFacts = z.infer<typeof projectFactsSchema>;
+export type FactName = keyof ProjectFacts;
+
+/** Some facts, to be decided for a project. */
+export const decidedFactsSchema = projectFactsSchema.unwrap().partial().readonly();
+export type DecidedFacts = z.infer<typeof decidedFactsSchema>;
+
+export const FACT_NAMES = Object.keys(projectFactsSchema.unwrap().shape) as readonly FactName[];
+
+export function factsOfProject({ outline, hole, hasSlit, settings }: Measurements): ProjectFacts {
+  return { ...settings, outline, hole, hasSlit };
+}
+
+export function measurementsOfFacts({ outline, hole, hasSlit, ...settings }: ProjectFacts): Measurements {
+  return { outline, hole, hasSlit, settings };
+}
+
+/** A fact on which a saved answer and its project disagree. */
+export interface UnsettledFact {
+  readonly calculationId: CalculationId;
+  readonly stageId: StageId;
+  readonly calculator: string;
+  readonly fact: FactName;
+  /** What the answer has; the project has another. */
+  readonly answer: DecidedFacts;
+}
+
+/** The project with these facts. Without a hole it has no slit. */
+export function decideFacts(project: ProjectDetails, decided: DecidedFacts): ProjectDetails {
+  const { outline = project.outline, hole = project.hole, hasSlit = project.hasSlit, ...settings } = decided;
+  return {
+    ...project,
+    outline,
+    hole,
+    hasSlit: hasSlit && hole !== null,
+    settingChanges: { ...project.settingChanges, ...settings },
+  };
+}
