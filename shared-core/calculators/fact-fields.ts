@@ -75,20 +75,15 @@ function holeOf(fact: FactName, value: unknown): unknown {
 const OTHER_HOLE = lengthFromUnits(7_777);
 const OTHER_OUTLINE = { shape: 'circle', diameter: lengthFromUnits(123_457) } as const;
 
-/** The facts with another value of one, unlike any in use. Null for settings that say how numbers are shown: no input takes them. */
+/** Settings that say how numbers are shown; no input takes them as they are. */
+const WAYS_OF_SHOWING = ['unitSystem', 'inchStep', 'clockStepMinutes'] as const;
+
+/** The facts with another value of one, unlike any in use. */
 function withOther(facts: ProjectFacts, fact: FactName): ProjectFacts | null {
-  switch (fact) {
-    case 'outline':
-      return { ...facts, outline: OTHER_OUTLINE };
-    case 'hole':
-      return { ...facts, hole: { diameter: OTHER_HOLE } };
-    case 'hasSlit':
-      return { ...facts, hasSlit: !facts.hasSlit };
-    case 'unitSystem':
-    case 'inchStep':
-    case 'clockStepMinutes':
-      return null;
-    default:
-      return { ...facts, [fact]: facts[fact] + 1 };
-  }
+  const now = facts[fact];
+  if (fact === 'outline') return { ...facts, outline: OTHER_OUTLINE };
+  if (fact === 'hole') return { ...facts, hole: { diameter: OTHER_HOLE } };
+  if (fact === 'hasSlit') return { ...facts, hasSlit: !facts.hasSlit };
+  const isShown = WAYS_OF_SHOWING.some((way) => way === fact);
+  return isShown || typeof now !== 'number' ? null : { ...facts, [fact]: now + 1 };
 }

@@ -42,5 +42,5 @@ export function decidedHole(
 ): Hole | null {
   if (!('decidesHole' in calculator)) return null;
   const answered = answerCalculator(calculator, measurements, ownInput);
-  return answered.ok ? (calculator.decidesHole?.(answered.value.calculation.details) ?? null) : null;
+  return answered.ok ? calculator.decidesHole(answered.value.calculation.details) : null;
 }

@@ -9,6 +9,7 @@ import { lengthFromInches } from '#core/units/length';
 import { askStore } from '#test/helpers/ask-store';
 import { type DevelopedProgram, launchProgram } from '#test/helpers/launch';
 import { type PdfPage, readPdf } from '#test/helpers/read-pdf';
+import { axeFaults } from './axe-faults';
 
 /** A printed template is true to within 1/64 in over 6 in: our own limit. */
 const TOLERANCE = 1 / 64;
@@ -72,6 +73,42 @@ test('the printed template is true to size: hole, seam line and both test square
   expect(has(letter, 6.5)).toBe(true);
   expect(has(letter, 1, HAIR)).toBe(true);
   expect(has(letter, TWENTY_FIVE_MM, HAIR)).toBe(true);
+  await program.close();
+  await rm(folder, { recursive: true, force: true });
+});
+
+test('a hole that was worked out holds the template back until it is the project’s, and is then what is printed', async () => {
+  const folder = await mkdtemp(path.join(os.tmpdir(), 'ringbound-test-'));
+  const program = await launchProgram();
+  const { page } = program;
+  const projectId = await addRing(program, 6);
+  const { stages } = await askStore(page, 'project:open', { projectId });
+  const cut = stages.find(({ kind }) => kind === 'center-cut');
+  await page.evaluate(
+    (hash) => {
+      window.location.hash = hash;
+    },
+    `#/projects/${projectId}/stages/${cut?.id ?? ''}`,
+  );
+  const size = page.getByRole('textbox', { name: 'Size', exact: true });
+  await size.fill('14');
+  await size.press('Enter');
+  await expect(page.getByText('just trying 14 in. The project has 6 in.')).toBeVisible();
+  await page.getByRole('button', { name: 'Save this answer' }).click();
+  const unsettled = page.getByRole('note').filter({ hasText: 'Not settled yet' });
+  await expect(unsettled).toContainText('“Size of the hole” has 14 in, the project has 6 in.');
+  await expect(page.getByRole('button', { name: 'Print the template' })).toHaveCount(0);
+  expect(await axeFaults(page)).toEqual([]);
+  await unsettled.getByRole('button', { name: 'Use 14 in' }).click();
+  await expect(unsettled).toHaveCount(0);
+  const file = path.join(folder, 'template.pdf');
+  await saveTo(program, file);
+  await page.getByRole('button', { name: 'Print a quarter template' }).click();
+  await expect.poll(() => readPdf(file).catch(() => [])).toHaveLength(1);
+  const [quarter] = await readPdf(file);
+  expect(quarter !== undefined && has(quarter, 7, HAIR)).toBe(true);
+  const { project } = await askStore(page, 'project:open', { projectId });
+  expect(project.hole).toEqual({ diameter: lengthFromInches(14) });
   await program.close();
   await rm(folder, { recursive: true, force: true });
 });

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { ProjectSpread, StageEvent } from '#core/contract/projects';
+import { measurementsOfProject } from '#core/domain/measurements';
 import type { StageState } from '#core/domain/stage';
 import { settingsOfProject } from '#core/domain/workshop';
 import { useWorkshop } from '#renderer/bridge/workshop';
@@ -8,6 +9,7 @@ import { outlineWords } from '#renderer/text/project-words';
 import { awayWords, projectStatus } from '#renderer/text/project-status';
 import { Button } from '#renderer/ui/page/button';
 import { useDisplay } from '#renderer/ui/base/display';
+import { UnsettledFacts } from '#renderer/shared/unsettled-facts';
 import { ProjectDrawing } from '#renderer/ui/drawings/project-drawing';
 import { LengthText, Typeset } from '#renderer/ui/answers/typeset';
 import { photoAddress } from '#renderer/bridge/photo';
@@ -33,6 +35,10 @@ export function ProjectLeaf({ spread }: { readonly spread: ProjectSpread }) {
       <p className={styles['outlineWords']}>
         <Typeset text={`${outlineWords(project, length)}.`} />
       </p>
+      <UnsettledFacts
+        projectId={project.id}
+        measurements={measurementsOfProject(project, useWorkshop().settings)}
+      />
       <Facts spread={spread} />
       <ProjectFabrics projectId={project.id} />
       {project.notes !== '' && (

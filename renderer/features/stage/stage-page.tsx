@@ -12,6 +12,7 @@ import { useDisplay } from '#renderer/ui/base/display';
 import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { Page } from '#renderer/ui/page/page';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
+import { UnsettledFacts } from '#renderer/shared/unsettled-facts';
 import { ProjectDrawing } from '#renderer/ui/drawings/project-drawing';
 import { Checklist } from './checklist';
 import { Numbers } from './calculators/numbers';
@@ -62,6 +63,9 @@ export function StagePage({ projectId, stageId }: StagePageProps) {
       >
         <div className={classes(layout['spread'], styles['columns'])}>
           <div className={layout['leaf']}>
+            {stageKindRecord(stage.kind).usesHoleTemplate && (
+              <UnsettledFacts projectId={projectId} measurements={measurements} />
+            )}
             <Numbers stage={stage} measurements={measurements} />
           </div>
           <div className={layout['leaf']}>

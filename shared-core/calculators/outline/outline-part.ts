@@ -30,7 +30,11 @@ export function insetParts(outline: Outline, inset: number, center: Point): read
       const [radiusX, radiusY] = [outline.width / 2 - inset, outline.length / 2 - inset];
       return [{ part: 'ellipse', center, radiusX, radiusY, tone }];
     }
-    default: {
+    case 'square':
+    case 'rectangle':
+    case 'rounded':
+    case 'hexagon':
+    case 'octagon': {
       const points = insetPoints(outline, inset).map((point) => pointMove(point, center));
       return [{ part: 'polygon', points, tone }];
     }

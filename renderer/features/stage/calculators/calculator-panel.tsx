@@ -18,6 +18,7 @@ import { SchemaForm } from '#renderer/ui/schema-form/schema-form';
 import { asObject, type PathProblem } from '#renderer/ui/schema-form/schema-values';
 import { quantityStyle, Typeset } from '#renderer/ui/answers/typeset';
 import { ownPart } from './own-input';
+import { Trials } from './trials';
 import layout from '#renderer/ui/page/layout.module.css';
 import styles from './numbers.module.css';
 
@@ -65,6 +66,13 @@ export function CalculatorPanel({ stage, calculator, saved, measurements }: Calc
         </span>
       </div>
       <ProblemNotice problem={saving.problem} />
+      <Trials
+        projectId={stage.projectId}
+        calculator={calculator}
+        measurements={measurements}
+        own={own}
+        onChange={setOwn}
+      />
       <section aria-labelledby={fieldsId} className={styles['fields']}>
         <div className={styles['fieldsHead']}>
           <h3 id={fieldsId}>From these numbers</h3>

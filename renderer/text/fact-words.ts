@@ -1,0 +1,54 @@
+import { describeSchema } from '#core/domain/describe-schema';
+import { type DecidedFacts, type FactName, projectFactsSchema } from '#core/domain/project-facts';
+import { formatLength } from '#core/units/format-length';
+import { formatMoney } from '#core/units/format-money';
+import { lengthFromUnits } from '#core/units/length';
+import { type CurrencyCode, moneyFromMinor } from '#core/units/money';
+import type { LengthDisplay } from '#core/units/unit-system';
+import { choiceWords } from './choice-words';
+import { outlineWords } from './project-words';
+
+interface FactDisplay {
+  readonly length: LengthDisplay;
+  readonly currency: CurrencyCode;
+  readonly locale: string;
+}
+
+/** What a fact is called: `Seam allowance`, `Hole`. */
+export function factTitle(fact: FactName): string {
+  return fieldOf(fact)?.title ?? fact;
+}
+
+/** One of the facts in words: `14 in`, `no slit`, `Round, 60 in across`. */
+export function factWords(fact: FactName, facts: DecidedFacts, display: FactDisplay): string {
+  if (fact === 'outline') {
+    const { outline } = facts;
+    return outline === undefined ? '' : outlineWords({ outline, hole: null, hasSlit: false }, display.length);
+  }
+  if (fact === 'hole')
+    return facts.hole == null ? 'no hole' : formatLength(facts.hole.diameter, display.length);
+  if (fact === 'hasSlit') return facts.hasSlit === true ? 'a slit' : 'no slit';
+  return settingWords(fact, facts[fact], display);
+}
+
+function settingWords(fact: FactName, value: string | number | undefined, display: FactDisplay): string {
+  if (typeof value !== 'number') return value === undefined ? '' : choiceWords(value);
+  const field = fieldOf(fact);
+  switch (field?.form) {
+    case 'length':
+      return formatLength(lengthFromUnits(value), display.length);
+    case 'minor':
+      return formatMoney(moneyFromMinor(value, display.currency), display.locale);
+    case 'percent':
+      return `${String(value)}%`;
+    case 'count':
+      return field.unit === undefined ? String(value) : `${String(value)} ${field.unit}`;
+    default:
+      return String(value);
+  }
+}
+
+function fieldOf(fact: FactName) {
+  const described = describeSchema(projectFactsSchema);
+  return described.form === 'group' ? described.fields.find(({ key }) => key === fact)?.field : undefined;
+}
