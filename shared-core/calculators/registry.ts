@@ -5,6 +5,7 @@ import { batting } from './batting/batting';
 import { biasStrips } from './binding/bias-strips/bias-strips';
 import { continuousBias } from './binding/continuous-bias/continuous-bias';
 import { outerBinding } from './binding/outer-binding/outer-binding';
+import { scrappyBinding } from './binding/scrappy-binding/scrappy-binding';
 import type { Calculator } from './calculator';
 import { fabricWidth } from './fabric-width/fabric-width';
 import { handFinish } from './hand-finish/hand-finish';
@@ -28,6 +29,7 @@ export const calculators: readonly Calculator[] = [
   batting,
   longarmPrice,
   outerBinding,
+  scrappyBinding,
   holeSize,
   centerFind,
   centerClearance,

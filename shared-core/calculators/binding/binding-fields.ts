@@ -74,6 +74,22 @@ export function coverField() {
   });
 }
 
+export function joinField() {
+  return choiceField(['diagonal', 'straight'], {
+    title: 'How strips are joined',
+    help: 'A diagonal join takes a strip width and is flatter. A straight join takes two seam allowances.',
+  });
+}
+
+export function overlapField() {
+  return lengthField({
+    title: 'Overlap',
+    help: 'Extra length for the closing join and for safety.',
+    minimum: lengthFromUnits(0),
+    maximum: lengthFromInches(60),
+  });
+}
+
 /** Half an inch, or 1 cm. */
 export function squareStepOfSettings(settings: { readonly unitSystem: 'inch' | 'metric' }) {
   return settings.unitSystem === 'inch' ? lengthFromInches(1 / 2) : lengthFromMeters(1 / 100);

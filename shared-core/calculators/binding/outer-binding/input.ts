@@ -1,15 +1,8 @@
 import { z } from 'zod';
-import {
-  choiceField,
-  countField,
-  flagField,
-  lengthField,
-  numberField,
-  percentField,
-} from '#core/domain/fields';
+import { choiceField, countField, flagField, numberField, percentField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import { holeSchema, outlineSchema } from '#core/domain/outline';
-import { lengthFromInches, lengthFromUnits } from '#core/units/length';
+
 import {
   cutStepField,
   cutStepOfSettings,
@@ -21,6 +14,8 @@ import {
 import {
   coverField,
   foldField,
+  joinField,
+  overlapField,
   shortestStripField,
   SHORTEST_STRIP,
   squareStepField,
@@ -55,19 +50,11 @@ export const outerBindingInput = z
     }),
     stripWidth: stripWidthField(),
     fold: foldField(),
-    join: choiceField(['diagonal', 'straight'], {
-      title: 'How strips are joined',
-      help: 'A diagonal join takes a strip width and is flatter. A straight join takes two seam allowances.',
-    }),
+    join: joinField(),
     seamAllowance: seamField('From the edge to the stitching. Also the width you see on the front.'),
     quiltThickness: thicknessField(),
     backCover: coverField(),
-    overlap: lengthField({
-      title: 'Overlap',
-      help: 'Extra length for the closing join and for safety.',
-      minimum: lengthFromUnits(0),
-      maximum: lengthFromInches(60),
-    }),
+    overlap: overlapField(),
     fabricWidth: fabricWidthField(),
     shortestStrip: shortestStripField(),
     straightGrainGive: percentField({
