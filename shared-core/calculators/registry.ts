@@ -14,6 +14,7 @@ import { centerFind } from './center/center-find/center-find';
 import { holeSize } from './center/hole-size/hole-size';
 import { curveStrain } from './curves/curve-strain/curve-strain';
 import { innerBinding } from './curves/inner-binding/inner-binding';
+import { longStrips } from './long-strips/long-strips';
 import { longarmPrice } from './longarm-price/longarm-price';
 import { machineThread } from './machine-thread/machine-thread';
 import { patchSize } from './patches/patch-size/patch-size';
@@ -24,6 +25,7 @@ import { washing } from './washing/washing';
 export const calculators: readonly Calculator[] = [
   patchSize,
   top,
+  longStrips,
   accuracy,
   backing,
   batting,
