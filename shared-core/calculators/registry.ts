@@ -8,6 +8,7 @@ import { outerBinding } from './binding/outer-binding/outer-binding';
 import { scrappyBinding } from './binding/scrappy-binding/scrappy-binding';
 import type { Calculator } from './calculator';
 import { fabricWidth } from './fabric-width/fabric-width';
+import { hangingSleeve } from './hanging-sleeve/hanging-sleeve';
 import { handFinish } from './hand-finish/hand-finish';
 import { centerClearance } from './center/center-clearance/center-clearance';
 import { centerFind } from './center/center-find/center-find';
@@ -39,6 +40,7 @@ export const calculators: readonly Calculator[] = [
   continuousBias,
   biasStrips,
   curveStrain,
+  hangingSleeve,
   handFinish,
   machineThread,
   washing,
