@@ -124,6 +124,7 @@ describe('every calculator that buys', () => {
       'inner-binding',
       'continuous-bias',
       'bias-strips',
+      'prairie-points',
       'hanging-sleeve',
       'hand-finish',
       'machine-thread',
