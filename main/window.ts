@@ -1,6 +1,6 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { app, BrowserWindow, nativeTheme, type WebPreferences } from 'electron';
+import { app, BrowserWindow, nativeTheme, session, type WebPreferences } from 'electron';
 import { z } from 'zod';
 import { APP_ORIGIN } from './security/app-scheme';
 
@@ -39,8 +39,15 @@ export async function openWindow(): Promise<BrowserWindow> {
   window.on('close', () => {
     writeFileSync(boundsFile(), JSON.stringify(window.getNormalBounds()));
   });
+  keepDraftsOnDisk(window);
   await window.loadURL(`${APP_ORIGIN}/`);
   return window;
+}
+
+/** Chromium waits up to a minute before it writes what a page stores. What a maker types must outlast a crash of the program. */
+function keepDraftsOnDisk(window: BrowserWindow): void {
+  const timer = setInterval(() => session.defaultSession.flushStorageData(), 1_000);
+  window.on('closed', () => clearInterval(timer));
 }
 
 function boundsFile(): string {

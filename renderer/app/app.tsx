@@ -2,7 +2,8 @@ import { QueryClientProvider } from '@tanstack/react-query';
 import { useEffect, useMemo, useState } from 'react';
 import { RouterProvider } from 'react-router';
 import { makeQueryClient } from '#renderer/bridge/query';
-import { useWorkshop } from '#renderer/bridge/workshop';
+import { useOpening, useWorkshop } from '#renderer/bridge/workshop';
+import { NotebookContext } from '#renderer/ui/base/draft';
 import { DisplayContext } from '#renderer/ui/base/display';
 import { makeRouter } from './routes';
 
@@ -18,6 +19,7 @@ export function App() {
 
 function Notebook() {
   const { currency, settings, theme } = useWorkshop();
+  const notebook = useOpening()?.isDemo === true ? 'demo' : 'own';
   const [router] = useState(makeRouter);
   useEffect(() => {
     document.documentElement.dataset['theme'] = theme;
@@ -29,7 +31,9 @@ function Notebook() {
   );
   return (
     <DisplayContext value={display}>
-      <RouterProvider router={router} />
+      <NotebookContext value={notebook}>
+        <RouterProvider router={router} />
+      </NotebookContext>
     </DisplayContext>
   );
 }

@@ -10,6 +10,7 @@ import { formatMinutes, type Minutes } from '#core/units/minutes';
 import { useWrite } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { workDone, WorkDoneFields } from '#renderer/shared/work-done-fields';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { MinutesField } from '#renderer/ui/fields/minutes-field';
 import { TextField } from '#renderer/ui/fields/text-field';
 import { Button } from '#renderer/ui/page/button';
@@ -26,16 +27,20 @@ interface StopClockDialogProps {
 export function StopClockDialog({ running, forgotten, onClose }: StopClockDialogProps) {
   const { settings } = useWorkshop();
   const [ran] = useState(() => clockMinutes(running.startedAt, Date.now()));
-  const [minutes, setMinutes] = useState<Minutes | null>(
+  const draft = useFormDraft(`stop-clock ${running.id}`);
+  const [minutes, setMinutes] = useDraftValue<Minutes | null>(
+    draft,
+    'minutes',
     forgotten === null ? roundedMinutes(ran, settings.clockStepMinutes) : null,
   );
-  const [measure, setMeasure] = useState<WorkMeasure | null>(null);
-  const [amount, setAmount] = useState<number | null>(null);
-  const [note, setNote] = useState('');
-  const stopping = useDialogSave(useWrite('clock:stop'), onClose);
-  const deleting = useDialogSave(useWrite('work:delete'), onClose);
+  const [measure, setMeasure] = useDraftValue<WorkMeasure | null>(draft, 'measure', null);
+  const [amount, setAmount] = useDraftValue<number | null>(draft, 'amount', null);
+  const [note, setNote] = useDraftValue(draft, 'note', '');
+  const stopping = useDialogSave(useWrite('clock:stop'), onClose, draft);
+  const deleting = useDialogSave(useWrite('work:delete'), onClose, draft);
   return (
     <DialogForm
+      draft={draft}
       title={forgotten === null ? `Stop the clock on “${running.stageName}”` : 'Did you forget the clock?'}
       saving={{
         isSaving: stopping.isSaving || deleting.isSaving,

@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import type { Trip } from '#core/contract/projects';
 import { tripEventKindSchema, type TripEventKind } from '#core/domain/trip';
 import type { CalendarDate } from '#core/units/calendar-date';
@@ -11,6 +10,7 @@ import { DateField } from '../ui/fields/date-field';
 import { TextField } from '../ui/fields/text-field';
 import { DialogForm, useDialogSave } from '../ui/page/dialog-form';
 import layout from '../ui/page/layout.module.css';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 
 interface TripUpdateDialogProps {
   readonly trip: Trip;
@@ -23,13 +23,15 @@ interface TripUpdateDialogProps {
 
 /** Adds an update to a trip: what happened, on which day, and what the quilter said. */
 export function TripUpdateDialog({ trip, startsWith, others, onClose }: TripUpdateDialogProps) {
-  const [kind, setKind] = useState(startsWith);
-  const [on, setOn] = useState<CalendarDate | null>(today);
-  const [note, setNote] = useState('');
-  const [ofWholePackage, setOfWholePackage] = useState(others > 0);
-  const saving = useDialogSave(useWrite('trip:add-event'), onClose);
+  const draft = useFormDraft(`trip-update ${trip.id}`);
+  const [kind, setKind] = useDraftValue(draft, 'kind', startsWith);
+  const [on, setOn] = useDraftValue<CalendarDate | null>(draft, 'on', today);
+  const [note, setNote] = useDraftValue(draft, 'note', '');
+  const [ofWholePackage, setOfWholePackage] = useDraftValue(draft, 'ofWholePackage', others > 0);
+  const saving = useDialogSave(useWrite('trip:add-event'), onClose, draft);
   return (
     <DialogForm
+      draft={draft}
       title={`Update from ${trip.withWhom}`}
       saving={saving}
       canSave={on !== null}

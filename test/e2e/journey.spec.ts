@@ -61,7 +61,7 @@ async function writeDownProject(page: Page): Promise<void> {
   await page.getByRole('radio', { name: 'Gift' }).check();
   await page.getByRole('textbox', { name: 'Who it’s for' }).fill('Aunt Wren');
   await page.getByLabel('Due').fill(dayFromNow(60));
-  await page.getByRole('radio', { name: 'Round' }).check();
+  await page.getByRole('radio', { name: 'Round', exact: true }).check();
   await page.getByRole('textbox', { name: 'Across' }).fill('48 1/2');
   await page.getByRole('checkbox', { name: 'It has a hole in the middle' }).check();
   await page.getByRole('textbox', { name: 'Hole across' }).fill('6 1/2 in');

@@ -21,6 +21,8 @@ export interface DevelopedProgram extends RunningProgram {
 export interface LaunchOptions {
   /** A folder to open again. Without it the program gets an empty one, which is removed when it closes. */
   readonly workshop?: string;
+  /** The user folder to use again. Without it the program gets a new one. */
+  readonly user?: string;
   readonly args?: readonly string[];
 }
 
@@ -54,7 +56,8 @@ export const isAdministrator = process.getuid?.() === 0;
 
 /** Starts the built program like `npm start` does and waits for its first window. */
 export async function launchProgram(options: LaunchOptions = {}): Promise<DevelopedProgram> {
-  const folders = await makeRunFolders(options.workshop);
+  const made = await makeRunFolders(options.workshop);
+  const folders = { ...made, user: options.user ?? made.user };
   const electron = await _electron.launch({
     cwd: projectRoot,
     args: [

@@ -44,7 +44,7 @@ function Address() {
 }
 
 /** jsdom has dialog elements but cannot open them. */
-function givenModalDialogs(): void {
+export function givenModalDialogs(): void {
   HTMLDialogElement.prototype.showModal = function show(this: HTMLDialogElement) {
     this.open = true;
   };

@@ -6,3 +6,5 @@ import type {} from '#renderer/bridge/call';
 
 // Testing Library unmounts by itself only where test globals are on; here they are off.
 afterEach(cleanup);
+// What one test leaves in a form is no business of the next.
+afterEach(() => window.localStorage.clear());

@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import { useNavigate } from 'react-router';
 import { z } from 'zod';
 import type { Contact } from '#core/contract/contacts';
@@ -6,6 +5,7 @@ import { type ContactDetails, contactDetailsSchema, type ContactKind, nameAlone 
 import { priceLinesSchema } from '#core/domain/price-line';
 import { minorDigits } from '#core/units/format-money';
 import { useWrite } from '#renderer/bridge/query';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { classes } from '#renderer/ui/base/classes';
 import { useDisplay } from '#renderer/ui/base/display';
 import { Choice } from '#renderer/ui/fields/choice';
@@ -31,15 +31,25 @@ const otherChargesSchema = z.object({ lines: priceLinesSchema });
 
 /** Adds or changes a contact: who it is, what they charge, and how long they say they take. */
 export function ContactDialog({ contact, onClose }: ContactDialogProps) {
-  const [details, setDetails] = useState<ContactDetails>(contact?.details ?? nameAlone('', 'longarm'));
+  const draft = useFormDraft(`contact ${contact?.id ?? 'new'}`);
+  const [details, setDetails] = useDraftValue<ContactDetails>(
+    draft,
+    'details',
+    contact?.details ?? nameAlone('', 'longarm'),
+  );
   const navigate = useNavigate();
-  const saving = useDialogSave(useWrite('contact:save'), ({ contactId }) => {
-    onClose();
-    if (contact === null) void navigate(`/sent-out/${contactId}`);
-  });
+  const saving = useDialogSave(
+    useWrite('contact:save'),
+    ({ contactId }) => {
+      onClose();
+      if (contact === null) void navigate(`/sent-out/${contactId}`);
+    },
+    draft,
+  );
   const set = (part: Partial<ContactDetails>) => setDetails({ ...details, ...part });
   return (
     <DialogForm
+      draft={draft}
       title={contact === null ? 'Add a contact' : `Change ${contact.details.name}`}
       isWide
       saving={saving}

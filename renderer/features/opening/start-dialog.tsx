@@ -1,10 +1,10 @@
-import { useState } from 'react';
 import { useNavigate } from 'react-router';
 import type { Workshop } from '#core/domain/workshop';
 import { currencyFromCode } from '#core/units/money';
 import { useWrite } from '#renderer/bridge/query';
 import { choiceWords } from '#renderer/text/choice-words';
 import { currencyOptions } from '#renderer/text/currencies';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { useDisplay } from '#renderer/ui/base/display';
 import { Choice, Select } from '#renderer/ui/fields/choice';
 import { TextField } from '#renderer/ui/fields/text-field';
@@ -18,18 +18,20 @@ interface StartDialogProps {
 
 /** The three settings a new notebook needs before its first project. All can be changed later on the Workshop page. */
 export function StartDialog({ workshop, onClose }: StartDialogProps) {
-  const [name, setName] = useState(workshop.name);
-  const [unitSystem, setUnitSystem] = useState(workshop.settings.unitSystem);
-  const [currency, setCurrency] = useState<string>(workshop.currency);
+  const draft = useFormDraft('start');
+  const [name, setName] = useDraftValue(draft, 'name', workshop.name);
+  const [unitSystem, setUnitSystem] = useDraftValue(draft, 'unitSystem', workshop.settings.unitSystem);
+  const [currency, setCurrency] = useDraftValue<string>(draft, 'currency', workshop.currency);
   const navigate = useNavigate();
   const { locale } = useDisplay();
-  const saving = useDialogSave(useWrite('workshop:change'), () => void navigate('/projects/new'));
+  const saving = useDialogSave(useWrite('workshop:change'), () => void navigate('/projects/new'), draft);
   const save = () => {
     const settings = { ...workshop.settings, unitSystem };
     saving.save({ workshop: { ...workshop, name, currency: currencyFromCode(currency), settings } });
   };
   return (
     <DialogForm
+      draft={draft}
       title="Start my notebook"
       saving={saving}
       verb="Start"

@@ -1,8 +1,8 @@
-import { useState } from 'react';
 import type { ProjectId } from '#core/domain/ids';
 import { type Stage, stageKindSchema } from '#core/domain/stage';
 import { type StageKind, stageKindRecord } from '#core/domain/stage-kinds';
 import { useWrite } from '#renderer/bridge/query';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { Select } from '#renderer/ui/fields/choice';
 import { TextField } from '#renderer/ui/fields/text-field';
 import { DialogForm, useDialogSave } from '#renderer/ui/page/dialog-form';
@@ -16,10 +16,11 @@ interface AddStageDialogProps {
 
 /** Adds a stage anywhere among the stages. The name follows the kind until the maker types one. */
 export function AddStageDialog({ projectId, stages, onClose }: AddStageDialogProps) {
-  const [kind, setKind] = useState<StageKind>('other');
-  const [ownName, setOwnName] = useState<string | null>(null);
-  const [position, setPosition] = useState(stages.length);
-  const saving = useDialogSave(useWrite('stage:add'), onClose);
+  const draft = useFormDraft(`add-stage ${projectId}`);
+  const [kind, setKind] = useDraftValue<StageKind>(draft, 'kind', 'other');
+  const [ownName, setOwnName] = useDraftValue<string | null>(draft, 'ownName', null);
+  const [position, setPosition] = useDraftValue(draft, 'position', stages.length);
+  const saving = useDialogSave(useWrite('stage:add'), onClose, draft);
   const name = ownName ?? (kind === 'other' ? '' : stageKindRecord(kind).words);
   const positions = [
     ...stages.map((stage, index) => ({ value: index, words: `Before ${stage.name}` })),
@@ -27,6 +28,7 @@ export function AddStageDialog({ projectId, stages, onClose }: AddStageDialogPro
   ];
   return (
     <DialogForm
+      draft={draft}
       title="Add a stage"
       saving={saving}
       onSave={() => saving.save({ projectId, position, kind, name: name.trim() })}

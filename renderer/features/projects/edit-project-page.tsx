@@ -3,7 +3,8 @@ import type { ProjectSpread } from '#core/contract/projects';
 import type { ProjectId } from '#core/domain/ids';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { Button, ButtonLink } from '#renderer/ui/page/button';
-import { useDraft } from '#renderer/ui/base/draft';
+import { DraftContext, useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
+import { DiscardEntries } from '#renderer/ui/page/discard-entries';
 import { Page } from '#renderer/ui/page/page';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { detailsOfDraft, draftOfProject, holeProblem, isProjectDraft } from './project-draft';
@@ -23,11 +24,8 @@ export function EditProjectPage({ projectId }: { readonly projectId: ProjectId }
 function EditForm({ spread }: { readonly spread: ProjectSpread }) {
   const { project, swatches } = spread;
   const here = `/projects/${project.id}`;
-  const [draft, setDraft, forgetDraft] = useDraft(
-    `project-${project.id}`,
-    draftOfProject(project),
-    isProjectDraft,
-  );
+  const typed = useFormDraft(`project ${project.id}`);
+  const [draft, setDraft] = useDraftValue(typed, 'details', () => draftOfProject(project), isProjectDraft);
   const changing = useWrite('project:change');
   const navigate = useNavigate();
   const save = async () => {
@@ -35,7 +33,7 @@ function EditForm({ spread }: { readonly spread: ProjectSpread }) {
     if (details === null || holeProblem(draft) !== null) return;
     const answer = await changing.write({ projectId: project.id, details });
     if (!answer.ok) return;
-    forgetDraft();
+    typed.forget();
     void navigate(here);
   };
   return (
@@ -44,22 +42,23 @@ function EditForm({ spread }: { readonly spread: ProjectSpread }) {
       back={{ to: here, words: `Back to ${project.name}` }}
       action={
         <>
-          <ButtonLink to={here} onClick={forgetDraft}>
-            Cancel
-          </ButtonLink>
+          <DiscardEntries draft={typed} />
+          <ButtonLink to={here}>{typed.hasEntries ? 'Finish later' : 'Cancel'}</ButtonLink>
           <Button look="main" type="submit" form="edit-project" disabled={changing.isWriting}>
             Save
           </Button>
         </>
       }
     >
-      <ProjectForm
-        id="edit-project"
-        draft={draft}
-        onChange={setDraft}
-        onSubmit={() => void save()}
-        swatches={swatches}
-      />
+      <DraftContext key={typed.discards} value={typed}>
+        <ProjectForm
+          id="edit-project"
+          draft={draft}
+          onChange={setDraft}
+          onSubmit={() => void save()}
+          swatches={swatches}
+        />
+      </DraftContext>
       <ProblemNotice problem={changing.problem} />
     </Page>
   );

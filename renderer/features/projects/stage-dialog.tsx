@@ -1,7 +1,7 @@
-import { useState } from 'react';
 import { isOver, type Stage } from '#core/domain/stage';
 import { minutesFromWhole } from '#core/units/minutes';
 import { useWrite } from '#renderer/bridge/query';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { CalculatorChoice } from '#renderer/ui/answers/calculator-choice';
 import { useOptimisticValue } from '#renderer/ui/base/optimistic-value';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
@@ -22,16 +22,18 @@ interface StageDialogProps {
 
 /** Changes a stage. Its texts and estimate are saved with the form; everything below takes effect at once and can be undone. */
 export function StageDialog({ stage, count, onMoveTo, onClose }: StageDialogProps) {
-  const [name, setName] = useState(stage.name);
-  const [minutes, setMinutes] = useState(minutesFromWhole(stage.estimateMinutes));
-  const [heldUpBy, setHeldUpBy] = useState(stage.heldUpBy);
-  const saving = useDialogSave(useWrite('stage:change'), onClose);
+  const draft = useFormDraft(`stage ${stage.id}`);
+  const [name, setName] = useDraftValue(draft, 'name', stage.name);
+  const [minutes, setMinutes] = useDraftValue(draft, 'minutes', minutesFromWhole(stage.estimateMinutes));
+  const [heldUpBy, setHeldUpBy] = useDraftValue(draft, 'heldUpBy', stage.heldUpBy);
+  const saving = useDialogSave(useWrite('stage:change'), onClose, draft);
   const save = () => {
     const { id: stageId, notes } = stage;
     saving.save({ stageId, name: name.trim(), estimateMinutes: minutes, heldUpBy, notes });
   };
   return (
     <DialogForm
+      draft={draft}
       title={stage.name}
       saving={saving}
       onSave={save}

@@ -1,6 +1,6 @@
-import { useState } from 'react';
 import type { PreviewedStage, ProjectSpread, StagePlan } from '#core/contract/projects';
 import { useRead, useWrite } from '#renderer/bridge/query';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { DialogForm, useDialogSave } from '#renderer/ui/page/dialog-form';
 import layout from '#renderer/ui/page/layout.module.css';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
@@ -15,10 +15,12 @@ interface SwitchPlanDialogProps {
 /** Switches a project to another stage plan, or to the current version of its own. */
 export function SwitchPlanDialog({ projectId, onClose }: SwitchPlanDialogProps) {
   const { value: plans } = useRead('stage-plan:list', {});
-  const [chosen, setChosen] = useState<StagePlan['id'] | null>(null);
-  const saving = useDialogSave(useWrite('project:follow-plan'), onClose);
+  const draft = useFormDraft(`switch-plan ${projectId}`);
+  const [chosen, setChosen] = useDraftValue<StagePlan['id'] | null>(draft, 'chosen', null);
+  const saving = useDialogSave(useWrite('project:follow-plan'), onClose, draft);
   return (
     <DialogForm
+      draft={draft}
       title="Switch plan"
       isWide
       saving={saving}

@@ -1,6 +1,6 @@
-import { useState } from 'react';
 import { type ChecklistItem, openGateItems, type Stage } from '#core/domain/stage';
 import { useWrite } from '#renderer/bridge/query';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { Button } from '#renderer/ui/page/button';
 import { Form } from '#renderer/ui/fields/form';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
@@ -64,12 +64,13 @@ function Line({ item, isClosed }: { readonly item: ChecklistItem; readonly isClo
 }
 
 function AddLine({ stage }: { readonly stage: Stage }) {
-  const [text, setText] = useState('');
+  const draft = useFormDraft(`check ${stage.id}`);
+  const [text, setText] = useDraftValue(draft, 'text', '');
   const adding = useWrite('checklist:add');
   const add = async () => {
     if (text.trim() === '') return;
     const answer = await adding.write({ stageId: stage.id, text, isGate: false });
-    if (answer.ok) setText('');
+    if (answer.ok) draft.forget();
   };
   return (
     <Form label="Add a line to the checklist" className={styles['addLine']} onSubmit={() => void add()}>

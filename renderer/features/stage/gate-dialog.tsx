@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { CAUTIONS } from '#core/domain/cautions';
 import type { ChecklistItem, Stage } from '#core/domain/stage';
 import { useWrite } from '#renderer/bridge/query';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { DialogForm, useDialogSave } from '#renderer/ui/page/dialog-form';
 import { Notice } from '#renderer/ui/page/notice';
 import { TextField } from '#renderer/ui/fields/text-field';
@@ -18,8 +19,9 @@ interface GateDialogProps {
 /** Asks for the checks a stage waits for: once all are ticked it starts. The maker may start anyway if they give a reason. */
 export function GateDialog({ stage, open, onClose }: GateDialogProps) {
   const [asked] = useState(() => new Set(open.map(({ id }) => id)));
-  const [why, setWhy] = useState('');
-  const saving = useDialogSave(useWrite('stage:move'), onClose);
+  const draft = useFormDraft(`gate ${stage.id}`);
+  const [why, setWhy] = useDraftValue(draft, 'why', '');
+  const saving = useDialogSave(useWrite('stage:move'), onClose, draft);
   const isAllChecked = open.length === 0;
   const start = () =>
     saving.save({
@@ -43,6 +45,7 @@ export function GateDialog({ stage, open, onClose }: GateDialogProps) {
   );
   return (
     <DialogForm
+      draft={draft}
       title={stage.kind === 'center-cut' ? 'Before the center is cut' : `Before “${stage.name}” starts`}
       saving={saving}
       verb={isAllChecked ? 'Start' : 'Start anyway'}

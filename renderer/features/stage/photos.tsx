@@ -2,6 +2,7 @@ import { type ChangeEvent, useId, useRef, useState } from 'react';
 import type { StagePhoto } from '#core/contract/projects';
 import type { Stage } from '#core/domain/stage';
 import { photoAddress } from '#renderer/bridge/photo';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { useWrite } from '#renderer/bridge/query';
 import { dateWords, dayOfInstant, today } from '#renderer/text/dates';
 import { Button } from '#renderer/ui/page/button';
@@ -20,7 +21,8 @@ interface PhotosProps {
 /** The photos of a stage. One is added from a file, or by pasting or dropping it anywhere in this section. */
 export function Photos({ stage, photos }: PhotosProps) {
   const [opened, setOpened] = useState<StagePhoto | null>(null);
-  const [caption, setCaption] = useState('');
+  const draft = useFormDraft(`photo ${stage.id}`);
+  const [caption, setCaption] = useDraftValue(draft, 'caption', '');
   const picker = useRef<HTMLInputElement>(null);
   const titleId = useId();
   const adding = useWrite('photo:add');
@@ -29,7 +31,7 @@ export function Photos({ stage, photos }: PhotosProps) {
       const bytes = new Uint8Array(await file.arrayBuffer());
       await adding.write({ stageId: stage.id, bytes, caption });
     }
-    setCaption('');
+    draft.forget();
   };
   const pick = (event: ChangeEvent<HTMLInputElement>) => {
     void add([...(event.target.files ?? [])]);

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { BenchTime, DayOff } from '#core/domain/bench-time';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { dateWords, today } from '#renderer/text/dates';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { Button } from '#renderer/ui/page/button';
 import { DateField } from '#renderer/ui/fields/date-field';
 import { useDisplay } from '#renderer/ui/base/display';
@@ -55,9 +56,10 @@ export function DaysOff({ daysOff, onChange }: DaysOffProps) {
 }
 
 function NewDayOff({ onAdd }: { readonly onAdd: (day: DayOff) => void }) {
-  const [from, setFrom] = useState<CalendarDate | null>(null);
-  const [to, setTo] = useState<CalendarDate | null>(null);
-  const [why, setWhy] = useState('');
+  const draft = useFormDraft('days-off');
+  const [from, setFrom] = useDraftValue<CalendarDate | null>(draft, 'from', null);
+  const [to, setTo] = useDraftValue<CalendarDate | null>(draft, 'to', null);
+  const [why, setWhy] = useDraftValue(draft, 'why', '');
   const [problem, setProblem] = useState<string | null>(null);
   const add = () => {
     const last = to ?? from;
@@ -66,9 +68,7 @@ function NewDayOff({ onAdd }: { readonly onAdd: (day: DayOff) => void }) {
       return;
     }
     onAdd({ from, to: last, why: why.trim() });
-    setFrom(null);
-    setTo(null);
-    setWhy('');
+    draft.forget();
     setProblem(null);
   };
   return (

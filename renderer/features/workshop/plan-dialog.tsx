@@ -1,5 +1,5 @@
-import { useState } from 'react';
 import { useWrite } from '#renderer/bridge/query';
+import { DraftPlaceContext, useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { TextField } from '#renderer/ui/fields/text-field';
 import { Button } from '#renderer/ui/page/button';
 import { DialogForm, useDialogSave } from '#renderer/ui/page/dialog-form';
@@ -16,8 +16,9 @@ interface PlanDialogProps {
 
 /** Adds or changes one of the maker's own stage plans: its stages in order, each with its kind, hours and checklist. */
 export function PlanDialog({ start, onClose }: PlanDialogProps) {
-  const [draft, setDraft] = useState(start);
-  const saving = useDialogSave(useWrite('stage-plan:save'), onClose);
+  const typed = useFormDraft(`stage-plan ${start.id ?? 'new'}`);
+  const [draft, setDraft] = useDraftValue(typed, 'draft', start);
+  const saving = useDialogSave(useWrite('stage-plan:save'), onClose, typed);
   const save = () => {
     const stages = draft.stages.map(({ key: _key, ...stage }) => ({
       ...stage,
@@ -27,6 +28,7 @@ export function PlanDialog({ start, onClose }: PlanDialogProps) {
   };
   return (
     <DialogForm
+      draft={typed}
       title={draft.id === null ? 'Add a stage plan' : 'Change the stage plan'}
       isWide
       saving={saving}
@@ -53,15 +55,16 @@ export function PlanDialog({ start, onClose }: PlanDialogProps) {
       </div>
       <ol className={layout['lines']}>
         {draft.stages.map((stage, index) => (
-          <PlanStage
-            key={stage.key}
-            stage={stage}
-            number={index + 1}
-            isLast={index === draft.stages.length - 1}
-            onChange={(part) => setDraft(withStageChanged(draft, stage.key, part))}
-            onMove={(by) => setDraft(withStageMoved(draft, stage.key, by))}
-            onDelete={() => setDraft(withoutStage(draft, stage.key))}
-          />
+          <DraftPlaceContext key={stage.key} value={`stage ${stage.key}`}>
+            <PlanStage
+              stage={stage}
+              number={index + 1}
+              isLast={index === draft.stages.length - 1}
+              onChange={(part) => setDraft(withStageChanged(draft, stage.key, part))}
+              onMove={(by) => setDraft(withStageMoved(draft, stage.key, by))}
+              onDelete={() => setDraft(withoutStage(draft, stage.key))}
+            />
+          </DraftPlaceContext>
         ))}
       </ol>
       <Button

@@ -1,8 +1,8 @@
-import { useState } from 'react';
 import type { Workshop } from '#core/domain/workshop';
 import { currencyFromCode } from '#core/units/money';
 import { useWrite } from '#renderer/bridge/query';
 import { currencyOptions } from '#renderer/text/currencies';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { Choice, Select } from '#renderer/ui/fields/choice';
 import { useDisplay } from '#renderer/ui/base/display';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
@@ -17,10 +17,14 @@ const THEMES = [
 
 /** The workshop's name, currency and colors; each is saved as it is changed. */
 export function WholeWorkshop({ workshop }: { readonly workshop: Workshop }) {
-  const [name, setName] = useState(workshop.name);
+  const draft = useFormDraft('workshop');
+  const [name, setName] = useDraftValue(draft, 'name', workshop.name);
   const { locale } = useDisplay();
   const changing = useWrite('workshop:change');
-  const save = (part: Partial<Workshop>) => void changing.write({ workshop: { ...workshop, ...part } });
+  const save = async (part: Partial<Workshop>) => {
+    const saved = await changing.write({ workshop: { ...workshop, ...part } });
+    if (saved.ok && 'name' in part) draft.forget();
+  };
   return (
     <section className={layout['stack']} aria-label="The workshop">
       <div className={layout['pair']}>
@@ -30,7 +34,7 @@ export function WholeWorkshop({ workshop }: { readonly workshop: Workshop }) {
           maximum={120}
           onChange={setName}
           onBlur={() => {
-            if (name.trim() !== workshop.name) save({ name });
+            if (name.trim() !== workshop.name) void save({ name });
           }}
           isOptional
         />
@@ -38,14 +42,14 @@ export function WholeWorkshop({ workshop }: { readonly workshop: Workshop }) {
           label="Currency"
           value={workshop.currency}
           options={currencyOptions(locale)}
-          onChange={(code) => save({ currency: currencyFromCode(code) })}
+          onChange={(code) => void save({ currency: currencyFromCode(code) })}
           help="One currency for the whole workshop. Changing it does not convert amounts."
         />
         <Choice
           label="Colors"
           value={workshop.theme}
           options={THEMES}
-          onChange={(theme) => save({ theme })}
+          onChange={(theme) => void save({ theme })}
         />
       </div>
       <ProblemNotice problem={changing.problem} />

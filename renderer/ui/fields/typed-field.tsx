@@ -2,6 +2,7 @@ import { useLayoutEffect, useRef, useState } from 'react';
 import type { Result } from '#core/result';
 import { afterPress } from '../base/after-press';
 import { classes } from '../base/classes';
+import { useDraftText } from '../base/draft';
 import { Field, type FieldFrame } from './field';
 import { useFormField } from './form';
 import styles from './field.module.css';
@@ -25,14 +26,14 @@ interface Reading<Value> {
 
 /**
  * A field whose typed text becomes a value on Enter or when the field is left. Text that cannot be read stays as typed, with the
- * problem below it; Escape brings back the last value.
+ * problem below it. In a form with a draft that text is part of the draft; elsewhere Escape brings back the last value.
  */
 export function TypedField<Value>(props: TypedFieldProps<Value> & Reading<Value>) {
   const { value, onCommit, unit, placeholder, autoFocus = false, inputMode = 'text' } = props;
   const { format, read, emptyProblem, ...frame } = props;
   const input = useRef<HTMLInputElement>(null);
   const isOptional = props.isOptional === true;
-  const typed = useTypedText({ value, onCommit, format, read, emptyProblem }, isOptional);
+  const typed = useTypedText({ value, onCommit, format, read, emptyProblem }, isOptional, props.label);
   // React focuses the field before its dialog is open. The dialog looks for the attribute when it opens, so it is set as well.
   useLayoutEffect(() => {
     if (input.current !== null) input.current.autofocus = autoFocus;
@@ -66,7 +67,7 @@ export function TypedField<Value>(props: TypedFieldProps<Value> & Reading<Value>
             }}
             onKeyDown={(event) => {
               if (event.key === 'Enter') typed.commit();
-              if (event.key === 'Escape' && typed.isTyped) {
+              if (event.key === 'Escape' && typed.isTyped && !typed.isKept) {
                 event.stopPropagation();
                 event.preventDefault();
                 typed.putBack();
@@ -84,13 +85,15 @@ type TypedText<Value> = Pick<TypedFieldProps<Value>, 'value' | 'onCommit'> &
   Omit<Reading<Value>, 'inputMode'>;
 
 /** The typed text of a field, from the first key to the value that is read from it. */
-function useTypedText<Value>(field: TypedText<Value>, isOptional: boolean) {
+function useTypedText<Value>(field: TypedText<Value>, isOptional: boolean, label: string) {
   const { value, onCommit, format, read, emptyProblem } = field;
-  const [draft, setDraft] = useState<string | null>(null);
+  const kept = useDraftText(label);
+  const [draft, setDraft] = useState<string | null>(kept?.text ?? null);
   const [problem, setProblem] = useState<string | null>(null);
   const text = draft ?? (value === null ? '' : format(value));
   const putBack = () => {
     setDraft(null);
+    kept?.keep(null);
     setProblem(null);
   };
   const accept = (accepted: Value | null): boolean => {
@@ -110,8 +113,9 @@ function useTypedText<Value>(field: TypedText<Value>, isOptional: boolean) {
   };
   const type = (next: string) => {
     setDraft(next);
+    kept?.keep(next);
     // A problem disappears as soon as the text can be read. A new one appears only when the field is left.
     if (problem !== null && (read(next).ok || next.trim() === '')) setProblem(null);
   };
-  return { text, problem, isTyped: draft !== null, commit, type, putBack };
+  return { text, problem, isTyped: draft !== null, isKept: kept !== null, commit, type, putBack };
 }

@@ -1,8 +1,10 @@
 import { type ReactNode, useId } from 'react';
 import type { Problem } from '#core/contract/problem';
 import type { Result } from '#core/result';
+import { DraftContext, type FormDraft } from '../base/draft';
 import { Form } from '../fields/form';
 import { Button } from './button';
+import { DiscardEntries } from './discard-entries';
 import { Dialog } from './dialog';
 import { ProblemNotice } from './problem-notice';
 
@@ -24,14 +26,20 @@ export interface DialogSave<Input> extends SaveProgress {
   readonly save: (input: Input) => void;
 }
 
-/** Saves with `writing` and calls `onSaved` after a success; after a failure the dialog stays open and shows the problem. */
+/**
+ * Saves with `writing`, forgets the draft and calls `onSaved` after a success; after a failure the dialog stays open and shows the
+ * problem.
+ */
 export function useDialogSave<Input, Output>(
   { write, isWriting, problem }: DialogWrite<Input, Output>,
   onSaved: (output: Output) => void,
+  draft?: FormDraft,
 ): DialogSave<Input> {
   const save = async (input: Input) => {
     const answer = await write(input);
-    if (answer.ok) onSaved(answer.value);
+    if (!answer.ok) return;
+    draft?.forget();
+    onSaved(answer.value);
   };
   return { save: (input) => void save(input), isSaving: isWriting, problem };
 }
@@ -40,6 +48,8 @@ const DONE_AT_ONCE: SaveProgress = { isSaving: false, problem: null };
 
 interface DialogFormProps {
   readonly title: string;
+  /** What is entered and not saved yet; null for a form in which nothing is typed. */
+  readonly draft: FormDraft | null;
   /** Left out when the form only changes something on the page, which cannot fail. */
   readonly saving?: SaveProgress;
   /** Called once every field is valid. */
@@ -63,10 +73,11 @@ interface DialogFormProps {
   readonly children?: ReactNode;
 }
 
-/** A dialog around one form, with Cancel and Save. Enter saves, Escape cancels. */
+/** A dialog around one form. Enter saves, Escape closes it. What is entered stays in its draft until it is saved or discarded. */
 export function DialogForm(props: DialogFormProps) {
   const {
     title,
+    draft,
     saving = DONE_AT_ONCE,
     onSave,
     onClose,
@@ -84,7 +95,8 @@ export function DialogForm(props: DialogFormProps) {
       foot={
         <>
           {props.buttons}
-          <Button onClick={onClose}>Cancel</Button>
+          {draft !== null && <DiscardEntries draft={draft} />}
+          <Button onClick={onClose}>{draft?.hasEntries === true ? 'Finish later' : 'Cancel'}</Button>
           <Button look="main" type="submit" form={id} disabled={saving.isSaving || !canSave}>
             {verb}
           </Button>
@@ -93,7 +105,9 @@ export function DialogForm(props: DialogFormProps) {
     >
       {props.before}
       <Form id={id} className={props.className} onSubmit={() => canSave && !saving.isSaving && onSave()}>
-        {props.children}
+        <DraftContext key={draft?.discards} value={draft}>
+          {props.children}
+        </DraftContext>
       </Form>
       <ProblemNotice problem={saving.problem} />
       {props.after}

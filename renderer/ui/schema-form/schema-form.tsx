@@ -1,3 +1,4 @@
+import { DraftPlaceContext } from '../base/draft';
 import { useMemo } from 'react';
 import type { z } from 'zod';
 import { choiceWords } from '#renderer/text/choice-words';
@@ -109,13 +110,15 @@ function SchemaField(props: SchemaFieldProps) {
   if (field.form === 'rows')
     return <SchemaRows {...props} field={field} drawField={(row) => <SchemaField {...row} />} />;
   return (
-    <LeafField
-      field={field}
-      value={value}
-      fallback={props.fallback}
-      problem={problemAt(problems, path)}
-      onChange={onChange}
-    />
+    <DraftPlaceContext value={path.join('/')}>
+      <LeafField
+        field={field}
+        value={value}
+        fallback={props.fallback}
+        problem={problemAt(problems, path)}
+        onChange={onChange}
+      />
+    </DraftPlaceContext>
   );
 }
 

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { KeptWithTicks } from '#core/cutting/tree/kept-plan';
 import type { CuttingSetup } from '#core/domain/cutting-setup';
 import { useWrite } from '#renderer/bridge/query';
-import { useDraft } from '#renderer/ui/base/draft';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { Button } from '#renderer/ui/page/button';
 import { EmptyState } from '#renderer/ui/page/empty-state';
 import { Page } from '#renderer/ui/page/page';
@@ -35,8 +35,8 @@ const MOST_PATCHES = 3_000;
 /** What to cut and from which fabric on the left; the plan, as it gets better, on the right. */
 export function CuttingDesk({ start, projectName, saved, onDone }: CuttingDeskProps) {
   const [lead] = start.projects;
-  const draft = `cutting ${lead ?? ''} ${String(saved?.savedAt ?? '')}`;
-  const [setup, setSetup, forgetDraft] = useDraft(draft, start, isSetup);
+  const draft = useFormDraft(`cutting ${lead ?? ''} ${String(saved?.savedAt ?? '')}`);
+  const [setup, setSetup] = useDraftValue(draft, 'setup', start, isSetup);
   const [spotlight, setSpotlight] = useState<string | null>(null);
   const work = useWorkAtHand(setup.projects.length === 0 ? NO_PROJECTS : setup.projects);
   const stash = usePlanStash(setup, work, saved);
@@ -46,7 +46,7 @@ export function CuttingDesk({ start, projectName, saved, onDone }: CuttingDeskPr
   const { locks, job, planning, chosen, choose } = useCuttingPlan(setup, stash, saved, isTooMuch);
   const saving = useWrite('cutting:save');
   const leave = () => {
-    forgetDraft();
+    draft.forget();
     onDone();
   };
   const save = async () => {

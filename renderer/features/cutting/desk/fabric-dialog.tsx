@@ -1,10 +1,10 @@
-import { useState } from 'react';
 import type { FabricGlance } from '#core/contract/stash';
 import { fabricOf, type CuttingSetup } from '#core/domain/cutting-setup';
 import type { FabricId } from '#core/domain/ids';
 import { formatArea } from '#core/units/format-area';
 import { useRead } from '#renderer/bridge/query';
 import { counted } from '#renderer/text/cut-words';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { type Display, useDisplay } from '#renderer/ui/base/display';
 import { type OptionRow, OptionRows } from '#renderer/ui/fields/option-rows';
 import { TextField } from '#renderer/ui/fields/text-field';
@@ -24,19 +24,22 @@ interface FabricDialogProps {
 
 /** Chooses the fabric of the stash that a fabric of the list is cut from. */
 export function FabricDialog({ group, setup, heldFabrics, onChoose, onClose }: FabricDialogProps) {
-  const [search, setSearch] = useState('');
-  const [chosen, setChosen] = useState<FabricId | null>(fabricOf(setup, group) ?? null);
+  const draft = useFormDraft(`cutting-fabric ${setup.projects.join(' ')} ${group.fabric}`);
+  const [search, setSearch] = useDraftValue(draft, 'search', '');
+  const [chosen, setChosen] = useDraftValue<FabricId | null>(draft, 'chosen', fabricOf(setup, group) ?? null);
   const { value: found } = useRead('fabric:list', { search, limit: 200 }, { keepsPrevious: true });
   const display = useDisplay();
   const items = (found?.items ?? [])
     .map((item) => ({ item, isHeld: heldFabrics.includes(item.fabric.id) }))
     .toSorted((first, second) => Number(second.isHeld) - Number(first.isHeld));
   const take = (fabricId: FabricId | null) => {
+    draft.forget();
     onChoose(fabricId);
     onClose();
   };
   return (
     <DialogForm
+      draft={draft}
       title={`Fabric for ${group.fabric}`}
       verb="Cut from this fabric"
       isWide

@@ -1,8 +1,8 @@
-import { useState } from 'react';
 import { boundsOfSchema } from '#core/domain/field-bounds';
 import { type CuttingLine, cuttingLineSchema } from '#core/domain/cutting-setup';
 import type { ProjectId } from '#core/domain/ids';
 import type { Length } from '#core/units/length';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
 import { Select } from '#renderer/ui/fields/choice';
 import { LengthField } from '#renderer/ui/fields/length-field';
@@ -25,24 +25,27 @@ interface LineDialogProps {
 
 /** Patches of one size: a new line entered by hand, or a line of a list to change. */
 export function LineDialog({ line, projects, fabrics, onSave, onDelete, onClose }: LineDialogProps) {
-  const [projectId, setProjectId] = useState(line?.projectId ?? projects[0]?.id);
-  const [fabric, setFabric] = useState(line?.fabric ?? fabrics[0] ?? '');
-  const [size, setSize] = useState<LineSize>({
+  const draft = useFormDraft(`patches ${projects.map(({ id }) => id).join(' ')} ${line?.id ?? 'new'}`);
+  const [projectId, setProjectId] = useDraftValue(draft, 'projectId', line?.projectId ?? projects[0]?.id);
+  const [fabric, setFabric] = useDraftValue(draft, 'fabric', line?.fabric ?? fabrics[0] ?? '');
+  const [size, setSize] = useDraftValue<LineSize>(draft, 'size', {
     width: line?.width ?? null,
     length: line?.length ?? null,
     count: line?.count ?? null,
   });
-  const [mayTurn, setMayTurn] = useState(line?.mayTurn ?? true);
+  const [mayTurn, setMayTurn] = useDraftValue(draft, 'mayTurn', line?.mayTurn ?? true);
   const save = () => {
     const { width, length, count } = size;
     if (width === null || length === null || count === null || projectId === undefined) return;
     const id = line?.id ?? `by-hand/${crypto.randomUUID()}`;
     const source = line?.source ?? null;
+    draft.forget();
     onSave({ id, projectId, source, fabric: fabric.trim(), width, length, count, mayTurn });
     onClose();
   };
   return (
     <DialogForm
+      draft={draft}
       title={line === null ? 'Add patches' : 'Change these patches'}
       onSave={save}
       onClose={onClose}

@@ -1,8 +1,8 @@
-import { useState } from 'react';
 import type { CuttingSetup } from '#core/domain/cutting-setup';
 import type { ProjectId } from '#core/domain/ids';
 import { useRead } from '#renderer/bridge/query';
 import { counted } from '#renderer/text/cut-words';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { OptionRows } from '#renderer/ui/fields/option-rows';
 import { DialogForm } from '#renderer/ui/page/dialog-form';
 import layout from '#renderer/ui/page/layout.module.css';
@@ -18,7 +18,8 @@ interface ProjectDialogProps {
 
 /** Adds another open project to the plan, so that the patches of both share the fabric. */
 export function ProjectDialog({ setup, onChange, onClose }: ProjectDialogProps) {
-  const [chosen, setChosen] = useState<ProjectId | null>(null);
+  const draft = useFormDraft(`cutting-project ${setup.projects.join(' ')}`);
+  const [chosen, setChosen] = useDraftValue<ProjectId | null>(draft, 'chosen', null);
   const { value: list } = useRead('project:list', { archived: false });
   const work = useWorkAtHand(chosen === null ? [] : [chosen]);
   const others = (list?.items ?? []).filter(({ project }) => !setup.projects.includes(project.id));
@@ -31,11 +32,13 @@ export function ProjectDialog({ setup, onChange, onClose }: ProjectDialogProps) 
       const fabricId = named.get(fabric.toLowerCase());
       return fabricId === undefined ? changed : withFabricChoice(changed, { projectId, fabric, fabricId });
     }, next);
+    draft.forget();
     onChange(withNamed);
     onClose();
   };
   return (
     <DialogForm
+      draft={draft}
       title="Cut for another project too"
       verb="Add project"
       canSave={next !== null && named !== undefined}

@@ -1,5 +1,5 @@
-import { useState } from 'react';
 import { cuttingTableSchema, type CuttingTableSettings } from '#core/domain/cutting-setup';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { DialogForm } from '#renderer/ui/page/dialog-form';
 import layout from '#renderer/ui/page/layout.module.css';
 import { SchemaForm } from '#renderer/ui/schema-form/schema-form';
@@ -24,15 +24,18 @@ const FIELDS: readonly (keyof CuttingTableSettings)[] = [
 
 /** The table, the tools and what matters most in this plan. */
 export function TableDialog({ table, onSave, onClose }: TableDialogProps) {
-  const [draft, setDraft] = useState(table);
+  const typed = useFormDraft('cutting-table');
+  const [draft, setDraft] = useDraftValue(typed, 'table', table);
   const save = () => {
     const read = cuttingTableSchema.safeParse(draft);
     if (!read.success) return;
+    typed.forget();
     onSave(read.data);
     onClose();
   };
   return (
     <DialogForm
+      draft={typed}
       title="Table and leftovers"
       isWide
       onSave={save}

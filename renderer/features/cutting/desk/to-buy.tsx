@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import { Link } from 'react-router';
 import type { JobPlan, Purchase } from '#core/cutting/tree/cutting-job';
 import { type CuttingSetup, listNameOf } from '#core/domain/cutting-setup';
@@ -7,6 +6,7 @@ import { costAgain } from '#core/stash/replacement';
 import { asLength } from '#renderer/text/cut-words';
 import { Button } from '#renderer/ui/page/button';
 import { useDisplay } from '#renderer/ui/base/display';
+import { DraftContext, useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { MoneyField } from '#renderer/ui/fields/money-field';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import type { PlanStash } from '../planning/job-of-setup';
@@ -61,7 +61,8 @@ function Line({
   const inStash = [...stash.fabrics.values()].find(({ fabric }) => fabric.id === purchase.fabric);
   const price = inStash?.price ?? null;
   const usualCost = price === null ? null : costAgain(purchase.width * purchase.length, price);
-  const [paid, setPaid] = useState<number | null>(usualCost);
+  const draft = useFormDraft(`paid ${setup.projects.join(' ')} ${purchase.fabric}`);
+  const [paid, setPaid] = useDraftValue(draft, 'paid', usualCost);
   const gap = purchaseGapWords(purchase, setup.table.straighten, length);
   return (
     <li>
@@ -79,12 +80,17 @@ function Line({
       )}
       {onBought !== null && (
         <div className={styles['bought']}>
-          <MoneyField label="Paid" isOptional value={paid} onCommit={setPaid} />
+          <DraftContext value={draft}>
+            <MoneyField label="Paid" isOptional value={paid} onCommit={setPaid} />
+          </DraftContext>
           <Button
             isSmall
             disabled={isBusy}
             aria-label={`Record as bought: ${words}`}
-            onClick={() => onBought(purchase.fabric, paid ?? 0)}
+            onClick={() => {
+              draft.forget();
+              onBought(purchase.fabric, paid ?? 0);
+            }}
           >
             Record as bought
           </Button>

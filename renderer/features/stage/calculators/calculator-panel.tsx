@@ -1,4 +1,4 @@
-import { useId, useState } from 'react';
+import { useId } from 'react';
 import type { Calculator } from '#core/calculators/calculator';
 import { answerCalculator, isOutOfDate, isSameData } from '#core/calculators/complete-input';
 import { formatQuantity, formatSentence } from '#core/calculators/format-quantity';
@@ -9,6 +9,8 @@ import type { Stage } from '#core/domain/stage';
 import { useWrite } from '#renderer/bridge/query';
 import { dateWords, dayOfInstant, today } from '#renderer/text/dates';
 import { AnswerDetails, AnswerFigures } from '#renderer/ui/answers/answer';
+import { DraftContext, useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
+import { DiscardEntries } from '#renderer/ui/page/discard-entries';
 import { Button } from '#renderer/ui/page/button';
 import { type Display, useDisplay } from '#renderer/ui/base/display';
 import { ExplanationView } from '#renderer/ui/answers/explanation';
@@ -36,7 +38,8 @@ type Answered = ReturnType<typeof answerCalculator>;
  * saved answer is stored with the stage.
  */
 export function CalculatorPanel({ stage, calculator, saved, measurements }: CalculatorPanelProps) {
-  const [own, setOwn] = useState(() => asObject(saved?.ownInput));
+  const draft = useFormDraft(`calculator ${stage.id} ${calculator.name}`);
+  const [own, setOwn] = useDraftValue(draft, 'own', asObject(saved?.ownInput));
   const display = useDisplay();
   const saving = useWrite('calculation:save');
   const fieldsId = useId();
@@ -45,7 +48,10 @@ export function CalculatorPanel({ stage, calculator, saved, measurements }: Calc
   const answered = answerCalculator(calculator, measurements, own);
   const isSaved = saved !== null && isSameData(own, saved.ownInput);
   const isOld = saved !== null && isOutOfDate(saved, calculator, measurements);
-  const save = () => void saving.write({ stageId: stage.id, calculator: calculator.name, ownInput: own });
+  const save = async () => {
+    const answer = await saving.write({ stageId: stage.id, calculator: calculator.name, ownInput: own });
+    if (answer.ok) draft.forget();
+  };
   return (
     <div className={styles['panel']}>
       {answered.ok ? (
@@ -57,10 +63,11 @@ export function CalculatorPanel({ stage, calculator, saved, measurements }: Calc
         <Button
           look="plain"
           disabled={!answered.ok || (isSaved && !isOld) || saving.isWriting}
-          onClick={save}
+          onClick={() => void save()}
         >
           {saved === null ? 'Save this answer' : 'Save the new answer'}
         </Button>
+        <DiscardEntries draft={draft} />
         <span className={layout['quiet']}>
           <Typeset text={savedWords(saved, isSaved, isOld, display)} />
         </span>
@@ -82,12 +89,14 @@ export function CalculatorPanel({ stage, calculator, saved, measurements }: Calc
             </Button>
           )}
         </div>
-        <SchemaForm
-          schema={calculator.input}
-          value={value}
-          problems={problemsOf(answered, display)}
-          onChange={(next) => setOwn(ownPart(next, fromProject))}
-        />
+        <DraftContext key={draft.discards} value={draft}>
+          <SchemaForm
+            schema={calculator.input}
+            value={value}
+            problems={problemsOf(answered, display)}
+            onChange={(next) => setOwn(ownPart(next, fromProject))}
+          />
+        </DraftContext>
       </section>
       {answered.ok && <AnswerDetails calculation={answered.value.calculation} />}
       {answered.ok && (

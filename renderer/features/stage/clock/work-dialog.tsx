@@ -1,11 +1,11 @@
 import { stageKindRecord } from '#core/domain/stage-kinds';
-import { useState } from 'react';
 import type { Work } from '#core/domain/clock';
 import type { Stage } from '#core/domain/stage';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { type Minutes, minutesFromWhole } from '#core/units/minutes';
 import { useWrite } from '#renderer/bridge/query';
 import { today } from '#renderer/text/dates';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { DateField } from '#renderer/ui/fields/date-field';
 import { DialogForm } from '#renderer/ui/page/dialog-form';
 import { MinutesField } from '#renderer/ui/fields/minutes-field';
@@ -22,15 +22,18 @@ interface WorkDialogProps {
 
 /** Logs time worked without the clock, or changes an entry. */
 export function WorkDialog({ stage, work, onClose }: WorkDialogProps) {
-  const [on, setOn] = useState<CalendarDate | null>(work?.on ?? today());
-  const [minutes, setMinutes] = useState<Minutes | null>(
+  const draft = useFormDraft(`work ${work?.id ?? stage.id}`);
+  const [on, setOn] = useDraftValue<CalendarDate | null>(draft, 'on', work?.on ?? today());
+  const [minutes, setMinutes] = useDraftValue<Minutes | null>(
+    draft,
+    'minutes',
     work === null ? null : minutesFromWhole(work.minutes),
   );
-  const [done, setDone] = useState({
+  const [done, setDone] = useDraftValue(draft, 'done', {
     what: work === null ? stageKindRecord(stage.kind).usuallyCounted : (work.done?.what ?? null),
     amount: work?.done?.amount ?? null,
   });
-  const [note, setNote] = useState(work?.note ?? '');
+  const [note, setNote] = useDraftValue(draft, 'note', work?.note ?? '');
   const adding = useWrite('work:add');
   const changing = useWrite('work:change');
   const save = async () => {
@@ -40,10 +43,13 @@ export function WorkDialog({ stage, work, onClose }: WorkDialogProps) {
       work === null
         ? await adding.write({ stageId: stage.id, details })
         : await changing.write({ workId: work.id, details });
-    if (saved.ok) onClose();
+    if (!saved.ok) return;
+    draft.forget();
+    onClose();
   };
   return (
     <DialogForm
+      draft={draft}
       title={work === null ? 'Add time' : 'Change this time'}
       saving={{
         isSaving: adding.isWriting || changing.isWriting,

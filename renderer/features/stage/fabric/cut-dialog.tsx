@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import type { ProjectFabric } from '#core/contract/stash';
 import { CAUTIONS } from '#core/domain/cautions';
 import type { FabricPieceId } from '#core/domain/ids';
@@ -6,6 +5,7 @@ import type { Stage } from '#core/domain/stage';
 import { type Length, lengthSubtract } from '#core/units/length';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { today } from '#renderer/text/dates';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
 import { LengthField } from '#renderer/ui/fields/length-field';
 import { TextField } from '#renderer/ui/fields/text-field';
@@ -26,15 +26,16 @@ interface CutDialogProps {
 
 /** Records a cut: which piece of fabric, how much across its whole width, and which leftovers are kept. */
 export function CutDialog({ stage, held, onClose }: CutDialogProps) {
-  const [search, setSearch] = useState('');
-  const [pieceId, setPieceId] = useState<FabricPieceId | null>(null);
-  const [length, setLength] = useState<Length | null>(null);
-  const [leftovers, setLeftovers] = useState<readonly KeptLeftover[]>([]);
-  const [cutsAnyway, setCutsAnyway] = useState(false);
+  const draft = useFormDraft(`cut ${stage.id}`);
+  const [search, setSearch] = useDraftValue(draft, 'search', '');
+  const [pieceId, setPieceId] = useDraftValue<FabricPieceId | null>(draft, 'pieceId', null);
+  const [length, setLength] = useDraftValue<Length | null>(draft, 'length', null);
+  const [leftovers, setLeftovers] = useDraftValue<readonly KeptLeftover[]>(draft, 'leftovers', []);
+  const [cutsAnyway, setCutsAnyway] = useDraftValue(draft, 'cutsAnyway', false);
   const { value: found } = useRead('fabric:list', { search, limit: 200 }, { keepsPrevious: true });
   const pieces = found === undefined ? null : piecesToCut(found.items, held);
   const chosen = pieces?.find(({ piece }) => piece.id === pieceId) ?? null;
-  const saving = useDialogSave(useWrite('ledger:cut'), onClose);
+  const saving = useDialogSave(useWrite('ledger:cut'), onClose, draft);
   const isHeldByOthers =
     saving.problem?.code === 'short-of-fabric' && saving.problem.asked <= saving.problem.there;
   const record = () => {
@@ -52,6 +53,7 @@ export function CutDialog({ stage, held, onClose }: CutDialogProps) {
   };
   return (
     <DialogForm
+      draft={draft}
       title="Record a cut"
       verb="Record cut"
       saving={saving}

@@ -1,3 +1,4 @@
+import { DraftPlaceContext } from '#renderer/ui/base/draft';
 import type { Length } from '#core/units/length';
 import { Button } from '#renderer/ui/page/button';
 import { LengthField } from '#renderer/ui/fields/length-field';
@@ -20,21 +21,23 @@ export function LeftoverRows({ leftovers, onChange }: LeftoverRowsProps) {
   return (
     <div className={styles['rows']}>
       {leftovers.map((leftover, index) => (
-        <div key={index} className={styles['row']}>
-          <LengthField
-            label="Leftover width"
-            value={leftover.width}
-            onCommit={(width) => change(index, { width })}
-          />
-          <LengthField
-            label="Leftover length"
-            value={leftover.length}
-            onCommit={(length) => change(index, { length })}
-          />
-          <Button look="quiet" onClick={() => onChange(leftovers.filter((_one, at) => at !== index))}>
-            Delete
-          </Button>
-        </div>
+        <DraftPlaceContext key={index} value={`leftover ${String(index)}`}>
+          <div className={styles['row']}>
+            <LengthField
+              label="Leftover width"
+              value={leftover.width}
+              onCommit={(width) => change(index, { width })}
+            />
+            <LengthField
+              label="Leftover length"
+              value={leftover.length}
+              onCommit={(length) => change(index, { length })}
+            />
+            <Button look="quiet" onClick={() => onChange(leftovers.filter((_one, at) => at !== index))}>
+              Delete
+            </Button>
+          </div>
+        </DraftPlaceContext>
       ))}
       <div>
         <Button isSmall onClick={() => onChange([...leftovers, { width: null, length: null }])}>

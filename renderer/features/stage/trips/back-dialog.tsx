@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import type { Trip } from '#core/contract/projects';
 import type { TripId } from '#core/domain/ids';
 import type { Stage } from '#core/domain/stage';
@@ -6,6 +5,7 @@ import { type TripDetails, tripWith } from '#core/domain/trip';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
 import { useDialogSave } from '#renderer/ui/page/dialog-form';
 import { othersInPackage } from './package';
@@ -25,19 +25,21 @@ export function BackDialog({ stage, trips, onClose }: BackDialogProps) {
   const { settings } = useWorkshop();
   const contacts = useRead('contact:list', {}).value ?? [];
   const others = trip === null ? [] : othersInPackage(contacts, trip);
-  const [stayed, setStayed] = useState<readonly TripId[]>([]);
-  const [details, setDetails] = useState<TripDetails>(() =>
+  const draft = useFormDraft(`back ${trip?.id ?? stage.id}`);
+  const [stayed, setStayed] = useDraftValue<readonly TripId[]>(draft, 'stayed', []);
+  const [details, setDetails] = useDraftValue<TripDetails>(draft, 'details', () =>
     trip === null
       ? { ...tripWith(''), backOn: today() }
       : { ...tripDetailsOf(trip), backOn: today(), priceMinor: trip.priceMinor ?? trip.priceAskedMinor },
   );
-  const saving = useDialogSave(useWrite('trip:receive'), onClose);
+  const saving = useDialogSave(useWrite('trip:receive'), onClose, draft);
   const receive = () => {
     const alsoTripIds = others.map(({ id }) => id).filter((id) => !stayed.includes(id));
     saving.save({ stageId: stage.id, tripId: trip?.id ?? null, details, alsoTripIds });
   };
   return (
     <TripForm
+      draft={draft}
       title="It is back"
       trip={details}
       contacts={contacts}

@@ -1,5 +1,5 @@
-import { useState } from 'react';
 import type { PackingLine } from '#core/domain/trip';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { Button } from '#renderer/ui/page/button';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
 import { TextField } from '#renderer/ui/fields/text-field';
@@ -9,15 +9,18 @@ import styles from '../stage.module.css';
 interface PackingProps {
   readonly lines: readonly PackingLine[];
   readonly onChange: (lines: readonly PackingLine[]) => void;
+  /** The stage or trip whose package it is. */
+  readonly packageId: string;
 }
 
 /** The packing list of a package: tick what is packed, add a line, delete a line. */
-export function Packing({ lines, onChange }: PackingProps) {
-  const [next, setNext] = useState('');
+export function Packing({ lines, onChange, packageId }: PackingProps) {
+  const draft = useFormDraft(`packing ${packageId}`);
+  const [next, setNext] = useDraftValue(draft, 'line', '');
   const add = () => {
     if (next.trim() === '') return;
     onChange([...lines, { text: next.trim(), isPacked: false }]);
-    setNext('');
+    draft.forget();
   };
   return (
     <fieldset className={layout['part']}>

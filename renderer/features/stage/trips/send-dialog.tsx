@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import type { ProjectGlance, ProjectSpread } from '#core/contract/projects';
 import type { StageId } from '#core/domain/ids';
 import { currentStage, type Stage } from '#core/domain/stage';
@@ -7,6 +6,7 @@ import { settingsOfProject } from '#core/domain/workshop';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
 import { useDialogSave } from '#renderer/ui/page/dialog-form';
 import { Packing } from './packing';
@@ -27,16 +27,18 @@ export function SendDialog({ stage, spread, onClose }: SendDialogProps) {
   const contacts = useRead('contact:list', {}).value ?? [];
   const others = useRead('project:list', { archived: false }).value?.items ?? [];
   const reserved = reservedTrip(stage, spread.trips);
-  const [trip, setTrip] = useState<TripDetails>(() => {
+  const draft = useFormDraft(`send ${stage.id}`);
+  const [trip, setTrip] = useDraftValue<TripDetails>(draft, 'trip', () => {
     const details = reserved === null ? tripWith('') : tripDetailsOf(reserved);
     const sent = { ...details, sentOn: today() };
     return { ...sent, promisedOn: details.promisedOn ?? promisedBack(sent, contacts, turnaroundDays) };
   });
-  const [packing, setPacking] = useState<readonly PackingLine[]>(STARTING_PACKING);
-  const [along, setAlong] = useState<readonly StageId[]>([]);
-  const saving = useDialogSave(useWrite('trip:send'), onClose);
+  const [packing, setPacking] = useDraftValue<readonly PackingLine[]>(draft, 'packing', STARTING_PACKING);
+  const [along, setAlong] = useDraftValue<readonly StageId[]>(draft, 'along', []);
+  const saving = useDialogSave(useWrite('trip:send'), onClose, draft);
   return (
     <TripForm
+      draft={draft}
       title="Send it out"
       verb="Send"
       trip={trip}
@@ -49,7 +51,7 @@ export function SendDialog({ stage, spread, onClose }: SendDialogProps) {
       onClose={onClose}
     >
       <div className={layout['part']}>
-        <Packing lines={packing} onChange={setPacking} />
+        <Packing packageId={stage.id} lines={packing} onChange={setPacking} />
         <SamePackage tops={readyTops(others, stage)} chosen={along} onChange={setAlong} />
       </div>
     </TripForm>

@@ -90,7 +90,7 @@ function TripPacking({ trip }: { readonly trip: Trip }) {
   return (
     <details className={layout['fold']}>
       <summary>{packedWords(lines)}</summary>
-      <Packing lines={lines} onChange={(next) => void save(next)} />
+      <Packing packageId={trip.id} lines={lines} onChange={(next) => void save(next)} />
       <ProblemNotice problem={packing.problem} />
     </details>
   );

@@ -5,6 +5,7 @@ import { addDays } from '#core/units/calendar-date';
 import { dateWords, today } from '#renderer/text/dates';
 import { turnaroundWords } from '#renderer/text/trip-words';
 import { DateField } from '#renderer/ui/fields/date-field';
+import type { FormDraft } from '#renderer/ui/base/draft';
 import { DialogForm, type SaveProgress } from '#renderer/ui/page/dialog-form';
 import { useDisplay } from '#renderer/ui/base/display';
 import { MoneyField } from '#renderer/ui/fields/money-field';
@@ -15,6 +16,7 @@ import layout from '#renderer/ui/page/layout.module.css';
 interface TripFormProps {
   readonly title: string;
   readonly verb?: string;
+  readonly draft: FormDraft;
   readonly trip: TripDetails;
   readonly contacts: readonly Contact[];
   /** How many days a trip usually takes, from the workshop’s settings. */
@@ -30,11 +32,12 @@ interface TripFormProps {
 
 /** All the fields of one trip. */
 export function TripForm(props: TripFormProps) {
-  const { title, verb, trip, withBack, saving, onChange, onSave, onClose, children } = props;
+  const { title, draft, verb, trip, withBack, saving, onChange, onSave, onClose, children } = props;
   const set = (part: Partial<TripDetails>) => onChange({ ...trip, ...part });
   const isBackEarly = trip.backOn !== null && trip.sentOn !== null && trip.backOn < trip.sentOn;
   return (
     <DialogForm
+      draft={draft}
       title={title}
       {...(verb === undefined ? {} : { verb })}
       saving={saving}

@@ -5,6 +5,7 @@ import type { Stage } from '#core/domain/stage';
 import type { TripDetails } from '#core/domain/trip';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { useDialogSave } from '#renderer/ui/page/dialog-form';
 import { TripCard } from './trip-card';
 import { tripDetailsOf } from './trip-details';
@@ -45,10 +46,12 @@ export function Trips({ stage, trips, photos }: TripsProps) {
 function ChangeTrip({ trip, onClose }: { readonly trip: Trip; readonly onClose: () => void }) {
   const { settings } = useWorkshop();
   const contacts = useRead('contact:list', {}).value ?? [];
-  const [details, setDetails] = useState<TripDetails>(() => tripDetailsOf(trip));
-  const saving = useDialogSave(useWrite('trip:change'), onClose);
+  const draft = useFormDraft(`trip ${trip.id}`);
+  const [details, setDetails] = useDraftValue<TripDetails>(draft, 'details', () => tripDetailsOf(trip));
+  const saving = useDialogSave(useWrite('trip:change'), onClose, draft);
   return (
     <TripForm
+      draft={draft}
       title="Change this trip"
       trip={details}
       contacts={contacts}

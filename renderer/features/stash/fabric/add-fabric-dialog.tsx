@@ -1,4 +1,4 @@
-import { useRef, useState } from 'react';
+import { useRef } from 'react';
 import { useNavigate } from 'react-router';
 import type { FabricDetails } from '#core/domain/stash';
 import { useWorkshop } from '#renderer/bridge/workshop';
@@ -10,7 +10,7 @@ import {
   withFabric,
 } from '#renderer/features/stash/fabric-draft';
 import { today } from '#renderer/text/dates';
-import { useDraft } from '#renderer/ui/base/draft';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { Button } from '#renderer/ui/page/button';
 import { DialogForm } from '#renderer/ui/page/dialog-form';
 import layout from '#renderer/ui/page/layout.module.css';
@@ -27,17 +27,15 @@ const FORM = 'new-fabric';
 export function AddFabricDialog({ onClose }: { readonly onClose: () => void }) {
   const { settings } = useWorkshop();
   const start = emptyDraft(settings.fabricWidth, today());
-  const [draft, setDraft, forgetDraft] = useDraft('new-fabric', start, isNewFabricDraft);
-  const [formNumber, setFormNumber] = useState(0);
+  const typed = useFormDraft('fabric new');
+  const [draft, setDraft] = useDraftValue(typed, 'details', start, isNewFabricDraft);
   const addsAnother = useRef(false);
   const photo = useNewFabricPhoto(draft, setDraft);
   const saving = useSaveFabric();
   const navigate = useNavigate();
   const clear = () => {
-    setDraft(start);
-    forgetDraft();
+    typed.forget();
     photo.clear();
-    setFormNumber(formNumber + 1);
   };
   const save = async (isLast: boolean) => {
     if (photo.isRefused) return;
@@ -52,11 +50,12 @@ export function AddFabricDialog({ onClose }: { readonly onClose: () => void }) {
       onClose();
       return;
     }
-    forgetDraft();
+    typed.forget();
     void navigate(`/stash/${savedId}`);
   };
   return (
     <DialogForm
+      draft={typed}
       title="Add fabric"
       isWide
       id={FORM}
@@ -75,7 +74,7 @@ export function AddFabricDialog({ onClose }: { readonly onClose: () => void }) {
         />
       }
     >
-      <PhotoCatcher key={formNumber} className={layout['sections']} onCatch={photo.choose}>
+      <PhotoCatcher className={layout['sections']} onCatch={photo.choose}>
         <Fields draft={draft} onChange={setDraft} photo={photo} />
       </PhotoCatcher>
     </DialogForm>

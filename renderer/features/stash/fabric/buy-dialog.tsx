@@ -1,10 +1,10 @@
-import { useState } from 'react';
 import type { Fabric } from '#core/domain/stash';
 import { useWrite } from '#renderer/bridge/query';
 import { BoughtFields } from '#renderer/features/stash/bought-fields';
 import { emptyPiece, purchaseOf } from '#renderer/features/stash/fabric-draft';
 import { PlaceField } from '#renderer/features/stash/place-field';
 import { today } from '#renderer/text/dates';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { TextField } from '#renderer/ui/fields/text-field';
 import { DialogForm, useDialogSave } from '#renderer/ui/page/dialog-form';
 import layout from '#renderer/ui/page/layout.module.css';
@@ -16,14 +16,16 @@ interface BuyDialogProps {
 
 /** Adds another piece to a fabric. */
 export function BuyDialog({ fabric, onClose }: BuyDialogProps) {
-  const [piece, setPiece] = useState(() => emptyPiece(today()));
-  const saving = useDialogSave(useWrite('ledger:buy'), onClose);
+  const draft = useFormDraft(`buy ${fabric.id}`);
+  const [piece, setPiece] = useDraftValue(draft, 'piece', () => emptyPiece(today()));
+  const saving = useDialogSave(useWrite('ledger:buy'), onClose, draft);
   const save = () => {
     const bought = purchaseOf(piece, fabric.id, today());
     if (bought !== null) saving.save(bought);
   };
   return (
     <DialogForm
+      draft={draft}
       title="Add a piece of fabric"
       saving={saving}
       onSave={save}

@@ -1,7 +1,7 @@
-import { useState } from 'react';
 import type { FabricPiece } from '#core/domain/stash';
 import { useWrite } from '#renderer/bridge/query';
 import { PlaceField } from '#renderer/features/stash/place-field';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { DialogForm, useDialogSave } from '#renderer/ui/page/dialog-form';
 import layout from '#renderer/ui/page/layout.module.css';
 
@@ -12,10 +12,12 @@ interface MoveFabricDialogProps {
 
 /** Asks for the place of one piece of fabric, apart from the rest of its fabric. */
 export function MoveFabricDialog({ piece, onClose }: MoveFabricDialogProps) {
-  const [path, setPath] = useState(piece.place);
-  const saving = useDialogSave(useWrite('piece:store-in'), onClose);
+  const draft = useFormDraft(`move-piece ${piece.id}`);
+  const [path, setPath] = useDraftValue(draft, 'path', piece.place);
+  const saving = useDialogSave(useWrite('piece:store-in'), onClose, draft);
   return (
     <DialogForm
+      draft={draft}
       title="Move this piece of fabric"
       saving={saving}
       verb="Move it here"

@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import { assertNever } from '#core/assert-never';
 import type { ProjectId } from '#core/domain/ids';
 import { type FabricPiece, freeOf } from '#core/domain/stash';
@@ -8,6 +7,7 @@ import { useRead, useWrite } from '#renderer/bridge/query';
 import { AmountField } from '#renderer/features/stash/amount-field';
 import { ProjectSelect } from '#renderer/features/stash/project-select';
 import { today } from '#renderer/text/dates';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
 import { DateField } from '#renderer/ui/fields/date-field';
 import { TextField } from '#renderer/ui/fields/text-field';
@@ -28,15 +28,18 @@ interface PieceStepDialogProps {
 /** Asks how much, and for which project when setting aside, and books it. The amount starts at all there is. */
 export function PieceStepDialog({ step, onClose }: PieceStepDialogProps) {
   const most = mostOf(step);
-  const [length, setLength] = useState<Length | null>(most);
-  const [chosen, setChosen] = useState<ProjectId | null>(null);
-  const [on, setOn] = useState<CalendarDate | null>(today());
-  const [note, setNote] = useState('');
-  const [isKnowing, setIsKnowing] = useState(false);
+  const draft = useFormDraft(
+    `${step.kind} ${step.piece.id}${step.kind === 'release' ? ` ${step.hold.projectId}` : ''}`,
+  );
+  const [length, setLength] = useDraftValue<Length | null>(draft, 'length', most);
+  const [chosen, setChosen] = useDraftValue<ProjectId | null>(draft, 'chosen', null);
+  const [on, setOn] = useDraftValue<CalendarDate | null>(draft, 'on', today());
+  const [note, setNote] = useDraftValue(draft, 'note', '');
+  const [isKnowing, setIsKnowing] = useDraftValue(draft, 'isKnowing', false);
   const isSetAside = step.kind === 'set-aside';
   const projects = useRead('project:list', { archived: false }, { isOn: isSetAside }).value?.items;
   const projectId = chosen ?? projects?.[0]?.project.id ?? null;
-  const saving = useDialogSave(useBooking(step), onClose);
+  const saving = useDialogSave(useBooking(step), onClose, draft);
   const words = stepWords(step, step.piece.unitLength !== null);
   const save = () => {
     if (length === null || (isSetAside && projectId === null)) return;
@@ -44,6 +47,7 @@ export function PieceStepDialog({ step, onClose }: PieceStepDialogProps) {
   };
   return (
     <DialogForm
+      draft={draft}
       title={words.title}
       saving={saving}
       verb={words.verb}

@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import type { ProjectGlance } from '#core/contract/projects';
 import type { FabricPage } from '#core/contract/stash';
 import { CAUTIONS } from '#core/domain/cautions';
@@ -15,6 +14,7 @@ import { bookedAmount, freeAmount, pieceStock } from '#renderer/features/stash/f
 import { useKindName } from '#renderer/features/stash/kind-name';
 import { ProjectSelect } from '#renderer/features/stash/project-select';
 import { today } from '#renderer/text/dates';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import { useDisplay } from '#renderer/ui/base/display';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
@@ -49,6 +49,7 @@ function UseForm(props: UseFormProps) {
   const use = useUse(props);
   return (
     <DialogForm
+      draft={use.draft}
       title={`Use “${opened.fabric.name}”`}
       saving={use.saving}
       verb="Record the use"
@@ -74,13 +75,14 @@ function UseForm(props: UseFormProps) {
 
 /** The state of the form: the project, the amount, and whether to use what others set aside. */
 function useUse({ opened: { ledger }, piece, running, projects, onClose }: UseFormProps) {
-  const [projectId, setProjectId] = useState<ProjectId | null>(() => {
+  const draft = useFormDraft(`use ${piece.id}`);
+  const [projectId, setProjectId] = useDraftValue<ProjectId | null>(draft, 'projectId', () => {
     const open = projects.map(({ project }) => project.id);
     return proposedProject({ open, running, ledger, pieceId: piece.id });
   });
-  const [typed, setTyped] = useState<Length | null>(null);
-  const [isKnowing, setIsKnowing] = useState(false);
-  const saving = useDialogSave(useWrite('ledger:cut'), onClose);
+  const [typed, setTyped] = useDraftValue<Length | null>(draft, 'typed', null);
+  const [isKnowing, setIsKnowing] = useDraftValue(draft, 'isKnowing', false);
+  const saving = useDialogSave(useWrite('ledger:cut'), onClose, draft);
   const held = holdsOf(ledger, piece.id).find((hold) => hold.projectId === projectId)?.held ?? 0;
   const amount = typed ?? (held > 0 ? lengthFromUnits(Math.min(held, piece.there)) : null);
   const isShort = saving.problem?.code === 'short-of-fabric' && saving.problem.asked <= saving.problem.there;
@@ -98,7 +100,19 @@ function useUse({ opened: { ledger }, piece, running, projects, onClose }: UseFo
       note: '',
     });
   };
-  return { projectId, setProjectId, held, amount, setTyped, isShort, isKnowing, setIsKnowing, saving, save };
+  return {
+    draft,
+    projectId,
+    setProjectId,
+    held,
+    amount,
+    setTyped,
+    isShort,
+    isKnowing,
+    setIsKnowing,
+    saving,
+    save,
+  };
 }
 
 function PieceLine({ piece }: Pick<UseDialogProps, 'piece'>) {

@@ -1,9 +1,9 @@
-import { useState } from 'react';
 import { pieceKindSchema } from '#core/domain/stash';
 import { measureOfKind, type StashKind, type StashKindDetails } from '#core/domain/stash-kind';
 import { useWrite } from '#renderer/bridge/query';
 import { CribCaution } from '#renderer/features/stash/crib-caution';
 import { KIND_WORDS } from '#renderer/features/stash/fabric-words';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { Select } from '#renderer/ui/fields/choice';
 import { LengthField } from '#renderer/ui/fields/length-field';
 import { NumberField } from '#renderer/ui/fields/number-field';
@@ -30,8 +30,9 @@ const FORMS = pieceKindSchema.options.map((value) => ({ value, words: KIND_WORDS
 
 /** Adds or changes one of the maker's kinds: its name, how it is measured, and its usual size. */
 export function KindDialog({ kind, onClose }: KindDialogProps) {
-  const [details, setDetails] = useState<StashKindDetails>(kind ?? NEW_KIND);
-  const saving = useDialogSave(useWrite('kind:save'), onClose);
+  const draft = useFormDraft(`kind ${kind?.id ?? 'new'}`);
+  const [details, setDetails] = useDraftValue<StashKindDetails>(draft, 'details', kind ?? NEW_KIND);
+  const saving = useDialogSave(useWrite('kind:save'), onClose, draft);
   const change = (part: Partial<StashKindDetails>) => setDetails({ ...details, ...part });
   const save = () => {
     const { form, name, width, length, count, isHidden } = details;
@@ -39,6 +40,7 @@ export function KindDialog({ kind, onClose }: KindDialogProps) {
   };
   return (
     <DialogForm
+      draft={draft}
       title={kind === null ? 'Add a kind' : `Change ${kind.name}`}
       saving={saving}
       onSave={save}

@@ -1,9 +1,9 @@
-import { useState } from 'react';
 import { assertNever } from '#core/assert-never';
 import type { PlaceGlance } from '#core/contract/places';
 import type { Problem } from '#core/contract/problem';
 import { isInPlace, placePathOf } from '#core/domain/place';
 import { useWrite } from '#renderer/bridge/query';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { Select } from '#renderer/ui/fields/choice';
 import { TextField } from '#renderer/ui/fields/text-field';
 import { DialogForm, useDialogSave } from '#renderer/ui/page/dialog-form';
@@ -22,14 +22,20 @@ interface PlaceDialogProps {
 
 /** Asks for the name of a place, or for the place it moves into. */
 export function PlaceDialog({ action, places, onClose }: PlaceDialogProps) {
-  const [name, setName] = useState(action.kind === 'rename' ? action.place.name : '');
-  const [parentId, setParentId] = useState(action.kind === 'move' ? action.place.parentId : null);
-  const saving = useDialogSave(useSavePlace(action), onClose);
+  const draft = useFormDraft(placeDraftName(action));
+  const [name, setName] = useDraftValue(draft, 'name', action.kind === 'rename' ? action.place.name : '');
+  const [parentId, setParentId] = useDraftValue(
+    draft,
+    'parentId',
+    action.kind === 'move' ? action.place.parentId : null,
+  );
+  const saving = useDialogSave(useSavePlace(action), onClose, draft);
   const nameProblem = nameProblemWords(name, saving.problem);
   const isNamed = action.kind !== 'move';
   const words = dialogWords(action);
   return (
     <DialogForm
+      draft={draft}
       title={words.title}
       saving={isNamed && nameProblem !== null ? { ...saving, problem: null } : saving}
       verb={words.verb}
@@ -62,6 +68,12 @@ export function PlaceDialog({ action, places, onClose }: PlaceDialogProps) {
       )}
     </DialogForm>
   );
+}
+
+function placeDraftName(action: PlaceAction): string {
+  return action.kind === 'add'
+    ? `add-place ${action.inside?.id ?? ''}`
+    : `${action.kind}-place ${action.place.id}`;
 }
 
 interface PlaceInput {

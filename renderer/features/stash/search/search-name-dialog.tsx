@@ -1,6 +1,6 @@
-import { useState } from 'react';
 import type { SavedSearch, StashSearch } from '#core/domain/stash-filter';
 import { useWrite } from '#renderer/bridge/query';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { TextField } from '#renderer/ui/fields/text-field';
 import { DialogForm, useDialogSave } from '#renderer/ui/page/dialog-form';
 import layout from '#renderer/ui/page/layout.module.css';
@@ -14,10 +14,12 @@ interface SearchNameDialogProps {
 
 /** Asks for the name of a search. */
 export function SearchNameDialog({ search, query, onClose }: SearchNameDialogProps) {
-  const [name, setName] = useState(search?.name ?? query.search);
-  const saving = useDialogSave(useSaveSearch(search, query), onClose);
+  const draft = useFormDraft(`search ${search?.id ?? 'new'}`);
+  const [name, setName] = useDraftValue(draft, 'name', search?.name ?? query.search);
+  const saving = useDialogSave(useSaveSearch(search, query), onClose, draft);
   return (
     <DialogForm
+      draft={draft}
       title={search === null ? 'Save this search' : 'Rename the search'}
       saving={saving}
       onSave={() => saving.save(name)}

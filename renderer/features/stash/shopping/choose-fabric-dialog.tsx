@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import type { FabricFit } from '#core/contract/shopping';
 import type { FabricId } from '#core/domain/ids';
 import type { FabricNeed } from '#core/stash/shopping/fabric-need';
@@ -6,6 +5,7 @@ import { lengthFromUnits } from '#core/units/length';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { today } from '#renderer/text/dates';
 import { whichFits } from '#renderer/text/shopping-words';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { TextField } from '#renderer/ui/fields/text-field';
 import { Button } from '#renderer/ui/page/button';
 import { DialogForm, useDialogSave } from '#renderer/ui/page/dialog-form';
@@ -20,11 +20,12 @@ interface ChooseFabricDialogProps {
 /** Chooses the fabric of the stash for a need, the best fit first, and sets it aside. */
 export function ChooseFabricDialog({ need, onClose }: ChooseFabricDialogProps) {
   const { projectId, source, name } = need;
-  const [search, setSearch] = useState('');
-  const [picked, setPicked] = useState<FabricId | null>(null);
+  const draft = useFormDraft(`choose-fabric ${projectId} ${source} ${name}`);
+  const [search, setSearch] = useDraftValue(draft, 'search', '');
+  const [picked, setPicked] = useDraftValue<FabricId | null>(draft, 'picked', null);
   const found = useRead('shopping:fits', { projectId, source, name, search }, { keepsPrevious: true });
-  const saving = useDialogSave(useWrite('shopping:set-aside'), onClose);
-  const choosing = useDialogSave(useWrite('shopping:choose'), onClose);
+  const saving = useDialogSave(useWrite('shopping:set-aside'), onClose, draft);
+  const choosing = useDialogSave(useWrite('shopping:choose'), onClose, draft);
   const fits = found.value?.fits ?? [];
   const chosen = fits.find(({ fabric }) => fabric.id === picked) ?? fits[0];
   const save = () => {
@@ -34,6 +35,7 @@ export function ChooseFabricDialog({ need, onClose }: ChooseFabricDialogProps) {
   };
   return (
     <DialogForm
+      draft={draft}
       title={`${whichFits(need)} ${name}`}
       isWide
       saving={{

@@ -1,7 +1,7 @@
-import { useState } from 'react';
 import type { ProjectId } from '#core/domain/ids';
 import type { OwnShoppingLine, SavedShoppingLine } from '#core/domain/shopping';
 import { useRead, useWrite } from '#renderer/bridge/query';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { type Option, Select } from '#renderer/ui/fields/choice';
 import { TextField } from '#renderer/ui/fields/text-field';
 import { DialogForm, useDialogSave } from '#renderer/ui/page/dialog-form';
@@ -17,8 +17,13 @@ interface OwnLineDialogProps {
 
 /** Adds or changes a shopping line in the maker's own words. */
 export function OwnLineDialog({ line, onClose }: OwnLineDialogProps) {
-  const [details, setDetails] = useState<OwnShoppingLine>(line === null ? EMPTY_LINE : ownOf(line));
-  const saving = useDialogSave(useWrite('shopping:save-line'), onClose);
+  const draft = useFormDraft(`shopping-line ${line?.id ?? 'new'}`);
+  const [details, setDetails] = useDraftValue<OwnShoppingLine>(
+    draft,
+    'details',
+    line === null ? EMPTY_LINE : ownOf(line),
+  );
+  const saving = useDialogSave(useWrite('shopping:save-line'), onClose, draft);
   const { value: projects } = useRead('project:list', { archived: false });
   const change = (part: Partial<OwnShoppingLine>) => setDetails({ ...details, ...part });
   const options: readonly Option<ProjectId | ''>[] = [
@@ -27,6 +32,7 @@ export function OwnLineDialog({ line, onClose }: OwnLineDialogProps) {
   ];
   return (
     <DialogForm
+      draft={draft}
       title={line === null ? 'Add an item' : 'Change the item'}
       saving={saving}
       onSave={() => saving.save({ lineId: line?.id ?? null, details })}

@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import type { FabricDetails } from '#core/domain/stash';
 import { useWrite } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
@@ -7,6 +6,7 @@ import { emptyDraft, type PieceDraft } from '#renderer/features/stash/fabric-dra
 import { PlaceField } from '#renderer/features/stash/place-field';
 import { today } from '#renderer/text/dates';
 import { nameToBuy, type ShopEntry } from '#renderer/text/shopping-words';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
 import { TextField } from '#renderer/ui/fields/text-field';
 import { Button } from '#renderer/ui/page/button';
@@ -24,13 +24,14 @@ export function ShopBuyDialog({ entry, onClose }: ShopBuyDialogProps) {
   const { settings } = useWorkshop();
   const line = entry.kind === 'needed' ? entry.line : null;
   const fabricWidth = line?.width ?? settings.fabricWidth;
-  const [piece, setPiece] = useState<PieceDraft>(() => pieceToBuy(line, today()));
-  const [fabric, setFabric] = useState<FabricDetails>(() =>
+  const draft = useFormDraft(`bought ${entry.kind === 'own' ? entry.line.id : nameToBuy(entry.line)}`);
+  const [piece, setPiece] = useDraftValue<PieceDraft>(draft, 'piece', () => pieceToBuy(line, today()));
+  const [fabric, setFabric] = useDraftValue<FabricDetails>(draft, 'fabric', () =>
     newFabric(entry, emptyDraft(fabricWidth, today()).fabric),
   );
-  const [isHeld, setIsHeld] = useState(true);
-  const saving = useDialogSave(useWrite('shopping:buy'), onClose);
-  const deleting = useDialogSave(useWrite('shopping:delete-line'), onClose);
+  const [isHeld, setIsHeld] = useDraftValue(draft, 'isHeld', true);
+  const saving = useDialogSave(useWrite('shopping:buy'), onClose, draft);
+  const deleting = useDialogSave(useWrite('shopping:delete-line'), onClose, draft);
   const isNewFabric = (line?.fabric ?? null) === null;
   const projects = projectNames(entry);
   const save = () => {
@@ -39,6 +40,7 @@ export function ShopBuyDialog({ entry, onClose }: ShopBuyDialogProps) {
   };
   return (
     <DialogForm
+      draft={draft}
       title={`Bought: ${entry.kind === 'own' ? entry.line.words : nameToBuy(entry.line)}`}
       isWide
       saving={{ isSaving: saving.isSaving, problem: saving.problem ?? deleting.problem }}

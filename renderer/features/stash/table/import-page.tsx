@@ -2,6 +2,7 @@ import { useNavigate } from 'react-router';
 import { useWrite } from '#renderer/bridge/query';
 import { Choice } from '#renderer/ui/fields/choice';
 import { Button } from '#renderer/ui/page/button';
+import { DiscardEntries } from '#renderer/ui/page/discard-entries';
 import { Page } from '#renderer/ui/page/page';
 import { ImportColumns } from './import-columns';
 import { ImportPreview } from './import-preview';
@@ -17,7 +18,9 @@ export function ImportPage() {
   const navigate = useNavigate();
   const addToStash = async () => {
     const answer = await importing.write({ table });
-    if (answer.ok) void navigate('/stash');
+    if (!answer.ok) return;
+    input.draft.forget();
+    void navigate('/stash');
   };
   const canImport =
     input.isUpToDate && reading?.faultCount === 0 && reading.adds.fabrics + reading.adds.pieces > 0;
@@ -27,9 +30,12 @@ export function ImportPage() {
       title="Import a spreadsheet"
       back={{ to: '/stash', words: 'Stash' }}
       action={
-        <Button look="main" disabled={!canImport || importing.isWriting} onClick={() => void addToStash()}>
-          Add to stash
-        </Button>
+        <>
+          <DiscardEntries draft={input.draft} />
+          <Button look="main" disabled={!canImport || importing.isWriting} onClick={() => void addToStash()}>
+            Add to stash
+          </Button>
+        </>
       }
     >
       <ImportSource input={input} problem={importing.problem ?? input.problem} />

@@ -2,6 +2,7 @@ import { useDeferredValue, useState } from 'react';
 import type { StashColumn, TableToRead } from '#core/domain/stash-table';
 import { call } from '#renderer/bridge/call';
 import { useRead } from '#renderer/bridge/query';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 
 const EMPTY_TABLE: TableToRead = {
   source: { kind: 'text', text: '' },
@@ -11,24 +12,39 @@ const EMPTY_TABLE: TableToRead = {
   repeats: 'leave-out',
 };
 
+/** Longer text is not kept while the page is left: a window's storage is small. */
+const MOST_KEPT = 1_000_000;
+
+/** A table that is not part of the draft: a file, which is on disk anyway, or a very long text. */
+interface ChosenTable {
+  readonly table: TableToRead;
+  readonly fileName: string | null;
+}
+
 export type TableToImport = ReturnType<typeof useTableToImport>;
 
 /** The table of the import page, its preview, and the ways to change it. */
 export function useTableToImport() {
-  const [table, setTable] = useState(EMPTY_TABLE);
-  const [fileName, setFileName] = useState<string | null>(null);
+  const draft = useFormDraft('stash-table');
+  const [pasted, setPasted] = useDraftValue(draft, 'table', EMPTY_TABLE);
+  const [chosen, setChosen] = useState<ChosenTable | null>(null);
+  const table = chosen?.table ?? pasted;
   const previewed = useDeferredValue(table);
   const isGiven = previewed.source.kind === 'file' || previewed.source.text.trim() !== '';
   const { value: reading, problem } = useRead('table:preview', { table: previewed }, { isOn: isGiven });
-  const change = (part: Partial<TableToRead>) => setTable({ ...table, ...part });
-  const setSource = (source: TableToRead['source'], name: string | null) => {
-    change({ source, hasTitles: null, mapping: null });
-    setFileName(name);
+  const show = (next: TableToRead, fileName: string | null) => {
+    const isKept = next.source.kind === 'text' && next.source.text.length <= MOST_KEPT;
+    setChosen(isKept ? null : { table: next, fileName });
+    if (isKept) setPasted(next);
   };
+  const change = (part: Partial<TableToRead>) => show({ ...table, ...part }, chosen?.fileName ?? null);
+  const setSource = (source: TableToRead['source'], name: string | null) =>
+    show({ ...table, source, hasTitles: null, mapping: null }, name);
   return {
     table,
     /** Null while the table is pasted text. */
-    fileName,
+    fileName: chosen?.fileName ?? null,
+    draft,
     isGiven,
     /** Whether the preview shows the table as it is now. */
     isUpToDate: previewed === table,

@@ -1,6 +1,6 @@
 import { screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { beforeEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { StashPage } from '#renderer/features/stash/stash-page';
 import { renderPage, workshopBehindWindow } from '#test/helpers/page-on-store';
 import { addStock, inches } from '#test/helpers/workshop';
@@ -8,8 +8,6 @@ import { addStock, inches } from '#test/helpers/workshop';
 const field = (name: RegExp) => screen.findByRole('textbox', { name });
 const press = (name: string) => userEvent.click(screen.getByRole('button', { name }));
 const list = { search: '' };
-
-beforeEach(() => window.sessionStorage.clear());
 
 describe('the stash', () => {
   it('explains what to do while it is empty', async () => {
@@ -104,7 +102,7 @@ describe('a new fabric', () => {
     await press('Save');
     expect(await field(/^Size/)).toHaveAccessibleDescription(/“as it lay” could not be read/);
     expect(workshop.get('fabric:list', list).total).toBe(0);
-    await press('Cancel');
+    await press('Finish later');
     expect(screen.queryByRole('dialog')).toBeNull();
     await press('Add fabric');
     expect(await field(/^Name/)).toHaveValue('Kettle blue');

@@ -1,6 +1,6 @@
 import { screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { beforeEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { CAUTIONS } from '#core/domain/cautions';
 import { inches } from '#test/helpers/workshop';
 import { KindsPage } from '#renderer/features/stash/kinds/kinds-page';
@@ -8,8 +8,6 @@ import { StashPage } from '#renderer/features/stash/stash-page';
 import { renderPage, workshopBehindWindow } from '#test/helpers/page-on-store';
 
 const press = (name: string | RegExp) => userEvent.click(screen.getByRole('button', { name }));
-
-beforeEach(() => window.sessionStorage.clear());
 
 describe('the page of kinds', () => {
   it('adds a kind with its usual size, and hides one', async () => {

@@ -58,6 +58,7 @@ describe('the page of places', () => {
     await waitFor(() =>
       expect(screen.getByRole('textbox', { name: 'Name' })).toHaveAccessibleDescription(/already/),
     );
+    await press('Discard what you entered');
     await press('Cancel');
     await press('Move Shelf 2');
     await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Move it into' }), 'Loft');

@@ -1,6 +1,6 @@
 import { screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { beforeEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { StashPage } from '#renderer/features/stash/stash-page';
 import { renderPage, workshopBehindWindow } from '#test/helpers/page-on-store';
 import { addStock } from '#test/helpers/workshop';
@@ -13,8 +13,6 @@ const fill = async (name: RegExp, text: string) => {
 const choose = (name: string, words: string) =>
   userEvent.selectOptions(screen.getByRole('combobox', { name }), words);
 const address = () => screen.getByTestId('address').textContent;
-
-beforeEach(() => window.sessionStorage.clear());
 
 /** Two fabrics: two yards for 20.00, and one for 30.00. */
 async function openFilters(): Promise<void> {
