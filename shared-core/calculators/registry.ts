@@ -9,6 +9,7 @@ import { scrappyBinding } from './binding/scrappy-binding/scrappy-binding';
 import type { Calculator } from './calculator';
 import { fabricWidth } from './fabric-width/fabric-width';
 import { hangingSleeve } from './hanging-sleeve/hanging-sleeve';
+import { piping } from './edge-finish/piping/piping';
 import { prairiePoints } from './edge-finish/prairie-points/prairie-points';
 import { handFinish } from './hand-finish/hand-finish';
 import { centerClearance } from './center/center-clearance/center-clearance';
@@ -42,6 +43,7 @@ export const calculators: readonly Calculator[] = [
   biasStrips,
   curveStrain,
   prairiePoints,
+  piping,
   hangingSleeve,
   handFinish,
   machineThread,

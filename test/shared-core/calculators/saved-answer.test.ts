@@ -125,6 +125,7 @@ describe('every calculator that buys', () => {
       'continuous-bias',
       'bias-strips',
       'prairie-points',
+      'piping',
       'hanging-sleeve',
       'hand-finish',
       'machine-thread',

@@ -5,7 +5,10 @@ import type { BiasStripsDetails, BiasStripsInput } from './input';
 import { slantedJoinCost } from './work';
 
 /** The strips, what their joins take, and what is left. */
-export function biasStripsSteps(input: BiasStripsInput, details: BiasStripsDetails): Explanation {
+export function biasStripsSteps(
+  input: Pick<BiasStripsInput, 'stripWidth' | 'seamAllowance'>,
+  details: Pick<BiasStripsDetails, 'strips' | 'ends' | 'gives'>,
+): Explanation {
   const total = lengthDown(details.strips.reduce((sum, { middle }) => sum + middle, 0));
   const join = lengthUp(slantedJoinCost(input.seamAllowance));
   const strips = term('n', 'strips', countQuantity(details.strips.length, ['strip', 'strips']));

@@ -1,0 +1,108 @@
+import { success } from '#core/result';
+import { lengthFromExact } from '#core/units/length';
+import { HANDLE_BIAS_TIP } from '#core/calculators/binding/bench-notes';
+import { joinCost } from '#core/calculators/binding/strip-joins';
+import type { Calculator } from '#core/calculators/calculator';
+import { cautionNotes } from '#core/calculators/caution-notes';
+import type { Figure, Note } from '#core/calculators/explanation';
+import { fabricNeed } from '#core/calculators/needs';
+import { outlineCornerAngles } from '#core/calculators/outline/outline-measures';
+import { countQuantity, fineLength, givenLength, lengthUp } from '#core/calculators/quantities';
+import { pipingDiagram } from './diagram';
+import { type PipingInput, pipingFromProject, pipingInput } from './input';
+import { pipingSteps } from './steps';
+import { fabricToBuy, type PipingDetails, planPiping } from './work';
+
+const NAME = 'Piping';
+
+/** A covered cord in the seam of an edge: the strip to cut, the cord, the fabric and the clips. */
+export const piping: Calculator<PipingInput, PipingDetails> = {
+  name: 'piping',
+  version: 1,
+  title: 'Piping',
+  question: 'How wide is the strip for a cord, and how much cord and fabric goes around the edge?',
+  stageKinds: ['outer-binding', 'inner-binding'],
+  isOccasional: true,
+  input: pipingInput,
+  fromProject: pipingFromProject,
+  calculate(input) {
+    const plan = planPiping(input);
+    if (!plan.ok) return plan;
+    const details = plan.value;
+    return success({
+      figures: figuresOf(input, details),
+      tables: [],
+      explanation: pipingSteps(input, details),
+      notes: notesOf(input, details),
+      diagram: pipingDiagram(input),
+      details,
+    });
+  },
+  needs(input, { straight, strip, needed, fabric }) {
+    const { fabricWidth: width, safetyExtra: extraPercent } = input;
+    const from = { fabricWidth: width, extraPercent };
+    if (straight === null)
+      return [fabricNeed(NAME, [{ width, length: fabric, count: 1, mayTurn: false }], from)];
+    const cost = joinCost('diagonal', strip, input.seamAllowance);
+    const strips = { strip, needed, cost: needed > cost ? cost : 0 };
+    return [{ ...fabricNeed(NAME, [], from), amount: { measure: 'strips', ...strips } }];
+  },
+  cuts: ({ fabricWidth: width }, { straight, strip, fabric }) => {
+    const length = straight === null ? lengthFromExact(fabric, 'up') : strip;
+    return [{ fabric: NAME, width, length, count: straight?.strips ?? 1, mayTurn: true }];
+  },
+  isCutLater: true,
+};
+
+function figuresOf(input: PipingInput, details: PipingDetails): readonly Figure[] {
+  const { straight, bias, bend } = details;
+  const strips = straight?.strips ?? bias?.strips.length ?? 0;
+  const clips: readonly Figure[] =
+    bend === null ? [] : [{ label: 'Clips', quantity: countQuantity(bend.clips, ['clip', 'clips'], 'up') }];
+  return [
+    { label: 'Strip width', quantity: givenLength(details.strip) },
+    { label: 'Cord, and strip', quantity: lengthUp(details.needed) },
+    { label: 'Fabric to buy', quantity: fabricToBuy(input, details.fabric) },
+    { label: 'Fabric for the strips', quantity: lengthUp(details.fabric) },
+    { label: 'Strips', quantity: countQuantity(strips, ['strip', 'strips']) },
+    ...clips,
+  ];
+}
+
+function notesOf(input: PipingInput, details: PipingDetails): readonly Note[] {
+  return [
+    clipNote(input, details),
+    {
+      kind: 'tip',
+      says: 'Wash the cord first if the piece will be washed. Sew the strip around it with the foot close to the cord, then the piping to the edge a little closer still.',
+      values: {},
+    },
+    ...(details.bias === null ? [] : [HANDLE_BIAS_TIP]),
+    ...cautionNotes('rotaryBlade', 'scissors', 'iron', 'machineNeedle', 'pins'),
+  ];
+}
+
+function clipNote({ outline, around, clipEvery }: PipingInput, { bend }: PipingDetails): Note {
+  if (bend === null) {
+    const corners = outlineCornerAngles(outline).length;
+    return corners === 0
+      ? { kind: 'tip', says: 'Clip the seam allowance of the piping once at every corner.', values: {} }
+      : {
+          kind: 'tip',
+          says: 'Clip the seam allowance of the piping once at each of the {corners}.',
+          values: { corners: countQuantity(corners, ['corner', 'corners']) },
+        };
+  }
+  const values = { every: givenLength(clipEvery), opening: fineLength(bend.opening, 'up') };
+  return around === 'hole'
+    ? {
+        kind: 'tip',
+        says: 'Around the hole the cut edges are too long: notch the seam allowance of the piping every {every}, {opening} wide, to just before the stitching.',
+        values,
+      }
+    : {
+        kind: 'tip',
+        says: 'On the bend, clip the seam allowance of the piping every {every} to just before the stitching. Each clip opens by {opening} at the tightest place.',
+        values,
+      };
+}

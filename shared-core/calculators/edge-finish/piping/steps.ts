@@ -1,0 +1,121 @@
+import { biasStripsSteps } from '#core/calculators/binding/bias-strips/steps';
+import { outlineEdgeStep } from '#core/calculators/binding/outer-binding/edge-step';
+import type { Explanation, Step } from '#core/calculators/explanation';
+import {
+  countQuantity,
+  fineLength,
+  givenLength,
+  lengthDown,
+  lengthUp,
+  percentQuantity,
+} from '#core/calculators/quantities';
+import { commonPractice, derived, fineTerm, givenTerm, term } from '#core/calculators/working/terms';
+import type { PipingInput } from './input';
+import { fabricToBuy, type PipingDetails, stripToCut } from './work';
+
+/** The edge, the strip, the fabric and the clips. */
+export function pipingSteps(input: PipingInput, details: PipingDetails): Explanation {
+  return [
+    edgeStep(input, details),
+    {
+      label: 'Cord and strip needed',
+      formula: 'N = P + x',
+      terms: [
+        term('P', 'line of stitching', lengthUp(details.edge)),
+        givenTerm('x', 'extra for joining the ends', input.extra),
+      ],
+      result: lengthUp(details.needed),
+      rule: commonPractice('The ends overlap a little and are trimmed to meet.'),
+    },
+    {
+      label: 'Strip width',
+      formula: 'w = π · d + 2s, rounded up',
+      terms: [
+        fineTerm('d', 'thickness of the cord', input.cord),
+        givenTerm('s', 'seam allowance', input.seamAllowance),
+      ],
+      result: stripToCut(input),
+      rule: derived('Once around the cord, and a seam allowance on both sides.'),
+    },
+    ...fabricSteps(input, details),
+    ...clipSteps(input, details),
+  ];
+}
+
+function edgeStep(input: PipingInput, { edge }: PipingDetails): Step {
+  if (input.around === 'outside' || input.hole === null) return outlineEdgeStep(input.outline);
+  return {
+    label: 'Line of stitching around the hole',
+    formula: '2π(r + s)',
+    terms: [
+      term('r', 'half the hole', lengthUp(input.hole.diameter / 2)),
+      givenTerm('s', 'seam allowance', input.seamAllowance),
+    ],
+    result: lengthUp(edge),
+    rule: derived('The seam runs s outside the cut edge of the hole.'),
+  };
+}
+
+function fabricSteps(input: PipingInput, details: PipingDetails): readonly Step[] {
+  const { bias, straight, strip } = details;
+  const toBuy: Step = {
+    label: 'Fabric to buy',
+    formula: 'F · (1 + e), rounded up',
+    terms: [
+      term('F', 'fabric for the strips', lengthUp(details.fabric)),
+      term('e', 'safety extra', percentQuantity(input.safetyExtra)),
+    ],
+    result: fabricToBuy(input, details.fabric),
+    rule: commonPractice('A little more for squaring up and mistakes.'),
+  };
+  if (bias !== null) {
+    return [...biasStripsSteps({ stripWidth: strip, seamAllowance: input.seamAllowance }, bias), toBuy];
+  }
+  const count = countQuantity(straight?.strips ?? 0, ['strip', 'strips'], 'up');
+  return [
+    {
+      label: 'Strips across the fabric',
+      formula: '(N − w) ÷ (U − w), rounded up, at least one',
+      terms: [
+        term('N', 'strip needed', lengthUp(details.needed)),
+        givenTerm('U', 'usable fabric width', input.fabricWidth),
+        givenTerm('w', 'strip width, which a diagonal join takes', strip),
+      ],
+      result: count,
+      rule: derived('Every strip but the first loses one join.'),
+    },
+    {
+      label: 'Fabric for the strips',
+      formula: 'n · w',
+      terms: [term('n', 'strips', count), givenTerm('w', 'strip width', strip)],
+      result: lengthUp(details.fabric),
+      rule: derived('They lie one below the other.'),
+    },
+    toBuy,
+  ];
+}
+
+function clipSteps(input: PipingInput, { bend }: PipingDetails): readonly Step[] {
+  if (bend === null) return [];
+  const every = givenTerm('p', 'from clip to clip', input.clipEvery);
+  return [
+    {
+      label: 'Clips along the bend',
+      formula: 'B ÷ p, rounded up',
+      terms: [term('B', 'length of the bend', lengthUp(bend.length)), every],
+      result: countQuantity(bend.clips, ['clip', 'clips'], 'up'),
+      rule: commonPractice('Clip the seam allowance of the piping only, to just before the stitching.'),
+    },
+    {
+      label: 'How far a clip opens or overlaps',
+      formula: 'p · s ÷ R',
+      terms: [
+        every,
+        term('s', 'seam allowance', givenLength(input.seamAllowance)),
+        term('R', 'radius of the tightest bend', lengthDown(bend.radius)),
+      ],
+      result: fineLength(bend.opening, 'up'),
+      rule: derived('The cut edges run s away from the stitching.'),
+    },
+  ];
+}
