@@ -11,6 +11,7 @@ import { fabricWidth } from './fabric-width/fabric-width';
 import { hangingSleeve } from './hanging-sleeve/hanging-sleeve';
 import { piping } from './edge-finish/piping/piping';
 import { prairiePoints } from './edge-finish/prairie-points/prairie-points';
+import { ruffle } from './edge-finish/ruffle/ruffle';
 import { handFinish } from './hand-finish/hand-finish';
 import { centerClearance } from './center/center-clearance/center-clearance';
 import { centerFind } from './center/center-find/center-find';
@@ -44,6 +45,7 @@ export const calculators: readonly Calculator[] = [
   curveStrain,
   prairiePoints,
   piping,
+  ruffle,
   hangingSleeve,
   handFinish,
   machineThread,

@@ -126,6 +126,7 @@ describe('every calculator that buys', () => {
       'bias-strips',
       'prairie-points',
       'piping',
+      'ruffle',
       'hanging-sleeve',
       'hand-finish',
       'machine-thread',
