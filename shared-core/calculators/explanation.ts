@@ -13,6 +13,8 @@ export type Quantity =
       readonly rounded: Length;
       readonly rounding: RoundingDirection | 'none';
       readonly use: 'size' | 'fine' | 'yardage';
+      /** What `rounded` is a whole multiple of, in 1/320 mm, where the maker chose a step of their own. */
+      readonly step?: number;
     }
   /** A cut or finished rectangle: width by length. */
   | { readonly kind: 'size'; readonly width: LengthQuantity; readonly length: LengthQuantity }

@@ -7,12 +7,14 @@ import {
   formatLength,
   formatYardage,
   shownLength,
+  yardageStep,
 } from '#core/units/format-length';
 import { formatMoney } from '#core/units/format-money';
 import { formatMinutes, minutesFromWhole } from '#core/units/minutes';
 import { type CurrencyCode, moneyFromMinor } from '#core/units/money';
-import type { RoundingDirection } from '#core/units/rounding';
-import type { LengthDisplay } from '#core/units/unit-system';
+import type { Length } from '#core/units/length';
+import { type RoundingDirection, roundUpTo } from '#core/units/rounding';
+import { displayStep, INCH_STEPS, type LengthDisplay } from '#core/units/unit-system';
 import type { LengthQuantity, Quantity, Sentence } from './explanation';
 
 /** How this reader wants quantities written. Screen, paper and command line each pass their own. */
@@ -81,34 +83,82 @@ export function formatExactQuantity(quantity: Quantity, style: QuantityStyle): s
   }
 }
 
+/**
+ * The value where no exact one stands beside it: in a sentence, a table or a term. A length that the reader's step would change by
+ * more than a quarter of that step is written to 1/64 in or 0.1 mm instead, in the calculator's direction.
+ */
+export function formatInline(quantity: Quantity, style: QuantityStyle): string {
+  if (quantity.kind === 'length')
+    return formatLengthQuantity(closeEnough(quantity, style.display), style.display);
+  if (quantity.kind === 'size')
+    return joinSides(formatInline(quantity.width, style), formatInline(quantity.length, style));
+  return formatQuantity(quantity, style);
+}
+
 /** The sentence with every `{name}` replaced by its quantity. Throws RangeError if a name has no quantity. */
 export function formatSentence(sentence: Sentence, style: QuantityStyle): string {
   return sentence.says.replace(/\{(\w+)\}/g, (_match, name: string) => {
     const quantity = Object.hasOwn(sentence.values, name) ? sentence.values[name] : undefined;
     if (quantity === undefined) throw new RangeError(`No quantity named ${name}`);
-    return formatQuantity(quantity, style);
+    return formatInline(quantity, style);
   });
 }
 
 /** Rounds to the reader's step in the direction of the calculator, so that the result stays on the safe side. */
 function formatLengthQuantity(quantity: LengthQuantity, display: LengthDisplay): string {
-  const { rounded, use } = quantity;
-  if (use === 'yardage') return formatYardage(rounded, display);
-  return use === 'fine'
-    ? formatFineLength(rounded, display, directionOf(quantity))
-    : formatLength(rounded, display, directionOf(quantity));
+  const { rounded } = quantity;
+  if (isSoldLength(quantity, display)) return formatYardage(rounded, display);
+  const { length, isFine, rounding } = writingOf(quantity, display);
+  return isFine ? formatFineLength(rounded, length, rounding) : formatLength(rounded, length, rounding);
 }
 
-function directionOf({ rounding }: LengthQuantity): RoundingDirection {
-  return rounding === 'none' ? 'nearest' : rounding;
+/** A length to buy is written in yards or meters, unless the maker's own step is finer than the one that fabric is sold in. */
+function isSoldLength({ use, step }: LengthQuantity, display: LengthDisplay): boolean {
+  return use === 'yardage' && (step === undefined || step >= yardageStep(display));
 }
 
-/** Whether nothing was rounded, or the value that is shown has the same decimals as the exact one. */
+interface LengthWriting {
+  readonly length: LengthDisplay;
+  readonly isFine: boolean;
+  readonly rounding: RoundingDirection;
+}
+
+/**
+ * The step that a size is written in: the reader's, or a finer one that holds a length which was entered or is a whole number of
+ * the maker's own steps. Such a length is set on a ruler as it is.
+ */
+function writingOf(quantity: LengthQuantity, display: LengthDisplay): LengthWriting {
+  const { rounded, rounding, use, step } = quantity;
+  const direction = rounding === 'none' ? 'nearest' : rounding;
+  const reader = { length: display, isFine: use === 'fine', rounding: direction };
+  const isWhole = rounding === 'none' || step !== undefined;
+  if (!isWhole || shownBy(reader, rounded) === rounded) return reader;
+  const finer = INCH_STEPS.filter((inchStep) => inchStep > display.inchStep).map(
+    (inchStep): LengthWriting => ({ ...reader, length: { ...display, inchStep } }),
+  );
+  const tries = display.system === 'inch' ? finer : [{ ...reader, isFine: true }];
+  return tries.find((one) => shownBy(one, rounded) === rounded) ?? reader;
+}
+
+function shownBy({ length, isFine, rounding }: LengthWriting, units: Length): number {
+  return shownLength(units, length, { rounding, isFine });
+}
+
+/** The same length, to be written fine if the reader's step would change it by more than a quarter of that step. */
+function closeEnough(quantity: LengthQuantity, display: LengthDisplay): LengthQuantity {
+  if (quantity.use !== 'size') return quantity;
+  const shown = shownBy(writingOf(quantity, display), quantity.rounded);
+  return Math.abs(shown - quantity.rounded) > displayStep(display) / 4
+    ? { ...quantity, use: 'fine' }
+    : quantity;
+}
+
+/** Whether the value that is shown has the same decimals as the exact one. */
 function isExact(quantity: LengthQuantity, display: LengthDisplay): boolean {
-  const { exact, rounded, use } = quantity;
-  if (Math.abs(exact - rounded) < 1e-3) return true;
-  if (use === 'yardage') return false;
-  const shown = shownLength(rounded, display, { rounding: directionOf(quantity), isFine: use === 'fine' });
+  const { exact, rounded } = quantity;
+  const shown = isSoldLength(quantity, display)
+    ? roundUpTo(rounded, yardageStep(display))
+    : shownBy(writingOf(quantity, display), rounded);
   return formatExactLength(exact, display) === formatExactLength(shown, display);
 }
 

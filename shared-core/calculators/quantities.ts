@@ -22,6 +22,7 @@ export function lengthQuantity(
     rounded: lengthFromExact(exact, direction, step),
     rounding: direction,
     use,
+    ...(step === 1 ? {} : { step }),
   };
 }
 

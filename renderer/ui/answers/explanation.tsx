@@ -1,5 +1,5 @@
 import type { Explanation, Rule, Step } from '#core/calculators/explanation';
-import { ExactText, QuantityText, Typeset } from './typeset';
+import { ExactText, InlineQuantity, QuantityText, Typeset } from './typeset';
 import styles from './explanation.module.css';
 
 const RULE_WORDS: Readonly<Record<Rule['kind'], string>> = {
@@ -42,7 +42,7 @@ function StepView({ step }: { readonly step: Step }) {
                 <i>{term.symbol}</i> <Typeset text={term.means} />
               </dt>
               <dd>
-                <QuantityText quantity={term.quantity} />
+                <InlineQuantity quantity={term.quantity} />
               </dd>
             </div>
           ))}

@@ -1,5 +1,5 @@
 import type { Table } from '#core/calculators/explanation';
-import { QuantityText } from './typeset';
+import { InlineQuantity } from './typeset';
 import styles from './figure-table.module.css';
 
 /** A table of quantities; the first column names the row. */
@@ -23,11 +23,11 @@ export function FigureTable({ table }: { readonly table: Table }) {
               {row.map((quantity, column) =>
                 column === 0 ? (
                   <th key={column} scope="row">
-                    <QuantityText quantity={quantity} />
+                    <InlineQuantity quantity={quantity} />
                   </th>
                 ) : (
                   <td key={column}>
-                    <QuantityText quantity={quantity} />
+                    <InlineQuantity quantity={quantity} />
                   </td>
                 ),
               )}

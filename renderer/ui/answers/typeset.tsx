@@ -1,4 +1,9 @@
-import { formatExactQuantity, formatQuantity, formatSentence } from '#core/calculators/format-quantity';
+import {
+  formatExactQuantity,
+  formatInline,
+  formatQuantity,
+  formatSentence,
+} from '#core/calculators/format-quantity';
 import type { Quantity, Sentence } from '#core/calculators/explanation';
 import { formatLength } from '#core/units/format-length';
 import type { Length } from '#core/units/length';
@@ -83,6 +88,12 @@ export function LengthText({ length, rounding = 'nearest' }: LengthTextProps) {
 /** The rounded value of a quantity, its unit small beside it. */
 export function QuantityText({ quantity }: { readonly quantity: Quantity }) {
   const text = formatQuantity(quantity, quantityStyle(useDisplay()));
+  return quantity.kind === 'words' ? <Typeset text={text} /> : <Measured text={text} />;
+}
+
+/** A quantity without its exact value beside it, such as in a table: written finer where the reader's step is too coarse. */
+export function InlineQuantity({ quantity }: { readonly quantity: Quantity }) {
+  const text = formatInline(quantity, quantityStyle(useDisplay()));
   return quantity.kind === 'words' ? <Typeset text={text} /> : <Measured text={text} />;
 }
 

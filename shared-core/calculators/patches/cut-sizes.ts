@@ -1,7 +1,7 @@
-import type { Length } from '#core/units/length';
+import { type Length, lengthFromExact } from '#core/units/length';
 import { roundDownTo, roundUpTo } from '#core/units/rounding';
 import type { LengthQuantity } from '../explanation';
-import { lengthUp } from '../quantities';
+import { givenLength, lengthUp } from '../quantities';
 import type { CutEdge } from './cut-edge';
 import { type AlongStrip, patchesPerStrip } from './fill-strips';
 import type { CutPatch } from './patch-unit';
@@ -9,6 +9,8 @@ import type { CutPatch } from './patch-unit';
 export interface CutChoice {
   readonly rounding: 'customary' | 'exact';
   readonly cutStep: Length;
+  /** Cut sizes that the maker entered: they are kept as they are. */
+  readonly entered?: readonly number[];
 }
 
 /** A patch with the sizes for the ruler and its count. */
@@ -20,11 +22,16 @@ export interface SizedPatch {
   readonly strip: AlongStrip;
 }
 
-/** Rounded up to the step, from the customary size if it is wanted and there is one, and never smaller than the exact size. */
-function cutLength(edge: CutEdge, { rounding, cutStep }: CutChoice): LengthQuantity {
+/**
+ * Rounded up to the step, from the customary size if it is wanted and there is one, and never smaller than the exact size. A side
+ * that was entered as cut gets nothing added. It is found again by its size, within what doubles lose on the way.
+ */
+function cutLength(edge: CutEdge, { rounding, cutStep, entered = [] }: CutChoice): LengthQuantity {
+  const asEntered = entered.find((size) => Math.abs(size - edge.exact) < 1e-3);
+  if (asEntered !== undefined) return givenLength(lengthFromExact(asEntered, 'nearest'));
   const customary = rounding === 'customary' ? (edge.customary?.exact ?? 0) : 0;
   const { rounded } = lengthUp(Math.max(customary, edge.exact), cutStep);
-  return { kind: 'length', exact: edge.exact, rounded, rounding: 'up', use: 'size' };
+  return { kind: 'length', exact: edge.exact, rounded, rounding: 'up', use: 'size', step: cutStep };
 }
 
 /** The patches for `units` units, in whole batches: half a pair of squares makes nothing. */

@@ -63,6 +63,8 @@ export interface PatchUnit<Sizes extends { readonly unit: string } = { readonly 
   plan(sizes: Sizes, seam: number): UnitPlan;
   /** From cut sizes. If the cut patch is too small, the finished sizes are 0 or negative. */
   fromCut(sizes: Sizes, seam: number): FromCut<Sizes>;
+  /** Parts to trim before they are joined, where trimming the whole unit would cut off points. Finished sizes. */
+  partToTrim?(sizes: Sizes): { readonly name: string; readonly width: number; readonly length: number };
   /** Tips for this unit, in whole sentences. */
   tips?(sizes: Sizes): readonly string[];
 }

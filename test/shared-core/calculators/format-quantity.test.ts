@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   formatExactQuantity,
+  formatInline,
   formatQuantity,
   formatSentence,
   type QuantityStyle,
@@ -94,7 +95,7 @@ describe('writing a quantity', () => {
         sizeQuantity(givenLength(lengthFromInches(0.25)), givenLength(lengthFromInches(12))),
         metric,
       ),
-    ).toBe('6.5 mm × 30.5 cm');
+    ).toBe('6.5 mm × 30.48 cm');
   });
 
   it('writes a fine length to a tenth of a millimeter in metric units', () => {
@@ -115,7 +116,35 @@ describe('writing a quantity', () => {
     expect(formatQuantity(lengthQuantity(lengthFromInches(2.1875), { direction: 'nearest' }), quarter)).toBe(
       '2¼ in',
     );
-    expect(formatQuantity(givenLength(lengthFromInches(2.0625)), quarter)).toBe('2 in');
+    expect(formatQuantity(givenLength(lengthFromInches(2.0625)), quarter)).toBe('2 1/16 in');
+  });
+
+  it('writes a setting for the ruler in the maker’s own step, where that is finer than the reader’s', () => {
+    const sixteenth = { step: UNITS_PER_INCH / 16, direction: 'down' } as const;
+    const setting = lengthQuantity(3.2 * UNITS_PER_INCH, sixteenth);
+    expect([formatQuantity(setting, inch), formatExactQuantity(setting, inch)]).toEqual([
+      '3 3/16 in',
+      '3.2 in',
+    ]);
+    const bought = lengthQuantity(8 * UNITS_PER_INCH, { ...sixteenth, use: 'yardage', step: UNITS_PER_INCH });
+    expect([formatQuantity(bought, inch), formatExactQuantity(bought, inch)]).toEqual(['8 in', null]);
+  });
+
+  it('writes an exact value beside every length that the printed step changes', () => {
+    const whole = lengthQuantity(lengthFromInches(9.0625), { direction: 'up' });
+    expect([formatQuantity(whole, inch), formatExactQuantity(whole, inch)]).toEqual(['9⅛ in', '9.0625 in']);
+  });
+
+  it('writes finer where no exact value stands beside it and the step is too coarse, in the same direction', () => {
+    const quantity = (inches: number, direction: 'up' | 'down' | 'nearest') =>
+      lengthQuantity(inches * UNITS_PER_INCH, { direction });
+    expect(formatInline(quantity(0.0625, 'down'), inch)).toBe('1/16 in');
+    expect(formatInline(quantity(0.0625, 'up'), inch)).toBe('1/16 in');
+    expect(formatInline(quantity(28.0903, 'nearest'), inch)).toBe('28 3/32 in');
+    expect(formatInline(quantity(28.13, 'nearest'), inch)).toBe('28⅛ in');
+    expect(formatInline(sizeQuantity(quantity(3.07, 'up'), quantity(4, 'up')), inch)).toBe('3 5/64 × 4 in');
+    expect(formatInline(fineLength(0.11 * UNITS_PER_INCH, 'up'), inch)).toBe('⅛ in');
+    expect(formatInline(countQuantity(2, ['strip', 'strips']), inch)).toBe('2 strips');
   });
 
   it('writes the unit of a size once, after mixed numbers too', () => {
@@ -126,7 +155,7 @@ describe('writing a quantity', () => {
 
   it('writes both units of a size if its sides have different ones', () => {
     const size = sizeQuantity(givenLength(lengthFromInches(12)), givenLength(lengthFromInches(0.25)));
-    expect(formatQuantity(size, metric)).toBe('30.5 cm × 6.5 mm');
+    expect(formatQuantity(size, metric)).toBe('30.48 cm × 6.5 mm');
   });
 
   it('throws for a kind of quantity it does not know', () => {

@@ -3,7 +3,7 @@ import { lengthFromInches } from '#core/units/length';
 import type { Note } from '#core/calculators/explanation';
 import { givenLength, lengthNearest } from '#core/calculators/quantities';
 import type { PatchSizeWork } from './work';
-import { patchUnits, planUnit } from '../patch-units';
+import { patchUnits, planUnit, type UnitSizes } from '../patch-units';
 import { PIECING_CAUTIONS } from '../piecing-cautions';
 
 export function patchSizeNotes(work: PatchSizeWork): readonly Note[] {
@@ -19,7 +19,7 @@ export function patchSizeNotes(work: PatchSizeWork): readonly Note[] {
 }
 
 function customaryNote({ input, plan }: PatchSizeWork): readonly Note[] {
-  if (input.rounding === 'exact') return [];
+  if (input.rounding === 'exact' || input.sizesAre === 'cut') return [];
   const quarter = lengthFromInches(1 / 4);
   const atQuarter = planUnit(input.unit, quarter);
   const isLost = atQuarter.patches.some(({ along }, index) => {
@@ -35,16 +35,22 @@ function customaryNote({ input, plan }: PatchSizeWork): readonly Note[] {
   ];
 }
 
-function trimNote({ input, plan, sized }: PatchSizeWork): readonly Note[] {
+function trimNote({ input, fromCut, plan, sized }: PatchSizeWork): readonly Note[] {
   const isRectangle = Math.abs(polygonArea(plan.outline) - plan.width * plan.length) < 1;
   const isLarger = sized.some(({ across }) => across.rounded - across.exact > 1);
   if (!isLarger || !isRectangle) return [];
   const unfinished = (size: number) => lengthNearest(size + 2 * input.seamAllowance);
+  const sizes = (fromCut?.sizes ?? input.unit) as UnitSizes;
+  const part = patchUnits[sizes.unit].partToTrim?.(sizes);
+  const { width, length } = part ?? plan;
   return [
     {
       kind: 'tip',
-      says: 'Cut sizes are rounded up, so the unit comes out a little large. Trim it to {width} by {length} before you sew it to its neighbors.',
-      values: { width: unfinished(plan.width), length: unfinished(plan.length) },
+      says:
+        part === undefined
+          ? 'Cut sizes are rounded up, so the unit comes out a little large. Trim it to {width} by {length} before you sew it to its neighbors.'
+          : `Cut sizes are rounded up. Trim ${part.name} to {width} by {length} before you sew the block. Trimming the finished block would cut off points.`,
+      values: { width: unfinished(width), length: unfinished(length) },
     },
   ];
 }

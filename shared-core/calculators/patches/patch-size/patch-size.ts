@@ -47,7 +47,7 @@ interface CutPatchDetails {
 
 export const patchSize: Calculator<PatchSizeInput, PatchSizeDetails> = {
   name: 'patch-size',
-  version: 1,
+  version: 2,
   title: 'Patch sizes',
   question: 'What size do I cut, and how much fabric does it take?',
   stageKinds: ['piecing'],

@@ -68,10 +68,14 @@ function cutSteps(work: PatchSizeWork, patches: readonly SizedPatch[]): Explanat
   return distinct.slice(0, MOST_EDGES).flatMap(({ label, edge, result }): Explanation => {
     const { customary } = edge;
     const terms = [...edge.terms.map(termOf), seamTerm(work.input)];
-    const exact = lengthUp(edge.exact, work.input.cutStep);
+    const isEntered = work.fromCut !== null;
+    const exact = isEntered ? result : lengthUp(edge.exact, work.input.cutStep);
     const step: Step = { label, formula: edge.formula, terms, result: exact, rule: GROWN };
     const isCustomaryUsed =
-      customary !== null && work.input.rounding === 'customary' && customary.exact >= edge.exact;
+      !isEntered &&
+      customary !== null &&
+      work.input.rounding === 'customary' &&
+      customary.exact >= edge.exact;
     if (!isCustomaryUsed) return [step];
     const customaryResult = { ...result, exact: customary.exact };
     return [

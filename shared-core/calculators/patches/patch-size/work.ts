@@ -4,7 +4,7 @@ import { roundUpTo } from '#core/units/rounding';
 import type { Refusal } from '#core/calculators/calculator';
 import { givenLength, lengthUp } from '#core/calculators/quantities';
 import { fabricNeeded, type FabricNeeded, type ShortFabric, type PatchDemand } from '../fabric-needed';
-import { type SizedPatch, sizedPatch } from '../cut-sizes';
+import { type CutChoice, type SizedPatch, sizedPatch } from '../cut-sizes';
 import type { PatchSizeInput } from './input';
 import type { FabricRole, FromCut, UnitPlan } from '../patch-unit';
 import { patchUnits, planUnit, type UnitSizes } from '../patch-units';
@@ -37,13 +37,20 @@ export function workOutPatches(input: PatchSizeInput): Result<PatchSizeWork, Ref
   const numbers = Object.values(sizes).filter((size) => typeof size === 'number');
   if (numbers.some((size) => !(size >= 1))) return failure(tooSmall(input));
   const plan = planUnit(sizes, seamAllowance);
-  const sized = plan.patches.map((patch) => sizedPatch(patch, input.count, input));
+  const choice = fromCut === null ? input : choiceForCut(input);
+  const sized = plan.patches.map((patch) => sizedPatch(patch, input.count, choice));
   const fromFabric = sized.filter(isFromFabric);
   const needed = fabricNeeded(fromFabric.map(demandOf), input.fabricWidth, seamAllowance);
   if (!needed.ok) return failure(fabricRefusal(needed.error, input.fabricWidth));
   const cuts = cutsOf(fromFabric, needed.value);
   const drawn = distinctPatches(fromFabric).slice(0, MOST_DRAWN);
   return success({ input, fromCut, plan, sized, drawn, needed: needed.value, cuts });
+}
+
+/** What was entered as cut is cut already. The patches that go with it get their exact size, rounded up. */
+function choiceForCut({ unit, cutStep }: PatchSizeInput): CutChoice {
+  const entered = Object.values(unit).filter((size) => typeof size === 'number');
+  return { rounding: 'exact', cutStep, entered };
 }
 
 const MOST_DRAWN = 4;

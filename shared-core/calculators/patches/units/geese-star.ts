@@ -43,6 +43,7 @@ export const geeseStar: PatchUnit<Computed<z.infer<typeof geeseStarSizes>>> = {
       patches: [rectanglePatch(center), rectanglePatch(corner), ...fourAtATime(part, seam).map(forOneStar)],
     };
   },
+  partToTrim: ({ side }) => ({ name: 'each flying-geese unit', width: side / 2, length: side / 4 }),
   fromCut: (sizes, seam) => {
     const finished = 2 * (sizes.side - 2 * seam);
     return { sizes: { ...sizes, side: finished }, formula: 'W = 2(C − 2s)', cut: sizes.side, finished };

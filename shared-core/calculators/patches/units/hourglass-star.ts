@@ -46,6 +46,7 @@ export const hourglassStar: PatchUnit<Computed<z.infer<typeof hourglassStarSizes
       ],
     };
   },
+  partToTrim: ({ side }) => ({ name: 'each square of four triangles', width: side / 3, length: side / 3 }),
   fromCut: (sizes, seam) => {
     const finished = 3 * (sizes.side - 2 * seam);
     return { sizes: { ...sizes, side: finished }, formula: 'W = 3(C − 2s)', cut: sizes.side, finished };

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { fabricNeeded } from '#core/calculators/patches/fabric-needed';
+import { patchSize } from '#core/calculators/patches/patch-size/patch-size';
 import type { UnitSizes } from '#core/calculators/patches/patch-units';
 import { type Length, lengthFromExact, UNITS_PER_INCH, UNITS_PER_YARD } from '#core/units/length';
+import { answerOf } from '#test/helpers/answer-of';
 import {
   cornerTriangles,
   cutInches,
@@ -10,6 +12,7 @@ import {
   geese,
   hst,
   inches,
+  patchInput,
   sideTriangles,
 } from './bench-input';
 
@@ -66,6 +69,37 @@ describe('the customary add-ons of 7/8 and 1¼ in', () => {
   it('are rounded up to a coarser step: 8.484 in becomes 8½ in, and 8½ + 1¼ in is cut', () => {
     const quarter = { ...exactly, cutStep: inches(1 / 4) };
     expect(cutInches(sideTriangles(inches(6)), undefined, quarter)).toBe(9.75);
+  });
+});
+
+describe('sizes entered as cut', () => {
+  it('are never added to, whatever the habit and the step', () => {
+    const given = { sizesAre: 'cut', count: 40 } as const;
+    for (const side of [5, 5.0625]) {
+      for (const atATime of ['two', 'four', 'eight'] as const) {
+        const unit: UnitSizes = { unit: 'half-square-triangles', side: inches(side), atATime };
+        expect(detailsOf(unit, given).patches.map(({ across, along }) => [across, along])).toEqual([
+          [inches(side), inches(side)],
+          [inches(side), inches(side)],
+        ]);
+      }
+      const quarters = detailsOf(qst(inches(side)), given);
+      expect(quarters.patches[0]!.across).toBe(inches(side));
+      expect(quarters.patchList[0]!.width).toBe(inches(side));
+    }
+  });
+});
+
+describe('a star of geese', () => {
+  it('has its geese trimmed, not the block, which would lose its points', () => {
+    const tip = answerOf(patchSize, patchInput({ unit: 'geese-star', side: inches(8) })).notes.find(
+      ({ says }) => says.includes('Trim'),
+    );
+    expect(tip?.says).toContain('each flying-geese unit');
+    expect(tip?.values).toEqual({
+      width: expect.objectContaining({ rounded: inches(4.5) }) as unknown,
+      length: expect.objectContaining({ rounded: inches(2.5) }) as unknown,
+    });
   });
 });
 
