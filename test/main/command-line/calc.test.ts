@@ -1,7 +1,10 @@
 import { spawnSync } from 'node:child_process';
+import { writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { calculators } from '#core/calculators/registry';
 import { lengthFromInches } from '#core/units/length';
+import { withTemporaryFolder } from '#test/helpers/temporary-folder';
 
 /** Runs the real program, as `npm run calc` does after set-up. */
 function calc(...args: readonly string[]) {
@@ -82,7 +85,77 @@ describe('the calculators on the command line', { timeout: 60_000 }, () => {
     expect(json(stdout)['input']).toMatchObject({ outline: { shape: 'hexagon' }, hasSlit: true });
   });
 
+  it('work in the units and the step that are asked for', () => {
+    const metric = calc('hole-size', '{}', '--units', 'metric');
+    expect([metric.status, metric.stderr]).toEqual([0, '']);
+    const { words } = json(metric.stdout) as { words: { figures: readonly string[] } };
+    expect(words.figures.join(' ')).toMatch(/ (mm|cm)\b/);
+    expect(words.figures.join(' ')).not.toMatch(/ in\b/);
+    const square = JSON.stringify({ unit: { unit: 'square', side: '3 1/16 in' } });
+    expect(calc('patch-size', square, '--step', '1/16').stdout).toContain('"Cut square: 3 9/16 in"');
+    expect(calc('patch-size', square, '--step', '1/4').stdout).toContain(
+      '"Cut square: 3¾ in (exactly 3.5625 in)"',
+    );
+    const bare = calc('patch-size', '{"unit": {"unit": "square", "side": "10"}}', '--units', 'metric');
+    expect(json(bare.stdout)['input']).toMatchObject({ unit: { side: 32_000 } });
+  });
+
+  it('start from a project in JSON or in a file', async () => {
+    const project = {
+      outline: { shape: 'circle', diameter: '50 in' },
+      settingChanges: { backingOverhang: '3 in' },
+    };
+    const started = {
+      outline: { shape: 'circle', diameter: lengthFromInches(50) },
+      overhang: lengthFromInches(3),
+    };
+    const typed = calc('backing', '--project', JSON.stringify(project));
+    expect([typed.status, typed.stderr]).toEqual([0, '']);
+    expect(json(typed.stdout)['input']).toMatchObject(started);
+    await withTemporaryFolder(async (folder) => {
+      const file = join(folder, 'project.json');
+      await writeFile(file, JSON.stringify({ ...project, hole: { diameter: '6 in' }, hasSlit: true }));
+      const { stdout } = calc('outer-binding', '--project', file);
+      expect(json(stdout)['input']).toMatchObject({ hole: { diameter: lengthFromInches(6) }, hasSlit: true });
+    });
+  });
+
+  it('print what the screen shows, as text', () => {
+    const { status, stdout, stderr } = calc('patch-size', '--text');
+    expect([status, stderr]).toEqual([0, '']);
+    expect(stdout).toContain(
+      'Patch sizes\nWhat size do I cut, and how much fabric does it take?\n\nCut square: 3½ in\n',
+    );
+    expect(stdout).toMatch(/\nPatches to cut\nDrawn +Patch +Fabric/);
+    expect(stdout).toMatch(/\nWorking\n/);
+  });
+
   it.each<[string, readonly string[], string]>([
+    [
+      'unknown units',
+      ['backing', '--units', 'feet'],
+      'calc: --units: read "feet", expected inch or metric\n',
+    ],
+    [
+      'an unknown step',
+      ['backing', '--step', '1/3'],
+      'calc: --step: read "1/3", expected 1/4, 1/8 or 1/16 of an inch\n',
+    ],
+    [
+      'an unknown option',
+      ['backing', '--colour'],
+      'calc: read --colour, expected --units inch|metric, --step 1/4|1/8|1/16, --project FILE or JSON, --text\n',
+    ],
+    [
+      'a project that is no JSON',
+      ['backing', '--project', 'no-such-file'],
+      'calc: --project: read "no-such-file", expected a JSON object or a file with one: {"outline": {…}, "hole": {…}, "hasSlit": true}\n',
+    ],
+    [
+      'a project with a fault',
+      ['backing', '--project', '{"outline": {"shape": "circle"}}'],
+      'calc: --project.outline.diameter: read nothing, expected a length from 1/64 in to 393 11/16 in\n',
+    ],
     [
       'a length out of bounds',
       ['backing', '{"seam": "9 ft"}'],
