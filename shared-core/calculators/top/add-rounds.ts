@@ -76,6 +76,7 @@ function grown(
     width,
     length,
     outline: rectangleAt(x, y, width, length),
+    rings: [],
   };
 }
 

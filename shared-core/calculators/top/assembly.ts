@@ -42,6 +42,20 @@ export interface Assembly {
   readonly width: number;
   readonly length: number;
   readonly outline: Polygon;
+  /** The patches of each ring from the inside out; empty unless the top is made of rings. */
+  readonly rings: readonly RingPatch[];
+}
+
+/** One of the equal patches of a ring. The long side is outside. Cut sizes in 1/320 mm, not rounded. */
+export interface RingPatch {
+  readonly name: string;
+  readonly fabric: string;
+  readonly count: number;
+  readonly long: number;
+  readonly short: number;
+  readonly height: number;
+  /** Between the long side and each end. */
+  readonly degrees: number;
 }
 
 export const MOST_BLOCKS = 3_600;

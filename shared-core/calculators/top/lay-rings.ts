@@ -5,7 +5,7 @@ import { regularPolygonCorners, regularPolygonFromInradius } from '#core/geometr
 import { edgeTerm, exactEdge, plainEdge } from '../patches/cut-edge';
 import { polygonOf, stripShape } from '../patches/cut-shapes';
 import type { CutPatch } from '../patches/patch-unit';
-import { type Assembly, lengthTerm, type PlacedPatch, type TopStep } from './assembly';
+import { type Assembly, lengthTerm, type PlacedPatch, type RingPatch, type TopStep } from './assembly';
 import type { LayoutOf } from './input';
 
 const NUMBER_OF_SIDES = { six: 6, eight: 8, ten: 10, twelve: 12 } as const;
@@ -19,12 +19,15 @@ export function layRings(layout: LayoutOf<'rings'>, seam: number): Assembly {
   ];
   const first = layout.centerAcross;
   const middle = lengthTerm('A', 'from side to side', first);
+  const rings: RingPatch[] = [];
   const steps: TopStep[] = [{ label: 'Center', width: first, length: first, formula: 'A', terms: [middle] }];
   let across: number = layout.centerAcross;
   layout.rings.forEach((ring, index) => {
     const [inner, outer] = [regular(sides, across), regular(sides, across + 2 * ring.width)];
     const name = `Ring ${String(index + 1)}`;
-    const patch = ringPatch({ name, sides, across, width: ring.width, seam });
+    const toCut = { name, sides, across, width: ring.width, seam };
+    const patch = ringPatch(toCut);
+    rings.push({ ...ringPatchSizes(toCut), name, fabric: ring.fabric, count: sides });
     patches.push(...ringPatches(inner, outer).map((polygon) => ({ fabric: ring.fabric, patch, polygon })));
     const terms = [
       lengthTerm('A', 'from side to side, before', across),
@@ -45,6 +48,7 @@ export function layRings(layout: LayoutOf<'rings'>, seam: number): Assembly {
     width: -2 * left,
     length: -2 * top,
     outline,
+    rings,
   };
 }
 
@@ -71,17 +75,22 @@ interface RingToCut {
   readonly seam: number;
 }
 
-/** The long side is outside. Its corners are half those of the polygon (90° − 180°/n), and each adds s/tan of half its angle. */
-function ringPatch({ name, sides, across, width, seam }: RingToCut): CutPatch {
+/** The corners at the long side are half those of the polygon (90° − 180°/n), and each adds s/tan of half its angle. */
+function ringPatchSizes({ sides, across, width, seam }: RingToCut) {
   const half = Math.PI / 4 - Math.PI / (2 * sides);
   const perAcross = Math.tan(Math.PI / sides);
   const outer = (across + 2 * width) * perAcross;
+  const long = outer + (2 * seam) / Math.tan(half);
+  const short = across * perAcross + 2 * seam * Math.tan(half);
+  return { outer, long, short, height: width + 2 * seam, degrees: 90 - 180 / sides };
+}
+
+function ringPatch(ring: RingToCut): CutPatch {
+  const { name, width, seam } = ring;
+  const { outer, long: longSide, short } = ringPatchSizes(ring);
   const term = edgeTerm('W', `finished width, ${name.toLowerCase()}`, width);
   const strip = plainEdge(term, seam);
-  const long = exactEdge('L + 2s/tan(45° − 90°/n)', outer + (2 * seam) / Math.tan(half), [
-    edgeTerm('L', 'finished outer side', outer),
-  ]);
-  const short = across * perAcross + 2 * seam * Math.tan(half);
+  const long = exactEdge('L + 2s/tan(45° − 90°/n)', longSide, [edgeTerm('L', 'finished outer side', outer)]);
   const inset = (long.exact - short) / 2;
   const shape = polygonOf([0, strip.exact], [inset, 0], [inset + short, 0], [long.exact, strip.exact]);
   return {

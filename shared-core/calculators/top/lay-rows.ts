@@ -79,6 +79,7 @@ export function layRows(
     width,
     length: y,
     outline: rectangleAt(0, 0, width, y),
+    rings: [],
   });
 }
 

@@ -5,7 +5,7 @@ import { lengthTerm } from './assembly';
 import type { TopWork } from './work';
 
 export function topSteps(work: TopWork): Explanation {
-  const { assembly, input } = work;
+  const { assembly, sewn } = work;
   const sizes = assembly.steps.map(({ label, width, formula, terms }) => ({
     label: `${label}, finished width`,
     formula,
@@ -15,13 +15,15 @@ export function topSteps(work: TopWork): Explanation {
   }));
   const unfinished = {
     label: 'Width before quilting, with seam allowance',
-    formula: 'W + 2s',
+    formula: 'W + 2a',
     terms: [
       lengthTerm('W', 'finished width', assembly.width),
-      givenTerm('s', 'seam allowance', input.seamAllowance),
+      lengthTerm('a', 'what the seam allowance adds at each end', (sewn.width - assembly.width) / 2),
     ],
-    result: lengthNearest(assembly.width + 2 * input.seamAllowance),
-    rule: derived('The outer edge still has one seam allowance on each side.'),
+    result: lengthNearest(sewn.width),
+    rule: derived(
+      'The outer edge still has its seam allowance: s along a side, and s ÷ cos(180°/n) at the points of a polygon of n sides.',
+    ),
   };
   return [...sizes, unfinished, ...seamSteps(work), ...fabricSteps(work)];
 }

@@ -7,12 +7,15 @@ import type { FabricLength } from '../patches/fabric-needed';
 import {
   countQuantity,
   givenLength,
+  degreesQuantity,
   lengthNearest,
+  lengthUp,
   sizeQuantity,
   wordsQuantity,
   yardageUp,
 } from '../quantities';
 import { topDiagram } from './diagram';
+import type { RingPatch } from './assembly';
 import { topFromProject, topInput, type TopInput } from './input';
 import { topNotes } from './notes';
 import { topSteps } from './steps';
@@ -38,7 +41,7 @@ export interface TopDetails {
 
 export const top: Calculator<TopInput, TopDetails> = {
   name: 'top',
-  version: 1,
+  version: 2,
   title: 'The whole top',
   question: 'How large is the finished top, and what do I cut for it?',
   stageKinds: ['piecing'],
@@ -60,7 +63,12 @@ function calculateTop(input: TopInput): Result<Calculation<TopDetails>, Refusal>
   const { assembly, needed, fabrics, seams, seamLength } = work.value;
   return success({
     figures: figuresOf(work.value),
-    tables: [sizeTable(work.value), patchTable(needed.patches), blockTable(work.value)],
+    tables: [
+      sizeTable(work.value),
+      patchTable(needed.patches),
+      blockTable(work.value),
+      ...ringTables(assembly.rings, input),
+    ],
     explanation: topSteps(work.value),
     notes: topNotes(work.value),
     diagram: topDiagram(work.value),
@@ -79,20 +87,25 @@ function calculateTop(input: TopInput): Result<Calculation<TopDetails>, Refusal>
   });
 }
 
-function figuresOf({ assembly, input, needed, fabrics, seams, seamLength }: TopWork): readonly Figure[] {
-  const allowance = 2 * input.seamAllowance;
+function figuresOf({
+  assembly,
+  input,
+  needed,
+  fabrics,
+  seams,
+  seamLength,
+  sewn,
+}: TopWork): readonly Figure[] {
   const bought = fabrics.map(({ fabric, withExtra }): Figure => {
     return { label: `Fabric, ${fabric}`, quantity: yardageUp(withExtra, input.yardageStep) };
   });
-  const patches = needed.patches.reduce((sum, { count }) => sum + count, 0);
+  const fromFabric = needed.patches.reduce((sum, { count }) => sum + count, 0);
   return [
     { label: 'Finished top', quantity: sizeOf(assembly.width, assembly.length) },
-    {
-      label: 'Top before quilting',
-      quantity: sizeOf(assembly.width + allowance, assembly.length + allowance),
-    },
+    { label: 'Top before quilting', quantity: sizeOf(sewn.width, sewn.length) },
     ...bought,
-    { label: 'To cut', quantity: countQuantity(patches, ['patch', 'patches']) },
+    { label: 'Patches', quantity: countQuantity(seams + 1, ['patch', 'patches']) },
+    { label: 'Cut from the fabric', quantity: countQuantity(fromFabric, ['rectangle', 'rectangles']) },
     { label: 'Seams', quantity: countQuantity(seams, ['seam', 'seams']) },
     { label: 'Length of all seams', quantity: lengthNearest(seamLength) },
   ];
@@ -117,7 +130,7 @@ function sizeTable({ assembly, input }: TopWork): Table {
 
 function patchTable(patches: PatchList): Table {
   return {
-    title: 'Patches to cut',
+    title: 'Rectangles to cut from the fabric',
     columns: ['Fabric', 'Across the fabric', 'Along the fabric', 'How many', 'May be turned'],
     rows: patches.map(({ fabric, width, length, count, mayTurn }) => [
       wordsQuantity(fabric),
@@ -127,6 +140,34 @@ function patchTable(patches: PatchList): Table {
       wordsQuantity(mayTurn ? 'yes' : 'no'),
     ]),
   };
+}
+
+/** Strips are cut to their height first; a strip holds the patches with every second one turned around. */
+function ringTables(rings: readonly RingPatch[], { cutStep }: TopInput): readonly Table[] {
+  if (rings.length === 0) return [];
+  return [
+    {
+      title: 'Patches of the rings, as cut',
+      columns: [
+        'Ring',
+        'Fabric',
+        'How many',
+        'Long side',
+        'Short side',
+        'Width of the strip',
+        'Angle at the long side',
+      ],
+      rows: rings.map(({ name, fabric, count, long, short, height, degrees }) => [
+        wordsQuantity(name),
+        wordsQuantity(fabric),
+        countQuantity(count, ['', '']),
+        lengthUp(long, cutStep),
+        lengthUp(short, cutStep),
+        lengthUp(height, cutStep),
+        degreesQuantity(degrees),
+      ]),
+    },
+  ];
 }
 
 function blockTable({ counted, input }: TopWork): Table {

@@ -1,5 +1,6 @@
 import { assertNever } from '#core/assert-never';
-import { polygonPerimeter } from '#core/geometry/polygon';
+import { growPolygon } from '#core/geometry/offset-polygon';
+import { type Polygon, polygonPerimeter } from '#core/geometry/polygon';
 import { failure, type Result, success } from '#core/result';
 import { MAX_LENGTH_UNITS } from '#core/units/length';
 import type { Refusal } from '../calculator';
@@ -38,6 +39,8 @@ export interface TopWork {
   /** Finished, in 1/320 mm. Only half, because all edges of a large top of small patches may be longer than a length can be. */
   readonly halfPatchEdges: number;
   readonly topEdge: number;
+  /** With the seam allowance along every outer edge. At the points of a polygon it reaches further than along a side. */
+  readonly sewn: { readonly width: number; readonly length: number };
 }
 
 interface FabricToBuy extends FabricLength {
@@ -89,7 +92,13 @@ export function workOutTop(input: TopInput): Result<TopWork, Refusal> {
     seamLength,
     halfPatchEdges,
     topEdge,
+    sewn: boundsOf(growPolygon(assembly.outline, input.seamAllowance)),
   });
+}
+
+function boundsOf(polygon: Polygon): TopWork['sewn'] {
+  const [xs, ys] = [polygon.map(({ x }) => x), polygon.map(({ y }) => y)];
+  return { width: Math.max(...xs) - Math.min(...xs), length: Math.max(...ys) - Math.min(...ys) };
 }
 
 function assemble({ layout, blocks, seamAllowance }: TopInput): Result<Assembly, Refusal> {
@@ -137,6 +146,7 @@ function alone(block: BlockKind): Assembly {
     width,
     length,
     outline: rectangleAt(0, 0, width, length),
+    rings: [],
   };
 }
 

@@ -69,7 +69,7 @@ describe('rows of blocks', () => {
       currency: currencyFromCode('USD'),
       locale: 'en-US',
     } as const;
-    const cut = figures.find(({ label }) => label === 'To cut')!;
+    const cut = figures.find(({ label }) => label === 'Patches')!;
     expect(formatQuantity(cut.quantity, style)).toBe('270 patches');
   });
 
@@ -196,6 +196,40 @@ describe('rings', () => {
   it('add two widths each around a hexagon', () => {
     const { steps } = detailsFor({ layout: rings('six', 8, [3, 4]) });
     expect(steps.map(({ width }) => inInches(width))).toEqual([8, 14, 22]);
+  });
+
+  // Derived: the seam allowance reaches s ÷ cos(180°/n) beyond a point: 48 1/2 · 2/√3 = 56.0030, and not 55.9256.
+  it('with six or ten sides are measured before quilting with the seam allowance beyond their points', () => {
+    const answer = answerTo({ layout: rings('six', 8, [4, 6, 10]) });
+    const before = answer.figures.find(({ label }) => label === 'Top before quilting')!.quantity;
+    if (before.kind !== 'size') throw new Error('No size');
+    expect(inInches(before.width.exact)).toBeCloseTo((48.5 * 2) / Math.sqrt(3), 9);
+    expect(inInches(before.length.exact)).toBeCloseTo(48.5, 9);
+    const step = answer.explanation.find(({ label }) => label.startsWith('Width before quilting'))!;
+    expect(step.result).toEqual(before.width);
+    for (const sides of ['six', 'eight', 'ten', 'twelve'] as const) {
+      const work = workOutTop(topWith({ layout: rings(sides, 8, [4, 6, 10]) }));
+      if (!work.ok) throw new Error(work.error.says);
+      const grown = offsetByClipper(work.value.assembly.outline, inches(1 / 4));
+      const xs = grown.map(({ x }) => x);
+      expect(inInches(work.value.sewn.width)).toBeCloseTo(inInches(Math.max(...xs) - Math.min(...xs)), 3);
+    }
+  });
+
+  // Derived: eight patches, 3 and 29 from the middle to their sides: cut 24.7727 and 2.8194, strip 26 1/2.
+  it('give the long side, the short side and the angle of a patch, and count patches alike everywhere', () => {
+    const answer = answerTo({ layout: rings('eight', 6, [26]) });
+    const table = answer.tables.find(({ title }) => title === 'Patches of the rings, as cut')!;
+    const row = table.rows[0]!;
+    const exact = row.map((cell) => (cell.kind === 'length' ? inInches(cell.exact) : null));
+    expect(exact[3]).toBeCloseTo(24.7727, 3);
+    expect(exact[4]).toBeCloseTo(2.8194, 3);
+    expect(exact[5]).toBeCloseTo(26.5, 9);
+    expect(row[6]).toEqual({ kind: 'degrees', exact: 67.5 });
+    const patches = answer.figures.find(({ label }) => label === 'Patches')!.quantity;
+    const seams = answer.explanation.find(({ label }) => label === 'Seams to sew')!;
+    expect(patches).toMatchObject({ rounded: 9 });
+    expect(seams.terms[0]!.quantity).toEqual(patches);
   });
 
   it('have cut patches that are the finished ones grown by the seam, and cover the top exactly once', () => {
