@@ -1,19 +1,20 @@
 import { failure, type Result, success } from '#core/result';
 import { lengthSubtract } from '#core/units/length';
 import type { Calculation, Calculator, Refusal } from '../calculator';
-import { cautionNotes } from '../caution-notes';
-import type { Figure, Note, Table } from '../explanation';
+import type { Figure, Table } from '../explanation';
 import { areaQuantity, countQuantity, givenLength, sizeQuantity, wordsQuantity } from '../quantities';
 import { backingDiagram } from './diagram';
 import { backingCuts, backingNeeds } from './fabric';
 import { backingSize, backingSteps, fabricToBuy } from './steps';
+import { holeTables } from './hole-table';
+import { backingNotes } from './notes';
 import { type BackingInput, backingInput, backingInputFromProject } from './input';
 import { type BackingDetails, leftoverArea, MOST_PANELS, type PanelWay, panelWays, chosenWays } from './work';
 
 /** Every way to piece the backing from ordinary fabric and from wide backing, and the fabric each one takes. */
 export const backing: Calculator<BackingInput, BackingDetails> = {
   name: 'backing',
-  version: 1,
+  version: 2,
   title: 'Backing',
   question: 'How much fabric does the backing take, and how is it pieced?',
   stageKinds: ['longarm', 'home-quilting'],
@@ -34,20 +35,20 @@ interface ChosenWays {
 function calculateBacking(input: BackingInput): Result<Calculation<BackingDetails>, Refusal> {
   const cut = backingSize(input);
   const size = { width: cut.width.rounded, length: cut.length.rounded };
-  const { seam, cutStep, printRuns } = input;
+  const { seam, cutStep } = input;
   const details: BackingDetails = {
     ...size,
-    ways: panelWays(size, { width: input.fabricWidth, seam, cutStep }, printRuns),
-    wideWays: panelWays(size, { width: input.wideWidth, seam, cutStep }, printRuns),
+    ways: panelWays(size, { width: input.fabricWidth, seam, cutStep }, input),
+    wideWays: panelWays(size, { width: input.wideWidth, seam, cutStep }, input),
   };
   const { own, wide, best } = chosenWays(details, input);
   if (best === undefined) return failure(refuseNarrowFabric(input));
   return success({
     figures: backingFigures(input, { own, wide, best }),
-    tables: [waysTable(input, details)],
+    tables: [waysTable(input, details), ...holeTables(input, details, best)],
     explanation: backingSteps(input, best),
     notes: backingNotes(input, details, best),
-    diagram: backingDiagram(input.outline, details, best),
+    diagram: backingDiagram(input, details, best),
     details,
   });
 }
@@ -75,12 +76,22 @@ function backingFigures(input: BackingInput, { own, wide, best }: ChosenWays): r
     { label: 'Pieced from', quantity: wordsQuantity(wayInWords(best)) },
     { label: 'Cut size of the backing', quantity: backingSize(input) },
     ...(best.seamLength === 0 ? [] : [seams]),
+    ...matchFigures(input, best),
   ];
+}
+
+function matchFigures(input: BackingInput, { panelsRun, panelLength }: PanelWay): readonly Figure[] {
+  if (input.printRepeat === 0) return [];
+  const cut = backingSize(input);
+  const plain = panelsRun === 'up' ? cut.length.rounded : cut.width.rounded;
+  const extra = givenLength(lengthSubtract(panelLength, plain));
+  return [{ label: 'Extra on each panel to match the print', quantity: extra }];
 }
 
 function wayInWords({ panels, panelsRun, last, lastStrips }: PanelWay): string {
   if (panels === 1) return panelsRun === 'up' ? 'one width, lengthwise' : 'one width, crosswise';
   const seams = panelsRun === 'up' ? 'lengthwise (vertical) seams' : 'crosswise (horizontal) seams';
+  if (last === 'outer') return `${panels} panels, ${seams}; the outer two of the same width`;
   const strips = lastStrips === 1 ? 'one strip' : `${lastStrips} strips`;
   const joined = last === 'whole' ? '' : `; the last panel from ${strips} cut ${last} the fabric`;
   return `${panels} panels, ${seams}${joined}`;
@@ -101,38 +112,4 @@ function waysTable(input: BackingInput, { ways, wideWays }: BackingDetails): Tab
       areaQuantity(leftoverArea(way)),
     ]),
   };
-}
-
-function backingNotes(input: BackingInput, { ways }: BackingDetails, best: PanelWay): readonly Note[] {
-  const trim: Note = {
-    kind: 'tip',
-    says: 'Cut the selvages off before you join the panels: they shrink more in the wash. Sew with a seam allowance of {seam} and press the seams open.',
-    values: { seam: givenLength(input.seam) },
-  };
-  const sideways: Note = {
-    kind: 'warning',
-    says: 'The strips of the last panel run crosswise, so a one-way print is sideways there.',
-    values: {},
-  };
-  return [
-    ...cautionNotes('rotaryBlade', 'iron'),
-    ...(best.panels > 1 ? [trim] : []),
-    ...savingNotes(ways[0], best),
-    ...(best.last === 'across' ? [sideways] : []),
-  ];
-}
-
-/** What joining the last panel from strips would save, when the maker has not asked for it. */
-function savingNotes(shortest: PanelWay | undefined, best: PanelWay): readonly Note[] {
-  if (shortest?.fabric.width !== best.fabric.width || shortest.fabricLength === best.fabricLength) return [];
-  return [
-    {
-      kind: 'tip',
-      says: 'Joining the last panel from {strips} saves {less} of fabric.',
-      values: {
-        strips: countQuantity(shortest.lastStrips, ['strip', 'strips']),
-        less: givenLength(lengthSubtract(best.fabricLength, shortest.fabricLength)),
-      },
-    },
-  ];
 }

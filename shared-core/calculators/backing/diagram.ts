@@ -1,19 +1,27 @@
-import type { Outline } from '#core/domain/outline';
+import type { Point } from '#core/geometry/point';
 import { UNITS_PER_INCH } from '#core/units/length';
 import type { Diagram, DiagramPart } from '../diagram';
+import { outlineBounds } from '../outline/outline-measures';
 import { outlinePart } from '../outline/outline-part';
+import type { BackingInput } from './input';
+import { seamPlaces } from './seams';
 import type { BackingDetails, PanelWay } from './work';
 
 const MARGIN = 6 * UNITS_PER_INCH;
 
 /** The finished backing with its seams, the top on it, and both measures. */
-export function backingDiagram(outline: Outline, { width, length }: BackingDetails, way: PanelWay): Diagram {
+export function backingDiagram(
+  input: BackingInput,
+  { width, length }: BackingDetails,
+  way: PanelWay,
+): Diagram {
   const left = MARGIN;
   const top = MARGIN;
   const center = { x: left + width / 2, y: top + length / 2 };
   const parts: readonly DiagramPart[] = [
     ...panelParts(way, { left, top, width, length }),
-    outlinePart(outline, center, 'plan'),
+    outlinePart(input.outline, center, 'plan'),
+    ...holeParts(input, center),
     {
       part: 'dimension',
       from: { x: left, y: top + length },
@@ -37,6 +45,19 @@ export function backingDiagram(outline: Outline, { width, length }: BackingDetai
   };
 }
 
+/** Where the hole and the slit will be cut. */
+function holeParts({ outline, hole, hasSlit }: BackingInput, center: Point): readonly DiagramPart[] {
+  if (hole === null) return [];
+  const radius = hole.diameter / 2;
+  const slit: DiagramPart = {
+    part: 'line',
+    from: { x: center.x, y: center.y + radius },
+    to: { x: center.x, y: center.y + outlineBounds(outline).length / 2 },
+    tone: 'cut',
+  };
+  return [{ part: 'circle', center, radius, tone: 'cut' }, ...(hasSlit ? [slit] : [])];
+}
+
 /** Where the backing is in the drawing. */
 interface Rectangle {
   readonly left: number;
@@ -51,9 +72,7 @@ function panelParts(way: PanelWay, backing: Rectangle): readonly DiagramPart[] {
   const isUp = way.panelsRun === 'up';
   const [span, along] = isUp ? [width, length] : [length, width];
   const point = (a: number, b: number) => (isUp ? { x: left + a, y: top + b } : { x: left + b, y: top + a });
-  const step = way.fabric.width - 2 * way.fabric.seam;
-  // The first panel keeps its outer edge, so the first seam is a whole panel less one allowance away from it.
-  const seams = Array.from({ length: way.panels - 1 }, (_, index) => (index + 1) * step + way.fabric.seam);
+  const seams = seamPlaces(way, span);
   const panels = [0, ...seams].map((from, index): DiagramPart => {
     const to = seams[index] ?? span;
     const points = [point(from, 0), point(to, 0), point(to, along), point(from, along)];
@@ -61,7 +80,7 @@ function panelParts(way: PanelWay, backing: Rectangle): readonly DiagramPart[] {
   });
   const stripStep = way.lastStripLength - 2 * way.fabric.seam;
   const joins = Array.from(
-    { length: way.lastStrips - 1 },
+    { length: way.last === 'outer' ? 0 : way.lastStrips - 1 },
     (_, index) => (index + 1) * stripStep + way.fabric.seam,
   );
   return [

@@ -2,7 +2,7 @@ import type { Need, NeededPatch } from '#core/domain/need';
 import type { PatchList } from '#core/domain/patch-list';
 import { fabricNeed } from '../needs';
 import type { BackingInput } from './input';
-import { type BackingDetails, type PanelWay, chosenWays } from './work';
+import { type BackingDetails, type PanelWay, chosenWays, wholePanels } from './work';
 
 const BACKING = 'Backing';
 
@@ -17,7 +17,9 @@ export function backingNeeds(input: BackingInput, details: BackingDetails): read
     count: 1,
   };
   const patches: readonly NeededPatch[] =
-    best.last === 'whole' ? [{ ...panel, count: best.panels }] : [{ ...panel, count: best.panels - 1 }, last];
+    best.last === 'whole' || best.last === 'outer'
+      ? [{ ...panel, count: best.fabricLength / best.panelLength }]
+      : [{ ...panel, count: best.panels - 1 }, last];
   const width = { fabricWidth: best.fabric.width, extraPercent: input.safetyExtraPercent };
   return [{ ...fabricNeed(BACKING, patches, width), kind: own === undefined ? 'wide-backing' : 'backing' }];
 }
@@ -34,7 +36,7 @@ function panelsOf(way: PanelWay, mayTurn: boolean): PatchList {
     way.last === 'across' ? [way.lastStripLength, way.lastWidth] : [way.lastWidth, way.lastStripLength];
   const isSameSize = width === panel.width && length === panel.length;
   return [
-    { ...panel, count: isSameSize ? way.panels : way.panels - 1 },
+    { ...panel, count: isSameSize ? way.panels : wholePanels(way) },
     { fabric: BACKING, width, length, count: isSameSize ? 0 : way.lastStrips, mayTurn },
   ].filter(({ count }) => count > 0);
 }

@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import { choiceField, flagField, lengthField, percentField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
-import { outlineSchema } from '#core/domain/outline';
-import { lengthFromInches } from '#core/units/length';
+import { type Hole, holeSchema, outlineSchema } from '#core/domain/outline';
+import { type Length, lengthFromInches } from '#core/units/length';
 import {
   cutStepField,
   cutStepOfSettings,
@@ -14,12 +14,55 @@ import {
 
 const inches = lengthFromInches;
 
+/** Added after answers had been saved without them, so each has the value that leaves such an answer as it was. */
+const laterFields = {
+  hole: holeSchema.nullable().default(null).nullable().meta({ title: 'Hole' }) as unknown as z.ZodType<
+    Hole | null,
+    Hole | null
+  >,
+  hasSlit: withDefault(flagField({ title: 'A slit runs from the edge to the hole' }), false),
+  holeClearance: withDefault(
+    lengthField({
+      title: 'Keep seams away from the hole by',
+      help: 'Measured from the edge of the hole. A seam in the binding of a hole makes a lump.',
+      minimum: inches(0),
+      maximum: inches(24),
+    }),
+    inches(1),
+  ),
+  noMiddleSeam: withDefault(
+    flagField({
+      title: 'No seam down the middle',
+      help: 'A whole panel lies in the middle, with an equal panel on each side. It takes more seams.',
+    }),
+    false,
+  ),
+  printRepeat: withDefault(
+    lengthField({
+      title: 'Print repeat to match',
+      help: 'Along the fabric, from one figure to the next one like it. 0 if the print need not match at the seams.',
+      minimum: inches(0),
+      maximum: inches(60),
+    }),
+    inches(0),
+  ),
+};
+
+/** Read as `value` where the field is missing. It keeps its words, and is typed like any other field. */
+function withDefault<Value extends boolean | Length>(
+  field: z.ZodType<Value, Value>,
+  value: Value,
+): z.ZodType<Value, Value> {
+  const later = new z.ZodDefault({ type: 'default', innerType: field, defaultValue: value });
+  return later.meta(field.meta() ?? {}) as unknown as z.ZodType<Value, Value>;
+}
+
 export const backingInput = z
   .object({
     outline: outlineSchema,
     overhang: lengthField({
       title: 'Overhang',
-      help: 'How far backing and batting reach past the top on every side, for the frame and for shrinkage from quilting.',
+      help: 'How far backing and batting reach past the top on every side, for the frame and for shrinkage from quilting. Ask your quilter: most want 3 to 6 in on each side.',
       minimum: inches(0),
       maximum: inches(24),
     }),
@@ -39,6 +82,7 @@ export const backingInput = z
       title: 'Join the last panel from strips',
       help: 'Saves fabric when the last panel is narrow, but adds seams.',
     }),
+    ...laterFields,
     safetyExtraPercent: percentField({
       title: 'Safety extra',
       help: 'Added to the length before it is rounded up to what shops cut.',
@@ -52,7 +96,8 @@ export const backingInput = z
 
 export type BackingInput = z.infer<typeof backingInput>;
 
-export function backingInputFromProject({ outline, settings }: Measurements): BackingInput {
+export function backingInputFromProject(measurements: Measurements): BackingInput {
+  const { outline, hole, hasSlit, settings } = measurements;
   return {
     outline,
     overhang: settings.backingOverhang,
@@ -61,6 +106,11 @@ export function backingInputFromProject({ outline, settings }: Measurements): Ba
     seam: settings.backingSeam,
     printRuns: 'any-way',
     mayJoinLast: false,
+    hole,
+    hasSlit: hasSlit && hole !== null,
+    holeClearance: inches(1),
+    noMiddleSeam: false,
+    printRepeat: inches(0),
     safetyExtraPercent: settings.safetyExtraPercent,
     cutStep: cutStepOfSettings(settings),
     yardageStep: yardageStepOfSettings(settings),

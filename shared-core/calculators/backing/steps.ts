@@ -11,7 +11,7 @@ import {
 } from '../quantities';
 import { commonPractice, derived, givenTerm, term } from '../working/terms';
 import type { BackingInput } from './input';
-import type { PanelWay } from './work';
+import { outerPanelWidth, type PanelWay, wholePanels } from './work';
 
 /** The rectangle to cut: the top's bounding rectangle with the overhang on every side, rounded up. */
 export function backingSize({
@@ -43,7 +43,8 @@ export function backingSteps(input: BackingInput, best: PanelWay): readonly Step
       { label: 'Length of the backing', symbol: 'L', exact: bounds.length, result: cut.length },
       input,
     ),
-    panelsStep(best, cut),
+    best.last === 'outer' ? outerStep(best, cut) : panelsStep(best, cut),
+    ...matchSteps(input, best, cut),
     fabricStep(best),
     {
       label: 'Fabric to buy',
@@ -96,6 +97,52 @@ function panelsStep({ panelsRun, panels, fabric }: PanelWay, cut: ReturnType<typ
   };
 }
 
+function outerStep(best: PanelWay, cut: ReturnType<typeof backingSize>): Step {
+  const { panelsRun, fabric } = best;
+  const span = panelsRun === 'up' ? cut.width.rounded : cut.length.rounded;
+  const whole = wholePanels(best);
+  return {
+    label: 'Width of each outer panel',
+    formula: '(D − m × U + 2 × (m + 1) × s) ÷ 2',
+    terms: [
+      givenTerm('D', panelsRun === 'up' ? 'width to cover' : 'length to cover', span),
+      term('m', 'whole panels in the middle', numberQuantity(whole)),
+      givenTerm('U', 'usable width of the fabric', fabric.width),
+      givenTerm('s', 'seam allowance on each panel', fabric.seam),
+    ],
+    result: lengthUp(outerPanelWidth(span, whole, fabric), fabric.cutStep),
+    rule: derived('A whole panel lies in the middle, so the rest is shared between the two sides.'),
+  };
+}
+
+/** Whole repeats in the length of a panel, where the print is matched. */
+function matchSteps(
+  { printRepeat }: BackingInput,
+  { panelsRun, panelLength }: PanelWay,
+  cut: ReturnType<typeof backingSize>,
+): readonly Step[] {
+  if (printRepeat === 0) return [];
+  const plain = panelsRun === 'up' ? cut.length.rounded : cut.width.rounded;
+  const repeat = givenTerm('r', 'print repeat', printRepeat);
+  const repeats = countQuantity(plain / printRepeat, ['repeat', 'repeats'], 'up');
+  return [
+    {
+      label: 'Repeats in a panel',
+      formula: 'P ÷ r, rounded up',
+      terms: [givenTerm('P', 'length of a panel without matching', plain), repeat],
+      result: repeats,
+      rule: commonPractice('Every panel starts at the same place of the print, so it takes whole repeats.'),
+    },
+    {
+      label: 'Length of a panel',
+      formula: 'k × r',
+      terms: [term('k', 'repeats in a panel', numberQuantity(repeats.rounded)), repeat],
+      result: givenLength(panelLength),
+      rule: derived('Trim the panels after they are joined.'),
+    },
+  ];
+}
+
 function fabricStep(best: PanelWay): Step {
   const label = 'Fabric needed';
   const panels = term('n', 'panels', countQuantity(best.panels, ['panel', 'panels']));
@@ -104,6 +151,11 @@ function fabricStep(best: PanelWay): Step {
   if (best.last === 'whole') {
     const rule = derived('Every panel is cut from selvage to selvage.');
     return { label, formula: 'n × l', terms: [panels, length], result, rule };
+  }
+  if (best.last === 'outer') {
+    const lengths = term('k', 'lengths of fabric', numberQuantity(best.fabricLength / best.panelLength));
+    const rule = derived('Both outer panels come from one length of fabric where its width holds them.');
+    return { label, formula: 'k × l', terms: [lengths, length], result, rule };
   }
   const rule = derived('The last panel is narrow, so it is joined from strips instead of a whole length.');
   if (best.last === 'along') {

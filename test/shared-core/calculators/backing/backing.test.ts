@@ -18,7 +18,18 @@ import { answerOf, refusalOf } from '#test/helpers/answer-of';
 import { anyOutline } from '#test/helpers/measurements';
 
 const inches = lengthFromInches;
-const plain: BackingInput = { ...backing.fromProject(SAMPLE_MEASUREMENTS), safetyExtraPercent: 0 };
+const noWishes = {
+  hole: null,
+  hasSlit: false,
+  holeClearance: inches(1),
+  noMiddleSeam: false,
+  printRepeat: inches(0),
+} as const;
+const plain: BackingInput = {
+  ...backing.fromProject(SAMPLE_MEASUREMENTS),
+  ...noWishes,
+  safetyExtraPercent: 0,
+};
 
 function rectangle(width: number, length: number, changes: Partial<BackingInput> = {}): BackingInput {
   return {
@@ -164,6 +175,11 @@ function leastByTryingStrips(whole: PanelWay, most = 200): number {
 
 const side = fc.integer({ min: 8, max: 160 * 8 }).map((eighths) => inches(eighths / 8));
 const anyBacking: fc.Arbitrary<BackingInput> = fc.record({
+  hole: fc.constant(noWishes.hole),
+  hasSlit: fc.constant(noWishes.hasSlit),
+  holeClearance: fc.constant(noWishes.holeClearance),
+  noMiddleSeam: fc.constant(noWishes.noMiddleSeam),
+  printRepeat: fc.constant(noWishes.printRepeat),
   outline: anyOutline(8, 130),
   overhang: fc.integer({ min: 0, max: 6 * 8 }).map((eighths) => inches(eighths / 8)),
   fabricWidth: fc.integer({ min: 36, max: 60 }).map((whole) => inches(whole)),
@@ -303,10 +319,10 @@ describe('what is bought and shown', () => {
   });
 
   it('joins the last panel from strips only when the maker asks for it, and says what it would save', () => {
-    const narrow = rectangle(40, 60, { fabricWidth: inches(42) });
+    const narrow = rectangle(59, 43, { overhang: inches(0), printRuns: 'up-the-fabric' });
     const whole = answerOf(backing, narrow);
     expect(whole.figures.find(({ label }) => label === 'Pieced from')?.quantity).toMatchObject({
-      text: '2 panels, crosswise (horizontal) seams',
+      text: '2 panels, lengthwise (vertical) seams',
     });
     expect(whole.notes.some(({ says }) => says.includes('saves {less} of fabric'))).toBe(true);
     const joined = answerOf(backing, { ...narrow, mayJoinLast: true });

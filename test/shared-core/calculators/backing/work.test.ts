@@ -8,6 +8,7 @@ import { answerOf, refusalOf } from '#test/helpers/answer-of';
 
 const inches = lengthFromInches;
 const plain: BackingInput = { ...backing.fromProject(SAMPLE_MEASUREMENTS), safetyExtraPercent: 0 };
+const anyWay = { printRuns: 'any-way', noMiddleSeam: false, printRepeat: inches(0) } as const;
 
 function rectangle(width: number, length: number, changes: Partial<BackingInput> = {}): BackingInput {
   return {
@@ -47,13 +48,13 @@ describe('ways of panels at their limits', () => {
     expect(shortestWhole(details.ways)).toMatchObject({ panels: 1, lastWidth: inches(4), seamLength: 0 });
     expect(refusalOf(backing, rectangle(4.125, 4.125, greedy)).code).toBe('too-many-panels');
     const fabric = { width: inches(4), seam: inches(3), cutStep: inches(1 / 8) };
-    expect(panelWays({ width: inches(60), length: inches(60) }, fabric, 'any-way')).toEqual([]);
+    expect(panelWays({ width: inches(60), length: inches(60) }, fabric, anyWay)).toEqual([]);
   });
 
   it('joins no panel from more strips than a backing may have panels', () => {
     const fabric = { width: inches(4), seam: inches(1), cutStep: inches(1 / 8) };
     const last = (length: number) => {
-      const ways = panelWays({ width: inches(5), length: inches(length) }, fabric, 'any-way');
+      const ways = panelWays({ width: inches(5), length: inches(length) }, fabric, anyWay);
       return ways.filter(({ panelsRun }) => panelsRun === 'up').map((way) => way.last);
     };
     expect(last(62)).toEqual(['whole']);
