@@ -54,7 +54,7 @@ describe('the calculators on the command line', { timeout: 60_000 }, () => {
     const answer = json(stdout);
     expect(answer).toMatchObject({
       calculator: 'backing',
-      version: 1,
+      version: 2,
       input: {
         outline: { width: lengthFromInches(50), length: lengthFromInches(65) },
         seam: lengthFromInches(1 / 2),
