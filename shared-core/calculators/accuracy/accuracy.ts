@@ -11,7 +11,7 @@ import { type AccuracyDetails, workOutAccuracy } from './work';
 
 export const accuracy: Calculator<AccuracyInput, AccuracyDetails> = {
   name: 'accuracy',
-  version: 2,
+  version: 3,
   title: 'How accurate to sew',
   question: 'How accurately do I have to sew, and what do I measure along the way?',
   stageKinds: ['piecing'],
@@ -23,7 +23,7 @@ export const accuracy: Calculator<AccuracyInput, AccuracyDetails> = {
 function calculateAccuracy(input: AccuracyInput): Result<Calculation<AccuracyDetails>, Refusal> {
   const details = workOutAccuracy(input);
   return success({
-    figures: figuresOf(details),
+    figures: figuresOf(input, details),
     tables: [checkTable(details)],
     explanation: accuracySteps(input, details),
     notes: accuracyNotes(input, details),
@@ -32,19 +32,22 @@ function calculateAccuracy(input: AccuracyInput): Result<Calculation<AccuracyDet
   });
 }
 
-function figuresOf(details: AccuracyDetails): readonly Figure[] {
+function figuresOf({ patchesAcross }: AccuracyInput, details: AccuracyDetails): readonly Figure[] {
   const { block, row, column, rowsApart, seamOffForLikely } = details;
   const within = (label: string, { likely, worst }: Spread): readonly Figure[] => [
     { label: `${label}, usually within`, quantity: fineLength(likely, 'up') },
     { label: `${label}, at worst`, quantity: fineLength(worst, 'up') },
   ];
   const allowed: readonly Figure[] =
-    seamOffForLikely === null
+    patchesAcross === 1
       ? []
       : [
           {
             label: 'Seams within this usually keep a block right',
-            quantity: fineLength(seamOffForLikely, 'down'),
+            quantity:
+              seamOffForLikely === null
+                ? wordsQuantity('none: the cuts alone are off by more')
+                : fineLength(seamOffForLikely, 'down'),
           },
         ];
   return [

@@ -22,20 +22,20 @@ export function spreadOf({ cuts, cutOff, seams, seamOff }: Errors): Spread {
   };
 }
 
-/** The seam error that keeps the worst case within `tolerance`: 0 if the cuts alone use it up, null if there are no seams. */
+/** The seam error that keeps the worst case within `tolerance`; null if there are no seams, or if the cuts alone are off by more. */
 export function seamOffForWorst(
   { cuts, cutOff, seams }: Omit<Errors, 'seamOff'>,
   tolerance: number,
 ): number | null {
-  if (seams === 0) return null;
-  return Math.max(0, tolerance - cuts * cutOff) / (2 * seams);
+  const left = tolerance - cuts * cutOff;
+  return seams === 0 || left < 0 ? null : left / (2 * seams);
 }
 
-/** The seam error that keeps the root of the sum of squares within `tolerance`, 0 or null as above. */
+/** The seam error that keeps the root of the sum of squares within `tolerance`, or null as above. */
 export function seamOffForLikely(
   { cuts, cutOff, seams }: Omit<Errors, 'seamOff'>,
   tolerance: number,
 ): number | null {
-  if (seams === 0) return null;
-  return Math.sqrt(Math.max(0, tolerance ** 2 - cuts * cutOff ** 2) / seams) / 2;
+  const left = tolerance ** 2 - cuts * cutOff ** 2;
+  return seams === 0 || left < 0 ? null : Math.sqrt(left / seams) / 2;
 }

@@ -72,13 +72,13 @@ function allowedSteps(input: AccuracyInput, details: AccuracyDetails): Explanati
   return [
     ...step(
       'Seams within this usually keep a block right',
-      '√((T² − n·c²)/(n − 1))/2, or nothing',
+      '√((T² − n·c²)/(n − 1))/2',
       details.seamOffForLikely,
       LIKELY,
     ),
     ...step(
       'Seams within this always keep a block right',
-      '(T − n·c)/(2(n − 1)), or nothing',
+      '(T − n·c)/(2(n − 1))',
       details.seamOffForWorst,
       WORST,
     ),

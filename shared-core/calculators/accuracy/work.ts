@@ -15,7 +15,7 @@ export interface AccuracyDetails {
   /** How much two rows may differ from each other. */
   readonly rowsApart: Spread;
   readonly checks: readonly CheckSize[];
-  /** The seam error that keeps a block within the tolerance; null if a block has no seam. */
+  /** The seam error that keeps a block within the tolerance; null if a block has no seam or no seam is enough. */
   readonly seamOffForWorst: number | null;
   readonly seamOffForLikely: number | null;
 }

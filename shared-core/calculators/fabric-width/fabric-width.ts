@@ -1,10 +1,9 @@
 import { failure, type Result, success } from '#core/result';
 import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { Note } from '../explanation';
-import { givenLength, wordsQuantity, yardageUp } from '../quantities';
+import { givenLength } from '../quantities';
 import { type FabricWidthInput, fabricWidthInput, fabricWidthInputFromProject } from './input';
 import { widthSteps } from './steps';
-import { CHART_SPREAD_UNITS } from './width-chart';
 import { bought, type FabricWidthDetails, workOutWidth } from './work';
 
 /**
@@ -13,7 +12,7 @@ import { bought, type FabricWidthDetails, workOutWidth } from './work';
  */
 export const fabricWidth: Calculator<FabricWidthInput, FabricWidthDetails> = {
   name: 'fabric-width',
-  version: 1,
+  version: 2,
   title: 'Another fabric width',
   question: 'How much do I need of a fabric that is wider or narrower than the pattern asks for?',
   stageKinds: ['piecing', 'longarm', 'outer-binding'],
@@ -30,11 +29,9 @@ function calculateFabricWidth(input: FabricWidthInput): Result<Calculation<Fabri
   return success({
     figures: [
       { label: 'Fabric to buy', quantity: toBuy },
-      {
-        label: 'Taken from',
-        quantity: wordsQuantity(byChart === null ? 'the area rule' : 'the published chart'),
-      },
-      { label: 'By area', quantity: bought(input, byArea) },
+      ...(byChart === null
+        ? []
+        : [{ label: 'A published chart for garments says', quantity: bought(input, byChart) }]),
     ],
     tables: [],
     explanation: widthSteps(input, work),
@@ -63,10 +60,10 @@ function widthNotes(byChart: number | null): readonly Note[] {
     says: 'Check that the widest pattern piece fits the narrower fabric. Extra length does not make up for that.',
     values: {},
   };
-  const rough: Note = {
-    kind: 'warning',
-    says: 'The published chart has no entry for this. Its entries differ from the area rule by up to {spread} either way, so lay out the pattern pieces first or buy that much more.',
-    values: { spread: yardageUp(CHART_SPREAD_UNITS) },
+  const compared: Note = {
+    kind: 'tip',
+    says: 'The chart is for garments and may give less area than the pattern asks for. Buy by area, and lay out the patches first.',
+    values: {},
   };
-  return byChart === null ? [fit, rough] : [fit];
+  return byChart === null ? [fit] : [fit, compared];
 }

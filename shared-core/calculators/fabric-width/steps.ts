@@ -2,7 +2,7 @@ import type { Rule, Step } from '../explanation';
 import { givenLength, yardageUp } from '../quantities';
 import { derived, givenTerm, term } from '../working/terms';
 import type { FabricWidthInput } from './input';
-import { CHART_SPREAD_UNITS } from './width-chart';
+import { ONE_WAY_UNITS } from './width-chart';
 import { bought, type FabricWidthDetails } from './work';
 
 const published = (says: string): Rule => ({ kind: 'published', says });
@@ -24,18 +24,18 @@ export function widthSteps(
     rule: derived('The same area of fabric. It does not consider how the pattern pieces fit.'),
   };
   const chart = (exact: number): Step => ({
-    label: 'By the published chart',
+    label: 'By a published chart for garments',
     formula: 'looked up, not calculated',
     terms,
     result: bought(input, exact),
     rule: published(
-      'Fabric width conversion chart, New Jersey Cooperative Extension Service, Rutgers (attribution from memory).',
+      'Fabric width conversion chart, New Jersey Cooperative Extension Service, Rutgers (attribution from memory). It only compares: it allows for how the pieces of a garment fit.',
     ),
   });
   return [
     area,
     ...(byChart === null ? [] : [chart(byChart)]),
-    ...(input.isOneWay ? [oneWayStep(input, byChart ?? byArea)] : []),
+    ...(input.isOneWay ? [oneWayStep(input, byArea)] : []),
   ];
 }
 
@@ -44,10 +44,10 @@ function oneWayStep(input: FabricWidthInput, plain: number): Step {
     label: 'With a one-way print',
     formula: 'L + q',
     terms: [
-      term('L', 'as above', yardageUp(plain)),
-      term('q', 'for one-way fabric', yardageUp(CHART_SPREAD_UNITS)),
+      term('L', 'by area', yardageUp(plain)),
+      term('q', 'for one-way fabric', yardageUp(ONE_WAY_UNITS)),
     ],
-    result: bought(input, plain + CHART_SPREAD_UNITS),
+    result: bought(input, plain + ONE_WAY_UNITS),
     rule: published('The chart’s own note: add a quarter of a yard for one-way fabric.'),
   };
 }

@@ -28,8 +28,8 @@ const ROWS_IN_EIGHTHS: readonly (readonly number[])[] = [
   [40, 34, 33, 31, 27, 25, 23, 22],
 ];
 
-/** The most that an entry differs from the area rule rounded up to an eighth, either way: a quarter of a yard. */
-export const CHART_SPREAD_UNITS = UNITS_PER_YARD / 4;
+/** What the chart adds for one-way fabric. */
+export const ONE_WAY_UNITS = UNITS_PER_YARD / 4;
 
 /** The entry for this length and these widths, in 1/320 mm; null when the chart has no such width or length. */
 export function chartLength(length: number, fromWidth: number, toWidth: number): number | null {

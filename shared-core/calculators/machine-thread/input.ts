@@ -26,7 +26,7 @@ export const machineThreadInput = z
       title: 'Thread per length of seam',
       help: 'Needle and bobbin together. 2.5 for a lockstitch.',
       minimum: 2,
-      maximum: 4,
+      maximum: 8,
     }),
     wastePercent: percentField({
       title: 'Waste',

@@ -16,29 +16,28 @@ interface MachineThreadDetails extends ThreadByMethod {
 /** Thread for a length of lockstitch seam, from needle and bobbin, and the bobbins to wind. */
 export const machineThread: Calculator<MachineThreadInput, MachineThreadDetails> = {
   name: 'machine-thread',
-  version: 1,
+  version: 2,
   title: 'Machine thread',
   question: 'How much thread does the machine use, and how many bobbins?',
   stageKinds: ['piecing', 'home-quilting', 'outer-binding', 'inner-binding'],
   input: machineThreadInput,
   fromProject: machineThreadInputFromProject,
   calculate: calculateMachineThread,
-  needs: (_, { byFactor }) => [threadNeed('Thread', byFactor.total)],
+  needs: (_, { enough }) => [threadNeed('Thread', enough.total)],
 };
 
 function calculateMachineThread(
   input: MachineThreadInput,
 ): Result<Calculation<MachineThreadDetails>, Refusal> {
   const use = threadUse(input);
-  if (Math.max(use.byFactor.total, use.byStitch.total) > MAX_LENGTH_UNITS)
-    return failure(refuseEndlessThread(input));
-  const bobbins = countQuantity(use.byFactor.bobbin / input.bobbinHolds, ['bobbin', 'bobbins'], 'up');
+  if (use.enough.total > MAX_LENGTH_UNITS) return failure(refuseEndlessThread(input));
+  const bobbins = countQuantity(use.enough.bobbin / input.bobbinHolds, ['bobbin', 'bobbins'], 'up');
   return success({
     figures: [
       { label: 'Bobbins to wind', quantity: bobbins },
-      { label: 'Total thread', quantity: yardageUp(use.byFactor.total) },
-      { label: 'From the spool', quantity: yardageUp(use.byFactor.needle) },
-      { label: 'From the bobbin', quantity: yardageUp(use.byFactor.bobbin) },
+      { label: 'Total thread', quantity: yardageUp(use.enough.total) },
+      { label: 'From the spool', quantity: yardageUp(use.enough.needle) },
+      { label: 'From the bobbin', quantity: yardageUp(use.enough.bobbin) },
     ],
     tables: [compareTable(input, use.byFactor, use.byStitch)],
     explanation: threadSteps(input, use, bobbins),

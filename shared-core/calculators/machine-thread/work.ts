@@ -9,16 +9,22 @@ export interface ThreadUse {
   readonly bobbin: number;
 }
 
-/** The same seam by two methods: by the factor of the stitch type, and by stitch length and thickness. */
+/**
+ * The same seam by two methods: by the factor of the stitch type, and by stitch length and thickness. `enough` is the one that
+ * takes more, because thread that runs out stops the work.
+ */
 export interface ThreadByMethod {
   readonly byFactor: ThreadUse;
   readonly byStitch: ThreadUse;
+  readonly enough: ThreadUse;
 }
 
 export function threadUse(input: MachineThreadInput): ThreadByMethod {
   const stitchesPerInch = UNITS_PER_INCH / input.stitchLength;
   const factorByStitch = 2 + 2 * (input.thickness / UNITS_PER_INCH) * stitchesPerInch;
-  return { byFactor: useOf(input, input.factor), byStitch: useOf(input, factorByStitch) };
+  const byFactor = useOf(input, input.factor);
+  const byStitch = useOf(input, factorByStitch);
+  return { byFactor, byStitch, enough: byStitch.total > byFactor.total ? byStitch : byFactor };
 }
 
 /** A balanced lockstitch takes half from the needle and half from the bobbin. */

@@ -7,6 +7,8 @@ import { formatQuantity, formatSentence } from '#core/calculators/format-quantit
 import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { currencyFromCode } from '#core/units/money';
 import { lengthFromInches, lengthFromMillimeters, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
+import { wordsQuantity } from '#core/calculators/quantities';
+import { answerOf } from '#test/helpers/answer-of';
 import { METRIC_SETTINGS } from '#test/helpers/measurements';
 
 const inches = lengthFromInches;
@@ -135,9 +137,12 @@ describe('the allowed seam error', () => {
     );
   });
 
-  it('is 0 if the cuts alone use up the tolerance, and null for a block of one patch', () => {
+  it('is none if the cuts alone are off by more than the tolerance, and is not asked of a block of one patch', () => {
     const tight = detailsFor({ patchesAcross: 5, cutOff: inches(1 / 8), tolerance: inches(1 / 8) });
-    expect([tight.seamOffForWorst, tight.seamOffForLikely]).toEqual([0, 0]);
+    expect([tight.seamOffForWorst, tight.seamOffForLikely]).toEqual([null, null]);
+    const cutBadly = { seamOff: inches(0), cutOff: inches(1 / 8), tolerance: inches(1 / 8) };
+    const { figures } = answerOf(accuracy, inputWith({ ...cutBadly, patchesAcross: 3 }));
+    expect(figures.at(-1)?.quantity).toEqual(wordsQuantity('none: the cuts alone are off by more'));
     expect(detailsFor({ patchesAcross: 1 }).seamOffForWorst).toBeNull();
   });
 });
