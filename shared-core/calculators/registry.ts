@@ -23,12 +23,14 @@ import { longarmPrice } from './longarm-price/longarm-price';
 import { machineThread } from './machine-thread/machine-thread';
 import { patchSize } from './patches/patch-size/patch-size';
 import { top } from './top/top';
+import { wedgeRing } from './wedge-ring/wedge-ring';
 import { washing } from './washing/washing';
 
 /** Every calculator, in the order a maker meets them. */
 export const calculators: readonly Calculator[] = [
   patchSize,
   top,
+  wedgeRing,
   longStrips,
   accuracy,
   backing,

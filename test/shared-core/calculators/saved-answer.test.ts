@@ -116,6 +116,7 @@ describe('every calculator that buys', () => {
     expect(buyers.map(({ name }) => name)).toEqual([
       'patch-size',
       'top',
+      'wedge-ring',
       'long-strips',
       'backing',
       'batting',

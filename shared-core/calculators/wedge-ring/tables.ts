@@ -1,0 +1,61 @@
+import { roundDownTo } from '#core/units/rounding';
+import type { Quantity, Table } from '../explanation';
+import {
+  countQuantity,
+  degreesQuantity,
+  givenLength,
+  lengthNearest,
+  lengthUp,
+  wordsQuantity,
+} from '../quantities';
+import type { WedgeRingInput } from './input';
+import type { WedgeRingWork } from './work';
+
+export function wedgeTable({ cutStep }: WedgeRingInput, { finished, cut }: WedgeRingWork): Table {
+  const row = (label: string, side: 'long' | 'short' | 'height') => [
+    wordsQuantity(label),
+    lengthNearest(finished[side]),
+    lengthUp(cut[side], cutStep),
+  ];
+  return {
+    title: 'One wedge',
+    columns: ['', 'Finished', 'Cut'],
+    rows: [row('Long side', 'long'), row('Short side', 'short'), row('Height', 'height')],
+  };
+}
+
+/** From the first cut to the closed ring. Small errors are found and corrected in the halves, before the last two seams. */
+export function ringMethodTable({ wedges, seamAllowance }: WedgeRingInput, work: WedgeRingWork): Table {
+  const smaller = roundDownTo(wedges / 2, 1);
+  const of = (count: number) => countQuantity(count, ['wedge', 'wedges']);
+  const steps: readonly (readonly [string, Quantity])[] = [
+    ['Cut this many strips across the fabric.', countQuantity(work.strips, ['strip', 'strips'])],
+    ['Cut each strip this wide.', givenLength(work.strip)],
+    ['Cut the wedges, with this angle between their legs.', degreesQuantity((360 * work.half) / Math.PI)],
+    [
+      'Sew the wedges in pairs, always from the same end, with this seam allowance.',
+      givenLength(seamAllowance),
+    ],
+    ['This many pairs come from all the wedges.', countQuantity(smaller, ['pair', 'pairs'])],
+    ['Sew pairs to each other, then those again, until you have two halves. One half has', of(smaller)],
+    ['The other half has', of(wedges - smaller)],
+    [
+      'Test the first half on a ruler: the angle between its two open legs must be this. 180° is a straight line.',
+      degreesQuantity((360 * smaller) / wedges),
+    ],
+    [
+      'If it is not, sew a seam again or trim a leg. Keep a whole seam allowance on it.',
+      givenLength(seamAllowance),
+    ],
+    ['Sew the two halves to each other.', countQuantity(2, ['seam', 'seams'])],
+  ];
+  return {
+    title: 'How to do it',
+    columns: ['Step', 'What to do', 'Measure'],
+    rows: steps.map(([words, measure], index) => [
+      countQuantity(index + 1, ['', '']),
+      wordsQuantity(words),
+      measure,
+    ]),
+  };
+}
