@@ -21,6 +21,7 @@ import { innerBinding } from './curves/inner-binding/inner-binding';
 import { longStrips } from './long-strips/long-strips';
 import { longarmPrice } from './longarm-price/longarm-price';
 import { machineThread } from './machine-thread/machine-thread';
+import { fussyCutting } from './patches/fussy-cutting/fussy-cutting';
 import { patchSize } from './patches/patch-size/patch-size';
 import { top } from './top/top';
 import { wedgeRing } from './wedge-ring/wedge-ring';
@@ -29,6 +30,7 @@ import { washing } from './washing/washing';
 /** Every calculator, in the order a maker meets them. */
 export const calculators: readonly Calculator[] = [
   patchSize,
+  fussyCutting,
   top,
   wedgeRing,
   longStrips,
