@@ -1,7 +1,7 @@
 import { success } from '#core/result';
 import type { Calculator } from '#core/calculators/calculator';
 import type { Note } from '#core/calculators/explanation';
-import { lengthNearest, lengthQuantity, lengthUp } from '#core/calculators/quantities';
+import { fineLength, lengthNearest, lengthQuantity, lengthUp } from '#core/calculators/quantities';
 import { cautionNotes } from '#core/calculators/caution-notes';
 import { CENTER_CUT_NOTES } from '../center-notes';
 import { type HoleSizeInput, holeSizeFromProject, holeSizeInput, isMeasured, rulerRounding } from './input';
@@ -11,7 +11,7 @@ import { type HoleSizeDetails, workOutHole } from './work';
 
 export const holeSize: Calculator<HoleSizeInput, HoleSizeDetails> = {
   name: 'hole-size',
-  version: 1,
+  version: 2,
   title: 'Size of the hole',
   question: 'How large a hole does the stand, trunk or pole need?',
   stageKinds: ['center-cut'],
@@ -28,7 +28,7 @@ export const holeSize: Calculator<HoleSizeInput, HoleSizeDetails> = {
         },
         {
           label: 'Radius, for a turning ruler',
-          quantity: lengthNearest(details.diameter / 2),
+          quantity: fineLength(details.diameter / 2, 'down'),
         },
         {
           label: 'Edge of the hole, all the way around',

@@ -17,7 +17,7 @@ export const holeSizeInput = z
     }),
     ease: lengthField({
       title: 'Ease',
-      help: 'Added to a measured diameter so that the project goes on easily and lies flat. Half of it is on each side.',
+      help: 'Added to a measured diameter so that the project goes on easily and lies flat. Half of it is on each side. Start with 1/4 in (6 mm) for a pole, and 1/2 in (13 mm) or more for a trunk.',
       minimum: LENGTH_ZERO,
       maximum: lengthFromInches(24),
     }),

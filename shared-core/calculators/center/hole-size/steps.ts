@@ -1,6 +1,12 @@
 import { lengthFromExact } from '#core/units/length';
 import type { Explanation, Quantity, Table } from '#core/calculators/explanation';
-import { lengthDown, lengthNearest, lengthQuantity, lengthUp } from '#core/calculators/quantities';
+import {
+  fineLength,
+  lengthDown,
+  lengthNearest,
+  lengthQuantity,
+  lengthUp,
+} from '#core/calculators/quantities';
 import { commonPractice, derived, givenTerm } from '#core/calculators/working/terms';
 import { type HoleSizeInput, isMeasured, rulerRounding } from './input';
 import type { HoleSizeDetails } from './work';
@@ -17,7 +23,7 @@ export function rulerTable(input: HoleSizeInput, { exactDiameter }: HoleSizeDeta
       .filter((size) => size > 0)
       .map((size): readonly Quantity[] => [
         lengthNearest(size),
-        lengthNearest(size / 2),
+        fineLength(size / 2, 'down'),
         lengthDown(isMeasured(input) ? (size - through) / 2 : size - through),
         lengthUp(Math.PI * size),
       ]),

@@ -2,9 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { holeSize } from '#core/calculators/center/hole-size/hole-size';
 import type { HoleSizeInput } from '#core/calculators/center/hole-size/input';
+import type { LengthQuantity } from '#core/calculators/explanation';
+import { formatQuantity } from '#core/calculators/format-quantity';
 import { CAUTIONS } from '#core/domain/cautions';
 import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { lengthFromInches as inches, lengthFromMillimeters, UNITS_PER_INCH } from '#core/units/length';
+import { currencyFromCode } from '#core/units/money';
 
 const starting = (change: Partial<HoleSizeInput> = {}): HoleSizeInput => ({
   ...holeSize.fromProject({
@@ -98,6 +101,25 @@ describe('measured around or across', () => {
       quantity: { rounded: inches(18) },
     });
   });
+});
+
+// A radius rounded up to the next eighth would make the hole an eighth too wide.
+it('of 6 3/8 in is drawn with a ruler set to 3 3/16 in, and never to more than half the hole', () => {
+  const style = {
+    display: { system: 'inch', inchStep: 8 },
+    currency: currencyFromCode('USD'),
+    locale: 'en-US',
+  } as const;
+  const radius = (measure: number) =>
+    answer({ from: 'wish', measure: inches(measure) }).figures[1]!.quantity as LengthQuantity;
+  expect(formatQuantity(radius(6.375), style)).toBe('3 3/16 in');
+  fc.assert(
+    fc.property(fc.integer({ min: 16, max: 800 }), (sixteenths) => {
+      const { rounded, exact } = radius(sixteenths / 16);
+      expect(rounded).toBeLessThanOrEqual(exact);
+      expect(exact).toBeCloseTo(inches(sixteenths / 16) / 2, 9);
+    }),
+  );
 });
 
 describe('the next ruler size', () => {
