@@ -15,7 +15,7 @@ export const CENTER_CUT_NOTES: readonly Note[] = [
   },
   {
     kind: 'tip',
-    says: 'Stay-stitch on the seam line before you cut. Unfold the project and cut a single layer: folded layers shift.',
+    says: 'Before you cut, stay-stitch just inside the seam line, between it and the cut. Unfold the project and cut a single layer: folded layers shift.',
     values: {},
   },
   ...cautionNotes('rotaryBlade', 'scissors', 'pins', 'usedBlades'),

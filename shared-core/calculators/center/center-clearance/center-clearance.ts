@@ -18,7 +18,7 @@ import { type CenterClearanceDetails, workOutClearance } from './work';
 
 export const centerClearance: Calculator<CenterClearanceInput, CenterClearanceDetails> = {
   name: 'center-clearance',
-  version: 2,
+  version: 3,
   title: 'Room around the hole',
   question: 'Do the hole and its seam line stay inside the center patch?',
   stageKinds: ['center-cut'],
@@ -55,12 +55,24 @@ function figuresOf(details: CenterClearanceDetails): readonly Figure[] {
 
 function clearanceNotes(input: CenterClearanceInput, details: CenterClearanceDetails): readonly Note[] {
   const { clearanceAtSeam, worstClearance, clearanceAtBack } = details;
-  if (clearanceAtSeam < 0) {
+  if (clearanceAtSeam < 0 && details.seamsCrossed === 0) {
     return [
       {
         kind: 'warning',
-        says: 'The stitching leaves the patch by {out} and crosses a seam. Make the hole smaller or move its center.',
+        says: 'The stitching runs outside the center patch, as far as {out} from it, and does not cross its seams. Look for the seams of the patches it runs over.',
         values: { out: lengthUp(-clearanceAtSeam) },
+      },
+    ];
+  }
+  if (clearanceAtSeam < 0) {
+    return [
+      {
+        kind: 'tip',
+        says: 'The stitching leaves the center patch by {out} and crosses {seams}. That is usual where seams meet in the middle. Stay-stitch first so that the seams do not open, and keep the joint of the binding strip off a seam. If the patch holds a motif that should stay whole, make the hole smaller.',
+        values: {
+          out: lengthUp(-clearanceAtSeam),
+          seams: countQuantity(details.seamsCrossed, ['seam', 'seams']),
+        },
       },
     ];
   }

@@ -62,7 +62,7 @@ describe('a hole in the center patch', () => {
       label: 'The seam line leaves the patch by',
       quantity: { rounded: inches(1.25) },
     });
-    expect(notes[0]?.says).toContain('crosses a seam');
+    expect(notes[0]?.says).toContain('Stay-stitch first');
     expect(notes[0]?.values).toMatchObject({ out: { rounded: inches(1.25) } });
   });
 
