@@ -3,16 +3,16 @@ import { success } from '#core/result';
 import type { Point } from '#core/geometry/point';
 import type { Calculator } from '#core/calculators/calculator';
 import type { Figure, Note } from '#core/calculators/explanation';
-import { fineLength, lengthNearest, wordsQuantity } from '#core/calculators/quantities';
+import { countQuantity, fineLength, lengthNearest, wordsQuantity } from '#core/calculators/quantities';
 import { cautionNotes } from '#core/calculators/caution-notes';
 import { centerFindDiagram } from './diagram';
 import { type CenterFindInput, centerFindFromProject, centerFindInput } from './input';
 import { type CenterFindDetails, workOutCenterFind } from './work';
-import { centerFindSteps, centersTable, markTable, misfitTable, squareTable } from './tables';
+import { centerFindSteps, centersTable, LENGTH_WORDS, markTable, misfitTable, squareTable } from './tables';
 
 export const centerFind: Calculator<CenterFindInput, CenterFindDetails> = {
   name: 'center-find',
-  version: 2,
+  version: 3,
   title: 'Find the center',
   question: 'Where is the center of a project that is not quite square?',
   stageKinds: ['center-cut'],
@@ -51,7 +51,7 @@ const AGREES = lengthFromInches(1 / 64);
 function misfitFigures(misfit: number): readonly Figure[] {
   return misfit < AGREES
     ? [{ label: 'Your six lengths', quantity: wordsQuantity('Your measurements agree.') }]
-    : [{ label: 'Your six lengths disagree by', quantity: fineLength(misfit, 'nearest') }];
+    : [{ label: 'One length alone would have to change by', quantity: fineLength(misfit, 'nearest') }];
 }
 
 function moveFigures(move: Point | null): readonly Figure[] {
@@ -69,8 +69,8 @@ function notesOf(input: CenterFindInput, details: CenterFindDetails): readonly N
   const { misfit, apart, move } = details;
   const again: Note = {
     kind: 'warning',
-    says: 'Your lengths disagree by {misfit}, more than you can be off, so one of them is wrong. Measure all six again before you cut.',
-    values: { misfit: fineLength(misfit, 'up') },
+    says: 'Your lengths do not fit together: one of them alone would have to change by at least {misfit}, more than you can be off. One is wrong, or several are a little off. Measure all six again before you cut.',
+    values: { misfit: fineLength(misfit, 'nearest') },
   };
   const far: Note = {
     kind: 'warning',
@@ -83,14 +83,15 @@ function notesOf(input: CenterFindInput, details: CenterFindDetails): readonly N
     values: {},
   };
   return [
-    ...(misfit > input.accuracy ? [again] : []),
+    ...(misfit > input.accuracy ? [again, suspectNote(details)] : []),
     ...(apart > input.accuracy ? [far] : []),
     ...(move !== null && Math.hypot(move.x, move.y) > input.accuracy ? [motif] : []),
     {
       kind: 'tip',
-      says: 'Lay the project flat and measure from raw corner to raw corner without pulling. Then fold it in four and check that the folds meet at your mark.',
+      says: 'Lay the project flat and measure from corner to corner of the finished edge, all four alike, without pulling. Then fold it in four and check that the folds meet at your mark.',
       values: {},
     },
+    UNSEEN,
     {
       kind: 'warning',
       says: 'A hole can’t be undone. Measure the center twice before you cut.',
@@ -98,4 +99,40 @@ function notesOf(input: CenterFindInput, details: CenterFindDetails): readonly N
     },
     ...cautionNotes('rotaryBlade', 'scissors', 'pins', 'usedBlades'),
   ];
+}
+
+/** Six lengths cannot prove that they are right: the check is blind to an error that bends the shape without breaking it. */
+const UNSEEN: Note = {
+  kind: 'tip',
+  says: 'This check sees a wrong length best on a piece that is about as long as it is wide. On a long, narrow piece (6 to 12 in by 48 in) about 15 of 100 errors of 1/2 to 1 in are missed, mostly in the short sides, so measure those twice.',
+  values: {},
+};
+
+/** Any single length can be the wrong one; this names those that leave a piece with sides alike, and says that it is a guess. */
+function suspectNote({ suspects }: CenterFindDetails): Note {
+  const [first, second] = suspects;
+  if (first === undefined || suspects.length > 2) {
+    return {
+      kind: 'tip',
+      says: 'No length stands out: {count} are equally suspect.',
+      values: { count: countQuantity(suspects.length, ['length', 'lengths']) },
+    };
+  }
+  const one = { first: wordsQuantity(LENGTH_WORDS[first.name]), fits: fineLength(first.fits, 'nearest') };
+  if (second === undefined) {
+    return {
+      kind: 'tip',
+      says: 'Measure this one first: {first}. At {fits} it would fit the others, and the piece would be closest to a rectangle.',
+      values: one,
+    };
+  }
+  return {
+    kind: 'tip',
+    says: 'Two lengths are equally suspect: {first}, which would fit at {fits}, and {second}, which would fit at {other}. Measure these two first.',
+    values: {
+      ...one,
+      second: wordsQuantity(LENGTH_WORDS[second.name]),
+      other: fineLength(second.fits, 'nearest'),
+    },
+  };
 }

@@ -7,6 +7,7 @@ import {
   lengthNearest,
   wordsQuantity,
 } from '#core/calculators/quantities';
+import { LENGTH_NAMES, type LengthName } from './closure';
 import type { CenterFindInput } from './input';
 import type { CenterFindDetails } from './work';
 import { derived, givenTerm, term } from '#core/calculators/working/terms';
@@ -57,9 +58,7 @@ export function squareTable({ cornerReports }: CenterFindDetails): Table {
   };
 }
 
-const LENGTH_NAMES = ['top', 'right', 'bottom', 'left', 'downToRight', 'upToRight'] as const;
-
-const LENGTH_WORDS: Readonly<Record<(typeof LENGTH_NAMES)[number], string>> = {
+export const LENGTH_WORDS: Readonly<Record<LengthName, string>> = {
   top: 'top side',
   right: 'right side',
   bottom: 'bottom side',
@@ -68,17 +67,19 @@ const LENGTH_WORDS: Readonly<Record<(typeof LENGTH_NAMES)[number], string>> = {
   upToRight: 'diagonal from bottom left to top right',
 };
 
-export function misfitTable(input: CenterFindInput, { residuals }: CenterFindDetails): Table {
+export function misfitTable(input: CenterFindInput, { residuals, soleChanges }: CenterFindDetails): Table {
   return {
     title: 'Your lengths, and the nearest lengths that fit together',
-    columns: ['Length', 'Measured', 'Fitted', 'Changed by'],
+    columns: ['Length', 'Measured', 'Fitted', 'Changed by', 'If only this one is wrong, it is'],
     rows: LENGTH_NAMES.map((name, index): readonly Quantity[] => {
       const changed = residuals[index] ?? 0;
+      const sole = soleChanges.find((change) => change.name === name);
       return [
         wordsQuantity(LENGTH_WORDS[name]),
         givenLength(input[name], 'fine'),
         fineLength(input[name] + changed, 'nearest'),
         fineLength(changed, 'nearest'),
+        sole === undefined ? wordsQuantity('not possible') : fineLength(sole.fits, 'nearest'),
       ];
     }),
   };
@@ -93,11 +94,11 @@ export function centerFindSteps(input: CenterFindInput, details: CenterFindDetai
   return [
     {
       label: 'Six lengths that fit together',
-      formula: 'Σ (fitted − ℓ)² as small as can be',
+      formula: 'smallest |ℓ′ − ℓ|',
       terms: lengths,
       result: fineLength(details.misfit, 'nearest'),
       rule: derived(
-        'Five lengths are enough for a four-sided shape, so the sixth shows how far off the measurements are. The largest change is the misfit.',
+        'Five lengths fix a four-sided shape, so each length also follows from the other five (ℓ′). The result is the smallest change that one length alone would need. The center is then taken from six lengths changed as little as possible.',
       ),
     },
     {

@@ -4,6 +4,7 @@ import { polygonContainsPoint } from '#core/geometry/polygon';
 import { lineCrossing, type Segment } from '#core/geometry/segment';
 import type { Refusal } from '#core/calculators/calculator';
 import type { CenterFindInput } from './input';
+import { type Closure, closureOf, type SoleChange, suspectsOf } from './closure';
 import { fitQuad, type Quad } from './quad-fit';
 
 interface CornerReport {
@@ -25,10 +26,14 @@ export interface CenterFindDetails {
   readonly fromCorners: readonly number[];
   /** Largest distance between the centers found by different methods. */
   readonly apart: number;
-  /** Fitted minus measured length, in the order of the input; the largest of them; and their root mean square. */
+  /** Fitted minus measured length, in the order of the input, and their root mean square. */
   readonly residuals: readonly number[];
-  readonly misfit: number;
   readonly rootMeanSquare: number;
+  /** The smallest change of one length alone that makes the six fit together, and what each would have to be. */
+  readonly misfit: number;
+  readonly soleChanges: Closure['soleChanges'];
+  /** The lengths to measure again first. */
+  readonly suspects: readonly SoleChange[];
   readonly cornerReports: readonly CornerReport[];
   readonly outOfSquare: number;
   /** From the middle of the motif to the best center: right and down are positive. */
@@ -39,6 +44,8 @@ export function workOutCenterFind(input: CenterFindInput): Result<CenterFindDeta
   const fit = fitQuad(input);
   if (fit === null) return failure(NO_SUCH_SHAPE);
   const { corners, residuals } = fit;
+  const closure = closureOf(input);
+  if (closure.error === null) return failure(NO_SUCH_SHAPE);
   const [a, b, c, d] = corners;
   const diagonalsCross = lineCrossing({ from: a, to: c }, { from: b, to: d });
   if (diagonalsCross === undefined) return failure(NO_SUCH_SHAPE);
@@ -63,8 +70,10 @@ export function workOutCenterFind(input: CenterFindInput): Result<CenterFindDeta
     fromCorners: corners.map((corner) => pointDistance(best, corner)),
     apart: Math.max(...centers.flatMap((one) => centers.map((other) => pointDistance(one, other)))),
     residuals,
-    misfit: Math.max(...residuals.map(Math.abs)),
     rootMeanSquare: Math.hypot(...residuals) / Math.sqrt(residuals.length),
+    misfit: closure.error,
+    soleChanges: closure.soleChanges,
+    suspects: suspectsOf(closure, input.accuracy),
     cornerReports,
     outOfSquare: Math.max(...cornerReports.map(({ outBy }) => outBy)),
     move: motif === null ? null : { x: best.x - motif.x, y: best.y - motif.y },

@@ -261,11 +261,11 @@ describe('lengths that disagree', () => {
   });
 
   it('have no warning if they disagree by no more than the accuracy', () => {
-    const { details, notes } = answer({ downToRight: inches(50.25), upToRight: inches(50) });
-    const bounds = { downToRight: inches(50.25), upToRight: inches(50) };
+    const bounds = { downToRight: inches(50.125), upToRight: inches(50) };
+    const { details, notes } = answer(bounds);
     const warned = notes.filter(({ says }) => says.includes('Measure all six again'));
     expect(warned).toHaveLength(0);
-    const sharper = answer({ ...bounds, accuracy: lengthFromExact(details.misfit, 'down') });
+    const sharper = answer({ ...bounds, accuracy: lengthFromExact(details.misfit - 1, 'down') });
     expect(sharper.notes[0]?.values).toMatchObject({ misfit: { exact: details.misfit } });
   });
 
@@ -290,8 +290,32 @@ describe('lengths that disagree', () => {
       'Out of square by: 0 in',
     ]);
     expect(printed({ downToRight: inches(50.25), upToRight: inches(50) })[3]).toMatch(
-      /^Your six lengths disagree by: 1\/16 in/,
+      /^One length alone would have to change by: ¼ in/,
     );
+  });
+
+  it('of a top of 48 1/2 in where 48 belongs are not spread over six lengths: the warning names the top and 48 in', () => {
+    const sides = { top: inches(48.5), bottom: inches(48), left: inches(36), right: inches(36) };
+    const { notes, details } = answer({ ...sides, downToRight: inches(60), upToRight: inches(60) });
+    expect(details.misfit / UNITS_PER_INCH).toBeGreaterThan(0.35);
+    expect(notes[0]).toMatchObject({ kind: 'warning', values: { misfit: { exact: details.misfit } } });
+    expect(notes[1]?.says).toContain('Measure this one first');
+    expect(notes[1]?.values).toMatchObject({
+      first: { text: 'top side' },
+      fits: { rounded: inches(48) },
+    });
+  });
+
+  it('are not said to be of one length if two are equally suspect', () => {
+    const square = { top: inches(40), bottom: inches(40), left: inches(40), right: inches(40) };
+    const diagonal = lengthFromExact(40 * Math.SQRT2 * UNITS_PER_INCH, 'nearest');
+    const spread = { downToRight: lengthFromExact(diagonal + inches(0.5), 'nearest'), upToRight: diagonal };
+    const one = answer({ ...square, ...spread, accuracy: inches(1 / 8) });
+    expect(one.details.suspects.map(({ name }) => name)).toEqual(['downToRight']);
+    const leaning = { ...square, downToRight: inches(57), upToRight: inches(57) };
+    const both = answer({ ...leaning, accuracy: inches(1 / 8) });
+    expect(both.details.suspects.map(({ name }) => name)).toEqual(['downToRight', 'upToRight']);
+    expect(both.notes[1]?.says).toContain('Two lengths are equally suspect');
   });
 
   it('are refused if they cannot meet', () => {
@@ -324,7 +348,7 @@ describe('a motif', () => {
         .notes.filter(({ kind }) => kind !== 'caution')
         .map(({ says }) => says.split(' ').slice(0, 4).join(' '));
     };
-    const always = ['Lay the project flat', 'A hole can’t be'];
+    const always = ['Lay the project flat', 'This check sees a', 'A hole can’t be'];
     expect(starts(15)).toEqual(always);
     expect(starts(15.0625)).toEqual(always);
     expect(starts(15.25)).toEqual(['The methods give centers', 'The middle of the', ...always]);
