@@ -17,7 +17,7 @@ const IN_WORDS: readonly string[] = [
   'P = ∮ √(dx² + dy²)',
   'P = a₁ + a₂ + … + aₙ',
   'S = ℓ₁ + ℓ₂ + … + ℓₙ',
-  'Σ (fitted − ℓ)² as small as can be',
+  'the smallest change of one length alone',
   '(A + B + C + D) ÷ 4',
   '|X − M|',
   'shorter side · |cos α|, at the worst corner',

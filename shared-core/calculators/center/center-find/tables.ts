@@ -94,11 +94,11 @@ export function centerFindSteps(input: CenterFindInput, details: CenterFindDetai
   return [
     {
       label: 'Six lengths that fit together',
-      formula: 'smallest |ℓ′ − ℓ|',
+      formula: 'the smallest change of one length alone',
       terms: lengths,
       result: fineLength(details.misfit, 'nearest'),
       rule: derived(
-        'Five lengths fix a four-sided shape, so each length also follows from the other five (ℓ′). The result is the smallest change that one length alone would need. The center is then taken from six lengths changed as little as possible.',
+        'Five lengths fix a four-sided shape, so each length also follows from the other five. The result is the smallest change that one length alone would need. The center is then taken from six lengths changed as little as possible.',
       ),
     },
     {
