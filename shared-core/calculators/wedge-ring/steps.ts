@@ -2,6 +2,7 @@ import type { Explanation, LengthQuantity, Step } from '../explanation';
 import {
   countQuantity,
   degreesQuantity,
+  fineLength,
   lengthNearest,
   lengthUp,
   percentQuantity,
@@ -50,14 +51,14 @@ function sideSteps(input: WedgeRingInput, { half, finished, cut }: WedgeRingWork
       label: 'Short side, cut',
       formula: '2 · ((r − s) · tan t + s ÷ cos t)',
       terms: [inner, seam, angle],
-      result: lengthUp(cut.short, input.cutStep),
+      result: fineLength(cut.short, 'up'),
       rule: grown,
     },
     {
       label: 'Long side, cut',
       formula: '2 · ((R + s) · tan t + s ÷ cos t)',
       terms: [outer, seam, angle],
-      result: lengthUp(cut.long, input.cutStep),
+      result: fineLength(cut.long, 'up'),
       rule: grown,
     },
     {

@@ -3,6 +3,7 @@ import type { Quantity, Table } from '../explanation';
 import {
   countQuantity,
   degreesQuantity,
+  fineLength,
   givenLength,
   lengthNearest,
   lengthUp,
@@ -12,15 +13,16 @@ import type { WedgeRingInput } from './input';
 import type { WedgeRingWork } from './work';
 
 export function wedgeTable({ cutStep }: WedgeRingInput, { finished, cut }: WedgeRingWork): Table {
-  const row = (label: string, side: 'long' | 'short' | 'height') => [
+  const side = (label: string, of: 'long' | 'short') => [
     wordsQuantity(label),
-    lengthNearest(finished[side]),
-    lengthUp(cut[side], cutStep),
+    lengthNearest(finished[of]),
+    fineLength(cut[of], 'up'),
   ];
+  const height = [wordsQuantity('Height'), lengthNearest(finished.height), lengthUp(cut.height, cutStep)];
   return {
     title: 'One wedge',
     columns: ['', 'Finished', 'Cut'],
-    rows: [row('Long side', 'long'), row('Short side', 'short'), row('Height', 'height')],
+    rows: [side('Long side', 'long'), side('Short side', 'short'), height],
   };
 }
 

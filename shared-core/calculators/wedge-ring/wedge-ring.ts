@@ -8,6 +8,7 @@ import { PIECING_CAUTIONS } from '../patches/piecing-cautions';
 import {
   countQuantity,
   degreesQuantity,
+  fineLength,
   givenLength,
   lengthNearest,
   lengthUp,
@@ -77,8 +78,8 @@ function refuseTooLong({ fabricWidth }: WedgeRingInput, { fromStrip }: WedgeRing
 function figuresOf(input: WedgeRingInput, work: WedgeRingWork): readonly Figure[] {
   const { cut, half } = work;
   return [
-    { label: 'Long side, cut', quantity: lengthUp(cut.long, input.cutStep) },
-    { label: 'Short side, cut', quantity: lengthUp(cut.short, input.cutStep) },
+    { label: 'Long side, cut', quantity: fineLength(cut.long, 'up') },
+    { label: 'Short side, cut', quantity: fineLength(cut.short, 'up') },
     { label: 'Width of a strip, cut', quantity: stripWidth(input, cut.height) },
     { label: 'Fabric, wedges', quantity: yardageUp(work.withExtra, input.yardageStep) },
     { label: 'Strips', quantity: countQuantity(work.strips, ['strip', 'strips']) },
@@ -107,5 +108,10 @@ function notesOf(input: WedgeRingInput, work: WedgeRingWork): readonly Note[] {
       seams: countQuantity(input.wedges, ['seam', 'seams']),
     },
   };
-  return [...PIECING_CAUTIONS, ...(work.perStripHeadToTail > 1 ? [bands] : []), round];
+  const angle: Note = {
+    kind: 'tip',
+    says: 'Cut the legs by the angle, or from a template. Two sides rounded by different amounts change the angle, and the ring would not lie flat.',
+    values: {},
+  };
+  return [...PIECING_CAUTIONS, angle, ...(work.perStripHeadToTail > 1 ? [bands] : []), round];
 }
