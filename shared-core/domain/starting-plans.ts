@@ -2,7 +2,11 @@ import { stagePlanIdSchema } from './ids';
 import type { z } from 'zod';
 import type { PlannedStage } from './stage';
 import {
+  BIND_DRAWN_LINES,
+  BIND_IN_ONE,
   CENTER_CUT,
+  CUT_AFTER_BINDING,
+  CUT_BEFORE_BINDING,
   HAND_FINISH,
   HOME_QUILTING,
   INNER_BINDING,
@@ -62,6 +66,18 @@ export const STARTING_PLANS: readonly StartingPlan[] = [
       { ...OUTER_BINDING, estimateMinutes: 60 },
       { ...HAND_FINISH, estimateMinutes: 60 },
     ],
+  },
+  {
+    id: stagePlanIdSchema.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a06'),
+    name: 'Slit skirt, one binding',
+    says: 'Quilted, trimmed and cut open first. Then one binding goes round edge, slit and hole.',
+    stages: [PIECING, LONGARM, CUT_BEFORE_BINDING, BIND_IN_ONE, HAND_FINISH],
+  },
+  {
+    id: stagePlanIdSchema.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a07'),
+    name: 'Slit skirt, bound before the cut',
+    says: 'The binding is sewn to the drawn lines of hole and slit, and the cut comes after. No loose cut edge stretches.',
+    stages: [PIECING, LONGARM, BIND_DRAWN_LINES, CUT_AFTER_BINDING, OUTER_BINDING, HAND_FINISH],
   },
 ];
 

@@ -84,11 +84,11 @@ export const packingListSchema = z.array(packingLineSchema).max(40).readonly();
 
 /** What goes into a package to a longarm quilter (common practice). */
 export const STARTING_PACKING: readonly PackingLine[] = [
-  'Top, pressed, threads clipped, its upper edge marked',
-  'Backing, pressed, seams open or as agreed',
+  'Top, pressed, threads clipped, its upper edge marked with a safety pin or note',
+  'Backing, squared and pressed, seams open or as agreed',
   'Batting, or a word that the quilter has it',
   'Pattern and thread written on paper',
-  'Pins and needles taken out and counted',
+  'Straight pins and needles taken out and counted; layers folded each by itself',
   'Name, address and phone inside the package',
 ].map((text) => ({ text, isPacked: false }));
 

@@ -176,8 +176,7 @@ async function centerCut(page: Page): Promise<void> {
   await passGate(page, 'Check before cutting', [
     'Center measured twice, on two days or in two ways',
     'Diameter tried on a practice piece',
-    'Seam line stay-stitched',
-    'Slit drawn from edge to center, along a seam if there is one',
+    'Stay-stitched within the seam allowance, just beside the seam line',
     'Both sides of the slit stay-stitched',
   ]);
   await mainAction(page, 'The center is cut').click();
@@ -244,7 +243,11 @@ async function findEverything(page: Page): Promise<void> {
   await expect(answer(page)).toHaveText('22 × 22 in');
   await expect(page.getByRole('button', { name: 'Save the new answer' })).toBeVisible();
   await openStage(page, PROJECT, 'Cut the center');
-  await expect(page.getByRole('checkbox', { name: 'Seam line stay-stitched' })).toBeChecked();
+  await expect(
+    page.getByRole('checkbox', {
+      name: 'Stay-stitched within the seam allowance, just beside the seam line',
+    }),
+  ).toBeChecked();
   await openStage(page, PROJECT, 'Bind hole and slit');
   await expect(page.getByText(OUT_OF_DATE)).toBeVisible();
   await openStage(page, PROJECT, 'Finish by hand');

@@ -52,8 +52,7 @@ describe('the gate of the center cut', () => {
       'Outside is bound',
       'Center measured twice, on two days or in two ways',
       'Diameter tried on a practice piece',
-      'Seam line stay-stitched',
-      'Slit drawn from edge to center, along a seam if there is one',
+      'Stay-stitched within the seam allowance, just beside the seam line',
       'Both sides of the slit stay-stitched',
     ]);
     expect(stage('center-cut').state).toBe('planned');
