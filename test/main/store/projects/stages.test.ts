@@ -213,6 +213,8 @@ describe('stage plans', () => {
       ['Runner', false],
       ['Throw', false],
       ['Small mat', false],
+      ['Slit skirt, one binding', false],
+      ['Slit skirt, bound before the cut', false],
     ]);
     const [{ id, name, says, stages }] = [plans[0]!];
     expect(workshop.fail('stage-plan:delete', { stagePlanId: id })).toEqual({ code: 'built-in', name });
