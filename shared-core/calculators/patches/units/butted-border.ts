@@ -55,6 +55,9 @@ export const buttedBorder: PatchUnit<Sizes> = {
       finished,
     };
   },
+  tips: () => [
+    'Cut the strips to width now. Cut them to length when the pressed top is measured in three places: use the mean.',
+  ],
 };
 
 function rectanglesOf({ topWidth, topLength, border, corners }: Sizes): readonly NamedRectangle[] {

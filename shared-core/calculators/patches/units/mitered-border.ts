@@ -57,6 +57,7 @@ export const miteredBorder: PatchUnit<Computed<z.infer<typeof miteredBorderSizes
     };
   },
   tips: () => [
+    'Cut the strips to width now. Cut them to length when the pressed top is measured in three places: use the mean.',
     'Stop each border seam one seam allowance before the corner, then sew the miter from there outward.',
   ],
 };
