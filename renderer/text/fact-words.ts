@@ -26,7 +26,9 @@ export function factWords(fact: FactName, facts: DecidedFacts, display: FactDisp
     return outline === undefined ? '' : outlineWords({ outline, hole: null, hasSlit: false }, display.length);
   }
   if (fact === 'hole')
-    return facts.hole == null ? 'no hole' : formatLength(facts.hole.diameter, display.length);
+    return facts.hole === undefined || facts.hole === null
+      ? 'no hole'
+      : formatLength(facts.hole.diameter, display.length);
   if (fact === 'hasSlit') return facts.hasSlit === true ? 'a slit' : 'no slit';
   return settingWords(fact, facts[fact], display);
 }
@@ -34,18 +36,13 @@ export function factWords(fact: FactName, facts: DecidedFacts, display: FactDisp
 function settingWords(fact: FactName, value: string | number | undefined, display: FactDisplay): string {
   if (typeof value !== 'number') return value === undefined ? '' : choiceWords(value);
   const field = fieldOf(fact);
-  switch (field?.form) {
-    case 'length':
-      return formatLength(lengthFromUnits(value), display.length);
-    case 'minor':
-      return formatMoney(moneyFromMinor(value, display.currency), display.locale);
-    case 'percent':
-      return `${String(value)}%`;
-    case 'count':
-      return field.unit === undefined ? String(value) : `${String(value)} ${field.unit}`;
-    default:
-      return String(value);
+  if (field?.form === 'length') return formatLength(lengthFromUnits(value), display.length);
+  if (field?.form === 'minor') {
+    return formatMoney(moneyFromMinor(value, display.currency), display.locale);
   }
+  if (field?.form === 'percent') return `${String(value)}%`;
+  const unit = field?.form === 'count' ? (field.unit ?? '') : '';
+  return `${String(value)} ${unit}`.trim();
 }
 
 function fieldOf(fact: FactName) {

@@ -35,6 +35,7 @@ const FIELD_NAMES: Readonly<Record<string, FieldName>> = {
   code: { called: 'the code' },
   color: { called: 'the color' },
   colorWords: { called: 'the colors' },
+  cornerRadius: length('the radius of the corners'),
   costMinor: money('the cost'),
   count: { called: 'how many' },
   diameter: length('the diameter'),
