@@ -12,18 +12,16 @@ import { ProblemNotice } from '../ui/page/problem-notice';
 import layout from '../ui/page/layout.module.css';
 
 /** What the template of the hole is drawn from. It is cut once, so it is not printed while one of these is unsettled. */
-export const TEMPLATE_FACTS: readonly FactName[] = ['hole', 'seamAllowance'];
+const TEMPLATE_FACTS: readonly FactName[] = ['hole', 'seamAllowance'];
 
 interface UnsettledFactsProps {
   readonly projectId: ProjectId;
   readonly measurements: Measurements;
-  /** Only these facts; all when left out. */
-  readonly only?: readonly FactName[];
 }
 
 /** Where a saved answer and the project disagree, with the one press that settles it. Nothing is drawn where they agree. */
-export function UnsettledFacts({ projectId, measurements, only }: UnsettledFactsProps) {
-  const unsettled = useUnsettledFacts(projectId, only);
+export function UnsettledFacts({ projectId, measurements }: UnsettledFactsProps) {
+  const { value: unsettled = [] } = useRead('project:unsettled', { projectId });
   if (unsettled.length === 0) return null;
   return (
     <Notice kind="warning" title="Not settled yet">
@@ -41,13 +39,10 @@ export function UnsettledFacts({ projectId, measurements, only }: UnsettledFacts
   );
 }
 
-/** The facts on which saved answers of the project disagree with it. */
-export function useUnsettledFacts(
-  projectId: ProjectId,
-  only?: readonly FactName[],
-): readonly UnsettledFact[] {
-  const { value = [] } = useRead('project:unsettled', { projectId });
-  return only === undefined ? value : value.filter(({ fact }) => only.includes(fact));
+/** Whether the template of the hole can be drawn: nothing it is drawn from is unsettled. Undefined until that is known. */
+export function useIsTemplateSettled(projectId: ProjectId): boolean | undefined {
+  const { value } = useRead('project:unsettled', { projectId });
+  return value?.every(({ fact }) => !TEMPLATE_FACTS.includes(fact));
 }
 
 interface LineProps {

@@ -45,7 +45,8 @@ function settingWords(fact: FactName, value: string | number | undefined, displa
   return `${String(value)} ${unit}`.trim();
 }
 
+const FACTS = describeSchema(projectFactsSchema);
+
 function fieldOf(fact: FactName) {
-  const described = describeSchema(projectFactsSchema);
-  return described.form === 'group' ? described.fields.find(({ key }) => key === fact)?.field : undefined;
+  return FACTS.form === 'group' ? FACTS.fields.find(({ key }) => key === fact)?.field : undefined;
 }

@@ -1,4 +1,4 @@
-import { lengthField } from '#core/domain/fields';
+import { lengthField, percentField } from '#core/domain/fields';
 import type { Settings } from '#core/domain/workshop';
 import { yardageStep } from '#core/units/format-length';
 import { type Length, lengthFromInches, lengthFromMillimeters } from '#core/units/length';
@@ -33,6 +33,10 @@ export function seamField(help = 'On each piece of fabric, from the cut edge to 
     minimum: lengthFromInches(1 / 16),
     maximum: lengthFromInches(2),
   });
+}
+
+export function safetyExtraField() {
+  return percentField({ title: 'Safety extra on fabric', isSeldom: true, minimum: 0, maximum: 100 });
 }
 
 export function fabricWidthField() {

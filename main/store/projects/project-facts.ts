@@ -1,4 +1,4 @@
-import { answerCalculator } from '#core/calculators/complete-input';
+import { answerCalculator, isSameData } from '#core/calculators/complete-input';
 import { trialsIn } from '#core/calculators/fact-fields';
 import { calculatorByName } from '#core/calculators/registry';
 import { decidedHole, unsettledFacts } from '#core/calculators/unsettled';
@@ -8,7 +8,6 @@ import type { Changed } from '#core/contract/projects';
 import { type Measurements, measurementsOfProject } from '#core/domain/measurements';
 import type { Project } from '#core/domain/project';
 import { decideFacts, type UnsettledFact } from '#core/domain/project-facts';
-import { isSameData } from '#core/calculators/complete-input';
 import { failure, type Result, success } from '#core/result';
 import { allRows, oneRow, type ReadableStore, updateRow, write } from '../base/handles';
 import { notFound } from '../base/lookups';

@@ -9,7 +9,7 @@ export interface FormDraft {
   readonly content: DraftContent;
   /** True while something differs from what the form started with. */
   readonly hasEntries: boolean;
-  /** Counts up when the entries are discarded: fields drawn with it as their key start afresh. */
+  /** Counts up when the entries are discarded: fields drawn with it as their key start over. */
   readonly discards: number;
   readonly change: (changed: (content: DraftContent) => DraftContent) => void;
   readonly forget: () => void;
@@ -43,7 +43,7 @@ export function useFormDraft(name: string): FormDraft {
       content,
       discards,
       hasEntries: isFilled(content),
-      // Read anew each time, so that two changes in one step both count.
+      // Read from the storage each time, so that two changes in one step both count.
       change: (changed) => {
         const next = changed(readDraft(key));
         writeDraft(key, next);

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { countField, lengthField, percentField } from '#core/domain/fields';
+import { countField, lengthField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import { outlineSchema } from '#core/domain/outline';
 import { lengthFromInches, lengthFromUnits } from '#core/units/length';
@@ -9,6 +9,7 @@ import {
   cutStepField,
   cutStepOfSettings,
   fabricWidthField,
+  safetyExtraField,
   seamField,
   yardageStepField,
   yardageStepOfSettings,
@@ -68,7 +69,7 @@ export const hangingSleeveInput = z
     }),
     seamAllowance: seamField('Of the seam along the tube.'),
     fabricWidth: fabricWidthField(),
-    safetyExtra: percentField({ title: 'Safety extra on fabric', isSeldom: true, minimum: 0, maximum: 100 }),
+    safetyExtra: safetyExtraField(),
     cutStep: cutStepField(),
     yardageStep: yardageStepField(),
   })

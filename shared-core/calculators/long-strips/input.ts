@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { choiceField, countField, lengthField, percentField } from '#core/domain/fields';
+import { choiceField, countField, lengthField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import { type Length, lengthFromInches, lengthFromMillimeters, lengthFromUnits } from '#core/units/length';
 import { roundDownTo } from '#core/units/rounding';
@@ -9,6 +9,7 @@ import {
   cutStepField,
   cutStepOfSettings,
   fabricWidthField,
+  safetyExtraField,
   seamField,
   yardageStepField,
   yardageStepOfSettings,
@@ -77,7 +78,7 @@ export const longStripsInput = z
     seamAllowance: seamField(),
     join: joinField(),
     fabricWidth: fabricWidthField(),
-    safetyExtra: percentField({ title: 'Safety extra on fabric', isSeldom: true, minimum: 0, maximum: 100 }),
+    safetyExtra: safetyExtraField(),
     cutStep: cutStepField(),
     yardageStep: yardageStepField(),
   })

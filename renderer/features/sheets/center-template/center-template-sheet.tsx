@@ -5,7 +5,7 @@ import { settingsOfProject } from '#core/domain/workshop';
 import { useRead } from '#renderer/bridge/query';
 import { useOpening } from '#renderer/bridge/workshop';
 import { problemWords } from '#renderer/text/problems';
-import { TEMPLATE_FACTS } from '#renderer/shared/unsettled-facts';
+import { useIsTemplateSettled } from '#renderer/shared/unsettled-facts';
 import { useDisplay } from '#renderer/ui/base/display';
 import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { Paper } from '../paper/paper';
@@ -22,15 +22,14 @@ interface TemplateSheetProps {
 /** The hole of a project at true size, on as many sheets as it needs. */
 function TemplateSheet({ projectId, paper, part }: TemplateSheetProps) {
   const { value: spread, problem } = useRead('project:open', { projectId });
-  const { value: unsettledFacts } = useRead('project:unsettled', { projectId });
+  const isSettled = useIsTemplateSettled(projectId);
   const opening = useOpening();
   const { length } = useDisplay();
   if (problem !== null) return <EmptySheet paper={paper}>{problemWords(problem, length)}</EmptySheet>;
-  if (spread === undefined || opening === undefined || unsettledFacts === undefined) return null;
-  const unsettled = unsettledFacts.filter(({ fact }) => TEMPLATE_FACTS.includes(fact));
+  if (spread === undefined || opening === undefined || isSettled === undefined) return null;
   const { project } = spread;
   if (project.hole === null) return <EmptySheet paper={paper}>{project.name} has no hole.</EmptySheet>;
-  if (unsettled.length > 0) {
+  if (!isSettled) {
     return (
       <EmptySheet paper={paper}>
         The hole of {project.name} is not settled yet: a saved answer has another size than the project.

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { countField, lengthField, percentField } from '#core/domain/fields';
+import { countField, lengthField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import { outlineSchema } from '#core/domain/outline';
 import { lengthFromInches, lengthFromMillimeters } from '#core/units/length';
@@ -7,6 +7,7 @@ import {
   cutStepField,
   cutStepOfSettings,
   fabricWidthField,
+  safetyExtraField,
   seamField,
   yardageStepField,
   yardageStepOfSettings,
@@ -39,7 +40,7 @@ export const scrappyBindingInput = z
     seamAllowance: seamField('For the joins between strips.'),
     overlap: overlapField(),
     fabricWidth: fabricWidthField(),
-    safetyExtra: percentField({ title: 'Safety extra on fabric', isSeldom: true, minimum: 0, maximum: 100 }),
+    safetyExtra: safetyExtraField(),
     cutStep: cutStepField(),
     yardageStep: yardageStepField(),
   })

@@ -108,7 +108,7 @@ const CLOSING: Note = {
 const PRACTICE: readonly Note[] = [
   {
     kind: 'tip',
-    says: 'Common practice: use a 2 to 2.5 mm stitch around the hole, and stay-stitch on the seam line before you cut it.',
+    says: 'Common practice: use a 2 to 2.5 mm stitch around the hole, and stay-stitch just inside the seam line, between it and the cut, before you cut it.',
     values: {},
   },
   {

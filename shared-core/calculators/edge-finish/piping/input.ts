@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { choiceField, lengthField, percentField } from '#core/domain/fields';
+import { choiceField, lengthField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import { holeSchema, outlineSchema } from '#core/domain/outline';
 import { lengthFromInches, lengthFromMillimeters, lengthFromUnits } from '#core/units/length';
@@ -14,6 +14,7 @@ import {
   cutStepField,
   cutStepOfSettings,
   fabricWidthField,
+  safetyExtraField,
   seamField,
   yardageStepField,
   yardageStepOfSettings,
@@ -52,7 +53,7 @@ export const pipingInput = z
     }),
     fabricWidth: fabricWidthField(),
     shortestStrip: shortestStripField(),
-    safetyExtra: percentField({ title: 'Safety extra on fabric', isSeldom: true, minimum: 0, maximum: 100 }),
+    safetyExtra: safetyExtraField(),
     squareStep: squareStepField(),
     cutStep: cutStepField(),
     yardageStep: yardageStepField(),

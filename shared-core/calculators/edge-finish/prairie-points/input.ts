@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { lengthField, percentField } from '#core/domain/fields';
+import { lengthField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import { outlineSchema } from '#core/domain/outline';
 import { type Length, lengthFromInches, lengthFromMillimeters, lengthFromUnits } from '#core/units/length';
@@ -7,6 +7,7 @@ import {
   cutStepField,
   cutStepOfSettings,
   fabricWidthField,
+  safetyExtraField,
   seamField,
   yardageStepField,
   yardageStepOfSettings,
@@ -31,7 +32,7 @@ export const prairiePointsInput = z
     }),
     seamAllowance: seamField('That sews the points to the edge.'),
     fabricWidth: fabricWidthField(),
-    safetyExtra: percentField({ title: 'Safety extra on fabric', isSeldom: true, minimum: 0, maximum: 100 }),
+    safetyExtra: safetyExtraField(),
     cutStep: cutStepField(),
     yardageStep: yardageStepField(),
   })

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { choiceField, lengthField, numberField, percentField } from '#core/domain/fields';
+import { choiceField, lengthField, numberField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import { outlineSchema } from '#core/domain/outline';
 import { lengthFromExact, lengthFromInches, lengthFromMeters, lengthFromUnits } from '#core/units/length';
@@ -8,6 +8,7 @@ import {
   cutStepField,
   cutStepOfSettings,
   fabricWidthField,
+  safetyExtraField,
   seamField,
   yardageStepField,
   yardageStepOfSettings,
@@ -86,7 +87,7 @@ export const ruffleInput = z
     }),
     seamAllowance: seamField(),
     fabricWidth: fabricWidthField(),
-    safetyExtra: percentField({ title: 'Safety extra on fabric', isSeldom: true, minimum: 0, maximum: 100 }),
+    safetyExtra: safetyExtraField(),
     cutStep: cutStepField(),
     yardageStep: yardageStepField(),
   })

@@ -3,7 +3,7 @@ import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { projectRoot } from '#test/helpers/project-root';
 
-/** Fields that are a question or a look, not an entry: they begin anew with their page. */
+/** Fields that are a question or a look, not an entry: they start over with their page. */
 const NOT_ENTRIES: Readonly<Record<string, readonly string[]>> = {
   'renderer/features/projects/projects-page.tsx': ['setSearch'],
   'renderer/features/stage/clock/own-estimate.tsx': ['setAsked'],
