@@ -1,3 +1,4 @@
+import { fabricToBuy } from '#core/calculators/fabric-to-buy';
 import { success } from '#core/result';
 import { lengthFromInches } from '#core/units/length';
 import type { Calculator } from '../calculator';
@@ -9,7 +10,7 @@ import { countQuantity, givenLength, lengthDown, sizeQuantity } from '../quantit
 import { hangingSleeveDiagram } from './diagram';
 import { type HangingSleeveInput, hangingSleeveFromProject, hangingSleeveInput, WIDE } from './input';
 import { hangingSleeveSteps } from './steps';
-import { fabricToBuy, type HangingSleeveDetails, planHangingSleeve, seamsOf } from './work';
+import { type HangingSleeveDetails, planHangingSleeve, seamsOf } from './work';
 
 /** A tube on the back for a rod: what to cut, where to sew it, and how long the rod is. */
 export const hangingSleeve: Calculator<HangingSleeveInput, HangingSleeveDetails> = {

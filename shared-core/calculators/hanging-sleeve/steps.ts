@@ -1,11 +1,12 @@
+import { fabricToBuyStep } from '#core/calculators/fabric-to-buy';
 import { assertNever } from '#core/assert-never';
 import type { Outline } from '#core/domain/outline';
 import type { Explanation, Step, Term } from '../explanation';
 import { cornerRadiusOf } from '../outline/outline-measures';
-import { countQuantity, lengthDown, lengthUp, percentQuantity } from '../quantities';
+import { countQuantity, lengthDown, lengthUp } from '../quantities';
 import { commonPractice, derived, givenTerm, term } from '../working/terms';
 import type { HangingSleeveInput } from './input';
-import { cutLengthOf, fabricToBuy, type HangingSleeveDetails, seamsOf } from './work';
+import { cutLengthOf, type HangingSleeveDetails, seamsOf } from './work';
 
 /** The width at the sleeve, its sizes, the rod and the fabric. */
 export function hangingSleeveSteps(input: HangingSleeveInput, details: HangingSleeveDetails): Explanation {
@@ -104,16 +105,7 @@ function fabricSteps(input: HangingSleeveInput, details: HangingSleeveDetails): 
       result: lengthUp(details.fabric),
       rule: derived('They lie one below the other.'),
     },
-    {
-      label: 'Fabric to buy',
-      formula: 'F · (1 + x), rounded up',
-      terms: [
-        term('F', 'fabric for the sleeve', lengthUp(details.fabric)),
-        term('x', 'safety extra', percentQuantity(input.safetyExtra)),
-      ],
-      result: fabricToBuy(input, details.fabric),
-      rule: commonPractice('A little more for squaring up and mistakes.'),
-    },
+    fabricToBuyStep(input, details.fabric, { means: 'fabric for the sleeve' }),
   ];
 }
 

@@ -1,10 +1,11 @@
+import { fabricToBuy } from '#core/calculators/fabric-to-buy';
 import { failure, type Result, success } from '#core/result';
 import type { Length } from '#core/units/length';
 import { stripsNeeded } from '../binding/strip-joins';
 import type { Refusal } from '../calculator';
 import type { LengthQuantity } from '../explanation';
 import { outlineBounds } from '../outline/outline-measures';
-import { givenLength, lengthDown, lengthUp, yardageUp } from '../quantities';
+import { givenLength, lengthDown, lengthUp } from '../quantities';
 import type { HangingSleeveInput } from './input';
 import { widthAt } from './width-at';
 
@@ -58,14 +59,6 @@ export function planHangingSleeve(input: HangingSleeveInput): Result<HangingSlee
     fabric,
     fabricToBuy: fabricToBuy(input, fabric).rounded,
   });
-}
-
-/** With the safety extra, rounded up to what shops cut. */
-export function fabricToBuy(
-  { safetyExtra, yardageStep }: HangingSleeveInput,
-  fabric: number,
-): LengthQuantity {
-  return yardageUp(fabric * (1 + safetyExtra / 100), yardageStep);
 }
 
 /** Rounded down, since a sleeve must not show beside the quilt. */

@@ -1,3 +1,4 @@
+import { fabricToBuy } from '#core/calculators/fabric-to-buy';
 import { success } from '#core/result';
 import type { Need } from '#core/domain/need';
 import type { PatchList } from '#core/domain/patch-list';
@@ -10,7 +11,7 @@ import { countQuantity, givenLength, lengthUp, sizeQuantity, wordsQuantity } fro
 import { longStripsDiagram } from './diagram';
 import { type LongStripsInput, longStripsFromProject, longStripsInput } from './input';
 import { longStripsSteps } from './steps';
-import { fabricToBuy, type LongStripsDetails, planLongStrips } from './work';
+import { type LongStripsDetails, planLongStrips } from './work';
 
 const NAME = 'Borders and sashing';
 

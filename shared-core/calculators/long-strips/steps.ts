@@ -1,9 +1,10 @@
+import { fabricToBuyStep } from '#core/calculators/fabric-to-buy';
 import { joinCost } from '../binding/strip-joins';
 import type { Explanation, Step } from '../explanation';
-import { countQuantity, givenLength, lengthUp, percentQuantity } from '../quantities';
+import { countQuantity, givenLength, lengthUp } from '../quantities';
 import { commonPractice, derived, givenTerm, term } from '../working/terms';
 import type { LongStripsInput } from './input';
-import { cutLength, fabricToBuy, type LongStripsDetails } from './work';
+import { cutLength, type LongStripsDetails } from './work';
 
 /** Cut sizes, the fabric along and across, and what to buy for the way chosen. */
 export function longStripsSteps(input: LongStripsInput, details: LongStripsDetails): Explanation {
@@ -12,16 +13,7 @@ export function longStripsSteps(input: LongStripsInput, details: LongStripsDetai
     ...sizeSteps(input, details),
     ...alongSteps(input, details),
     ...acrossSteps(input, details),
-    {
-      label: 'Fabric to buy',
-      formula: 'F · (1 + e), rounded up',
-      terms: [
-        term('F', `cut ${input.way} the fabric`, lengthUp(chosen.fabric)),
-        term('e', 'safety extra', percentQuantity(input.safetyExtra)),
-      ],
-      result: fabricToBuy(input, chosen.fabric),
-      rule: commonPractice('A little more for squaring up and mistakes.'),
-    },
+    fabricToBuyStep(input, chosen.fabric, { means: `cut ${input.way} the fabric` }),
   ];
 }
 

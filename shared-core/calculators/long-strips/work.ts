@@ -1,10 +1,11 @@
+import { fabricToBuy } from '#core/calculators/fabric-to-buy';
 import { failure, type Result, success } from '#core/result';
 import { type Length, lengthFromExact, lengthFromMeters } from '#core/units/length';
 import { roundDownTo } from '#core/units/rounding';
 import { joinCost, stripsNeeded } from '../binding/strip-joins';
 import type { Refusal } from '../calculator';
 import type { LengthQuantity } from '../explanation';
-import { givenLength, lengthUp, yardageUp } from '../quantities';
+import { givenLength, lengthUp } from '../quantities';
 import type { LongStripsInput } from './input';
 
 /** Strips of one length. `cut` is what is cut now: with both seam allowances and the extra length. */
@@ -72,11 +73,6 @@ export function planLongStrips(input: LongStripsInput): Result<LongStripsDetails
             toBuy: fabricToBuy(input, across.strips * width).rounded,
           },
   });
-}
-
-/** With the safety extra, rounded up to what shops cut. */
-export function fabricToBuy({ safetyExtra, yardageStep }: LongStripsInput, fabric: number): LengthQuantity {
-  return yardageUp(fabric * (1 + safetyExtra / 100), yardageStep);
 }
 
 /** What is cut now: finished, two seam allowances and the extra length, rounded up. */

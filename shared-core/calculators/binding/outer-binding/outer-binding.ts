@@ -1,3 +1,4 @@
+import { fabricToBuy } from '#core/calculators/fabric-to-buy';
 import { success } from '#core/result';
 import { lengthFromExact } from '#core/units/length';
 import type { Calculator } from '#core/calculators/calculator';
@@ -21,7 +22,7 @@ import { cornerExtra, stitchStopBefore } from './corner-miters';
 import { outerBindingDiagram } from './diagram';
 import { outerBindingCuts, outerBindingNeeds, squaresForBias } from './fabric';
 import { type OuterBindingInput, outerBindingInputFromProject, outerBindingInput } from './input';
-import { fabricToBuy, type OuterBindingDetails, planOuterBinding } from './work';
+import { type OuterBindingDetails, planOuterBinding } from './work';
 import { outerBindingSteps } from './steps';
 import type { BindingWay } from './ways';
 

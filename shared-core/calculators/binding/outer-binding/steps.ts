@@ -1,3 +1,4 @@
+import { fabricToBuyStep } from '#core/calculators/fabric-to-buy';
 import type { Explanation, Step } from '#core/calculators/explanation';
 import {
   countQuantity,
@@ -12,7 +13,7 @@ import { commonPractice, derived, givenTerm, term } from '#core/calculators/work
 import { foldReach } from '../strip-width';
 import { joinCost } from '../strip-joins';
 import type { OuterBindingInput } from './input';
-import { fabricToBuy, type OuterBindingDetails } from './work';
+import { type OuterBindingDetails } from './work';
 import { outlineEdgeStep } from './edge-step';
 
 /** From the edge to the fabric, then from the strip to what it covers and how it bends. */
@@ -101,16 +102,7 @@ function stripSteps(input: OuterBindingInput, details: OuterBindingDetails): rea
       result: lengthUp(details.fabric),
       rule: derived('The strips are cut side by side, across the fabric.'),
     },
-    {
-      label: 'Fabric to buy',
-      formula: 'n · w · (1 + e), rounded up',
-      terms: [
-        term('n · w', 'fabric for the strips', lengthUp(details.fabric)),
-        term('e', 'safety extra', percentQuantity(input.safetyExtra)),
-      ],
-      result: fabricToBuy(input, details.fabric),
-      rule: commonPractice('A little more for squaring up and mistakes.'),
-    },
+    fabricToBuyStep(input, details.fabric, { symbol: 'n · w', means: 'fabric for the strips' }),
   ];
 }
 

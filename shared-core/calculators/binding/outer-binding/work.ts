@@ -1,14 +1,14 @@
+import { fabricToBuy } from '#core/calculators/fabric-to-buy';
 import { failure, type Result, success } from '#core/result';
 import type { Length } from '#core/units/length';
 import type { Refusal } from '#core/calculators/calculator';
-import type { LengthQuantity } from '#core/calculators/explanation';
 import { greatestStrain, curveStrains } from '#core/calculators/curves/strain';
 import {
   outlinePerimeter,
   outlineSlit,
   outlineTightestRadius,
 } from '#core/calculators/outline/outline-measures';
-import { givenLength, yardageUp } from '#core/calculators/quantities';
+import { givenLength } from '#core/calculators/quantities';
 import { cornerExtra } from './corner-miters';
 import { type BindingWay, bindingWays } from './ways';
 import type { OuterBindingInput } from './input';
@@ -71,11 +71,6 @@ export function planOuterBinding(input: OuterBindingInput): Result<OuterBindingD
     isBiasNeeded,
     ways: bindingWays(input, { needed, strips, given }),
   });
-}
-
-/** Fabric for straight strips with the safety extra, rounded up to what shops cut. */
-export function fabricToBuy({ safetyExtra, yardageStep }: OuterBindingInput, fabric: number): LengthQuantity {
-  return yardageUp(fabric * (1 + safetyExtra / 100), yardageStep);
 }
 
 function countedSlit({ hasSlit, slitBoundWith, hole, outline }: OuterBindingInput): number {

@@ -1,3 +1,4 @@
+import { fabricToBuy } from '#core/calculators/fabric-to-buy';
 import { success } from '#core/result';
 import type { Need } from '#core/domain/need';
 import type { Calculator } from '#core/calculators/calculator';
@@ -18,7 +19,7 @@ import { joinCost } from '../strip-joins';
 import { scrappyBindingDiagram } from './diagram';
 import { type ScrappyBindingInput, scrappyBindingFromProject, scrappyBindingInput } from './input';
 import { scrappyBindingSteps } from './steps';
-import { fabricToBuy, givenWith, planScrappyBinding, type ScrappyBindingDetails } from './work';
+import { givenWith, planScrappyBinding, type ScrappyBindingDetails } from './work';
 
 /** Whether strips of given lengths reach around the edge, what is missing, and where their joins come. */
 export const scrappyBinding: Calculator<ScrappyBindingInput, ScrappyBindingDetails> = {

@@ -1,10 +1,11 @@
+import { fabricToBuyStep } from '#core/calculators/fabric-to-buy';
 import type { Explanation, Step } from '#core/calculators/explanation';
-import { countQuantity, lengthDown, lengthUp, percentQuantity } from '#core/calculators/quantities';
+import { countQuantity, lengthDown, lengthUp } from '#core/calculators/quantities';
 import { commonPractice, derived, givenTerm, term } from '#core/calculators/working/terms';
 import { outlineEdgeStep } from '../outer-binding/edge-step';
 import { joinCost } from '../strip-joins';
 import type { ScrappyBindingInput } from './input';
-import { fabricToBuy, type ScrappyBindingDetails } from './work';
+import { type ScrappyBindingDetails } from './work';
 
 /** The edge, what the strips give, and what is left over or missing. */
 export function scrappyBindingSteps(input: ScrappyBindingInput, details: ScrappyBindingDetails): Explanation {
@@ -93,15 +94,6 @@ function missingSteps(input: ScrappyBindingInput, details: ScrappyBindingDetails
       result: lengthUp(details.fabric),
       rule: derived('The strips are cut side by side, across the fabric.'),
     },
-    {
-      label: 'Fabric to buy',
-      formula: 'n · w · (1 + e), rounded up',
-      terms: [
-        term('n · w', 'fabric for the strips', lengthUp(details.fabric)),
-        term('e', 'safety extra', percentQuantity(input.safetyExtra)),
-      ],
-      result: fabricToBuy(input, details.fabric),
-      rule: commonPractice('A little more for squaring up and mistakes.'),
-    },
+    fabricToBuyStep(input, details.fabric, { symbol: 'n · w', means: 'fabric for the strips' }),
   ];
 }

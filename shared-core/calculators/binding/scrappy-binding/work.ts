@@ -1,11 +1,11 @@
+import { fabricToBuy } from '#core/calculators/fabric-to-buy';
 import { failure, type Result, success } from '#core/result';
 import { type Length, lengthFromExact } from '#core/units/length';
 import { roundNearest } from '#core/units/rounding';
 import type { Refusal } from '#core/calculators/calculator';
-import type { LengthQuantity } from '#core/calculators/explanation';
 import { outlinePerimeter } from '#core/calculators/outline/outline-measures';
 import { outlineSides } from '#core/calculators/outline/outline-sides';
-import { givenLength, yardageUp } from '#core/calculators/quantities';
+import { givenLength } from '#core/calculators/quantities';
 import { LONGEST_BINDING } from '../binding-fields';
 import { joinCost, stripsNeeded } from '../strip-joins';
 import { bestStart, clearanceAt } from './best-start';
@@ -77,14 +77,6 @@ export function planScrappyBinding(input: ScrappyBindingInput): Result<ScrappyBi
     joins,
     start: startOf(input, joins),
   });
-}
-
-/** Fabric for the missing strips with the safety extra, rounded up to what shops cut. */
-export function fabricToBuy(
-  { safetyExtra, yardageStep }: ScrappyBindingInput,
-  fabric: number,
-): LengthQuantity {
-  return yardageUp(fabric * (1 + safetyExtra / 100), yardageStep);
 }
 
 /** Null when strips of this fabric add nothing, or so little that it is a slip. Each is joined to those that are there. */

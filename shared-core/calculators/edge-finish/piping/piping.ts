@@ -1,3 +1,4 @@
+import { fabricToBuy } from '#core/calculators/fabric-to-buy';
 import { success } from '#core/result';
 import { lengthFromExact } from '#core/units/length';
 import { HANDLE_BIAS_TIP } from '#core/calculators/binding/bench-notes';
@@ -11,7 +12,7 @@ import { countQuantity, fineLength, givenLength, lengthUp } from '#core/calculat
 import { pipingDiagram } from './diagram';
 import { type PipingInput, pipingFromProject, pipingInput } from './input';
 import { pipingSteps } from './steps';
-import { fabricToBuy, type PipingDetails, planPiping } from './work';
+import { type PipingDetails, planPiping } from './work';
 
 const NAME = 'Piping';
 

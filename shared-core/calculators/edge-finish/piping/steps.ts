@@ -1,17 +1,11 @@
+import { fabricToBuyStep } from '#core/calculators/fabric-to-buy';
 import { biasStripsSteps } from '#core/calculators/binding/bias-strips/steps';
 import { outlineEdgeStep } from '#core/calculators/binding/outer-binding/edge-step';
 import type { Explanation, Step } from '#core/calculators/explanation';
-import {
-  countQuantity,
-  fineLength,
-  givenLength,
-  lengthDown,
-  lengthUp,
-  percentQuantity,
-} from '#core/calculators/quantities';
+import { countQuantity, fineLength, givenLength, lengthDown, lengthUp } from '#core/calculators/quantities';
 import { commonPractice, derived, fineTerm, givenTerm, term } from '#core/calculators/working/terms';
 import type { PipingInput } from './input';
-import { fabricToBuy, type PipingDetails, stripToCut } from './work';
+import { type PipingDetails, stripToCut } from './work';
 
 /** The edge, the strip, the fabric and the clips. */
 export function pipingSteps(input: PipingInput, details: PipingDetails): Explanation {
@@ -58,16 +52,7 @@ function edgeStep(input: PipingInput, { edge }: PipingDetails): Step {
 
 function fabricSteps(input: PipingInput, details: PipingDetails): readonly Step[] {
   const { bias, straight, strip } = details;
-  const toBuy: Step = {
-    label: 'Fabric to buy',
-    formula: 'F · (1 + e), rounded up',
-    terms: [
-      term('F', 'fabric for the strips', lengthUp(details.fabric)),
-      term('e', 'safety extra', percentQuantity(input.safetyExtra)),
-    ],
-    result: fabricToBuy(input, details.fabric),
-    rule: commonPractice('A little more for squaring up and mistakes.'),
-  };
+  const toBuy: Step = fabricToBuyStep(input, details.fabric, { means: 'fabric for the strips' });
   if (bias !== null) {
     return [...biasStripsSteps({ stripWidth: strip, seamAllowance: input.seamAllowance }, bias), toBuy];
   }

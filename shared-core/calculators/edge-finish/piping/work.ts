@@ -1,3 +1,4 @@
+import { fabricToBuy } from '#core/calculators/fabric-to-buy';
 import type { Outline } from '#core/domain/outline';
 import { circlePerimeter } from '#core/geometry/circle';
 import { failure, type Result, success } from '#core/result';
@@ -13,7 +14,7 @@ import { joinCost, stripsNeeded } from '#core/calculators/binding/strip-joins';
 import type { Refusal } from '#core/calculators/calculator';
 import type { LengthQuantity } from '#core/calculators/explanation';
 import { outlinePerimeter, outlineTightestRadius } from '#core/calculators/outline/outline-measures';
-import { givenLength, lengthDown, lengthUp, yardageUp } from '#core/calculators/quantities';
+import { givenLength, lengthDown, lengthUp } from '#core/calculators/quantities';
 import type { PipingInput } from './input';
 
 /** A bend of the line of stitching, at its tightest, and how long the bent part is. In 1/320 mm. */
@@ -65,11 +66,6 @@ export function planPiping(input: PipingInput): Result<PipingDetails, Refusal> {
 /** Once around the cord and a seam allowance on both sides. */
 export function stripToCut({ cord, seamAllowance, cutStep }: PipingInput): LengthQuantity {
   return lengthUp(Math.PI * cord + 2 * seamAllowance, cutStep);
-}
-
-/** With the safety extra, rounded up to what shops cut. */
-export function fabricToBuy({ safetyExtra, yardageStep }: PipingInput, fabric: number): LengthQuantity {
-  return yardageUp(fabric * (1 + safetyExtra / 100), yardageStep);
 }
 
 type Cut = Pick<PipingDetails, 'fabric' | 'straight' | 'bias'>;

@@ -1,3 +1,4 @@
+import { fabricToBuy } from '#core/calculators/fabric-to-buy';
 import { success } from '#core/result';
 import type { Calculator } from '#core/calculators/calculator';
 import { cautionNotes } from '#core/calculators/caution-notes';
@@ -13,7 +14,7 @@ import {
 import { prairiePointsDiagram } from './diagram';
 import { type PrairiePointsInput, prairiePointsFromProject, prairiePointsInput } from './input';
 import { prairiePointsSteps } from './steps';
-import { fabricToBuy, planPrairiePoints, type PointsOfSide, type PrairiePointsDetails } from './work';
+import { planPrairiePoints, type PointsOfSide, type PrairiePointsDetails } from './work';
 
 const NAME = 'Prairie points';
 

@@ -1,14 +1,9 @@
+import { fabricToBuyStep } from '#core/calculators/fabric-to-buy';
 import type { Explanation, Step } from '#core/calculators/explanation';
-import {
-  countQuantity,
-  lengthDown,
-  lengthNearest,
-  lengthUp,
-  percentQuantity,
-} from '#core/calculators/quantities';
-import { commonPractice, derived, givenTerm, term } from '#core/calculators/working/terms';
+import { countQuantity, lengthDown, lengthNearest, lengthUp } from '#core/calculators/quantities';
+import { derived, givenTerm, term } from '#core/calculators/working/terms';
 import type { PrairiePointsInput } from './input';
-import { fabricToBuy, type PointsOfSide, type PrairiePointsDetails, squareToCut } from './work';
+import { type PointsOfSide, type PrairiePointsDetails, squareToCut } from './work';
 
 /** The square, the points along the first side, and the fabric. The other sides are in the table. */
 export function prairiePointsSteps(input: PrairiePointsInput, details: PrairiePointsDetails): Explanation {
@@ -131,15 +126,6 @@ function fabricSteps(input: PrairiePointsInput, details: PrairiePointsDetails): 
       result: lengthUp(details.fabric),
       rule: derived('The strips lie one below the other.'),
     },
-    {
-      label: 'Fabric to buy',
-      formula: 'F · (1 + e), rounded up',
-      terms: [
-        term('F', 'fabric for the squares', lengthUp(details.fabric)),
-        term('e', 'safety extra', percentQuantity(input.safetyExtra)),
-      ],
-      result: fabricToBuy(input, details.fabric),
-      rule: commonPractice('A little more for squaring up and mistakes.'),
-    },
+    fabricToBuyStep(input, details.fabric, { means: 'fabric for the squares' }),
   ];
 }

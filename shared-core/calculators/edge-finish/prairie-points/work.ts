@@ -1,3 +1,4 @@
+import { fabricToBuy } from '#core/calculators/fabric-to-buy';
 import { failure, type Result, success } from '#core/result';
 import type { Length } from '#core/units/length';
 import { roundDownTo, roundUpTo } from '#core/units/rounding';
@@ -5,7 +6,7 @@ import type { Refusal } from '#core/calculators/calculator';
 import type { LengthQuantity } from '#core/calculators/explanation';
 import { outlinePerimeter } from '#core/calculators/outline/outline-measures';
 import { outlineSides } from '#core/calculators/outline/outline-sides';
-import { givenLength, lengthDown, lengthUp, yardageUp } from '#core/calculators/quantities';
+import { givenLength, lengthDown, lengthUp } from '#core/calculators/quantities';
 import type { PrairiePointsInput } from './input';
 
 /** The points along one side, or all around a curve. Lengths in 1/320 mm. */
@@ -81,14 +82,6 @@ export function planPrairiePoints(input: PrairiePointsInput): Result<PrairiePoin
 
 export function squareToCut({ height, seamAllowance, cutStep }: PrairiePointsInput): LengthQuantity {
   return lengthUp(2 * height + 2 * seamAllowance, cutStep);
-}
-
-/** With the safety extra, rounded up to what shops cut. */
-export function fabricToBuy(
-  { safetyExtra, yardageStep }: PrairiePointsInput,
-  fabric: number,
-): LengthQuantity {
-  return yardageUp(fabric * (1 + safetyExtra / 100), yardageStep);
 }
 
 /** The first point begins at one corner and the last ends at the next, so that two meet at every corner. */

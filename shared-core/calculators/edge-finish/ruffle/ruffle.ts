@@ -1,3 +1,4 @@
+import { fabricToBuy } from '#core/calculators/fabric-to-buy';
 import { success } from '#core/result';
 import type { Calculator } from '#core/calculators/calculator';
 import { cautionNotes } from '#core/calculators/caution-notes';
@@ -13,7 +14,7 @@ import {
 import { ruffleDiagram } from './diagram';
 import { type RuffleInput, ruffleFromProject, ruffleInput } from './input';
 import { ruffleSteps } from './steps';
-import { fabricToBuy, joinOf, planRuffle, type RuffleDetails } from './work';
+import { joinOf, planRuffle, type RuffleDetails } from './work';
 
 const NAME = 'Ruffle';
 

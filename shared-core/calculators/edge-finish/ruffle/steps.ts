@@ -1,3 +1,4 @@
+import { fabricToBuyStep } from '#core/calculators/fabric-to-buy';
 import { outlineEdgeStep } from '#core/calculators/binding/outer-binding/edge-step';
 import type { Explanation, Step } from '#core/calculators/explanation';
 import {
@@ -6,11 +7,10 @@ import {
   lengthNearest,
   lengthUp,
   numberQuantity,
-  percentQuantity,
 } from '#core/calculators/quantities';
 import { commonPractice, derived, givenTerm, term } from '#core/calculators/working/terms';
 import type { RuffleInput } from './input';
-import { cutWidthOf, endsOf, fabricToBuy, joinOf, type RuffleDetails } from './work';
+import { cutWidthOf, endsOf, joinOf, type RuffleDetails } from './work';
 
 /** The flat strip, its fullness, its cut width and the fabric. */
 export function ruffleSteps(input: RuffleInput, details: RuffleDetails): Explanation {
@@ -139,15 +139,6 @@ function fabricSteps(input: RuffleInput, details: RuffleDetails): readonly Step[
       result: lengthUp(details.fabric),
       rule: derived('They lie one below the other.'),
     },
-    {
-      label: 'Fabric to buy',
-      formula: 'F · (1 + e), rounded up',
-      terms: [
-        term('F', 'fabric for the strips', lengthUp(details.fabric)),
-        term('e', 'safety extra', percentQuantity(input.safetyExtra)),
-      ],
-      result: fabricToBuy(input, details.fabric),
-      rule: commonPractice('A little more for squaring up and mistakes.'),
-    },
+    fabricToBuyStep(input, details.fabric, { means: 'fabric for the strips' }),
   ];
 }

@@ -1,3 +1,4 @@
+import { fabricToBuy } from '#core/calculators/fabric-to-buy';
 import { failure, type Result, success } from '#core/result';
 import type { Length } from '#core/units/length';
 import { roundUpTo } from '#core/units/rounding';
@@ -6,7 +7,7 @@ import { stripsNeeded } from '#core/calculators/binding/strip-joins';
 import type { Refusal } from '#core/calculators/calculator';
 import type { LengthQuantity } from '#core/calculators/explanation';
 import { outlinePerimeter } from '#core/calculators/outline/outline-measures';
-import { givenLength, lengthUp, yardageUp } from '#core/calculators/quantities';
+import { givenLength, lengthUp } from '#core/calculators/quantities';
 import type { RuffleInput } from './input';
 
 /**
@@ -72,11 +73,6 @@ export function planRuffle(input: RuffleInput): Result<RuffleDetails, Refusal> {
 export function cutWidthOf({ width, layers, hem, seamAllowance, cutStep }: RuffleInput): LengthQuantity {
   const exact = layers === 'folded' ? 2 * width + 2 * seamAllowance : width + seamAllowance + hem;
   return lengthUp(exact, cutStep);
-}
-
-/** With the safety extra, rounded up to what shops cut. */
-export function fabricToBuy({ safetyExtra, yardageStep }: RuffleInput, fabric: number): LengthQuantity {
-  return yardageUp(fabric * (1 + safetyExtra / 100), yardageStep);
 }
 
 /** What a straight join takes. */
