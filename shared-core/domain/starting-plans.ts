@@ -70,7 +70,7 @@ export const STARTING_PLANS: readonly StartingPlan[] = [
   {
     id: stagePlanIdSchema.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a06'),
     name: 'Slit skirt, one binding',
-    says: 'Quilted, trimmed and cut open first. Then one binding goes round edge, slit and hole.',
+    says: 'Quilted, trimmed and cut open first. Then one binding goes around the edge, the slit and the hole.',
     stages: [PIECING, LONGARM, CUT_BEFORE_BINDING, BIND_IN_ONE, HAND_FINISH],
   },
   {

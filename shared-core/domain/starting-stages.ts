@@ -11,7 +11,7 @@ export const PIECING: PlannedStage = {
     line('Fabrics chosen, all of them prewashed or none of them'),
     line('Enough of each fabric, with the safety extra'),
     line(`Fresh blade in the rotary cutter. ${CAUTIONS.rotaryBlade}`),
-    line('Strong colors tried wet on white cloth for bleeding'),
+    line('Strong colors tried wet on white fabric for bleeding'),
     line('First block sewn and measured before the rest is cut'),
     line(CAUTIONS.iron),
     line('Top pressed, loose threads trimmed, outer edge stay-stitched'),
@@ -53,9 +53,9 @@ export const OUTER_BINDING: PlannedStage = {
   checklist: [
     gate('Quilting finished and ends secured'),
     line(`Edge trimmed straight. ${CAUTIONS.rotaryBlade}`),
-    line('Corners squared with a large ruler, then the layers basted round the edge'),
+    line('Corners squared with a large ruler, then the layers basted around the edge'),
     line('Edge measured on the quilt itself'),
-    line('Binding started in the middle of a side; no joint meets a corner'),
+    line('Binding started in the middle of a side; no join meets a corner'),
     line('Strips joined and pressed; iron set down away from the fabric'),
     line('Corners and closing join lie flat'),
   ],
@@ -82,7 +82,7 @@ export const SLIT_LINES: PlannedStage['checklist'] = [
   line('Closure of the slit chosen (ties, buttons, tape) before its binding is turned'),
 ];
 
-/** Where one binding goes round edge, slit and hole: the cut comes first, the binding after it. */
+/** Where one binding goes around the edge, the slit and the hole: the cut comes first, the binding after it. */
 export const CUT_BEFORE_BINDING: PlannedStage = {
   ...CENTER_CUT,
   name: 'Trim the edge, cut slit and hole',
@@ -101,7 +101,7 @@ export const INNER_BINDING: PlannedStage = {
   estimateMinutes: 120,
   checklist: [
     gate('Center is cut', 'center-cut'),
-    line('Strip cut on the bias, 2 to 2 1/2 in for a 1/4 in seam'),
+    line('Strip cut on the bias'),
     line('Strip tried on the practice piece'),
     line('Sewn at its natural length, never stretched; clipped only as far as the stay-stitching'),
     line('Pins counted in and out'),
@@ -117,8 +117,8 @@ export const BIND_DRAWN_LINES: PlannedStage = {
     gate('Center measured twice, on two days or in two ways'),
     gate('Diameter tried on a practice piece'),
     gate('Hole and slit drawn and basted, not cut'),
-    line('Strip cut on the bias, 2 to 2 1/2 in for a 1/4 in seam'),
-    line('Strip sewn along both sides of the slit and round the hole, at its natural length'),
+    line('Strip cut on the bias'),
+    line('Strip sewn along both sides of the slit and around the hole, at its natural length'),
     line('Pins counted in and out'),
   ],
 };

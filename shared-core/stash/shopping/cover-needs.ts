@@ -40,8 +40,8 @@ interface RemainingPiece {
 
 /**
  * Meets the needs, in order, from the fabrics chosen for them: from what is set aside for the project and what is free, never from
- * what is set aside for another project. Fabric that a stage has cut already counts by its area. Tries the pieces set aside first,
- * and then in stash order, and keeps the result that leaves less to buy, so that buying what is short always closes the gap.
+ * what is set aside for another project. Fabric that a stage has cut already counts by its area. Of several orders of the pieces
+ * it keeps the one that leaves least to buy.
  */
 export function coverNeeds(
   needs: readonly FabricNeed[],
@@ -53,16 +53,28 @@ export function coverNeeds(
     if (need.fabricId === null) return { need, short: need.amount };
     const own = remaining.filter(({ piece }) => servesNeed(piece, need));
     const asked = afterUse(need, used);
-    const heldFirst = takeFrom(
-      own.toSorted((one, other) => heldFor(other, need) - heldFor(one, need)),
-      need,
-      asked,
-    );
-    const inStashOrder = isNothing(heldFirst.short) ? heldFirst : takeFrom(own, need, asked);
-    const better = sizeOfNeed(inStashOrder.short) < sizeOfNeed(heldFirst.short) ? inStashOrder : heldFirst;
-    for (const { from, length } of better.takes) take(from, need, length);
-    return { need, short: better.short };
+    const best = bestCoverage(own, need, asked);
+    for (const { from, length } of best.takes) take(from, need, length);
+    return { need, short: best.short };
   });
+}
+
+/**
+ * Takes the pieces with most set aside first, then tries the same with only the oldest few of them put in that order. What is bought for
+ * the rest is the newest piece, so each of these orders is still tried with it at the end: buying what is short closes the gap.
+ */
+function bestCoverage(pieces: readonly RemainingPiece[], need: FabricNeed, asked: NeedAmount): Coverage {
+  let best = takeFrom(heldFirst(pieces, need), need, asked);
+  for (let oldest = pieces.length - 1; oldest >= 0 && !isNothing(best.short); oldest -= 1) {
+    const order = [...heldFirst(pieces.slice(0, oldest), need), ...pieces.slice(oldest)];
+    const other = takeFrom(order, need, asked);
+    if (sizeOfNeed(other.short) < sizeOfNeed(best.short)) best = other;
+  }
+  return best;
+}
+
+function heldFirst(pieces: readonly RemainingPiece[], need: FabricNeed): readonly RemainingPiece[] {
+  return pieces.toSorted((one, other) => heldFor(other, need) - heldFor(one, need));
 }
 
 function servesNeed(piece: PieceOnShelf, need: FabricNeed): boolean {

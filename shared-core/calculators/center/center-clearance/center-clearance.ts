@@ -68,7 +68,7 @@ function clearanceNotes(input: CenterClearanceInput, details: CenterClearanceDet
     return [
       {
         kind: 'tip',
-        says: 'The stitching leaves the center patch by {out} and crosses {seams}. That is usual where seams meet in the middle. Stay-stitch first so that the seams do not open, and keep the joint of the binding strip off a seam. If the patch holds a motif that should stay whole, make the hole smaller.',
+        says: 'The stitching leaves the center patch by {out} and crosses {seams}. That is usual where seams meet in the middle. Stay-stitch first so that the seams do not open, and keep the join of the binding strip off a seam. If the patch holds a motif that should stay whole, make the hole smaller.',
         values: {
           out: lengthUp(-clearanceAtSeam),
           seams: countQuantity(details.seamsCrossed, ['seam', 'seams']),

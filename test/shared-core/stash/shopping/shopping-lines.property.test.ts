@@ -128,6 +128,52 @@ describe('the list of what to buy', () => {
     fc.assert(fc.property(anyNeed, anyShelf, (need, shelf) => clears([{ ...need, source: 's/0' }], shelf)));
   });
 
+  test('is empty too where only the pieces that were there, in the order that left least, make it enough', () => {
+    const [projectId, fabricId] = ['p3' as ProjectId, 'f2' as FabricId];
+    const small = { width: 1_016, length: 4_064, count: 1, mayTurn: false };
+    const large = { width: 114_808, length: 15_240, count: 52, mayTurn: true };
+    const need: FabricNeed = {
+      projectId,
+      projectName: 'p3',
+      stageId: 's' as StageId,
+      stageName: 'Piecing',
+      source: 's/0',
+      name: 'Dark',
+      kind: 'yardage',
+      fabricWidth: WIDTH,
+      extraPercent: 0,
+      package: null,
+      fabricId,
+      ignores: [],
+      amount: { measure: 'patches', patches: [small, large] },
+    };
+    const shelf: readonly PieceOnShelf[] = [
+      {
+        id: '0' as FabricPieceId,
+        fabricId,
+        width: 45_720,
+        turning: 'any',
+        there: 574_040,
+        holds: [],
+        isCounted: false,
+      },
+      {
+        id: '1' as FabricPieceId,
+        fabricId,
+        width: 1_016,
+        turning: 'any',
+        there: 4_064,
+        holds: [{ projectId, held: 1_016 }],
+        isCounted: false,
+      },
+    ];
+    const before = listOf([need], shelf);
+    expect(before).toHaveLength(1);
+    expect(
+      listOf([need], [...shelf, ...before.map((line, place) => bought(line, line.length, place))]),
+    ).toEqual([]);
+  });
+
   test('is empty too after a piece on which a patch was only tried turned', () => {
     const [projectId, fabricId] = ['p1' as ProjectId, 'f2' as FabricId];
     const patch = { width: 37_592, length: 1_016, count: 1, mayTurn: true };
