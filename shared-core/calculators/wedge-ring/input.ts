@@ -1,7 +1,13 @@
 import { z } from 'zod';
 import { countField, flagField, lengthField, percentField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
-import { type Length, lengthFromExact, lengthFromInches, lengthFromMeters } from '#core/units/length';
+import {
+  type Length,
+  lengthFromExact,
+  lengthFromInches,
+  lengthFromMeters,
+  lengthMaximum,
+} from '#core/units/length';
 import { outlineBounds } from '../outline/outline-measures';
 import {
   cutStepField,
@@ -50,7 +56,7 @@ export function wedgeRingFromProject({ outline, hole, settings }: Measurements):
   const toPoint = hole === null ? lengthFromInches(3) : hole.diameter / 2;
   return {
     wedges: STARTING_WEDGES,
-    innerRadius: withinLimits(toPoint * Math.cos(Math.PI / STARTING_WEDGES)),
+    innerRadius: withinLimits(toPoint * Math.cos(Math.PI / STARTING_WEDGES), cutStepOfSettings(settings)),
     outerRadius: withinLimits(Math.min(width, length) / 2),
     isDirectional: false,
     seamAllowance: settings.seamAllowance,
@@ -61,6 +67,8 @@ export function wedgeRingFromProject({ outline, hole, settings }: Measurements):
   };
 }
 
-function withinLimits(exact: number): Length {
-  return lengthFromExact(Math.min(WIDEST, Math.max(NARROWEST, exact)), 'down');
+/** Down to a whole step, so that the field shows a size that can be measured. */
+function withinLimits(exact: number, step = 1): Length {
+  const stepped = lengthFromExact(Math.min(WIDEST, Math.max(0, exact)), 'down', step);
+  return lengthMaximum(NARROWEST, stepped);
 }

@@ -4,7 +4,6 @@ import type { Measurements } from '#core/domain/measurements';
 import { holeSchema, outlineSchema } from '#core/domain/outline';
 import { lengthFromInches, lengthFromMillimeters, lengthFromUnits } from '#core/units/length';
 import {
-  SHORTEST_STRIP,
   shortestStripField,
   squareStepField,
   squareStepOfSettings,
@@ -77,7 +76,8 @@ export function pipingFromProject({ outline, hole, settings }: Measurements): Pi
     grain: outlineTightestRadius(outline) === null ? 'straight' : 'bias',
     clipEvery: isInch ? inches(1 / 2) : lengthFromMillimeters(12),
     fabricWidth: settings.fabricWidth,
-    shortestStrip: SHORTEST_STRIP,
+    // Piping of many short strips has a lump at every join.
+    shortestStrip: isInch ? inches(9) : lengthFromMillimeters(230),
     safetyExtra: settings.safetyExtraPercent,
     squareStep: squareStepOfSettings(settings),
     cutStep: cutStepOfSettings(settings),
