@@ -15,7 +15,7 @@ export const DEMO_FLAT_PROJECTS: readonly DemoProject[] = [
     plan: 'throw',
     notes: 'For the reading chair by the window. Washable, please.',
     stages: [
-      { kind: 'piecing', state: 'done', daysAgo: 20, photo: 'kettle', ticked: 9 },
+      { kind: 'piecing', state: 'done', daysAgo: 20, photo: 'kettle' },
       {
         kind: 'longarm',
         state: 'out',
@@ -51,9 +51,9 @@ export const DEMO_FLAT_PROJECTS: readonly DemoProject[] = [
     plan: 'runner',
     notes: '',
     stages: [
-      { kind: 'piecing', state: 'done', daysAgo: 30, ticked: 9 },
+      { kind: 'piecing', state: 'done', daysAgo: 30 },
       { kind: 'home-quilting', state: 'done', daysAgo: 10 },
-      { kind: 'outer-binding', state: 'done', daysAgo: 3, ticked: 9 },
+      { kind: 'outer-binding', state: 'done', daysAgo: 3 },
       {
         kind: 'hand-finish',
         state: 'in-hand',

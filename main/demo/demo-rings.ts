@@ -21,7 +21,6 @@ export const DEMO_RINGS: readonly DemoProject[] = [
         daysAgo: 41,
         notes: 'Wedges trimmed to 9½ in after the first ring came out a little small.',
         photo: 'lantern',
-        ticked: 9,
       },
       {
         kind: 'longarm',
@@ -72,7 +71,7 @@ export const DEMO_RINGS: readonly DemoProject[] = [
     notes: 'The umbrella pole is 1½ in across.',
     latestStrip: 2.25,
     stages: [
-      { kind: 'piecing', state: 'done', daysAgo: 52, photo: 'harbor', ticked: 9 },
+      { kind: 'piecing', state: 'done', daysAgo: 52, photo: 'harbor' },
       {
         kind: 'longarm',
         state: 'done',
@@ -114,7 +113,7 @@ export const DEMO_RINGS: readonly DemoProject[] = [
     plan: 'topper',
     notes: '',
     stages: [
-      { kind: 'piecing', state: 'done', daysAgo: 70, ticked: 9 },
+      { kind: 'piecing', state: 'done', daysAgo: 70 },
       {
         kind: 'longarm',
         state: 'done',
@@ -128,7 +127,7 @@ export const DEMO_RINGS: readonly DemoProject[] = [
           priceMinor: 6_000,
         },
       },
-      { kind: 'outer-binding', state: 'done', daysAgo: 8, photo: 'saucer', ticked: 9 },
+      { kind: 'outer-binding', state: 'done', daysAgo: 8, photo: 'saucer' },
     ],
     cuts: [
       { fabric: 'Beet saucer', kind: 'piecing', length: 34, daysAgo: 76 },
@@ -156,7 +155,7 @@ export const DEMO_RINGS: readonly DemoProject[] = [
     notes: 'Keep well clear of the flame: the candle goes in a tall glass and is never left burning alone.',
     innerStrip: 1.125,
     stages: [
-      { kind: 'piecing', state: 'done', daysAgo: 33, ticked: 9 },
+      { kind: 'piecing', state: 'done', daysAgo: 33 },
       {
         kind: 'longarm',
         state: 'done',
@@ -170,8 +169,8 @@ export const DEMO_RINGS: readonly DemoProject[] = [
           priceMinor: 6_000,
         },
       },
-      { kind: 'outer-binding', state: 'done', daysAgo: 7, ticked: 9 },
-      { kind: 'center-cut', state: 'done', daysAgo: 4, ticked: 9, photo: 'candle' },
+      { kind: 'outer-binding', state: 'done', daysAgo: 7 },
+      { kind: 'center-cut', state: 'done', daysAgo: 4, photo: 'candle' },
       {
         kind: 'inner-binding',
         state: 'in-hand',
@@ -213,9 +212,8 @@ export const DEMO_RINGS: readonly DemoProject[] = [
           priceMinor: 6_000,
         },
       },
-      { kind: 'outer-binding', state: 'done', daysAgo: 345 },
-      { kind: 'center-cut', state: 'done', daysAgo: 341 },
-      { kind: 'inner-binding', state: 'done', daysAgo: 338 },
+      { kind: 'center-cut', state: 'done', daysAgo: 345 },
+      { kind: 'outer-binding', state: 'done', daysAgo: 338 },
       { kind: 'hand-finish', state: 'done', daysAgo: 333 },
     ],
     cuts: [],

@@ -13,7 +13,8 @@ import {
   LONGARM,
   OUTER_BINDING,
   PIECING,
-  SLIT_LINES,
+  RING_LONGARM,
+  SLIT_PIECING,
 } from './starting-stages';
 
 export interface StartingPlan {
@@ -23,26 +24,34 @@ export interface StartingPlan {
   readonly stages: readonly PlannedStage[];
 }
 
-/** The stage plans of a new notebook. Their ids never change: projects are started from them by id. */
+/**
+ * The stage plans of a new notebook, the usual one for each piece first. Their ids never change: projects are started from them by id.
+ * An id that is missing in the row belonged to a plan that is no longer offered.
+ */
 export const STARTING_PLANS: readonly StartingPlan[] = [
   {
     id: stagePlanIdSchema.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a01'),
     name: 'Tree skirt',
-    says: 'Quilted and bound on the outside, then cut open from the edge to a hole in the center. Keep it clear of hot lights and open flame.',
-    stages: [
-      PIECING,
-      LONGARM,
-      OUTER_BINDING,
-      withLines(CENTER_CUT, SLIT_LINES),
-      { ...INNER_BINDING, name: 'Bind hole and slit' },
-      HAND_FINISH,
-    ],
+    says: 'Quilted, trimmed and cut open from the edge to a hole in the center. Then one binding goes around the edge, the slit and the hole. Keep it clear of hot lights and open flame.',
+    stages: [SLIT_PIECING, RING_LONGARM, CUT_BEFORE_BINDING, BIND_IN_ONE, HAND_FINISH],
+  },
+  {
+    id: stagePlanIdSchema.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a07'),
+    name: 'Tree skirt, bound before the cut',
+    says: 'The binding is sewn to the drawn lines of hole and slit, and the cut comes after. No loose cut edge stretches. Keep it clear of hot lights and open flame.',
+    stages: [SLIT_PIECING, RING_LONGARM, BIND_DRAWN_LINES, CUT_AFTER_BINDING, OUTER_BINDING, HAND_FINISH],
+  },
+  {
+    id: stagePlanIdSchema.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a08'),
+    name: 'Tree skirt, closed ring',
+    says: 'No slit: it goes on over the trunk or the stand, so the hole has to pass the widest part. Keep it clear of hot lights and open flame.',
+    stages: [PIECING, RING_LONGARM, OUTER_BINDING, CENTER_CUT, INNER_BINDING, HAND_FINISH],
   },
   {
     id: stagePlanIdSchema.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a02'),
     name: 'Table topper with a hole',
     says: 'A closed ring, for a table with an umbrella pole or a candle in the middle. Only with the flame in a tall glass, the fabric well clear, and never left alone.',
-    stages: [PIECING, LONGARM, OUTER_BINDING, CENTER_CUT, INNER_BINDING, HAND_FINISH],
+    stages: [PIECING, RING_LONGARM, OUTER_BINDING, CENTER_CUT, INNER_BINDING, HAND_FINISH],
   },
   {
     id: stagePlanIdSchema.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a03'),
@@ -67,20 +76,4 @@ export const STARTING_PLANS: readonly StartingPlan[] = [
       { ...HAND_FINISH, estimateMinutes: 60 },
     ],
   },
-  {
-    id: stagePlanIdSchema.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a06'),
-    name: 'Slit skirt, one binding',
-    says: 'Quilted, trimmed and cut open first. Then one binding goes around the edge, the slit and the hole.',
-    stages: [PIECING, LONGARM, CUT_BEFORE_BINDING, BIND_IN_ONE, HAND_FINISH],
-  },
-  {
-    id: stagePlanIdSchema.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a07'),
-    name: 'Slit skirt, bound before the cut',
-    says: 'The binding is sewn to the drawn lines of hole and slit, and the cut comes after. No loose cut edge stretches.',
-    stages: [PIECING, LONGARM, BIND_DRAWN_LINES, CUT_AFTER_BINDING, OUTER_BINDING, HAND_FINISH],
-  },
 ];
-
-function withLines(stage: PlannedStage, lines: PlannedStage['checklist']): PlannedStage {
-  return { ...stage, checklist: [...stage.checklist, ...lines] };
-}

@@ -84,11 +84,13 @@ export const packingListSchema = z.array(packingLineSchema).max(40).readonly();
 
 /** What goes into a package to a longarm quilter (common practice). */
 export const STARTING_PACKING: readonly PackingLine[] = [
-  'Top, pressed, threads clipped, its upper edge marked with a safety pin or note',
+  'Top, pressed, not washed, threads clipped, its upper edge marked with a safety pin or note',
+  'No buttons, beads or thick embroidery on the top yet',
   'Backing, squared and pressed, seams open or as agreed',
   'Batting, or a word that the quilter has it',
   'Pattern and thread written on paper',
   'Straight pins and needles taken out and counted; layers folded each by itself',
+  'All of it free of pet hair and smoke',
   'Name, address and phone inside the package',
 ].map((text) => ({ text, isPacked: false }));
 

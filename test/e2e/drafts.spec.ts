@@ -57,7 +57,7 @@ test('what was typed in several forms is there again after the program was kille
     await openNewContact(page);
     await field(page, 'Name').fill('Copper Needle');
     await page.keyboard.press('Escape');
-    await openStage(page, 'Harvest round', 'Cut the center');
+    await openStage(page, 'Harvest round', 'Trim the edge, cut slit and hole');
     await field(page, 'One more thing to check').fill('Ask about the slit');
     await openNewFabric(page);
     await field(page, 'Name').fill('Kettle blue');
@@ -73,7 +73,7 @@ test('what was typed in several forms is there again after the program was kille
     await second.page.getByRole('button', { name: 'Discard what you entered' }).click();
     await expect(field(second.page, 'Name')).toHaveValue('');
     await second.page.keyboard.press('Escape');
-    await openStage(second.page, 'Harvest round', 'Cut the center');
+    await openStage(second.page, 'Harvest round', 'Trim the edge, cut slit and hole');
     await expect(field(second.page, 'One more thing to check')).toHaveValue('Ask about the slit');
     await openNewFabric(second.page);
     await expect(field(second.page, 'Name')).toHaveValue('Kettle blue');

@@ -13,7 +13,7 @@ const DAY = '2027-02-28';
 /** A ring with a saved backing. */
 async function ringWithBacking(page: Page): Promise<void> {
   const plans = await askStore(page, 'stage-plan:list', {});
-  const stagePlanId = plans.find(({ name }) => name === 'Tree skirt')?.id;
+  const stagePlanId = plans.find(({ name }) => name === 'Tree skirt, closed ring')?.id;
   if (stagePlanId === undefined) throw new Error('No plan for a ring');
   const inches = lengthFromInches;
   const { projectId } = await askStore(page, 'project:create', {

@@ -154,9 +154,9 @@ export function planNamed(name: string): (typeof STARTING_PLANS)[number] {
   return plan;
 }
 
-/** A project with the stages of a tree skirt. */
+/** A project with a stage of every kind that a closed ring sent out for quilting has. */
 export function addProject(workshop: TestWorkshop, changes: Partial<ProjectDetails> = {}) {
-  const stagePlanId = planNamed('Tree skirt').id;
+  const stagePlanId = planNamed('Tree skirt, closed ring').id;
   const { projectId } = workshop.get('project:create', { details: projectDetails(changes), stagePlanId });
   return { projectId, ...workshop.get('project:open', { projectId }) };
 }

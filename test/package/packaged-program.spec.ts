@@ -60,7 +60,7 @@ test('the packaged program finds a project entered in an earlier run', async () 
     await expect(bench.getByRole('heading', { level: 2, name: 'Harvest round' })).toBeVisible();
     await expect(bench).toContainText('Round, 48 1/2 in across, 6 3/4 in hole, slit.');
     await bench.getByRole('link', { name: 'Harvest round' }).click();
-    await expect(stageRow(second.page, 'Cut the center')).toContainText('planned');
+    await expect(stageRow(second.page, 'Trim the edge, cut slit and hole')).toContainText('planned');
     await second.close();
   });
 });

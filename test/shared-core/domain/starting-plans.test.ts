@@ -16,12 +16,31 @@ describe('the starting plans', () => {
   });
 
   it.each([
-    ['Tree skirt', ['outer-binding', 'center-cut', 'inner-binding']],
-    ['Slit skirt, one binding', ['center-cut', 'outer-binding']],
-    ['Slit skirt, bound before the cut', ['inner-binding', 'center-cut', 'outer-binding']],
+    ['Tree skirt', ['center-cut', 'outer-binding']],
+    ['Tree skirt, bound before the cut', ['inner-binding', 'center-cut', 'outer-binding']],
+    ['Tree skirt, closed ring', ['outer-binding', 'center-cut', 'inner-binding']],
+    ['Table topper with a hole', ['outer-binding', 'center-cut', 'inner-binding']],
   ])('%s follows its own order (common practice)', (name, order) => {
     const kinds = STARTING_PLANS.find((plan) => plan.name === name)?.stages.map(({ kind }) => kind) ?? [];
     expect(kinds.filter((kind) => kind === 'center-cut' || kind.endsWith('binding'))).toEqual(order);
+  });
+
+  it('cut no slit through a finished outer binding (common practice)', () => {
+    const slit = STARTING_PLANS.filter(({ stages }) => /slit/i.test(stages.map(({ name }) => name).join()));
+    expect(slit.map(({ name }) => name)).toEqual(['Tree skirt', 'Tree skirt, bound before the cut']);
+    for (const { name, stages } of slit) {
+      const kinds = stages.map(({ kind }) => kind);
+      expect(kinds.indexOf('center-cut'), name).toBeLessThan(kinds.indexOf('outer-binding'));
+    }
+  });
+
+  it('have lists that are short enough to be read', () => {
+    const stages = STARTING_PLANS.flatMap((plan) => plan.stages);
+    const tooLong = stages.filter(({ checklist }) => checklist.length > 12).map(({ name }) => name);
+    expect(tooLong).toEqual([]);
+    for (const { name, checklist } of stages) {
+      expect(new Set(checklist.map(({ text }) => text)).size, name).toBe(checklist.length);
+    }
   });
 
   it('take marks out before the iron (common practice)', () => {
