@@ -31,7 +31,7 @@ export function accuracyNotes(
       },
     {
       kind: 'tip',
-      says: 'A seam that is always a little wide adds up like the worst case. Sew two strips together, measure, and move the seam guide.',
+      says: 'A seam that is always a little wide adds up like the worst case. Sew three strips together, measure the middle one, and move the seam guide. A scant seam, a thread or two narrower, makes up for what the fold takes.',
       values: {},
     },
   ];

@@ -107,5 +107,13 @@ function handNotes(parts: readonly HandSewnPart[]): readonly Note[] {
     says: 'The worth of your time is only a sum at your own rate. It is no advice on prices or taxes.',
     values: {},
   };
-  return parts.some(({ part }) => part === 'inner') ? [...cautions, closing, money] : [...cautions, money];
+  const byMachine: Note = {
+    kind: 'tip',
+    says: 'For a piece that is washed often, many makers sew the binding to the back first and stitch it down on the front by machine. That takes far less time than this.',
+    values: {},
+  };
+  const always = [byMachine, money];
+  return parts.some(({ part }) => part === 'inner')
+    ? [...cautions, closing, ...always]
+    : [...cautions, ...always];
 }

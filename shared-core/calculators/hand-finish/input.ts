@@ -21,7 +21,7 @@ export const handFinishInput = z
     }),
     perHour: lengthField({
       title: 'Hand stitching in an hour',
-      help: 'Your own speed. If you don’t know it yet, start with 50 in an hour (common practice).',
+      help: 'Your own speed. If you don’t know it yet, start with 50 in an hour: 50 to 90 in is common practice.',
       minimum: inches(1),
       maximum: inches(1_000),
     }),

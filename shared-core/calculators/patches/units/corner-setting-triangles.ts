@@ -4,6 +4,7 @@ import { atQuarterInch, type CutEdge, edgeTerm } from '../cut-edge';
 import { halvedShape, polygonOf } from '../cut-shapes';
 import { type Computed, type PatchUnit, sizeField, unitSizes } from '../patch-unit';
 import { squarePatch } from '../triangle-patch';
+import { SETTING_TRIANGLES_TIP } from './side-setting-triangles';
 
 export const cornerSettingTriangleSizes = unitSizes(
   'corner-setting-triangles',
@@ -48,4 +49,5 @@ export const cornerSettingTriangles: PatchUnit<Computed<z.infer<typeof cornerSet
     const formula = 'B = (C − s(2 + √2))√2';
     return { sizes: { ...sizes, block: finished }, formula, cut: sizes.block, finished };
   },
+  tips: () => [SETTING_TRIANGLES_TIP],
 };

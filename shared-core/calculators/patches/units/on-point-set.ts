@@ -14,7 +14,7 @@ import {
 import { rectanglePatch } from '../rectangle-patch';
 import { squarePatch } from '../triangle-patch';
 import { cornerSettingEdge } from './corner-setting-triangles';
-import { sideSettingEdge } from './side-setting-triangles';
+import { SETTING_TRIANGLES_TIP, sideSettingEdge } from './side-setting-triangles';
 
 export const onPointSetSizes = unitSizes(
   'on-point-set',
@@ -57,6 +57,7 @@ export const onPointSet: PatchUnit<Sizes> = {
     const finished = sizes.block - 2 * seam;
     return { sizes: { ...sizes, block: finished }, formula: 'B = C − 2s', cut: sizes.block, finished };
   },
+  tips: () => [SETTING_TRIANGLES_TIP],
 };
 
 const [BLOCK, FILL, SIDE, CORNER] = [

@@ -22,6 +22,9 @@ export function sideSettingEdge(block: number, seam: number): CutEdge {
   };
 }
 
+export const SETTING_TRIANGLES_TIP =
+  'This is the exact size. Many makers cut setting triangles larger and trim the finished top, so that the points of the blocks float inside the edge.';
+
 export const sideSettingTriangles: PatchUnit<Computed<z.infer<typeof sideSettingTriangleSizes>>> = {
   kind: 'side-setting-triangles',
   cutMeans: 'the square that is cut into four',
@@ -48,4 +51,5 @@ export const sideSettingTriangles: PatchUnit<Computed<z.infer<typeof sideSetting
     const formula = 'B = (C − s(2 + 2√2))/√2';
     return { sizes: { ...sizes, block: finished }, formula, cut: sizes.block, finished };
   },
+  tips: () => [SETTING_TRIANGLES_TIP],
 };

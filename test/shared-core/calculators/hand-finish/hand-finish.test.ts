@@ -290,9 +290,9 @@ describe('what hand finish refuses and warns of', () => {
 
   it('warns of needles and pins, and covers the first stitches of a ring', () => {
     const kinds = (input: HandFinishInput) => answerOf(handFinish, input).notes.map(({ kind }) => kind);
-    expect(kinds(plain)).toEqual(['caution', 'caution', 'tip']);
+    expect(kinds(plain)).toEqual(['caution', 'caution', 'tip', 'tip']);
     const ring = { ...plain, hole: { diameter: inches(4) } };
-    expect(kinds(ring)).toEqual(['caution', 'caution', 'tip', 'tip']);
+    expect(kinds(ring)).toEqual(['caution', 'caution', 'tip', 'tip', 'tip']);
     // Common practice: the last stitches cover the first by half an inch.
     expect(answerOf(handFinish, ring).notes[2]?.values['over']).toMatchObject({ rounded: inches(1 / 2) });
   });
