@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import type { Measurements } from '#core/domain/measurements';
 import type { Outline } from '#core/domain/outline';
+import { pointDistance } from '#core/geometry/point';
+import { polygonSides } from '#core/geometry/polygon';
 import { type Settings, STARTING_SETTINGS } from '#core/domain/workshop';
 import { type Length, lengthFromInches, lengthFromMillimeters, lengthFromUnits } from '#core/units/length';
 
@@ -25,13 +27,29 @@ export function anyOutline(least = 4, most = 150): fc.Arbitrary<Outline> {
     fc.record({ shape: fc.constant('ellipse' as const), width: side, length: side }),
     fc.record({ shape: fc.constant('hexagon' as const), acrossFlats: side }),
     fc.record({ shape: fc.constant('octagon' as const), acrossFlats: side }),
-    fc.record({
-      shape: fc.constant('sides' as const),
-      sides: fc.array(side, { minLength: 3, maxLength: 12 }),
-      width: side,
-      length: side,
-    }),
+    anySides(side),
   );
+}
+
+/** The sides, width and length of a true shape with three to twelve corners, so that they can close. */
+function anySides(across: fc.Arbitrary<Length>): fc.Arbitrary<Outline> {
+  const share = fc.double({ min: 0.6, max: 1, noNaN: true });
+  return fc
+    .record({ across, shares: fc.array(share, { minLength: 3, maxLength: 12 }) })
+    .map(({ across: size, shares }) => {
+      const corners = shares.map((reach, index) => {
+        const angle = (2 * Math.PI * index) / shares.length;
+        return { x: (size / 2) * reach * Math.cos(angle), y: (size / 2) * reach * Math.sin(angle) };
+      });
+      const whole = (length: number) => lengthFromUnits(Math.round(length));
+      const span = (values: readonly number[]) => whole(Math.max(...values) - Math.min(...values));
+      return {
+        shape: 'sides' as const,
+        sides: polygonSides(corners).map(({ from, to }) => whole(pointDistance(from, to))),
+        width: span(corners.map(({ x }) => x)),
+        length: span(corners.map(({ y }) => y)),
+      };
+    });
 }
 
 export const METRIC_SETTINGS: Settings = {

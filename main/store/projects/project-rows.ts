@@ -1,12 +1,12 @@
 import type { ProjectId } from '#core/domain/ids';
-import { type Project, projectDetailsSchema, type ProjectDetails } from '#core/domain/project';
+import { type Project, type ProjectDetails, savedDetailsSchema } from '#core/domain/project';
 import { type Row, updateRow, type Value, type WritableStore } from '../base/handles';
 import { flagOf, idOf, jsonOf, numberOf, readBy } from '../base/rows';
 
 export function projectOf(row: Row): Project {
   const id = idOf<ProjectId>(row, 'id');
   const details = readBy(
-    projectDetailsSchema,
+    savedDetailsSchema,
     {
       name: row['name'],
       purpose: row['purpose'],

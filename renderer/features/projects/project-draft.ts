@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { lengthField } from '#core/domain/fields';
 import { calendarDateSchema } from '#core/domain/dates';
 import { stagePlanIdSchema } from '#core/domain/ids';
-import type { Outline } from '#core/domain/outline';
+import { type Outline, type SidesFault, sidesFault } from '#core/domain/outline';
 import { type Project, type ProjectDetails, projectPurposeSchema } from '#core/domain/project';
 import { settingChanges } from '#core/domain/workshop';
 import { type Length, lengthFromInches } from '#core/units/length';
@@ -76,10 +76,11 @@ export function draftOfProject({ outline, hole, ...project }: Project): ProjectD
   };
 }
 
-/** The details to save; null while a size is missing. */
+/** The details to save; null while a size is missing or the sides cannot close. */
 export function detailsOfDraft(draft: ProjectDraft): ProjectDetails | null {
   const outline = outlineOfDraft(draft);
-  if (outline === null || (draft.hasHole && draft.holeDiameter === null)) return null;
+  if (outline === null || sidesFault(outline) !== null || (draft.hasHole && draft.holeDiameter === null))
+    return null;
   const { name, purpose, forWhom, dueOn, settingChanges: changes, notes } = draft;
   const hole = draft.hasHole && draft.holeDiameter !== null ? { diameter: draft.holeDiameter } : null;
   return {
@@ -143,6 +144,22 @@ export function cornerProblem(draft: ProjectDraft): string | null {
   return 2 * draft.cornerRadius <= narrowest
     ? null
     : 'The corners run into each other. Make the radius at most half of the shorter side.';
+}
+
+const SIDES_WORDS: Readonly<Record<SidesFault, string>> = {
+  'side-too-long':
+    'The sides can’t meet: one is as long as all the others together. Measure the longest side again.',
+  'side-past-size':
+    'One side is longer than the project from corner to corner. Check the sides, the width and the length.',
+  'too-short-around':
+    'The sides are too short to go around this width and length. Check the sides, the width and the length.',
+};
+
+/** What is wrong with sides as measured; null while one is missing, and if they can close. */
+export function sidesProblem(draft: ProjectDraft): string | null {
+  const outline = outlineOfDraft(draft);
+  const fault = outline === null ? null : sidesFault(outline);
+  return fault === null ? null : SIDES_WORDS[fault];
 }
 
 /** What is wrong with the hole; null if it fits inside the project. */

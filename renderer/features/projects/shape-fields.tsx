@@ -1,12 +1,21 @@
+import { useId } from 'react';
 import type { OutlineShape } from '#core/domain/outline';
 import { lengthFromInches } from '#core/units/length';
 import { SHAPE_WORDS } from '#renderer/text/project-words';
 import { Button } from '#renderer/ui/page/button';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
 import { Choice } from '#renderer/ui/fields/choice';
+import { FieldProblemLine } from '#renderer/ui/fields/field';
 import { LengthField } from '#renderer/ui/fields/length-field';
 import { ProjectDrawing } from '#renderer/ui/drawings/project-drawing';
-import { cornerProblem, EMPTY_DRAFT, holeProblem, previewOutline, type ProjectDraft } from './project-draft';
+import {
+  cornerProblem,
+  EMPTY_DRAFT,
+  holeProblem,
+  previewOutline,
+  type ProjectDraft,
+  sidesProblem,
+} from './project-draft';
 import styles from './project-form.module.css';
 
 interface ShapeFieldsProps {
@@ -139,8 +148,10 @@ function WidthAndLength({ draft, onChange }: ShapeFieldsProps) {
 
 function SideList({ draft, onChange }: ShapeFieldsProps) {
   const { sides } = draft;
+  const problem = sidesProblem(draft);
+  const problemId = useId();
   return (
-    <fieldset>
+    <fieldset aria-describedby={problem === null ? undefined : problemId}>
       <legend className={styles['legend']}>Sides, in order around the edge</legend>
       <div className={styles['sideList']}>
         {sides.map((side, index) => (
@@ -172,6 +183,7 @@ function SideList({ draft, onChange }: ShapeFieldsProps) {
           Delete the last side
         </Button>
       </div>
+      <FieldProblemLine id={problemId} problem={problem} />
     </fieldset>
   );
 }

@@ -57,6 +57,26 @@ describe('a project', () => {
     });
   });
 
+  test('with sides that cannot close, saved when that was not checked, still opens, and must be mended to be saved again', () => {
+    const workshop = openWorkshop();
+    const { projectId } = addProject(workshop);
+    const sides = [1, 1, 100].map((side) => inches(side));
+    const outline = { shape: 'sides', sides, width: inches(3), length: inches(3) } as const;
+    const { database } = workshop.context.store;
+    database.exec('UPDATE current_change SET change_seq = (SELECT max(seq) FROM change_log)');
+    database
+      .prepare('UPDATE project SET outline_json = ? WHERE id = ?')
+      .run(JSON.stringify(outline), projectId);
+    database.exec('UPDATE current_change SET change_seq = NULL');
+    expect(workshop.get('project:open', { projectId }).project.outline).toEqual(outline);
+    const again = { projectId, details: projectDetails({ outline }) };
+    expect(workshop.fail('project:change', again)).toMatchObject({
+      code: 'invalid-input',
+      fields: [{ path: ['details', 'outline', 'sides'] }],
+    });
+    workshop.get('project:change', { projectId, details: projectDetails() });
+  });
+
   test('is copied with its stages, but without their progress', () => {
     const workshop = openWorkshop();
     const { projectId, stages } = addProject(workshop);

@@ -8,6 +8,7 @@ import {
   draftOfProject,
   EMPTY_DRAFT,
   holeProblem,
+  sidesProblem,
   isProjectDraft,
 } from '#renderer/features/projects/project-draft';
 import { matchesSearch } from '#renderer/features/projects/project-search';
@@ -28,9 +29,9 @@ const outlines: readonly Outline[] = [
   { shape: 'octagon', acrossFlats: lengthFromInches(48) },
   {
     shape: 'sides',
-    sides: [20, 21, 22].map(lengthFromInches),
+    sides: [30, 31, 32].map(lengthFromInches),
     width: lengthFromInches(30),
-    length: lengthFromInches(31),
+    length: lengthFromInches(28),
   },
 ];
 
@@ -66,6 +67,30 @@ describe('the form of a project', () => {
       'The corners run into each other. Make the radius at most half of the shorter side.',
     );
     expect(detailsOfDraft(larger)).toBeNull();
+  });
+
+  it.each([
+    ['one side is longer than the rest', [1, 1, 100], 36, 3, /can’t meet/],
+    ['one side is longer than the piece', [60, 40, 40, 40], 36, 40, /longer than the project/],
+    ['the sides cannot go around', [10, 10, 10], 90, 90, /too short to go around/],
+  ] as const)('says so and saves nothing if %s', (_what, sides, width, length, says) => {
+    const draft = {
+      ...EMPTY_DRAFT,
+      shape: 'sides' as const,
+      sides: sides.map(lengthFromInches),
+      width: lengthFromInches(width),
+      length: lengthFromInches(length),
+    };
+    expect(sidesProblem(draft)).toMatch(says);
+    expect(detailsOfDraft(draft)).toBeNull();
+    const mended = {
+      ...draft,
+      sides: [30, 31, 32].map(lengthFromInches),
+      width: lengthFromInches(30),
+      length: lengthFromInches(28),
+    };
+    expect(sidesProblem(mended)).toBeNull();
+    expect(detailsOfDraft(mended)).not.toBeNull();
   });
 
   it('remembers each size while another shape is tried', () => {
