@@ -28,6 +28,12 @@ export function problemWords(problem: Problem, display: LengthDisplay): string {
       return `Before you start, check off ${andList(problem.open.map((line) => `“${line}”`))}.`;
     case 'still-away':
       return `“${problem.stage}” is still at the quilter. Record on its page that it is back; then you can move on.`;
+    case 'trip-open':
+      return problem.isAway
+        ? `It is still with ${problem.withWhom}. Record that it is back before you send it anywhere else.`
+        : `It is reserved with ${problem.withWhom} already. Change or delete that trip instead.`;
+    case 'promised-before-sent':
+      return 'It is promised back before it is sent. Check both dates.';
     case 'no-answer':
       return `“${problem.calculator}” can’t be worked out from these numbers. Check them and try again.`;
     case 'short-of-fabric':

@@ -68,6 +68,9 @@ export type Problem =
   | { readonly code: 'built-in'; readonly name: string }
   | { readonly code: 'gate-closed'; readonly open: readonly string[] }
   | { readonly code: 'still-away'; readonly stage: string }
+  /** A second trip of a project that is booked or away already. */
+  | { readonly code: 'trip-open'; readonly withWhom: string; readonly isAway: boolean }
+  | { readonly code: 'promised-before-sent' }
   /** The project has changed so that its calculator gives no answer. */
   | { readonly code: 'no-answer'; readonly calculator: string }
   | {

@@ -102,6 +102,14 @@ export function isBookedAhead(
   return sentOn === null && backOn === null && (stage === 'planned' || stage === 'in-hand');
 }
 
+/** Whether the days of a trip contradict each other. */
+export function isPromisedBeforeSent({
+  sentOn,
+  promisedOn,
+}: Pick<TripDetails, 'sentOn' | 'promisedOn'>): boolean {
+  return sentOn !== null && promisedOn !== null && promisedOn < sentOn;
+}
+
 type Away = Pick<TripDetails, 'sentOn' | 'promisedOn' | 'backOn'> & { readonly events: readonly TripEvent[] };
 
 /** The day of the last update on a project that is away, its sending included; null when no day is known. */

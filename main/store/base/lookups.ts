@@ -1,5 +1,5 @@
 import type { Problem, RecordKind } from '#core/contract/problem';
-import type { FabricId } from '#core/domain/ids';
+import type { FabricId, ProjectId, StageId } from '#core/domain/ids';
 import { type PrintRuns, printRunsSchema } from '#core/domain/stash';
 import { failure, type Result, success } from '#core/result';
 import { oneRow, type ReadableStore } from './handles';
@@ -36,8 +36,8 @@ export function findFabric(store: ReadableStore, id: string): Result<FabricRef, 
 }
 
 export interface StageRef {
-  readonly id: string;
-  readonly projectId: string;
+  readonly id: StageId;
+  readonly projectId: ProjectId;
   readonly name: string;
   readonly position: number;
 }
@@ -46,8 +46,8 @@ export function findStage(store: ReadableStore, id: string): Result<StageRef, Pr
   const row = oneRow(store, 'SELECT project_id, name, position FROM stage WHERE id = ?', id);
   if (row === undefined) return notFound('stage');
   return success({
-    id,
-    projectId: textOf(row, 'project_id'),
+    id: id as StageId,
+    projectId: idOf<ProjectId>(row, 'project_id'),
     name: textOf(row, 'name'),
     position: numberOf(row, 'position'),
   });

@@ -6,11 +6,13 @@ import type { PackingLine, TripDetails } from '#core/domain/trip';
 import { type Result, success } from '#core/result';
 import { recordChange } from '../history/changes';
 import { contactByName } from './contacts';
+import { checkCanBeSent, checkDays, checkHasNoTrip } from './open-trips';
 import { insertRow, oneRow, type ReadableStore, updateRow, type WritableStore, write } from '../base/handles';
-import { findStage, notFound } from '../base/lookups';
+import { findStage, notFound, type StageRef } from '../base/lookups';
 import { touchProject } from '../projects/project-rows';
 import { idOf, textOf } from '../base/rows';
 import { allowMove, type AllowedMove, makeMove, moveWords } from '../projects/stage-moves';
+import { stagesByProject } from '../projects/stage-rows';
 import { findTrip, tripColumns, tripsOfPackage } from '../projects/trip-rows';
 
 export function addTrip(
@@ -19,8 +21,15 @@ export function addTrip(
 ): Result<ChannelOutput<'trip:add'>, Problem> {
   const stage = findStage(store, stageId);
   if (!stage.ok) return stage;
+  const days = checkDays(details);
+  if (!days.ok) return days;
+  const free = details.backOn === null ? checkHasNoTrip(store, stage.value) : success(null);
+  if (!free.ok) return free;
+  const move = moveByDays(store, stage.value, details);
+  if (!move.ok) return move;
   return recordChange(store, `Added a trip to ${details.withWhom}`, (writable) => {
     const tripId = insertTrip(writable, { stageId, details, packing: [] }, newPackage(writable));
+    if (move.value !== null) makeMove(writable, move.value);
     touchProject(writable, stage.value.projectId);
     return success({ tripId });
   });
@@ -31,6 +40,8 @@ export function sendOut(
   store: ReadableStore,
   { stageId, details, packing = [], alsoStageIds = [] }: ChannelInput<'trip:send'>,
 ): Result<ChannelOutput<'trip:send'>, Problem> {
+  const days = checkDays(details);
+  if (!days.ok) return days;
   const move = allowMove(store, stageId, 'out');
   if (!move.ok) return move;
   const others: AllowedMove[] = [];
@@ -38,6 +49,10 @@ export function sendOut(
     const other = allowMove(store, id, 'out');
     if (!other.ok) return other;
     others.push(other.value);
+  }
+  for (const { stage } of [move.value, ...others]) {
+    const free = checkCanBeSent(store, stage);
+    if (!free.ok) return free;
   }
   return recordChange(store, withOthers(moveWords(move.value), others.length), (writable) => {
     const sentPackage = newPackage(writable);
@@ -57,6 +72,8 @@ export function receiveBack(
   store: ReadableStore,
   { stageId, tripId, details, alsoTripIds = [] }: ChannelInput<'trip:receive'>,
 ): Result<Changed, Problem> {
+  const days = checkDays(details);
+  if (!days.ok) return days;
   const move = allowMove(store, stageId, 'done');
   if (!move.ok) return move;
   const trip = tripId === null ? undefined : findTrip(store, tripId);
@@ -75,14 +92,23 @@ export function receiveBack(
   });
 }
 
+/** Changes a trip. A day of sending sends its stage out, a day of coming back finishes it. */
 export function changeTrip(
   store: ReadableStore,
   { tripId, details }: ChannelInput<'trip:change'>,
 ): Result<Changed, Problem> {
   const trip = findTrip(store, tripId);
   if (trip === undefined) return notFound('trip');
-  return recordChange(store, `Changed the trip to ${details.withWhom}`, (writable) => {
+  const days = checkDays(details);
+  if (!days.ok) return days;
+  const stage = findStage(store, trip.stageId);
+  if (!stage.ok) return stage;
+  const isNewDay = details.sentOn !== trip.sentOn || details.backOn !== trip.backOn;
+  const move = isNewDay ? moveByDays(store, stage.value, details) : success(null);
+  if (!move.ok) return move;
+  return recordChange(store, changeWords(details.withWhom, move.value), (writable) => {
     writeTrip(writable, tripId, trip.stageId, details);
+    if (move.value !== null) makeMove(writable, move.value);
     touchProject(writable, trip.projectId);
     return success({});
   });
@@ -99,6 +125,37 @@ export function deleteTrip(
     touchProject(writable, trip.projectId);
     return success({});
   });
+}
+
+function changeWords(withWhom: string, move: AllowedMove | null): string {
+  return move === null ? `Changed the trip to ${withWhom}` : moveWords(move);
+}
+
+function allowSending(store: ReadableStore, stageId: StageId): Result<AllowedMove, Problem> {
+  const move = allowMove(store, stageId, 'out');
+  if (!move.ok) return move;
+  const free = checkCanBeSent(store, move.value.stage);
+  return free.ok ? move : free;
+}
+
+/**
+ * The move that the days of a trip mean for its stage; null for none. A stage that is over stays so, and a day still to come moves
+ * nothing yet.
+ */
+function moveByDays(
+  store: ReadableStore,
+  { id, projectId }: StageRef,
+  { sentOn, backOn }: TripDetails,
+): Result<AllowedMove | null, Problem> {
+  const today = store.clockAndIds.today();
+  const stages = stagesByProject(store, [projectId]).get(projectId) ?? [];
+  const state = stages.find((one) => one.id === id)?.state;
+  if (backOn !== null) {
+    return state === 'out' && backOn <= today ? allowMove(store, id, 'done') : success(null);
+  }
+  const isSent = sentOn !== null && sentOn <= today;
+  const isHome = state === 'planned' || state === 'in-hand';
+  return isSent && isHome ? allowSending(store, id) : success(null);
 }
 
 interface OtherBack {
@@ -152,11 +209,10 @@ function insertTrip(store: WritableStore, trip: NewTrip, packageId: PackageId): 
   return id;
 }
 
-/** Uses the trip reserved ahead of time if there is one; otherwise adds a trip. */
+/** Goes on with the trip that the stage has already; without one, adds a trip. */
 function sendTrip(store: WritableStore, trip: NewTrip, packageId: PackageId): TripId {
   const { stageId, details, packing } = trip;
-  const sql =
-    'SELECT id FROM trip WHERE stage_id = ? AND sent_on IS NULL AND back_on IS NULL ORDER BY seq DESC';
+  const sql = 'SELECT id FROM trip WHERE stage_id = ? AND back_on IS NULL ORDER BY seq DESC';
   const reserved = oneRow(store, sql, stageId);
   if (reserved === undefined) return insertTrip(store, trip, packageId);
   const id = idOf<TripId>(reserved, 'id');

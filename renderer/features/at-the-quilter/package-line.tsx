@@ -4,7 +4,7 @@ import { TripUpdateDialog } from '#renderer/shared/trip-update-dialog';
 import { dateWords, farWords, today } from '#renderer/text/dates';
 import { checkInWords, lastUpdateWords } from '#renderer/text/trip-words';
 import { useDisplay } from '#renderer/ui/base/display';
-import { Button } from '#renderer/ui/page/button';
+import { Button, ButtonLink } from '#renderer/ui/page/button';
 import layout from '#renderer/ui/page/layout.module.css';
 import styles from './at-the-quilter.module.css';
 import type { PackageAway } from './packages-away';
@@ -41,7 +41,12 @@ export function PackageLine({ sentPackage }: { readonly sentPackage: PackageAway
         {ask !== null && <span className={layout['alert']}>Check in: {checkInWords(ask)}</span>}
         {last !== null && <span className={layout['quiet']}>Last: {last}</span>}
       </div>
-      <div>
+      <div className={layout['row']}>
+        {first.stageState === 'out' && (
+          <ButtonLink isSmall to={`/projects/${first.projectId}/stages/${first.stageId}?back`}>
+            It is back
+          </ButtonLink>
+        )}
         <Button isSmall onClick={() => setIsAdding(true)}>
           Add an update
         </Button>

@@ -4,7 +4,7 @@ import type { ProjectGlance, Trip } from '#core/contract/projects';
 import { reasonToCheckIn, type CheckInReason } from '#core/domain/trip';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { checkInWords, lastUpdateWords } from '#renderer/text/trip-words';
-import { Button } from '#renderer/ui/page/button';
+import { Button, ButtonLink } from '#renderer/ui/page/button';
 import { useDisplay } from '#renderer/ui/base/display';
 import { TripUpdateDialog } from '#renderer/shared/trip-update-dialog';
 import layout from '#renderer/ui/page/layout.module.css';
@@ -44,9 +44,14 @@ export function CheckIn({ glances, silentDays, on }: CheckInProps) {
               <p className={layout['alert']}>{capitalized(checkInWords(one.reason))}</p>
               <p className={styles['line']}>Last: {lastUpdateWords(one.trip, locale, on)}</p>
             </div>
-            <Button isSmall onClick={() => setUpdated(one)}>
-              Add an update
-            </Button>
+            <span className={layout['row']}>
+              <ButtonLink isSmall to={`/projects/${one.trip.projectId}/stages/${one.trip.stageId}?back`}>
+                It is back
+              </ButtonLink>
+              <Button isSmall onClick={() => setUpdated(one)}>
+                Add an update
+              </Button>
+            </span>
           </li>
         ))}
       </ul>

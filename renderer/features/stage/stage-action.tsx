@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { useSearchParams } from 'react-router';
 import type { ProjectSpread } from '#core/contract/projects';
 import { currentStage, openGateItems, type Stage, type StageState } from '#core/domain/stage';
 import { useWrite } from '#renderer/bridge/query';
@@ -17,7 +18,9 @@ interface StageActionProps {
 /** The main action of a stage’s page: it moves the stage on, and opens a dialog first when that needs an answer. */
 export function StageAction({ stage, spread }: StageActionProps) {
   // The dialog belongs to the state it was opened in: the next state may arrive before the dialog has closed.
-  const [askedIn, setAskedIn] = useState<StageState | null>(null);
+  // A link to “It is back” opens its dialog.
+  const [params] = useSearchParams();
+  const [askedIn, setAskedIn] = useState<StageState | null>(params.has('back') ? 'out' : null);
   const moving = useWrite('stage:move');
   const move = stageMove(stage);
   const close = () => setAskedIn(null);

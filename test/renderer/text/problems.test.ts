@@ -40,6 +40,14 @@ const PROBLEMS: { readonly [Code in Problem['code']]: Sample<Extract<Problem, { 
     { code: 'still-away', stage: 'Longarm quilting' },
     '“Longarm quilting” is still at the quilter. Record on its page that it is back; then you can move on.',
   ],
+  'trip-open': [
+    { code: 'trip-open', withWhom: 'Pell Tallowmere', isAway: true },
+    'It is still with Pell Tallowmere. Record that it is back before you send it anywhere else.',
+  ],
+  'promised-before-sent': [
+    { code: 'promised-before-sent' },
+    'It is promised back before it is sent. Check both dates.',
+  ],
   'no-answer': [
     { code: 'no-answer', calculator: 'Backing' },
     '“Backing” can’t be worked out from these numbers. Check them and try again.',

@@ -127,10 +127,17 @@ function ReserveButton({ offer, stage, reserved }: ReserveButtonProps) {
   if (reserved?.contactId === offer.id) return <strong>Reserved</strong>;
   const reserve = () =>
     reserved === null
-      ? adding.write({ stageId: stage.id, details: tripWith(offer.name) })
+      ? adding.write({
+          stageId: stage.id,
+          details: { ...tripWith(offer.name), priceAskedMinor: offer.priceMinor },
+        })
       : changing.write({
           tripId: reserved.id,
-          details: { ...tripDetailsOf(reserved), withWhom: offer.name },
+          details: {
+            ...tripDetailsOf(reserved),
+            withWhom: offer.name,
+            priceAskedMinor: offer.priceMinor,
+          },
         });
   return (
     <div>

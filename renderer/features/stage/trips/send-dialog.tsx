@@ -1,8 +1,8 @@
 import type { ProjectGlance, ProjectSpread } from '#core/contract/projects';
 import type { StageId } from '#core/domain/ids';
+import { measurementsOfProject } from '#core/domain/measurements';
 import { currentStage, type Stage } from '#core/domain/stage';
 import { type PackingLine, STARTING_PACKING, type TripDetails, tripWith } from '#core/domain/trip';
-import { settingsOfProject } from '#core/domain/workshop';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
@@ -10,7 +10,7 @@ import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
 import { useDialogSave } from '#renderer/ui/page/dialog-form';
 import { Packing } from './packing';
-import { reservedTrip, promisedBack, tripDetailsOf } from './trip-details';
+import { priceAsked, reservedTrip, promisedBack, tripDetailsOf } from './trip-details';
 import { TripForm } from './trip-form';
 import layout from '#renderer/ui/page/layout.module.css';
 
@@ -23,7 +23,8 @@ interface SendDialogProps {
 /** Sends a project out: to which quilter, until when, with what, and which other projects go in the same package. */
 export function SendDialog({ stage, spread, onClose }: SendDialogProps) {
   const { settings } = useWorkshop();
-  const { turnaroundDays } = settingsOfProject(settings, spread.project.settingChanges);
+  const measurements = measurementsOfProject(spread.project, settings);
+  const { turnaroundDays } = measurements.settings;
   const contacts = useRead('contact:list', {}).value ?? [];
   const others = useRead('project:list', { archived: false }).value?.items ?? [];
   const reserved = reservedTrip(stage, spread.trips);
@@ -45,6 +46,7 @@ export function SendDialog({ stage, spread, onClose }: SendDialogProps) {
       contacts={contacts}
       usualDays={turnaroundDays}
       withBack={false}
+      priceOf={(name) => priceAsked(name, contacts, measurements)}
       saving={saving}
       onChange={setTrip}
       onSave={() => saving.save({ stageId: stage.id, details: trip, packing, alsoStageIds: along })}

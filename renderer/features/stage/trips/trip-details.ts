@@ -1,17 +1,21 @@
 import type { Contact } from '#core/contract/contacts';
 import type { Trip } from '#core/contract/projects';
+import type { Measurements } from '#core/domain/measurements';
 import type { Stage } from '#core/domain/stage';
-import { isBookedAhead, type TripDetails, tripDetailsSchema } from '#core/domain/trip';
+import { type TripDetails, tripDetailsSchema } from '#core/domain/trip';
+import { compareQuilters } from '#core/learned/compare-quilters';
 import { addDays, type CalendarDate } from '#core/units/calendar-date';
+import { today } from '#renderer/text/dates';
 
 /** The details of a trip that the maker enters, without what the notebook adds. */
 export function tripDetailsOf(trip: Trip): TripDetails {
   return tripDetailsSchema.parse(trip);
 }
 
-/** The trip reserved for this stage and not sent yet; null for none. */
+/** The trip on record for this stage while it is still at home; null for none. */
 export function reservedTrip({ id, state }: Stage, trips: readonly Trip[]): Trip | null {
-  return trips.findLast((trip) => trip.stageId === id && isBookedAhead(trip, state)) ?? null;
+  if (state !== 'planned' && state !== 'in-hand') return null;
+  return trips.findLast((trip) => trip.stageId === id && trip.backOn === null) ?? null;
 }
 
 /** The contact of this name, ignoring upper and lower case; undefined for a new name. */
@@ -46,4 +50,18 @@ export function withQuilter(
   return isFilledIn && sentOn !== null
     ? { ...moved, promisedOn: promisedBack(moved, contacts, usualDays) }
     : moved;
+}
+
+/**
+ * What the quilter of this name asks for the project by their rates; null when the name is new or no price can be worked out.
+ */
+export function priceAsked(
+  name: string,
+  contacts: readonly Contact[],
+  measurements: Measurements,
+): number | null {
+  const contact = contactNamed(contacts, name);
+  if (contact?.details.kind !== 'longarm') return null;
+  const [offer] = compareQuilters([contact], { measurements, sentOn: today(), wantedOn: null });
+  return offer?.priceMinor ?? null;
 }

@@ -1,5 +1,5 @@
 import type { Contact } from '#core/contract/contacts';
-import type { TripDetails } from '#core/domain/trip';
+import { isPromisedBeforeSent, type TripDetails } from '#core/domain/trip';
 import { turnaroundOf } from '#core/learned/turnaround';
 import { addDays } from '#core/units/calendar-date';
 import { dateWords, today } from '#renderer/text/dates';
@@ -22,6 +22,8 @@ interface TripFormProps {
   /** How many days a trip usually takes, from the workshop’s settings. */
   readonly usualDays: number;
   readonly withBack: boolean;
+  /** What a quilter asks for this project; fills the price while the maker has not entered another. */
+  readonly priceOf?: (withWhom: string) => number | null;
   readonly saving: SaveProgress;
   readonly onChange: (trip: TripDetails) => void;
   readonly onSave: () => void;
@@ -34,6 +36,7 @@ interface TripFormProps {
 export function TripForm(props: TripFormProps) {
   const { title, draft, verb, trip, withBack, saving, onChange, onSave, onClose, children } = props;
   const set = (part: Partial<TripDetails>) => onChange({ ...trip, ...part });
+  const isPromisedEarly = isPromisedBeforeSent(trip);
   const isBackEarly = trip.backOn !== null && trip.sentOn !== null && trip.backOn < trip.sentOn;
   return (
     <DialogForm
@@ -41,7 +44,7 @@ export function TripForm(props: TripFormProps) {
       title={title}
       {...(verb === undefined ? {} : { verb })}
       saving={saving}
-      canSave={trip.withWhom.trim() !== '' && !isBackEarly}
+      canSave={trip.withWhom.trim() !== '' && !isBackEarly && !isPromisedEarly}
       onSave={onSave}
       onClose={onClose}
       isWide
@@ -53,6 +56,7 @@ export function TripForm(props: TripFormProps) {
         label="Promised back on"
         value={trip.promisedOn}
         onChange={(promisedOn) => set({ promisedOn })}
+        problem={isPromisedEarly ? 'This is before it was sent.' : null}
         isOptional
       />
       {withBack && (
@@ -92,7 +96,14 @@ export function TripForm(props: TripFormProps) {
 }
 
 /** The quilter’s name, with their turnaround and the expected day as help. */
-function QuilterField({ trip, contacts, usualDays, withBack, onChange }: TripFormProps) {
+function QuilterField({
+  trip,
+  contacts,
+  usualDays,
+  withBack,
+  priceOf = () => null,
+  onChange,
+}: TripFormProps) {
   const { locale } = useDisplay();
   const contact = contactNamed(contacts, trip.withWhom);
   const on = today();
@@ -112,7 +123,12 @@ function QuilterField({ trip, contacts, usualDays, withBack, onChange }: TripFor
         maximum={120}
         help={help()}
         suggestions={contacts.map(({ details }) => details.name)}
-        onChange={(withWhom) => onChange(withQuilter(trip, withWhom, contacts, usualDays))}
+        onChange={(withWhom) => {
+          const { priceAskedMinor } = trip;
+          const isFilledIn = priceAskedMinor === null || priceAskedMinor === priceOf(trip.withWhom);
+          const moved = withQuilter(trip, withWhom, contacts, usualDays);
+          onChange(isFilledIn ? { ...moved, priceAskedMinor: priceOf(withWhom) } : moved);
+        }}
         autoFocus
       />
     </div>

@@ -147,6 +147,9 @@ describe('a trip', () => {
 
   test('is added, changed and deleted', () => {
     const { workshop, open, stage } = skirt();
+    for (const { id, isGate } of stage('longarm').checklist) {
+      if (isGate) workshop.get('checklist:tick', { checklistItemId: id, ticked: true });
+    }
     const { tripId } = workshop.get('trip:add', { stageId: stage('longarm').id, details });
     expect(open().trips).toEqual([
       expect.objectContaining({ ...details, id: tripId, stageId: stage('longarm').id }),

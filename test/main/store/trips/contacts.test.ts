@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { nameAlone } from '#core/domain/contact';
 import { tripWith } from '#core/domain/trip';
-import { addProject, NO_SUCH_ID, openWorkshop, TODAY } from '#test/helpers/workshop';
+import { addProject, NO_SUCH_ID, openWorkshop } from '#test/helpers/workshop';
 
 const DETAILS = {
   ...nameAlone('Pell Tallowmere', 'longarm'),
@@ -50,7 +50,7 @@ describe('a contact', () => {
   test('used by a trip is found by name, shows a new name, and cannot be deleted', () => {
     const { workshop, projectId, stageId } = workshopWithTop();
     const { contactId } = workshop.get('contact:save', { contactId: null, details: DETAILS });
-    workshop.get('trip:add', { stageId, details: { ...tripWith('pell tallowmere'), sentOn: TODAY } });
+    workshop.get('trip:add', { stageId, details: tripWith('pell tallowmere') });
     workshop.get('contact:save', { contactId, details: { ...DETAILS, name: 'Pell T.' } });
     expect(workshop.get('project:open', { projectId }).trips).toEqual([
       expect.objectContaining({ contactId, withWhom: 'Pell T.' }),

@@ -95,7 +95,7 @@ describe('several tops in one package', () => {
     expect(
       workshop.fail('trip:send', { stageId: pieces[0]!.stageId, details: DETAILS, alsoStageIds: [closed] }),
     ).toMatchObject({ code: 'gate-closed' });
-    const stray = workshop.get('trip:add', { stageId: closed, details: DETAILS });
+    const stray = workshop.get('trip:add', { stageId: closed, details: { ...DETAILS, sentOn: null } });
     expect(
       workshop.fail('trip:receive', {
         stageId: pieces[0]!.stageId,
@@ -104,6 +104,86 @@ describe('several tops in one package', () => {
         alsoTripIds: [stray.tripId],
       }),
     ).toEqual({ code: 'not-found', kind: 'trip' });
+  });
+});
+
+describe('a trip of a stage', () => {
+  const booked = { ...DETAILS, sentOn: null, promisedOn: null };
+
+  function bookedTop() {
+    const { workshop, pieces } = tops(1);
+    const piece = pieces[0]!;
+    const { tripId } = workshop.get('trip:add', { stageId: piece.stageId, details: booked });
+    const now = () => standing(workshop, piece as never);
+    const trips = () => workshop.get('project:open', { projectId: piece.projectId }).trips;
+    return { workshop, stageId: piece.stageId, tripId, now, trips };
+  }
+
+  test('sends its stage out when it gets the day it was sent, and finishes it with the day it came back', () => {
+    const { workshop, tripId, now } = bookedTop();
+    expect(now().state).toBe('planned');
+    workshop.get('trip:change', { tripId, details: DETAILS });
+    expect(now()).toMatchObject({ state: 'out', trip: { sentOn: TODAY } });
+    workshop.get('change:undo', {});
+    expect(now()).toMatchObject({ state: 'planned', trip: { sentOn: null } });
+    workshop.get('change:redo', {});
+    workshop.get('trip:change', { tripId, details: { ...DETAILS, backOn: TODAY } });
+    expect(now()).toMatchObject({ state: 'done', trip: { backOn: TODAY } });
+  });
+
+  test('stays at home while its day is still to come, and is then sent as the same trip', () => {
+    const { workshop, stageId, tripId, now, trips } = bookedTop();
+    const sentOn = addDays(TODAY, 2);
+    workshop.get('trip:change', { tripId, details: { ...DETAILS, sentOn } });
+    expect(now().state).toBe('planned');
+    expect(workshop.get('trip:send', { stageId, details: DETAILS }).tripId).toBe(tripId);
+    expect(trips()).toHaveLength(1);
+  });
+
+  test('does not go out through a gate that is shut', () => {
+    const workshop = openWorkshop();
+    const { stages } = addProject(workshop);
+    const stageId = stages.find(({ kind }) => kind === 'longarm')!.id;
+    expect(workshop.fail('trip:add', { stageId, details: DETAILS })).toMatchObject({ code: 'gate-closed' });
+    const { tripId } = workshop.get('trip:add', { stageId, details: booked });
+    expect(workshop.fail('trip:change', { tripId, details: DETAILS })).toMatchObject({ code: 'gate-closed' });
+  });
+
+  test('is the only one while it is booked or away', () => {
+    const { workshop, stageId, tripId, trips } = bookedTop();
+    const other = tripWith('Wren Oakley');
+    const open = { code: 'trip-open', withWhom: DETAILS.withWhom };
+    expect(workshop.fail('trip:add', { stageId, details: other })).toEqual({ ...open, isAway: false });
+    workshop.get('trip:send', { stageId, details: DETAILS });
+    expect(workshop.fail('trip:send', { stageId, details: DETAILS })).toEqual({ ...open, isAway: true });
+    expect(workshop.fail('trip:add', { stageId, details: other })).toEqual({ ...open, isAway: true });
+    expect(trips()).toHaveLength(1);
+    workshop.get('trip:receive', { stageId, tripId, details: { ...DETAILS, backOn: TODAY } });
+    workshop.get('trip:add', { stageId, details: { ...DETAILS, backOn: TODAY } });
+    expect(trips()).toHaveLength(2);
+  });
+
+  test('keeps its project from being sent with another stage while it is away', () => {
+    const { workshop, stageId, now } = bookedTop();
+    workshop.get('trip:send', { stageId, details: DETAILS });
+    const projectId = now().trip!.projectId;
+    const again = workshop.get('stage:repeat', { stageId }).stageId;
+    const { stages } = workshop.get('project:open', { projectId });
+    for (const { id, isGate } of stages.find(({ id: one }) => one === again)!.checklist) {
+      if (isGate) workshop.get('checklist:tick', { checklistItemId: id, ticked: true });
+    }
+    expect(workshop.fail('trip:send', { stageId: again, details: DETAILS })).toMatchObject({
+      code: 'trip-open',
+    });
+  });
+
+  test('is not promised back before it is sent', () => {
+    const { workshop, stageId, tripId } = bookedTop();
+    const details = { ...DETAILS, promisedOn: addDays(TODAY, -1) };
+    const problem = { code: 'promised-before-sent' };
+    expect(workshop.fail('trip:change', { tripId, details })).toEqual(problem);
+    expect(workshop.fail('trip:send', { stageId, details })).toEqual(problem);
+    expect(workshop.fail('trip:add', { stageId, details })).toEqual(problem);
   });
 });
 
