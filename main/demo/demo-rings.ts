@@ -169,7 +169,7 @@ export const DEMO_RINGS: readonly DemoProject[] = [
           priceMinor: 6_000,
         },
       },
-      { kind: 'outer-binding', state: 'done', daysAgo: 7 },
+      { kind: 'outer-binding', state: 'done', daysAgo: 9 },
       { kind: 'center-cut', state: 'done', daysAgo: 4, photo: 'candle' },
       {
         kind: 'inner-binding',

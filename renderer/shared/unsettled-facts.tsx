@@ -1,7 +1,7 @@
 import { calculatorByName } from '#core/calculators/registry';
 import type { ProjectId } from '#core/domain/ids';
 import type { Measurements } from '#core/domain/measurements';
-import { type FactName, factsOfProject, type UnsettledFact } from '#core/domain/project-facts';
+import { factsOfProject, isCutSettled, type UnsettledFact } from '#core/domain/project-facts';
 import { useRead, useWrite } from '../bridge/query';
 import { factTitle, factWords } from '../text/fact-words';
 import { Typeset } from '../ui/answers/typeset';
@@ -10,9 +10,6 @@ import { Button } from '../ui/page/button';
 import { Notice } from '../ui/page/notice';
 import { ProblemNotice } from '../ui/page/problem-notice';
 import layout from '../ui/page/layout.module.css';
-
-/** What the template of the hole is drawn from. It is cut once, so it is not printed while one of these is unsettled. */
-const TEMPLATE_FACTS: readonly FactName[] = ['hole', 'seamAllowance'];
 
 interface UnsettledFactsProps {
   readonly projectId: ProjectId;
@@ -39,10 +36,10 @@ export function UnsettledFacts({ projectId, measurements }: UnsettledFactsProps)
   );
 }
 
-/** Whether the template of the hole can be drawn: nothing it is drawn from is unsettled. Undefined until that is known. */
-export function useIsTemplateSettled(projectId: ProjectId): boolean | undefined {
+/** Whether nothing that the hole is cut by is unsettled. Undefined until that is known. */
+export function useIsCutSettled(projectId: ProjectId): boolean | undefined {
   const { value } = useRead('project:unsettled', { projectId });
-  return value?.every(({ fact }) => !TEMPLATE_FACTS.includes(fact));
+  return value === undefined ? undefined : isCutSettled(value);
 }
 
 interface LineProps {

@@ -26,6 +26,8 @@ export function problemWords(problem: Problem, display: LengthDisplay): string {
       return `“${problem.name}” came with Ringbound, so it can’t be changed or deleted. Copy it and change the copy.`;
     case 'gate-closed':
       return `Before you start, check off ${andList(problem.open.map((line) => `“${line}”`))}.`;
+    case 'cut-unsettled':
+      return 'The hole isn’t settled: a saved answer and the project differ. Settle it on the stage’s page first; a cut can’t be undone.';
     case 'still-away':
       return `“${problem.stage}” is still at the quilter. Record on its page that it is back; then you can move on.`;
     case 'trip-open':

@@ -67,6 +67,8 @@ export type Problem =
   /** A stage plan that came with the notebook. */
   | { readonly code: 'built-in'; readonly name: string }
   | { readonly code: 'gate-closed'; readonly open: readonly string[] }
+  /** A saved answer has another hole or seam than the project, and the hole is about to be cut. */
+  | { readonly code: 'cut-unsettled' }
   | { readonly code: 'still-away'; readonly stage: string }
   /** A second trip of a project that is booked or away already. */
   | { readonly code: 'trip-open'; readonly withWhom: string; readonly isAway: boolean }

@@ -34,6 +34,14 @@ export function measurementsOfFacts({ outline, hole, hasSlit, ...settings }: Pro
   return { outline, hole, hasSlit, settings };
 }
 
+/** What the hole is cut by. It is cut once, so neither the template nor the cut is begun while one of these is unsettled. */
+const CUT_FACTS: readonly FactName[] = ['hole', 'seamAllowance'];
+
+/** Whether nothing that the hole is cut by is unsettled. */
+export function isCutSettled(unsettled: readonly UnsettledFact[]): boolean {
+  return unsettled.every(({ fact }) => !CUT_FACTS.includes(fact));
+}
+
 /** A fact on which a saved answer and its project disagree. */
 export interface UnsettledFact {
   readonly calculationId: CalculationId;

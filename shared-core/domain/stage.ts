@@ -13,8 +13,8 @@ export const stageStateSchema = z.enum(['planned', 'in-hand', 'out', 'done', 'sk
 export type StageState = z.infer<typeof stageStateSchema>;
 
 /**
- * A line to tick off. A line of the gate must be ticked before its stage can start; `closedBy` names the kind of stage that
- * ticks it when it is done.
+ * A line to tick off. A line of the gate must be ticked before its stage can start. Where the project has stages of the kind
+ * `closedBy`, they alone say whether it is true: it is closed when they are done, and no tick changes that.
  */
 export interface ChecklistItem {
   readonly id: ChecklistItemId;
@@ -89,9 +89,25 @@ export function openGateItems(
   return gated.checklist.filter((item) => item.isGate && !isClosed(item, stages));
 }
 
-function isClosed(item: ChecklistItem, stages: readonly Pick<Stage, 'kind' | 'state'>[]): boolean {
-  if (item.isTicked) return true;
-  if (item.closedBy === null) return false;
-  const closing = stages.filter((one) => one.kind === item.closedBy && one.state !== 'skipped');
-  return closing.length > 0 && closing.every((one) => one.state === 'done');
+/** Whether a line needs nothing more: ticked, or known to be true by the project's own stages. */
+export function isClosed(item: ChecklistItem, stages: readonly Pick<Stage, 'kind' | 'state'>[]): boolean {
+  const closing = closingStages(item, stages);
+  return closing.length === 0 ? item.isTicked : closing.every((one) => one.state === 'done');
+}
+
+/** Whether the project's own stages say that a line is true, so that no tick is asked for. */
+export function isKnownByStages(
+  item: ChecklistItem,
+  stages: readonly Pick<Stage, 'kind' | 'state'>[],
+): boolean {
+  return closingStages(item, stages).length > 0;
+}
+
+function closingStages(
+  { closedBy }: ChecklistItem,
+  stages: readonly Pick<Stage, 'kind' | 'state'>[],
+): readonly Pick<Stage, 'kind' | 'state'>[] {
+  return closedBy === null
+    ? []
+    : stages.filter(({ kind, state }) => kind === closedBy && state !== 'skipped');
 }

@@ -56,6 +56,7 @@ test('a quilter is saved and compared, two tops go in one package, one comes bac
     await expect(dialog.getByLabel('Who’s quilting it')).toHaveValue(QUILTER);
     await expect(dialog.getByText(/Turnaround: 18 days promised/)).toBeVisible();
     await expect(dialog.getByLabel('Promised back on')).toHaveValue(dayFromNow(18));
+    await expect(dialog.getByRole('textbox', { name: 'Price quoted' })).toHaveValue(/75/);
     await dialog.getByRole('textbox', { name: 'Backing' }).fill('58 x 68, oatmeal');
     await dialog.getByRole('textbox', { name: 'Pattern' }).fill('Slow waves');
     await dialog.getByRole('checkbox', { name: /^Top, pressed/ }).check();
@@ -105,6 +106,23 @@ test('a quilter is saved and compared, two tops go in one package, one comes bac
     await expect(ask).toContainText('4 days late');
     await expect(ask).toContainText('Alder throw');
     expect(await axeFaults(page)).toEqual([]);
+  });
+
+  await test.step('it is received from the bench, on the one trip it had', async () => {
+    await page
+      .getByRole('region', { name: 'Check in with' })
+      .getByRole('link', { name: 'It is back' })
+      .click();
+    const dialog = page.getByRole('dialog', { name: 'It is back' });
+    await expect(dialog.getByRole('textbox', { name: 'Price paid' })).toHaveValue(/75/);
+    await dialog.getByRole('button', { name: 'Save' }).click();
+    await expect(dialog).toBeHidden();
+    await expect(
+      page.getByRole('region', { name: 'Trips to the quilter' }).getByText('Slow waves'),
+    ).toHaveCount(1);
+    const { items } = await askStore(page, 'project:list', { archived: false });
+    const { trips } = items.find(({ project }) => project.name === 'Alder throw')!;
+    expect(trips.map(({ backOn }) => backOn)).toEqual([dayFromNow(0)]);
   });
   await close();
 });

@@ -2,11 +2,14 @@ import type { ChannelInput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import type { Changed } from '#core/contract/projects';
 import type { StageId } from '#core/domain/ids';
+import { isCutSettled } from '#core/domain/project-facts';
 import { openGateItems, type Stage, type StageState } from '#core/domain/stage';
+import { stageKindRecord } from '#core/domain/stage-kinds';
 import { failure, type Result, success } from '#core/result';
 import { recordChange } from '../history/changes';
 import { insertRow, type ReadableStore, updateRow, type WritableStore } from '../base/handles';
 import { findStage, notFound } from '../base/lookups';
+import { unsettledFactsOf } from './project-facts';
 import { touchProject } from './project-rows';
 import { stagesByProject } from './stage-rows';
 
@@ -53,6 +56,11 @@ export function allowMove(
   if (open.length > 0 && passGateWhy === '') {
     return failure<Problem>({ code: 'gate-closed', open: open.map(({ text }) => text) });
   }
+  if (startsCut(stage, to)) {
+    const unsettled = unsettledFactsOf(store, stage);
+    if (!unsettled.ok) return unsettled;
+    if (!isCutSettled(unsettled.value)) return failure<Problem>({ code: 'cut-unsettled' });
+  }
   return success({ stage, to, why: open.length > 0 ? passGateWhy : '' });
 }
 
@@ -67,6 +75,11 @@ export function makeMove(store: WritableStore, { stage, to, why }: AllowedMove):
 
 function goesThroughGate(stage: Stage, to: StageState): boolean {
   return stage.state !== to && (to === 'in-hand' || to === 'out' || to === 'done');
+}
+
+/** No reason opens the way to a cut while the notebook has two sizes for it. */
+function startsCut(stage: Stage, to: StageState): boolean {
+  return stageKindRecord(stage.kind).isIrreversible && stage.startedAt === null && goesThroughGate(stage, to);
 }
 
 function changeState(store: WritableStore, stage: Stage, to: StageState, why: string): void {

@@ -37,12 +37,12 @@ export function listedStagesByProject(
   return mapStages(store, projectIds, LISTED_COLUMNS, (listed) => listed);
 }
 
-/** The same, each with whether its gate is shut. Only unticked gate lines of the checklists are read. */
+/** The same, each with whether its gate is shut. Only gate lines that may be open are read. */
 export function stageGlancesByProject(
   store: ReadableStore,
   projectIds: readonly string[],
 ): ReadonlyMap<string, readonly StageGlance[]> {
-  const lines = readChecklists(store, projectIds, 'AND is_gate = 1 AND is_ticked = 0');
+  const lines = readChecklists(store, projectIds, 'AND is_gate = 1 AND (is_ticked = 0 OR closed_by IS NOT NULL)');
   return mapStages(store, projectIds, LISTED_COLUMNS, (listed, _row, all) => ({
     ...listed,
     isGateShut: isGateShut(lines.get(listed.id) ?? [], all),

@@ -1,4 +1,4 @@
-import { type ChecklistItem, openGateItems, type Stage } from '#core/domain/stage';
+import type { ChecklistItem, Stage } from '#core/domain/stage';
 import { useWrite } from '#renderer/bridge/query';
 import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { Button } from '#renderer/ui/page/button';
@@ -16,7 +16,6 @@ interface ChecklistProps {
 
 /** What to check in a stage. The lines that must be ticked before it starts come first, under their own heading. */
 export function Checklist({ stage, stages }: ChecklistProps) {
-  const open = new Set(openGateItems(stage, stages).map(({ id }) => id));
   const gate = stage.checklist.filter((item) => item.isGate);
   const others = stage.checklist.filter((item) => !item.isGate);
   return (
@@ -26,7 +25,7 @@ export function Checklist({ stage, stages }: ChecklistProps) {
           <h3>Before you start</h3>
           <ul className={styles['lines']}>
             {gate.map((item) => (
-              <Line key={item.id} item={item} isClosed={!open.has(item.id)} />
+              <Line key={item.id} item={item} stages={stages} />
             ))}
           </ul>
         </>
@@ -35,7 +34,7 @@ export function Checklist({ stage, stages }: ChecklistProps) {
       {others.length > 0 && (
         <ul className={styles['lines']}>
           {others.map((item) => (
-            <Line key={item.id} item={item} isClosed={item.isTicked} />
+            <Line key={item.id} item={item} stages={stages} />
           ))}
         </ul>
       )}
@@ -44,11 +43,11 @@ export function Checklist({ stage, stages }: ChecklistProps) {
   );
 }
 
-function Line({ item, isClosed }: { readonly item: ChecklistItem; readonly isClosed: boolean }) {
+function Line({ item, stages }: { readonly item: ChecklistItem; readonly stages: readonly Stage[] }) {
   const removing = useWrite('checklist:delete');
   return (
     <li className={styles['line']}>
-      <TickBox item={item} isClosed={isClosed} />
+      <TickBox item={item} stages={stages} />
       <span className={styles['onlyNear']}>
         <Button
           look="quiet"

@@ -1,7 +1,10 @@
 import { useState } from 'react';
 import { CAUTIONS } from '#core/domain/cautions';
-import type { ChecklistItem, Stage } from '#core/domain/stage';
+import type { Measurements } from '#core/domain/measurements';
+import { openGateItems, type Stage } from '#core/domain/stage';
+import { stageKindRecord } from '#core/domain/stage-kinds';
 import { useWrite } from '#renderer/bridge/query';
+import { UnsettledFacts, useIsCutSettled } from '#renderer/shared/unsettled-facts';
 import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { DialogForm, useDialogSave } from '#renderer/ui/page/dialog-form';
 import { Notice } from '#renderer/ui/page/notice';
@@ -11,18 +14,21 @@ import styles from './stage.module.css';
 
 interface GateDialogProps {
   readonly stage: Stage;
-  /** The lines that must be ticked before the stage starts and are still open. */
-  readonly open: readonly ChecklistItem[];
+  readonly stages: readonly Stage[];
+  readonly measurements: Measurements;
   readonly onClose: () => void;
 }
 
 /** Asks for the checks a stage waits for: once all are ticked it starts. The maker may start anyway if they give a reason. */
-export function GateDialog({ stage, open, onClose }: GateDialogProps) {
+export function GateDialog({ stage, stages, measurements, onClose }: GateDialogProps) {
+  const open = openGateItems(stage, stages);
   const [asked] = useState(() => new Set(open.map(({ id }) => id)));
   const draft = useFormDraft(`gate ${stage.id}`);
   const [why, setWhy] = useDraftValue(draft, 'why', '');
   const saving = useDialogSave(useWrite('stage:move'), onClose, draft);
   const isAllChecked = open.length === 0;
+  const cutsHole = stageKindRecord(stage.kind).isIrreversible;
+  const isSettled = useIsCutSettled(stage.projectId) === true || !cutsHole;
   const start = () =>
     saving.save({
       stageId: stage.id,
@@ -31,13 +37,18 @@ export function GateDialog({ stage, open, onClose }: GateDialogProps) {
     });
   const checks = (
     <>
-      {stage.kind === 'center-cut' && <CenterCutNotices />}
+      {cutsHole && (
+        <>
+          <CenterCutNotices />
+          <UnsettledFacts projectId={stage.projectId} measurements={measurements} />
+        </>
+      )}
       <ul className={styles['lines']}>
         {stage.checklist
           .filter(({ id }) => asked.has(id))
           .map((item) => (
             <li key={item.id}>
-              <TickBox item={item} isClosed={!open.some(({ id }) => id === item.id)} />
+              <TickBox item={item} stages={stages} />
             </li>
           ))}
       </ul>
@@ -46,10 +57,10 @@ export function GateDialog({ stage, open, onClose }: GateDialogProps) {
   return (
     <DialogForm
       draft={draft}
-      title={stage.kind === 'center-cut' ? 'Before the center is cut' : `Before “${stage.name}” starts`}
+      title={cutsHole ? 'Before the center is cut' : `Before “${stage.name}” starts`}
       saving={saving}
       verb={isAllChecked ? 'Start' : 'Start anyway'}
-      canSave={isAllChecked || why.trim() !== ''}
+      canSave={isSettled && (isAllChecked || why.trim() !== '')}
       onSave={start}
       onClose={onClose}
       before={checks}

@@ -1,7 +1,8 @@
 import { useState } from 'react';
 import { useSearchParams } from 'react-router';
 import type { ProjectSpread } from '#core/contract/projects';
-import { currentStage, openGateItems, type Stage, type StageState } from '#core/domain/stage';
+import type { Measurements } from '#core/domain/measurements';
+import { currentStage, type Stage, type StageState } from '#core/domain/stage';
 import { useWrite } from '#renderer/bridge/query';
 import { stageMove } from '#renderer/text/stage-words';
 import { Button, ButtonLink } from '#renderer/ui/page/button';
@@ -13,10 +14,11 @@ import { SendDialog } from './trips/send-dialog';
 interface StageActionProps {
   readonly stage: ProjectSpread['stages'][number];
   readonly spread: ProjectSpread;
+  readonly measurements: Measurements;
 }
 
 /** The main action of a stage’s page: it moves the stage on, and opens a dialog first when that needs an answer. */
-export function StageAction({ stage, spread }: StageActionProps) {
+export function StageAction({ stage, spread, measurements }: StageActionProps) {
   // The dialog belongs to the state it was opened in: the next state may arrive before the dialog has closed.
   // A link to “It is back” opens its dialog.
   const [params] = useSearchParams();
@@ -48,9 +50,11 @@ export function StageAction({ stage, spread }: StageActionProps) {
         {move.verb}
       </Button>
       {asks('planned') && (
-        <GateDialog stage={stage} open={openGateItems(stage, spread.stages)} onClose={close} />
+        <GateDialog stage={stage} stages={spread.stages} measurements={measurements} onClose={close} />
       )}
-      {asks('in-hand') && <SendDialog stage={stage} spread={spread} onClose={close} />}
+      {asks('in-hand') && (
+        <SendDialog stage={stage} spread={spread} measurements={measurements} onClose={close} />
+      )}
       {asks('out') && <BackDialog stage={stage} trips={spread.trips} onClose={close} />}
     </>
   );

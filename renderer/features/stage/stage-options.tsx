@@ -1,7 +1,7 @@
 import { isOver, type Stage } from '#core/domain/stage';
 import { stageKindRecord } from '#core/domain/stage-kinds';
 import { useWrite } from '#renderer/bridge/query';
-import { useIsTemplateSettled } from '#renderer/shared/unsettled-facts';
+import { useIsCutSettled } from '#renderer/shared/unsettled-facts';
 import { Button } from '#renderer/ui/page/button';
 import layout from '#renderer/ui/page/layout.module.css';
 import { PrintSheetButton } from '#renderer/ui/page/print-sheet-button';
@@ -43,7 +43,7 @@ function TemplateButtons({ stage }: { readonly stage: Stage }) {
   const printing = useWrite('shell:print-sheet');
   const quarter = useWrite('shell:print-sheet');
   const sheet = `center-template/${stage.projectId}`;
-  const isSettled = useIsTemplateSettled(stage.projectId);
+  const isSettled = useIsCutSettled(stage.projectId);
   if (isSettled === undefined) return null;
   if (!isSettled) {
     return <span className={layout['quiet']}>The template can be printed once the hole is settled.</span>;

@@ -58,7 +58,7 @@ export function StagePage({ projectId, stageId }: StagePageProps) {
         title={stage.name}
         back={back}
         under={[STAGE_STATE_WORDS[stage.state], ...lines.map(({ text }) => text)].join(' · ')}
-        action={<StageAction stage={stage} spread={spread} />}
+        action={<StageAction stage={stage} spread={spread} measurements={measurements} />}
         aside={<StageOptions stage={stage} />}
       >
         <div className={classes(layout['spread'], styles['columns'])}>

@@ -36,6 +36,10 @@ const PROBLEMS: { readonly [Code in Problem['code']]: Sample<Extract<Problem, { 
     { code: 'gate-closed', open: ['Outside is bound', 'Center is marked'] },
     'Before you start, check off “Outside is bound” and “Center is marked”.',
   ],
+  'cut-unsettled': [
+    { code: 'cut-unsettled' },
+    'The hole isn’t settled: a saved answer and the project differ. Settle it on the stage’s page first; a cut can’t be undone.',
+  ],
   'still-away': [
     { code: 'still-away', stage: 'Longarm quilting' },
     '“Longarm quilting” is still at the quilter. Record on its page that it is back; then you can move on.',

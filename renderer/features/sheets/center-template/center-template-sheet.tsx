@@ -5,7 +5,7 @@ import { settingsOfProject } from '#core/domain/workshop';
 import { useRead } from '#renderer/bridge/query';
 import { useOpening } from '#renderer/bridge/workshop';
 import { problemWords } from '#renderer/text/problems';
-import { useIsTemplateSettled } from '#renderer/shared/unsettled-facts';
+import { useIsCutSettled } from '#renderer/shared/unsettled-facts';
 import { useDisplay } from '#renderer/ui/base/display';
 import { SettingsDisplay } from '#renderer/ui/base/settings-display';
 import { Paper } from '../paper/paper';
@@ -22,7 +22,7 @@ interface TemplateSheetProps {
 /** The hole of a project at true size, on as many sheets as it needs. */
 function TemplateSheet({ projectId, paper, part }: TemplateSheetProps) {
   const { value: spread, problem } = useRead('project:open', { projectId });
-  const isSettled = useIsTemplateSettled(projectId);
+  const isSettled = useIsCutSettled(projectId);
   const opening = useOpening();
   const { length } = useDisplay();
   if (problem !== null) return <EmptySheet paper={paper}>{problemWords(problem, length)}</EmptySheet>;

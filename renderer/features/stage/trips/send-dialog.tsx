@@ -1,10 +1,9 @@
 import type { ProjectGlance, ProjectSpread } from '#core/contract/projects';
 import type { StageId } from '#core/domain/ids';
-import { measurementsOfProject } from '#core/domain/measurements';
+import type { Measurements } from '#core/domain/measurements';
 import { currentStage, type Stage } from '#core/domain/stage';
 import { type PackingLine, STARTING_PACKING, type TripDetails, tripWith } from '#core/domain/trip';
 import { useRead, useWrite } from '#renderer/bridge/query';
-import { useWorkshop } from '#renderer/bridge/workshop';
 import { today } from '#renderer/text/dates';
 import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
@@ -17,13 +16,12 @@ import layout from '#renderer/ui/page/layout.module.css';
 interface SendDialogProps {
   readonly stage: Stage;
   readonly spread: ProjectSpread;
+  readonly measurements: Measurements;
   readonly onClose: () => void;
 }
 
 /** Sends a project out: to which quilter, until when, with what, and which other projects go in the same package. */
-export function SendDialog({ stage, spread, onClose }: SendDialogProps) {
-  const { settings } = useWorkshop();
-  const measurements = measurementsOfProject(spread.project, settings);
+export function SendDialog({ stage, spread, measurements, onClose }: SendDialogProps) {
   const { turnaroundDays } = measurements.settings;
   const contacts = useRead('contact:list', {}).value ?? [];
   const others = useRead('project:list', { archived: false }).value?.items ?? [];

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import type { UnsettledFact } from '#core/domain/project-facts';
 import { tripWith } from '#core/domain/trip';
+import { lengthFromInches } from '#core/units/length';
 import {
   addProject,
   NO_SUCH_ID,
@@ -62,9 +64,8 @@ describe('the gate of the center cut', () => {
     const { id: stageId, checklist } = stage('center-cut');
     expect(isListedShut('center-cut')).toBe(true);
     expect(isListedShut('piecing')).toBe(false);
-    for (const { id, closedBy } of checklist) {
-      if (closedBy === null) workshop.get('checklist:tick', { checklistItemId: id, ticked: true });
-    }
+    // The outer binding's own stage says whether it is bound; a tick does not.
+    for (const { id } of checklist) workshop.get('checklist:tick', { checklistItemId: id, ticked: true });
     expect(workshop.fail('stage:move', { stageId, to: 'done' })).toEqual({
       code: 'gate-closed',
       open: ['Outside is bound'],
@@ -90,6 +91,21 @@ describe('the gate of the center cut', () => {
     workshop.get('stage:move', { stageId, to: 'in-hand', passGateWhy: 'A practice piece' });
     expect(stage('center-cut').gatePassedWhy).toBe('A practice piece');
     expect(open().history[0]).toMatchObject({ why: 'A practice piece', to: 'in-hand' });
+  });
+});
+
+describe('the center cut', () => {
+  test('does not start while a saved answer has another hole than the project, whatever the reason', () => {
+    const { workshop, projectId, stage } = skirt();
+    const stageId = stage('center-cut').id;
+    const ownInput = { from: 'wish', measure: lengthFromInches(14) };
+    workshop.get('calculation:save', { stageId, calculator: 'hole-size', ownInput });
+    const start = { stageId, to: 'in-hand', passGateWhy: 'A practice piece' } as const;
+    expect(workshop.fail('stage:move', start)).toEqual({ code: 'cut-unsettled' });
+    const [{ answer: decided }] = workshop.get('project:unsettled', { projectId }) as [UnsettledFact];
+    workshop.get('project:decide', { projectId, decided });
+    workshop.get('stage:move', start);
+    expect(stage('center-cut').state).toBe('in-hand');
   });
 });
 

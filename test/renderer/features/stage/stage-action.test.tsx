@@ -3,6 +3,7 @@ import userEvent from '@testing-library/user-event';
 import { expect, it } from 'vitest';
 import type { ProjectId } from '#core/domain/ids';
 import { useRead } from '#renderer/bridge/query';
+import { SAMPLE_MEASUREMENTS } from '#main/command-line/sample-measurements';
 import { StageAction } from '#renderer/features/stage/stage-action';
 import { renderPage, workshopBehindWindow } from '#test/helpers/page-on-store';
 import { addProject } from '#test/helpers/workshop';
@@ -12,7 +13,10 @@ function LongarmAction({ projectId }: { readonly projectId: ProjectId }) {
   useRead('contact:list', {});
   const spread = useRead('project:open', { projectId }).value;
   const stage = spread?.stages.find(({ kind }) => kind === 'longarm');
-  return spread !== undefined && stage !== undefined && <StageAction stage={stage} spread={spread} />;
+  return (
+    spread !== undefined &&
+    stage !== undefined && <StageAction stage={stage} spread={spread} measurements={SAMPLE_MEASUREMENTS} />
+  );
 }
 
 /** Holds back the contacts until they are released, so that they are always read last. */
