@@ -42,7 +42,11 @@ export function stageGlancesByProject(
   store: ReadableStore,
   projectIds: readonly string[],
 ): ReadonlyMap<string, readonly StageGlance[]> {
-  const lines = readChecklists(store, projectIds, 'AND is_gate = 1 AND (is_ticked = 0 OR closed_by IS NOT NULL)');
+  const lines = readChecklists(
+    store,
+    projectIds,
+    'AND is_gate = 1 AND (is_ticked = 0 OR closed_by IS NOT NULL)',
+  );
   return mapStages(store, projectIds, LISTED_COLUMNS, (listed, _row, all) => ({
     ...listed,
     isGateShut: isGateShut(lines.get(listed.id) ?? [], all),
