@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { PlanPiece, PlanSize } from '#core/domain/fitting-plans';
 import {
   checklistItemIdSchema,
   photoIdSchema,
@@ -92,6 +93,9 @@ export interface StagePlan {
   readonly says: string;
   /** False for a plan that came with Ringbound: it can be copied, but not changed or deleted. */
   readonly isOwn: boolean;
+  /** What it is for; null for a plan of the maker's own. */
+  readonly piece: PlanPiece | null;
+  readonly size: PlanSize | null;
   readonly stages: readonly PlannedStage[];
 }
 

@@ -66,6 +66,8 @@ async function writeDownProject(page: Page): Promise<void> {
   await page.getByRole('checkbox', { name: 'It has a hole in the middle' }).check();
   await page.getByRole('textbox', { name: 'Hole across' }).fill('6 1/2 in');
   await page.getByRole('checkbox', { name: /A slit runs/ }).check();
+  const plans = page.getByRole('group', { name: 'Stage plan' }).getByRole('radio');
+  await expect(plans).toHaveCount(2);
   await page.getByRole('radio', { name: /^Tree skirt, bound before the cut/ }).check();
   await page.getByRole('button', { name: 'Start this project' }).click();
   await expect(title(page, PROJECT)).toBeFocused();

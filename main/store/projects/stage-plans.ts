@@ -78,6 +78,8 @@ function planOf(row: Row): StagePlan {
     name: textOf(row, 'name'),
     says: textOf(row, 'says'),
     isOwn: true,
+    piece: null,
+    size: null,
     stages: readBy(plannedStages, jsonOf(row, 'stages_json'), `stage_plan ${id}`),
   };
 }

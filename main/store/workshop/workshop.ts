@@ -41,7 +41,9 @@ export function changeWorkshop(
   store: ReadableStore,
   { workshop }: ChannelInput<'workshop:change'>,
 ): Result<Changed, Problem> {
-  return recordChange(store, changeWords(readWorkshop(store), workshop), (writable) => {
+  const isFirst = oneRow(store, 'SELECT 1 FROM workshop') === undefined;
+  const words = isFirst ? 'Started the notebook' : changeWords(readWorkshop(store), workshop);
+  return recordChange(store, words, (writable) => {
     write(
       writable,
       `INSERT INTO workshop (id, name, currency, theme, habits_json, bench_time_json, label_sheet_json)

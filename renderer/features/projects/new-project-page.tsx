@@ -8,6 +8,7 @@ import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { StagePlanChoice } from './stage-plan-choice';
 import { detailsOfDraft, EMPTY_DRAFT, holeProblem, isProjectDraft } from './project-draft';
 import { ProjectForm } from './project-form';
+import { planOfDraft, plansForDraft } from './usual-plan';
 
 /** Starts a new project. What was typed stays while the maker looks at other pages. */
 export function NewProjectPage() {
@@ -16,7 +17,7 @@ export function NewProjectPage() {
   const { value: plans = [] } = useRead('stage-plan:list', {});
   const creating = useWrite('project:create');
   const navigate = useNavigate();
-  const stagePlanId = draft.stagePlanId ?? plans[0]?.id ?? null;
+  const stagePlanId = planOfDraft(plans, draft);
   const create = async () => {
     const details = detailsOfDraft(draft);
     if (details === null || stagePlanId === null || holeProblem(draft) !== null) return;
@@ -45,7 +46,7 @@ export function NewProjectPage() {
           onSubmit={() => void create()}
           stages={
             <StagePlanChoice
-              plans={plans}
+              plans={plansForDraft(plans, draft)}
               chosen={stagePlanId}
               onChoose={(id) => setDraft({ ...draft, stagePlanId: id })}
             />

@@ -85,7 +85,7 @@ export function StageRail({ project, stages, now }: StageRailProps) {
       </div>
       <ProblemNotice problem={reordering.problem} />
       {dialog.kind === 'add' && <AddStageDialog projectId={project.id} stages={stages} onClose={close} />}
-      {dialog.kind === 'plan' && <SwitchPlanDialog projectId={project.id} onClose={close} />}
+      {dialog.kind === 'plan' && <SwitchPlanDialog project={project} onClose={close} />}
       {opened !== undefined && (
         <StageDialog
           stage={opened}

@@ -1,4 +1,5 @@
 import type { PreviewedStage, ProjectSpread, StagePlan } from '#core/contract/projects';
+import { fittingPlans } from '#core/domain/fitting-plans';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { DialogForm, useDialogSave } from '#renderer/ui/page/dialog-form';
@@ -8,13 +9,14 @@ import styles from './spread.module.css';
 import { StagePlanChoice } from './stage-plan-choice';
 
 interface SwitchPlanDialogProps {
-  readonly projectId: ProjectSpread['project']['id'];
+  readonly project: ProjectSpread['project'];
   readonly onClose: () => void;
 }
 
 /** Switches a project to another stage plan, or to the current version of its own. */
-export function SwitchPlanDialog({ projectId, onClose }: SwitchPlanDialogProps) {
-  const { value: plans } = useRead('stage-plan:list', {});
+export function SwitchPlanDialog({ project, onClose }: SwitchPlanDialogProps) {
+  const { id: projectId, hole, hasSlit } = project;
+  const { value: plans = [] } = useRead('stage-plan:list', {});
   const draft = useFormDraft(`switch-plan ${projectId}`);
   const [chosen, setChosen] = useDraftValue<StagePlan['id'] | null>(draft, 'chosen', null);
   const saving = useDialogSave(useWrite('project:follow-plan'), onClose, draft);
@@ -36,7 +38,11 @@ export function SwitchPlanDialog({ projectId, onClose }: SwitchPlanDialogProps) 
         </p>
       }
     >
-      <StagePlanChoice plans={plans ?? []} chosen={chosen} onChoose={setChosen} />
+      <StagePlanChoice
+        plans={fittingPlans(plans, { hasHole: hole !== null, hasSlit })}
+        chosen={chosen}
+        onChoose={setChosen}
+      />
       {chosen !== null && <PlanPreview projectId={projectId} stagePlanId={chosen} />}
     </DialogForm>
   );
@@ -49,7 +55,8 @@ const EFFECTS: readonly { readonly how: PreviewedStage['how']; readonly words: s
   { how: 'gone', words: 'Deleted; nothing is recorded' },
 ];
 
-interface PlanPreviewProps extends Pick<SwitchPlanDialogProps, 'projectId'> {
+interface PlanPreviewProps {
+  readonly projectId: ProjectSpread['project']['id'];
   readonly stagePlanId: StagePlan['id'];
 }
 

@@ -262,6 +262,8 @@ describe('stage plans', () => {
       name: 'Mine, shorter',
       says: 'Quick',
       isOwn: true,
+      piece: null,
+      size: null,
       stages: stages.slice(0, 1),
     });
     const { projectId } = workshop.get('project:create', { details: projectDetails(), stagePlanId });
