@@ -16,6 +16,7 @@ import { countedWork } from './0150-counted-work';
 import { shelfPrices } from './0160-shelf-prices';
 import { labelSheetOfWorkshop } from './0170-label-sheet';
 import { plainNames } from './0180-plain-names';
+import { centerAnswers } from './0190-center-answers';
 import type { Migration } from './migration';
 
 /** Every migration, oldest first. */
@@ -38,6 +39,7 @@ export const migrations: readonly Migration[] = [
   shelfPrices,
   labelSheetOfWorkshop,
   plainNames,
+  centerAnswers,
 ];
 
 /** The format this program writes. A newer file is refused and left untouched. */

@@ -1,43 +1,54 @@
 import { success } from '#core/result';
-import type { Calculator } from '#core/calculators/calculator';
-import type { Figure, Note } from '#core/calculators/explanation';
+import type { Calculation, Calculator } from '#core/calculators/calculator';
+import type { Figure } from '#core/calculators/explanation';
+import { countQuantity, lengthDown, lengthQuantity, wordsQuantity } from '#core/calculators/quantities';
+import { patchDiagram, seamsDiagram } from './diagram';
 import {
-  countQuantity,
-  givenLength,
-  lengthDown,
-  lengthQuantity,
-  lengthUp,
-  wordsQuantity,
-} from '#core/calculators/quantities';
-import { centerClearanceDiagram } from './diagram';
-import { type CenterClearanceInput, centerClearanceFromProject, centerClearanceInput } from './input';
-import { centerClearanceSteps } from './steps';
+  type CenterClearanceInput,
+  centerClearanceFromProject,
+  centerClearanceInput,
+  type OnePatch,
+  type SeamsMeet,
+} from './input';
+import { patchSteps, seamSteps } from './steps';
 import { clearanceTable, quarterTable } from './tables';
 import { CENTER_CUT_NOTES } from '../center-notes';
-import { type CenterClearanceDetails, workOutClearance } from './work';
+import { patchNotes, seamNotes } from './notes';
+import {
+  type CenterClearanceDetails,
+  type PatchClearance,
+  type SeamsClearance,
+  workOutPatch,
+  workOutSeams,
+} from './work';
 
 export const centerClearance: Calculator<CenterClearanceInput, CenterClearanceDetails> = {
   name: 'center-clearance',
-  version: 3,
+  version: 4,
   title: 'Room around the hole',
-  question: 'Do the hole and its seam line stay inside the center patch?',
+  question: 'Does the hole stay inside one patch, or which seams does it cross?',
   stageKinds: ['center-cut'],
   input: centerClearanceInput,
   fromProject: centerClearanceFromProject,
   calculate(input) {
-    const details = workOutClearance(input);
-    return success({
-      figures: figuresOf(details),
-      tables: [clearanceTable(details), quarterTable(details)],
-      explanation: centerClearanceSteps(input, details),
-      notes: [...clearanceNotes(input, details), ...CENTER_CUT_NOTES],
-      diagram: centerClearanceDiagram(input, details),
-      details,
-    });
+    const { middle } = input;
+    return success(middle.what === 'one-patch' ? inPatch(input, middle) : acrossSeams(input, middle));
   },
 };
 
-function figuresOf(details: CenterClearanceDetails): readonly Figure[] {
+function inPatch(input: CenterClearanceInput, asked: OnePatch): Calculation<PatchClearance> {
+  const details = workOutPatch(input, asked);
+  return {
+    figures: patchFigures(details),
+    tables: [clearanceTable(details), quarterTable(details)],
+    explanation: patchSteps(input, asked, details),
+    notes: [...patchNotes(asked, details), ...CENTER_CUT_NOTES],
+    diagram: patchDiagram(input, asked, details),
+    details,
+  };
+}
+
+function patchFigures(details: PatchClearance): readonly Figure[] {
   const { clearanceAtSeam, staysInside, largestHole } = details;
   return [
     {
@@ -45,55 +56,26 @@ function figuresOf(details: CenterClearanceDetails): readonly Figure[] {
       quantity: lengthQuantity(Math.abs(clearanceAtSeam), { direction: staysInside ? 'down' : 'up' }),
     },
     { label: 'Inside the center patch', quantity: wordsQuantity(staysInside ? 'yes' : 'no') },
-    {
-      label: 'Seams it crosses',
-      quantity: countQuantity(details.seamsCrossed, ['seam', 'seams']),
-    },
+    seamsFigure(details.seamsCrossed),
     ...(largestHole > 0 ? [{ label: 'Largest hole here', quantity: lengthDown(largestHole) }] : []),
   ];
 }
 
-function clearanceNotes(input: CenterClearanceInput, details: CenterClearanceDetails): readonly Note[] {
-  const { clearanceAtSeam, worstClearance, clearanceAtBack } = details;
-  if (clearanceAtSeam < 0 && details.seamsCrossed === 0) {
-    return [
-      {
-        kind: 'warning',
-        says: 'The stitching runs outside the center patch, as far as {out} from it, and does not cross its seams. Look for the seams of the patches it runs over.',
-        values: { out: lengthUp(-clearanceAtSeam) },
-      },
-    ];
-  }
-  if (clearanceAtSeam < 0) {
-    return [
-      {
-        kind: 'tip',
-        says: 'The stitching leaves the center patch by {out} and crosses {seams}. That is usual where seams meet in the middle. Stay-stitch first so that the seams do not open, and keep the join of the binding strip off a seam. If the patch holds a motif that should stay whole, make the hole smaller.',
-        values: {
-          out: lengthUp(-clearanceAtSeam),
-          seams: countQuantity(details.seamsCrossed, ['seam', 'seams']),
-        },
-      },
-    ];
-  }
-  if (worstClearance < 0) {
-    return [
-      {
-        kind: 'warning',
-        says: 'Only {left} is left. If the center is off by {off}, the stitching is on a seam.',
-        values: {
-          left: lengthDown(clearanceAtSeam),
-          off: givenLength(input.accuracy),
-        },
-      },
-    ];
-  }
-  if (clearanceAtBack >= 0) return [];
-  return [
-    {
-      kind: 'tip',
-      says: 'On the back, the fold covers a seam of the patch. It will be thicker there.',
-      values: {},
-    },
-  ];
+function acrossSeams(input: CenterClearanceInput, asked: SeamsMeet): Calculation<SeamsClearance> {
+  const details = workOutSeams(input, asked);
+  return {
+    figures: [
+      seamsFigure(details.seamsCrossed),
+      { label: 'From seam to seam along the stitching', quantity: lengthDown(details.betweenSeams) },
+    ],
+    tables: [quarterTable(details)],
+    explanation: seamSteps(input, details),
+    notes: [...seamNotes(details), ...CENTER_CUT_NOTES],
+    diagram: seamsDiagram(input, details),
+    details,
+  };
+}
+
+function seamsFigure(seams: number): Figure {
+  return { label: 'Seams it crosses', quantity: countQuantity(seams, ['seam', 'seams']) };
 }

@@ -5,6 +5,7 @@ import { type Polygon, polygonSides } from '#core/geometry/polygon';
 import { regularPolygonCorners, regularPolygonFromInradius } from '#core/geometry/regular-polygon';
 import { pointToSegmentDistance } from '#core/geometry/segment';
 import type { DiagramPart } from '#core/calculators/diagram';
+import type { OnePatch } from './input';
 
 /**
  * The patch in the middle of the project, around its own center (0, 0). `across` is the side of a square, the diameter of a
@@ -14,6 +15,11 @@ export interface CenterPatch {
   readonly shape: 'square' | 'circle' | 'polygon';
   readonly across: number;
   readonly sides: number;
+}
+
+/** The patch in the form the geometry takes. */
+export function patchOf({ patchShape, patchAcross, patchSides }: OnePatch): CenterPatch {
+  return { shape: patchShape, across: patchAcross, sides: patchSides };
 }
 
 /** Corners of the patch; none for a circle. */

@@ -11,16 +11,13 @@ import {
 import { coverField } from '#core/calculators/binding/binding-fields';
 import { holeOfProject } from '#core/calculators/curves/inner-binding/input';
 import { outlineBounds } from '#core/calculators/outline/outline-measures';
-import type { CenterPatch } from './center-patch';
-import { cutStepField, cutStepOfSettings, seamField } from '#core/calculators/shared-fields';
+import { seamField } from '#core/calculators/shared-fields';
 
 const farthest = lengthFromMillimeters(2_000);
 
-export const centerClearanceInput = z
+const onePatch = z
   .object({
-    holeDiameter: lengthField({ title: 'Hole diameter', help: 'Of the cut edge, before it is bound.' }),
-    seamAllowance: seamField('From the cut edge to the stitching of the inner binding.'),
-    backCover: coverField(),
+    what: z.literal('one-patch'),
     patchShape: choiceField(['square', 'circle', 'polygon'], { title: 'Shape of the center patch' }),
     patchAcross: lengthField({
       title: 'Center patch across',
@@ -45,7 +42,52 @@ export const centerClearanceInput = z
       minimum: LENGTH_ZERO,
       maximum: lengthFromInches(2),
     }),
-    cutStep: cutStepField(),
+  })
+  .readonly();
+export type OnePatch = z.infer<typeof onePatch>;
+
+const STARTING_ACCURACY = lengthFromInches(1 / 8);
+
+function startingPatch(patchAcross: OnePatch['patchAcross']): OnePatch {
+  return {
+    what: 'one-patch',
+    patchShape: 'square',
+    patchAcross,
+    patchSides: 6,
+    offsetAcross: LENGTH_ZERO,
+    offsetDown: LENGTH_ZERO,
+    accuracy: STARTING_ACCURACY,
+  };
+}
+
+const seamsMeet = z
+  .object({
+    what: z.literal('seams-meet'),
+    seams: countField({
+      title: 'Seams that meet there',
+      help: 'Count them once around the middle: a ring of 12 wedges has 12, four blocks have 4.',
+      minimum: 2,
+      maximum: 120,
+    }),
+  })
+  .readonly();
+export type SeamsMeet = z.infer<typeof seamsMeet>;
+
+export const centerClearanceInput = z
+  .object({
+    middle: z
+      .discriminatedUnion('what', [
+        onePatch.meta({ examples: [startingPatch(lengthFromInches(24))] }),
+        seamsMeet.meta({ examples: [{ seams: 8 }] }),
+      ])
+      .meta({
+        title: 'In the middle of the top',
+        description:
+          'Wedges, stars and blocks that meet in the middle have seams there, and the hole crosses them all.',
+      }),
+    holeDiameter: lengthField({ title: 'Hole diameter', help: 'Of the cut edge, before it is bound.' }),
+    seamAllowance: seamField('From the cut edge to the stitching of the inner binding.'),
+    backCover: coverField(),
   })
   .readonly();
 export type CenterClearanceInput = z.infer<typeof centerClearanceInput>;
@@ -55,20 +97,9 @@ export function centerClearanceFromProject(measurements: Measurements): CenterCl
   const { settings, outline } = measurements;
   const { width, length } = outlineBounds(outline);
   return {
+    middle: startingPatch(lengthFromExact(Math.min(lengthFromInches(24), width, length), 'down')),
     holeDiameter: holeOfProject(measurements),
     seamAllowance: settings.seamAllowance,
     backCover: settings.backCover,
-    patchShape: 'square',
-    patchAcross: lengthFromExact(Math.min(lengthFromInches(24), width, length), 'down'),
-    patchSides: 6,
-    offsetAcross: LENGTH_ZERO,
-    offsetDown: LENGTH_ZERO,
-    accuracy: lengthFromInches(1 / 8),
-    cutStep: cutStepOfSettings(settings),
   };
-}
-
-/** The patch in the form the geometry takes. */
-export function patchOf(asked: CenterClearanceInput): CenterPatch {
-  return { shape: asked.patchShape, across: asked.patchAcross, sides: asked.patchSides };
 }

@@ -1,8 +1,8 @@
 import type { Explanation, Step } from '#core/calculators/explanation';
-import { lengthDown, lengthUp } from '#core/calculators/quantities';
+import { countQuantity, lengthDown, lengthUp } from '#core/calculators/quantities';
 import { derived, givenTerm, term } from '#core/calculators/working/terms';
-import type { CenterClearanceInput } from './input';
-import type { CenterClearanceDetails } from './work';
+import type { CenterClearanceInput, OnePatch } from './input';
+import type { HoleCircles, PatchClearance, SeamsClearance } from './work';
 import type { CenterPatch } from './center-patch';
 
 const EDGE_FORMULAS: Readonly<Record<CenterPatch['shape'], string>> = {
@@ -12,36 +12,38 @@ const EDGE_FORMULAS: Readonly<Record<CenterPatch['shape'], string>> = {
 };
 
 /** Diagonally outside a square, the nearest point of it is its corner. */
-function edgeFormula({ patchShape, patchAcross, offsetAcross, offsetDown }: CenterClearanceInput): string {
+function edgeFormula({ patchShape, patchAcross, offsetAcross, offsetDown }: OnePatch): string {
   const isPastCorner = Math.min(Math.abs(offsetAcross), Math.abs(offsetDown)) > patchAcross / 2;
   return EDGE_FORMULAS[patchShape === 'square' && isPastCorner ? 'polygon' : patchShape];
 }
 
-/** From the nearest seam to the fabric left beside the seam line. */
-export function centerClearanceSteps(
+function stitchedStep({ holeDiameter, seamAllowance }: CenterClearanceInput, circles: HoleCircles): Step {
+  return {
+    label: 'Radius of the seam line',
+    formula: 'q = d ÷ 2 + s',
+    terms: [givenTerm('d', 'hole diameter', holeDiameter), givenTerm('s', 'seam allowance', seamAllowance)],
+    result: lengthUp(circles.seamRadius),
+    rule: derived('The binding is stitched one seam allowance outside the cut edge.'),
+  };
+}
+
+/** From the nearest seam of the patch to the fabric left beside the seam line. */
+export function patchSteps(
   input: CenterClearanceInput,
-  details: CenterClearanceDetails,
+  asked: OnePatch,
+  details: PatchClearance,
 ): Explanation {
   const nearest = derived('The nearest seam sets the limit.');
   const toEdge = lengthDown(details.centerToEdge);
-  const stitched: Step = {
-    label: 'Radius of the seam line',
-    formula: 'q = d ÷ 2 + s',
-    terms: [
-      givenTerm('d', 'hole diameter', input.holeDiameter),
-      givenTerm('s', 'seam allowance', input.seamAllowance),
-    ],
-    result: lengthUp(details.seamRadius),
-    rule: derived('The binding is stitched one seam allowance outside the cut edge.'),
-  };
+  const stitched = stitchedStep(input, details);
   return [
     {
       label: 'From the center of the hole to the nearest seam',
-      formula: edgeFormula(input),
+      formula: edgeFormula(asked),
       terms: [
-        givenTerm('A', 'center patch across', input.patchAcross),
-        givenTerm('x', 'to the right of its middle', input.offsetAcross),
-        givenTerm('y', 'below its middle', input.offsetDown),
+        givenTerm('A', 'center patch across', asked.patchAcross),
+        givenTerm('x', 'to the right of its middle', asked.offsetAcross),
+        givenTerm('y', 'below its middle', asked.offsetDown),
       ],
       result: toEdge,
       rule: nearest,
@@ -66,6 +68,24 @@ export function centerClearanceSteps(
       ],
       result: lengthDown(details.largestHole),
       rule: derived('The seam line of this hole just touches the nearest seam.'),
+    },
+  ];
+}
+
+/** From the radius of the seam line to the way along it between two seams. */
+export function seamSteps(input: CenterClearanceInput, details: SeamsClearance): Explanation {
+  const stitched = stitchedStep(input, details);
+  return [
+    stitched,
+    {
+      label: 'From seam to seam along the stitching',
+      formula: '2πq ÷ n',
+      terms: [
+        term('q', 'radius of the seam line', stitched.result),
+        term('n', 'seams that meet in the middle', countQuantity(details.seamsCrossed, ['seam', 'seams'])),
+      ],
+      result: lengthDown(details.betweenSeams),
+      rule: derived('Seams that meet in the middle are spaced evenly around it.'),
     },
   ];
 }

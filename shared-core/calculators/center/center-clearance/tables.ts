@@ -6,9 +6,9 @@ import {
   lengthNearest,
   wordsQuantity,
 } from '#core/calculators/quantities';
-import type { CenterClearanceDetails } from './work';
+import type { HoleCircles, PatchClearance } from './work';
 
-export function clearanceTable(details: CenterClearanceDetails): Table {
+export function clearanceTable(details: PatchClearance): Table {
   const row = (words: string, radius: number, left: number): readonly Quantity[] => [
     wordsQuantity(words),
     lengthNearest(radius),
@@ -21,7 +21,7 @@ export function clearanceTable(details: CenterClearanceDetails): Table {
     rows: [
       row('the cut edge', cutRadius, clearanceAtCut),
       row('the seam line', seamRadius, clearanceAtSeam),
-      row('the fold on the back', seamRadius + clearanceAtSeam - clearanceAtBack, clearanceAtBack),
+      row('the fold on the back', details.backRadius, clearanceAtBack),
       row('the seam line, if the center is off', seamRadius, details.worstClearance),
     ],
   };
@@ -31,7 +31,7 @@ export function clearanceTable(details: CenterClearanceDetails): Table {
  * Marks on a project folded twice, all one radius from the folded corner, measured along both folds. They are rounded toward the
  * corner: a hole cut too small can still be made larger.
  */
-export function quarterTable({ cutRadius }: CenterClearanceDetails): Table {
+export function quarterTable({ cutRadius }: HoleCircles): Table {
   return {
     title: 'Quarter template: the cut line on the project folded twice',
     columns: ['Angle from one fold', 'Along that fold', 'Away from it', 'From the folded corner'],

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { centerClearance } from '#core/calculators/center/center-clearance/center-clearance';
-import type { CenterClearanceInput } from '#core/calculators/center/center-clearance/input';
+import type { CenterClearanceInput, OnePatch } from '#core/calculators/center/center-clearance/input';
 import {
   type CenterPatch,
   distanceToPatchEdge,
@@ -16,20 +16,95 @@ import { lengthFromInches as inches, lengthFromUnits, UNITS_PER_INCH } from '#co
 import { currencyFromCode } from '#core/units/money';
 import { parseLength } from '#core/units/parse-length';
 
-const starting = (change: Partial<CenterClearanceInput> = {}): CenterClearanceInput => ({
-  ...centerClearance.fromProject({
-    outline: { shape: 'circle', diameter: inches(50) },
-    hole: { diameter: inches(6.5) },
-    hasSlit: false,
-    settings: STARTING_SETTINGS,
-  }),
-  ...change,
+type Hole = Omit<CenterClearanceInput, 'middle'>;
+const hole: Hole & { readonly middle: CenterClearanceInput['middle'] } = centerClearance.fromProject({
+  outline: { shape: 'circle', diameter: inches(50) },
+  hole: { diameter: inches(6.5) },
+  hasSlit: false,
+  settings: STARTING_SETTINGS,
 });
-const answer = (change: Partial<CenterClearanceInput> = {}) => {
-  const result = centerClearance.calculate(starting(change));
+const patch: OnePatch = {
+  what: 'one-patch',
+  patchShape: 'square',
+  patchAcross: inches(24),
+  patchSides: 6,
+  offsetAcross: inches(0),
+  offsetDown: inches(0),
+  accuracy: inches(1 / 8),
+};
+const answerOf = (input: CenterClearanceInput) => {
+  const result = centerClearance.calculate(input);
   if (!result.ok) throw new Error(result.error.code);
   return result.value;
 };
+/** The answer for one patch, whose details are those of a patch. */
+const answer = (change: Partial<OnePatch & Hole> = {}) => {
+  const {
+    holeDiameter = hole.holeDiameter,
+    seamAllowance = hole.seamAllowance,
+    backCover = hole.backCover,
+    ...rest
+  } = change;
+  const middle: OnePatch = { ...patch, ...rest };
+  const answered = answerOf({ middle, holeDiameter, seamAllowance, backCover });
+  if (!('largestHole' in answered.details)) throw new Error('not a patch');
+  return { ...answered, details: answered.details };
+};
+const acrossSeams = (seams: number, change: Partial<Hole> = {}) => {
+  const answered = answerOf({ ...hole, ...change, middle: { what: 'seams-meet', seams } });
+  if (!('betweenSeams' in answered.details)) throw new Error('not seams');
+  return { ...answered, details: answered.details };
+};
+
+it('starts with a 24 in square in the middle of a 50 in round', () => {
+  expect(hole.middle).toEqual(patch);
+});
+
+describe('a hole where seams meet', () => {
+  it('6 1/2 in wide in a ring of 12 wedges crosses 12 seams, 1.833 in apart along the stitching (derived)', () => {
+    const { details, figures } = acrossSeams(12);
+    expect(details.betweenSeams / UNITS_PER_INCH).toBeCloseTo((2 * Math.PI * 3.5) / 12, 9);
+    expect(figures[0]).toMatchObject({ label: 'Seams it crosses', quantity: { rounded: 12 } });
+    expect(figures[1]!.quantity).toMatchObject({ rounded: 14_895 });
+  });
+
+  it('is no fault: it gets tips to stay-stitch and where to put the join, and no warning about the patch', () => {
+    for (const seams of [4, 8, 40]) {
+      const { notes, details } = acrossSeams(seams);
+      expect(notes[0]).toMatchObject({ kind: 'tip', values: { seams: { rounded: seams } } });
+      expect(notes[0]?.says).toMatch(/Stay-stitch first .* no seam fall on the join/);
+      expect(notes[1]).toMatchObject({ kind: 'tip', values: { away: { exact: details.betweenSeams / 2 } } });
+      expect(notes.filter(({ kind }) => kind === 'warning').map(({ says }) => says)).toEqual([
+        expect.stringContaining('can’t be undone'),
+      ]);
+    }
+  });
+
+  it('crosses as many seams as a walk along the stitching meets', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 2, max: 120 }), fc.integer({ min: 8, max: 200 }), (seams, eighths) => {
+        const { details } = acrossSeams(seams, { holeDiameter: inches(eighths / 8) });
+        const steps = 7_919;
+        const wedgeAt = (step: number) => Math.floor((seams * (step + 0.5)) / steps) % seams;
+        const met = Array.from({ length: steps }, (_, step) => wedgeAt(step) !== wedgeAt(step + 1));
+        expect(met.filter(Boolean)).toHaveLength(details.seamsCrossed);
+        expect(details.betweenSeams * seams).toBeCloseTo(2 * Math.PI * details.seamRadius, 6);
+      }),
+    );
+  });
+
+  it('is drawn with each seam from the center outward, through the stitching', () => {
+    const { diagram, details } = acrossSeams(8);
+    const seams = diagram!.parts.filter((part) => part.part === 'line' && part.tone === 'plan');
+    expect(seams).toHaveLength(8);
+    for (const seam of seams) {
+      if (seam.part !== 'line') continue;
+      expect(Math.hypot(seam.to.x - seam.from.x, seam.to.y - seam.from.y)).toBeGreaterThan(
+        details.seamRadius,
+      );
+    }
+  });
+});
 
 describe('a hole in the center patch', () => {
   it('6 1/2 in wide leaves 8 1/2 in beside its seam line in a 24 in center (derived)', () => {
@@ -179,10 +254,11 @@ it('leaves less beside a larger hole, a wider seam or a hole farther off, and mo
   fc.assert(
     fc.property(shape, eighths, eighths, eighths, (patchShape, holeDiameter, offset, more) => {
       const base = { patchShape, patchSides: 6, holeDiameter, offsetAcross: offset } as const;
-      const left = (change: Partial<CenterClearanceInput> = {}) =>
+      const left = (change: Partial<OnePatch & Hole> = {}) =>
         answer({ ...base, ...change }).details.clearanceAtSeam;
       const grown = (length: number) => lengthFromUnits(length + more);
-      const { seamAllowance, patchAcross } = starting();
+      const { seamAllowance } = hole;
+      const { patchAcross } = patch;
       expect(left({ holeDiameter: grown(holeDiameter) })).toBeCloseTo(left() - more / 2, 6);
       expect(left({ seamAllowance: grown(seamAllowance) })).toBeCloseTo(left() - more, 6);
       expect(left({ offsetAcross: grown(offset) })).toBeLessThan(left());
