@@ -81,6 +81,14 @@ export function currentStage<S extends Pick<Stage, 'state'>>(stages: readonly S[
   return stages.find((one) => !isOver(one)) ?? null;
 }
 
+/** The kinds of the stages that come before this one; a skipped stage is not done, so it is left out. */
+export function kindsBefore(
+  { position }: Pick<Stage, 'position'>,
+  stages: readonly Pick<Stage, 'kind' | 'state' | 'position'>[],
+): readonly StageKind[] {
+  return stages.filter((one) => one.position < position && one.state !== 'skipped').map(({ kind }) => kind);
+}
+
 /** The lines of a stage's gate that are still open, given the other stages of the project. */
 export function openGateItems(
   gated: Pick<Stage, 'checklist'>,

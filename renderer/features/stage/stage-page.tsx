@@ -15,6 +15,7 @@ import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { UnsettledFacts } from '#renderer/shared/unsettled-facts';
 import { ProjectDrawing } from '#renderer/ui/drawings/project-drawing';
 import { Checklist } from './checklist';
+import { HowItIsDone } from './how-it-is-done';
 import { Numbers } from './calculators/numbers';
 import { Photos } from './photos';
 import { Quilters } from './trips/quilters';
@@ -67,6 +68,7 @@ export function StagePage({ projectId, stageId }: StagePageProps) {
               <UnsettledFacts projectId={projectId} measurements={measurements} />
             )}
             <Numbers stage={stage} measurements={measurements} />
+            <HowItIsDone stage={stage} stages={spread.stages} measurements={measurements} />
           </div>
           <div className={layout['leaf']}>
             <div className={styles['drawing']}>

@@ -42,7 +42,7 @@ export function ringMethodTable({ wedges, seamAllowance }: WedgeRingInput, work:
     ['Sew pairs to each other, then those again, until you have two halves. One half has', of(smaller)],
     ['The other half has', of(wedges - smaller)],
     [
-      'Test the first half on a ruler: the angle between its two open legs must be this. 180° is a straight line.',
+      'Test the first half on a ruler, where a straight line is 180°: the angle between its two open legs must be this.',
       degreesQuantity((360 * smaller) / wedges),
     ],
     [

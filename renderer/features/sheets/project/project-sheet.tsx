@@ -1,6 +1,8 @@
+import { stageSteps } from '#core/calculators/stage-steps/stage-steps';
 import type { SheetPaper } from '#core/domain/paper';
 import type { ProjectSpread } from '#core/contract/projects';
 import type { ProjectId } from '#core/domain/ids';
+import { kindsBefore } from '#core/domain/stage';
 import { measurementsOfProject } from '#core/domain/measurements';
 import { useRead, useReadEach } from '#renderer/bridge/query';
 import { useOpening } from '#renderer/bridge/workshop';
@@ -47,14 +49,15 @@ function WholeSheet({ spread, paper }: { readonly spread: ProjectSpread; readonl
         {fabric !== undefined && <SheetFabric fabric={fabric} />}
         <SheetCautions stages={stages} />
         {stages
-          .map((stage, place) => ({ stage, answers: paperAnswers(saved[place] ?? [], measurements) }))
+          .map((stage, place) => ({ stage, answers: saved[place] ?? [] }))
           .filter(({ stage }) => stage.state !== 'skipped')
           .map(({ stage, answers }) => (
             <SheetStage
               key={stage.id}
               stage={stage}
               spread={spread}
-              answers={answers}
+              answers={paperAnswers(answers, measurements)}
+              steps={stageSteps({ stage, before: kindsBefore(stage, stages), measurements, answers })}
               estimate={estimates[stage.id]}
             />
           ))}

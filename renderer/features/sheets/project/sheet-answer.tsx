@@ -1,3 +1,4 @@
+import { isHowTo } from '#core/calculators/how-to';
 import { DiagramView } from '#renderer/ui/drawings/diagram';
 import { FigureTable } from '#renderer/ui/answers/figure-table';
 import { Notes } from '#renderer/ui/page/notice';
@@ -7,7 +8,7 @@ import styles from '../paper/sheet.module.css';
 
 interface SheetAnswerProps {
   readonly answer: PaperAnswer;
-  /** With its tables, for the current stage. */
+  /** With its tables, for the current stage. How to do it is among the steps of the stage. */
   readonly isWhole: boolean;
 }
 
@@ -38,7 +39,10 @@ export function SheetAnswer({ answer, isWhole }: SheetAnswerProps) {
           )}
         </div>
       </div>
-      {isWhole && calculation.tables.map((table) => <FigureTable key={table.title} table={table} />)}
+      {isWhole &&
+        calculation.tables
+          .filter((table) => !isHowTo(table))
+          .map((table) => <FigureTable key={table.title} table={table} />)}
       <Notes notes={notes} />
     </article>
   );

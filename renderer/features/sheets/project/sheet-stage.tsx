@@ -1,11 +1,13 @@
 import type { ProjectSpread, Trip } from '#core/contract/projects';
 import { currentStage, openGateItems, type Stage } from '#core/domain/stage';
+import type { StepGroup } from '#core/calculators/stage-steps/step-group';
 import type { StageEstimate } from '#core/learned/stage-estimate';
 import { formatMinutes, minutesFromWhole } from '#core/units/minutes';
 import { dateWords, today } from '#renderer/text/dates';
 import { STAGE_STATE_WORDS } from '#renderer/text/stage-words';
 import { classes } from '#renderer/ui/base/classes';
 import { useDisplay } from '#renderer/ui/base/display';
+import { StepGroups } from '#renderer/ui/answers/step-groups';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import { PaperBox } from '../paper/paper-box';
 import { SheetAnswer } from './sheet-answer';
@@ -16,11 +18,15 @@ interface SheetStageProps {
   readonly stage: Stage;
   readonly spread: ProjectSpread;
   readonly answers: readonly PaperAnswer[];
+  readonly steps: readonly StepGroup[];
   readonly estimate: StageEstimate | undefined;
 }
 
-/** A stage: what to check before it starts and along the way, and its numbers. A finished stage is one line. */
-export function SheetStage({ stage, spread, answers, estimate }: SheetStageProps) {
+/**
+ * A stage: what to check before it starts and along the way, and its numbers. The current one has its steps too, a finished one is one
+ * line.
+ */
+export function SheetStage({ stage, spread, answers, steps, estimate }: SheetStageProps) {
   const isDone = stage.state === 'done';
   const isNow = currentStage(spread.stages) === stage;
   const gate = stage.checklist.filter((item) => item.isGate);
@@ -47,6 +53,7 @@ export function SheetStage({ stage, spread, answers, estimate }: SheetStageProps
         <Lines title="Before you start" items={gate.map((item) => [item.text, !open.has(item.id)])} />
       )}
       {!isDone && answers.map((answer) => <SheetAnswer key={answer.name} answer={answer} isWhole={isNow} />)}
+      {isNow && <StepGroups groups={steps} />}
       {!isDone && others.length > 0 && (
         <Lines
           title={gate.length > 0 || answers.length > 0 ? 'Along the way' : null}
