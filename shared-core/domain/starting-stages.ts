@@ -151,7 +151,7 @@ export const INNER_BINDING: PlannedStage = {
   name: 'Bind the hole',
   estimateMinutes: 120,
   checklist: [
-    gate('Center is cut, or its line is drawn and basted', 'center-cut'),
+    gate('Center is cut', 'center-cut'),
     line('Strip cut on the bias and steamed into a curve'),
     line('Strip tried on the practice piece'),
     line('Sewn just taut, never pulled hard; clipped only as far as the stay-stitching'),

@@ -1,4 +1,3 @@
-import { centerClearance } from '../center/center-clearance/center-clearance';
 import { centerFind } from '../center/center-find/center-find';
 import type { Sentence } from '../explanation';
 import { outlineBounds, outlineSlit } from '../outline/outline-measures';
@@ -66,7 +65,7 @@ function roundTrim({ measurements: { outline } }: StepGrounds): readonly Sentenc
 }
 
 function centerSteps(grounds: StepGrounds): readonly Sentence[] {
-  const accuracy = answerNow(centerClearance, grounds)?.input.accuracy;
+  const accuracy = answerNow(centerFind, grounds)?.input.accuracy;
   const again = 'Find it again another way, by folding.';
   return [
     foundCenter(grounds),
