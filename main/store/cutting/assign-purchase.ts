@@ -3,6 +3,7 @@ import { fabricKeyOf } from '#core/domain/cutting-setup';
 import { type FabricPieceId, type FabricId, fabricIdSchema, type ProjectId } from '#core/domain/ids';
 import { CUTTING_PLAN } from '#core/stash/shopping/needs-of-plan';
 import { type PlanRef, plansOfOpenProjects } from './cutting-rows';
+import { setPlanAside } from './plan-holds';
 import { updateRow, type WritableStore } from '../base/handles';
 
 /** A purchased piece, of the length in the plan. */
@@ -13,14 +14,19 @@ export interface Bought {
   readonly length: number;
 }
 
-/** Lets a plan cut a purchased piece; `key` is what the plan called the fabric until now. */
+/** Lets a plan cut a purchased piece, and sets aside what it cuts of it; `key` is what the plan called the fabric until now. */
 export function assignPurchaseToPlan(
   store: WritableStore,
-  { id, plan }: PlanRef,
+  { id, plan, holds }: PlanRef,
   key: string,
   bought: Bought,
 ): void {
-  updateRow(store, 'cutting_plan', id, { plan_json: JSON.stringify(withBought(plan, key, bought)) });
+  const now = withBought(plan, key, bought);
+  const pieces = now.pieces.filter(({ pieceId }) => pieceId === bought.pieceId);
+  updateRow(store, 'cutting_plan', id, {
+    plan_json: JSON.stringify(now),
+    holds_json: JSON.stringify([...holds, ...setPlanAside(store, { ...now, pieces }, [])]),
+  });
 }
 
 /**

@@ -7,6 +7,7 @@ import type { KeptPlan } from '#core/domain/cutting-plan';
 import { failure, type Result, success } from '#core/result';
 import { recordChange } from '../history/changes';
 import { findPlan, type PlanRef, type StepRef, stepsOf } from './cutting-rows';
+import { releasePlan, setPlanAside } from './plan-holds';
 import { insertRow, type ReadableStore, updateRow, type WritableStore, write } from '../base/handles';
 import { findProject, notFound } from '../base/lookups';
 
@@ -22,7 +23,10 @@ export function openCuttingPlan(
   return success({ plan: found.plan, savedAt: found.savedAt, ticked });
 }
 
-/** Saves a plan with its project, in place of an earlier one. The cuts booked by that one must come first in the new plan. */
+/**
+ * Saves a plan with its project, in place of an earlier one, and sets its fabric aside. The cuts booked by the earlier one must come first
+ * in the new plan.
+ */
 export function saveCuttingPlan(
   store: ReadableStore,
   { projectId, plan }: ChannelInput<'cutting:save'>,
@@ -35,7 +39,12 @@ export function saveCuttingPlan(
     return failure<Problem>({ code: 'plan-changed' });
   }
   return recordChange(store, `Saved the cutting plan of “${project.value.name}”`, (writable) => {
-    const columns = { plan_json: JSON.stringify(plan), kept_at: store.clockAndIds.now() };
+    if (before !== undefined) releasePlan(writable, before, steps);
+    const columns = {
+      plan_json: JSON.stringify(plan),
+      kept_at: store.clockAndIds.now(),
+      holds_json: JSON.stringify(setPlanAside(writable, plan, steps)),
+    };
     if (before === undefined) {
       const id = store.clockAndIds.newId();
       insertRow(writable, 'cutting_plan', { id, project_id: projectId, ...columns });
@@ -47,7 +56,7 @@ export function saveCuttingPlan(
   });
 }
 
-/** Deletes the plan. Its cuts stay in the ledger. */
+/** Deletes the plan and releases what it set aside. Its cuts stay in the ledger. */
 export function deleteCuttingPlan(
   store: ReadableStore,
   { projectId }: ChannelInput<'cutting:delete'>,
@@ -57,6 +66,7 @@ export function deleteCuttingPlan(
   const found = findPlan(store, projectId);
   if (found === undefined) return notFound('cutting-plan');
   return recordChange(store, `Deleted the cutting plan of “${project.value.name}”`, (writable) => {
+    releasePlan(writable, found, stepsOf(store, found.id));
     write(writable, 'DELETE FROM cutting_plan WHERE id = ?', found.id);
     return success({});
   });

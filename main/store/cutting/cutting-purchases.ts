@@ -12,12 +12,11 @@ import { findPlan } from './cutting-rows';
 import { addFabric } from '../stash/fabric-rows';
 import type { ReadableStore } from '../base/handles';
 import { addBought } from '../fabric-use/ledger';
-import { appendBooking, setAsideEntry } from '../ledger/ledger-append';
 import { type FabricRef, findFabric, findProject, notFound } from '../base/lookups';
 
 /**
- * Books what a saved plan asks to buy of one fabric, sets it aside for the plan's project, and lets the plan cut it. Fabric that is new to
- * the stash is added under the name in the cut list.
+ * Books what a saved plan asks to buy of one fabric, lets the plan cut it, and sets aside what it cuts. Fabric that is new to the stash is
+ * added under the name in the cut list.
  */
 export function buyForPlan(
   store: ReadableStore,
@@ -39,9 +38,7 @@ export function buyForPlan(
     const bought = inStash ?? addFabric(writable, plainFabric(name, purchase.width));
     const size = { width: lengthFromUnits(purchase.width), length: lengthFromUnits(purchase.length) };
     const piece = { kind: 'yardage', kindId: null, unitLength: null, size, costMinor, on, note: '' } as const;
-    const { pieceId, pieceSeq } = addBought(writable, bought.seq, piece);
-    const booking = { fabricSeq: bought.seq, projectSeq: project.value.seq, stage: null, note: '', on };
-    appendBooking(writable, booking, [setAsideEntry(pieceSeq, purchase.length)]);
+    const { pieceId } = addBought(writable, bought.seq, piece);
     assignPurchaseToPlan(writable, found, fabric, { fabricId: bought.id, pieceId, ...size });
     return success({});
   });

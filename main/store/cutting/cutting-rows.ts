@@ -1,14 +1,29 @@
 import { z } from 'zod';
 import { type KeptPlan, keptPlanSchema, type TickedStep } from '#core/domain/cutting-plan';
-import { type BookingId, bookingIdSchema, type FabricPieceId } from '#core/domain/ids';
+import {
+  type BookingId,
+  bookingIdSchema,
+  type FabricPieceId,
+  fabricPieceIdSchema,
+  projectIdSchema,
+} from '#core/domain/ids';
 import { allRows, oneRow, type ReadableStore, type Row } from '../base/handles';
 import { activeBooking } from '../ledger/ledger-append';
 import { dateOf, idOf, jsonOf, numberOf, readBy, textOf } from '../base/rows';
+
+/** What a plan set aside of a piece for one project, cuts already booked by it included; 1/320 mm. */
+const planHoldSchema = z
+  .object({ pieceId: fabricPieceIdSchema, projectId: projectIdSchema, length: z.int().min(0) })
+  .readonly();
+export type PlanHold = z.infer<typeof planHoldSchema>;
+const planHoldsSchema = z.array(planHoldSchema).readonly();
 
 export interface PlanRef {
   readonly id: string;
   readonly plan: KeptPlan;
   readonly savedAt: number;
+  /** What it set aside. */
+  readonly holds: readonly PlanHold[];
 }
 
 /** The plan saved with a project, if it has one. */
@@ -30,6 +45,7 @@ function planOf(row: Row): PlanRef {
     id,
     plan: readBy(keptPlanSchema, jsonOf(row, 'plan_json'), `cutting_plan ${id}`),
     savedAt: numberOf(row, 'kept_at'),
+    holds: readBy(planHoldsSchema, jsonOf(row, 'holds_json'), `cutting_plan ${id}`),
   };
 }
 

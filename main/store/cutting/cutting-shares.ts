@@ -4,6 +4,7 @@ import type { Problem } from '#core/contract/problem';
 import type { CutStep } from '#core/cutting/tree/cut-steps';
 import type { KeptPlan } from '#core/domain/cutting-plan';
 import type { CuttingLine } from '#core/domain/cutting-setup';
+import type { ProjectId } from '#core/domain/ids';
 import { type Result, success } from '#core/result';
 import { allocate } from '#core/units/allocate';
 import { oneRow, type ReadableStore } from '../base/handles';
@@ -12,6 +13,7 @@ import { textOf } from '../base/rows';
 
 /** What one project takes of a step, and the stage it is booked for. */
 export interface StepShare {
+  readonly projectId: ProjectId;
   readonly projectSeq: number;
   readonly stage: StageRef | null;
   /** Of the step's length, 1/320 mm; never 0. */
@@ -30,7 +32,7 @@ export function sharesOf(
   piece: PieceRef,
 ): Result<readonly StepShare[], Problem> {
   const [lead] = setup.projects;
-  const areas = new Map<string, { area: number; line: CuttingLine | null }>();
+  const areas = new Map<ProjectId, { area: number; line: CuttingLine | null }>();
   for (const { patch, copies } of step.patches) {
     const line = setup.lines[patch];
     if (line === undefined) continue;
@@ -53,7 +55,7 @@ export function sharesOf(
     if (!project.ok) return project;
     const ownHold = heldBy(store, piece.seq, project.value.seq);
     const stage = stageOf(store, projectId, line);
-    shares.push({ projectSeq: project.value.seq, stage, length, ownHold });
+    shares.push({ projectId, projectSeq: project.value.seq, stage, length, ownHold });
   }
   return success(shares);
 }

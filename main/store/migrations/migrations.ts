@@ -17,6 +17,7 @@ import { shelfPrices } from './0160-shelf-prices';
 import { labelSheetOfWorkshop } from './0170-label-sheet';
 import { plainNames } from './0180-plain-names';
 import { centerAnswers } from './0190-center-answers';
+import { planHolds } from './0200-plan-holds';
 import type { Migration } from './migration';
 
 /** Every migration, oldest first. */
@@ -40,6 +41,7 @@ export const migrations: readonly Migration[] = [
   labelSheetOfWorkshop,
   plainNames,
   centerAnswers,
+  planHolds,
 ];
 
 /** The format this program writes. A newer file is refused and left untouched. */

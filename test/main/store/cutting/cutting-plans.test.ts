@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { ChannelInput } from '#core/contract/channels';
+import { freeOf } from '#core/domain/stash';
 import { dumpOf } from '#test/helpers/dump';
 import { planOnTwoYards } from '#test/helpers/kept-plans';
 import { addStock, addProject, inches, openWorkshop, TODAY } from '#test/helpers/workshop';
@@ -73,6 +74,65 @@ describe('a cutting plan', () => {
     expect(workshop.fail('cutting:save', { projectId, plan: { ...plan, pieces: [turned] } }).code).toBe(
       'plan-changed',
     );
+  });
+});
+
+describe('what a cutting plan sets aside', () => {
+  const NOTHING = { held: 0, free: 72 };
+
+  function held() {
+    const at = table();
+    const { workshop, fabricId, pieceId, projectId, other, used } = at;
+    const onStash = () => {
+      const piece = workshop.get('fabric:open', { fabricId }).pieces.find(({ id }) => id === pieceId)!;
+      return { held: piece.held / inches(1), free: freeOf(piece) / inches(1) };
+    };
+    const ofProjects = () =>
+      [projectId, other].flatMap((id) => used(id).held).reduce((sum, one) => sum + one.held, 0) / inches(1);
+    const aside = (length: number) =>
+      workshop.get('ledger:set-aside', { pieceId, projectId, length: inches(length), on: TODAY, note: '' });
+    return { ...at, onStash, ofProjects, aside };
+  }
+
+  test('is what it cuts, the same in the stash and with its projects, and less with each cut', () => {
+    const { onStash, ofProjects, tick } = held();
+    // Half an inch to straighten and two strips of 3 1/2 in.
+    expect([onStash(), ofProjects()]).toEqual([{ held: 7.5, free: 64.5 }, 7.5]);
+    tick(0);
+    expect([onStash(), ofProjects()]).toEqual([{ held: 3.5, free: 64.5 }, 3.5]);
+    tick(1);
+    expect([onStash(), ofProjects()]).toEqual([{ held: 0, free: 64.5 }, 0]);
+  });
+
+  test('is free again when the plan is deleted, and set aside again when that is undone', () => {
+    const { workshop, projectId, onStash, tick } = held();
+    tick(0);
+    workshop.get('cutting:delete', { projectId });
+    expect(onStash()).toEqual({ held: 0, free: 68 });
+    workshop.get('change:undo', {});
+    expect(onStash()).toEqual({ held: 3.5, free: 64.5 });
+  });
+
+  test('is replaced with the plan', () => {
+    const { workshop, plan, projectId, onStash, tick } = held();
+    tick(0);
+    workshop.get('cutting:save', { projectId, plan });
+    expect(onStash()).toEqual({ held: 3.5, free: 64.5 });
+    workshop.get('cutting:delete', { projectId });
+    expect(onStash()).toEqual({ held: 0, free: 68 });
+  });
+
+  test('counts what the maker set aside for the project, and leaves that to her', () => {
+    const { workshop, plan, projectId, onStash, aside } = held();
+    workshop.get('cutting:delete', { projectId });
+    expect(onStash()).toEqual(NOTHING);
+    aside(20);
+    workshop.get('cutting:save', { projectId, plan });
+    // The other project's share of the second strip is all that is still to be set aside.
+    expect(onStash().held).toBeGreaterThan(20);
+    expect(onStash().held).toBeLessThan(23.5);
+    workshop.get('cutting:delete', { projectId });
+    expect(onStash()).toEqual({ held: 20, free: 52 });
   });
 });
 
@@ -166,15 +226,15 @@ describe('checking off a cut', () => {
     const { workshop, tick, other, pieceId, projectId } = table();
     const third = addProject(workshop, { name: 'A third' }).projectId;
     const aside = { pieceId, on: TODAY, note: '' };
-    workshop.get('ledger:set-aside', { ...aside, projectId: third, length: inches(70) });
-    expect(tick(0)).toMatchObject({ ok: false, error: { code: 'short-of-fabric', free: inches(2) } });
+    workshop.get('ledger:set-aside', { ...aside, projectId: third, length: inches(71), knowingly: true });
+    expect(tick(0)).toMatchObject({ ok: false, error: { code: 'short-of-fabric', there: inches(72) } });
     expect(tick(0, { knowingly: true })).toMatchObject({ ok: true });
     expect([projectId, other]).not.toContain(third);
   });
 
   test('uses up what is set aside of the piece for its projects', () => {
     const { workshop, tick, pieceId, projectId, used } = table();
-    workshop.get('ledger:set-aside', { pieceId, projectId, length: inches(72), on: TODAY, note: '' });
+    workshop.get('ledger:set-aside', { pieceId, projectId, length: inches(64), on: TODAY, note: '' });
     tick(0);
     tick(1);
     expect(used().held.map(({ held, piece }) => held <= piece.there)).toEqual([true]);

@@ -62,7 +62,7 @@ describe('what a saved plan asks to buy', () => {
 });
 
 describe('fabric bought for a plan', () => {
-  test('is in the stash, set aside for the project, and cut by the plan', () => {
+  test('is in the stash and cut by the plan, which sets aside what it cuts', () => {
     const { workshop, projectId, fabricId, buy, saved, toBuy } = planToBuy(true);
     expect(buy()).toMatchObject({ ok: true });
     const bought = workshop.get('fabric:open', { fabricId }).pieces.at(-1)!;
@@ -70,7 +70,7 @@ describe('fabric bought for a plan', () => {
       kind: 'yardage',
       width: inches(42),
       there: inches(72),
-      held: inches(72),
+      held: inches(7.5),
       valueMinor: 2400,
     });
     expect(saved().pieces).toMatchObject([{ pieceId: bought.id, fabric: fabricId }]);
