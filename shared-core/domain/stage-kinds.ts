@@ -61,14 +61,14 @@ export const STAGE_KINDS = {
     start: 'Get it ready to send',
     finish: 'Send it out',
     isSentOut: true,
-    cautions: ['pins'],
+    cautions: ['rotaryBlade', 'iron', 'machineNeedle', 'pins'],
   },
   'home-quilting': {
     ...AT_HOME,
     words: 'Quilting at home',
     start: 'Start quilting',
     finish: 'Quilting is done',
-    cautions: ['machineNeedle', 'usedBlades', 'pins'],
+    cautions: ['rotaryBlade', 'iron', 'machineNeedle', 'usedBlades', 'pins'],
   },
   'outer-binding': {
     ...AT_HOME,
@@ -84,7 +84,7 @@ export const STAGE_KINDS = {
     finish: 'The center is cut',
     isIrreversible: true,
     usesHoleTemplate: true,
-    cautions: ['rotaryBlade', 'scissors', 'usedBlades', 'pins'],
+    cautions: ['rotaryBlade', 'scissors', 'machineNeedle', 'usedBlades', 'pins'],
   },
   'inner-binding': {
     ...AT_HOME,
@@ -104,7 +104,7 @@ export const STAGE_KINDS = {
     mainMeasure: 'hand',
     isSewnByHand: true,
     usuallyCounted: 'hand',
-    cautions: ['handNeedle', 'iron', 'flame', 'tree'],
+    cautions: ['handNeedle', 'pins', 'iron', 'flame', 'tree'],
   },
   other: {
     ...AT_HOME,

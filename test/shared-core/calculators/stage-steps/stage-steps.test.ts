@@ -96,6 +96,23 @@ describe('the steps of a stage', () => {
     );
   });
 
+  it.each([
+    [/\b(cut|trim|square)\b/i, ['rotaryBlade', 'scissors']],
+    [/\b(press|iron)\b/i, ['iron']],
+    [/\b(sew|stitch|join|quilt)\b/i, ['machineNeedle', 'handNeedle']],
+    [/\b(pins?|baste|needle)\b/i, ['pins', 'handNeedle', 'machineNeedle']],
+  ])('that say %s come with the caution for it', (tool, usual) => {
+    for (const kind of kinds) {
+      const says = groupsOf(kind, {
+        answers: kind.endsWith('binding') ? saved('continuous-bias') : [],
+      }).flatMap(({ steps }) => steps.map(written));
+      const has = (STAGE_KINDS[kind].cautions as readonly string[]).some((caution) =>
+        usual.includes(caution),
+      );
+      if (kind !== 'other' && tool.test(says.join(' '))) expect(has, kind).toBe(true);
+    }
+  });
+
   it('of a stage of the maker’s own are those of its answers', () => {
     expect(groupsOf('other')).toEqual([]);
     expect(groupsOf('other', { answers: saved('wedge-ring') })).toHaveLength(1);
