@@ -112,7 +112,7 @@ export const STARTING_SETTINGS: Settings = {
   fabricWidth: inches(42),
   bindingStripWidth: inches(2.5),
   bindingOverlap: inches(12),
-  innerStripWidth: inches(1.5),
+  innerStripWidth: inches(2.25),
   quiltThickness: inches(1 / 8),
   backCover: inches(1 / 8),
   backingOverhang: inches(4),

@@ -1,15 +1,16 @@
 import { choiceField, percentField } from '#core/domain/fields';
+import type { Refusal } from '../calculator';
 import type { StrainLimits } from './strain';
 
 /** The grain of a strip on a curve. */
 export function grainField() {
   return choiceField(['bias', 'straight'], {
     title: 'Strip is cut on the',
-    help: 'Bias bends and stretches. Straight grain hardly does.',
+    help: 'A curved edge takes bias, whatever its size.',
   });
 }
 
-/** How far a strip can give. The limits are fields because fabrics differ. */
+/** How far a strip can give once it is turned. The limits are fields because fabrics differ. */
 export function limitFields() {
   return {
     comfortableLimit: percentField({
@@ -27,18 +28,11 @@ export function limitFields() {
       maximum: 40,
     }),
     impossibleLimit: percentField({
-      title: 'Impossible from',
+      title: 'Too tight from',
       isSeldom: true,
       help: 'Weave that shifts by 30° stretches about 22%.',
       minimum: 1,
       maximum: 40,
-    }),
-    straightLimit: percentField({
-      title: 'Straight grain gives',
-      isSeldom: true,
-      help: 'Common practice: 2%.',
-      minimum: 0.5,
-      maximum: 20,
     }),
   };
 }
@@ -47,27 +41,24 @@ export interface LimitInputs {
   readonly comfortableLimit: number;
   readonly hardLimit: number;
   readonly impossibleLimit: number;
-  readonly straightLimit: number;
 }
 
-/**
- * For bias: how much a weave stretches along the bias if its threads shift from a right angle to 80°, 70° and 60° (derived,
- * √2·cos(θ/2) − 1). For straight grain: common practice.
- */
-export const STARTING_LIMITS: LimitInputs = {
-  comfortableLimit: 8,
-  hardLimit: 16,
-  impossibleLimit: 22,
-  straightLimit: 2,
-};
+/** How much a weave stretches along the bias if its threads shift from a right angle to 80°, 70° and 60° (derived, √2·cos(θ/2) − 1). */
+export const STARTING_LIMITS: LimitInputs = { comfortableLimit: 8, hardLimit: 16, impossibleLimit: 22 };
 
 /** Puts the limits in ascending order, so that a typing error in one of them cannot swap the verdicts. */
 export function limitsFromInputs(inputs: LimitInputs): StrainLimits {
   const hard = Math.max(inputs.comfortableLimit, inputs.hardLimit);
+  return { comfortable: inputs.comfortableLimit, hard, impossible: Math.max(hard, inputs.impossibleLimit) };
+}
+
+/** Common practice: no teacher names a size of curve above which straight grain works. */
+export function straightGrainRefusal(grain: 'bias' | 'straight'): Refusal | null {
+  if (grain === 'bias') return null;
   return {
-    comfortable: inputs.comfortableLimit,
-    hard,
-    impossible: Math.max(hard, inputs.impossibleLimit),
-    straight: inputs.straightLimit,
+    code: 'needs-bias',
+    field: ['grain'],
+    says: 'A curved edge takes bias, whatever its size. Straight grain neither stands up while you sew nor turns smoothly.',
+    values: {},
   };
 }

@@ -8,6 +8,7 @@ import {
   sizeQuantity,
   wordsQuantity,
 } from '#core/calculators/quantities';
+import { howToTable, type HowToStep, NO_MEASURE } from '../how-to';
 import { fabricSources, largestSquare } from './fabric-sources';
 import type { ContinuousBiasDetails, ContinuousBiasInput } from './input';
 import { seamedSide, squaredBiasLength } from './work';
@@ -57,14 +58,14 @@ export function workTable(input: ContinuousBiasInput, details: ContinuousBiasDet
   const { stripWidth: strip, seamAllowance: seam } = input;
   const left = seamedSide({ side, seam }) / Math.SQRT2 - rows * strip;
   const square = sizeQuantity(givenLength(side), givenLength(side));
-  const steps: readonly (readonly [string, Quantity])[] = [
+  const steps: readonly HowToStep[] = [
     ['Cut the square on the straight grain, with true corners.', square],
     ['Cut it once, corner to corner.', lengthNearest(side * Math.SQRT2)],
     [
       'Place the top edge of one half on the bottom edge of the other, right sides together, corners matched, and sew with this seam allowance.',
       givenLength(seam),
     ],
-    ['Press the seam open, lifting the iron. The halves now make a parallelogram.', wordsQuantity('')],
+    ['Press the seam open, lifting the iron. The halves now make a parallelogram.', NO_MEASURE],
     ['On the wrong side, draw lines parallel to the slanted edge, this far apart.', givenLength(strip)],
     [
       left < 1
@@ -82,22 +83,14 @@ export function workTable(input: ContinuousBiasInput, details: ContinuousBiasDet
           ] as const,
         ]),
   ];
-  return {
-    title: 'How to do it',
-    columns: ['Step', 'What to do', 'Measure'],
-    rows: steps.map(([words, measure], index) => [
-      countQuantity(index + 1, ['', '']),
-      wordsQuantity(words),
-      measure,
-    ]),
-  };
+  return howToTable(steps);
 }
 
 /** A single row runs from edge to edge and needs no tube. */
 function tubeSteps(
   { seamAllowance: seam }: ContinuousBiasInput,
   { rows, gives }: ContinuousBiasDetails,
-): readonly (readonly [string, Quantity])[] {
+): readonly HowToStep[] {
   const given = lengthDown(gives);
   if (rows === 1)
     return [['There is only one row: cut along the line and square the ends. It gives this much.', given]];

@@ -5,14 +5,13 @@ import { fabricNeed } from '#core/calculators/needs';
 import { bindingCuts } from '../binding-cuts';
 import type { OuterBindingInput } from './input';
 import type { OuterBindingDetails } from './work';
-import type { BindingWay } from './ways';
 import { joinCost } from '../strip-joins';
 
-/** Squares for continuous bias when the edge needs bias, else strips across the fabric. */
+/** What the bias is cut from when the edge needs bias, else strips across the fabric. */
 export function outerBindingNeeds(input: OuterBindingInput, details: OuterBindingDetails): readonly Need[] {
   const width = { fabricWidth: input.fabricWidth, extraPercent: input.safetyExtra };
-  const bias = squaresForBias(details);
-  if (bias !== undefined) {
+  const { biasWay: bias } = details;
+  if (bias !== null) {
     const squares = { width: bias.width, length: bias.length, count: bias.pieces, mayTurn: true };
     return [fabricNeed('Binding', [squares], width)];
   }
@@ -24,15 +23,10 @@ export function outerBindingNeeds(input: OuterBindingInput, details: OuterBindin
 }
 
 export function outerBindingCuts(input: OuterBindingInput, details: OuterBindingDetails): PatchList {
-  const bias = squaresForBias(details);
-  if (bias !== undefined) {
+  const { biasWay: bias } = details;
+  if (bias !== null) {
     const [width, length] = [lengthFromExact(bias.width, 'up'), lengthFromExact(bias.length, 'up')];
     return bindingCuts(width, length, bias.pieces);
   }
-  return details.isBiasNeeded ? [] : bindingCuts(input.fabricWidth, input.stripWidth, details.strips);
-}
-
-/** Undefined when straight strips go around the edge, or when no square of this fabric is large enough. */
-export function squaresForBias({ isBiasNeeded, ways }: OuterBindingDetails): BindingWay | undefined {
-  return isBiasNeeded ? ways.find(({ way }) => way === 'continuous-bias') : undefined;
+  return bindingCuts(input.fabricWidth, input.stripWidth, details.strips);
 }

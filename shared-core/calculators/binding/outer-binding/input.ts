@@ -2,7 +2,6 @@ import { z } from 'zod';
 import { choiceField, countField, flagField, numberField, percentField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import { holeSchema, outlineSchema } from '#core/domain/outline';
-
 import {
   cutStepField,
   cutStepOfSettings,
@@ -32,7 +31,7 @@ export const outerBindingInput = z
     hasSlit: flagField({ title: 'Slit from the edge to the hole' }),
     slitBoundWith: choiceField(['outside', 'hole'], {
       title: 'Bind the slit with',
-      help: 'A slit cut after the outside is bound goes with the hole. A slit that is already there goes with the outside.',
+      help: 'A slit that is cut first is bound with the outside, and with the hole too if you like: one strip goes around all three. A slit cut after the outside is bound goes with the hole.',
     }),
     innerCorners: countField({
       title: 'Inner corners',
@@ -58,13 +57,6 @@ export const outerBindingInput = z
     overlap: overlapField(),
     fabricWidth: fabricWidthField(),
     shortestStrip: shortestStripField(),
-    straightGrainGive: percentField({
-      title: 'Straight grain stretches by',
-      isSeldom: true,
-      help: 'How much a straight-grain strip can be eased or stretched around a bend (common practice: 2%).',
-      minimum: 0,
-      maximum: 20,
-    }),
     safetyExtra: safetyExtraField(),
     squareStep: squareStepField(),
     cutStep: cutStepField(),
@@ -92,7 +84,6 @@ export function outerBindingInputFromProject(measurements: Measurements): OuterB
     overlap: settings.bindingOverlap,
     fabricWidth: settings.fabricWidth,
     shortestStrip: SHORTEST_STRIP,
-    straightGrainGive: 2,
     safetyExtra: settings.safetyExtraPercent,
     squareStep: squareStepOfSettings(settings),
     cutStep: cutStepOfSettings(settings),

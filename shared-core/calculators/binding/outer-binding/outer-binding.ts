@@ -2,33 +2,33 @@ import { fabricToBuy } from '#core/calculators/fabric-to-buy';
 import { success } from '#core/result';
 import { lengthFromExact } from '#core/units/length';
 import type { Calculator } from '#core/calculators/calculator';
-import { cautionNotes } from '#core/calculators/caution-notes';
-import type { Figure, Note, Quantity, Table } from '#core/calculators/explanation';
+import type { Figure, Quantity, Table } from '#core/calculators/explanation';
 import { outlineCornerAngles } from '#core/calculators/outline/outline-measures';
 import {
   areaQuantity,
   countQuantity,
   degreesQuantity,
+  fineLength,
   givenLength,
   lengthDown,
   lengthNearest,
   lengthUp,
-  percentQuantity,
   sizeQuantity,
   wordsQuantity,
 } from '#core/calculators/quantities';
-import { HANDLE_BIAS_TIP } from '../bench-notes';
 import { cornerExtra, stitchStopBefore } from './corner-miters';
 import { outerBindingDiagram } from './diagram';
-import { outerBindingCuts, outerBindingNeeds, squaresForBias } from './fabric';
+import { outerBindingCuts, outerBindingNeeds } from './fabric';
+import { outerBindingHowTo } from './how-to';
 import { type OuterBindingInput, outerBindingInputFromProject, outerBindingInput } from './input';
+import { outerBindingNotes } from './notes';
 import { type OuterBindingDetails, planOuterBinding } from './work';
 import { outerBindingSteps } from './steps';
 import type { BindingWay } from './ways';
 
 export const outerBinding: Calculator<OuterBindingInput, OuterBindingDetails> = {
   name: 'outer-binding',
-  version: 1,
+  version: 2,
   title: 'Outer binding',
   question: 'How much fabric does the outer binding take, and what is the best way to cut it?',
   stageKinds: ['outer-binding'],
@@ -40,9 +40,9 @@ export const outerBinding: Calculator<OuterBindingInput, OuterBindingDetails> = 
     const details = plan.value;
     return success({
       figures: figuresOf(input, details),
-      tables: [waysTable(details), ...cornersTables(input)],
+      tables: [waysTable(details), ...cornersTables(input), outerBindingHowTo(input, details)],
       explanation: outerBindingSteps(input, details),
-      notes: notesOf(input, details),
+      notes: outerBindingNotes(input, details),
       diagram: outerBindingDiagram(input),
       details,
     });
@@ -60,13 +60,10 @@ function figuresOf(input: OuterBindingInput, details: OuterBindingDetails): read
   };
   const frontLabel = 'Front width this strip fits';
   const front: readonly Figure[] =
-    details.frontWidth > 0 ? [{ label: frontLabel, quantity: lengthDown(details.frontWidth) }] : [];
-  const continuous = squaresForBias(details);
-  if (details.isBiasNeeded) {
+    details.frontWidth > 0 ? [{ label: frontLabel, quantity: fineLength(details.frontWidth, 'down') }] : [];
+  if (details.biasWay !== null) {
     return [
-      ...(continuous === undefined
-        ? []
-        : [{ label: 'Square for continuous bias', quantity: fabricOf(continuous) }]),
+      ...biasFigures(input, details.biasWay, details.fabric),
       needed,
       { label: 'Grain', quantity: wordsQuantity('needs bias') },
       ...front,
@@ -82,6 +79,20 @@ function figuresOf(input: OuterBindingInput, details: OuterBindingDetails): read
     needed,
     { label: 'Grain', quantity: wordsQuantity('straight grain works') },
     ...front,
+  ];
+}
+
+function biasFigures(input: OuterBindingInput, bias: BindingWay, fabric: number): readonly Figure[] {
+  const isContinuous = bias.way === 'continuous-bias';
+  return [
+    {
+      label: isContinuous ? 'Square for continuous bias' : 'Fabric for joined bias strips',
+      quantity: fabricOf(bias),
+    },
+    ...(bias.pieces > 1
+      ? [{ label: 'Number of squares', quantity: countQuantity(bias.pieces, ['square', 'squares']) }]
+      : []),
+    { label: 'Fabric to buy', quantity: fabricToBuy(input, fabric) },
   ];
 }
 
@@ -135,60 +146,4 @@ function cornersTables(input: OuterBindingInput): readonly Table[] {
       rows,
     },
   ];
-}
-
-function notesOf(input: OuterBindingInput, details: OuterBindingDetails): readonly Note[] {
-  const isSlitElsewhere = input.hasSlit && input.slitBoundWith === 'hole';
-  return [
-    ...biasNotes(input, details),
-    coverNote(input, details),
-    ...(isSlitElsewhere ? [SLIT_NOT_COUNTED] : []),
-    ...cautionNotes('rotaryBlade', 'iron', 'pins'),
-  ];
-}
-
-const SLIT_NOT_COUNTED: Note = {
-  kind: 'tip',
-  says: 'The slit is not counted here, because it is bound with the hole.',
-  values: {},
-};
-
-function biasNotes(input: OuterBindingInput, { bend, isBiasNeeded }: OuterBindingDetails): readonly Note[] {
-  if (bend === null || !isBiasNeeded) return [];
-  return [
-    {
-      kind: 'warning',
-      says: 'Straight grain won’t go around this edge: the strip has to stretch or ease by {strain}, and straight grain does so by about {limit}. Cut it on the bias.',
-      values: {
-        strain: percentQuantity(100 * bend.strain),
-        limit: percentQuantity(input.straightGrainGive),
-      },
-    },
-    HANDLE_BIAS_TIP,
-  ];
-}
-
-function coverNote(input: OuterBindingInput, { cover, frontWidth, stripForSeam }: OuterBindingDetails): Note {
-  const seam = givenLength(input.seamAllowance);
-  if (cover < 0) {
-    return {
-      kind: 'warning',
-      says: 'With a seam allowance of {seam}, the fold stops {short} before the stitching on the back. Use a narrower seam or a strip of {strip}.',
-      values: { seam, short: lengthUp(-cover), strip: lengthUp(stripForSeam, input.cutStep) },
-    };
-  }
-  const values = { seam, cover: lengthDown(cover) };
-  const reach = 'With a seam allowance of {seam}, the fold passes the stitching on the back by {cover}';
-  // Rounded to the cutting step the two may look alike, so the sentence says how they compare and names no second size.
-  if (frontWidth - input.seamAllowance > input.cutStep) {
-    return {
-      kind: 'tip',
-      says: `${reach}. This strip would fit a seam of up to {front}.`,
-      values: { ...values, front: lengthDown(frontWidth, input.cutStep) },
-    };
-  }
-  if (frontWidth < input.seamAllowance) {
-    return { kind: 'tip', says: `${reach}, which is less cover than you asked for.`, values };
-  }
-  return { kind: 'tip', says: `${reach}: this strip fits this seam.`, values };
 }

@@ -5,15 +5,15 @@ import {
   degreesQuantity,
   lengthDown,
   lengthUp,
-  numberQuantity,
   percentQuantity,
 } from '#core/calculators/quantities';
 import { outlinePerimeter } from '#core/calculators/outline/outline-measures';
 import { commonPractice, derived, givenTerm, term } from '#core/calculators/working/terms';
-import { foldReach } from '../strip-width';
+import { continuousBiasRows } from '../continuous-bias/work';
 import { joinCost } from '../strip-joins';
 import type { OuterBindingInput } from './input';
 import { type OuterBindingDetails } from './work';
+import type { BindingWay } from './ways';
 import { outlineEdgeStep } from './edge-step';
 
 /** From the edge to the fabric, then from the strip to what it covers and how it bends. */
@@ -21,7 +21,7 @@ export function outerBindingSteps(input: OuterBindingInput, details: OuterBindin
   return [
     outlineEdgeStep(input.outline),
     ...edgeSteps(input, details),
-    ...stripSteps(input, details),
+    ...(details.biasWay === null ? stripSteps(input, details) : biasSteps(input, details, details.biasWay)),
     ...coverSteps(input, details),
     ...bendSteps(input, details),
   ];
@@ -106,6 +106,35 @@ function stripSteps(input: OuterBindingInput, details: OuterBindingDetails): rea
   ];
 }
 
+/** The strip that the squares give, and the fabric to buy for them. */
+function biasSteps(
+  input: OuterBindingInput,
+  details: OuterBindingDetails,
+  bias: BindingWay,
+): readonly Step[] {
+  const { stripWidth: strip, seamAllowance: seam } = input;
+  const rows = continuousBiasRows({ side: bias.width, strip, seam });
+  const gives: Step = {
+    label: 'Strip that the squares give',
+    formula: 'n · (k · (a − 2s) · √2 − w)',
+    terms: [
+      term('n', 'squares', countQuantity(bias.pieces, ['square', 'squares'])),
+      term('k', 'whole rows in a square', countQuantity(rows, ['row', 'rows'])),
+      term('a', 'side of a square', lengthUp(bias.width)),
+      givenTerm('s', 'seam allowance', seam),
+      givenTerm('w', 'strip width', strip),
+    ],
+    result: lengthDown(bias.gives),
+    rule: derived(
+      'Every row is as long as the seamed square’s diagonal. Squaring the ends takes a strip width.',
+    ),
+  };
+  return [
+    ...(bias.way === 'continuous-bias' ? [gives] : []),
+    fabricToBuyStep(input, details.fabric, { symbol: 'F', means: 'length of fabric for the bias' }),
+  ];
+}
+
 function coverSteps(input: OuterBindingInput, details: OuterBindingDetails): readonly Step[] {
   const isDouble = input.fold === 'double';
   const seam = givenTerm('s', 'seam allowance, and width on the front', input.seamAllowance);
@@ -141,23 +170,22 @@ function coverSteps(input: OuterBindingInput, details: OuterBindingDetails): rea
   ];
 }
 
-function bendSteps(input: OuterBindingInput, { bend }: OuterBindingDetails): readonly Step[] {
+function bendSteps(input: OuterBindingInput, details: OuterBindingDetails): readonly Step[] {
+  const { bend } = details;
   if (bend === null) return [];
-  const reach = foldReach(input.fold, input.stripWidth, input.seamAllowance);
+  const cover = Math.max(0, details.cover);
   return [
     {
-      label: 'How much the strip has to stretch or ease around the bend',
-      formula: 'g = max(f, s, c) ÷ (R − s), compared with limit',
+      label: 'How much the turned strip has to stretch or ease around the bend',
+      formula: 'g = max(s, c) ÷ (R − s)',
       terms: [
-        term('f', 'from the stitching to the fold while you sew', lengthUp(reach)),
         givenTerm('s', 'seam allowance', input.seamAllowance),
-        givenTerm('c', 'cover on the back', input.backCover),
+        term('c', 'past the seam on the back', lengthDown(cover)),
         term('R', 'radius of the tightest bend', lengthDown(bend.radius)),
-        term('limit', 'stretch of straight grain, in percent', numberQuantity(input.straightGrainGive)),
       ],
       result: percentQuantity(100 * bend.strain),
       rule: derived(
-        'The stitching runs at R − s. The fold is farther in and gets eased; the fabric at the edge gets stretched.',
+        'The stitching runs at R − s. The fold on the back is farther in and gets eased; the fabric at the edge gets stretched. Whatever the percent, a curved edge takes bias.',
       ),
     },
   ];

@@ -1,8 +1,9 @@
 import { fabricToBuy } from '#core/calculators/fabric-to-buy';
 import { failure, type Result, success } from '#core/result';
 import type { Length } from '#core/units/length';
+import { roundDownTo, roundUpTo } from '#core/units/rounding';
 import type { Refusal } from '#core/calculators/calculator';
-import { greatestStrain, curveStrains } from '#core/calculators/curves/strain';
+import { curveStrains, turnedStrain } from '#core/calculators/curves/strain';
 import {
   outlinePerimeter,
   outlineSlit,
@@ -24,15 +25,19 @@ export interface OuterBindingDetails {
   readonly needed: number;
   readonly strips: number;
   readonly given: number;
-  /** Length of fabric for straight strips: strips times width. */
+  /** Length of fabric to cut from: for straight strips their number times their width, else for the bias. */
   readonly fabric: number;
   readonly fabricToBuy: Length;
   /** The front width that the strip fits, and how far its fold passes the seam on the back. */
   readonly frontWidth: number;
   readonly cover: number;
   readonly stripForSeam: number;
+  /** The tightest bend, and what the turned strip has to give there. The percent only informs. */
   readonly bend: { readonly radius: number; readonly strain: number } | null;
+  /** Wherever the edge is curved, however gently (common practice). */
   readonly isBiasNeeded: boolean;
+  /** The way that is bought and cut where bias is needed, else null. */
+  readonly biasWay: BindingWay | null;
   readonly ways: readonly BindingWay[];
 }
 
@@ -51,10 +56,13 @@ export function planOuterBinding(input: OuterBindingInput): Result<OuterBindingD
   const strips = stripsNeeded(needed, input.fabricWidth, cost);
   if (strips === null || strips > MOST_STRIPS) return failure(stripsTooShort(input));
 
-  const fabric = strips * stripWidth;
   const given = joinedLength(strips, input.fabricWidth, cost);
   const bend = bendOf(input);
-  const isBiasNeeded = bend !== null && 100 * bend.strain > input.straightGrainGive;
+  const isBiasNeeded = bend !== null;
+  const ways = bindingWays(input, { needed, strips, given });
+  const biasWay = isBiasNeeded ? biasWayOf(ways) : null;
+  if (isBiasNeeded && biasWay === null) return failure(noBias(input));
+  const fabric = biasWay === null ? strips * stripWidth : lengthOfFabric(input, biasWay);
   return success({
     edge,
     slit,
@@ -69,8 +77,21 @@ export function planOuterBinding(input: OuterBindingInput): Result<OuterBindingD
     stripForSeam: stripWidthFor(fold, { seam, thickness, cover: input.backCover }),
     bend,
     isBiasNeeded,
-    ways: bindingWays(input, { needed, strips, given }),
+    biasWay,
+    ways,
   });
+}
+
+/** Continuous bias, or else bias strips joined; never straight strips. Null when this fabric gives neither. */
+function biasWayOf(ways: readonly BindingWay[]): BindingWay | null {
+  const named = (name: BindingWay['way']) => ways.find(({ way }) => way === name);
+  return named('continuous-bias') ?? named('bias-strips') ?? null;
+}
+
+/** As many pieces side by side as the fabric is wide. */
+function lengthOfFabric({ fabricWidth }: OuterBindingInput, { pieces, width, length }: BindingWay): number {
+  const across = Math.max(1, roundDownTo(fabricWidth / width, 1));
+  return roundUpTo(pieces / across, 1) * length;
 }
 
 function countedSlit({ hasSlit, slitBoundWith, hole, outline }: OuterBindingInput): number {
@@ -86,9 +107,9 @@ function bendOf(input: OuterBindingInput): OuterBindingDetails['bend'] {
     seam: input.seamAllowance,
     fold: input.fold,
     strip: input.stripWidth,
-    cover: input.backCover,
+    thickness: input.quiltThickness,
   });
-  return { radius, strain: greatestStrain(strains) };
+  return { radius, strain: turnedStrain(strains) };
 }
 
 function refusalOf(input: OuterBindingInput): Refusal | null {
@@ -125,5 +146,14 @@ function stripsTooShort({ fabricWidth, stripWidth }: OuterBindingInput): Refusal
     field: ['fabricWidth'],
     says: 'Strips {strip} wide from fabric {width} wide add almost nothing: each join takes as much as a strip adds.',
     values: { strip: givenLength(stripWidth), width: givenLength(fabricWidth) },
+  };
+}
+
+function noBias({ fabricWidth, stripWidth }: OuterBindingInput): Refusal {
+  return {
+    code: 'fabric-too-narrow',
+    field: ['fabricWidth'],
+    says: 'This edge is curved and takes bias. Fabric {width} wide does not give enough bias strip {strip} wide.',
+    values: { width: givenLength(fabricWidth), strip: givenLength(stripWidth) },
   };
 }

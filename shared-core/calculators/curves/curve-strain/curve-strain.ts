@@ -7,13 +7,14 @@ import { limitsFromInputs } from '../curve-fields';
 import { type CurveStrainInput, curveOf, curveStrainFromProject, curveStrainInput } from './input';
 import { curveStrainDiagram } from './diagram';
 import { curveStrainSteps, foldsTable } from './steps';
-import { greatestStrain } from '../strain';
+import { changeNotes, INSIDE_HANDLING, OUTSIDE_HANDLING, standsUpNote, wanderNote } from '../curve-notes';
+import { turnedStrain } from '../strain';
 import { type CurveStrainDetails, workOutCurveStrain } from './work';
-import { strainTable, whatFitsTable } from '../strain-steps';
+import { frontTable, strainTable, whatFitsTable } from '../strain-steps';
 
 export const curveStrain: Calculator<CurveStrainInput, CurveStrainDetails> = {
   name: 'curve-strain',
-  version: 1,
+  version: 2,
   title: 'Binding around a curve',
   question: 'Does this strip go around this curve?',
   stageKinds: ['outer-binding', 'inner-binding'],
@@ -28,13 +29,14 @@ function calculate(input: CurveStrainInput): Result<Calculation<CurveStrainDetai
   const details = work.value;
   const curve = curveOf(input, input.fold);
   const limits = limitsFromInputs(input);
-  const { grain, cutStep, quiltThickness: thickness } = input;
+  const front = frontTable(curve, limits);
   return success({
     figures: figuresOf(input, details),
     tables: [
-      strainTable(details.strains, input.side, limits, grain),
+      strainTable(details.strains, input.side, limits),
       foldsTable(input),
-      whatFitsTable({ curve, thickness, limits, grain, cutStep }),
+      ...(front === null ? [] : [front]),
+      whatFitsTable({ curve, cover: input.backCover, limits, cutStep: input.cutStep }),
     ],
     explanation: curveStrainSteps(input, details),
     notes: notesOf(input, details),
@@ -48,13 +50,17 @@ function figuresOf(input: CurveStrainInput, details: CurveStrainDetails): readon
   return [
     { label: 'Verdict', quantity: wordsQuantity(details.verdict) },
     {
-      label: 'It has to stretch or ease by',
-      quantity: percentQuantity(100 * greatestStrain(details.strains)),
+      label: 'Once turned it has to give',
+      quantity: percentQuantity(100 * turnedStrain(details.strains)),
+    },
+    {
+      label: 'The fold stands up while you sew by',
+      quantity: percentQuantity(100 * details.strains.sewing),
     },
     { label: 'Seam line', quantity: lengthUp(details.seamLine) },
     {
       label: 'Widest strip for this curve',
-      quantity: lengthDown(details.widestStrip, step),
+      quantity: details.widestStrip === null ? wordsQuantity('none') : lengthDown(details.widestStrip, step),
     },
     {
       label: 'Smallest radius for this strip',
@@ -64,36 +70,18 @@ function figuresOf(input: CurveStrainInput, details: CurveStrainDetails): readon
 }
 
 function notesOf(input: CurveStrainInput, details: CurveStrainDetails): readonly Note[] {
+  const curve = curveOf(input, input.fold);
+  const limits = limitsFromInputs(input);
   return [
-    ...impossibleNotes(input, details),
+    ...changeNotes({ curve, cover: input.backCover, limits, cutStep: input.cutStep }),
+    standsUpNote(details.strains),
+    input.side === 'inside' ? INSIDE_HANDLING : OUTSIDE_HANDLING,
+    wanderNote(input.seamAllowance),
     {
       kind: 'tip',
       says: 'No published figure was found for how far quilting cotton stretches on the bias. These limits are derived from how a weave shifts, and you can change them. Try a strip on a practice curve.',
       values: {},
     },
     ...cautionNotes('rotaryBlade', 'machineNeedle', 'pins', 'iron', 'usedBlades'),
-  ];
-}
-
-function impossibleNotes(
-  input: CurveStrainInput,
-  { verdict, widestStrip }: CurveStrainDetails,
-): readonly Note[] {
-  if (verdict !== 'impossible') return [];
-  if (input.grain === 'straight') {
-    return [
-      {
-        kind: 'warning',
-        says: 'Straight grain gives about {limit}, which isn’t enough for this curve. Cut the strip on the bias.',
-        values: { limit: percentQuantity(input.straightLimit) },
-      },
-    ];
-  }
-  return [
-    {
-      kind: 'warning',
-      says: 'This strip can’t lie flat around this curve. {widest} is the widest that can.',
-      values: { widest: lengthDown(widestStrip, input.cutStep) },
-    },
   ];
 }

@@ -72,6 +72,6 @@ export function curveOf(input: CurveStrainInput, fold: BindingFold): BoundCurve 
     seam: input.seamAllowance,
     fold,
     strip: input.stripWidth,
-    cover: input.backCover,
+    thickness: input.quiltThickness,
   };
 }

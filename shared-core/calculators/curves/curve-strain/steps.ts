@@ -1,11 +1,10 @@
-import { foldReach } from '#core/calculators/binding/strip-width';
 import type { Explanation, Quantity, Step, Table } from '#core/calculators/explanation';
 import { degreesQuantity, lengthUp, percentQuantity, wordsQuantity } from '#core/calculators/quantities';
 import { derived, givenTerm, term } from '#core/calculators/working/terms';
 import { limitsFromInputs } from '../curve-fields';
 import { type CurveStrainInput, curveOf } from './input';
 import type { CurveStrainDetails } from './work';
-import { curveStrains, greatestStrain, strainVerdict } from '../strain';
+import { curveStrains, strainVerdict, turnedStrain } from '../strain';
 import { strainSteps } from '../strain-steps';
 
 /** The same strip in double and single fold. A seam that leaves nothing of one fold leaves nothing of the other. */
@@ -13,14 +12,14 @@ export function foldsTable(input: CurveStrainInput): Table {
   const limits = limitsFromInputs(input);
   return {
     title: 'Double and single fold',
-    columns: ['Fold', 'From the seam to the fold', 'It has to stretch or ease by', 'Verdict'],
+    columns: ['Fold', 'Stands up while you sew by', 'Once turned it has to give', 'Verdict'],
     rows: (['double', 'single'] as const).map((fold): readonly Quantity[] => {
-      const strain = greatestStrain(curveStrains(curveOf(input, fold)));
+      const strains = curveStrains(curveOf(input, fold));
       return [
         wordsQuantity(fold),
-        lengthUp(foldReach(fold, input.stripWidth, input.seamAllowance)),
-        percentQuantity(100 * strain),
-        wordsQuantity(strainVerdict(strain, limits, input.grain)),
+        percentQuantity(100 * strains.sewing),
+        percentQuantity(100 * turnedStrain(strains)),
+        wordsQuantity(strainVerdict(strains, limits)),
       ];
     }),
   };

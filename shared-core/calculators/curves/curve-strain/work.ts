@@ -2,11 +2,10 @@ import { failure, type Result, success } from '#core/result';
 import { foldReach } from '#core/calculators/binding/strip-width';
 import type { Refusal } from '#core/calculators/calculator';
 import { givenLength } from '#core/calculators/quantities';
-import { limitsFromInputs } from '../curve-fields';
+import { limitsFromInputs, straightGrainRefusal } from '../curve-fields';
 import {
   type CurveStrains,
   curveStrains,
-  greatestStrain,
   seamRadius,
   smallestRadius,
   type StrainVerdict,
@@ -24,8 +23,8 @@ export interface CurveStrainDetails {
   readonly verdict: StrainVerdict;
   /** How far a strip cut to the length of the raw edge would have to stretch (inside) or be eased (outside). */
   readonly cutToEdgeStrain: number;
-  /** At the limit above which it is hard. */
-  readonly widestStrip: number;
+  /** At the limit above which it is hard; null if this seam gives more at the edge. */
+  readonly widestStrip: number | null;
   readonly smallestRadius: number;
 }
 
@@ -37,7 +36,7 @@ export function workOutCurveStrain(input: CurveStrainInput): Result<CurveStrainD
 function detailsOf(input: CurveStrainInput): CurveStrainDetails {
   const curve = curveOf(input, input.fold);
   const limits = limitsFromInputs(input);
-  const hardLimit = (input.grain === 'straight' ? limits.straight : limits.hard) / 100;
+  const hardLimit = limits.hard / 100;
   const strains = curveStrains(curve);
   const turn = (input.arc * Math.PI) / 180;
   return {
@@ -45,7 +44,7 @@ function detailsOf(input: CurveStrainInput): CurveStrainDetails {
     edgeLength: turn * curve.radius,
     seamLine: turn * seamRadius(curve),
     strains,
-    verdict: strainVerdict(greatestStrain(strains), limits, input.grain),
+    verdict: strainVerdict(strains, limits),
     cutToEdgeStrain: curve.seam / curve.radius,
     widestStrip: widestStrip(curve, hardLimit),
     smallestRadius: smallestRadius(curve, hardLimit),
@@ -62,7 +61,7 @@ function refusalOf(input: CurveStrainInput): Refusal | null {
       values: { seam: givenLength(seam), radius: givenLength(radius) },
     };
   }
-  if (foldReach(input.fold, strip, seam) > 0) return null;
+  if (foldReach(input.fold, strip, seam) > 0) return straightGrainRefusal(input.grain);
   return {
     code: 'strip-too-narrow',
     field: ['stripWidth'],

@@ -1,29 +1,35 @@
+import type { NeededPatch } from '#core/domain/need';
 import { success } from '#core/result';
+import { lengthFromExact } from '#core/units/length';
 import { bindingCuts } from '#core/calculators/binding/binding-cuts';
+import type { BiasFabricPlan } from '#core/calculators/binding/bias-fabric';
 import type { Calculator } from '#core/calculators/calculator';
 import type { Figure } from '#core/calculators/explanation';
-import { fabricNeed, squarePatch } from '#core/calculators/needs';
+import { fabricNeed } from '#core/calculators/needs';
 import {
+  countQuantity,
   givenLength,
   lengthDown,
   lengthUp,
   percentQuantity,
+  sizeQuantity,
   wordsQuantity,
 } from '#core/calculators/quantities';
 import { limitsFromInputs } from '../curve-fields';
-import { type InnerBindingInput, innerBindingFromProject, innerBindingInput } from './input';
+import { type InnerBindingInput, innerBindingFromProject, innerBindingInput, usableWidth } from './input';
+import { innerBindingHowTo } from './how-to';
 import { innerBindingNotes } from './notes';
 import { curveOf, type InnerBindingDetails, workOutInnerBinding } from './work';
 import { innerBindingSteps } from './steps';
 import { ringDiagram } from './diagram';
-import { greatestStrain } from '../strain';
-import { strainTable, whatFitsTable } from '../strain-steps';
+import { turnedStrain } from '../strain';
+import { frontTable, strainTable, whatFitsTable } from '../strain-steps';
 
 export const innerBinding: Calculator<InnerBindingInput, InnerBindingDetails> = {
   name: 'inner-binding',
-  version: 1,
+  version: 2,
   title: 'Inner binding',
-  question: 'How long a strip do I need to bind the hole, and will it lie flat?',
+  question: 'How long a strip do I need to bind the hole, and will it lie flat once turned?',
   stageKinds: ['inner-binding'],
   input: innerBindingInput,
   fromProject: innerBindingFromProject,
@@ -33,12 +39,15 @@ export const innerBinding: Calculator<InnerBindingInput, InnerBindingDetails> = 
     if (!work.ok) return work;
     const details = work.value;
     const limits = limitsFromInputs(input);
-    const { quiltThickness: thickness, cutStep } = input;
+    const curve = curveOf(input);
+    const front = frontTable(curve, limits);
     return success({
       figures: figuresOf(input, details),
       tables: [
-        strainTable(details.strains, 'inside', limits, input.grain),
-        whatFitsTable({ curve: curveOf(input), thickness, limits, grain: input.grain, cutStep }),
+        strainTable(details.strains, 'inside', limits),
+        ...(front === null ? [] : [front]),
+        whatFitsTable({ curve, cover: input.backCover, limits, cutStep: input.cutStep }),
+        innerBindingHowTo(input, details),
       ],
       explanation: innerBindingSteps(input, details),
       notes: innerBindingNotes(input, details),
@@ -46,16 +55,27 @@ export const innerBinding: Calculator<InnerBindingInput, InnerBindingDetails> = 
       details,
     });
   },
-  needs: (_, { squareForOneStrip }, usualWidth) => [
-    fabricNeed('Inner binding', [squarePatch(squareForOneStrip)], { fabricWidth: usualWidth }),
+  needs: (input, { bias, legStrip }) => [
+    fabricNeed('Inner binding', [biasPatch(bias), legPatch(input.stripWidth, legStrip)], {
+      fabricWidth: usableWidth(input),
+    }),
   ],
-  cuts: ({ grain, stripWidth }, { squareForOneStrip, stripToCut }) =>
-    grain === 'bias'
-      ? bindingCuts(squareForOneStrip, squareForOneStrip)
-      : bindingCuts(stripToCut, stripWidth),
+  cuts: (input, { bias, legStrip }) => [
+    ...bindingCuts(lengthFromExact(bias.width, 'up'), lengthFromExact(bias.length, 'up'), bias.pieces),
+    ...(legStrip > 0 ? bindingCuts(lengthFromExact(legStrip, 'up', input.cutStep), input.stripWidth, 2) : []),
+  ],
   isCutLater: true,
   wayTo: 'binding',
 };
+
+function biasPatch({ width, length, pieces }: BiasFabricPlan): NeededPatch {
+  return { width, length, count: pieces, mayTurn: true };
+}
+
+/** Two strips on the straight grain; a length of zero is left out of the need. */
+function legPatch(stripWidth: number, legStrip: number): NeededPatch {
+  return { width: stripWidth, length: legStrip, count: 2, mayTurn: true };
+}
 
 function figuresOf(input: InnerBindingInput, details: InnerBindingDetails): readonly Figure[] {
   return [
@@ -66,17 +86,42 @@ function figuresOf(input: InnerBindingInput, details: InnerBindingDetails): read
     { label: 'Strip width', quantity: givenLength(input.stripWidth) },
     { label: 'Verdict', quantity: wordsQuantity(details.verdict) },
     {
-      label: 'It has to stretch or ease by',
-      quantity: percentQuantity(100 * greatestStrain(details.strains)),
+      label: 'Once turned it has to give',
+      quantity: percentQuantity(100 * turnedStrain(details.strains)),
+    },
+    {
+      label: 'The fold stands up while you sew by',
+      quantity: percentQuantity(100 * details.strains.sewing),
     },
     { label: 'Seam line', quantity: lengthUp(details.seamLine) },
     {
       label: 'Widest strip for this hole',
-      quantity: lengthDown(details.widestStrip, input.cutStep),
+      quantity:
+        details.widestStrip === null ? wordsQuantity('none') : lengthDown(details.widestStrip, input.cutStep),
     },
-    {
-      label: 'Square of fabric for one unbroken strip',
-      quantity: givenLength(details.squareForOneStrip),
-    },
+    ...fabricFigures(input, details),
+  ];
+}
+
+function fabricFigures(input: InnerBindingInput, details: InnerBindingDetails): readonly Figure[] {
+  const { bias, legStrip, squareForOneStrip } = details;
+  const [width, length] = [lengthFromExact(bias.width, 'up'), lengthFromExact(bias.length, 'up')];
+  const way = bias.way === 'continuous' ? 'Square for continuous bias' : 'Fabric for joined bias strips';
+  return [
+    { label: way, quantity: sizeQuantity(givenLength(width), givenLength(length)) },
+    ...(bias.pieces > 1
+      ? [{ label: 'Number of squares', quantity: countQuantity(bias.pieces, ['square', 'squares']) }]
+      : []),
+    ...(squareForOneStrip === null
+      ? []
+      : [{ label: 'Or a square for one unbroken strip', quantity: givenLength(squareForOneStrip) }]),
+    ...(legStrip > 0
+      ? [
+          {
+            label: 'Straight strip for each side of the slit',
+            quantity: lengthUp(legStrip, input.cutStep),
+          },
+        ]
+      : []),
   ];
 }

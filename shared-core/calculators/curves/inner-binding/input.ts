@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { choiceField, flagField, lengthField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
+import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { outlineSlit } from '#core/calculators/outline/outline-measures';
 import { type Length, LENGTH_ZERO, lengthFromExact, lengthFromInches } from '#core/units/length';
 import {
@@ -11,7 +12,12 @@ import {
   stripWidthField,
   thicknessField,
 } from '#core/calculators/binding/binding-fields';
-import { cutStepField, cutStepOfSettings, seamField } from '#core/calculators/shared-fields';
+import {
+  cutStepField,
+  cutStepOfSettings,
+  fabricWidthField,
+  seamField,
+} from '#core/calculators/shared-fields';
 import { grainField, limitFields, STARTING_LIMITS } from '../curve-fields';
 
 export const innerBindingInput = z
@@ -34,6 +40,10 @@ export const innerBindingInput = z
     bindLegs: flagField({
       title: 'The slit is bound with the hole',
       help: 'One strip goes along one side of the slit, around the hole and along the other side.',
+    }),
+    legGrain: choiceField(['bias', 'straight'], { title: 'Sides of the slit' }).optional().meta({
+      title: 'Strip for the sides of the slit',
+      help: 'They are straight, so straight grain works there and saves bias. The hole takes bias.',
     }),
     join: choiceField(['tuck', 'diagonal'], {
       title: 'How the ends join',
@@ -63,6 +73,9 @@ export const innerBindingInput = z
       help: 'A smaller hole leaves no room to sew the ends together (common practice: 8 in).',
     }),
     ...limitFields(),
+    fabricWidth: fabricWidthField()
+      .optional()
+      .meta({ title: 'Usable fabric width', help: 'Without the selvages.' }),
     squareStep: squareStepField(),
     cutStep: cutStepField(),
   })
@@ -85,15 +98,22 @@ export function innerBindingFromProject(measurements: Measurements): InnerBindin
     hasSlit,
     slitLength: lengthFromExact(slit, 'up'),
     bindLegs: hasSlit,
+    legGrain: 'bias',
     join: 'tuck',
     startFold: half,
     overlap: half,
     tuck: lengthFromInches(1 / 4),
     diagonalRoom: lengthFromInches(8),
     ...STARTING_LIMITS,
+    fabricWidth: settings.fabricWidth,
     squareStep: squareStepOfSettings(settings),
     cutStep: cutStepOfSettings(settings),
   };
+}
+
+/** Answers saved before the fabric was asked for have no width: they take the usual one. */
+export function usableWidth({ fabricWidth }: Pick<InnerBindingInput, 'fabricWidth'>): Length {
+  return fabricWidth ?? STARTING_SETTINGS.fabricWidth;
 }
 
 /** The diameter of the project's hole, or 6 1/2 in if it has none. */

@@ -1,86 +1,30 @@
 import { HANDLE_BIAS_TIP } from '#core/calculators/binding/bench-notes';
 import { cautionNotes } from '#core/calculators/caution-notes';
 import type { Note } from '#core/calculators/explanation';
-import { fineLength, givenLength, lengthDown, lengthUp, percentQuantity } from '#core/calculators/quantities';
+import { givenLength } from '#core/calculators/quantities';
 import { lengthFromInches } from '#core/units/length';
-import { frontWidthOf } from '#core/calculators/binding/strip-width';
 import type { InnerBindingInput } from './input';
-import type { InnerBindingDetails } from './work';
-import { greatestStrain } from '../strain';
+import { curveOf, type InnerBindingDetails } from './work';
+import { limitsFromInputs } from '../curve-fields';
+import { changeNotes, INSIDE_HANDLING, standsUpNote, wanderNote } from '../curve-notes';
 
 export function innerBindingNotes(input: InnerBindingInput, details: InnerBindingDetails): readonly Note[] {
   return [
-    ...fitNotes(input, details),
-    ...coverNotes(input, details),
+    ...changeNotes({
+      curve: curveOf(input),
+      cover: input.backCover,
+      limits: limitsFromInputs(input),
+      cutStep: input.cutStep,
+    }),
+    standsUpNote(details.strains),
+    INSIDE_HANDLING,
     ...joinNotes(input, details),
+    wanderNote(input.seamAllowance),
+    ...(details.legs > 0 && details.legStrip === 0 ? [LEGS_MAY_BE_STRAIGHT] : []),
     ...(input.hasSlit ? [] : [CLOSING]),
     ...PRACTICE,
     ...CARE,
   ];
-}
-
-function fitNotes(input: InnerBindingInput, details: InnerBindingDetails): readonly Note[] {
-  const strain = percentQuantity(100 * greatestStrain(details.strains));
-  if (input.grain === 'straight' && details.verdict !== 'comfortable') {
-    return [
-      {
-        kind: 'warning',
-        says: 'A straight-grain strip won’t go around this hole: it has to stretch or ease by {strain}, and straight grain gives about {limit}. Cut it on the bias.',
-        values: { strain, limit: percentQuantity(input.straightLimit) },
-      },
-    ];
-  }
-  if (details.verdict === 'comfortable' || details.verdict === 'with care') return [];
-  const tooTight: Note = {
-    kind: 'warning',
-    says: 'The strip has to stretch or ease by {strain}: {verdict}. With this seam allowance, use a strip {widest} wide or narrower, or a hole {across} or larger.',
-    values: {
-      strain,
-      verdict: { kind: 'words', text: details.verdict },
-      widest: lengthDown(details.widestStrip, input.cutStep),
-      across: lengthUp(2 * details.smallestRadius, input.cutStep),
-    },
-  };
-  return [tooTight, narrowerNote(details)];
-}
-
-function narrowerNote({ widestFront }: InnerBindingDetails): Note {
-  if (widestFront <= 0) {
-    return {
-      kind: 'warning',
-      says: 'No strip that wraps this thickness goes around such a small hole. Make the hole larger, or face its edge instead.',
-      values: {},
-    };
-  }
-  return {
-    kind: 'tip',
-    says: 'A narrower binding works: sew a seam of {front} or less and cut a strip to match. A single fold is one layer less to bend than a double fold.',
-    values: { front: fineLength(widestFront, 'down') },
-  };
-}
-
-/** A wider strip is only suggested if it goes around the hole. */
-function coverNotes(input: InnerBindingInput, details: InnerBindingDetails): readonly Note[] {
-  if (details.cover >= 0) return [];
-  const values = { seam: givenLength(input.seamAllowance), short: fineLength(-details.cover, 'up') };
-  const tooShort = 'With a {seam} seam, this strip ends {short} short of the stitching on the back.';
-  if (details.stripForSeam <= details.widestStrip) {
-    const strip = lengthUp(details.stripForSeam, input.cutStep);
-    const says = `${tooShort} Use a {strip} strip or a narrower seam.`;
-    return [{ kind: 'warning', says, values: { ...values, strip } }];
-  }
-  const thickness = input.quiltThickness;
-  const front = frontWidthOf(input.fold, input.stripWidth, { thickness, cover: input.backCover });
-  const wider = 'A wider strip would not go around this hole.';
-  return front > 0
-    ? [
-        {
-          kind: 'warning',
-          says: `${tooShort} ${wider} Sew a seam of {front} or less.`,
-          values: { ...values, front: fineLength(front, 'down') },
-        },
-      ]
-    : [{ kind: 'warning', says: `${tooShort} ${wider} Make the hole larger.`, values }];
 }
 
 function joinNotes(input: InnerBindingInput, details: InnerBindingDetails): readonly Note[] {
@@ -96,6 +40,13 @@ function joinNotes(input: InnerBindingInput, details: InnerBindingDetails): read
       ]
     : [{ kind: 'tip', says: 'In a hole under {room}, the ends can only be overlapped and tucked.', values }];
 }
+
+/** Common practice. */
+const LEGS_MAY_BE_STRAIGHT: Note = {
+  kind: 'tip',
+  says: 'The sides of the slit are straight, so their strips may be cut on the straight grain. Only the hole takes bias.',
+  values: {},
+};
 
 /** Common practice in the trade. */
 const CLOSING: Note = {
@@ -118,7 +69,7 @@ const PRACTICE: readonly Note[] = [
   },
   {
     kind: 'tip',
-    says: 'Common practice: use bias for a tight curve, never straight grain. Sew slowly, and stop with the needle down when you turn.',
+    says: 'Common practice: press the strip into a curve with steam before you sew it on.',
     values: {},
   },
 ];

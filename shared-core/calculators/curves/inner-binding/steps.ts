@@ -11,16 +11,7 @@ export function innerBindingSteps(input: InnerBindingInput, details: InnerBindin
     ...(details.legs > 0 ? [legsStep(input, details)] : []),
     joinStep(input, details),
     stripStep(input, details),
-    {
-      label: 'Square of fabric for one unbroken strip',
-      formula: 'a = (L + w) ÷ √2, rounded up',
-      terms: [
-        term('L', 'strip to cut', lengthUp(details.stripLength)),
-        givenTerm('w', 'strip width', input.stripWidth),
-      ],
-      result: lengthUp((details.stripLength + input.stripWidth) / Math.SQRT2, input.squareStep),
-      rule: derived('A strip with square ends, cut along the diagonal of a square, is a√2 − w long.'),
-    },
+    ...fabricSteps(input, details),
     {
       label: 'Strip that just wraps the edge',
       formula: input.fold === 'double' ? 'w = 6s + 2t + 2c' : 'w = 4s + t + c',
@@ -35,6 +26,41 @@ export function innerBindingSteps(input: InnerBindingInput, details: InnerBindin
       ),
     },
     ...strainSteps(curveOf(input), details.strains),
+  ];
+}
+
+function fabricSteps(input: InnerBindingInput, details: InnerBindingDetails): readonly Step[] {
+  const strip = givenTerm('w', 'strip width', input.stripWidth);
+  const fold = givenTerm('f', 'fold at the outer edge', input.startFold);
+  const legSteps: readonly Step[] = [
+    {
+      label: 'Bias for the hole alone',
+      formula: 'B = C + w',
+      terms: [term('C', 'seam line', lengthUp(details.seamLine)), strip],
+      result: lengthUp(details.biasLength, input.cutStep),
+      rule: derived('Two diagonal joins to the straight strips take half a strip width here from each.'),
+    },
+    {
+      label: 'Straight strip for each side of the slit',
+      formula: 'G ÷ 2 + f + w ÷ 2',
+      terms: [term('G', 'both sides of the slit', lengthUp(details.legs)), fold, strip],
+      result: lengthUp(details.legStrip, input.cutStep),
+      rule: derived('The sides of a slit are straight, so straight grain works there.'),
+    },
+  ];
+  return [
+    ...(details.legStrip > 0 ? legSteps : []),
+    ...(details.squareForOneStrip === null
+      ? []
+      : [
+          {
+            label: 'Square of fabric for one unbroken strip',
+            formula: 'a = (B + w) ÷ √2, rounded up',
+            terms: [term('B', 'bias to cut', lengthUp(details.biasLength)), strip],
+            result: lengthUp((details.biasLength + input.stripWidth) / Math.SQRT2, input.squareStep),
+            rule: derived('A strip with square ends, cut along the diagonal of a square, is a√2 − w long.'),
+          },
+        ]),
   ];
 }
 

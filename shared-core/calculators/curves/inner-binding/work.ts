@@ -1,19 +1,18 @@
 import { failure, type Result, success } from '#core/result';
 import { type Length, lengthFromExact } from '#core/units/length';
+import { type BiasFabricPlan, planBiasFabric } from '#core/calculators/binding/bias-fabric';
 import { coverOf, foldReach, stripWidthFor } from '#core/calculators/binding/strip-width';
 import type { Refusal } from '#core/calculators/calculator';
 import { givenLength } from '#core/calculators/quantities';
-import { limitsFromInputs } from '../curve-fields';
-import type { InnerBindingInput } from './input';
+import { limitsFromInputs, straightGrainRefusal } from '../curve-fields';
+import { type InnerBindingInput, usableWidth } from './input';
 import {
   type BoundCurve,
   type CurveStrains,
   curveStrains,
-  greatestStrain,
   smallestRadius,
   type StrainVerdict,
   strainVerdict,
-  widestSeam,
   widestStrip,
 } from '../strain';
 
@@ -28,19 +27,22 @@ export interface InnerBindingDetails {
   readonly legs: number;
   readonly stripLength: number;
   readonly stripToCut: Length;
-  /** Smallest square, in whole steps, with room for the strip along its diagonal. */
-  readonly squareForOneStrip: Length;
+  /** Bias to cut, and one straight strip for each side of the slit (0 if all of it is bias). */
+  readonly biasLength: number;
+  readonly legStrip: number;
+  /** Fabric for the bias strip, within the usable width. */
+  readonly bias: BiasFabricPlan;
+  /** Smallest square, in whole steps, with room for the strip along its diagonal; null if it is wider than the fabric. */
+  readonly squareForOneStrip: Length | null;
   readonly strains: CurveStrains;
   readonly verdict: StrainVerdict;
   /** How far the fold really passes the seam on the back; negative if it does not reach it. */
   readonly cover: number;
   /** Strip that just wraps the edge with this seam. */
   readonly stripForSeam: number;
-  /** At the limit above which it is hard. */
-  readonly widestStrip: number;
+  /** At the limit above which it is hard; null if this seam gives more at the edge. */
+  readonly widestStrip: number | null;
   readonly smallestRadius: number;
-  /** Widest front whose strip wraps the edge; 0 if there is none. */
-  readonly widestFront: number;
   /** False if the hole is too small for a diagonal join, so that the ends can only be tucked. */
   readonly hasRoomForDiagonal: boolean;
 }
@@ -48,35 +50,70 @@ export interface InnerBindingDetails {
 export function workOutInnerBinding(input: InnerBindingInput): Result<InnerBindingDetails, Refusal> {
   const refusal = refusalOf(input);
   if (refusal !== null) return failure(refusal);
-  const { seamAllowance: seam, stripWidth: strip, quiltThickness: thickness, fold } = input;
-  const cutRadius = input.holeDiameter / 2;
-  const curve = curveOf(input);
-  const limits = limitsFromInputs(input);
-  const strains = curveStrains(curve);
-  const hardLimit = (input.grain === 'straight' ? limits.straight : limits.hard) / 100;
-  const shape = { thickness, cover: input.backCover };
-
   const ring = ringOf(input);
   const join = joinOf(input);
   const stripLength = ring.seamLine + ring.legs + join;
-  const squareSide = (stripLength + strip) / Math.SQRT2;
+  const cut = cutLengths(input, { ...ring, stripLength });
+  const bias = planBiasFabric({
+    needed: cut.biasLength,
+    strip: input.stripWidth,
+    seam: input.seamAllowance,
+    squareStep: input.squareStep,
+    fabricWidth: usableWidth(input),
+    shortest: 3 * input.stripWidth,
+  });
+  if (bias === null) return failure(fabricTooNarrow(input));
   return success({
-    cutRadius,
-    seamRadius: cutRadius + seam,
     ...ring,
     join,
     stripLength,
     stripToCut: lengthFromExact(stripLength, 'up', input.cutStep),
-    squareForOneStrip: lengthFromExact(squareSide, 'up', input.squareStep),
-    strains,
-    verdict: strainVerdict(greatestStrain(strains), limits, input.grain),
-    cover: coverOf(fold, strip, { seam, thickness }),
-    stripForSeam: stripWidthFor(fold, { seam, ...shape }),
-    widestStrip: widestStrip(curve, hardLimit),
-    smallestRadius: smallestRadius(curve, hardLimit),
-    widestFront: Math.max(0, widestSeam({ ...curve, ...shape }, hardLimit)),
+    ...cut,
+    bias,
+    squareForOneStrip: squareFor(input, cut.biasLength),
+    ...fitOf(input),
     hasRoomForDiagonal: input.holeDiameter >= input.diagonalRoom,
   });
+}
+
+function fitOf(input: InnerBindingInput) {
+  const { seamAllowance: seam, stripWidth: strip, quiltThickness: thickness, fold } = input;
+  const curve = curveOf(input);
+  const limits = limitsFromInputs(input);
+  const strains = curveStrains(curve);
+  return {
+    cutRadius: input.holeDiameter / 2,
+    seamRadius: input.holeDiameter / 2 + seam,
+    strains,
+    verdict: strainVerdict(strains, limits),
+    cover: coverOf(fold, strip, { seam, thickness }),
+    stripForSeam: stripWidthFor(fold, { seam, thickness, cover: input.backCover }),
+    widestStrip: widestStrip(curve, limits.hard / 100),
+    smallestRadius: smallestRadius(curve, limits.hard / 100),
+  };
+}
+
+/**
+ * Straight strips for the legs meet the bias in two diagonal joins. Each takes a strip width, half of it from either side:
+ * together the three are two strip widths longer than one strip.
+ */
+function cutLengths(
+  input: InnerBindingInput,
+  lengths: { readonly seamLine: number; readonly legs: number; readonly stripLength: number },
+): Pick<InnerBindingDetails, 'biasLength' | 'legStrip'> {
+  if (lengths.legs === 0 || input.legGrain !== 'straight') {
+    return { biasLength: lengths.stripLength, legStrip: 0 };
+  }
+  return {
+    biasLength: lengths.seamLine + input.stripWidth,
+    legStrip: lengths.legs / 2 + input.startFold + input.stripWidth / 2,
+  };
+}
+
+/** A strip with square ends along the diagonal of a square of side a is a√2 − w long. */
+function squareFor(input: InnerBindingInput, biasLength: number): Length | null {
+  const side = lengthFromExact((biasLength + input.stripWidth) / Math.SQRT2, 'up', input.squareStep);
+  return side <= usableWidth(input) ? side : null;
 }
 
 /** The ring in the form that the strain formulas take. */
@@ -87,7 +124,7 @@ export function curveOf(input: InnerBindingInput): BoundCurve {
     seam: input.seamAllowance,
     fold: input.fold,
     strip: input.stripWidth,
-    cover: input.backCover,
+    thickness: input.quiltThickness,
   };
 }
 
@@ -122,5 +159,14 @@ function refusalOf(input: InnerBindingInput): Refusal | null {
       values: { strip: givenLength(strip), seam: givenLength(seam) },
     };
   }
-  return null;
+  return straightGrainRefusal(input.grain);
+}
+
+function fabricTooNarrow(input: InnerBindingInput): Refusal {
+  return {
+    code: 'fabric-too-narrow',
+    field: ['fabricWidth'],
+    says: 'Fabric {width} wide does not give a bias strip {strip} wide that is long enough.',
+    values: { width: givenLength(usableWidth(input)), strip: givenLength(input.stripWidth) },
+  };
 }
