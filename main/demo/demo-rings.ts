@@ -153,7 +153,7 @@ export const DEMO_RINGS: readonly DemoProject[] = [
     hasSlit: false,
     plan: 'topper',
     notes: 'Keep well clear of the flame: the candle goes in a tall glass and is never left burning alone.',
-    innerStrip: 1.125,
+    innerStrip: 2,
     stages: [
       { kind: 'piecing', state: 'done', daysAgo: 33 },
       {

@@ -9,6 +9,7 @@ import { boundsOfSchema } from '#core/domain/field-bounds';
 export function anyInputOf(schema: z.core.$ZodType): fc.Arbitrary<unknown> {
   if (schema instanceof z.ZodReadonly) return anyInputOf(schema.def.innerType);
   if (schema instanceof z.ZodDefault) return anyInputOf(schema.def.innerType);
+  if (schema instanceof z.ZodOptional) return anyInputOf(schema.def.innerType);
   if (schema instanceof z.ZodNullable) return fc.option(anyInputOf(schema.def.innerType));
   if (schema instanceof z.ZodDiscriminatedUnion) return fc.oneof(...schema.options.map(anyInputOf));
   if (schema instanceof z.ZodEnum) return fc.constantFrom(...schema.options);

@@ -1,13 +1,13 @@
-import type { Note } from '../explanation';
-import { coverOf, stripWidthFor } from '../binding/strip-width';
+import type { LengthQuantity, Note } from '../explanation';
+import { coverOf } from '../binding/strip-width';
 import { fineLength, givenLength, lengthUp, percentQuantity, wordsQuantity } from '../quantities';
 import { type Length, lengthFromExact, lengthFromInches } from '#core/units/length';
+import { roundDownTo } from '#core/units/rounding';
 import {
   type BoundCurve,
   type CurveStrains,
   curveStrains,
   narrowestStrip,
-  seamRadius,
   seamsForStrip,
   strainVerdict,
   turnedStrain,
@@ -59,18 +59,33 @@ const NOTHING_GOES: Note = {
   values: {},
 };
 
-function stripNotes({ curve, limits }: WhatFits): readonly Note[] {
-  const widest = widestStrip(curve, limits.hard / 100);
-  if (widest === null) return [];
+/** The finest step of a ruler: a range narrower than this can’t be measured off, so it is no advice. */
+const RULER_STEP = lengthFromInches(1 / 64);
+
+/** From memory: a seam narrower than this does not hold a quilted edge. */
+const NARROWEST_SEAM = lengthFromInches(1 / 8);
+
+interface StripRange {
+  readonly least: LengthQuantity;
+  readonly most: LengthQuantity;
+}
+
+/** Strips that reach the stitching and go with care with this seam. */
+function stripsFor(curve: Omit<BoundCurve, 'strip'>, { limits }: WhatFits): StripRange | null {
+  const [narrowest, widest] = [narrowestStrip(curve), widestStrip(curve, limits.hard / 100)];
+  if (widest === null || widest - narrowest < RULER_STEP) return null;
+  return { least: fineLength(narrowest, 'up'), most: fineLength(widest, 'down') };
+}
+
+function stripNotes(what: WhatFits): readonly Note[] {
+  const { curve } = what;
+  const strips = curve.seam < NARROWEST_SEAM ? null : stripsFor(curve, what);
+  if (strips === null) return [];
   return [
     {
       kind: 'tip',
       says: 'With your {seam} seam, a strip from {least} to {most} wide goes.',
-      values: {
-        seam: fineLength(curve.seam, 'nearest'),
-        least: fineLength(narrowestStrip(curve), 'up'),
-        most: fineLength(widest, 'down'),
-      },
+      values: { seam: fineLength(curve.seam, 'nearest'), ...strips },
     },
   ];
 }
@@ -78,33 +93,36 @@ function stripNotes({ curve, limits }: WhatFits): readonly Note[] {
 function seamNotes({ curve, limits }: WhatFits): readonly Note[] {
   const seams = seamsForStrip(curve, limits.hard / 100);
   if (seams === null) return [];
+  const least = Math.max(seams.least, NARROWEST_SEAM);
+  if (seams.most - least < RULER_STEP) return [];
   return [
     {
       kind: 'tip',
       says: 'With your strip, a seam from {least} to {most} goes.',
-      values: { least: fineLength(seams.least, 'up'), most: fineLength(seams.most, 'down') },
+      values: { least: fineLength(least, 'up'), most: fineLength(seams.most, 'down') },
     },
   ];
 }
 
-/** A narrower seam and strip together; the cover is what was asked for, or less if the curve takes less. */
-function frontNotes({ curve, cover, limits }: WhatFits): readonly Note[] {
-  const most = limits.hard / 100;
-  const front = widestSeam({ ...curve, cover }, most);
-  if (front <= 0 || front >= curve.seam) return [];
-  const wrapping = {
-    seam: front,
-    thickness: curve.thickness,
-    cover: Math.min(cover, most * seamRadius({ ...curve, seam: front })),
-  };
+/** A narrower seam and strip together, where the seam itself gives too much at the edge. */
+function frontNotes(what: WhatFits): readonly Note[] {
+  const { curve, limits } = what;
+  const widest = widestSeam({ ...curve, cover: 0 }, limits.hard / 100);
+  const front = roundDownTo(widest, RULER_STEP);
+  if (front < NARROWEST_SEAM || front >= curve.seam) return [];
+  const narrower = { ...curve, seam: front };
+  const double = stripsFor({ ...narrower, fold: 'double' }, what);
+  const single = stripsFor({ ...narrower, fold: 'single' }, what);
+  if (double === null || single === null) return [];
   return [
     {
       kind: 'tip',
-      says: 'A narrower binding goes: a seam of {front} with a strip {double} wide in double fold, or {single} in single fold, which is one layer less to bend.',
+      says: 'A narrower binding goes: a seam of {front} with a strip from {least} to {most} wide in double fold, or from {singleLeast} to {singleMost} in single fold, which is one layer less to bend.',
       values: {
         front: fineLength(front, 'down'),
-        double: fineLength(stripWidthFor('double', wrapping), 'down'),
-        single: fineLength(stripWidthFor('single', wrapping), 'down'),
+        ...double,
+        singleLeast: single.least,
+        singleMost: single.most,
       },
     },
   ];

@@ -1,5 +1,12 @@
 import type { Quantity, Step, Table, Term } from '../explanation';
-import { lengthDown, lengthNearest, lengthUp, percentQuantity, wordsQuantity } from '../quantities';
+import {
+  fineLength,
+  lengthDown,
+  lengthNearest,
+  lengthUp,
+  percentQuantity,
+  wordsQuantity,
+} from '../quantities';
 import type { Length } from '#core/units/length';
 import {
   type BoundCurve,
@@ -110,10 +117,10 @@ export function whatFitsTable({ curve, cover, limits, cutStep }: WhatFits): Tabl
     return [
       wordsQuantity(`${words}, up to ${percent}%`),
       strip === null ? none : lengthDown(strip, cutStep),
-      seams === null ? none : lengthUp(seams.least),
-      seams === null ? none : lengthDown(seams.most),
+      seams === null ? none : fineLength(seams.least, 'up'),
+      seams === null ? none : fineLength(seams.most, 'down'),
       lengthUp(smallestRadius(curve, most), cutStep),
-      front > 0 ? lengthDown(front) : none,
+      front > 0 ? fineLength(front, 'down') : none,
       front > 0 ? lengthDown(stripWidthFor('double', wrapping)) : none,
       front > 0 ? lengthDown(stripWidthFor('single', wrapping)) : none,
     ];

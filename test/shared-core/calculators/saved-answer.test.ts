@@ -55,7 +55,10 @@ describe('what a saved answer asks for', () => {
 
   test('is a square for the ring, from fabric of the usual width', () => {
     const { needs, calculation } = needsOfNamed('inner-binding');
-    const { squareForOneStrip: side } = calculation.details as { readonly squareForOneStrip: number };
+    // By hand: 2π · 3 1/4 + 1 1/4 = 21.67 in. 8 1/2 in give 2 rows, 2 · 8 · √2 - 2 1/4 = 20.4; 9 in give 2 · 8 1/2 · √2 - 2 1/4 = 21.8.
+    const { bias } = calculation.details as { readonly bias: { readonly width: number } };
+    const side = inches(9);
+    expect(bias.width).toBe(side);
     expect(needs).toMatchObject([
       {
         name: 'Inner binding',

@@ -48,15 +48,18 @@ describe('what has to be cut by a kept answer', () => {
     expect(list[0]?.width).toBeGreaterThan(inches(8));
   });
 
-  it('is a square for a bias strip round the hole, and the strip itself on the straight grain', () => {
-    const bias = cuts('inner-binding', ROUND);
-    expect(bias.list).toMatchObject([
-      { width: bias.details['squareForOneStrip'], length: bias.details['squareForOneStrip'], count: 1 },
-    ]);
-    const straight = cuts('inner-binding', ROUND, { grain: 'straight' });
-    expect(straight.list).toMatchObject([
-      { width: straight.details['stripToCut'], length: STARTING_SETTINGS.innerStripWidth, count: 1 },
-    ]);
+  it('is the square for continuous bias around the hole, and straight strips for the sides of a slit if she asks for them', () => {
+    const { list, details } = cuts('inner-binding', ROUND);
+    const { width, length } = details['bias'] as { readonly width: number; readonly length: number };
+    expect(list).toMatchObject([{ width, length, count: 1 }]);
+    const slit = { hasSlit: true, bindLegs: true, slitLength: '22 in', legGrain: 'straight' };
+    const [, legs] = cuts('inner-binding', ROUND, slit).list;
+    // By hand: 22 + 1/4 along the slit, 1/2 folded under, and half a strip of 2 1/4 in for the join.
+    expect(legs).toMatchObject({
+      width: inches(23.875),
+      length: STARTING_SETTINGS.innerStripWidth,
+      count: 2,
+    });
   });
 
   it('are the squares of continuous bias, and the fabric of bias strips that reaches', () => {
@@ -65,7 +68,9 @@ describe('what has to be cut by a kept answer', () => {
       { width: squares.details['side'], length: squares.details['side'], count: squares.details['squares'] },
     ]);
     const strips = cuts('bias-strips', ROUND);
-    expect(strips.list).toMatchObject([{ width: STARTING_SETTINGS.fabricWidth, count: 1 }]);
+    expect(strips.list).toMatchObject([
+      { width: STARTING_SETTINGS.fabricWidth, length: strips.details['leastFabricLength'], count: 1 },
+    ]);
   });
 
   it('are panels as long as the back for it, each of its own way up where the print asks that', () => {

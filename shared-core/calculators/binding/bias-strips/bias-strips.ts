@@ -1,5 +1,5 @@
 import { failure, type Result, success } from '#core/result';
-import { lengthFromExact } from '#core/units/length';
+import { type Length, lengthFromExact } from '#core/units/length';
 import type { Calculation, Calculator, Refusal } from '#core/calculators/calculator';
 import { cautionNotes } from '#core/calculators/caution-notes';
 import type { Figure, Note, Quantity, Table } from '#core/calculators/explanation';
@@ -12,7 +12,7 @@ import {
   biasStripsInputFromProject,
   biasStripsInput,
 } from './input';
-import { biasFabricLength, layBiasStrips, squaredStripsLength } from './work';
+import { type BiasFabric, biasFabricLength, layBiasStrips, squaredStripsLength } from './work';
 import { biasStripsDiagram } from './diagram';
 import { biasStripsSteps } from './steps';
 import { bindingCuts } from '../binding-cuts';
@@ -20,7 +20,7 @@ import { LONGEST_BIAS_FABRIC, LONGEST_BINDING } from '../binding-fields';
 
 export const biasStrips: Calculator<BiasStripsInput, BiasStripsDetails> = {
   name: 'bias-strips',
-  version: 1,
+  version: 2,
   title: 'Bias strips from a piece of fabric',
   question: 'How much bias strip does this piece of fabric give, cut as single strips?',
   stageKinds: ['outer-binding', 'inner-binding'],
@@ -32,8 +32,8 @@ export const biasStrips: Calculator<BiasStripsInput, BiasStripsDetails> = {
     length === null
       ? []
       : [fabricNeed('Bias binding', [{ width, length, count: 1, mayTurn: false }], { fabricWidth: width })],
-  cuts: ({ pieceWidth, pieceLength }, { isEnough, leastFabricLength }) =>
-    leastFabricLength === null ? [] : bindingCuts(pieceWidth, isEnough ? pieceLength : leastFabricLength),
+  cuts: ({ pieceWidth }, { leastFabricLength }) =>
+    leastFabricLength === null ? [] : bindingCuts(pieceWidth, leastFabricLength),
   isCutLater: true,
   wayTo: 'binding',
 };
@@ -56,17 +56,9 @@ function calculate(input: BiasStripsInput): Result<Calculation<BiasStripsDetails
   }
   const gives = squaredStripsLength(layout, input.stripWidth);
   if (gives > LONGEST_BINDING) return failure(MORE_THAN_ANY_BINDING);
-  const least = biasFabricLength(fabric, {
-    needed: input.needed,
-    step: input.lengthStep,
-    longest: LONGEST_BIAS_FABRIC,
-  });
-  const details: BiasStripsDetails = {
-    ...layout,
-    gives,
-    isEnough: gives >= input.needed,
-    leastFabricLength: least === null ? null : lengthFromExact(least, 'up'),
-  };
+  const isEnough = gives >= input.needed;
+  const leastFabricLength = leastLength(input, fabric, isEnough);
+  const details: BiasStripsDetails = { ...layout, gives, isEnough, leastFabricLength };
   return success({
     figures: figuresOf(input, details),
     tables: [stripsTable(details)],
@@ -75,6 +67,17 @@ function calculate(input: BiasStripsInput): Result<Calculation<BiasStripsDetails
     diagram: biasStripsDiagram(input, details),
     details,
   });
+}
+
+/** In whole steps, but never longer than a piece that is enough: the shopping list and the cutting plan ask for the same. */
+function leastLength(
+  { needed, lengthStep: step, pieceLength }: BiasStripsInput,
+  fabric: Omit<BiasFabric, 'length'>,
+  isEnough: boolean,
+): Length | null {
+  const least = biasFabricLength(fabric, { needed, step, longest: LONGEST_BIAS_FABRIC });
+  const inSteps = least === null ? null : lengthFromExact(least, 'up');
+  return isEnough && (inSteps === null || inSteps > pieceLength) ? pieceLength : inSteps;
 }
 
 const MORE_THAN_ANY_BINDING: Refusal = {

@@ -47,7 +47,7 @@ function straightStrips(input: OuterBindingInput, details: OuterBindingDetails):
       : 'Join them straight and press the seams open.';
   return [
     ['Cut strips across the fabric.', countQuantity(details.strips, ['strip', 'strips'])],
-    [join, NO_MEASURE],
+    ...(details.strips > 1 ? [[join, NO_MEASURE] as const] : []),
   ];
 }
 
@@ -56,7 +56,7 @@ function biasStrip({ biasWay }: OuterBindingDetails): readonly HowToStep[] {
   const { way, width, length } = biasWay;
   const says =
     way === 'continuous-bias'
-      ? 'Cut the square and make continuous bias of it.'
+      ? 'Cut each square and make continuous bias of it.'
       : 'Cut this fabric into strips at 45° and join them.';
   const piece = sizeQuantity(
     givenLength(lengthFromExact(width, 'up')),

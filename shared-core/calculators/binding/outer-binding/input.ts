@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { choiceField, countField, flagField, numberField, percentField } from '#core/domain/fields';
+import { choiceField, countField, flagField, numberField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import { holeSchema, outlineSchema } from '#core/domain/outline';
 import {

@@ -10,18 +10,18 @@ import {
   percentQuantity,
 } from '#core/calculators/quantities';
 import { lengthFromInches } from '#core/units/length';
-import { HANDLE_BIAS_TIP } from '../bench-notes';
+import { HANDLE_BIAS_TIP, ONE_LAYER_TIP } from '../bench-notes';
 import type { OuterBindingInput } from './input';
 import type { OuterBindingDetails } from './work';
 
 export function outerBindingNotes(input: OuterBindingInput, details: OuterBindingDetails): readonly Note[] {
   const isSlitElsewhere = input.hasSlit && input.slitBoundWith === 'hole';
   return [
+    coverNote(input, details),
     ...biasNotes(details),
     ...cornerNotes(input),
     ...BEFORE_AND_START,
     ...(input.hasSlit ? [ALL_IN_ONE] : []),
-    coverNote(input, details),
     ...(isSlitElsewhere ? [SLIT_NOT_COUNTED] : []),
     ...cautionNotes('rotaryBlade', 'iron', 'pins'),
   ];
@@ -68,6 +68,7 @@ function biasNotes({ bend }: OuterBindingDetails): readonly Note[] {
       values: { strain: percentQuantity(100 * bend.strain) },
     },
     HANDLE_BIAS_TIP,
+    ONE_LAYER_TIP,
   ];
 }
 

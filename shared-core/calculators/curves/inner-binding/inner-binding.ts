@@ -56,13 +56,13 @@ export const innerBinding: Calculator<InnerBindingInput, InnerBindingDetails> = 
     });
   },
   needs: (input, { bias, legStrip }) => [
-    fabricNeed('Inner binding', [biasPatch(bias), legPatch(input.stripWidth, legStrip)], {
+    fabricNeed('Inner binding', [biasPatch(bias), ...legPatches(input, legStrip)], {
       fabricWidth: usableWidth(input),
     }),
   ],
   cuts: (input, { bias, legStrip }) => [
     ...bindingCuts(lengthFromExact(bias.width, 'up'), lengthFromExact(bias.length, 'up'), bias.pieces),
-    ...(legStrip > 0 ? bindingCuts(lengthFromExact(legStrip, 'up', input.cutStep), input.stripWidth, 2) : []),
+    ...legPatches(input, legStrip).flatMap(({ width, length, count }) => bindingCuts(length, width, count)),
   ],
   isCutLater: true,
   wayTo: 'binding',
@@ -72,9 +72,11 @@ function biasPatch({ width, length, pieces }: BiasFabricPlan): NeededPatch {
   return { width, length, count: pieces, mayTurn: true };
 }
 
-/** Two strips on the straight grain; a length of zero is left out of the need. */
-function legPatch(stripWidth: number, legStrip: number): NeededPatch {
-  return { width: stripWidth, length: legStrip, count: 2, mayTurn: true };
+/** Two strips on the straight grain as they are cut, the same for the shopping list and the cutting plan; none if all is bias. */
+function legPatches({ stripWidth, cutStep }: InnerBindingInput, legStrip: number) {
+  if (legStrip === 0) return [];
+  const length = lengthFromExact(legStrip, 'up', cutStep);
+  return [{ width: stripWidth, length, count: 2, mayTurn: true }];
 }
 
 function figuresOf(input: InnerBindingInput, details: InnerBindingDetails): readonly Figure[] {

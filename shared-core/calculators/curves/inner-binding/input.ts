@@ -70,7 +70,7 @@ export const innerBindingInput = z
     diagonalRoom: lengthField({
       title: 'Smallest hole for a diagonal join',
       isSeldom: true,
-      help: 'A smaller hole leaves no room to sew the ends together (common practice: 8 in).',
+      help: 'In a smaller hole, the ends are hard to sew together in place (common practice: 8 in).',
     }),
     ...limitFields(),
     fabricWidth: fabricWidthField()

@@ -1,4 +1,4 @@
-import { HANDLE_BIAS_TIP } from '#core/calculators/binding/bench-notes';
+import { HANDLE_BIAS_TIP, ONE_LAYER_TIP } from '#core/calculators/binding/bench-notes';
 import { cautionNotes } from '#core/calculators/caution-notes';
 import type { Note } from '#core/calculators/explanation';
 import { givenLength } from '#core/calculators/quantities';
@@ -27,18 +27,20 @@ export function innerBindingNotes(input: InnerBindingInput, details: InnerBindin
   ];
 }
 
+/** Small rounds are closed with a diagonal join too, sewn to a loop first (common practice). */
 function joinNotes(input: InnerBindingInput, details: InnerBindingDetails): readonly Note[] {
   if (input.hasSlit || details.hasRoomForDiagonal) return [];
   const values = { room: givenLength(input.diagonalRoom) };
-  return input.join === 'diagonal'
-    ? [
-        {
-          kind: 'warning',
-          says: 'A hole under {room} leaves no room to sew a diagonal join. Fold the start, overlap the ends and tuck the end in.',
-          values,
-        },
-      ]
-    : [{ kind: 'tip', says: 'In a hole under {room}, the ends can only be overlapped and tucked.', values }];
+  return [
+    {
+      kind: 'tip',
+      says:
+        input.join === 'diagonal'
+          ? 'In a hole under {room}, a diagonal join is hard to sew in place. Sew the strip into a loop of the seam line’s length first, or fold the start, overlap the ends and tuck the end in.'
+          : 'In a hole under {room}, overlapping and tucking the ends is the easy way. A diagonal join goes if you sew the strip into a loop of the seam line’s length first.',
+      values,
+    },
+  ];
 }
 
 /** Common practice. */
@@ -69,7 +71,7 @@ const PRACTICE: readonly Note[] = [
   },
   {
     kind: 'tip',
-    says: 'Common practice: press the strip into a curve with steam before you sew it on.',
+    says: 'Common practice: press the strip into a curve with steam before you sew it on, and zigzag the seam allowance flat before you turn it.',
     values: {},
   },
 ];
@@ -81,5 +83,6 @@ const CARE: readonly Note[] = [
     values: {},
   },
   HANDLE_BIAS_TIP,
+  ONE_LAYER_TIP,
   ...cautionNotes('rotaryBlade', 'iron', 'pins', 'machineNeedle', 'usedBlades'),
 ];

@@ -43,7 +43,7 @@ export interface InnerBindingDetails {
   /** At the limit above which it is hard; null if this seam gives more at the edge. */
   readonly widestStrip: number | null;
   readonly smallestRadius: number;
-  /** False if the hole is too small for a diagonal join, so that the ends can only be tucked. */
+  /** False if the hole is so small that a diagonal join is hard to sew in place. */
   readonly hasRoomForDiagonal: boolean;
 }
 

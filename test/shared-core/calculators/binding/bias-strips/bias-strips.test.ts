@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { biasStrips } from '#core/calculators/binding/bias-strips/bias-strips';
 import type { BiasStripsInput } from '#core/calculators/binding/bias-strips/input';
 import { STARTING_SETTINGS } from '#core/domain/workshop';
-import { lengthFromInches as inches } from '#core/units/length';
+import { lengthFromExact, lengthFromInches as inches } from '#core/units/length';
 
 const starting = (change: Partial<BiasStripsInput> = {}): BiasStripsInput => ({
   ...biasStrips.fromProject({
@@ -18,6 +18,10 @@ const answer = (change: Partial<BiasStripsInput> = {}) => {
   if (!result.ok) throw new Error(result.error.code);
   return result.value;
 };
+
+/** All the strip that a piece of this length gives, in whole units. */
+const answerGives = (length: number) =>
+  lengthFromExact(answer({ pieceLength: inches(length) }).details.gives, 'down');
 
 describe('bias strips from a piece of fabric', () => {
   it('start from half a yard of fabric of the usual width and the length of the binding', () => {
@@ -42,6 +46,23 @@ describe('bias strips from a piece of fabric', () => {
     expect(answer({ needed: inches(400), pieceLength: leastFabricLength! }).details.isEnough).toBe(true);
     const shorter = inches(leastFabricLength! / inches(1) - 1 / 2);
     expect(answer({ needed: inches(400), pieceLength: shorter }).details.isEnough).toBe(false);
+  });
+
+  it('ask the shopping list and the cutting plan for the same fabric, never for more than a piece that is enough', () => {
+    for (const length of [12, 17.2, 18, 30]) {
+      for (const needed of [60, 166, 300]) {
+        const input = starting({ pieceLength: inches(length), needed: inches(needed) });
+        const { details } = answer(input);
+        const [need] = biasStrips.needs!(input, details, inches(42));
+        const [cut] = biasStrips.cuts!(input, details);
+        const { patches } = need!.amount as { patches: readonly { width: number; length: number }[] };
+        expect([cut?.width, cut?.length]).toEqual([patches[0]?.width, patches[0]?.length]);
+        if (details.isEnough) expect(cut!.length).toBeLessThanOrEqual(inches(length));
+      }
+    }
+    // The next half inch after 17 1/4 in is 17 1/2: the piece itself is asked for.
+    const close = starting({ pieceLength: inches(17.25), needed: answerGives(17.25) });
+    expect(biasStrips.cuts!(close, answer(close).details)).toMatchObject([{ length: inches(17.25) }]);
   });
 
   it('list every strip once, the longest first', () => {

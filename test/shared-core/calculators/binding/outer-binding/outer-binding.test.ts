@@ -116,11 +116,15 @@ describe('the edge', () => {
 describe('the bend of a circle', () => {
   const circle = (across: number): Outline => ({ shape: 'circle', diameter: inches(across) });
 
-  it('needs bias when straight grain would have to stretch more than 2% (limit: common practice)', () => {
-    expect(answer(circle(50)).details.isBiasNeeded).toBe(true);
-    // Half the strip less the seam allowance is 1 in; 1 in of (R - 1/4) is 2% at R = 50 1/4.
-    expect(answer(circle(100.4)).details.isBiasNeeded).toBe(true);
-    expect(answer(circle(100.6)).details.isBiasNeeded).toBe(false);
+  it('takes bias whatever its size, also where the turned strip gives less than straight grain would (common practice)', () => {
+    for (const across of [14, 38, 50, 76, 110]) {
+      const { details } = answer(circle(across), { stripWidth: inches(2.5) });
+      expect(details.isBiasNeeded).toBe(true);
+      expect(details.biasWay?.way).toBe('continuous-bias');
+    }
+    // Derived: at 110 in the edge gives 1/4 of 54 3/4 and the fold on the back 3/8 of it, 0.7%.
+    const { bend } = answer(circle(110), { stripWidth: inches(2.5) }).details;
+    expect(100 * bend!.strain).toBeCloseTo(37.5 / 54.75, 9);
     expect(answer(throwSize).details.bend).toBeNull();
   });
 
@@ -128,9 +132,8 @@ describe('the bend of a circle', () => {
     const { figures, notes } = answer(circle(50));
     expect(figures[0]?.label).toBe('Square for continuous bias');
     const words = notes.map((note) => formatSentence(note, style)).join(' ');
-    expect(words).toContain(
-      'Straight grain won’t go around this edge: the strip has to stretch or ease by 4%,',
-    );
+    expect(words).toContain('A curved edge takes bias, whatever its size.');
+    expect(words).toContain('stretches or eases by 1.5%');
   });
 
   it('is judged at the ends of an ellipse', () => {
@@ -202,16 +205,17 @@ it('gives the same strips in inches and in metric', () => {
   expect(result.ok && result.value.details.fabricToBuy % lengthFromMillimeters(50)).toBe(0);
 });
 
-it('warns when the fold does not reach the stitching on the back, and never names one size for two', () => {
+it('warns when the fold does not reach the stitching on the back, and calls no strip just right for a seam that wants another', () => {
   const words = (seam: number, stripWidth = STARTING_SETTINGS.bindingStripWidth) =>
     answer(throwSize, { seamAllowance: inches(seam), stripWidth })
       .notes.map((note) => formatSentence(note, style))
       .join(' ');
   expect(words(1 / 2)).toContain('the fold stops ⅜ in before the stitching on the back');
   expect(words(1 / 4)).toContain(
-    'With a seam allowance of ¼ in, the fold passes the stitching on the back by ⅜ in: this strip fits this seam.',
+    'With a seam allowance of ¼ in, the fold passes the stitching on the back by ⅜ in. This strip would fill a seam of 21/64 in; a strip of 2 in fits your seam.',
   );
-  expect(words(1 / 4, inches(4))).toContain('This strip would fit a seam of up to ½ in.');
+  expect(words(1 / 4, inches(2))).toContain('by ⅛ in: this strip fits this seam.');
+  expect(words(1 / 4, inches(4))).toContain('This strip would fill a seam of 37/64 in;');
   expect(words(3 / 8)).toContain('by 0 in, which is less cover than you asked for.');
 });
 
@@ -235,4 +239,78 @@ it('explains every step with a formula, its numbers and a rule', () => {
       expect(`${formula} ${terms.map(({ means }) => means).join(' ')}`).toContain(symbol);
     expect(rule.says).toMatch(/^[A-Z].+\.$/);
   }
+});
+
+describe('what is bought for a curved edge', () => {
+  const round: Outline = { shape: 'circle', diameter: inches(58) };
+
+  it('is the fabric for its bias, the same in figure, working, need and cuts, and never the straight strips', () => {
+    const { details, figures, explanation } = answer(round, { safetyExtra: 0 });
+    const asked = { ...starting(round), safetyExtra: 0 };
+    const square = details.biasWay!;
+    expect([square.width, square.length]).toEqual([inches(24), inches(24)]);
+    expect(figures.find(({ label }) => label === 'Fabric to buy')?.quantity).toEqual(
+      explanation.find(({ label }) => label === 'Fabric to buy')?.result,
+    );
+    expect(details.fabric).toBe(inches(24));
+    expect(details.fabricToBuy).toBe(inches(27));
+    expect(explanation.map(({ label }) => label)).not.toContain('Fabric for straight strips');
+    const [need] = outerBinding.needs!(asked, details, asked.fabricWidth);
+    expect(need?.amount).toMatchObject({ patches: [{ width: inches(24), length: inches(24), count: 1 }] });
+    expect(outerBinding.cuts!(asked, details)).toMatchObject([{ width: inches(24), length: inches(24) }]);
+  });
+
+  it('is one value in figure, working, need and cuts for every circle that can be bound', () => {
+    for (let across = 4; across <= 120; across += 1) {
+      const outline: Outline = { shape: 'circle', diameter: inches(across) };
+      const { details, figures, explanation } = answer(outline);
+      const { biasWay: bias, fabric, fabricToBuy } = details;
+      const figure = figures.find(({ label }) => label === 'Fabric to buy')?.quantity;
+      expect(figure).toMatchObject({ rounded: fabricToBuy });
+      expect(explanation.find(({ label }) => label === 'Fabric to buy')?.result).toEqual(figure);
+      expect(fabric).toBe(bias!.length * Math.ceil(bias!.pieces / Math.floor(inches(42) / bias!.width)));
+      const [need] = outerBinding.needs!(starting(outline), details, inches(42));
+      const patch = { width: bias!.width, length: bias!.length, count: bias!.pieces };
+      expect(need?.amount).toMatchObject({ patches: [patch] });
+      expect(outerBinding.cuts!(starting(outline), details)).toMatchObject([patch]);
+    }
+  });
+
+  it('is never straight strips, also where fabric only 4 in wide gives no square', () => {
+    const narrow = { fabricWidth: inches(4), stripWidth: inches(2.5) };
+    const result = outerBinding.calculate({ ...starting(round), ...narrow });
+    if (result.ok) {
+      const [need] = outerBinding.needs!({ ...starting(round), ...narrow }, result.value.details, inches(42));
+      expect(need?.amount.measure).toBe('patches');
+    } else expect(result.error).toMatchObject({ code: 'fabric-too-narrow', field: ['fabricWidth'] });
+  });
+});
+
+it('still reads an answer that was saved with a limit for straight grain', () => {
+  const saved = { ...starting(throwSize), straightGrainGive: 2 };
+  const read = outerBinding.input.safeParse(JSON.parse(JSON.stringify(saved)));
+  expect(read.data).toEqual(starting(throwSize));
+});
+
+it('has tips and steps for corners, a start in the middle of a side, and an edge basted first', () => {
+  const words = (outline: Outline, own: Partial<OuterBindingInput> = {}) =>
+    answer(outline, own)
+      .notes.map((note) => formatSentence(note, style))
+      .join(' ');
+  expect(words({ shape: 'hexagon', acrossFlats: inches(30) })).toContain('at a corner of 120°');
+  expect(words({ shape: 'octagon', acrossFlats: inches(30) })).toContain('in line with the next edge');
+  expect(words(throwSize)).not.toContain('in line with the next edge');
+  expect(words(throwSize)).toContain('baste ⅛ in to 3/16 in inside the edge');
+  expect(words(throwSize)).toContain('start in the middle of a side');
+  expect(words(throwSize, { hasSlit: true })).toContain('can be bound in one');
+  const howTo = (outline: Outline) =>
+    answer(outline)
+      .tables.find(({ title }) => title === 'How to do it')!
+      .rows.flat();
+  expect(howTo(throwSize)).toContainEqual(
+    expect.objectContaining({ kind: 'count', of: ['strip', 'strips'] }),
+  );
+  expect(howTo({ shape: 'circle', diameter: inches(58) })).toContainEqual(
+    expect.objectContaining({ kind: 'size' }),
+  );
 });
