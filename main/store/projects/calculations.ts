@@ -21,6 +21,7 @@ import {
   write,
 } from '../base/handles';
 import { findStage, notFound } from '../base/lookups';
+import { listedStagesByProject } from './stage-rows';
 import { projectOf, touchProject } from './project-rows';
 import { idOf, jsonOf, numberOf, textOf } from '../base/rows';
 import { settingsInUse } from '../workshop/settings-in-use';
@@ -45,7 +46,8 @@ export function saveCalculation(
   if (calculator === undefined) return notFound('calculator');
   const { projectId } = stage.value;
   const project = projectOf(oneRow(store, 'SELECT * FROM project WHERE id = ?', projectId) ?? {});
-  const measurements = measurementsOfProject(project, settingsInUse(store));
+  const stages = listedStagesByProject(store, [projectId]).get(projectId) ?? [];
+  const measurements = measurementsOfProject(project, settingsInUse(store), stages);
   const answer = answerCalculator(calculator, measurements, ownInput);
   // The page shows why while the maker types; this only stops a save when the project has changed meanwhile.
   if (!answer.ok) return failure<Problem>({ code: 'no-answer', calculator: calculator.title });

@@ -15,6 +15,7 @@ import { textOf } from '../base/rows';
 import { recordChange } from '../history/changes';
 import { settingsInUse } from '../workshop/settings-in-use';
 import { calculationColumns, calculationOf } from './calculations';
+import { listedStagesByProject } from './stage-rows';
 import { projectColumns, projectOf, touchProject } from './project-rows';
 
 /** The facts on which the saved answers of a project disagree with it, by stage. */
@@ -80,5 +81,6 @@ function readProject(store: ReadableStore, projectId: string): Project | null {
 }
 
 function measurementsOf(store: ReadableStore, project: Project): Measurements {
-  return measurementsOfProject(project, settingsInUse(store));
+  const stages = listedStagesByProject(store, [project.id]).get(project.id) ?? [];
+  return measurementsOfProject(project, settingsInUse(store), stages);
 }

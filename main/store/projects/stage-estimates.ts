@@ -33,7 +33,7 @@ export function estimatesOf(
   const work = workByStage(store, ids);
   return new Map(
     projects.flatMap(({ project, stages }) => {
-      const measurements = measurementsOfProject(project, settings);
+      const measurements = measurementsOfProject(project, settings, stages);
       return stages.filter(isLeft).map((stage) => {
         const grounds = { work: work.get(stage.id) ?? [], measurements, rates };
         return [stage.id, stageEstimate(stage, grounds)] as const;

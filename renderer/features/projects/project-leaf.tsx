@@ -37,7 +37,7 @@ export function ProjectLeaf({ spread }: { readonly spread: ProjectSpread }) {
       </p>
       <UnsettledFacts
         projectId={project.id}
-        measurements={measurementsOfProject(project, useWorkshop().settings)}
+        measurements={measurementsOfProject(project, useWorkshop().settings, stages)}
       />
       <Facts spread={spread} />
       <ProjectFabrics projectId={project.id} />

@@ -50,7 +50,7 @@ export function StagePage({ projectId, stageId }: StagePageProps) {
     );
   }
   const on = today();
-  const measurements = measurementsOfProject(spread.project, settings);
+  const measurements = measurementsOfProject(spread.project, settings, spread.stages);
   const standing = projectStatus(spread, on);
   const lines = standing.now?.id === stage.id ? statusLines(spread, standing, on, locale) : [];
   return (

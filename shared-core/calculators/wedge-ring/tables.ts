@@ -1,5 +1,6 @@
 import { roundDownTo } from '#core/units/rounding';
-import type { Quantity, Table } from '../explanation';
+import type { Table } from '../explanation';
+import { howToTable, type HowToStep } from '../how-to';
 import {
   countQuantity,
   degreesQuantity,
@@ -30,7 +31,7 @@ export function wedgeTable({ cutStep }: WedgeRingInput, { finished, cut }: Wedge
 export function ringMethodTable({ wedges, seamAllowance }: WedgeRingInput, work: WedgeRingWork): Table {
   const smaller = roundDownTo(wedges / 2, 1);
   const of = (count: number) => countQuantity(count, ['wedge', 'wedges']);
-  const steps: readonly (readonly [string, Quantity])[] = [
+  const steps: readonly HowToStep[] = [
     ['Cut this many strips across the fabric.', countQuantity(work.strips, ['strip', 'strips'])],
     ['Cut each strip this wide.', givenLength(work.strip)],
     ['Cut the wedges, with this angle between their legs.', degreesQuantity((360 * work.half) / Math.PI)],
@@ -51,13 +52,5 @@ export function ringMethodTable({ wedges, seamAllowance }: WedgeRingInput, work:
     ],
     ['Sew the two halves to each other.', countQuantity(2, ['seam', 'seams'])],
   ];
-  return {
-    title: 'How to do it',
-    columns: ['Step', 'What to do', 'Measure'],
-    rows: steps.map(([words, measure], index) => [
-      countQuantity(index + 1, ['', '']),
-      wordsQuantity(words),
-      measure,
-    ]),
-  };
+  return howToTable(steps);
 }

@@ -26,7 +26,7 @@ export function sourcesOf(
   saved: readonly (readonly SavedCalculation[])[],
   settings: Settings,
 ): readonly PatchSource[] {
-  const measurements = measurementsOfProject(project, settings);
+  const measurements = measurementsOfProject(project, settings, stages);
   return stages.flatMap((stage, place) =>
     (saved[place] ?? []).flatMap((one) => {
       const patches = cutsOfSavedAnswer(one);

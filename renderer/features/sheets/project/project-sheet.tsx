@@ -41,7 +41,7 @@ function WholeSheet({ spread, paper }: { readonly spread: ProjectSpread; readonl
     stages.map(({ id }) => ({ stageId: id })),
   );
   if (opening === undefined || isLoading || saved === undefined || estimates === undefined) return null;
-  const measurements = measurementsOfProject(project, opening.settingsInUse);
+  const measurements = measurementsOfProject(project, opening.settingsInUse, stages);
   return (
     <SettingsDisplay settings={measurements.settings}>
       <RunningSheet paper={paper} name={project.name}>

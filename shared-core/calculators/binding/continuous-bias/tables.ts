@@ -8,7 +8,7 @@ import {
   sizeQuantity,
   wordsQuantity,
 } from '#core/calculators/quantities';
-import { howToTable, type HowToStep, NO_MEASURE } from '../how-to';
+import { howToTable, type HowToStep, NO_MEASURE } from '#core/calculators/how-to';
 import { fabricSources, largestSquare } from './fabric-sources';
 import type { ContinuousBiasDetails, ContinuousBiasInput } from './input';
 import { seamedSide, squaredBiasLength } from './work';

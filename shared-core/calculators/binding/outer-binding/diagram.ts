@@ -9,12 +9,13 @@ export function outerBindingDiagram(input: OuterBindingInput): Diagram {
   const { width, length } = outlineBounds(outline);
   const center = { x: width / 2, y: length / 2 };
   const radius = hole === null ? 0 : hole.diameter / 2;
-  const holePart: DiagramPart = { part: 'circle', center, radius, tone: 'plan' };
+  const isInOne = hasSlit && input.slitBoundWith === 'outside-and-hole';
+  const holePart: DiagramPart = { part: 'circle', center, radius, tone: isInOne ? 'cut' : 'plan' };
   const slitPart: DiagramPart = {
     part: 'line',
     from: width < length ? { x: center.x + radius, y: center.y } : { x: center.x, y: center.y + radius },
     to: width < length ? { x: width, y: center.y } : { x: center.x, y: length },
-    tone: input.slitBoundWith === 'outside' ? 'cut' : 'plan',
+    tone: input.slitBoundWith === 'hole' ? 'plan' : 'cut',
   };
   return {
     title: 'The edge to bind, with its stitching',

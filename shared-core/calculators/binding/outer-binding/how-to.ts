@@ -8,7 +8,7 @@ import {
   sizeQuantity,
 } from '#core/calculators/quantities';
 import { lengthFromExact, lengthFromInches } from '#core/units/length';
-import { howToTable, type HowToStep, NO_MEASURE } from '../how-to';
+import { howToTable, type HowToStep, NO_MEASURE } from '#core/calculators/how-to';
 import { stitchStopBefore } from './corner-miters';
 import type { OuterBindingInput } from './input';
 import type { OuterBindingDetails } from './work';
@@ -32,6 +32,7 @@ export function outerBindingHowTo(input: OuterBindingInput, details: OuterBindin
       givenLength(input.seamAllowance),
     ],
     ...cornerSteps(input),
+    ...(details.hole > 0 ? [AROUND_HOLE] : []),
     ['Leave the first and last part open, and join the ends in this overlap.', givenLength(input.overlap)],
     [
       'Press the seam, turn the strip to the back, and sew the fold down past the machine stitching.',
@@ -39,6 +40,11 @@ export function outerBindingHowTo(input: OuterBindingInput, details: OuterBindin
     ],
   ]);
 }
+
+const AROUND_HOLE: HowToStep = [
+  'Go down the slit, around the hole and up the slit again. Around the hole, keep the strip just taut and never pull it hard.',
+  NO_MEASURE,
+];
 
 function straightStrips(input: OuterBindingInput, details: OuterBindingDetails): readonly HowToStep[] {
   const join =

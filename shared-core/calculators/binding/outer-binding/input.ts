@@ -29,9 +29,9 @@ export const outerBindingInput = z
     outline: outlineSchema,
     hole: holeSchema.nullable(),
     hasSlit: flagField({ title: 'Slit from the edge to the hole' }),
-    slitBoundWith: choiceField(['outside', 'hole'], {
+    slitBoundWith: choiceField(['outside', 'outside-and-hole', 'hole'], {
       title: 'Bind the slit with',
-      help: 'A slit that is cut first is bound with the outside, and with the hole too if you like: one strip goes around all three. A slit cut after the outside is bound goes with the hole.',
+      help: 'Where slit and hole are cut first, one strip can go around the outside, the slit and the hole. A slit cut after the outside is bound goes with the hole.',
     }),
     innerCorners: countField({
       title: 'Inner corners',
@@ -65,14 +65,14 @@ export const outerBindingInput = z
   .readonly();
 export type OuterBindingInput = z.infer<typeof outerBindingInput>;
 
-/** A slit is usually cut with the hole, after the outside is bound, so it starts as bound with the hole. */
+/** Follows the stages: where none binds the hole by itself, one strip goes around the outside, the slit and the hole. */
 export function outerBindingInputFromProject(measurements: Measurements): OuterBindingInput {
   const { settings } = measurements;
   return {
     outline: measurements.outline,
     hole: measurements.hole,
     hasSlit: measurements.hasSlit,
-    slitBoundWith: 'hole',
+    slitBoundWith: measurements.isHoleBoundAlone === false ? 'outside-and-hole' : 'hole',
     innerCorners: 0,
     innerCornerAngle: 270,
     stripWidth: settings.bindingStripWidth,

@@ -21,7 +21,7 @@ export function outerBindingNotes(input: OuterBindingInput, details: OuterBindin
     ...biasNotes(details),
     ...cornerNotes(input),
     ...BEFORE_AND_START,
-    ...(input.hasSlit ? [ALL_IN_ONE] : []),
+    ...(input.hasSlit && input.slitBoundWith !== 'outside-and-hole' ? [ALL_IN_ONE] : []),
     ...(isSlitElsewhere ? [SLIT_NOT_COUNTED] : []),
     ...cautionNotes('rotaryBlade', 'iron', 'pins'),
   ];
@@ -49,13 +49,19 @@ const BEFORE_AND_START: readonly Note[] = [
 
 const ALL_IN_ONE: Note = {
   kind: 'tip',
-  says: 'Edge, slit and hole can be bound in one: cut slit and hole first, bind the slit with the outside, and add the length of the inner binding to one bias strip.',
+  says: 'Outside, slit and hole can be bound in one: cut slit and hole first, and bind the slit with the outside and the hole.',
   values: {},
 };
 
 const SLIT_NOT_COUNTED: Note = {
   kind: 'tip',
   says: 'The slit is not counted here, because it is bound with the hole.',
+  values: {},
+};
+
+const AROUND_HOLE: Note = {
+  kind: 'tip',
+  says: 'That bend is the hole. “Binding around a curve” says whether a strip this wide goes around it.',
   values: {},
 };
 
@@ -67,6 +73,7 @@ function biasNotes({ bend }: OuterBindingDetails): readonly Note[] {
       says: 'A curved edge takes bias, whatever its size. At the tightest bend, the turned strip stretches or eases by {strain}.',
       values: { strain: percentQuantity(100 * bend.strain) },
     },
+    ...(bend.side === 'inside' ? [AROUND_HOLE] : []),
     HANDLE_BIAS_TIP,
     ONE_LAYER_TIP,
   ];

@@ -28,17 +28,22 @@ export function outerBindingSteps(input: OuterBindingInput, details: OuterBindin
 }
 
 function edgeSteps(input: OuterBindingInput, details: OuterBindingDetails): readonly Step[] {
-  const { slit, edge, cornerExtra, needed } = details;
+  const { slit, hole, edge, cornerExtra, needed } = details;
   const perimeter = lengthUp(outlinePerimeter(input.outline));
   const slitStep: Step = {
-    label: 'With both sides of the slit',
-    formula: 'E = P + 2d',
+    label: hole > 0 ? 'With both sides of the slit, and the hole' : 'With both sides of the slit',
+    formula: hole > 0 ? 'E = P + 2d + h' : 'E = P + 2d',
     terms: [
       term('P', 'length of the outline', perimeter),
       term('d', 'slit, from the edge to the hole', lengthUp(slit)),
+      ...(hole > 0 ? [term('h', 'around the hole, along its seam line', lengthUp(hole))] : []),
     ],
     result: lengthUp(edge),
-    rule: derived('The binding runs down one side of the slit and up the other.'),
+    rule: derived(
+      hole > 0
+        ? 'The binding runs down one side of the slit, around the hole and up the other side.'
+        : 'The binding runs down one side of the slit and up the other.',
+    ),
   };
   const cornerStep: Step = {
     label: 'Extra at inner corners',
@@ -174,18 +179,21 @@ function bendSteps(input: OuterBindingInput, details: OuterBindingDetails): read
   const { bend } = details;
   if (bend === null) return [];
   const cover = Math.max(0, details.cover);
+  const isInside = bend.side === 'inside';
   return [
     {
       label: 'How much the turned strip has to stretch or ease around the bend',
-      formula: 'g = max(s, c) ÷ (R − s)',
+      formula: isInside ? 'g = max(s, c) ÷ (R + s)' : 'g = max(s, c) ÷ (R − s)',
       terms: [
         givenTerm('s', 'seam allowance', input.seamAllowance),
         term('c', 'past the seam on the back', lengthDown(cover)),
-        term('R', 'radius of the tightest bend', lengthDown(bend.radius)),
+        term('R', isInside ? 'radius of the hole' : 'radius of the tightest bend', lengthDown(bend.radius)),
       ],
       result: percentQuantity(100 * bend.strain),
       rule: derived(
-        'The stitching runs at R − s. The fold on the back is farther in and gets eased; the fabric at the edge gets stretched. Whatever the percent, a curved edge takes bias.',
+        isInside
+          ? 'The stitching runs at R + s. The fold on the back is farther out and gets stretched; the fabric at the edge gets eased. Whatever the percent, a hole takes bias.'
+          : 'The stitching runs at R − s. The fold on the back is farther in and gets eased; the fabric at the edge gets stretched. Whatever the percent, a curved edge takes bias.',
       ),
     },
   ];

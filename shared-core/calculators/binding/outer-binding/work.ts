@@ -1,4 +1,5 @@
 import { fabricToBuy } from '#core/calculators/fabric-to-buy';
+import type { Hole } from '#core/domain/outline';
 import { failure, type Result, success } from '#core/result';
 import type { Length } from '#core/units/length';
 import { roundDownTo, roundUpTo } from '#core/units/rounding';
@@ -16,11 +17,20 @@ import type { OuterBindingInput } from './input';
 import { joinCost, joinedLength, stripsNeeded } from '../strip-joins';
 import { coverOf, frontWidthOf, stripWidthFor } from '../strip-width';
 
+/** A bend of the edge: outside around the piece, inside around its hole. */
+interface Bend {
+  readonly side: 'outside' | 'inside';
+  readonly radius: number;
+  readonly strain: number;
+}
+
 export interface OuterBindingDetails {
-  /** Length of the outline, with both sides of a slit that is bound with the outside. */
+  /** Length of the outline, with both sides of a slit and the way around a hole that are bound with the outside. */
   readonly edge: number;
   /** One side of a slit that is bound with the outside, else 0. */
   readonly slit: number;
+  /** Around a hole that is bound with the outside, along its seam line, else 0. */
+  readonly hole: number;
   readonly cornerExtra: number;
   readonly needed: number;
   readonly strips: number;
@@ -33,7 +43,7 @@ export interface OuterBindingDetails {
   readonly cover: number;
   readonly stripForSeam: number;
   /** The tightest bend, and what the turned strip has to give there. The percent only informs. */
-  readonly bend: { readonly radius: number; readonly strain: number } | null;
+  readonly bend: Bend | null;
   /** Wherever the edge is curved, however gently (common practice). */
   readonly isBiasNeeded: boolean;
   /** The way that is bought and cut where bias is needed, else null. */
@@ -49,7 +59,8 @@ export function planOuterBinding(input: OuterBindingInput): Result<OuterBindingD
   if (refusal !== null) return failure(refusal);
   const { stripWidth, seamAllowance: seam, quiltThickness: thickness, fold } = input;
   const slit = countedSlit(input);
-  const edge = outlinePerimeter(input.outline) + 2 * slit;
+  const hole = slit > 0 && input.hole !== null ? holeSeam(input, input.hole) : 0;
+  const edge = outlinePerimeter(input.outline) + 2 * slit + hole;
   const extra = input.innerCorners * cornerExtra(input.innerCornerAngle, seam);
   const needed = edge + extra + input.overlap;
   const cost = joinCost(input.join, stripWidth, seam);
@@ -57,7 +68,7 @@ export function planOuterBinding(input: OuterBindingInput): Result<OuterBindingD
   if (strips === null || strips > MOST_STRIPS) return failure(stripsTooShort(input));
 
   const given = joinedLength(strips, input.fabricWidth, cost);
-  const bend = bendOf(input);
+  const bend = bendOf(input, hole);
   const isBiasNeeded = bend !== null;
   const ways = bindingWays(input, { needed, strips, given });
   const biasWay = isBiasNeeded ? biasWayOf(ways) : null;
@@ -66,6 +77,7 @@ export function planOuterBinding(input: OuterBindingInput): Result<OuterBindingD
   return success({
     edge,
     slit,
+    hole,
     cornerExtra: extra,
     needed,
     strips,
@@ -95,21 +107,35 @@ function lengthOfFabric({ fabricWidth }: OuterBindingInput, { pieces, width, len
 }
 
 function countedSlit({ hasSlit, slitBoundWith, hole, outline }: OuterBindingInput): number {
-  return hasSlit && slitBoundWith === 'outside' && hole !== null ? outlineSlit(outline, hole) : 0;
+  return hasSlit && slitBoundWith !== 'hole' && hole !== null ? outlineSlit(outline, hole) : 0;
 }
 
-function bendOf(input: OuterBindingInput): OuterBindingDetails['bend'] {
-  const radius = outlineTightestRadius(input.outline);
-  if (radius === null) return null;
+/** The seam line is longer than the cut edge, so the strip is never short. A hole without a slit is not reached from the outside. */
+function holeSeam({ slitBoundWith, seamAllowance }: OuterBindingInput, { diameter }: Hole): number {
+  return slitBoundWith === 'outside-and-hole' ? Math.PI * (diameter + 2 * seamAllowance) : 0;
+}
+
+/** The bend that asks most of the strip; null where the whole edge is straight. */
+function bendOf(input: OuterBindingInput, hole: number): Bend | null {
+  const outer = outlineTightestRadius(input.outline);
+  const inner = hole > 0 && input.hole !== null ? input.hole.diameter / 2 : null;
+  const bends = [
+    ...(outer === null ? [] : [bendAt(input, 'outside', outer)]),
+    ...(inner === null ? [] : [bendAt(input, 'inside', inner)]),
+  ];
+  return bends.toSorted((one, other) => other.strain - one.strain)[0] ?? null;
+}
+
+function bendAt(input: OuterBindingInput, side: Bend['side'], radius: number): Bend {
   const strains = curveStrains({
-    side: 'outside',
+    side,
     radius,
     seam: input.seamAllowance,
     fold: input.fold,
     strip: input.stripWidth,
     thickness: input.quiltThickness,
   });
-  return { radius, strain: turnedStrain(strains) };
+  return { side, radius, strain: turnedStrain(strains) };
 }
 
 function refusalOf(input: OuterBindingInput): Refusal | null {

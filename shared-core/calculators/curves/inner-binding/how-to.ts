@@ -1,4 +1,4 @@
-import { howToTable, type HowToStep, NO_MEASURE } from '#core/calculators/binding/how-to';
+import { howToTable, type HowToStep, NO_MEASURE } from '#core/calculators/how-to';
 import type { Table } from '#core/calculators/explanation';
 import { givenLength, lengthUp, sizeQuantity, wordsQuantity } from '#core/calculators/quantities';
 import { lengthFromExact, lengthFromInches } from '#core/units/length';

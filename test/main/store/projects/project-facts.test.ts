@@ -1,6 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import type { StageKind } from '#core/domain/stage-kinds';
-import { addProject, inches, NO_SUCH_ID, openWorkshop, type TestWorkshop } from '#test/helpers/workshop';
+import {
+  addProject,
+  inches,
+  NO_SUCH_ID,
+  openWorkshop,
+  planNamed,
+  projectDetails,
+  type TestWorkshop,
+} from '#test/helpers/workshop';
 
 const SIX = { diameter: inches(6) };
 const FOURTEEN = { diameter: inches(14) };
@@ -81,5 +89,22 @@ describe('a fact on which an answer and its project disagree', () => {
     expect(workshop.fail('calculation:follow-project', { calculationId: NO_SUCH_ID as never })).toMatchObject(
       { code: 'not-found', kind: 'saved-answer' },
     );
+  });
+});
+
+describe('how a slit is bound', () => {
+  const boundWith = (plan: string) => {
+    const workshop = openWorkshop();
+    const details = projectDetails({ hole: SIX, hasSlit: true });
+    const { projectId } = workshop.get('project:create', { details, stagePlanId: planNamed(plan).id });
+    const { stages } = workshop.get('project:open', { projectId });
+    const stageId = stages.find(({ kind }) => kind === 'outer-binding')!.id;
+    workshop.get('calculation:save', { stageId, calculator: 'outer-binding', ownInput: {} });
+    return workshop.get('calculation:list', { stageId })[0]?.input;
+  };
+
+  test('follows the stages of the project', () => {
+    expect(boundWith('Tree skirt')).toMatchObject({ slitBoundWith: 'outside-and-hole' });
+    expect(boundWith('Tree skirt, bound before the cut')).toMatchObject({ slitBoundWith: 'hole' });
   });
 });

@@ -78,12 +78,11 @@ describe('the steps of a stage', () => {
     }
   });
 
-  it('are there for every stage that no calculator describes, in every starting plan', () => {
+  it('are there for every stage of every starting plan', () => {
     for (const { name, stages } of STARTING_PLANS) {
       stages.forEach(({ kind }, index) => {
         const before = stages.slice(0, index).map((stage) => stage.kind);
-        if (!kind.endsWith('binding'))
-          expect(groupsOf(kind, { before }).length, `${name}: ${kind}`).toBeGreaterThan(0);
+        expect(groupsOf(kind, { before }).length, `${name}: ${kind}`).toBeGreaterThan(0);
       });
     }
   });
@@ -251,6 +250,12 @@ describe('the bindings and the hand finish', () => {
   it('say that a hole bound before the cut is not cut yet', () => {
     expect(linesOf('inner-binding')[0]).toContain('the cut comes later');
     expect(linesOf('inner-binding', { before: ['center-cut'] }).join()).not.toContain('the cut comes later');
+  });
+
+  it('go around the slit and the hole where the stages bind all of it in one', () => {
+    const inOne = linesOf('outer-binding', { measurements: { ...skirt, isHoleBoundAlone: false } }).join();
+    expect(inOne).toContain('Go down the slit, around the hole and up the slit again.');
+    expect(linesOf('outer-binding').join()).not.toContain('around the hole');
   });
 
   it('have the lengths and the time of the calculator, with the maker’s own thread', () => {

@@ -3,8 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { outerBinding } from '#core/calculators/binding/outer-binding/outer-binding';
 import type { OuterBindingInput } from '#core/calculators/binding/outer-binding/input';
 import { planOuterBinding } from '#core/calculators/binding/outer-binding/work';
+import { innerBinding } from '#core/calculators/curves/inner-binding/inner-binding';
 import type { Outline } from '#core/domain/outline';
 import { STARTING_SETTINGS } from '#core/domain/workshop';
+import { answerOf } from '#test/helpers/answer-of';
 import { lengthFromInches as inches, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
 
 const square = (side: number): Outline => ({ shape: 'square', side: inches(side) });
@@ -45,10 +47,58 @@ describe('what the strip has to reach', () => {
     expect(needed).toBeCloseTo(edge + cornerExtra + inches(9), 6);
   });
 
+  it('goes around the hole too where one strip binds outside, slit and hole, along its seam line (derived)', () => {
+    const change = {
+      hole: { diameter: inches(6) },
+      hasSlit: true,
+      slitBoundWith: 'outside-and-hole',
+    } as const;
+    const { edge, slit, hole, isBiasNeeded, bend } = plan(square(40), { ...own, ...change });
+    expect(hole / UNITS_PER_INCH).toBeCloseTo(Math.PI * 6.5, 9);
+    expect([slit, edge - hole]).toEqual([inches(17), inches(160 + 34)]);
+    // Straight sides take straight grain, but the strip that goes around the hole is cut on the bias (common practice).
+    expect(isBiasNeeded).toBe(true);
+    expect(plan(square(40), { ...own, ...change, slitBoundWith: 'outside' }).isBiasNeeded).toBe(false);
+    // The fold reaches 3/8 in past the seam, on a seam line of 3 1/4 in radius (derived).
+    expect(bend).toMatchObject({ side: 'inside', radius: inches(3) });
+    expect(bend?.strain).toBeCloseTo(0.375 / 3.25, 9);
+  });
+
+  it('in one strip is as much as the outside, the slit and the inner binding of the same hole', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 20, max: 120 }), fc.integer({ min: 3, max: 15 }), (across, hole) => {
+        const change = { hole: { diameter: inches(hole) }, hasSlit: true } as const;
+        const withSlit = plan(circle(across), { ...change, slitBoundWith: 'outside' });
+        const inOne = plan(circle(across), { ...change, slitBoundWith: 'outside-and-hole' });
+        const start = innerBinding.fromProject({
+          outline: circle(across),
+          hole: { diameter: inches(hole) },
+          hasSlit: false,
+          settings: STARTING_SETTINGS,
+        });
+        const { seamLine } = answerOf(innerBinding, start).details;
+        expect(inOne.needed - withSlit.needed).toBeCloseTo(seamLine, 3);
+      }),
+    );
+  });
+
+  it('follows the stages: one strip where no stage binds the hole by itself, as the usual plan has it', () => {
+    const start = (isHoleBoundAlone?: boolean) =>
+      outerBinding.fromProject({
+        outline: circle(50),
+        hole: { diameter: inches(6) },
+        hasSlit: true,
+        settings: STARTING_SETTINGS,
+        ...(isHoleBoundAlone === undefined ? {} : { isHoleBoundAlone }),
+      }).slitBoundWith;
+    expect([start(false), start(true), start()]).toEqual(['outside-and-hole', 'hole', 'hole']);
+  });
+
   it('does not count a slit that is not cut, is bound with the hole, or has no hole', () => {
     const hole = { diameter: inches(6) };
     const slits: readonly Partial<OuterBindingInput>[] = [
       { hole, hasSlit: false, slitBoundWith: 'outside' },
+      { hole, hasSlit: false, slitBoundWith: 'outside-and-hole' },
       { hole, hasSlit: true, slitBoundWith: 'hole' },
       { hole: null, hasSlit: true, slitBoundWith: 'outside' },
     ];
