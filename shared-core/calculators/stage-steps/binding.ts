@@ -10,10 +10,9 @@ export function outerBindingSteps(grounds: StepGrounds): readonly StepGroup[] {
 
 export function innerBindingSteps(grounds: StepGrounds): readonly StepGroup[] {
   const own = ownSteps([innerBinding.name, ...savedNames(grounds)], grounds);
-  const { before } = grounds;
-  if (before.includes('center-cut')) return own;
-  const drawn = step(
-    'In this plan the cut comes later: sew the strip to the drawn lines of hole and slit, and leave out the steps that cut the hole.',
-  );
-  return [{ title: 'Bound before the cut', steps: [drawn] }, ...own];
+  const isCut = grounds.before.includes('center-cut');
+  const order = isCut
+    ? 'The hole is cut already: leave out the steps that draw and cut it.'
+    : 'In this plan the cut comes later: sew the strip to the drawn lines of hole and slit, and leave out the steps that cut the hole.';
+  return [{ title: isCut ? 'After the cut' : 'Before the cut', steps: [step(order)] }, ...own];
 }

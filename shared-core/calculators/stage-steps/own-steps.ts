@@ -26,11 +26,28 @@ function stepsOf({ tables }: Calculation): readonly Sentence[] {
   return tables.filter(isHowTo).flatMap((table: Table) => table.rows.map(sentenceOf));
 }
 
-/** A row has its number, what to do, and the measure, which may be empty. Its words may hold a name of the maker's, braces and all. */
+/**
+ * A row has its number, what to do, and the measure, which may be empty. The measure goes to the sentence that says “this”, or else to the
+ * first one. The words may hold a name of the maker's, braces and all, so they are quantities too.
+ */
 function sentenceOf([, does, measure]: readonly Quantity[]): Sentence {
   const words = does?.kind === 'words' ? does.text : '';
   if (measure === undefined || (measure.kind === 'words' && measure.text === '')) {
     return step('{does}', { does: wordsQuantity(words) });
   }
-  return step('{does}: {measure}.', { does: wordsQuantity(words.replace(/\.$/, '')), measure });
+  const sentences = words.endsWith('.') ? words.split(/(?<=\.) (?=[A-Z])/) : [words];
+  const at = Math.max(
+    0,
+    sentences.findIndex((sentence) => /\bthis\b/.test(sentence)),
+  );
+  const before = sentences
+    .slice(0, at + 1)
+    .join(' ')
+    .replace(/\.$/, '');
+  const rest = sentences.slice(at + 1).join(' ');
+  return step(rest === '' ? '{does}: {measure}.' : '{does}: {measure}. {then}', {
+    does: wordsQuantity(before),
+    measure,
+    then: wordsQuantity(rest),
+  });
 }

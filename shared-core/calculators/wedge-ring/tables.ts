@@ -47,7 +47,7 @@ export function ringMethodTable({ wedges, seamAllowance }: WedgeRingInput, work:
       degreesQuantity((360 * smaller) / wedges),
     ],
     [
-      'If it is not, sew a seam again or trim a leg. Keep a whole seam allowance on it.',
+      'If it is not, sew a seam again or trim a leg, and keep this whole seam allowance on it.',
       givenLength(seamAllowance),
     ],
     ['Sew the two halves to each other.', countQuantity(2, ['seam', 'seams'])],

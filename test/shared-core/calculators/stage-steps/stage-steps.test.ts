@@ -87,12 +87,16 @@ describe('the steps of a stage', () => {
     }
   });
 
-  it('show a calculator’s own table of the work, its measure at the end of each line', () => {
+  it('show a calculator’s own table of the work, each measure with the sentence that asks for it', () => {
     const groups = groupsOf('outer-binding', { answers: saved('continuous-bias') });
     const bias = groups.find(({ title }) => title === 'Continuous bias, step by step');
     expect(bias?.steps.map(written)).toContain(
       'On the wrong side, draw lines parallel to the slanted edge, this far apart: 2½ in.',
     );
+    expect(linesOf('outer-binding')).toContain(
+      'Sew it to the front with this seam: ¼ in. Feed the strip in generously around the curve, and never stretch it.',
+    );
+    expect(linesOf('piecing', { answers: saved('wedge-ring') })).toContain('The other half has: 8 wedges.');
   });
 
   it.each([
@@ -249,7 +253,9 @@ describe('the center cut', () => {
 describe('the bindings and the hand finish', () => {
   it('say that a hole bound before the cut is not cut yet', () => {
     expect(linesOf('inner-binding')[0]).toContain('the cut comes later');
-    expect(linesOf('inner-binding', { before: ['center-cut'] }).join()).not.toContain('the cut comes later');
+    expect(linesOf('inner-binding', { before: ['center-cut'] })[0]).toBe(
+      'The hole is cut already: leave out the steps that draw and cut it.',
+    );
   });
 
   it('go around the slit and the hole where the stages bind all of it in one', () => {
