@@ -23,6 +23,7 @@ import { longarmPrice } from './longarm-price/longarm-price';
 import { machineThread } from './machine-thread/machine-thread';
 import { fussyCutting } from './patches/fussy-cutting/fussy-cutting';
 import { patchSize } from './patches/patch-size/patch-size';
+import { seamCheck } from './seam-check/seam-check';
 import { top } from './top/top';
 import { wedgeRing } from './wedge-ring/wedge-ring';
 import { washing } from './washing/washing';
@@ -35,6 +36,7 @@ export const calculators: readonly Calculator[] = [
   wedgeRing,
   longStrips,
   accuracy,
+  seamCheck,
   backing,
   batting,
   longarmPrice,
