@@ -98,6 +98,18 @@ export function flagField(options: FieldWords): z.ZodType<boolean, boolean> {
   return z.boolean().meta({ ...words(options), kind: 'flag' } satisfies FieldMeta);
 }
 
+/**
+ * A field added after answers had been saved without it: read as `value` where it is missing. It keeps its words, and is typed like
+ * any other field. Choose the value that leaves such an answer as it was.
+ */
+export function withDefault<Value extends boolean | number | string>(
+  field: z.ZodType<Value, Value>,
+  value: Value,
+): z.ZodType<Value, Value> {
+  const later = new z.ZodDefault({ type: 'default', innerType: field, defaultValue: value });
+  return later.meta(field.meta() ?? {}) as unknown as z.ZodType<Value, Value>;
+}
+
 interface TextFieldOptions extends FieldWords {
   readonly minimum?: number;
   readonly maximum?: number;

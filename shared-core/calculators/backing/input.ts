@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { choiceField, flagField, lengthField, percentField } from '#core/domain/fields';
+import { choiceField, flagField, lengthField, percentField, withDefault } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import { type Hole, holeSchema, outlineSchema } from '#core/domain/outline';
-import { type Length, lengthFromInches } from '#core/units/length';
+import { lengthFromInches } from '#core/units/length';
 import {
   cutStepField,
   cutStepOfSettings,
@@ -47,15 +47,6 @@ const laterFields = {
     inches(0),
   ),
 };
-
-/** Read as `value` where the field is missing. It keeps its words, and is typed like any other field. */
-function withDefault<Value extends boolean | Length>(
-  field: z.ZodType<Value, Value>,
-  value: Value,
-): z.ZodType<Value, Value> {
-  const later = new z.ZodDefault({ type: 'default', innerType: field, defaultValue: value });
-  return later.meta(field.meta() ?? {}) as unknown as z.ZodType<Value, Value>;
-}
 
 export const backingInput = z
   .object({

@@ -1,17 +1,15 @@
 import { success } from '#core/result';
 import type { Calculator } from '#core/calculators/calculator';
-import type { Note } from '#core/calculators/explanation';
-import { fineLength, lengthNearest, lengthQuantity, lengthUp } from '#core/calculators/quantities';
-import { cautionNotes } from '#core/calculators/caution-notes';
-import { CENTER_CUT_NOTES } from '../center-notes';
-import { type HoleSizeInput, holeSizeFromProject, holeSizeInput, isMeasured, rulerRounding } from './input';
+import { fineLength, lengthDown, lengthQuantity, lengthUp } from '#core/calculators/quantities';
+import { type HoleSizeInput, holeSizeFromProject, holeSizeInput, rulerRounding } from './input';
 import { holeDiagram } from './diagram';
-import { holeSizeSteps, rulerTable } from './steps';
+import { holeSizeNotes } from './notes';
+import { holeSizeSteps, lifeTable, rulerTable } from './steps';
 import { type HoleSizeDetails, workOutHole } from './work';
 
 export const holeSize: Calculator<HoleSizeInput, HoleSizeDetails> = {
   name: 'hole-size',
-  version: 2,
+  version: 3,
   title: 'Size of the hole',
   question: 'How large a hole does the stand, trunk or pole need?',
   stageKinds: ['center-cut'],
@@ -19,7 +17,9 @@ export const holeSize: Calculator<HoleSizeInput, HoleSizeDetails> = {
   fromProject: holeSizeFromProject,
   decidesHole: ({ diameter }) => ({ diameter }),
   calculate(input) {
-    const details = workOutHole(input);
+    const hole = workOutHole(input);
+    if (!hole.ok) return hole;
+    const details = hole.value;
     return success({
       figures: [
         {
@@ -31,6 +31,10 @@ export const holeSize: Calculator<HoleSizeInput, HoleSizeDetails> = {
           quantity: fineLength(details.diameter / 2, 'down'),
         },
         {
+          label: 'The hole, bound and washed',
+          quantity: lengthDown(details.washed),
+        },
+        {
           label: 'Edge of the hole, all the way around',
           quantity: lengthUp(Math.PI * details.diameter),
         },
@@ -39,36 +43,11 @@ export const holeSize: Calculator<HoleSizeInput, HoleSizeDetails> = {
           quantity: lengthUp(details.seamLine),
         },
       ],
-      tables: [rulerTable(input, details)],
+      tables: [lifeTable(details), rulerTable(input, details)],
       explanation: holeSizeSteps(input, details),
-      notes: notesOf(input, details),
+      notes: holeSizeNotes(input, details),
       diagram: holeDiagram(input, details),
       details,
     });
   },
 };
-
-function notesOf(input: HoleSizeInput, details: HoleSizeDetails): readonly Note[] {
-  const room: readonly Note[] =
-    isMeasured(input) && details.diameter > details.exactDiameter + 1
-      ? [
-          {
-            kind: 'tip',
-            says: 'The next ruler size is {more} larger than you need.',
-            values: {
-              more: lengthNearest(details.diameter - details.exactDiameter),
-            },
-          },
-        ]
-      : [];
-  return [
-    ...room,
-    {
-      kind: 'tip',
-      says: 'The binding folds over the cut edge, so the finished hole is smaller by twice the thickness of the binding. Thick fabric needs more ease.',
-      values: {},
-    },
-    ...CENTER_CUT_NOTES,
-    ...cautionNotes('tree', 'flame'),
-  ];
-}
