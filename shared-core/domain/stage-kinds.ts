@@ -16,6 +16,8 @@ export interface StageKindRecord {
   readonly usesHoleTemplate: boolean;
   /** Patches are cut in it: the cutting plan of the project is opened from its page, and its cuts are booked on it. */
   readonly cutsPatches: boolean;
+  /** What of the project its hours grow with, as long as nothing better is known; null: they are the same for every size. */
+  readonly growsWith: 'area' | 'edge' | 'hole' | 'every-edge' | null;
   /** What of its work can be counted for an estimate by the maker's own rates. */
   readonly estimatedBy: readonly WorkMeasure[];
   /** The one whose rate must be known, since the others say too little without it; null: any of them will do. */
@@ -33,6 +35,7 @@ const AT_HOME = {
   isIrreversible: false,
   usesHoleTemplate: false,
   cutsPatches: false,
+  growsWith: null,
   estimatedBy: [],
   mainMeasure: null,
   isSewnByHand: false,
@@ -50,6 +53,7 @@ export const STAGE_KINDS = {
     start: 'Start piecing',
     finish: 'The top is done',
     cutsPatches: true,
+    growsWith: 'area',
     estimatedBy: ['blocks', 'cuts'],
     mainMeasure: 'blocks',
     usuallyCounted: 'blocks',
@@ -68,6 +72,7 @@ export const STAGE_KINDS = {
     words: 'Quilting at home',
     start: 'Start quilting',
     finish: 'Quilting is done',
+    growsWith: 'area',
     cautions: ['rotaryBlade', 'iron', 'machineNeedle', 'usedBlades', 'pins'],
   },
   'outer-binding': {
@@ -75,6 +80,7 @@ export const STAGE_KINDS = {
     words: 'Outer binding',
     start: 'Start the outer binding',
     finish: 'The edge is bound',
+    growsWith: 'edge',
     cautions: ['rotaryBlade', 'usedBlades', 'iron', 'machineNeedle', 'pins'],
   },
   'center-cut': {
@@ -91,6 +97,7 @@ export const STAGE_KINDS = {
     words: 'Inner binding',
     start: 'Start the inner binding',
     finish: 'The hole is bound',
+    growsWith: 'hole',
     usesHoleTemplate: true,
     usuallyCounted: 'hand',
     cautions: ['rotaryBlade', 'iron', 'machineNeedle', 'pins'],
@@ -100,6 +107,7 @@ export const STAGE_KINDS = {
     words: 'Hand finish',
     start: 'Start the hand finish',
     finish: 'It is finished',
+    growsWith: 'every-edge',
     estimatedBy: ['hand'],
     mainMeasure: 'hand',
     isSewnByHand: true,

@@ -79,7 +79,7 @@ export const STARTING_PLANS: readonly StartingPlan[] = [
     says: 'Large enough to send out for quilting.',
     piece: 'whole',
     size: 'large',
-    stages: [{ ...PIECING, estimateMinutes: 900 }, LONGARM, OUTER_BINDING, HAND_FINISH],
+    stages: [PIECING, LONGARM, OUTER_BINDING, HAND_FINISH],
   },
   {
     id: stagePlanIdSchema.parse('5f0e3f5a-6b6e-4a53-9d0c-0c5d4a8e1a05'),
@@ -87,11 +87,6 @@ export const STARTING_PLANS: readonly StartingPlan[] = [
     says: 'Pieced, quilted and bound at home in a few evenings.',
     piece: 'whole',
     size: 'small',
-    stages: [
-      { ...PIECING, estimateMinutes: 180 },
-      { ...HOME_QUILTING, estimateMinutes: 120 },
-      { ...OUTER_BINDING, estimateMinutes: 60 },
-      { ...HAND_FINISH, estimateMinutes: 60 },
-    ],
+    stages: [PIECING, HOME_QUILTING, OUTER_BINDING, HAND_FINISH],
   },
 ];

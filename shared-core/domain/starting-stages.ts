@@ -3,7 +3,8 @@ import type { PlannedStage } from './stage';
 import type { StageKind } from './stage-kinds';
 
 /**
- * The stages of the starting plans. Their minutes and lines are common practice; the maker's own clock corrects the minutes. A list is
+ * The stages of the starting plans. Their minutes and lines are common practice. The minutes are for the typical piece
+ * of `learned/size-estimate.ts`; a project starts with those for its own size, and the maker's own clock corrects them. A list is
  * read at the table, so it has 12 lines at most: what has to do with numbers is in the steps of the stage instead.
  */
 export const PIECING: PlannedStage = {

@@ -7,7 +7,8 @@ import { type Result, success } from '#core/result';
 import { recordChange } from '../history/changes';
 import { allRows, insertRow, type ReadableStore, type WritableStore, write } from '../base/handles';
 import { findProject, notFound } from '../base/lookups';
-import { touchProject } from './project-rows';
+import { readProject, touchProject } from './project-rows';
+import { stagesForProject } from './resize-estimates';
 import { textOf } from '../base/rows';
 import { allowMove, makeMove } from './stage-moves';
 import { findStagePlan } from './stage-plans';
@@ -25,7 +26,10 @@ export function followPlan(
   if (!project.ok) return project;
   const plan = findStagePlan(store, stagePlanId);
   if (plan === undefined) return notFound('stage-plan');
-  const { steps, gone } = matchPlan(recordedStages(store, projectId), plan.stages);
+  const details = readProject(store, projectId);
+  if (details === null) return notFound('project');
+  const planned = stagesForProject(plan, details);
+  const { steps, gone } = matchPlan(recordedStages(store, projectId), planned);
   return recordChange(store, `Switched “${project.value.name}” to the plan “${plan.name}”`, (writable) => {
     for (const { id } of gone) write(writable, 'DELETE FROM stage WHERE id = ?', id);
     for (const [position, step] of steps.entries()) {

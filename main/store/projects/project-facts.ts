@@ -16,7 +16,8 @@ import { recordChange } from '../history/changes';
 import { settingsInUse } from '../workshop/settings-in-use';
 import { calculationColumns, calculationOf } from './calculations';
 import { listedStagesByProject } from './stage-rows';
-import { projectColumns, projectOf, touchProject } from './project-rows';
+import { projectColumns, readProject, touchProject } from './project-rows';
+import { resizeEstimates } from './resize-estimates';
 
 /** The facts on which the saved answers of a project disagree with it, by stage. */
 export function unsettledFactsOf(
@@ -38,7 +39,9 @@ export function decideForProject(
   const project = readProject(store, projectId);
   if (project === null) return notFound('project');
   return recordChange(store, `Decided a size or setting of “${project.name}”`, (writable) => {
-    updateRow(writable, 'project', projectId, projectColumns(decideFacts(project, decided)));
+    const details = decideFacts(project, decided);
+    updateRow(writable, 'project', projectId, projectColumns(details));
+    resizeEstimates(writable, project, details);
     touchProject(writable, projectId);
     return success({});
   });
@@ -73,11 +76,6 @@ export function followProject(
     touchProject(writable, project.id);
     return success({});
   });
-}
-
-function readProject(store: ReadableStore, projectId: string): Project | null {
-  const row = oneRow(store, 'SELECT * FROM project WHERE id = ? AND deleted_at IS NULL', projectId);
-  return row === undefined ? null : projectOf(row);
 }
 
 function measurementsOf(store: ReadableStore, project: Project): Measurements {

@@ -1,6 +1,13 @@
 import type { ProjectId } from '#core/domain/ids';
 import { type Project, type ProjectDetails, savedDetailsSchema } from '#core/domain/project';
-import { type Row, updateRow, type Value, type WritableStore } from '../base/handles';
+import {
+  oneRow,
+  type ReadableStore,
+  type Row,
+  updateRow,
+  type Value,
+  type WritableStore,
+} from '../base/handles';
 import { flagOf, idOf, jsonOf, numberOf, readBy } from '../base/rows';
 
 export function projectOf(row: Row): Project {
@@ -46,4 +53,10 @@ export function projectColumns(details: ProjectDetails): Readonly<Record<string,
 /** Marks a project as changed now, as every change of its stages does. */
 export function touchProject(store: WritableStore, projectId: string): void {
   updateRow(store, 'project', projectId, { changed_at: store.clockAndIds.now() });
+}
+
+/** Null for a project that is not there or was deleted. */
+export function readProject(store: ReadableStore, projectId: string): Project | null {
+  const row = oneRow(store, 'SELECT * FROM project WHERE id = ? AND deleted_at IS NULL', projectId);
+  return row === undefined ? null : projectOf(row);
 }

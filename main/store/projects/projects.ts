@@ -15,8 +15,9 @@ import {
 } from '../base/handles';
 import { appendBooking } from '../ledger/ledger-append';
 import { findProject, notFound, type ProjectRef } from '../base/lookups';
-import { projectColumns, projectOf, touchProject } from './project-rows';
+import { projectColumns, projectOf, readProject, touchProject } from './project-rows';
 import { numberOf } from '../base/rows';
+import { resizeEstimates, stagesForProject } from './resize-estimates';
 import { findStagePlan } from './stage-plans';
 import { stagesByProject } from './stage-rows';
 import { addPlannedStages } from './stages';
@@ -29,7 +30,7 @@ export function createProject(
   if (plan === undefined) return notFound('stage-plan');
   return recordChange(store, `Started “${details.name}”`, (writable) => {
     const projectId = insertProject(writable, projectColumns(details));
-    addPlannedStages(writable, projectId, plan.stages);
+    addPlannedStages(writable, projectId, stagesForProject(plan, details));
     return success({ projectId });
   });
 }
@@ -38,10 +39,11 @@ export function changeProject(
   store: ReadableStore,
   { projectId, details }: ChannelInput<'project:change'>,
 ): Result<Changed, Problem> {
-  const project = findProject(store, projectId);
-  if (!project.ok) return project;
+  const before = readProject(store, projectId);
+  if (before === null) return notFound('project');
   return recordChange(store, `Changed “${details.name}”`, (writable) => {
     updateRow(writable, 'project', projectId, projectColumns(details));
+    resizeEstimates(writable, before, details);
     touchProject(writable, projectId);
     return success({});
   });

@@ -1,0 +1,23 @@
+import { test } from '@playwright/test';
+import { launchProgram } from '#test/helpers/launch';
+import { goTo } from '#test/helpers/notebook-steps';
+test('pics', async () => {
+  const { page, close } = await launchProgram();
+  await page.getByRole('button', { name: /demo/i }).click();
+  await page.waitForTimeout(2500);
+  await goTo(page, 'Projects');
+  await page.getByRole('link', { name: /Candle-table round/ }).first().click();
+  await page.waitForTimeout(800);
+  await page.screenshot({ path: 'out/p1.png', fullPage: true });
+  await goTo(page, 'Projects');
+  await page.getByRole('link', { name: 'New project' }).first().click();
+  await page.getByRole('textbox', { name: 'Name' }).fill('Gift ring');
+  await page.getByLabel('Due').fill('2026-12-20');
+  await page.getByRole('textbox', { name: 'Across' }).fill('60');
+  await page.getByRole('checkbox', { name: 'It has a hole in the middle' }).check();
+  await page.getByRole('textbox', { name: 'Hole across' }).fill('6');
+  await page.keyboard.press('Tab');
+  await page.waitForTimeout(1200);
+  await page.screenshot({ path: 'out/p2.png', fullPage: true });
+  await close();
+});
