@@ -60,6 +60,17 @@ function nextDeadline(
   return first.latestStartOn === null ? null : { verb, by: first.latestStartOn };
 }
 
+/** Whether one project gets done in time, in a sentence: by which day, and how long before or after it is due. */
+export function inTimeWords({ finishOn, lateDays }: ProjectDates, { locale, on }: When): string {
+  if (finishOn === null) return 'No sewing time is set on the Workshop page, so there is no finish date.';
+  const done = `done by ${weekdayWords(finishOn, locale, on)}`;
+  if (lateDays === null) return `It will be ${done}.`;
+  if (lateDays > 0) return `Late: ${done}, ${daysWords(lateDays)} after it is due.`;
+  return lateDays === 0
+    ? `Just in time: ${done}, the day it is due.`
+    : `In time: ${done}, ${daysWords(-lateDays)} before it is due.`;
+}
+
 /** One line for the whole workshop: whether everything gets done on time. Empty if no project has a due date. */
 export function scheduleWords({ plan }: Pick<PlannedDates, 'plan'>, nameOf: (id: string) => string): string {
   const dated = plan.projects.filter(({ lateDays }) => lateDays !== null);
@@ -95,7 +106,9 @@ export function dateFixWords(
   }
   if (beyondHours.length > 0) {
     const names = fewNames(beyondHours.map((id) => `“${nameOf(id)}”`));
-    sentences.push(`More sewing time won’t help ${names}: still at the quilter past the due date.`);
+    sentences.push(
+      `More sewing time won’t help ${names}: the quilter needs longer than the time that is left.`,
+    );
   }
   const move = sentences.length > 0 && beyondHours.length === 0 ? 'Or move' : 'Move';
   const days = moved.map(({ id, dueOn }) => `“${nameOf(id)}” to ${weekdayWords(dueOn, locale, on)}`);

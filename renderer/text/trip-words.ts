@@ -67,6 +67,10 @@ export function daysAwayWords({ days, from, withWhom, learned }: DaysAway): stri
       return `${dayCount(days)}, based on ${tripCount(learned?.count ?? 0)} to ${who}`;
     case 'promised':
       return `${dayCount(days)}, as ${who} promises`;
+    case 'quilters': {
+      const whose = withWhom === null ? 'your quilters take' : `${withWhom} takes`;
+      return `${dayCount(days)}, as ${whose}; none chosen yet`;
+    }
     case 'usual':
       return `${dayCount(days)} (your usual)${withWhom === null ? ', no quilter chosen yet' : ` for ${who}`}`;
   }

@@ -1,9 +1,10 @@
 import { z } from 'zod';
 import { calendarDateSchema } from '#core/domain/dates';
-import { projectIdSchema, tripIdSchema } from '#core/domain/ids';
+import { projectIdSchema, stagePlanIdSchema, tripIdSchema } from '#core/domain/ids';
+import { projectDetailsSchema } from '#core/domain/project';
 import type { DaysAway } from '#core/learned/days-away';
 import type { DayToRemember } from '#core/calendar-file/day-to-remember';
-import type { Schedule, WeekLoad } from '#core/planner/schedule';
+import type { ProjectDates, Schedule, WeekLoad } from '#core/planner/schedule';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { reads, writes } from './channel';
 import type { Changed } from './projects';
@@ -42,6 +43,15 @@ export interface DateFixes {
   readonly moved: readonly { readonly id: string; readonly dueOn: CalendarDate }[];
 }
 
+/** When a project would be done if it were started today, beside everything that is open. */
+export interface TriedProject {
+  readonly dates: ProjectDates;
+  /** Open projects that it would make late, or later than they are. */
+  readonly madeLater: readonly { readonly name: string; readonly lateDays: number }[];
+  /** What would help if it is late; null if it is in time. */
+  readonly fixes: DateFixes | null;
+}
+
 const question = z.object({ on: calendarDateSchema, moves: dayMovesSchema });
 
 export const dateChannels = {
@@ -49,6 +59,10 @@ export const dateChannels = {
   'dates:plan': reads<PlannedDates>()(question),
   /** For schedules where something is late. Slow, because it tries many schedules. */
   'dates:suggest-fixes': reads<DateFixes>()(question),
+  /** Nothing is saved. */
+  'dates:try-project': reads<TriedProject>()(
+    z.object({ on: calendarDateSchema, details: projectDetailsSchema, stagePlanId: stagePlanIdSchema }),
+  ),
   /** The days for other calendars, in order. */
   'dates:days-to-remember': reads<readonly DayToRemember[]>()(z.object({ on: calendarDateSchema })),
   /** Saves all moves as one change. */

@@ -11,6 +11,7 @@ import { planDates } from '#core/planner/plan-dates';
 import { weekLoads } from '#core/planner/week-loads';
 import type { WorkshopLoad } from '#core/planner/workshop-load';
 import { type Result, success } from '#core/result';
+import type { CalendarDate } from '#core/units/calendar-date';
 import { recordChange } from '../history/changes';
 import { daysAwayOf } from '../trips/days-away';
 import { oneRow, type ReadableStore, updateRow } from '../base/handles';
@@ -23,7 +24,7 @@ import { minutesByStage } from '../workshop/work-rows';
 import { readWorkshop } from '../workshop/workshop';
 
 export function plannedDates(store: ReadableStore, question: ChannelInput<'dates:plan'>): PlannedDates {
-  const { load, away } = planningLoadOf(store, question);
+  const { load, away } = movedLoadOf(store, question);
   const planned = planDates(load);
   const { sessions: _, ...plan } = planned;
   return { plan, weeks: weekLoads(load, planned), away };
@@ -33,7 +34,7 @@ export function suggestDateFixes(
   store: ReadableStore,
   question: ChannelInput<'dates:suggest-fixes'>,
 ): DateFixes {
-  const { load } = planningLoadOf(store, question);
+  const { load } = movedLoadOf(store, question);
   return { ...moreHours(load), moved: moveDates(load, planDates(load)) };
 }
 
@@ -71,8 +72,20 @@ interface PlanningLoad {
 }
 
 /** Everything left to do on projects that are not archived, with these moves applied. */
-function planningLoadOf(store: ReadableStore, { on, moves }: ChannelInput<'dates:plan'>): PlanningLoad {
-  const open = listOpenProjects(store).map((one) => withMoves(one, moves));
+function movedLoadOf(store: ReadableStore, { on, moves }: ChannelInput<'dates:plan'>): PlanningLoad {
+  return planningLoadOf(
+    store,
+    on,
+    listOpenProjects(store).map((one) => withMoves(one, moves)),
+  );
+}
+
+/** Everything left to do on these projects. */
+export function planningLoadOf(
+  store: ReadableStore,
+  on: CalendarDate,
+  open: readonly OpenProject[],
+): PlanningLoad {
   const workshop = readWorkshop(store);
   const estimates = estimatesOf(store, open);
   const logged = minutesByStage(

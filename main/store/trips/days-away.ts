@@ -1,10 +1,11 @@
+import { type ContactKind, contactKindSchema } from '#core/domain/contact';
 import type { ContactId, StageId } from '#core/domain/ids';
 import { stageKindRecord } from '#core/domain/stage-kinds';
 import { type Settings, settingsOfProject } from '#core/domain/workshop';
-import { type DaysAway, daysAway, type ContactWithTrips } from '#core/learned/days-away';
+import { type DaysAway, daysAway, daysAwayUnnamed, type ContactWithTrips } from '#core/learned/days-away';
 import { allRows, type ReadableStore } from '../base/handles';
 import type { OpenProject } from '../projects/open-projects';
-import { dateOrNullOf, groupRows, idOf, numberOrNullOf, textOf } from '../base/rows';
+import { choiceOf, dateOrNullOf, groupRows, idOf, numberOrNullOf, textOf } from '../base/rows';
 
 /** How long each stage at the quilter, or still to be sent there, is away. */
 export function daysAwayOf(
@@ -13,6 +14,7 @@ export function daysAwayOf(
   settings: Settings,
 ): readonly DaysAway[] {
   const contacts = readContacts(store);
+  const quilters = [...contacts.values()].filter(({ details }) => details.kind === 'longarm');
   return open.flatMap(({ project, stages, trips }) => {
     const { turnaroundDays } = settingsOfProject(settings, project.settingChanges);
     const tripOf = (id: StageId) => trips.findLast((trip) => trip.stageId === id && trip.backOn === null);
@@ -20,7 +22,10 @@ export function daysAwayOf(
       .filter(({ kind, state }) => state === 'out' || (stageKindRecord(kind).isSentOut && isAhead(state)))
       .map(({ id }) => {
         const trip = tripOf(id);
-        return daysAway(id, trip, trip && contacts.get(trip.contactId), turnaroundDays);
+        const contact = trip && contacts.get(trip.contactId);
+        return contact === undefined
+          ? daysAwayUnnamed(id, quilters, turnaroundDays)
+          : daysAway(id, trip, contact, turnaroundDays);
       });
   });
 }
@@ -30,7 +35,7 @@ function isAhead(state: string): boolean {
 }
 
 /** All contacts with the days of their trips that have ended. */
-function readContacts(store: ReadableStore): ReadonlyMap<ContactId, ContactWithTrips> {
+function readContacts(store: ReadableStore) {
   const trips = groupRows(
     allRows(
       store,
@@ -40,11 +45,15 @@ function readContacts(store: ReadableStore): ReadonlyMap<ContactId, ContactWithT
     ),
     'contact_id',
   );
-  return new Map(
-    allRows(store, 'SELECT id, name, promised_days FROM contact').map((row) => [
+  return new Map<ContactId, ContactWithTrips & { readonly details: { readonly kind: ContactKind } }>(
+    allRows(store, 'SELECT id, name, kind, promised_days FROM contact').map((row) => [
       idOf<ContactId>(row, 'id'),
       {
-        details: { name: textOf(row, 'name'), promisedDays: numberOrNullOf(row, 'promised_days') },
+        details: {
+          name: textOf(row, 'name'),
+          kind: choiceOf(row, 'kind', contactKindSchema.options),
+          promisedDays: numberOrNullOf(row, 'promised_days'),
+        },
         trips: (trips.get(textOf(row, 'id')) ?? []).map((trip) => ({
           packageId: textOf(trip, 'parcel_id'),
           sentOn: dateOrNullOf(trip, 'sent_on'),

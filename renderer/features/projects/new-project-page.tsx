@@ -7,6 +7,7 @@ import { Page } from '#renderer/ui/page/page';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { StagePlanChoice } from './stage-plan-choice';
 import { detailsOfDraft, EMPTY_DRAFT, holeProblem, isProjectDraft } from './project-draft';
+import { WouldBeInTime } from './in-time';
 import { ProjectForm } from './project-form';
 import { planOfDraft, plansForDraft } from './usual-plan';
 
@@ -18,8 +19,8 @@ export function NewProjectPage() {
   const creating = useWrite('project:create');
   const navigate = useNavigate();
   const stagePlanId = planOfDraft(plans, draft);
+  const details = detailsOfDraft(draft);
   const create = async () => {
-    const details = detailsOfDraft(draft);
     if (details === null || stagePlanId === null || holeProblem(draft) !== null) return;
     const answer = await creating.write({ details, stagePlanId });
     if (!answer.ok) return;
@@ -39,6 +40,12 @@ export function NewProjectPage() {
       }
     >
       <DraftContext key={typed.discards} value={typed}>
+        {details !== null && stagePlanId !== null && holeProblem(draft) === null && (
+          <WouldBeInTime
+            details={{ ...details, name: details.name === '' ? 'The new project' : details.name }}
+            stagePlanId={stagePlanId}
+          />
+        )}
         <ProjectForm
           id="new-project"
           draft={draft}

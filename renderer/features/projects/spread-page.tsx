@@ -16,6 +16,7 @@ import { PrintSheetButton } from '#renderer/ui/page/print-sheet-button';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { StageMoveButton } from '#renderer/shared/stage-move-button';
 import layout from '#renderer/ui/page/layout.module.css';
+import { InTime } from './in-time';
 import { ProjectLeaf } from './project-leaf';
 import { StageRail } from './stage-rail';
 
@@ -67,6 +68,7 @@ function Spread({ spread }: { readonly spread: ProjectSpread }) {
       action={mainAction}
     >
       <ProblemNotice problem={moving.problem ?? archiving.problem} />
+      {!project.isArchived && <InTime project={project} />}
       <div className={layout['spread']}>
         <ProjectLeaf spread={spread} />
         <StageRail project={project} stages={stages} now={status.now} />

@@ -85,7 +85,6 @@ export function StagePage({ projectId, stageId }: StagePageProps) {
                 stage={stage}
                 reserved={reservedTrip(stage, spread.trips)}
                 measurements={measurements}
-                dueOn={spread.project.dueOn}
               />
             )}
             <Trips

@@ -6,7 +6,7 @@ import { planDates } from '#core/planner/plan-dates';
 import { weekLoads } from '#core/planner/week-loads';
 import type { LoadStep, ProjectLoad } from '#core/planner/workshop-load';
 import { calendarDate } from '#core/units/calendar-date';
-import { dateFixWords, scheduleLines, scheduleWords } from '#renderer/text/schedule-words';
+import { dateFixWords, inTimeWords, scheduleLines, scheduleWords } from '#renderer/text/schedule-words';
 
 // 2027-09-13 is a Monday; an hour a day.
 const on = calendarDate('2027-09-13');
@@ -88,6 +88,24 @@ describe('the days of one project in words', () => {
 
 const nameOf = (id: string) => id.toUpperCase();
 
+describe('one project in a sentence', () => {
+  const sentence = (due: string | null) => {
+    const [dates] = planned(project('one', due, work(180))).plan.projects;
+    return inTimeWords(dates!, when);
+  };
+
+  it('says by which day it is done, and how long before or after it is due', () => {
+    expect(sentence('2027-09-20')).toMatch(/^In time: done by .+, \d days? before it is due\.$/);
+    expect(sentence('2027-09-13')).toMatch(/^Late: done by .+, \d days? after it is due\.$/);
+    expect(sentence(null)).toMatch(/^It will be done by .+\.$/);
+  });
+
+  it('says when it is just in time', () => {
+    const [dates] = planned(project('one', null, work(180))).plan.projects;
+    expect(sentence(dates!.finishOn)).toMatch(/^Just in time: done by .+, the day it is due\.$/);
+  });
+});
+
 describe('the whole workshop in one line', () => {
   it('is empty if no project has a due date', () => {
     expect(scheduleWords(planned(project('one', null, work(60))), nameOf)).toBe('');
@@ -125,7 +143,7 @@ describe('what would help', () => {
 
   it('is only another due date if no sewing time helps', () => {
     expect(words({ beyondHours: ['one'], extraWeekMinutes: 0, moved: [moved('one')] })).toEqual([
-      'More sewing time won’t help “ONE”: still at the quilter past the due date.',
+      'More sewing time won’t help “ONE”: the quilter needs longer than the time that is left.',
       'Move “ONE” to Tue 21 Sept, and everything is on time.',
     ]);
     expect(words({ moved: [moved('one')] })).toEqual([

@@ -2,7 +2,7 @@ import '#test/helpers/fixed-seed';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { stageIdSchema } from '#core/domain/ids';
-import { daysAway, type ContactWithTrips } from '#core/learned/days-away';
+import { daysAway, daysAwayUnnamed, type ContactWithTrips } from '#core/learned/days-away';
 import { addDays, calendarDate } from '#core/units/calendar-date';
 
 const STAGE = stageIdSchema.parse('00000000-0000-4000-8000-000000000001');
@@ -21,12 +21,21 @@ function contact(promisedDays: number | null, ...tookDays: readonly number[]): C
 }
 
 describe('how long a top is away once it is sent', () => {
-  it('is the workshop’s usual days when nobody is booked', () => {
-    expect(daysAway(STAGE, undefined, undefined, USUAL)).toMatchObject({
-      days: USUAL,
-      from: 'usual',
-      withWhom: null,
-    });
+  it('is the workshop’s usual days when nobody is booked and no quilter’s days are known', () => {
+    const usual = { days: USUAL, from: 'usual', withWhom: null };
+    expect(daysAwayUnnamed(STAGE, [], USUAL)).toMatchObject(usual);
+    expect(daysAwayUnnamed(STAGE, [contact(null), contact(null, 12)], USUAL)).toMatchObject(usual);
+  });
+
+  it('is what the quilters on record take when nobody is booked: the only one, or the middle one of several', () => {
+    const days = (...quilters: readonly ContactWithTrips[]) => {
+      const away = daysAwayUnnamed(STAGE, quilters, USUAL);
+      return [away.days, away.from, away.withWhom];
+    };
+    expect(days(contact(14), contact(null))).toEqual([14, 'quilters', 'Tansy Quill']);
+    expect(days(contact(14, 30, 41, 33))).toEqual([33, 'quilters', 'Tansy Quill']);
+    expect(days(contact(21), contact(14))).toEqual([21, 'quilters', null]);
+    expect(days(contact(40), contact(14), contact(21))).toEqual([21, 'quilters', null]);
   });
 
   it('is the median of past trips from three on, before that the promised days, and the usual days without a promise', () => {

@@ -13,6 +13,7 @@ import {
 import { type CalendarDate } from '#core/units/calendar-date';
 import { formatMoney } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
+import { usePlannedDates } from '#renderer/bridge/dates';
 import { useRead, useWrite } from '#renderer/bridge/query';
 import { dateWords, today } from '#renderer/text/dates';
 import { turnaroundWords } from '#renderer/text/trip-words';
@@ -31,7 +32,6 @@ interface QuiltersProps {
   /** The trip already reserved for this stage. */
   readonly reserved: Trip | null;
   readonly measurements: Measurements;
-  readonly dueOn: CalendarDate | null;
 }
 
 const ORDERS: readonly { readonly value: OfferOrder; readonly words: string }[] = [
@@ -40,11 +40,13 @@ const ORDERS: readonly { readonly value: OfferOrder; readonly words: string }[] 
 ];
 
 /** Compares the longarm quilters for this project: the price, and the day it should be back, from their past trips. */
-export function Quilters({ stage, reserved, measurements, dueOn }: QuiltersProps) {
+export function Quilters({ stage, reserved, measurements }: QuiltersProps) {
   const titleId = useId();
   const contacts = useRead('contact:list', {}).value;
   const [sentOn, setSentOn] = useState<CalendarDate | null>(null);
-  const [wantedOn, setWantedOn] = useState<CalendarDate | null>(dueOn);
+  const [typed, setTyped] = useState<CalendarDate | null>();
+  const neededBackOn = useNeededBack(stage);
+  const wantedOn = typed === undefined ? neededBackOn : typed;
   const [order, setOrder] = useState<OfferOrder>('day');
   const quilters = contacts?.filter(({ details }) => details.kind === 'longarm');
   if (quilters === undefined) return null;
@@ -66,7 +68,7 @@ export function Quilters({ stage, reserved, measurements, dueOn }: QuiltersProps
           <Offers offers={orderOffers(offers, order)} stage={stage} reserved={reserved} />
           <div className={styles['asked']}>
             <DateField label="If sent on" value={sentOn ?? today()} onChange={setSentOn} />
-            <DateField label="Needed back by" value={wantedOn} onChange={setWantedOn} isOptional />
+            <DateField label="Needed back by" value={wantedOn} onChange={setTyped} isOptional />
             <Choice label="Show first" value={order} options={ORDERS} onChange={setOrder} />
           </div>
           <p className={layout['quiet']}>
@@ -76,6 +78,14 @@ export function Quilters({ stage, reserved, measurements, dueOn }: QuiltersProps
       )}
     </section>
   );
+}
+
+/** The last day on which the project may come back, so that the stages after the quilting still get done; null without a due day. */
+function useNeededBack({ id, projectId }: Stage): CalendarDate | null {
+  const planned = usePlannedDates(today()).value;
+  const steps = planned?.plan.projects.find((one) => one.id === projectId)?.steps ?? [];
+  const wait = steps.findIndex((step) => step.id === id && step.kind === 'wait');
+  return wait < 0 ? null : (steps[wait + 1]?.latestStartOn ?? null);
 }
 
 interface OffersProps extends Pick<QuiltersProps, 'stage' | 'reserved'> {

@@ -1,8 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import { tripWith } from '#core/domain/trip';
 import { projectIdSchema as projectIdSchema, tripIdSchema as tripIdSchema } from '#core/domain/ids';
-import { addDays, calendarDate, daysBetween } from '#core/units/calendar-date';
-import { addProject, NO_SUCH_ID, openWorkshop, type TestWorkshop, TODAY } from '#test/helpers/workshop';
+import { addDays, type CalendarDate, calendarDate, daysBetween } from '#core/units/calendar-date';
+import {
+  addProject,
+  inches,
+  NO_SUCH_ID,
+  openWorkshop,
+  planNamed,
+  projectDetails,
+  type TestWorkshop,
+  TODAY,
+} from '#test/helpers/workshop';
 
 const NO_MOVES = { dues: [], promises: [] };
 const in_ = (days: number) => addDays(TODAY, days);
@@ -80,8 +89,9 @@ describe('a top that is not sent yet', () => {
       const wait = dates!.steps.find(({ kind }) => kind === 'wait')!;
       return daysBetween(wait.startOn!, wait.endOn!);
     };
-    expect(away()).toEqual([expect.objectContaining({ stageId, from: 'usual', days: 28, withWhom: null })]);
-    expect(waited()).toBe(28);
+    const known = { stageId, from: 'quilters', days: 30, withWhom: 'Tansy Quill' };
+    expect(away()).toEqual([expect.objectContaining(known)]);
+    expect(waited()).toBe(30);
     const { tripId } = workshop.get('trip:add', { stageId, details: tripWith('Tansy Quill') });
     expect(away()).toEqual([expect.objectContaining({ from: 'learned', days: 30, withWhom: 'Tansy Quill' })]);
     expect(waited()).toBe(30);
@@ -93,6 +103,51 @@ describe('a top that is not sent yet', () => {
     expect(workshop.get('trip:send', { stageId, details }).tripId).toBe(tripId);
     expect(workshop.get('project:open', { projectId }).trips).toHaveLength(1);
     expect(waited()).toBe(30);
+  });
+});
+
+describe('a project that is not started yet', () => {
+  const details = (dueOn: CalendarDate | null, across = 48) => ({
+    ...projectDetails({ name: 'Late wish', dueOn, hole: null, hasSlit: false }),
+    outline: { shape: 'circle' as const, diameter: inches(across) },
+  });
+  const tried = (workshop: TestWorkshop, dueOn: CalendarDate | null, across?: number) =>
+    workshop.get('dates:try-project', {
+      on: TODAY,
+      details: details(dueOn, across),
+      stagePlanId: planNamed('Throw').id,
+    });
+
+  test('gets the days that it then has when it is started', () => {
+    const workshop = openWorkshop();
+    addProject(workshop, { dueOn: in_(60) });
+    const before = tried(workshop, in_(100));
+    const { projectId } = workshop.get('project:create', {
+      details: details(in_(100)),
+      stagePlanId: planNamed('Throw').id,
+    });
+    const dates = ask(workshop).projects.find(({ id }) => id === projectId)!;
+    expect(before.dates).toMatchObject({ finishOn: dates.finishOn, lateDays: dates.lateDays });
+    expect(workshop.get('project:list', { archived: false }).items).toHaveLength(2);
+  });
+
+  test('takes longer when it is larger, and says what would help when it is late', () => {
+    const workshop = openWorkshop();
+    expect(tried(workshop, null, 90).dates.finishOn! > tried(workshop, null, 20).dates.finishOn!).toBe(true);
+    expect(tried(workshop, in_(200)).fixes).toBeNull();
+    const late = tried(workshop, in_(3));
+    expect(late.dates.lateDays).toBeGreaterThan(0);
+    expect(late.fixes!.moved).toEqual([{ id: late.dates.id, dueOn: late.dates.finishOn }]);
+  });
+
+  test('names the projects that it would make late', () => {
+    const workshop = openWorkshop();
+    const { projectId } = addProject(workshop, { name: 'Frost round', dueOn: in_(400) });
+    const { finishOn } = ask(workshop).projects.find(({ id }) => id === projectId)!;
+    workshop.get('dates:move', { moves: { ...NO_MOVES, dues: [{ projectId, dueOn: finishOn! }] } });
+    expect(tried(workshop, in_(1), 90).madeLater).toEqual([
+      { name: 'Frost round', lateDays: expect.any(Number) as number },
+    ]);
   });
 });
 

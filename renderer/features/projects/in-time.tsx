@@ -1,0 +1,54 @@
+import type { StagePlan } from '#core/contract/projects';
+import type { Project, ProjectDetails } from '#core/domain/project';
+import { NO_MOVES, useDateFixes, usePlannedDates } from '#renderer/bridge/dates';
+import { useRead } from '#renderer/bridge/query';
+import { daysWords, today } from '#renderer/text/dates';
+import { dateFixWords, inTimeWords } from '#renderer/text/schedule-words';
+import { ScheduleVerdict } from '#renderer/ui/answers/schedule-verdict';
+import { useDisplay } from '#renderer/ui/base/display';
+
+/** Whether an open project gets done in time, and what would help if not. Nothing for one that is done. */
+export function InTime({ project }: { readonly project: Project }) {
+  const { locale } = useDisplay();
+  const on = today();
+  const { value: planned } = usePlannedDates(on);
+  const dates = planned?.plan.projects.find(({ id }) => id === project.id);
+  const isLate = (dates?.lateDays ?? 0) > 0;
+  const fixes = useDateFixes(on, NO_MOVES, isLate);
+  const { value: projects } = useRead('project:list', { archived: false }, { isOn: isLate });
+  if (dates === undefined) return null;
+  const nameOf = (id: string) => projects?.items.find((one) => one.project.id === id)?.project.name ?? '';
+  const help =
+    fixes === undefined || projects === undefined ? [] : dateFixWords(fixes, nameOf, { locale, on });
+  return <ScheduleVerdict words={inTimeWords(dates, { locale, on })} isLate={isLate} fixes={help} />;
+}
+
+interface WouldBeInTimeProps {
+  readonly details: ProjectDetails;
+  readonly stagePlanId: StagePlan['id'];
+}
+
+/** The same for a project that is not started yet, and which other projects would then be late. */
+export function WouldBeInTime({ details, stagePlanId }: WouldBeInTimeProps) {
+  const { locale } = useDisplay();
+  const on = today();
+  const { value: tried } = useRead(
+    'dates:try-project',
+    { on, details, stagePlanId },
+    { keepsPrevious: true },
+  );
+  const { value: projects } = useRead('project:list', { archived: false });
+  if (tried === undefined || projects === undefined) return null;
+  const { dates, fixes, madeLater } = tried;
+  const isLate = (dates.lateDays ?? 0) > 0;
+  const nameOf = (id: string) =>
+    projects.items.find((one) => one.project.id === id)?.project.name ?? details.name;
+  const others = madeLater.map(({ name, lateDays }) => `“${name}” would be ${daysWords(lateDays)} late.`);
+  return (
+    <ScheduleVerdict
+      words={[inTimeWords(dates, { locale, on }), ...others].join(' ')}
+      isLate={isLate || others.length > 0}
+      fixes={fixes === null ? [] : dateFixWords(fixes, nameOf, { locale, on })}
+    />
+  );
+}
