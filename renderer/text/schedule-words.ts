@@ -1,4 +1,4 @@
-import type { DateFixes, PlannedDates } from '#core/contract/dates';
+import type { DateFixes, PlannedDates, TriedProject } from '#core/contract/dates';
 import type { Stage } from '#core/domain/stage';
 import type { ProjectDates, StepDates } from '#core/planner/schedule';
 import { type CalendarDate, daysBetween } from '#core/units/calendar-date';
@@ -69,6 +69,31 @@ export function inTimeWords({ finishOn, lateDays }: ProjectDates, { locale, on }
   return lateDays === 0
     ? `Just in time: ${done}, the day it is due.`
     : `In time: ${done}, ${daysWords(-lateDays)} before it is due.`;
+}
+
+/** What would help one project that is not started yet, one sentence each. */
+export function triedFixWords({ dates, fixes }: TriedProject, { locale, on }: When): readonly string[] {
+  if (fixes === null) return [];
+  const { beyondHours, extraWeekMinutes } = fixes;
+  const sentences: string[] = [];
+  if (beyondHours.includes(dates.id)) {
+    sentences.push('More sewing time won’t help: the quilter needs longer than the time that is left.');
+  } else if (extraWeekMinutes !== null && extraWeekMinutes > 0) {
+    sentences.push(`${formatMinutes(extraWeekMinutes)} more sewing time a week would be enough.`);
+  }
+  if (dates.finishOn !== null)
+    sentences.push(`It can be promised for ${weekdayWords(dates.finishOn, locale, on)} or later.`);
+  return sentences;
+}
+
+/** The open projects that a new one would make late, in one sentence; empty without any. */
+export function madeLaterWords(madeLater: TriedProject['madeLater']): string {
+  const [first, ...rest] = madeLater.toSorted((one, other) => other.lateDays - one.lateDays);
+  if (first === undefined) return '';
+  const most = `“${first.name}” would be ${daysWords(first.lateDays)} late with it`;
+  if (rest.length === 0) return `${most}.`;
+  const others = rest.length === 1 ? 'another project' : `${String(rest.length)} other projects`;
+  return `${most}, and ${others} too.`;
 }
 
 /** One line for the whole workshop: whether everything gets done on time. Empty if no project has a due date. */

@@ -27,7 +27,7 @@ async function threeGifts(page: Page): Promise<void> {
         purpose: 'gift',
         forWhom: '',
         dueOn: calendarDate(dayFromNow(9)),
-        outline: { shape: 'rectangle', width: lengthFromInches(12), length: lengthFromInches(12) },
+        outline: { shape: 'rectangle', width: lengthFromInches(18), length: lengthFromInches(24) },
         hole: null,
         hasSlit: false,
         settingChanges: {},

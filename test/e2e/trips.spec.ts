@@ -67,7 +67,7 @@ test('a quilter is saved and compared, two tops go in one package, one comes bac
     const trips = page.getByRole('region', { name: 'Trips to the quilter' });
     await expect(trips).toContainText('In one package with Birch throw');
     await expect(trips).toContainText('Slow waves');
-    await expect(trips).toContainText('Packing list: 1 of 6 packed');
+    await expect(trips).toContainText('Packing list: 1 of 8 packed');
   });
 
   await test.step('an update is added for both', async () => {

@@ -2,8 +2,8 @@ import type { StagePlan } from '#core/contract/projects';
 import type { Project, ProjectDetails } from '#core/domain/project';
 import { NO_MOVES, useDateFixes, usePlannedDates } from '#renderer/bridge/dates';
 import { useRead } from '#renderer/bridge/query';
-import { daysWords, today } from '#renderer/text/dates';
-import { dateFixWords, inTimeWords } from '#renderer/text/schedule-words';
+import { today } from '#renderer/text/dates';
+import { dateFixWords, inTimeWords, madeLaterWords, triedFixWords } from '#renderer/text/schedule-words';
 import { ScheduleVerdict } from '#renderer/ui/answers/schedule-verdict';
 import { useDisplay } from '#renderer/ui/base/display';
 
@@ -37,18 +37,13 @@ export function WouldBeInTime({ details, stagePlanId }: WouldBeInTimeProps) {
     { on, details, stagePlanId },
     { keepsPrevious: true },
   );
-  const { value: projects } = useRead('project:list', { archived: false });
-  if (tried === undefined || projects === undefined) return null;
-  const { dates, fixes, madeLater } = tried;
-  const isLate = (dates.lateDays ?? 0) > 0;
-  const nameOf = (id: string) =>
-    projects.items.find((one) => one.project.id === id)?.project.name ?? details.name;
-  const others = madeLater.map(({ name, lateDays }) => `“${name}” would be ${daysWords(lateDays)} late.`);
+  if (tried === undefined) return null;
+  const others = madeLaterWords(tried.madeLater);
   return (
     <ScheduleVerdict
-      words={[inTimeWords(dates, { locale, on }), ...others].join(' ')}
-      isLate={isLate || others.length > 0}
-      fixes={fixes === null ? [] : dateFixWords(fixes, nameOf, { locale, on })}
+      words={`${inTimeWords(tried.dates, { locale, on })} ${others}`.trim()}
+      isLate={(tried.dates.lateDays ?? 0) > 0 || others !== ''}
+      fixes={triedFixWords(tried, { locale, on })}
     />
   );
 }

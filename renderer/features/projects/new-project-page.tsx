@@ -40,17 +40,21 @@ export function NewProjectPage() {
       }
     >
       <DraftContext key={typed.discards} value={typed}>
-        {details !== null && stagePlanId !== null && holeProblem(draft) === null && (
-          <WouldBeInTime
-            details={{ ...details, name: details.name === '' ? 'The new project' : details.name }}
-            stagePlanId={stagePlanId}
-          />
-        )}
         <ProjectForm
           id="new-project"
           draft={draft}
           onChange={setDraft}
           onSubmit={() => void create()}
+          inTime={
+            details !== null &&
+            stagePlanId !== null &&
+            holeProblem(draft) === null && (
+              <WouldBeInTime
+                details={{ ...details, name: details.name === '' ? 'New project' : details.name }}
+                stagePlanId={stagePlanId}
+              />
+            )
+          }
           stages={
             <StagePlanChoice
               plans={plansForDraft(plans, draft)}

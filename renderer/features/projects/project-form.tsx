@@ -18,6 +18,8 @@ interface ProjectFormProps {
   readonly onChange: (draft: ProjectDraft) => void;
   readonly onSubmit: () => void;
   readonly swatches?: readonly string[];
+  /** Whether a new project would be done in time. */
+  readonly inTime?: React.ReactNode;
   /** The choice of a stage plan, for a new project. */
   readonly stages?: React.ReactNode;
 }
@@ -25,7 +27,8 @@ interface ProjectFormProps {
 const PURPOSES = ['gift', 'commission', 'own'] as const;
 
 /** The fields of a project, with the project drawn beside them. */
-export function ProjectForm({ id, draft, onChange, onSubmit, swatches = [], stages }: ProjectFormProps) {
+export function ProjectForm(props: ProjectFormProps) {
+  const { id, draft, onChange, onSubmit, swatches = [], inTime, stages } = props;
   const workshop = useWorkshop();
   const change = (changed: Partial<ProjectDraft>) => onChange({ ...draft, ...changed });
   return (
@@ -59,6 +62,7 @@ export function ProjectForm({ id, draft, onChange, onSubmit, swatches = [], stag
           </section>
           <ShapeFields draft={draft} onChange={change} />
           {stages}
+          {inTime}
           <details className={styles['part']}>
             <summary className={styles['summary']}>Settings for this project only</summary>
             <p className={styles['hint']}>A blank field uses the workshop’s setting.</p>

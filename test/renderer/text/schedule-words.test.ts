@@ -6,7 +6,14 @@ import { planDates } from '#core/planner/plan-dates';
 import { weekLoads } from '#core/planner/week-loads';
 import type { LoadStep, ProjectLoad } from '#core/planner/workshop-load';
 import { calendarDate } from '#core/units/calendar-date';
-import { dateFixWords, inTimeWords, scheduleLines, scheduleWords } from '#renderer/text/schedule-words';
+import {
+  dateFixWords,
+  inTimeWords,
+  madeLaterWords,
+  scheduleLines,
+  scheduleWords,
+  triedFixWords,
+} from '#renderer/text/schedule-words';
 
 // 2027-09-13 is a Monday; an hour a day.
 const on = calendarDate('2027-09-13');
@@ -103,6 +110,34 @@ describe('one project in a sentence', () => {
   it('says when it is just in time', () => {
     const [dates] = planned(project('one', null, work(180))).plan.projects;
     expect(sentence(dates!.finishOn)).toMatch(/^Just in time: done by .+, the day it is due\.$/);
+  });
+});
+
+describe('a project that is not started yet', () => {
+  const [dates] = planned(project('one', '2027-09-13', work(180))).plan.projects;
+  const fixes = { extraWeekMinutes: 90, beyondHours: [], moved: [] };
+
+  it('hears what would help: more sewing time, or a later promise', () => {
+    const words = triedFixWords({ dates: dates!, madeLater: [], fixes }, when);
+    expect(words[0]).toBe('1 h 30 min more sewing time a week would be enough.');
+    expect(words[1]).toMatch(/^It can be promised for .+ or later\.$/);
+    const beyond = { ...fixes, beyondHours: ['one'] };
+    expect(triedFixWords({ dates: dates!, madeLater: [], fixes: beyond }, when)[0]).toBe(
+      'More sewing time won’t help: the quilter needs longer than the time that is left.',
+    );
+    expect(triedFixWords({ dates: dates!, madeLater: [], fixes: null }, when)).toEqual([]);
+  });
+
+  it('names the project that it would make latest, and counts the others', () => {
+    const late = (name: string, lateDays: number) => ({ name, lateDays });
+    expect(madeLaterWords([])).toBe('');
+    expect(madeLaterWords([late('Ring', 3)])).toBe('“Ring” would be 3 days late with it.');
+    expect(madeLaterWords([late('Ring', 3), late('Throw', 9)])).toBe(
+      '“Throw” would be 9 days late with it, and another project too.',
+    );
+    expect(madeLaterWords([late('Ring', 3), late('Throw', 9), late('Mat', 1)])).toBe(
+      '“Throw” would be 9 days late with it, and 2 other projects too.',
+    );
   });
 });
 
