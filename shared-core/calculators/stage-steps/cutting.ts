@@ -19,7 +19,7 @@ export function cuttingSteps(grounds: StepGrounds): readonly Sentence[] {
   return [
     step('Press the fabric. Fold it selvage to selvage and trim the cut end square to the fold.'),
     ...[...new Set(patches.map(({ fabric }) => fabric))].flatMap((fabric) => stepsOfFabric(fabric, patches)),
-    step('Count the patches: {total} in all. Label each stack.', {
+    step('Count them: {total} in all. Label each stack.', {
       total: countQuantity(total, ['patch', 'patches']),
     }),
     step('A cutting plan puts these cuts in order and says which piece of fabric each one comes from.'),

@@ -140,7 +140,7 @@ describe('piecing', () => {
     const lines = linesOf('piecing', { answers: [border] });
     // Finished 36 and 30 in with a seam of 1/4 in on both ends (derived).
     expect(lines[1]).toBe('From “Second fabric”, cut 2 patches of 36½ × 4½ in, 2 patches of 30½ × 4½ in.');
-    expect(lines).toContain('Count the patches: 8 patches in all. Label each stack.');
+    expect(lines).toContain('Count them: 8 patches in all. Label each stack.');
   });
 
   it('writes the names of fabrics as they are, braces and all', () => {

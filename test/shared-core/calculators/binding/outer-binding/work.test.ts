@@ -82,6 +82,31 @@ describe('what the strip has to reach', () => {
     );
   });
 
+  // A walk in short steps: around the outside, in along the slit, around the seam line of the hole, and out again.
+  it('in one strip is as long as a walk along it, with the overlap', () => {
+    const around = (radius: number) => {
+      const steps = 20_000;
+      const chord = Math.hypot(
+        radius * (1 - Math.cos((2 * Math.PI) / steps)),
+        radius * Math.sin((2 * Math.PI) / steps),
+      );
+      return steps * chord;
+    };
+    fc.assert(
+      fc.property(fc.integer({ min: 20, max: 120 }), fc.integer({ min: 3, max: 15 }), (across, hole) => {
+        const walked = around(across / 2) + (across - hole) + around(hole / 2 + 1 / 4);
+        const change = {
+          ...own,
+          hole: { diameter: inches(hole) },
+          hasSlit: true,
+          overlap: inches(10),
+        } as const;
+        const { needed } = plan(circle(across), { ...change, slitBoundWith: 'outside-and-hole' });
+        expect(needed / UNITS_PER_INCH).toBeCloseTo(walked + 10, 4);
+      }),
+    );
+  });
+
   it('follows the stages: one strip where no stage binds the hole by itself, as the usual plan has it', () => {
     const start = (isHoleBoundAlone?: boolean) =>
       outerBinding.fromProject({
