@@ -4,6 +4,7 @@ import { cautionNotes } from '#core/calculators/caution-notes';
 import type { Note } from '#core/calculators/explanation';
 import { fabricNeed } from '#core/calculators/needs';
 import { countQuantity, givenLength, lengthUp, sizeQuantity, yardageUp } from '#core/calculators/quantities';
+import { fussyCuttingDiagram } from './diagram';
 import { type FussyCuttingInput, fussyCuttingFromProject, fussyCuttingInput } from './input';
 import { fussyCuttingSteps } from './steps';
 import { fussyCutting as work, type FussyCuttingDetails, patchesFrom } from './work';
@@ -41,7 +42,7 @@ export const fussyCutting: Calculator<FussyCuttingInput, FussyCuttingDetails> = 
       tables: [],
       explanation: fussyCuttingSteps(input, details),
       notes: [...cautionNotes('rotaryBlade'), FIND_IT],
-      diagram: null,
+      diagram: fussyCuttingDiagram(input, details),
       details,
     });
   },

@@ -65,6 +65,58 @@ const anyInput: fc.Arbitrary<FussyCuttingInput> = fc.record({
   yardageStep: fc.constant(inches(4.5)),
 });
 
+describe('the drawing of the patches on the print', () => {
+  const drawing = (change: Partial<FussyCuttingInput>) => {
+    const { diagram, details } = answerOf(fussyCutting, { ...plain, ...change });
+    const polygons = (tone: string) =>
+      diagram!.parts.flatMap((part) => (part.part === 'polygon' && part.tone === tone ? [part.points] : []));
+    const figures = diagram!.parts.flatMap((part) => (part.part === 'circle' ? [part.center] : []));
+    return { diagram: diagram!, details, patches: polygons('fabric'), windows: polygons('seam'), figures };
+  };
+
+  it('shows as many patches as the rows hold, each with its figure in the middle of its window', () => {
+    const { patches, windows, figures, diagram } = drawing({});
+    expect([patches.length, windows.length, figures.length]).toEqual([12, 12, 12]);
+    expect(windows[0]).toContainEqual({ x: inches(6.25), y: inches(6.25) });
+    expect(figures[0]).toEqual({ x: inches(8.25), y: inches(8.25) });
+    expect(diagram).toMatchObject({ width: inches(42), height: inches(16.5) });
+  });
+
+  // Derived: patches cut 8 in on a print of 6 in take every second figure: 12 in on. Between two of them lies one passed over.
+  it('shows the figures that are passed over', () => {
+    const { patches, figures } = drawing({ windowWidth: inches(7.5), windowLength: inches(4), count: 3 });
+    expect(patches).toHaveLength(3);
+    expect(figures.map(({ x }) => x)).toEqual([10, 16, 22, 28, 34].map(inches));
+  });
+
+  it('stays readable: six rows at most, and on a fine print only the figures that are cut', () => {
+    const { diagram, patches, figures } = drawing({ count: 300 });
+    expect(diagram.title).toBe('The first 6 rows of patches on the print');
+    expect(patches).toHaveLength(36);
+    const fine = drawing({ repeatAcross: inches(1 / 2), repeatAlong: inches(1 / 2) });
+    expect(fine.figures).toHaveLength(fine.patches.length);
+    expect(figures).toHaveLength(36);
+  });
+
+  it('keeps every patch apart from the others and inside the fabric', () => {
+    fc.assert(
+      fc.property(anyInput, (input) => {
+        if (!fussyCutting.calculate(input).ok) return;
+        const { patches, diagram, details } = drawing(input);
+        const corners = patches.map(([first]) => first!);
+        for (const { x, y } of corners) {
+          expect(x + details.cutWidth).toBeLessThanOrEqual(diagram.width);
+          expect(y + details.cutLength).toBeLessThanOrEqual(diagram.height);
+          const others = corners.filter((one) => one.x !== x || one.y !== y);
+          const overlaps = (one: { readonly x: number; readonly y: number }) =>
+            Math.abs(one.x - x) < details.cutWidth && Math.abs(one.y - y) < details.cutLength;
+          expect(others.some(overlaps)).toBe(false);
+        }
+      }),
+    );
+  });
+});
+
 describe('wherever the print starts', () => {
   it('finds as many figures as marking them one after the other from the worst start', () => {
     fc.assert(
