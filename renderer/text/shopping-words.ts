@@ -45,6 +45,7 @@ export function nameToBuy({ fabric, shares }: ShoppingLine): string {
 export function sizeToBuy(line: ShoppingLine, display: LengthDisplay): string {
   const { kind, width, exact, count, isWider } = line;
   if (kind === 'thread') return `${formatYardage(exact, display)} of thread`;
+  if (kind === 'notions') return `${formatLength(exact, display, 'up')} needed`;
   const wide = formatLength(width, display);
   if (count !== null) return `${wide} × ${formatLength(exact, display)}`;
   const atLeast = isWider ? `${wide} wide or more (your fabric is too narrow)` : `${wide} wide`;
@@ -64,5 +65,6 @@ export function shareWords(
 
 /** The words on the button that looks in the stash for enough of it. */
 export function whichFits({ amount }: Pick<FabricNeed, 'amount'>): string {
+  if (amount.measure === 'notion') return 'Which notion fits';
   return amount.measure === 'thread' ? 'Which thread fits' : 'Which fabric fits';
 }

@@ -55,6 +55,11 @@ export function threadNeed(name: string, length: number): Need {
   };
 }
 
+/** A length of cord or the like, a notion that shops cut from a roll. Like thread it has no width that matters. */
+export function cordNeed(name: string, length: number): Need {
+  return { ...threadNeed(name, length), kind: 'notions', amount: { measure: 'notion', length } };
+}
+
 function roundedUp({ width, length, count, mayTurn }: NeededPatch): NeededPatch {
   return { width: whole(width), length: whole(length), count, mayTurn };
 }

@@ -12,12 +12,13 @@ export interface NeededPatch {
 /**
  * How much is needed. patches: rectangles, each of which must come from one piece. strips: strips as wide as `strip`, cut
  * across fabric of any width and joined until `needed` is reached, each join costing `cost`. thread: a length; one spool is
- * enough.
+ * enough. notion: a length of cord or the like; the stash counts notions without their length, so one is taken to be enough.
  */
 export type NeedAmount =
   | { readonly measure: 'patches'; readonly patches: readonly NeededPatch[] }
   | { readonly measure: 'strips'; readonly strip: number; readonly needed: number; readonly cost: number }
-  | { readonly measure: 'thread'; readonly length: number };
+  | { readonly measure: 'thread'; readonly length: number }
+  | { readonly measure: 'notion'; readonly length: number };
 
 /** One fabric, batting or thread that an answer asks for. Lengths in 1/320 mm. */
 export interface Need {
@@ -32,4 +33,11 @@ export interface Need {
   readonly extraPercent: number;
   /** A package that is enough, where it is sold in packages. */
   readonly package: { readonly name: string; readonly width: Length; readonly length: Length } | null;
+}
+
+/** Whether it is met by an item that the stash counts, such as a spool, and not by a length of fabric. */
+export function isMetByItem(
+  amount: NeedAmount,
+): amount is Extract<NeedAmount, { readonly measure: 'thread' | 'notion' }> {
+  return amount.measure === 'thread' || amount.measure === 'notion';
 }

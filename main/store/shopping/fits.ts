@@ -3,6 +3,7 @@ import type { Problem } from '#core/contract/problem';
 import type { Changed } from '#core/contract/projects';
 import type { FabricFit, FitsOfNeed } from '#core/contract/shopping';
 import type { FabricGlance } from '#core/contract/stash';
+import { isMetByItem } from '#core/domain/need';
 import { freeOf, type PieceKind, pieceKindSchema } from '#core/domain/stash';
 import { type Result, success } from '#core/result';
 import { type FabricNeed, needKey } from '#core/stash/shopping/fabric-need';
@@ -53,7 +54,7 @@ function tryFabric(
 ): FabricFit & Pick<NeedFit, 'short'> {
   const pieces = all.filter(({ kind }) => kindsFor(need.kind).includes(kind));
   const toTry = pieces
-    .filter(({ unitLength }) => unitLength === null || need.amount.measure === 'thread')
+    .filter(({ unitLength }) => unitLength === null || isMetByItem(need.amount))
     .map(({ id, width, printRuns, there, held }) => {
       const ownHold = holds.get(id) ?? 0;
       // Where more is set aside than there is, each project still counts on what is set aside for it.
@@ -77,7 +78,7 @@ function tryFabric(
 
 /** The kinds of piece that may serve a need. Fabric of any kind can be a backing; batting cannot. */
 function kindsFor(kind: PieceKind): readonly PieceKind[] {
-  if (kind === 'thread') return ['thread'];
+  if (kind === 'thread' || kind === 'notions') return [kind];
   if (kind === 'batting' || kind === 'batting-package') return ['batting', 'batting-package'];
   const notFabric: readonly PieceKind[] = [
     'batting',

@@ -1,5 +1,5 @@
 import type { FabricPieceId, FabricId, ProjectId, StageId } from '#core/domain/ids';
-import type { NeedAmount } from '#core/domain/need';
+import { isMetByItem, type NeedAmount } from '#core/domain/need';
 import type { FabricNeed } from './fabric-need';
 import { cutFrom, isNothing, type PatchTurning, sizeOfNeed } from './fill-rows';
 
@@ -81,7 +81,7 @@ function servesNeed(piece: PieceOnShelf, need: FabricNeed): boolean {
   return (
     piece.fabricId === need.fabricId &&
     !need.ignores.includes(piece.id) &&
-    (need.amount.measure === 'thread' || !piece.isCounted)
+    (isMetByItem(need.amount) || !piece.isCounted)
   );
 }
 

@@ -30,6 +30,7 @@ export function cutFrom(amount: NeedAmount, fabric: Fabric): Filled {
     case 'strips':
       return stripsFrom(amount, fabric);
     case 'thread':
+    case 'notion':
       return fabric.length > 0 ? { left: { ...amount, length: 0 }, length: 0 } : { left: amount, length: 0 };
   }
 }
@@ -40,7 +41,7 @@ export function lengthFor(amount: NeedAmount, fabric: Omit<Fabric, 'length'>): n
   return isNothing(left) ? length : null;
 }
 
-/** A measure to compare two states of one need: an area, or a length of strip or thread. */
+/** A measure to compare two states of one need: an area, or a length of strip, thread or cord. */
 export function sizeOfNeed(amount: NeedAmount): number {
   if (amount.measure !== 'patches') return leftOf(amount);
   return amount.patches.reduce((sum, { width, length, count }) => sum + width * length * count, 0);

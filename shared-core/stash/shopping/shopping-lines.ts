@@ -1,5 +1,5 @@
 import type { FabricId, ProjectId } from '#core/domain/ids';
-import type { NeedAmount } from '#core/domain/need';
+import { isMetByItem, type NeedAmount } from '#core/domain/need';
 import {
   LENGTH_ZERO,
   type Length,
@@ -47,7 +47,7 @@ function partOf({ need, short }: CoveredNeed, fabrics: ReadonlyMap<FabricId, Fab
   const fabric = need.fabricId === null ? null : (fabrics.get(need.fabricId) ?? null);
   const { kind } = need;
   if (need.package !== null) return { fabric, kind, ...need.package, isWider: false };
-  if (short.measure === 'thread') {
+  if (isMetByItem(short)) {
     return {
       fabric,
       kind,

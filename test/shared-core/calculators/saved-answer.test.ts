@@ -6,7 +6,7 @@ import { calculatorByName, calculators } from '#core/calculators/registry';
 import { answersThatCount, needsOfSavedAnswer, workOfSavedAnswer } from '#core/calculators/saved-answer';
 import { yardageStepOfSettings } from '#core/calculators/shared-fields';
 import type { Measurements } from '#core/domain/measurements';
-import type { Need } from '#core/domain/need';
+import { isMetByItem, type Need } from '#core/domain/need';
 import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { lengthFor } from '#core/stash/shopping/fill-rows';
 import { lengthFromExact, lengthFromInches as inches, UNITS_PER_INCH } from '#core/units/length';
@@ -158,7 +158,7 @@ function figuresSay(
   if (need.package !== null) {
     return figures.some(({ quantity }) => quantity.kind === 'words' && quantity.text === need.package?.name);
   }
-  if (need.amount.measure === 'thread') {
+  if (isMetByItem(need.amount)) {
     const needlefuls = need.amount.length / threadLength;
     return (
       lengths.includes(lengthFromExact(need.amount.length, 'up')) ||

@@ -18,6 +18,7 @@ function numbersOf(amount: NeedAmount): readonly number[] {
     case 'strips':
       return [amount.strip, amount.needed];
     case 'thread':
+    case 'notion':
       return [amount.length];
   }
 }

@@ -43,6 +43,8 @@ export function pieceToBuy(line: ShoppingLine | null, today: CalendarDate): Piec
   if (line === null) return empty;
   const { kind, width, length, count } = line;
   if (kind === 'thread') return { ...empty, kind, count };
+  // A length of cord is one item; the stash counts notions and does not measure them.
+  if (kind === 'notions') return { ...empty, kind, count: 1 };
   return { ...empty, kind, size: { width, length } };
 }
 

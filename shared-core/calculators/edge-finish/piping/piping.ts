@@ -6,9 +6,9 @@ import { joinCost } from '#core/calculators/binding/strip-joins';
 import type { Calculator } from '#core/calculators/calculator';
 import { cautionNotes } from '#core/calculators/caution-notes';
 import type { Figure, Note } from '#core/calculators/explanation';
-import { fabricNeed } from '#core/calculators/needs';
+import { cordNeed, fabricNeed } from '#core/calculators/needs';
 import { outlineCornerAngles } from '#core/calculators/outline/outline-measures';
-import { countQuantity, fineLength, givenLength, lengthUp } from '#core/calculators/quantities';
+import { countQuantity, fineLength, givenLength, lengthUp, yardageUp } from '#core/calculators/quantities';
 import { pipingDiagram } from './diagram';
 import { type PipingInput, pipingFromProject, pipingInput } from './input';
 import { pipingSteps } from './steps';
@@ -19,7 +19,7 @@ const NAME = 'Piping';
 /** A covered cord in the seam of an edge: the strip to cut, the cord, the fabric and the clips. */
 export const piping: Calculator<PipingInput, PipingDetails> = {
   name: 'piping',
-  version: 1,
+  version: 2,
   title: 'Piping',
   question: 'How wide is the strip for a cord, and how much cord and fabric goes around the edge?',
   stageKinds: ['outer-binding', 'inner-binding'],
@@ -42,11 +42,12 @@ export const piping: Calculator<PipingInput, PipingDetails> = {
   needs(input, { straight, strip, needed, fabric }) {
     const { fabricWidth: width, safetyExtra: extraPercent } = input;
     const from = { fabricWidth: width, extraPercent };
+    const cord = cordNeed('Cord for the piping', needed);
     if (straight === null)
-      return [fabricNeed(NAME, [{ width, length: fabric, count: 1, mayTurn: false }], from)];
+      return [fabricNeed(NAME, [{ width, length: fabric, count: 1, mayTurn: false }], from), cord];
     const cost = joinCost('diagonal', strip, input.seamAllowance);
     const strips = { strip, needed, cost: needed > cost ? cost : 0 };
-    return [{ ...fabricNeed(NAME, [], from), amount: { measure: 'strips', ...strips } }];
+    return [{ ...fabricNeed(NAME, [], from), amount: { measure: 'strips', ...strips } }, cord];
   },
   cuts: ({ fabricWidth: width }, { straight, strip, fabric }) => {
     const length = straight === null ? lengthFromExact(fabric, 'up') : strip;
@@ -64,6 +65,7 @@ function figuresOf(input: PipingInput, details: PipingDetails): readonly Figure[
     { label: 'Strip width', quantity: givenLength(details.strip) },
     { label: 'Cord, and strip', quantity: lengthUp(details.needed) },
     { label: 'Fabric to buy', quantity: fabricToBuy(input, details.fabric) },
+    { label: 'Cord to buy', quantity: yardageUp(details.needed, input.yardageStep) },
     { label: 'Fabric for the strips', quantity: lengthUp(details.fabric) },
     { label: 'Strips', quantity: countQuantity(strips, ['strip', 'strips']) },
     ...clips,

@@ -2,7 +2,14 @@ import { fabricToBuyStep } from '#core/calculators/fabric-to-buy';
 import { biasStripsSteps } from '#core/calculators/binding/bias-strips/steps';
 import { outlineEdgeStep } from '#core/calculators/binding/outer-binding/edge-step';
 import type { Explanation, Step } from '#core/calculators/explanation';
-import { countQuantity, fineLength, givenLength, lengthDown, lengthUp } from '#core/calculators/quantities';
+import {
+  countQuantity,
+  fineLength,
+  givenLength,
+  lengthDown,
+  lengthUp,
+  yardageUp,
+} from '#core/calculators/quantities';
 import { commonPractice, derived, fineTerm, givenTerm, term } from '#core/calculators/working/terms';
 import type { PipingInput } from './input';
 import { type PipingDetails, stripToCut } from './work';
@@ -30,6 +37,13 @@ export function pipingSteps(input: PipingInput, details: PipingDetails): Explana
       ],
       result: stripToCut(input),
       rule: derived('Once around the cord, and a seam allowance on both sides.'),
+    },
+    {
+      label: 'Cord to buy',
+      formula: 'N, rounded up to what shops cut',
+      terms: [term('N', 'cord needed', lengthUp(details.needed))],
+      result: yardageUp(details.needed, input.yardageStep),
+      rule: commonPractice('Shops cut cord from a roll by the same steps as fabric.'),
     },
     ...fabricSteps(input, details),
     ...clipSteps(input, details),

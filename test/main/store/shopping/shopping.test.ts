@@ -236,3 +236,30 @@ describe('fabrics for a need', () => {
     ]);
   });
 });
+
+describe('cord for piping', () => {
+  test('is a line of its own with its length, and one item of it in the stash meets it', () => {
+    const workshop = openWorkshop();
+    const { projectId } = ringWith(workshop, 'outer-binding', 'piping');
+    const isCord = ({ kind }: { readonly kind: string }) => kind === 'notions';
+    const cord = workshop.get('shopping:list', {}).lines.find(isCord)!;
+    // Derived: around 50 in, and 4 in to join the ends, in eighths of a yard.
+    const needed = Math.PI * inches(50) + inches(4);
+    expect(cord).toMatchObject({ count: null, exact: Math.ceil(needed), fabric: null });
+    expect(cord.length).toBe(Math.ceil(needed / inches(4.5)) * inches(4.5));
+    const [{ need }] = cord.shares as [(typeof cord.shares)[number]];
+    const named = { projectId, source: need.source, name: need.name };
+    expect(workshop.get('shopping:fits', { ...named, search: '' }).fits).toEqual([]);
+    const oneItem = lengthFromUnits(320);
+    workshop.get('shopping:buy', {
+      ...asListed(cord),
+      fabric: { details: fabricDetails({ name: 'Cotton cord' }) },
+      size: { width: oneItem, length: oneItem },
+      unitLength: oneItem,
+      holds: [],
+    });
+    expect(workshop.get('shopping:list', {}).lines.filter(isCord)).toEqual([]);
+    const { fits } = workshop.get('shopping:fits', { ...named, search: '' });
+    expect(fits).toMatchObject([{ fabric: { name: 'Cotton cord' }, verdict: 'one-piece', isChosen: true }]);
+  });
+});

@@ -91,6 +91,30 @@ describe('the fabric', () => {
   });
 });
 
+describe('the cord', () => {
+  // Derived: around 40 in square 160 in, and 4 in to join the ends.
+  it('is on the shopping list as a notion, as long as the strip', () => {
+    const input = starting(square(40));
+    const { details, figures } = answerOf(piping, input);
+    const cord = piping.needs!(input, details, inches(42)).find(({ kind }) => kind === 'notions');
+    expect(cord).toMatchObject({ extraPercent: 0, amount: { measure: 'notion', length: inches(164) } });
+    const toBuy = figures.find(({ label }) => label === 'Cord to buy');
+    // 164 in are 36 1/2 eighths of a yard.
+    expect(toBuy?.quantity).toMatchObject({ exact: inches(164), rounded: inches(37 * 4.5) });
+  });
+
+  it('is bought whatever way the strip is cut, and as much as the figure says', () => {
+    fc.assert(
+      fc.property(anyInches(10, 90), fc.constantFrom('bias', 'straight'), (diameter, grain) => {
+        const input = starting({ shape: 'square', side: diameter }, { grain });
+        const { details } = answerOf(piping, input);
+        const cords = piping.needs!(input, details, inches(42)).filter(({ kind }) => kind === 'notions');
+        expect(cords.map(({ amount }) => amount)).toEqual([{ measure: 'notion', length: details.needed }]);
+      }),
+    );
+  });
+});
+
 describe('a bend', () => {
   it('opens its clips by what the cut edges are longer, counted over the whole circle', () => {
     fc.assert(
