@@ -23,7 +23,7 @@ export const DEMO_CONTACTS: readonly ContactDetails[] = [
     reach: 'Upstairs at the old creamery',
     rateMinor: 2.1,
     minimumMinor: 6_000,
-    lines: [{ by: 'percent', name: 'Rush', percent: 0 }],
+    lines: [{ by: 'percent', name: 'Rush', percent: 0, of: 'quilting' }],
     promisedDays: 21,
   },
   { ...nameAlone('Wenna Strand, frames', 'other'), reach: 'Market row', promisedDays: 14 },

@@ -31,6 +31,8 @@ interface FieldWording {
   readonly help: string | undefined;
   /** May be left blank. */
   readonly isOptional: boolean;
+  /** What a field that was added later is read as where it is missing. */
+  readonly startsAs?: string | number | boolean;
   /** The value of a blank field. */
   readonly empty: 'null' | 'absent';
   /** Rarely changed. */
@@ -53,7 +55,7 @@ export interface Variant {
   readonly example: Readonly<Record<string, unknown>>;
 }
 
-interface Wrapped {
+interface Wrapped extends Pick<FieldWording, 'startsAs'> {
   readonly core: z.core.$ZodType;
   readonly meta: Readonly<Record<string, unknown>>;
   readonly isOptional: boolean;
@@ -73,13 +75,14 @@ export function describeSchema(schema: z.core.$ZodType): FieldDescription {
 }
 
 function describeField(schema: z.core.$ZodType, name: string): FieldDescription {
-  const { core, meta, isOptional, empty } = unwrap(schema);
+  const { core, meta, isOptional, empty, startsAs } = unwrap(schema);
   const words: FieldWording = {
     title: textOf(meta['title']) ?? wordsOfName(name),
     help: textOf(meta['description']),
     isOptional,
     empty,
     isSeldom: meta['isSeldom'] === true,
+    ...(startsAs === undefined ? {} : { startsAs }),
   };
   if (core instanceof z.ZodObject) return { ...words, form: 'group', fields: describeFields(core) };
   if (core instanceof z.ZodArray)
@@ -160,11 +163,17 @@ function unwrap(schema: z.core.$ZodType): Wrapped {
     return { ...inner, meta: { ...inner.meta, ...meta } };
   }
   if (schema instanceof z.ZodNullable || schema instanceof z.ZodOptional || schema instanceof z.ZodDefault) {
-    const inner = unwrap(schema.def.innerType);
+    const { core, meta: inner } = unwrap(schema.def.innerType);
     const empty = schema instanceof z.ZodNullable ? 'null' : 'absent';
-    return { core: inner.core, meta: { ...inner.meta, ...meta }, isOptional: true, empty };
+    return { core, meta: { ...inner, ...meta }, isOptional: true, empty, ...startOf(schema) };
   }
   return { core: schema, meta, isOptional: false, empty: 'absent' };
+}
+
+function startOf(schema: z.core.$ZodType): Pick<FieldWording, 'startsAs'> {
+  const value = schema instanceof z.ZodDefault ? schema.def.defaultValue : undefined;
+  const isPlain = typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean';
+  return isPlain ? { startsAs: value } : {};
 }
 
 /** The strings and numbers of an enum or a literal. */

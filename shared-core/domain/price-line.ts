@@ -1,9 +1,9 @@
 import { z } from 'zod';
-import { minorField, percentField, textField } from './fields';
+import { choiceField, minorField, percentField, textField, withDefault } from './fields';
 
 const name = textField({ title: 'Line', minimum: 1, maximum: 60 });
 
-/** A charge besides the quilting: a flat amount, by area, by length of edge, or a percentage of the quilting. */
+/** A charge besides the quilting: a flat amount, by area, by length of edge, or a percentage of the quilting or of all lines above. */
 const priceLineSchema = z.discriminatedUnion('by', [
   z
     .object({
@@ -30,7 +30,15 @@ const priceLineSchema = z.discriminatedUnion('by', [
     .object({
       by: z.literal('percent'),
       name,
-      percent: percentField({ title: 'Percent of the quilting', minimum: 0, maximum: 500 }),
+      percent: percentField({ title: 'Percent', minimum: 0, maximum: 500 }),
+      /** Lines saved before there was a choice reach the quilting only. */
+      of: withDefault(
+        choiceField(['quilting', 'everything-above'], {
+          title: 'Percent of',
+          help: 'A rush charge is mostly on the quilting; a tax is on everything above it.',
+        }),
+        'quilting',
+      ),
     })
     .readonly(),
 ]);

@@ -113,8 +113,9 @@ function ChoiceLeaf({
   problem,
   onChange,
 }: LeafFieldProps & { readonly field: Extract<LeafDescription, { form: 'choice' }> }) {
+  const mayBeNone = field.isOptional && field.startsAs === undefined;
   const options = [
-    ...(field.isOptional
+    ...(mayBeNone
       ? [
           {
             value: NONE,
@@ -124,8 +125,8 @@ function ChoiceLeaf({
       : []),
     ...field.values.map((one) => ({ value: one, words: choiceWords(one) })),
   ];
-  const chosen =
-    field.values.find((one) => one === value) ?? (field.isOptional ? NONE : (field.values[0] ?? NONE));
+  const shown = value ?? field.startsAs;
+  const chosen = field.values.find((one) => one === shown) ?? (mayBeNone ? NONE : (field.values[0] ?? NONE));
   const empty = field.empty === 'null' ? null : undefined;
   const Chooser = options.length > 4 ? Select : Choice;
   return (

@@ -24,8 +24,9 @@ export function problemAt(problems: readonly PathProblem[], path: FieldPath): st
   return found?.words ?? null;
 }
 
-/** The value of a new row or part: the smallest number allowed, the first choice, an empty text. */
+/** The value of a new row or part: the smallest number allowed, the first choice, an empty text; or what the field itself starts as. */
 export function startingValue(field: FieldDescription): unknown {
+  if (field.startsAs !== undefined) return field.startsAs;
   if (field.isOptional) return field.empty === 'null' ? null : undefined;
   switch (field.form) {
     case 'length':

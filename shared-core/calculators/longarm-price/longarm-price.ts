@@ -1,3 +1,4 @@
+import { assertNever } from '#core/assert-never';
 import type { PriceLine } from '#core/domain/price-line';
 import { type Result, success } from '#core/result';
 import type { Calculation, Calculator, Refusal } from '../calculator';
@@ -10,7 +11,7 @@ import { type Bill, type LongarmPriceDetails, workOutPrice } from './work';
 /** The longarm quilter's bill, line by line, and the weight of the package. */
 export const longarmPrice: Calculator<LongarmPriceInput, LongarmPriceDetails> = {
   name: 'longarm-price',
-  version: 1,
+  version: 2,
   title: 'Longarm price',
   question: 'What will the quilting cost, and what does the package weigh?',
   stageKinds: ['longarm'],
@@ -35,24 +36,35 @@ function calculateLongarmPrice(input: LongarmPriceInput): Result<Calculation<Lon
   });
 }
 
-const COUNTED_BY: Readonly<Record<PriceLine['by'], string>> = {
-  flat: 'flat',
-  area: 'per square inch',
-  edge: 'per inch of edge',
-  percent: 'percent of the quilting',
-};
+function countedBy(line: PriceLine): string {
+  switch (line.by) {
+    case 'flat':
+      return 'flat';
+    case 'area':
+      return BY_AREA;
+    case 'edge':
+      return 'per inch of edge';
+    case 'percent':
+      return line.of === 'quilting' ? 'percent of the quilting' : 'percent of everything above';
+    default:
+      return assertNever(line);
+  }
+}
+
+const BY_AREA = 'per square inch';
 
 function billTable({ lines }: LongarmPriceInput, bill: Bill): Table {
-  const quiltedBy = bill.isAtMinimum ? 'the minimum' : COUNTED_BY.area;
+  const quiltedBy = bill.isAtMinimum ? 'the minimum' : BY_AREA;
   return {
     title: 'The bill',
     columns: ['Line', 'How it is charged', 'Amount'],
     rows: [
       [wordsQuantity('Quilting'), wordsQuantity(quiltedBy), moneyQuantity(bill.quilting.exact)],
-      ...bill.lines.map(({ name, exact }, index) => {
-        const by = lines[index]?.by ?? 'flat';
-        return [wordsQuantity(name), wordsQuantity(COUNTED_BY[by]), moneyQuantity(exact)];
-      }),
+      ...lines.map((line, index) => [
+        wordsQuantity(line.name),
+        wordsQuantity(countedBy(line)),
+        moneyQuantity(bill.lines[index]?.exact ?? 0),
+      ]),
       [wordsQuantity('Total'), wordsQuantity(''), moneyQuantity(bill.totalMinor)],
     ],
   };

@@ -1,18 +1,19 @@
 import { UNITS_PER_INCH } from '#core/units/length';
+import { roundNearest } from '#core/units/rounding';
 import type { Quantity, Step } from '../explanation';
 import { outlineArea } from '../outline/outline-inset';
 import { outlineBounds } from '../outline/outline-measures';
 import {
   areaQuantity,
   countQuantity,
-  lengthUp,
+  lengthNearest,
   moneyQuantity,
   numberQuantity,
   percentQuantity,
 } from '../quantities';
-import { commonPractice, derived, term } from '../working/terms';
+import { commonPractice, derived, givenTerm, term } from '../working/terms';
 import type { LongarmPriceInput } from './input';
-import type { LongarmPriceDetails } from './work';
+import { billedSide, type LongarmPriceDetails } from './work';
 
 /** Rounded up to the next gram. */
 export function grams(exact: number): Extract<Quantity, { kind: 'count' }> {
@@ -23,21 +24,65 @@ export function longarmSteps(input: LongarmPriceInput, details: LongarmPriceDeta
   return [...priceSteps(input, details), ...weightSteps(input, details)];
 }
 
-function priceSteps(input: LongarmPriceInput, details: LongarmPriceDetails): readonly Step[] {
+function sizeSteps(input: LongarmPriceInput, details: LongarmPriceDetails): readonly Step[] {
   const bounds = outlineBounds(input.outline);
-  const [width, length] = [
-    lengthUp(bounds.width, input.measureUpTo),
-    lengthUp(bounds.length, input.measureUpTo),
+  const edge = [
+    givenTerm('s', 'seam allowance at the edge', input.seamAllowance),
+    givenTerm('t', 'left to trim off', input.trimming),
   ];
+  const isHexagon = input.outline.shape === 'hexagon';
+  return [
+    {
+      label: 'Width billed',
+      formula: isHexagon ? 'W = w + 4(s + t) ÷ √3' : 'W = w + 2(s + t)',
+      terms: [term('w', 'width around the finished quilt', lengthNearest(bounds.width)), ...edge],
+      result: billedSide(input, details.sentWidth),
+      rule: commonPractice(
+        'The quilter measures the top as it arrives, with what is trimmed or bound later.',
+      ),
+    },
+    {
+      label: 'Length billed',
+      formula: 'L = ℓ + 2(s + t)',
+      terms: [term('ℓ', 'its length', lengthNearest(bounds.length)), ...edge],
+      result: billedSide(input, details.sentLength),
+      rule: commonPractice('Each side is rounded by itself.'),
+    },
+  ];
+}
+
+function percentSteps({ lines }: LongarmPriceInput, bill: LongarmPriceDetails): readonly Step[] {
+  return lines.flatMap((line, index): readonly Step[] => {
+    const billed = bill.lines[index];
+    if (line.by !== 'percent' || billed === undefined) return [];
+    const reach = line.of === 'quilting' ? 'the quilting' : 'everything above it';
+    return [
+      {
+        label: line.name,
+        formula: 'b × p',
+        terms: [
+          term('b', reach, moneyQuantity(billed.percentOf)),
+          term('p', 'percent', percentQuantity(roundNearest(line.percent * 1e6, 1) / 1e6)),
+        ],
+        result: moneyQuantity(billed.exact),
+        rule: commonPractice('A percentage is of the rounded amounts.'),
+      },
+    ];
+  });
+}
+
+function priceSteps(input: LongarmPriceInput, details: LongarmPriceDetails): readonly Step[] {
+  const [width, length] = [billedSide(input, details.sentWidth), billedSide(input, details.sentLength)];
   // Billed by the square inch, so shown in square inches however large it is.
   const squareInches = numberQuantity((width.rounded / UNITS_PER_INCH) * (length.rounded / UNITS_PER_INCH));
   return [
+    ...sizeSteps(input, details),
     {
       label: 'Area billed, in square inches',
       formula: 'W × L',
       terms: [
-        term('W', 'width of the rectangle around the quilt, rounded up', width),
-        term('L', 'its length, rounded up', length),
+        term('W', 'width of the rectangle around the top, as billed', width),
+        term('L', 'its length, as billed', length),
       ],
       result: squareInches,
       rule: commonPractice('A longarm moves over the whole rectangle, so round quilts are billed by it too.'),
@@ -53,6 +98,7 @@ function priceSteps(input: LongarmPriceInput, details: LongarmPriceDetails): rea
       result: moneyQuantity(details.quilting.exact),
       rule: commonPractice('Quilting is priced by the square inch, with a minimum.'),
     },
+    ...percentSteps(input, details),
     {
       label: 'Total',
       formula: 'quilting + the other lines',

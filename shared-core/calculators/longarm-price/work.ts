@@ -1,9 +1,11 @@
 import { assertNever } from '#core/assert-never';
 import { roundNearest } from '#core/units/rounding';
 import type { PriceLine } from '#core/domain/price-line';
-import { lengthFromExact, UNITS_PER_INCH, UNITS_PER_METER } from '#core/units/length';
+import { type Length, lengthFromUnits, UNITS_PER_INCH, UNITS_PER_METER } from '#core/units/length';
+import type { LengthQuantity } from '../explanation';
 import { outlineArea } from '../outline/outline-inset';
-import { outlineBounds } from '../outline/outline-measures';
+import { type OutlineBounds, outlineBounds } from '../outline/outline-measures';
+import { lengthNearest, lengthUp } from '../quantities';
 import type { LongarmPriceInput } from './input';
 
 /** What is billed: the area of the bounding rectangle and the length around it. */
@@ -19,10 +21,15 @@ interface BilledLine {
   readonly minor: number;
 }
 
+interface ChargedLine extends BilledLine {
+  /** What a percentage on this line is of: the quilting, or everything above it. In minor units. */
+  readonly percentOf: number;
+}
+
 export interface Bill {
   readonly quilting: BilledLine;
   readonly isAtMinimum: boolean;
-  readonly lines: readonly BilledLine[];
+  readonly lines: readonly ChargedLine[];
   /** The sum of the rounded lines, so that the printed bill adds up. */
   readonly totalMinor: number;
 }
@@ -31,12 +38,18 @@ function makeBill(size: BilledSize, { rate, minimum, lines }: LongarmPriceInput)
   const byArea = rateTimes(rate, size.squareInches);
   const isAtMinimum = byArea < minimum;
   const quilting = billedLine('Quilting', isAtMinimum ? minimum : byArea);
-  const others = lines.map((line) => billedLine(line.name, lineAmount(line, size, quilting.minor)));
-  const totalMinor = others.reduce((sum, { minor }) => sum + minor, quilting.minor);
+  const others: ChargedLine[] = [];
+  let totalMinor = quilting.minor;
+  for (const line of lines) {
+    const percentOf = line.by === 'percent' && line.of === 'quilting' ? quilting.minor : totalMinor;
+    const billed = { ...billedLine(line.name, lineAmount(line, size, percentOf)), percentOf };
+    others.push(billed);
+    totalMinor += billed.minor;
+  }
   return { quilting, isAtMinimum, lines: others, totalMinor };
 }
 
-function lineAmount(line: PriceLine, size: BilledSize, quiltingMinor: number): number {
+function lineAmount(line: PriceLine, size: BilledSize, percentOf: number): number {
   switch (line.by) {
     case 'flat':
       return line.amount;
@@ -45,7 +58,7 @@ function lineAmount(line: PriceLine, size: BilledSize, quiltingMinor: number): n
     case 'edge':
       return rateTimes(line.rate, size.edgeInches);
     case 'percent':
-      return rateTimes(line.percent, quiltingMinor) / 100;
+      return rateTimes(line.percent, percentOf) / 100;
     default:
       return assertNever(line);
   }
@@ -64,9 +77,11 @@ function billedLine(name: string, exact: number): BilledLine {
 }
 
 export interface LongarmPriceDetails extends Bill {
-  /** Sides of the bounding rectangle as billed, in 1/320 mm. */
-  readonly billedWidth: number;
-  readonly billedLength: number;
+  /** Sides of the rectangle around the top as it is sent, and as they are billed, in 1/320 mm. */
+  readonly sentWidth: number;
+  readonly sentLength: number;
+  readonly billedWidth: Length;
+  readonly billedLength: Length;
   /** In grams, before rounding. */
   readonly topGrams: number;
   readonly backingGrams: number;
@@ -74,14 +89,42 @@ export interface LongarmPriceDetails extends Bill {
   readonly packageGrams: number;
 }
 
-/** The bill for the bounding rectangle, each side rounded up as the quilter does, and what the package weighs. */
+/** The bill for the rectangle around the top as it is sent, each side rounded as the quilter does, and what the package weighs. */
 export function workOutPrice(input: LongarmPriceInput): LongarmPriceDetails {
-  const bounds = outlineBounds(input.outline);
-  const billedWidth = lengthFromExact(bounds.width, 'up', input.measureUpTo);
-  const billedLength = lengthFromExact(bounds.length, 'up', input.measureUpTo);
+  const sent = sentBounds(input);
+  const billedWidth = billedSide(input, sent.width).rounded;
+  const billedLength = billedSide(input, sent.length).rounded;
   const [width, length] = [billedWidth / UNITS_PER_INCH, billedLength / UNITS_PER_INCH];
   const bill = makeBill({ squareInches: width * length, edgeInches: 2 * (width + length) }, input);
-  return { ...bill, billedWidth, billedLength, ...packageWeight(input) };
+  return {
+    ...bill,
+    sentWidth: sent.width,
+    sentLength: sent.length,
+    billedWidth,
+    billedLength,
+    ...packageWeight(input),
+  };
+}
+
+/** The points of a hexagon move out farther than its sides; every other shape grows by the edge on all sides. */
+function sentBounds({ outline, seamAllowance, trimming }: LongarmPriceInput): OutlineBounds {
+  const more = 2 * (seamAllowance + trimming);
+  if (outline.shape === 'hexagon') {
+    return outlineBounds({ ...outline, acrossFlats: lengthFromUnits(outline.acrossFlats + more) });
+  }
+  const { width, length } = outlineBounds(outline);
+  return { width: width + more, length: length + more };
+}
+
+export function billedSide({ roundsSides, measureUpTo }: LongarmPriceInput, exact: number): LengthQuantity {
+  switch (roundsSides) {
+    case 'up':
+      return lengthUp(exact, measureUpTo);
+    case 'to-the-nearest':
+      return lengthNearest(exact, measureUpTo);
+    case 'not-at-all':
+      return lengthNearest(exact);
+  }
 }
 
 function packageWeight(

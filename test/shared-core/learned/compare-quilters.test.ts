@@ -42,12 +42,12 @@ const unknown = quilter({ name: 'Never asked' });
 const [slow, quick, asked] = compareQuilters([cheap, dear, unknown], ask);
 
 describe('comparing quilters for one project', () => {
-  // 50 × 60 = 3,000 square inches, billed at the rate of each (common practice: area by rate, with lines beside it).
+  // 50 1/2 × 60 1/2 with its seam allowance, up to 51 × 61 = 3,111 square inches, billed at the rate of each (common practice: area by rate, with lines beside it).
   it('prices each by their own rate and lines, or by the workshop’s rate when they have none', () => {
     expect([slow, quick, asked].map((offer) => [offer?.priceMinor, offer?.isOwnRate])).toEqual([
-      [4_500, true],
-      [9_500, true],
-      [6_000, false],
+      [4_667, true],
+      [9_833, true],
+      [6_222, false],
     ]);
   });
 

@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { nameAlone } from '#core/domain/contact';
 import { tripWith } from '#core/domain/trip';
+import { success } from '#core/result';
+import { write } from '#main/store/base/handles';
+import { recordChange } from '#main/store/history/changes';
 import { addProject, NO_SUCH_ID, openWorkshop } from '#test/helpers/workshop';
 
 const DETAILS = {
@@ -29,6 +32,23 @@ describe('a contact', () => {
     workshop.get('contact:delete', { contactId });
     expect(workshop.get('contact:list', {})).toEqual([]);
     expect(workshop.fail('contact:delete', { contactId })).toEqual({ code: 'not-found', kind: 'contact' });
+  });
+
+  test('keeps what a percent line reaches; one saved before there was a choice reaches the quilting', () => {
+    const { workshop } = workshopWithTop();
+    const tax = { by: 'percent', name: 'Tax', percent: 7, of: 'everything-above' } as const;
+    const { contactId } = workshop.get('contact:save', {
+      contactId: null,
+      details: { ...DETAILS, lines: [tax] },
+    });
+    const lines = () => workshop.get('contact:list', {})[0]!.details.lines;
+    expect(lines()).toEqual([tax]);
+    recordChange(workshop.context.store, 'As an older version wrote it', (writable) => {
+      const older = JSON.stringify([{ by: 'percent', name: 'Rush', percent: 25 }]);
+      write(writable, 'UPDATE contact SET lines_json = ? WHERE id = ?', older, contactId);
+      return success({});
+    });
+    expect(lines()).toEqual([{ by: 'percent', name: 'Rush', percent: 25, of: 'quilting' }]);
   });
 
   test('cannot share its name with another, ignoring case', () => {

@@ -16,13 +16,14 @@ import {
   numberField,
   percentField,
   textField,
+  withDefault,
 } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import { outlineSchema } from '#core/domain/outline';
 import { settingChanges, settingsSchema, STARTING_SETTINGS } from '#core/domain/workshop';
 import { lengthFromInches } from '#core/units/length';
 import { describeSchema } from '#core/domain/describe-schema';
-import { type PathProblem, startingVariant } from '#renderer/ui/schema-form/schema-values';
+import { type PathProblem, startingValue, startingVariant } from '#renderer/ui/schema-form/schema-values';
 import { SchemaForm } from '#renderer/ui/schema-form/schema-form';
 
 const every = z.object({
@@ -222,6 +223,21 @@ describe('a form drawn from a schema', () => {
     await userEvent.click(screen.getByRole('radio', { name: 'Sixteenths' }));
     expect(seen.latest).toEqual({ inchStep: 16 });
   });
+});
+
+it('starts a field that was added later with its own value, which cannot be left out', async () => {
+  const later = z.object({
+    lines: z
+      .array(z.object({ reach: withDefault(choiceField(['one', 'all'], { title: 'Reach' }), 'all') }))
+      .min(1),
+  });
+  const given: unknown[] = [];
+  render(<SchemaForm schema={later} value={{ lines: [{}] }} onChange={(value) => given.push(value)} />);
+  expect(screen.queryByText('Not chosen')).toBeNull();
+  expect(screen.getByRole('radio', { name: 'All' })).toBeChecked();
+  await userEvent.click(screen.getByRole('radio', { name: 'One' }));
+  expect(given.at(-1)).toEqual({ lines: [{ reach: 'one' }] });
+  expect(startingValue(describeSchema(later))).toEqual({ lines: [{ reach: 'all' }] });
 });
 
 describe('the description of a schema', () => {

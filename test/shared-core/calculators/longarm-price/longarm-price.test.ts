@@ -11,7 +11,13 @@ import { anyOutline } from '#test/helpers/measurements';
 import { writtenStep } from '#test/helpers/written-step';
 
 const inches = lengthFromInches;
-const plain: LongarmPriceInput = { ...longarmPrice.fromProject(SAMPLE_MEASUREMENTS), minimum: 0, lines: [] };
+/** Sent without a seam allowance, so that a size of a test is the size of the top. */
+const plain: LongarmPriceInput = {
+  ...longarmPrice.fromProject(SAMPLE_MEASUREMENTS),
+  seamAllowance: inches(0),
+  minimum: 0,
+  lines: [],
+};
 
 function rectangle(
   width: number,
@@ -80,7 +86,7 @@ describe('the price against figures worked out elsewhere', () => {
   });
 
   it('takes a percent line of the quilting as charged', () => {
-    const lines: readonly PriceLine[] = [{ by: 'percent', name: 'Rush', percent: 25 }];
+    const lines: readonly PriceLine[] = [{ by: 'percent', name: 'Rush', percent: 25, of: 'quilting' }];
     expect(billOf(rectangle(20, 20, { minimum: 6_000, lines })).lines[0]?.minor).toBe(1_500);
   });
 });
@@ -101,7 +107,7 @@ describe('billing by the bounding rectangle', () => {
 
   it('shows the area in square inches however large it is, and the rate in cents', () => {
     const { explanation } = answerOf(longarmPrice, rectangle(90, 106, { rate: 1.5 }));
-    const [area, quilting] = explanation.map((step) => writtenStep(step));
+    const [, , area, quilting] = explanation.map((step) => writtenStep(step));
     expect(area).toBe('Area billed, in square inches: W = 90 in, L = 106 in: 9540');
     expect(quilting).toBe('Quilting: area = 9540, rate = 1.5, minimum = $0.00: $143.10');
   });
@@ -128,11 +134,13 @@ const anyLine: fc.Arbitrary<PriceLine> = fc.oneof(
     by: fc.constant('percent' as const),
     name: fc.constant('percent'),
     percent: fc.integer({ min: 0, max: 200 }),
+    of: fc.constantFrom('quilting', 'everything-above'),
   }),
 );
 const anyPrice: fc.Arbitrary<LongarmPriceInput> = fc
   .record({
     outline: anyOutline(8, 130),
+    roundsSides: fc.constantFrom('up', 'to-the-nearest'),
     rate: rates,
     minimum: fc.integer({ min: 0, max: 20_000 }),
     lines: fc.array(anyLine, { maxLength: 8 }),
@@ -150,12 +158,21 @@ describe('a bill', () => {
         const quilting = byArea.compare(input.minimum) < 0 ? new Fraction(input.minimum) : byArea;
         const rounded = (exact: Fraction) => exact.add(1, 2).floor().valueOf();
         expect(bill.quilting.minor).toBe(rounded(quilting));
+        let above = bill.quilting.minor;
         const lines = input.lines.map((line) => {
+          const minor = lineOf(
+            line,
+            line.by === 'percent' && line.of === 'quilting' ? bill.quilting.minor : above,
+          );
+          above += minor;
+          return minor;
+        });
+        function lineOf(line: PriceLine, base: number): number {
           if (line.by === 'flat') return rounded(new Fraction(line.amount));
           if (line.by === 'area') return rounded(millionths(line.rate).mul(width * length));
           if (line.by === 'edge') return rounded(millionths(line.rate).mul(2 * (width + length)));
-          return rounded(new Fraction(line.percent, 100).mul(bill.quilting.minor));
-        });
+          return rounded(new Fraction(line.percent, 100).mul(base));
+        }
         expect(bill.lines.map(({ minor }) => minor)).toEqual(lines);
       }),
       { numRuns: 300 },
