@@ -17,6 +17,13 @@ export interface Opening {
   readonly file: string;
 }
 
+/** What was measured of the seams on one stage of a project. */
+export interface SavedSeamCheck {
+  readonly projectId: string;
+  /** As stored: anything. */
+  readonly input: unknown;
+}
+
 /** The change that Undo would undo and the one that Redo would redo, in words; null if there is none. */
 export interface UndoState {
   readonly undo: string | null;
@@ -44,6 +51,8 @@ export interface Backup {
 
 export const workshopChannels = {
   'workshop:opening': reads<Opening>()(z.object({})),
+  /** What was measured of the seams in all projects, the earliest saved first. */
+  'workshop:seam-checks': reads<readonly SavedSeamCheck[]>()(z.object({})),
   'workshop:change': writes<Changed>()(z.object({ workshop: workshopSchema })),
   /** The changes that can be undone, the newest first, and those that can be redone, the next one first. */
   'change:list': reads<ChangeList>()(z.object({})),

@@ -17,6 +17,18 @@ export const settingsSchema = z
       kind: 'choice',
     }),
     seamAllowance: lengthField({ title: 'Seam allowance', minimum: inches(1 / 16), maximum: inches(2) }),
+    seamOff: lengthField({
+      title: 'Your seams are off by',
+      help: 'The most that the stitching is off the seam line, to either side. Learned from blocks you measured.',
+      minimum: inches(0),
+      maximum: inches(1 / 4),
+    }),
+    cutOff: lengthField({
+      title: 'Your cuts are off by',
+      help: 'The most that one patch is too wide or too narrow. Learned from blocks you measured.',
+      minimum: inches(0),
+      maximum: inches(1 / 4),
+    }),
     fabricWidth: lengthField({
       title: 'Usable fabric width',
       help: 'Between the selvages, after they are cut off.',
@@ -109,6 +121,8 @@ export const STARTING_SETTINGS: Settings = {
   unitSystem: 'inch',
   inchStep: 8,
   seamAllowance: inches(1 / 4),
+  seamOff: inches(1 / 32),
+  cutOff: inches(1 / 32),
   fabricWidth: inches(42),
   bindingStripWidth: inches(2.5),
   bindingOverlap: inches(12),

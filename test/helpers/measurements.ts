@@ -56,6 +56,8 @@ export const METRIC_SETTINGS: Settings = {
   ...STARTING_SETTINGS,
   unitSystem: 'metric',
   seamAllowance: lengthFromMillimeters(7.5),
+  seamOff: lengthFromMillimeters(0.8),
+  cutOff: lengthFromMillimeters(0.8),
   fabricWidth: lengthFromMillimeters(1_070),
   bindingStripWidth: lengthFromMillimeters(65),
   bindingOverlap: lengthFromMillimeters(300),

@@ -7,7 +7,10 @@ import layout from '#renderer/ui/page/layout.module.css';
 const GROUPS: readonly { readonly title: string; readonly fields: readonly (keyof SettingsOfWorkshop)[] }[] =
   [
     { title: 'Measuring', fields: ['unitSystem', 'inchStep'] },
-    { title: 'Piecing and fabric', fields: ['seamAllowance', 'fabricWidth', 'safetyExtraPercent'] },
+    {
+      title: 'Piecing and fabric',
+      fields: ['seamAllowance', 'seamOff', 'cutOff', 'fabricWidth', 'safetyExtraPercent'],
+    },
     {
       title: 'Binding',
       fields: ['bindingStripWidth', 'bindingOverlap', 'innerStripWidth', 'quiltThickness', 'backCover'],

@@ -5,6 +5,7 @@ import { Backups, MakeBackupButton } from './backups';
 import { BenchHours } from './bench-hours';
 import { Settings } from './settings';
 import { OwnRates } from './own-rates';
+import { OwnSeams } from './own-seams';
 import { StagePlans } from './stage-plans';
 import { WholeWorkshop } from './whole-workshop';
 import layout from '#renderer/ui/page/layout.module.css';
@@ -33,6 +34,7 @@ export function WorkshopPage() {
           <Settings workshop={workshop} />
           <BenchHours workshop={workshop} />
           <OwnRates />
+          <OwnSeams />
           <StagePlans />
           <Backups />
           <section className={layout['stack']} aria-label="About this notebook">

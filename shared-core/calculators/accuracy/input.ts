@@ -37,16 +37,15 @@ export const accuracyInput = z
   .readonly();
 export type AccuracyInput = z.infer<typeof accuracyInput>;
 
-/** As many 9 in blocks as fit into the project, each of three patches, sewn to within 1/32 in. */
+/** As many 9 in blocks as fit into the project, each of three patches, sewn as accurately as the settings say. */
 export function accuracyFromProject({ outline, settings }: Measurements): AccuracyInput {
   const isInch = settings.unitSystem === 'inch';
   const blockSize = isInch ? lengthFromInches(9) : lengthFromMillimeters(225);
-  const off = isInch ? lengthFromInches(1 / 32) : lengthFromMillimeters(0.8);
   const bounds = outlineBounds(outline);
   const fitting = (size: number) => Math.min(60, Math.max(1, roundDownTo(size / blockSize, 1)));
   return {
-    seamOff: off,
-    cutOff: off,
+    seamOff: settings.seamOff,
+    cutOff: settings.cutOff,
     blockSize,
     patchesAcross: 3,
     blocksAcross: fitting(bounds.width),

@@ -67,6 +67,8 @@ test('no page’s call scans a table that grows over the years', () => {
     const price = { counted, length: inches(36), atMost: 1_000 };
     ask('fabric:list', { search: '', filter: { ...dated, price, freeInAll: inches(9) }, limit: 100 });
   }
+  ask('workshop:opening', {});
+  ask('workshop:seam-checks', {});
   ask('search:list', {});
   ask('place:list', {});
   ask('kind:list', {});

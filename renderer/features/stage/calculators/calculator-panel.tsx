@@ -20,6 +20,7 @@ import { SchemaForm } from '#renderer/ui/schema-form/schema-form';
 import { asObject, type PathProblem } from '#renderer/ui/schema-form/schema-values';
 import { quantityStyle, Typeset } from '#renderer/ui/answers/typeset';
 import { ownPart } from './own-input';
+import { SeamSource } from './seam-source';
 import { Trials } from './trials';
 import layout from '#renderer/ui/page/layout.module.css';
 import styles from './numbers.module.css';
@@ -89,6 +90,7 @@ export function CalculatorPanel({ stage, calculator, saved, measurements }: Calc
             </Button>
           )}
         </div>
+        <SeamSource calculator={calculator} measurements={measurements} own={own} />
         <DraftContext key={draft.discards} value={draft}>
           <SchemaForm
             schema={calculator.input}
