@@ -61,7 +61,8 @@ export function cutsWithoutAnswer({ calculation, needs, cuts }: WholeAnswer): re
   return [...new Set(cuts.map(({ fabric }) => fabric))].flatMap((fabric) => {
     const patches = cuts.filter((patch) => patch.fabric === fabric);
     const all = patches.reduce((sum, { count }) => sum + count, 0);
-    const isCounted = counts.has(all) || patches.every(({ count }) => counts.has(count));
+    const isCounted =
+      counts.has(all) || patches.every(({ count }) => counts.has(count)) || areAllButOne(patches, counts);
     const need = needs.find(({ name }) => name === fabric);
     const problems = [
       ...(isCounted ? [] : ['counted otherwise']),
@@ -69,6 +70,12 @@ export function cutsWithoutAnswer({ calculation, needs, cuts }: WholeAnswer): re
     ];
     return problems.map((problem) => `${fabric} ${problem}: ${JSON.stringify({ patches, need })}`);
   });
+}
+
+/** Of all panels but the last, which is pieced from strips. */
+function areAllButOne([whole, strips, ...more]: PatchList, counts: ReadonlySet<number>): boolean {
+  if (whole === undefined || strips === undefined || more.length > 0) return false;
+  return counts.has(whole.count + 1) && counts.has(strips.count);
 }
 
 function isSaid(calculation: Calculation, need: Need): boolean {
@@ -87,8 +94,9 @@ function isSaid(calculation: Calculation, need: Need): boolean {
     );
   }
   const byLength = lengths.filter(({ use }) => use === 'yardage');
-  if (byLength.length === 0) return isSaidByThePiece(calculation, amount);
   const fabric = lengthFor(amount, { width: need.fabricWidth, turning: 'any' }) ?? Number.NaN;
+  if (byLength.length === 0)
+    return lengths.some(({ rounded }) => rounded === fabric) || isSaidByThePiece(calculation, amount);
   return byLength.some(({ exact }) => isClose(exact, fabric * (1 + need.extraPercent / 100)));
 }
 
@@ -117,7 +125,8 @@ function isEnough({ amount, fabricWidth }: Need, patches: PatchList): boolean {
   if (cut(patches, fabricWidth) <= bought + 1) return true;
   if (amount.measure !== 'patches') return false;
   const along = patches.map((patch) => ({ ...patch, width: patch.length, length: patch.width }));
-  return amount.patches.some(({ width, length }) => cut(along, length) <= width);
+  const across = amount.patches.reduce((sum, { width, count }) => sum + width * count, 0);
+  return cut(along, Math.max(...amount.patches.map(({ length }) => length))) <= across;
 }
 
 /** Every number of things that the answer says: one by one, in words, and added up by column, over all rows or those with one word. */

@@ -56,7 +56,7 @@ export function fabricNeeded(
   const patches: PatchToCut[] = [];
   let total = 0;
   for (const group of groupsOf(
-    demands.map((demand) => turned(demand, usableWidth)),
+    demands.map((demand) => asStrips(turned(demand, usableWidth), usableWidth)),
     usableWidth,
   )) {
     const needed = stripsOf(group, usableWidth, seam);
@@ -113,16 +113,25 @@ function turned(demand: PatchDemand, usableWidth: Length): PatchDemand {
 
 type Group = [PatchDemand, ...PatchDemand[]];
 
-/** Rectangles of the same fabric and strip width share strips, and so do joined ones; any other shape has strips of its own. */
+/** A shape asks for pieces of strip, each as long as its patches take, and for no less in the last one. */
+function asStrips(demand: PatchDemand, usableWidth: Length): PatchDemand {
+  const { along, isRectangle } = demand;
+  const strips = isRectangle ? null : stripsToCut([along], usableWidth);
+  if (strips === null) return demand;
+  const most = Math.min(along.count, patchesPerStrip(along, usableWidth));
+  const first = lengthFromExact(along.first + (most - 1) * along.pitch, 'up');
+  return { ...demand, along: { first, pitch: first, count: strips } };
+}
+
+/** Pieces of the same fabric and strip width share strips, and so do joined ones. */
 function groupsOf(demands: readonly PatchDemand[], usableWidth: Length): Iterable<Group> {
   const groups = new Map<string, Group>();
-  demands.forEach((demand, index) => {
-    const kind = demand.isRectangle ? mustJoin(demand, usableWidth) : index;
-    const key = JSON.stringify([demand.fabric, demand.stripWidth, kind]);
+  for (const demand of demands) {
+    const key = JSON.stringify([demand.fabric, demand.stripWidth, mustJoin(demand, usableWidth)]);
     const group = groups.get(key);
     if (group === undefined) groups.set(key, [demand]);
     else group.push(demand);
-  });
+  }
   return groups.values();
 }
 
@@ -141,16 +150,11 @@ function stripsOf(group: Group, usableWidth: Length, seam: Length): number | nul
     : stripsToCut(patches, usableWidth);
 }
 
-/** For the cutting planner: a shape or a joined patch asks for strips, any other patch for its rectangle. */
+/** For the cutting planner: a joined patch asks for strips, any other for its rectangle. */
 function patchesOf(group: Group, strips: number, usableWidth: Length): readonly PatchToCut[] {
-  const [{ fabric, along, stripWidth: length, mayTurn, isRectangle }] = group;
+  const [{ fabric, stripWidth: length, mayTurn }] = group;
   if (mustJoin(group[0], usableWidth))
     return [{ fabric, width: usableWidth, length, count: strips, mayTurn }];
-  if (!isRectangle) {
-    const most = Math.min(along.count, patchesPerStrip(along, usableWidth));
-    const width = lengthFromExact(along.first + (most - 1) * along.pitch, 'up');
-    return [{ fabric, width, length, count: strips, mayTurn }];
-  }
   return group.map((one) => {
     const width = lengthFromExact(one.along.first, 'up');
     return { fabric, width, length, count: one.along.count, mayTurn: one.mayTurn };

@@ -41,7 +41,7 @@ export interface TopDetails {
 
 export const top: Calculator<TopInput, TopDetails> = {
   name: 'top',
-  version: 2,
+  version: 3,
   title: 'The whole top',
   question: 'How large is the finished top, and what do I cut for it?',
   stageKinds: ['piecing'],

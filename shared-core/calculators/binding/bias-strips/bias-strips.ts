@@ -33,7 +33,7 @@ export const biasStrips: Calculator<BiasStripsInput, BiasStripsDetails> = {
       ? []
       : [fabricNeed('Bias binding', [{ width, length, count: 1, mayTurn: false }], { fabricWidth: width })],
   cuts: ({ pieceWidth }, { leastFabricLength }) =>
-    leastFabricLength === null ? [] : bindingCuts(pieceWidth, leastFabricLength),
+    leastFabricLength === null ? [] : bindingCuts('Bias binding', pieceWidth, leastFabricLength),
   isCutLater: true,
   wayTo: 'binding',
 };

@@ -45,7 +45,7 @@ export const continuousBias: Calculator<ContinuousBiasInput, ContinuousBiasDetai
   needs: ({ fabricWidth }, { side, squares }) => [
     fabricNeed('Bias binding', [squarePatch(side, squares)], { fabricWidth }),
   ],
-  cuts: (_, { side, squares }) => bindingCuts(side, side, squares),
+  cuts: (_, { side, squares }) => bindingCuts('Bias binding', side, side, squares),
   isCutLater: true,
   wayTo: 'binding',
 };

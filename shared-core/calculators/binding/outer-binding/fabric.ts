@@ -26,7 +26,7 @@ export function outerBindingCuts(input: OuterBindingInput, details: OuterBinding
   const { biasWay: bias } = details;
   if (bias !== null) {
     const [width, length] = [lengthFromExact(bias.width, 'up'), lengthFromExact(bias.length, 'up')];
-    return bindingCuts(width, length, bias.pieces);
+    return bindingCuts('Binding', width, length, bias.pieces);
   }
-  return bindingCuts(input.fabricWidth, input.stripWidth, details.strips);
+  return bindingCuts('Binding', input.fabricWidth, input.stripWidth, details.strips);
 }

@@ -88,9 +88,13 @@ function stripSteps(input: OuterBindingInput, details: OuterBindingDetails): rea
   return [
     {
       label: 'Strips',
-      formula: 'n = (N − j) ÷ (U − j), rounded up',
+      formula: 'n = (N − j) ÷ (U − j), rounded up, at least one',
       terms: [term('N', 'strip needed', lengthUp(details.needed)), length, costTerm],
-      result: countQuantity((details.needed - cost) / (input.fabricWidth - cost), ['strip', 'strips'], 'up'),
+      result: countQuantity(
+        details.needed > cost ? (details.needed - cost) / (input.fabricWidth - cost) : 1,
+        ['strip', 'strips'],
+        'up',
+      ),
       rule: derived(rule),
     },
     {

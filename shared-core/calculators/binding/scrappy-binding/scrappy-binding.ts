@@ -46,7 +46,7 @@ export const scrappyBinding: Calculator<ScrappyBindingInput, ScrappyBindingDetai
   },
   needs: scrappyBindingNeeds,
   cuts: ({ fabricWidth, stripWidth }, { more }) =>
-    more === 0 ? [] : bindingCuts(fabricWidth, stripWidth, more),
+    more === 0 ? [] : bindingCuts('Binding', fabricWidth, stripWidth, more),
   isCutLater: true,
   wayTo: 'binding',
 };

@@ -61,8 +61,9 @@ export const innerBinding: Calculator<InnerBindingInput, InnerBindingDetails> = 
     }),
   ],
   cuts: (input, { bias, legStrip }) => [
-    ...bindingCuts(lengthFromExact(bias.width, 'up'), lengthFromExact(bias.length, 'up'), bias.pieces),
-    ...legPatches(input, legStrip).flatMap(({ width, length, count }) => bindingCuts(length, width, count)),
+    ...[biasPatch(bias), ...legPatches(input, legStrip)].flatMap(({ width, length, count }) =>
+      bindingCuts('Inner binding', lengthFromExact(width, 'up'), lengthFromExact(length, 'up'), count),
+    ),
   ],
   isCutLater: true,
   wayTo: 'binding',
@@ -76,7 +77,7 @@ function biasPatch({ width, length, pieces }: BiasFabricPlan): NeededPatch {
 function legPatches({ stripWidth, cutStep }: InnerBindingInput, legStrip: number) {
   if (legStrip === 0) return [];
   const length = lengthFromExact(legStrip, 'up', cutStep);
-  return [{ width: stripWidth, length, count: 2, mayTurn: true }];
+  return [{ width: length, length: stripWidth, count: 2, mayTurn: true }];
 }
 
 function figuresOf(input: InnerBindingInput, details: InnerBindingDetails): readonly Figure[] {

@@ -47,7 +47,7 @@ interface CutPatchDetails {
 
 export const patchSize: Calculator<PatchSizeInput, PatchSizeDetails> = {
   name: 'patch-size',
-  version: 2,
+  version: 3,
   title: 'Patch sizes',
   question: 'What size do I cut, and how much fabric does it take?',
   stageKinds: ['piecing'],

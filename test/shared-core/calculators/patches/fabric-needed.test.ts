@@ -47,6 +47,26 @@ describe('patches from one strip', () => {
 });
 
 describe('strips', () => {
+  it('are shared by shapes of one height, as the shopping list lays them (derived)', () => {
+    // By hand: wedges that take 8 in, then 5 in more each. Two are 13 in and three 18 in long: 31 of 42 in. The four patches of
+    // 10 in after them fit one beside the wedges and three in a second strip.
+    const wedges = (count: number) =>
+      demand(6, 8, count, {
+        name: `${String(count)} wedges`,
+        isRectangle: false,
+        along: { first: inches(8), pitch: inches(5), count },
+      });
+    const both = needed([wedges(2), wedges(3)]);
+    expect(both.strips).toMatchObject([{ strips: 1, width: inches(6), length: inches(6) }]);
+    expect(both.patches.map(({ width, count }) => [width, count])).toEqual([
+      [inches(13), 1],
+      [inches(18), 1],
+    ]);
+    expect(needed([wedges(2), wedges(3), demand(6, 10, 4)]).strips).toMatchObject([{ strips: 2 }]);
+    // Nine wedges: one strip of seven, 8 + 6 · 5 = 38 in, and one for the other two, which is kept as long as the first.
+    expect(needed([wedges(9)]).patches).toMatchObject([{ width: inches(38), length: inches(6), count: 2 }]);
+  });
+
   it('for one length are the count divided by the patches of one strip, rounded up', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 42 }), fc.integer({ min: 1, max: 500 }), (length, count) => {

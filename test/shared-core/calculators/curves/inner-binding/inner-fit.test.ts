@@ -150,7 +150,7 @@ describe('the sides of a slit', () => {
     const cuts = innerBinding.cuts!(input, details);
     expect(cuts[1]).toMatchObject({ length: inches(2.25), count: 2, width: inches(21.875) });
     const [need] = innerBinding.needs!(input, details, inches(42));
-    expect(need?.amount).toMatchObject({ patches: [{}, { length: cuts[1]!.width, count: 2 }] });
+    expect(need?.amount).toMatchObject({ patches: [{}, { width: cuts[1]!.width, count: 2 }] });
   });
 
   it('are told so where all of it is bias', () => {
