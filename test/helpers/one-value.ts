@@ -1,6 +1,6 @@
 import type { Calculation } from '#core/calculators/calculator';
 import type { Quantity, Table } from '#core/calculators/explanation';
-import type { Need, NeedAmount, NeededPatch } from '#core/domain/need';
+import { isMetByItem, type Need, type NeedAmount, type NeededPatch } from '#core/domain/need';
 import type { PatchList } from '#core/domain/patch-list';
 import { lengthFor } from '#core/stash/shopping/fill-rows';
 import { lengthFromExact } from '#core/units/length';
@@ -86,7 +86,7 @@ function isSaid(calculation: Calculation, need: Need): boolean {
     );
   const numbers = calculation.figures.flatMap(({ quantity }) => numbered(quantity));
   const lengths = numbers.filter((one) => one.kind === 'length');
-  if (amount.measure === 'thread') {
+  if (isMetByItem(amount)) {
     const counts = numbers.filter((one) => one.kind === 'count');
     return (
       lengths.some(({ exact }) => isClose(exact, amount.length)) ||
