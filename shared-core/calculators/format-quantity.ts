@@ -42,7 +42,7 @@ export function formatQuantity(quantity: Quantity, style: QuantityStyle): string
     case 'minutes':
       return formatMinutes(minutesFromWhole(quantity.rounded));
     case 'degrees':
-      return `${minusSign(decimalText(quantity.exact, 1))}°`;
+      return `${minusSign(decimalText(quantity.exact, Math.abs(quantity.exact) < 2 ? 2 : 1))}°`;
     case 'number':
       return minusSign(decimalText(quantity.exact, 4));
     case 'words':

@@ -18,6 +18,7 @@ import { centerFind } from './center/center-find/center-find';
 import { holeSize } from './center/hole-size/hole-size';
 import { curveStrain } from './curves/curve-strain/curve-strain';
 import { innerBinding } from './curves/inner-binding/inner-binding';
+import { lieFlat } from './lie-flat/lie-flat';
 import { longStrips } from './long-strips/long-strips';
 import { longarmPrice } from './longarm-price/longarm-price';
 import { machineThread } from './machine-thread/machine-thread';
@@ -34,6 +35,7 @@ export const calculators: readonly Calculator[] = [
   fussyCutting,
   top,
   wedgeRing,
+  lieFlat,
   longStrips,
   accuracy,
   seamCheck,

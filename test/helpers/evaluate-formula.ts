@@ -27,6 +27,7 @@ const FUNCTIONS: Readonly<Record<string, (...values: number[]) => number>> = {
   max: Math.max,
   min: Math.min,
   asin: Math.asin,
+  atan: Math.atan,
 };
 const ANGLE_FUNCTIONS: Readonly<Record<string, (angle: number) => number>> = {
   sin: Math.sin,

@@ -16,6 +16,7 @@ import {
 } from '../quantities';
 import { wedgeRingDiagram } from './diagram';
 import { wedgeRingFromProject, wedgeRingInput, type WedgeRingInput } from './input';
+import { refuseNoWidth } from './ring-fields';
 import { stripWidth, wedgeRingSteps } from './steps';
 import { ringMethodTable, wedgeTable } from './tables';
 import { type WedgeRingWork, workOutWedgeRing } from './work';
@@ -55,15 +56,6 @@ function calculateWedgeRing(input: WedgeRingInput): Result<Calculation<WedgeRing
     diagram: wedgeRingDiagram(input, work),
     details: { ...work, patchList },
   });
-}
-
-function refuseNoWidth({ innerRadius, outerRadius }: WedgeRingInput): Refusal {
-  return {
-    code: 'no-width',
-    field: ['innerRadius'],
-    says: 'The inner edge, {inner} from the middle, must be nearer than the outer edge at {outer}.',
-    values: { inner: givenLength(innerRadius), outer: givenLength(outerRadius) },
-  };
 }
 
 function refuseTooLong({ fabricWidth }: WedgeRingInput, { fromStrip }: WedgeRingWork): Refusal {

@@ -4,6 +4,7 @@ import { type Length, lengthFromExact } from '#core/units/length';
 import { patchesPerStrip } from '../patches/fill-strips';
 import { roundUpTo } from '#core/units/rounding';
 import type { WedgeRingInput } from './input';
+import type { RingSize } from './ring-fields';
 
 /** One wedge in 1/320 mm, not rounded. The long side is outside. */
 export interface WedgeSides {
@@ -34,20 +35,11 @@ export interface WedgeRingWork {
   readonly sagitta: number;
 }
 
-/**
- * With half angle t, radii r to the sides and seam s, the cut wedge is the finished one grown by s: its sides are s farther in
- * and out, and its legs reach s ÷ cos t farther to each side.
- */
 export function workOutWedgeRing(input: WedgeRingInput): WedgeRingWork {
-  const { wedges, innerRadius, outerRadius, seamAllowance: seam, fabricWidth } = input;
+  const { wedges, outerRadius, fabricWidth } = input;
   const half = Math.PI / wedges;
-  const [slope, ofLegs] = [Math.tan(half), seam / Math.cos(half)];
-  const finished = sidesOf(2 * innerRadius * slope, 2 * outerRadius * slope, outerRadius - innerRadius);
-  const cut = sidesOf(
-    2 * ((innerRadius - seam) * slope + ofLegs),
-    2 * ((outerRadius + seam) * slope + ofLegs),
-    finished.height + 2 * seam,
-  );
+  const slope = Math.tan(half);
+  const { finished, cut } = wedgeWithAngle(input, half);
   const strip = lengthFromExact(cut.height, 'up', input.cutStep);
   const fromStrip = sidesOf(cut.short, cut.long + 2 * (strip - cut.height) * slope, strip);
   const first = fromStrip.long;
@@ -68,6 +60,30 @@ export function workOutWedgeRing(input: WedgeRingInput): WedgeRingWork {
     withExtra: fabric * (1 + input.safetyExtraPercent / 100),
     beyondCircle: outerRadius / Math.cos(half) - outerRadius,
     sagitta: outerRadius * (1 - Math.cos(half)),
+  };
+}
+
+/**
+ * With half angle t, radii r to the sides and seam s, the cut wedge is the finished one grown by s: its sides are s farther in
+ * and out, and its legs reach s ÷ cos t farther to each side. `half` is in radians.
+ */
+export function wedgeWithAngle(
+  {
+    innerRadius,
+    outerRadius,
+    seamAllowance: seam,
+  }: Omit<RingSize, 'wedges'> & { readonly seamAllowance: Length },
+  half: number,
+): { readonly finished: WedgeSides; readonly cut: WedgeSides } {
+  const [slope, ofLegs] = [Math.tan(half), seam / Math.cos(half)];
+  const height = outerRadius - innerRadius;
+  return {
+    finished: sidesOf(2 * innerRadius * slope, 2 * outerRadius * slope, height),
+    cut: sidesOf(
+      2 * ((innerRadius - seam) * slope + ofLegs),
+      2 * ((outerRadius + seam) * slope + ofLegs),
+      height + 2 * seam,
+    ),
   };
 }
 

@@ -67,10 +67,11 @@ function putIn(quantity: Quantity, result: Quantity, { lengths, counts }: Rounde
 }
 
 function comesOut(step: Step, value: number): boolean {
-  const { result, formula } = step;
+  const { result, formula, terms } = step;
   if (result.kind === 'words' || result.kind === 'size') return false;
   const isPercent = result.kind === 'percent' && !formula.startsWith('100 ×');
-  const scale = isPercent ? 100 : result.kind === 'minutes' ? 60 : 1;
+  const isAngle = result.kind === 'degrees' && (/°|asin|atan/.test(formula) || terms.some(isDegrees));
+  const scale = isPercent ? 100 : result.kind === 'minutes' ? 60 : isAngle ? 180 / Math.PI : 1;
   const given = formula.endsWith('or nothing') && !(value > 0) ? 0 : scale * value;
   const isNear = Math.abs(given - result.exact) <= 1e-9 * Math.max(1, Math.abs(result.exact));
   if (isNear || result.kind !== 'count') return isNear;
@@ -78,6 +79,8 @@ function comesOut(step: Step, value: number): boolean {
     formula.endsWith('rounded up, at least one') && Math.max(1, Math.ceil(value - 1e-9)) === result.rounded
   );
 }
+
+const isDegrees = ({ quantity }: Step['terms'][number]) => quantity.kind === 'degrees';
 
 /** Null where the working adds up; else the line that does not. */
 function faultOf(step: Step): string | null {
