@@ -1,6 +1,5 @@
 import { wedgeWithAngle } from '../wedge-ring/work';
 import type { LieFlatInput } from './input';
-import type { LieFlatWork } from './work';
 
 /** Ways to bring a tested half ring back to its straight line. One of them is enough. Lengths in 1/320 mm, not rounded. */
 export interface Correction {
@@ -19,7 +18,13 @@ export interface Correction {
 /** A seam made narrower keeps at least this part of its allowance (from memory). */
 const PART_TO_KEEP = 1 / 2;
 
-interface TestedHalf extends Pick<LieFlatWork, 'half' | 'wedgeAngle' | 'leg' | 'halfWedges'> {
+/** Angles in radians; what is missing is positive, what is too much negative. */
+interface TestedHalf {
+  /** Half the angle that a wedge should have. */
+  readonly half: number;
+  readonly wedgeAngle: number;
+  readonly leg: number;
+  readonly halfWedges: number;
   readonly halfMeasured: number;
 }
 
