@@ -11,7 +11,7 @@ interface LengthRounding {
   readonly use?: LengthQuantity['use'];
 }
 
-/** A computed length together with its rounded value. Throws RangeError unless finite and within 1 km. */
+/** A computed length together with its rounded value. Throws RangeError unless finite and within 10 km. */
 export function lengthQuantity(
   exact: number,
   { step = 1, direction, use = 'size' }: LengthRounding,

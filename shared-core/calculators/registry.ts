@@ -22,6 +22,7 @@ import { lieFlat } from './lie-flat/lie-flat';
 import { longStrips } from './long-strips/long-strips';
 import { longarmPrice } from './longarm-price/longarm-price';
 import { machineThread } from './machine-thread/machine-thread';
+import { quiltingThread } from './quilting-thread/quilting-thread';
 import { fussyCutting } from './patches/fussy-cutting/fussy-cutting';
 import { patchSize } from './patches/patch-size/patch-size';
 import { seamCheck } from './seam-check/seam-check';
@@ -42,6 +43,7 @@ export const calculators: readonly Calculator[] = [
   backing,
   batting,
   longarmPrice,
+  quiltingThread,
   outerBinding,
   scrappyBinding,
   holeSize,

@@ -10,13 +10,16 @@ export const UNITS_PER_INCH = 8_128;
 export const UNITS_PER_YARD = 36 * UNITS_PER_INCH;
 export const UNITS_PER_METER = 1_000 * UNITS_PER_MILLIMETER;
 
-/** One kilometer: no fabric on a bench comes near it, and times any width up to 88 m it is still an exact area. */
-export const MAX_LENGTH_UNITS = 1_000 * UNITS_PER_METER;
+/** One kilometer: more fabric or seam than this is a typing error. Times any width up to 88 m it is still an exact area. */
+export const KILOMETER_UNITS = 1_000 * UNITS_PER_METER;
 
-/** The only function that makes a Length. Throws RangeError unless `units` is whole and within ±1 km. */
+/** Ten kilometers: two of the largest cones of thread. */
+export const MAX_LENGTH_UNITS = 10 * KILOMETER_UNITS;
+
+/** The only function that makes a Length. Throws RangeError unless `units` is whole and within ±10 km. */
 export function lengthFromUnits(units: number): Length {
   if (!Number.isInteger(units) || Math.abs(units) > MAX_LENGTH_UNITS) {
-    throw new RangeError(`Not a length in whole units within 1 km: ${String(units)}`);
+    throw new RangeError(`Not a length in whole units within 10 km: ${String(units)}`);
   }
   return (units === 0 ? 0 : units) as Length;
 }
@@ -51,7 +54,7 @@ export function lengthInMillimeters(length: Length): number {
   return length / UNITS_PER_MILLIMETER;
 }
 
-/** The sum; throws RangeError beyond ±1 km. A list of any size is added as `lengthAdd(LENGTH_ZERO, ...list)`. */
+/** The sum; throws RangeError beyond ±10 km. A list of any size is added as `lengthAdd(LENGTH_ZERO, ...list)`. */
 export function lengthAdd(first: Length, ...more: readonly Length[]): Length {
   return lengthFromUnits(more.reduce<number>((sum, length) => sum + length, first));
 }

@@ -53,7 +53,7 @@ const EXAMPLES: Readonly<Record<LengthUnit, readonly string[]>> = {
   cm: ['24', '24.5 cm', '9 1/2 in'],
   m: ['1.25', '125 cm', '1 1/4 yd'],
 };
-const LARGEST: readonly string[] = ['1000 m', '1093 yd'];
+const LARGEST: readonly string[] = ['10000 m', '10936 yd'];
 const SMALLEST: readonly string[] = ['1/64 in', '0.1 mm'];
 
 function totalUnits(terms: readonly LengthTerm[]): ExactFraction {

@@ -15,7 +15,7 @@ import { type Money, currencyFromCode, moneyFromMinor } from '#core/units/money'
 import type { RoundingDirection } from '#core/units/rounding';
 import { INCH_STEPS, type InchStep, type LengthDisplay } from '#core/units/unit-system';
 
-/** Any length that is not negative, from nothing to a kilometer. */
+/** Any length that is not negative, from nothing to ten kilometers. */
 export const anyLength: fc.Arbitrary<Length> = fc
   .integer({ min: 0, max: MAX_LENGTH_UNITS })
   .map(lengthFromUnits);

@@ -1,4 +1,4 @@
-import { type Length, MAX_LENGTH_UNITS } from '#core/units/length';
+import { type Length, KILOMETER_UNITS } from '#core/units/length';
 import type { LengthQuantity } from '../explanation';
 import { yardageUp } from '../quantities';
 import type { FabricWidthInput } from './input';
@@ -20,7 +20,7 @@ export function workOutWidth(
   input: FabricWidthInput,
 ): (Pick<FabricWidthDetails, 'byChart' | 'byArea'> & { readonly exact: number }) | null {
   const byArea = (input.length * input.fromWidth) / input.toWidth;
-  if (byArea + ONE_WAY_UNITS + input.yardageStep > MAX_LENGTH_UNITS) return null;
+  if (byArea + ONE_WAY_UNITS + input.yardageStep > KILOMETER_UNITS) return null;
   const byChart = chartLength(input.length, input.fromWidth, input.toWidth);
   const exact = byArea + (input.isOneWay ? ONE_WAY_UNITS : 0);
   return { byChart, byArea, exact };

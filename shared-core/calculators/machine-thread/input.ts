@@ -15,6 +15,35 @@ import { outlinePerimeter } from '../outline/outline-measures';
 const SEAM: Limits = { minimum: lengthFromInches(1), maximum: lengthFromMeters(150) };
 const THICKNESS: Limits = { minimum: lengthFromMillimeters(0.1), maximum: lengthFromMillimeters(10) };
 
+/** How a machine takes thread, for every calculator that asks. */
+export const threadFields = (thicknessHelp: string) => ({
+  factor: numberField({
+    title: 'Thread per length of seam',
+    help: 'Needle and bobbin together. 2.5 for a lockstitch.',
+    minimum: 2,
+    maximum: 8,
+  }),
+  wastePercent: percentField({
+    title: 'Waste',
+    help: 'Thread tails at the start and end of seams.',
+    minimum: 0,
+    maximum: 50,
+  }),
+  stitchLength: lengthField({
+    title: 'Stitch length',
+    help: '2 to 2.5 mm is common practice for piecing and for a ring.',
+    minimum: lengthFromMillimeters(0.5),
+    maximum: lengthFromMillimeters(8),
+  }),
+  thickness: lengthField({ title: 'Thickness of the seam', help: thicknessHelp, ...THICKNESS }),
+  bobbinHolds: lengthField({
+    title: 'One bobbin holds',
+    help: 'Wind one, unwind it and measure it. 60 yd or 55 m of piecing thread is usual (from memory).',
+    minimum: lengthFromMillimeters(1_000),
+    maximum: lengthFromMeters(500),
+  }),
+});
+
 export const machineThreadInput = z
   .object({
     seamLength: lengthField({
@@ -22,35 +51,7 @@ export const machineThreadInput = z
       help: 'Everything you sew with this thread. It starts with the binding, sewn on once around.',
       ...SEAM,
     }),
-    factor: numberField({
-      title: 'Thread per length of seam',
-      help: 'Needle and bobbin together. 2.5 for a lockstitch.',
-      minimum: 2,
-      maximum: 8,
-    }),
-    wastePercent: percentField({
-      title: 'Waste',
-      help: 'Thread tails at the start and end of seams.',
-      minimum: 0,
-      maximum: 50,
-    }),
-    stitchLength: lengthField({
-      title: 'Stitch length',
-      help: '2 to 2.5 mm is common practice for piecing and for a ring.',
-      minimum: lengthFromMillimeters(0.5),
-      maximum: lengthFromMillimeters(8),
-    }),
-    thickness: lengthField({
-      title: 'Thickness of the seam',
-      help: 'All layers pressed together. Only the second method uses it.',
-      ...THICKNESS,
-    }),
-    bobbinHolds: lengthField({
-      title: 'One bobbin holds',
-      help: 'Wind one, unwind it and measure it. 60 yd or 55 m of piecing thread is usual (from memory).',
-      minimum: lengthFromMillimeters(1_000),
-      maximum: lengthFromMeters(500),
-    }),
+    ...threadFields('All layers pressed together. Only the second method uses it.'),
   })
   .readonly();
 

@@ -1,5 +1,5 @@
 import { failure, type Result, success } from '#core/result';
-import { MAX_LENGTH_UNITS } from '#core/units/length';
+import { KILOMETER_UNITS } from '#core/units/length';
 import type { Calculation, Calculator, Refusal } from '../calculator';
 import { cautionNotes } from '../caution-notes';
 import type { Note, Table } from '../explanation';
@@ -30,7 +30,7 @@ function calculateMachineThread(
   input: MachineThreadInput,
 ): Result<Calculation<MachineThreadDetails>, Refusal> {
   const use = threadUse(input);
-  if (use.enough.total > MAX_LENGTH_UNITS) return failure(refuseEndlessThread(input));
+  if (use.enough.total > KILOMETER_UNITS) return failure(refuseEndlessThread(input));
   const bobbins = countQuantity(use.enough.bobbin / input.bobbinHolds, ['bobbin', 'bobbins'], 'up');
   return success({
     figures: [

@@ -1,4 +1,4 @@
-import { UNITS_PER_INCH } from '#core/units/length';
+import { type Length, UNITS_PER_INCH } from '#core/units/length';
 import type { Quantity, Rule, Step, Term } from '../explanation';
 import { givenLength, numberQuantity, percentQuantity, yardageUp } from '../quantities';
 import { commonPractice, derived, givenTerm, term } from '../working/terms';
@@ -7,14 +7,24 @@ import type { ThreadByMethod, ThreadUse } from './work';
 
 export function threadSteps(
   input: MachineThreadInput,
-  { byFactor, byStitch, enough }: ThreadByMethod,
+  use: ThreadByMethod,
   bobbins: Quantity,
+): readonly Step[] {
+  const seam = givenLength(input.seamLength, 'yardage');
+  return [...seamThreadSteps(input, seam, use), bobbinStep(use.enough, input.bobbinHolds, bobbins)];
+}
+
+/** Thread for a seam by both methods, and the half of it from the bobbin. */
+export function seamThreadSteps(
+  input: Pick<MachineThreadInput, 'wastePercent' | 'factor' | 'stitchLength' | 'thickness'>,
+  seam: Quantity,
+  { byFactor, byStitch, enough }: ThreadByMethod,
 ): readonly Step[] {
   const total = (label: string, factor: Term, use: ThreadUse, rule: Rule): Step => ({
     label,
     formula: `S × ${factor.symbol} × (1 + e)`,
     terms: [
-      term('S', 'length of seam', givenLength(input.seamLength, 'yardage')),
+      term('S', 'length of seam', seam),
       factor,
       term('e', 'waste', percentQuantity(input.wastePercent)),
     ],
@@ -45,17 +55,20 @@ export function threadSteps(
       result: yardageUp(enough.bobbin),
       rule: commonPractice('A balanced lockstitch takes as much from the bobbin as from the needle.'),
     },
-    {
-      label: 'Bobbins to wind',
-      formula: 'B ÷ h, rounded up',
-      terms: [
-        term('B', 'from the bobbin', yardageUp(enough.bobbin)),
-        term('h', 'thread on one bobbin', givenLength(input.bobbinHolds, 'yardage')),
-      ],
-      result: bobbins,
-      rule: derived('A bobbin you start counts as a whole one.'),
-    },
   ];
+}
+
+export function bobbinStep({ bobbin }: Pick<ThreadUse, 'bobbin'>, holds: Length, bobbins: Quantity): Step {
+  return {
+    label: 'Bobbins to wind',
+    formula: 'B ÷ h, rounded up',
+    terms: [
+      term('B', 'from the bobbin', yardageUp(bobbin)),
+      term('h', 'thread on one bobbin', givenLength(holds, 'yardage')),
+    ],
+    result: bobbins,
+    rule: derived('A bobbin you start counts as a whole one.'),
+  };
 }
 
 const TEXTBOOK = commonPractice(

@@ -1,5 +1,13 @@
 import { UNITS_PER_INCH } from '#core/units/length';
-import type { MachineThreadInput } from './input';
+
+/** A seam to be sewn with a lockstitch; lengths in 1/320 mm, whole or not. */
+export interface LockstitchSeam {
+  readonly seamLength: number;
+  readonly factor: number;
+  readonly wastePercent: number;
+  readonly stitchLength: number;
+  readonly thickness: number;
+}
 
 /** In 1/320 mm before rounding, with waste. `factor` is the thread for one length of seam. */
 export interface ThreadUse {
@@ -19,7 +27,7 @@ export interface ThreadByMethod {
   readonly enough: ThreadUse;
 }
 
-export function threadUse(input: MachineThreadInput): ThreadByMethod {
+export function threadUse(input: LockstitchSeam): ThreadByMethod {
   const stitchesPerInch = UNITS_PER_INCH / input.stitchLength;
   const factorByStitch = 2 + 2 * (input.thickness / UNITS_PER_INCH) * stitchesPerInch;
   const byFactor = useOf(input, input.factor);
@@ -28,7 +36,7 @@ export function threadUse(input: MachineThreadInput): ThreadByMethod {
 }
 
 /** A balanced lockstitch takes half from the needle and half from the bobbin. */
-function useOf({ seamLength, wastePercent }: MachineThreadInput, factor: number): ThreadUse {
+function useOf({ seamLength, wastePercent }: LockstitchSeam, factor: number): ThreadUse {
   const total = seamLength * factor * (1 + wastePercent / 100);
   return { factor, total, needle: total / 2, bobbin: total / 2 };
 }

@@ -6,7 +6,7 @@ import {
   lengthAdd,
   lengthFromExact,
   lengthTimes,
-  MAX_LENGTH_UNITS,
+  KILOMETER_UNITS,
 } from '#core/units/length';
 import { type AlongStrip, patchesPerStrip, stripsToCut, stripsToJoin } from './fill-strips';
 
@@ -44,7 +44,7 @@ export interface ShortFabric {
 }
 
 /** A quarter of a kilometer. More must be a typing error. */
-const MOST_FABRIC = MAX_LENGTH_UNITS / 4;
+const MOST_FABRIC = KILOMETER_UNITS / 4;
 
 /** Cut in strips first, then crosscut: patches of the same fabric and strip width share strips. */
 export function fabricNeeded(

@@ -2,7 +2,7 @@ import { assertNever } from '#core/assert-never';
 import { growPolygon } from '#core/geometry/offset-polygon';
 import { type Polygon, polygonPerimeter } from '#core/geometry/polygon';
 import { failure, type Result, success } from '#core/result';
-import { MAX_LENGTH_UNITS } from '#core/units/length';
+import { KILOMETER_UNITS } from '#core/units/length';
 import type { Refusal } from '../calculator';
 import {
   type FabricLength,
@@ -75,7 +75,7 @@ export function workOutTop(input: TopInput): Result<TopWork, Refusal> {
     assembly.patches.length,
   );
   const halfPatchEdges = (edges + inBlocks) / 2;
-  if (halfPatchEdges > MAX_LENGTH_UNITS) return failure(tooLarge());
+  if (halfPatchEdges > KILOMETER_UNITS) return failure(tooLarge());
   const topEdge = polygonPerimeter(assembly.outline);
   const seamLength = Math.max(0, halfPatchEdges - topEdge / 2);
   return success({

@@ -124,6 +124,7 @@ describe('every calculator that buys', () => {
       'long-strips',
       'backing',
       'batting',
+      'quilting-thread',
       'outer-binding',
       'scrappy-binding',
       'inner-binding',

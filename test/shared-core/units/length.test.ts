@@ -85,7 +85,7 @@ describe('arithmetic of lengths', () => {
     );
   });
 
-  it('refuses multiples that are not whole and sums beyond a kilometer', () => {
+  it('refuses multiples that are not whole and sums beyond ten kilometers', () => {
     expect(() => lengthTimes(lengthFromUnits(3), 1.5)).toThrow(RangeError);
     expect(() => lengthAdd(lengthFromUnits(MAX_LENGTH_UNITS), lengthFromUnits(1))).toThrow(RangeError);
   });

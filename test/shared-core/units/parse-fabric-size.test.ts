@@ -61,7 +61,7 @@ describe('a size of fabric', () => {
     ['18 x -22', 'negative'],
     ['1,250', 'ambiguous'],
     ['1,250 x 3 mm', 'ambiguous'],
-    ['18 x 2000 m', 'out-of-range'],
+    ['18 x 20000 m', 'out-of-range'],
     ['18 x 0.00001', 'too-fine'],
     ['18 x 9 furlongs', 'unknown-unit'],
     ['9 x'.repeat(40), 'too-long'],

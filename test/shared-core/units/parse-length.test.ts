@@ -90,7 +90,7 @@ describe('typed lengths', () => {
     ['.5', UNITS_PER_INCH / 2],
     ['5.', 5 * UNITS_PER_INCH],
     ['1.250 m', 1.25 * UNITS_PER_METER],
-    ['1000 m', 1000 * UNITS_PER_METER],
+    ['10000 m', 10_000 * UNITS_PER_METER],
   ])('%s is %d units', (text, units) => {
     expect(read(text)).toBe(units);
   });
