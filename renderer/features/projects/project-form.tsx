@@ -62,7 +62,6 @@ export function ProjectForm(props: ProjectFormProps) {
           </section>
           <ShapeFields draft={draft} onChange={change} />
           {stages}
-          {inTime}
           <details className={styles['part']}>
             <summary className={styles['summary']}>Settings for this project only</summary>
             <p className={styles['hint']}>A blank field uses the workshop’s setting.</p>
@@ -82,7 +81,7 @@ export function ProjectForm(props: ProjectFormProps) {
             onChange={(notes) => change({ notes })}
           />
         </Form>
-        <Preview draft={draft} swatches={swatches} />
+        <Preview draft={draft} swatches={swatches} inTime={inTime} />
       </div>
     </SettingsDisplay>
   );
@@ -91,9 +90,11 @@ export function ProjectForm(props: ProjectFormProps) {
 function Preview({
   draft,
   swatches,
+  inTime,
 }: {
   readonly draft: ProjectDraft;
   readonly swatches: readonly string[];
+  readonly inTime: React.ReactNode;
 }) {
   const outline = outlineOfDraft(draft);
   const hole = draft.hasHole && draft.holeDiameter !== null ? { diameter: draft.holeDiameter } : null;
@@ -109,6 +110,7 @@ function Preview({
       <p className={styles['hint']} role="status">
         {outline === null ? 'Sample size, until you enter yours.' : ''}
       </p>
+      {inTime}
     </aside>
   );
 }
