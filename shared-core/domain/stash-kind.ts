@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { type Length, lengthFromUnits, UNITS_PER_MILLIMETER } from '#core/units/length';
+import { type Length, lengthFromInches, lengthFromUnits, UNITS_PER_MILLIMETER } from '#core/units/length';
 import type { StashKindId } from './ids';
 import { type PieceKind, pieceKindSchema, pieceLengthSchema, pieceWidthSchema } from './stash';
 
@@ -29,6 +29,19 @@ const MEASURES: Readonly<Record<PieceKind, KindMeasure>> = {
 
 export function measureOfKind(kind: PieceKind): KindMeasure {
   return MEASURES[kind];
+}
+
+/** The least sides of a whole piece of the kinds that are sold in one size (common practice: 18 by 20 to 22 in, and 9 by 20 to 22 in). */
+const WHOLE_SIDES: Readonly<Partial<Record<PieceKind, { readonly short: Length; readonly long: Length }>>> = {
+  'fat-quarter': { short: lengthFromInches(17), long: lengthFromInches(19) },
+  'fat-eighth': { short: lengthFromInches(8.5), long: lengthFromInches(19) },
+};
+
+/** Whether so much was cut off a piece that it is only a leftover of its kind. */
+export function isCutDown(kind: PieceKind, width: number, length: number): boolean {
+  const whole = WHOLE_SIDES[kind];
+  if (whole === undefined) return false;
+  return Math.min(width, length) < whole.short || Math.max(width, length) < whole.long;
 }
 
 /**

@@ -106,7 +106,7 @@ async function recordCut(page: Page, length: string): Promise<void> {
   await page.getByRole('region', { name: 'Fabric' }).getByRole('button', { name: 'Record a cut' }).click();
   const dialog = page.getByRole('dialog', { name: 'Record a cut' });
   await dialog.getByRole('radio', { name: new RegExp(FABRIC) }).check();
-  await dialog.getByRole('textbox', { name: 'Cut across the whole width' }).fill(length);
+  await dialog.getByRole('textbox', { name: 'How long a cut' }).fill(length);
   await dialog.getByRole('button', { name: 'Record cut' }).click();
   await expect(dialog).toBeHidden();
 }

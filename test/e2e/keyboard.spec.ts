@@ -54,7 +54,7 @@ test('keys alone start a notebook, add a project, record a cut, and finish and u
     await expect(dialog.getByRole('textbox', { name: 'Find the fabric' })).toBeFocused();
     await page.keyboard.type('rust');
     await press(page, dialog.getByRole('radio', { name: /Rust stripe/ }), 'Space');
-    await type(page, 'Cut across the whole width', '1/4 yd');
+    await type(page, 'How long a cut', '1/4 yd');
     await page.keyboard.press('Enter');
     await expect(dialog).toBeHidden();
     await expect(recordCut).toBeFocused();

@@ -1,5 +1,5 @@
 import { type FabricPiece, freeOf, type PieceKind } from '#core/domain/stash';
-import { countOfLength, measureOfKind } from '#core/domain/stash-kind';
+import { countOfLength, isCutDown, measureOfKind } from '#core/domain/stash-kind';
 import { formatLength, formatYardage, yardageStep } from '#core/units/format-length';
 import { type Length, lengthFromUnits, UNITS_PER_METER, UNITS_PER_YARD } from '#core/units/length';
 import { roundDownTo } from '#core/units/rounding';
@@ -74,15 +74,20 @@ function sumOf<Item>(items: readonly Item[], of: (item: Item) => number): number
   return items.reduce((sum, item) => sum + of(item), 0);
 }
 
+/** A fat quarter that was cut into counts as a leftover. */
+function kindNow({ kind, width, there }: Pick<FabricPiece, 'kind' | 'width' | 'there'>): PieceKind {
+  return isCutDown(kind, width, there) ? 'leftover' : kind;
+}
+
 /** All the fabric of these pieces, free or not. */
 export function stockOf(pieces: readonly FabricPiece[]): readonly Stock[] {
-  return pieces.map(({ kind, there, unitLength }) => ({ kind, length: there, unitLength }));
+  return pieces.map((piece) => ({ ...piece, kind: kindNow(piece), length: piece.there }));
 }
 
 /** What is free, as `1¼ yd free`; null if nothing is set aside. */
 export function freeWords(pieces: readonly FabricPiece[], display: LengthDisplay): string | null {
   if (pieces.every(({ held }) => held <= 0)) return null;
-  const free = pieces.map((piece) => ({ ...piece, length: freeOf(piece) }));
+  const free = pieces.map((piece) => ({ ...piece, kind: kindNow(piece), length: freeOf(piece) }));
   const words = stockWords(free, display);
   if (words === '') return 'all of it set aside';
   return words === stockWords(stockOf(pieces), display) ? 'partly set aside' : `${words} free`;

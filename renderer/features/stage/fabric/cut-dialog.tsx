@@ -4,6 +4,7 @@ import type { FabricPieceId } from '#core/domain/ids';
 import type { Stage } from '#core/domain/stage';
 import { type Length, lengthSubtract } from '#core/units/length';
 import { useRead, useWrite } from '#renderer/bridge/query';
+import { bookedCut, type CutSizes, CutWidth, WHOLE_WIDTH } from '#renderer/shared/cut-size';
 import { today } from '#renderer/text/dates';
 import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
@@ -24,28 +25,32 @@ interface CutDialogProps {
   readonly onClose: () => void;
 }
 
-/** Records a cut: which piece of fabric, how much across its whole width, and which leftovers are kept. */
+/** Records a cut: which piece of fabric, how much of its length and width, and which leftovers are kept. */
 export function CutDialog({ stage, held, onClose }: CutDialogProps) {
   const draft = useFormDraft(`cut ${stage.id}`);
   const [search, setSearch] = useDraftValue(draft, 'search', '');
   const [pieceId, setPieceId] = useDraftValue<FabricPieceId | null>(draft, 'pieceId', null);
   const [length, setLength] = useDraftValue<Length | null>(draft, 'length', null);
+  const [sizes, setSizes] = useDraftValue<CutSizes>(draft, 'sizes', WHOLE_WIDTH);
   const [leftovers, setLeftovers] = useDraftValue<readonly KeptLeftover[]>(draft, 'leftovers', []);
   const [cutsAnyway, setCutsAnyway] = useDraftValue(draft, 'cutsAnyway', false);
   const { value: found } = useRead('fabric:list', { search, limit: 200 }, { keepsPrevious: true });
   const pieces = found === undefined ? null : piecesToCut(found.items, held);
   const chosen = pieces?.find(({ piece }) => piece.id === pieceId) ?? null;
   const saving = useDialogSave(useWrite('ledger:cut'), onClose, draft);
+  const isWholeWidth = sizes.width === null || sizes.width === chosen?.piece.width;
   const isHeldByOthers =
     saving.problem?.code === 'short-of-fabric' && saving.problem.asked <= saving.problem.there;
   const record = () => {
     if (chosen === null || length === null) return;
+    const booked = isWholeWidth
+      ? { length, leftovers: measuredLeftovers(leftovers) }
+      : bookedCut(chosen.piece, length, sizes);
     saving.save({
       pieceId: chosen.piece.id,
       projectId: stage.projectId,
       stageId: stage.id,
-      length,
-      leftovers: measuredLeftovers(leftovers),
+      ...booked,
       knowingly: cutsAnyway,
       on: today(),
       note: '',
@@ -74,19 +79,22 @@ export function CutDialog({ stage, held, onClose }: CutDialogProps) {
       after={<Notice kind="caution">{CAUTIONS.rotaryBlade}</Notice>}
     >
       <LengthField
-        label="Cut across the whole width"
-        help="Length taken off the piece, such as 9 1/2 in or 1/4 yd."
+        label="How long a cut"
+        help="Along the piece, such as 9 1/2 in or 1/4 yd."
         value={length}
         onCommit={setLength}
       />
-      {chosen !== null && length !== null && (
+      {chosen !== null && <CutWidth piece={chosen.piece} length={length} sizes={sizes} onChange={setSizes} />}
+      {chosen !== null && length !== null && isWholeWidth && (
         <p className={layout['quiet']}>
           <LengthText length={lengthSubtract(chosen.piece.there, length)} /> will be left of this piece.
         </p>
       )}
-      <div className={layout['whole']}>
-        <LeftoverRows leftovers={leftovers} onChange={setLeftovers} />
-      </div>
+      {isWholeWidth && (
+        <div className={layout['whole']}>
+          <LeftoverRows leftovers={leftovers} onChange={setLeftovers} />
+        </div>
+      )}
       {isHeldByOthers && (
         <div className={layout['whole']}>
           <Checkbox

@@ -18,14 +18,16 @@ export function FabricWorth({ opened }: { readonly opened: FabricPage }) {
   const [isPricing, setIsPricing] = useState(false);
   if (ledger.length === 0) return null;
   const money = (minor: number) => formatMoney(moneyFromMinor(minor, currency), locale);
+  // Nothing paid, or not known what: the ledger has no price for it.
+  const paid = (minor: number) => (minor === 0 ? 'no price on record' : money(minor));
   const unit = shopUnit(length);
   const shopPrice =
     price === null
       ? 'not known'
       : `${money(costAgain(unit.length * fabric.width, price))} a ${unit.word}${price.isOwn ? '' : ', as last paid'}`;
   const lines: readonly (readonly [string, string])[] = [
-    ['As paid', money(valueMinor)],
-    ['Oldest fabric first', money(worth.fifoMinor)],
+    ['As paid', paid(valueMinor)],
+    ['Oldest fabric first', paid(worth.fifoMinor)],
     ['To buy it again', worth.replacementMinor === null ? 'not known' : money(worth.replacementMinor)],
     ['Price now', shopPrice],
   ];

@@ -13,6 +13,7 @@ import { AmountField } from '#renderer/features/stash/amount-field';
 import { bookedAmount, freeAmount, pieceStock } from '#renderer/features/stash/fabric-words';
 import { useKindName } from '#renderer/features/stash/kind-name';
 import { ProjectSelect } from '#renderer/features/stash/project-select';
+import { bookedCut, type CutSizes, CutWidth, WHOLE_WIDTH } from '#renderer/shared/cut-size';
 import { today } from '#renderer/text/dates';
 import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { Typeset } from '#renderer/ui/answers/typeset';
@@ -62,6 +63,7 @@ function UseForm(props: UseFormProps) {
     >
       <ProjectSelect projects={props.projects} value={use.projectId} onChange={use.setProjectId} />
       <HowMuch piece={piece} held={use.held} value={use.amount} onCommit={use.setTyped} />
+      <CutWidth piece={piece} length={use.amount} sizes={use.sizes} onChange={use.setSizes} />
       {use.isShort && (
         <Checkbox
           label="Use it anyway: some of this is set aside for another project"
@@ -81,6 +83,7 @@ function useUse({ opened: { ledger }, piece, running, projects, onClose }: UseFo
     return proposedProject({ open, running, ledger, pieceId: piece.id });
   });
   const [typed, setTyped] = useDraftValue<Length | null>(draft, 'typed', null);
+  const [sizes, setSizes] = useDraftValue<CutSizes>(draft, 'sizes', WHOLE_WIDTH);
   const [isKnowing, setIsKnowing] = useDraftValue(draft, 'isKnowing', false);
   const saving = useDialogSave(useWrite('ledger:cut'), onClose, draft);
   const held = holdsOf(ledger, piece.id).find((hold) => hold.projectId === projectId)?.held ?? 0;
@@ -93,8 +96,7 @@ function useUse({ opened: { ledger }, piece, running, projects, onClose }: UseFo
       pieceId: piece.id,
       projectId,
       stageId: running?.projectId === projectId ? running.stageId : (currentStage(stages)?.id ?? null),
-      length: amount,
-      leftovers: [],
+      ...bookedCut(piece, amount, sizes),
       knowingly: isKnowing,
       on: today(),
       note: '',
@@ -107,6 +109,8 @@ function useUse({ opened: { ledger }, piece, running, projects, onClose }: UseFo
     held,
     amount,
     setTyped,
+    sizes,
+    setSizes,
     isShort,
     isKnowing,
     setIsKnowing,
@@ -140,7 +144,7 @@ function HowMuch({ piece, held, value, onCommit }: HowMuchProps) {
   return (
     <AmountField
       piece={piece}
-      label={piece.unitLength === null ? 'How much, across the whole width' : 'How many'}
+      label={piece.unitLength === null ? 'How long a cut' : 'How many'}
       help={`${heldWords}${freeAmount(piece, length)} free.`}
       value={value}
       autoFocus

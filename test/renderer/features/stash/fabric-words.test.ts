@@ -43,7 +43,10 @@ describe('the stock of a fabric in words', () => {
       piece('fat-quarter', 18),
     ];
     expect(words(...pieces)).toBe('2¾ yd, 1 fat quarter and 1 leftover');
-    expect(words(piece('fat-quarter', 18), piece('fat-quarter', 18))).toBe('2 fat quarters');
+    expect(words(piece('fat-quarter', 18, 0, 22), piece('fat-quarter', 18))).toBe('2 fat quarters');
+    expect(words(piece('fat-quarter', 13, 0, 22), piece('fat-eighth', 9, 0, 20))).toBe(
+      '1 fat eighth and 1 leftover',
+    );
     expect(words(piece('wide-backing', 90))).toBe('2½ yd of wide backing');
   });
 

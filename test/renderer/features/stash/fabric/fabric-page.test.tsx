@@ -37,10 +37,11 @@ describe('the page of a fabric', () => {
     renderPage(<FabricPage fabricId={fabricId} />, `/stash/${fabricId}?piece=${pieceId}&use`);
     const forProject = await screen.findByRole('combobox', { name: 'For which project' });
     expect(forProject).toHaveValue(other);
-    expect(field(/^How much/)).toHaveValue('60 in');
+    expect(field(/^How long a cut/)).toHaveValue('60 in');
     await userEvent.selectOptions(forProject, projectId);
-    expect(field(/^How much/)).toHaveValue('');
-    await userEvent.type(field(/^How much/), '20{Enter}');
+    expect(field(/^How long a cut/)).toHaveValue('');
+    await userEvent.type(field(/^How long a cut/), '20');
+    await press(/^Record the use/);
     expect(await screen.findByText(/Not enough fabric/)).toBeVisible();
     await userEvent.click(screen.getByRole('checkbox', { name: /^Use it anyway/ }));
     await press(/^Record the use/);
@@ -51,6 +52,33 @@ describe('the page of a fabric', () => {
     expect(ledger[0]).toMatchObject({ projectId, entries: [{ kind: 'cut', lengthChange: 0 - inches(20) }] });
     expect(ledger[0]?.stageId).not.toBeNull();
     expect(screen.getByRole('link', { name: 'Stash' })).toHaveAttribute('href', '/stash');
+  });
+
+  it('cuts 5 in off the side of a piece, keeps what is left beside it, and can throw that out', async () => {
+    const workshop = workshopBehindWindow();
+    const { projectId } = addProject(workshop);
+    const { fabricId, pieceId } = addStock(workshop);
+    renderPage(<FabricPage fabricId={fabricId} />, `/stash/${fabricId}?piece=${pieceId}&use`);
+    await userEvent.selectOptions(
+      await screen.findByRole('combobox', { name: 'For which project' }),
+      projectId,
+    );
+    await userEvent.type(field(/^How long a cut/), '8');
+    await userEvent.type(field(/^Width, if less/), '5');
+    await userEvent.tab();
+    const ways = screen.getAllByRole('radio');
+    expect(ways).toHaveLength(2);
+    expect(screen.getByRole('checkbox', { name: 'Keep 37 × 8 in' })).toBeChecked();
+    await userEvent.click(ways[1]!);
+    expect(screen.getByRole('checkbox', { name: 'Keep 37 × 72 in' })).toBeChecked();
+    await userEvent.click(screen.getByRole('checkbox', { name: 'Keep 5 × 64 in' }));
+    await press(/^Record the use/);
+    await waitFor(() => expect(screen.queryByRole('dialog')).toBeNull());
+    const { pieces } = workshop.get('fabric:open', { fabricId });
+    // The piece itself is used up, and the narrow leftover was thrown out.
+    expect(pieces.map(({ kind, width, there }) => [kind, width, there])).toEqual([
+      ['leftover', inches(37), inches(72)],
+    ]);
   });
 
   it('adds another piece with a size as people write it', async () => {
