@@ -35,6 +35,24 @@ export function polygonArea(polygon: Polygon): number {
   return Math.abs(polygonSignedArea(polygon));
 }
 
+/** The point on which a sheet of this shape balances, for corners in either direction; undefined if it has no area. */
+export function polygonCentroid(polygon: Polygon): Point | undefined {
+  const [first = { x: 0, y: 0 }] = polygon;
+  const twice = 2 * polygonSignedArea(polygon);
+  if (twice === 0) return undefined;
+  let [x, y] = [0, 0];
+  for (const { from, to } of polygonSides(polygon)) {
+    const [one, other] = [
+      { x: from.x - first.x, y: from.y - first.y },
+      { x: to.x - first.x, y: to.y - first.y },
+    ];
+    const cross = one.x * other.y - other.x * one.y;
+    x += (one.x + other.x) * cross;
+    y += (one.y + other.y) * cross;
+  }
+  return { x: first.x + x / (3 * twice), y: first.y + y / (3 * twice) };
+}
+
 export function polygonPerimeter(polygon: Polygon): number {
   return polygonSides(polygon).reduce((sum, { from, to }) => sum + pointDistance(from, to), 0);
 }

@@ -19,6 +19,21 @@ export function lineCrossing(first: Segment, second: Segment): Point | undefined
   return { x: first.from.x + along * ax, y: first.from.y + along * ay };
 }
 
+/** The point whose squared distances from these lines add up to the least; undefined if all are parallel or one has no length. */
+export function nearestToLines(lines: readonly Segment[]): Point | undefined {
+  let [xx, xy, yy, x, y] = [0, 0, 0, 0, 0];
+  for (const { from, to } of lines) {
+    const length = pointDistance(from, to);
+    const [across, down] = [-(to.y - from.y) / length, (to.x - from.x) / length];
+    const away = across * from.x + down * from.y;
+    [xx, xy, yy] = [xx + across * across, xy + across * down, yy + down * down];
+    [x, y] = [x + across * away, y + down * away];
+  }
+  const determinant = xx * yy - xy * xy;
+  if (!(determinant > PARALLEL)) return undefined;
+  return { x: (yy * x - xy * y) / determinant, y: (xx * y - xy * x) / determinant };
+}
+
 /** Shortest distance from a point to a segment, ends included. A segment without length counts as its one point. */
 export function pointToSegmentDistance(point: Point, { from, to }: Segment): number {
   const [dx, dy] = [to.x - from.x, to.y - from.y];

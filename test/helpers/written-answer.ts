@@ -40,6 +40,7 @@ function written(quantity: Quantity): string {
 function writtenPart(part: DiagramPart): string {
   const inches = (units: number) => String(Number((units / UNITS_PER_INCH).toFixed(3)));
   const at = ({ x, y }: { readonly x: number; readonly y: number }) => `${inches(x)},${inches(y)}`;
+  const degrees = (angle: number) => String(Number(angle.toFixed(3)));
   switch (part.part) {
     case 'polygon':
       return `${part.tone} ${part.points.map(at).join(' ')}`;
@@ -50,7 +51,7 @@ function writtenPart(part: DiagramPart): string {
     case 'ellipse':
       return `${part.tone} ellipse ${at(part.center)} ${inches(part.radiusX)} × ${inches(part.radiusY)}`;
     case 'arc':
-      return `${part.tone} arc ${at(part.center)} r ${inches(part.radius)} ${part.fromDegrees}° to ${part.toDegrees}°`;
+      return `${part.tone} arc ${at(part.center)} r ${inches(part.radius)} ${degrees(part.fromDegrees)}° to ${degrees(part.toDegrees)}°`;
     case 'label':
       return `label ${at(part.at)} ${part.text}`;
     case 'dimension':

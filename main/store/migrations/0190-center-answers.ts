@@ -19,6 +19,15 @@ const GROUPED: Readonly<Record<string, Grouped>> = {
     fields: ['patchShape', 'patchAcross', 'patchSides', 'offsetAcross', 'offsetDown', 'accuracy'],
     dropped: ['cutStep'],
   },
+  'center-find': {
+    name: 'measured',
+    way: { way: 'four-sides' },
+    fields: [
+      ...['top', 'right', 'bottom', 'left', 'downToRight', 'upToRight'],
+      ...['hasMotif', 'motifFromLeft', 'motifFromTop'],
+    ],
+    dropped: [],
+  },
 };
 
 /** Answers about the center keep their numbers: they are one of several ways to answer from here on. */

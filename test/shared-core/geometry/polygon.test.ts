@@ -9,6 +9,7 @@ import {
   polygonIsSimple,
   polygonPerimeter,
   polygonSides,
+  polygonCentroid,
   polygonSignedArea,
 } from '#core/geometry/polygon';
 import { convexPolygon, starShapedPolygon } from '#test/helpers/arbitraries';
@@ -75,6 +76,38 @@ describe('a polygon', () => {
           expect(polygonContainsPoint(polygon, at(x + 0.5, y + 0.5))).toBe(areaShared > 0.5);
         },
       ),
+    );
+  });
+
+  it('balances in the middle of a rectangle, and at a third of the height of a triangle', () => {
+    const middle = polygonCentroid(RECTANGLE)!;
+    const xs = RECTANGLE.map(({ x }) => x);
+    const ys = RECTANGLE.map(({ y }) => y);
+    expect(middle.x).toBeCloseTo((Math.min(...xs) + Math.max(...xs)) / 2, 12);
+    expect(middle.y).toBeCloseTo((Math.min(...ys) + Math.max(...ys)) / 2, 12);
+    const triangle = [
+      { x: 100, y: 100 },
+      { x: 148, y: 100 },
+      { x: 112, y: 136 },
+    ];
+    for (const corners of [triangle, [...triangle].reverse()]) {
+      expect(polygonCentroid(corners)!.x).toBeCloseTo(120, 9);
+      expect(polygonCentroid(corners)!.y).toBeCloseTo(112, 9);
+    }
+    expect(polygonCentroid(triangle.map(({ x }) => ({ x, y: 0 })))).toBeUndefined();
+  });
+
+  it('balances where its two parts do together, each by its area, however it is cut', () => {
+    fc.assert(
+      fc.property(convexPolygon, (polygon) => {
+        fc.pre(polygon.length > 3 && polygonArea(polygon) > 1);
+        const parts = [polygon.slice(0, 3), [polygon[0]!, ...polygon.slice(2)]];
+        const whole = polygonCentroid(polygon)!;
+        const sum = (axis: 'x' | 'y') =>
+          parts.reduce((total, part) => total + (polygonCentroid(part)?.[axis] ?? 0) * polygonArea(part), 0);
+        expect(Math.abs(sum('x') / polygonArea(polygon) - whole.x)).toBeLessThan(1e-6);
+        expect(Math.abs(sum('y') / polygonArea(polygon) - whole.y)).toBeLessThan(1e-6);
+      }),
     );
   });
 

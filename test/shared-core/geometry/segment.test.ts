@@ -2,7 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { clearanceOfPoint } from '#core/geometry/clearance-of-point';
 import { type Point, pointDistance, pointMidway, pointMove } from '#core/geometry/point';
-import { lineCrossing, pointToSegmentDistance, type Segment, segmentsMeet } from '#core/geometry/segment';
+import {
+  lineCrossing,
+  nearestToLines,
+  pointToSegmentDistance,
+  type Segment,
+  segmentsMeet,
+} from '#core/geometry/segment';
 import { convexPolygon } from '#test/helpers/arbitraries';
 import { rotatePoint } from '#test/helpers/rotate-point';
 
@@ -29,6 +35,30 @@ describe('lines', () => {
   it('cross where both go, also beyond their ends', () => {
     expect(lineCrossing(from(0, 0, 4, 4), from(0, 4, 4, 0))).toEqual(at(2, 2));
     expect(lineCrossing(from(0, 0, 1, 0), from(5, 1, 5, 2))).toEqual(at(5, 0));
+  });
+
+  it('have a nearest point: where two cross, and closer to three than any point beside it', () => {
+    expect(nearestToLines([from(0, 0, 4, 4), from(0, 4, 4, 0)])).toEqual(at(2, 2));
+    expect(nearestToLines([from(0, 0, 4, 4), from(1, 0, 5, 4)])).toBeUndefined();
+    expect(nearestToLines([from(0, 0, 0, 0), from(1, 0, 5, 4)])).toBeUndefined();
+    const away = ({ x, y }: Point, line: Segment) => {
+      const [dx, dy] = [line.to.x - line.from.x, line.to.y - line.from.y];
+      return ((x - line.from.x) * dy - (y - line.from.y) * dx) / Math.hypot(dx, dy);
+    };
+    fc.assert(
+      fc.property(anySegment, anySegment, anySegment, (...lines) => {
+        const nearest = nearestToLines(lines);
+        fc.pre(nearest !== undefined && Math.hypot(nearest.x, nearest.y) < 5_000);
+        const cost = (point: Point) => lines.reduce((sum, line) => sum + away(point, line) ** 2, 0);
+        for (const [x, y] of [
+          [1, 0],
+          [-1, 0],
+          [0, 1],
+          [0, -1],
+        ] as const)
+          expect(cost(pointMove(nearest!, at(x, y)))).toBeGreaterThanOrEqual(cost(nearest!) - 1e-6);
+      }),
+    );
   });
 
   it('do not cross if they are parallel or have no length', () => {

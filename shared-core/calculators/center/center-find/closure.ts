@@ -1,85 +1,113 @@
-import type { SixLengths } from './quad-fit';
+import { fitLengths, type LengthModel, normalOf, type Slope } from './fit-lengths';
+import { solveLinear } from './solve-linear';
 
-/** In the order of SixLengths. */
-export const LENGTH_NAMES = ['top', 'right', 'bottom', 'left', 'downToRight', 'upToRight'] as const;
-export type LengthName = (typeof LENGTH_NAMES)[number];
-
-/** What one length would have to be, if the other five are right. */
+/** What one length would have to be, if all the others are right. */
 export interface SoleChange {
-  readonly name: LengthName;
+  /** Its place in the list of lengths. */
+  readonly index: number;
   readonly fits: number;
   /** `fits` minus the measured length. */
   readonly changedBy: number;
-  /** By how much opposite sides and the two diagonals then still differ, added up: 0 for a rectangle. */
-  readonly unevenness: number;
+  /** What the other lengths still disagree by without it: the root of their summed squares. 0 where they are just enough. */
+  readonly leftOver: number;
+}
+
+/** Measured lengths, the model they follow, and its unknowns fitted to them. */
+export interface Fitted {
+  readonly model: LengthModel;
+  readonly measured: readonly number[];
+  readonly unknowns: readonly number[];
+}
+
+/**
+ * The change of each length alone that makes it fit the others, in the order of the lengths; without those that the others do not
+ * determine. Changes within the accuracy follow from the slopes at the fit, larger ones from a fit without the length.
+ */
+export function soleChangesOf(fitted: Fitted, accuracy: number): readonly SoleChange[] {
+  const { model, measured, unknowns } = fitted;
+  const lengths = model.lengthsAt(unknowns);
+  const off = lengths.map((length, index) => length - (measured[index] ?? 0));
+  const squares = off.reduce((sum, one) => sum + one * one, 0);
+  const normal = normalOf(model, unknowns);
+  return model.slopesAt(unknowns).flatMap((row, index) => {
+    const share = shareChecked(normal, row);
+    const [length, misfit] = [measured[index] ?? 0, off[index] ?? 0];
+    const changedBy = misfit / share;
+    if (share >= UNCHECKED && Math.abs(changedBy) <= accuracy) {
+      const leftOver = Math.sqrt(Math.max(0, squares - misfit * changedBy));
+      return [{ index, fits: length + changedBy, changedBy, leftOver }];
+    }
+    const without = fitWithout(fitted, index);
+    if (without === null) return [];
+    const fits = without.lengths[index] ?? 0;
+    return [{ index, fits, changedBy: fits - length, leftOver: without.leftOver }];
+  });
+}
+
+/** Below this share of a length, its slopes at the fit do not say what the others make of it. */
+const UNCHECKED = 1e-9;
+
+/** How much of an error in one length shows as its misfit, from 0 (none: nothing checks it) to 1. */
+function shareChecked(normal: readonly (readonly number[])[], row: readonly Slope[]): number {
+  const slopes = normal.map(() => 0);
+  for (const { unknown, slope } of row) slopes[unknown] = (slopes[unknown] ?? 0) + slope;
+  const solved = solveLinear(normal, slopes);
+  return solved === null ? 0 : 1 - slopes.reduce((sum, slope, at) => sum + slope * (solved[at] ?? 0), 0);
+}
+
+function fitWithout({ model, measured, unknowns }: Fitted, leftOut: number) {
+  const others = fitLengths(model, measured, unknowns, leftOut);
+  if (others === null) return null;
+  const lengths = model.lengthsAt(others);
+  const fits = lengths[leftOut] ?? 0;
+  // Where the others hardly determine the length, the search runs away.
+  if (!(fits > 0 && fits < measured.reduce((sum, length) => sum + length, 0))) return null;
+  const rest = lengths.map((one, at) => (at === leftOut ? 0 : one - (measured[at] ?? 0)));
+  return { lengths, unknowns: others, leftOver: Math.hypot(...rest) };
+}
+
+/** By how much a shape is unlike what a maker means it to be, from its lengths and unknowns. */
+export type Unevenness = (lengths: readonly number[], unknowns: readonly number[]) => number;
+
+/** By how much lengths that are meant to be alike differ, added up over groups of their places. */
+export function unevenIn(groups: readonly (readonly number[])[]): Unevenness {
+  return (lengths) =>
+    groups.reduce((sum, group) => {
+      const sizes = group.map((index) => lengths[index] ?? 0);
+      return sum + Math.max(...sizes) - Math.min(...sizes);
+    }, 0);
 }
 
 export interface Closure {
-  /** One for each length that can close the shape alone, in the order of SixLengths. */
   readonly soleChanges: readonly SoleChange[];
-  /** The smallest change of one length alone that makes the six fit together. Null if no length alone can. */
+  /** The smallest change of one length alone after which the lengths agree best. Null if no length alone can. */
   readonly error: number | null;
+  /** What the error may be from small errors alone, each up to the accuracy: they add up over lengths that check one another. */
+  readonly limit: number;
+  /** Where the error is over the limit, the lengths to measure again first. */
+  readonly suspects: readonly SoleChange[];
 }
+
+/** As a share of the accuracy: lengths whose change leaves the others to disagree by nearly the same explain the misfit equally well. */
+const EQUALLY_WELL = 1 / 4;
 
 /**
- * How each length is found from the other five. A length joins two corners; the other two corners are joined by `base`, and each
- * end of the length is placed by its distances from the two ends of the base. The ends of a side are on one side of the base, the
- * ends of a diagonal on both.
+ * Whether lengths fit together. Leaving out the wrong length lets the others agree best. Several may do so equally well, above all
+ * where only one length is more than the shape needs. Of these, the suspects are the ones whose change leaves the most even shape.
  */
-interface Placement {
-  readonly base: LengthName;
-  /** Distances of each end from the first and from the second end of the base. */
-  readonly one: readonly [LengthName, LengthName];
-  readonly other: readonly [LengthName, LengthName];
-}
-
-const PLACEMENTS: Readonly<Record<LengthName, Placement>> = {
-  top: { base: 'bottom', one: ['downToRight', 'left'], other: ['right', 'upToRight'] },
-  right: { base: 'left', one: ['upToRight', 'top'], other: ['bottom', 'downToRight'] },
-  bottom: { base: 'top', one: ['downToRight', 'right'], other: ['left', 'upToRight'] },
-  left: { base: 'right', one: ['top', 'downToRight'], other: ['upToRight', 'bottom'] },
-  downToRight: { base: 'upToRight', one: ['top', 'left'], other: ['right', 'bottom'] },
-  upToRight: { base: 'downToRight', one: ['top', 'right'], other: ['left', 'bottom'] },
-};
-
-/** The closure error of six measured lengths, exact and in their unit; nothing is rounded. */
-export function closureOf(lengths: SixLengths): Closure {
-  const soleChanges = LENGTH_NAMES.flatMap((name) => {
-    const fits = lengthFromOthers(lengths, name);
-    if (fits === null) return [];
-    const unevenness = unevennessOf({ ...lengths, [name]: fits });
-    return [{ name, fits, changedBy: fits - lengths[name], unevenness }];
+export function closureOf(fitted: Fitted, accuracy: number, unevenness: Unevenness = () => 0): Closure {
+  const soleChanges = soleChangesOf(fitted, accuracy);
+  const least = Math.min(...soleChanges.map(({ leftOver }) => leftOver));
+  const explaining = soleChanges.filter(({ leftOver }) => leftOver <= least + EQUALLY_WELL * accuracy);
+  const sizes = explaining.map(({ changedBy }) => Math.abs(changedBy));
+  const error = sizes.length === 0 ? null : Math.min(...sizes);
+  const limit = accuracy * Math.sqrt(Math.max(1, fitted.measured.length - fitted.unknowns.length));
+  if (error === null || error <= limit) return { soleChanges, error, limit, suspects: [] };
+  const shapes = explaining.map((change) => {
+    const without = fitWithout(fitted, change.index);
+    return { change, uneven: without === null ? Infinity : unevenness(without.lengths, without.unknowns) };
   });
-  const sizes = soleChanges.map(({ changedBy }) => Math.abs(changedBy));
-  return { soleChanges, error: sizes.length === 0 ? null : Math.min(...sizes) };
-}
-
-/**
- * The lengths to measure again first. Any one length can be the wrong one, so this asks which change leaves opposite sides and
- * diagonals most alike, as a maker means them to be. Every length that does so within `tolerance` of the best is named.
- */
-export function suspectsOf({ soleChanges }: Closure, tolerance: number): readonly SoleChange[] {
-  const least = Math.min(...soleChanges.map(({ unevenness }) => unevenness));
-  return soleChanges.filter(({ unevenness }) => unevenness <= least + tolerance);
-}
-
-function unevennessOf({ top, right, bottom, left, downToRight, upToRight }: SixLengths): number {
-  return Math.abs(top - bottom) + Math.abs(right - left) + Math.abs(downToRight - upToRight);
-}
-
-function lengthFromOthers(lengths: SixLengths, name: LengthName): number | null {
-  const { base, one, other } = PLACEMENTS[name];
-  const along = lengths[base];
-  const first = placedOn(along, lengths[one[0]], lengths[one[1]]);
-  const second = placedOn(along, lengths[other[0]], lengths[other[1]]);
-  if (first === null || second === null) return null;
-  const isDiagonal = name === 'downToRight' || name === 'upToRight';
-  return Math.hypot(first.x - second.x, isDiagonal ? first.y + second.y : first.y - second.y);
-}
-
-/** The point above a base on the x axis with these distances from its two ends. Null if they do not meet. */
-function placedOn(base: number, fromFirst: number, fromSecond: number) {
-  const x = (fromFirst ** 2 - fromSecond ** 2 + base ** 2) / (2 * base);
-  const squared = fromFirst ** 2 - x ** 2;
-  return squared < 0 ? null : { x, y: Math.sqrt(squared) };
+  const even = Math.min(...shapes.map(({ uneven }) => uneven));
+  const suspects = shapes.filter(({ uneven }) => uneven <= even + accuracy).map(({ change }) => change);
+  return { soleChanges, error, limit, suspects };
 }

@@ -29,7 +29,26 @@ const PATCH = {
   accuracy: inches(0.125),
 };
 
+const SIX = {
+  top: inches(48),
+  right: inches(36),
+  bottom: inches(48),
+  left: inches(36),
+  downToRight: inches(60),
+  upToRight: inches(60),
+};
+const MOTIF = { hasMotif: true, motifFromLeft: inches(24.5), motifFromTop: inches(18) };
+const CENTER = { ...SIX, ...MOTIF, accuracy: inches(0.125) };
+
 const CASES = [
+  [
+    'center-find',
+    CENTER,
+    { top: inches(48), accuracy: inches(0.125) },
+    { measured: { way: 'four-sides', ...SIX, ...MOTIF }, accuracy: inches(0.125) },
+  ],
+  ['center-find', CENTER, { accuracy: inches(0.125) }, { accuracy: inches(0.125) }],
+  ['center-find', CENTER, {}, {}],
   [
     'center-clearance',
     CLEARANCE,

@@ -1,220 +1,170 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { centerFind } from '#core/calculators/center/center-find/center-find';
-import type { CenterFindInput } from '#core/calculators/center/center-find/input';
-import { fitQuad, type SixLengths } from '#core/calculators/center/center-find/quad-fit';
+import { apartOf } from '#core/calculators/center/center-find/found';
+import type { CenterFindInput, Measured } from '#core/calculators/center/center-find/input';
+import type { Calculation } from '#core/calculators/calculator';
+import type { Quantity } from '#core/calculators/explanation';
 import { formatExactQuantity, formatQuantity } from '#core/calculators/format-quantity';
+import type { Measurements } from '#core/domain/measurements';
+import type { Outline } from '#core/domain/outline';
 import { STARTING_SETTINGS } from '#core/domain/workshop';
 import { type Point, pointDistance } from '#core/geometry/point';
-import { lengthFromExact, lengthFromInches as inches, UNITS_PER_INCH } from '#core/units/length';
+import { lengthFromInches as inches, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
 import { currencyFromCode } from '#core/units/money';
+import { fourSidesOf, wholeUnits } from '#test/helpers/measured-pieces';
+import { anyMeasurements, METRIC_SETTINGS } from '#test/helpers/measurements';
 
-type Four = readonly [Point, Point, Point, Point];
-
-const lengthsOf = ([a, b, c, d]: Four): SixLengths => ({
-  top: pointDistance(a, b),
-  right: pointDistance(b, c),
-  bottom: pointDistance(c, d),
-  left: pointDistance(d, a),
-  downToRight: pointDistance(a, c),
-  upToRight: pointDistance(b, d),
-});
-const listOf = (lengths: SixLengths) => [
-  lengths.top,
-  lengths.right,
-  lengths.bottom,
-  lengths.left,
-  lengths.downToRight,
-  lengths.upToRight,
-];
-const sumOfSquares = (corners: Four, measured: SixLengths) => {
-  const fitted = listOf(lengthsOf(corners));
-  return listOf(measured).reduce((sum, length, index) => sum + ((fitted[index] ?? 0) - length) ** 2, 0);
+const starting = (outline: Outline, settings = STARTING_SETTINGS) =>
+  centerFind.fromProject({ outline, hole: null, hasSlit: false, settings });
+const answerTo = (measured: Measured, accuracy = inches(1 / 8)) => {
+  const result = centerFind.calculate({ measured, accuracy });
+  if (!result.ok) throw new Error(result.error.code);
+  return result.value;
 };
 
-/** Moves one coordinate of one corner at a time by smaller and smaller steps, as long as the sum of squares falls: slow but simple. */
-function patternSearch(from: Four, measured: SixLengths): Four {
-  let best = from.flatMap(({ x, y }) => [x, y]);
-  const asFour = (flat: readonly number[]) =>
-    [0, 2, 4, 6].map((at) => ({ x: flat[at]!, y: flat[at + 1]! })) as unknown as Four;
-  const cost = (flat: readonly number[]) => sumOfSquares(asFour(flat), measured);
-  for (let step = 0.5; step > 1e-9; step /= 2) {
-    for (let improved = true; improved;) {
-      improved = false;
-      for (const [index, sign] of best.flatMap((_, at) => [[at, 1] as const, [at, -1] as const])) {
-        const moved = best.map((value, at) => (at === index ? value + sign * step : value));
-        if (cost(moved) < cost(best) - 1e-18) [best, improved] = [moved, true];
-      }
-    }
-  }
-  return asFour(best);
-}
+const rectangle = (width: number, height: number): readonly Point[] => [
+  { x: 0, y: 0 },
+  { x: width, y: 0 },
+  { x: width, y: height },
+  { x: 0, y: height },
+];
+const thirtyByForty = fourSidesOf(rectangle(30, 40));
+type FourSides = typeof thirtyByForty;
+const answer = (change: Partial<FourSides> = {}, accuracy = inches(1 / 8)) =>
+  answerTo({ ...thirtyByForty, ...change }, accuracy);
+
+const exactOf = (quantity: Quantity | undefined) => (quantity?.kind === 'length' ? quantity.exact : NaN);
+const figure = ({ figures }: Calculation, label: string) =>
+  exactOf(figures.find((one) => one.label === label)?.quantity) / UNITS_PER_INCH;
+const rowOf = ({ tables }: Calculation, title: string, row: string) =>
+  tables
+    .find((table) => table.title === title)
+    ?.rows.find(([name]) => name?.kind === 'words' && name.text === row) ?? [];
 
 /** Nearly a rectangle, each corner off by up to an inch and a half; in inches, top left corner first, y down. */
-const anyShape: fc.Arbitrary<Four> = fc
+const anyShape: fc.Arbitrary<readonly Point[]> = fc
   .record({
     width: fc.integer({ min: 20, max: 90 }),
     height: fc.integer({ min: 20, max: 90 }),
     off: fc.array(fc.integer({ min: -12, max: 12 }), { minLength: 8, maxLength: 8 }),
   })
-  .map(({ width, height, off }) => {
-    const at = (x: number, y: number, index: number) => ({
-      x: x + off[2 * index]! / 8,
-      y: y + off[2 * index + 1]! / 8,
-    });
-    return [at(0, 0, 0), at(width, 0, 1), at(width, height, 2), at(0, height, 3)];
-  });
-const anyNoise = fc.array(fc.double({ min: -0.25, max: 0.25, noNaN: true }), { minLength: 6, maxLength: 6 });
-const withNoise = (lengths: SixLengths, noise: readonly number[]): SixLengths => ({
-  top: lengths.top + noise[0]!,
-  right: lengths.right + noise[1]!,
-  bottom: lengths.bottom + noise[2]!,
-  left: lengths.left + noise[3]!,
-  downToRight: lengths.downToRight + noise[4]!,
-  upToRight: lengths.upToRight + noise[5]!,
-});
+  .map(({ width, height, off }) =>
+    rectangle(width, height).map(({ x, y }, at) => ({
+      x: x + off[2 * at]! / 8,
+      y: y + off[2 * at + 1]! / 8,
+    })),
+  );
 
-describe('the shape of six lengths', () => {
-  it('is found exactly if they agree', () => {
-    fc.assert(
-      fc.property(anyShape, (shape) => {
-        const measured = lengthsOf(shape);
-        const fit = fitQuad(measured)!;
-        expect(Math.max(...fit.residuals.map(Math.abs))).toBeLessThan(1e-9);
-        expect(
-          listOf(lengthsOf(fit.corners)).every(
-            (length, at) => Math.abs(length - listOf(measured)[at]!) < 1e-9,
-          ),
-        ).toBe(true);
-      }),
+describe('four sides and two diagonals', () => {
+  it('of 30, 40 and 50 in have their center 25 in from every corner by every method (derived)', () => {
+    const answered = answer();
+    const { details } = answered;
+    expect(details.arcs).toHaveLength(4);
+    for (const { distance } of details.arcs) expect(distance / UNITS_PER_INCH).toBeCloseTo(25, 6);
+    expect(apartOf(details)).toBeLessThan(1e-3);
+    expect(details.closure.error).toBeLessThan(1e-3);
+    expect(figure(answered, 'Out of square by')).toBeLessThan(1e-3);
+    const fromSides = ['top side', 'right side', 'bottom side', 'left side'].map((side) =>
+      exactOf(rowOf(answered, 'The center from the sides, at right angles', side)[1]),
     );
-  });
-
-  it('is the smallest change that an independent search finds if they disagree', () => {
-    fc.assert(
-      fc.property(anyShape, anyNoise, (shape, noise) => {
-        const measured = withNoise(lengthsOf(shape), noise);
-        const fit = fitQuad(measured)!;
-        const found = sumOfSquares(fit.corners, measured);
-        const searched = sumOfSquares(patternSearch(shape, measured), measured);
-        expect(found).toBeLessThanOrEqual(searched + 1e-9);
-        expect(found).toBeGreaterThan(searched - 1e-4);
-        expect(fit.residuals.reduce((sum, residual) => sum + residual ** 2, 0)).toBeCloseTo(found, 9);
-      }),
-      { numRuns: 25 },
-    );
-  });
-
-  it('balances the changes at every corner, as at a minimum of least squares', () => {
-    fc.assert(
-      fc.property(anyShape, anyNoise, (shape, noise) => {
-        const { corners, residuals } = fitQuad(withNoise(lengthsOf(shape), noise))!;
-        const pairs = [
-          [0, 1],
-          [1, 2],
-          [2, 3],
-          [3, 0],
-          [0, 2],
-          [1, 3],
-        ] as const;
-        for (const axis of ['x', 'y'] as const) {
-          const pulls = [0, 0, 0, 0];
-          pairs.forEach(([from, to], index) => {
-            const along =
-              (corners[to][axis] - corners[from][axis]) / pointDistance(corners[from], corners[to]);
-            pulls[from]! -= residuals[index]! * along;
-            pulls[to]! += residuals[index]! * along;
-          });
-          for (const pull of pulls) expect(Math.abs(pull)).toBeLessThan(1e-7);
-        }
-      }),
-    );
-  });
-
-  it('does not exist for lengths that cannot meet or would have to change by more than a tenth', () => {
-    const square = { top: 10, right: 10, bottom: 10, left: 10, downToRight: 14.142, upToRight: 14.142 };
-    expect(fitQuad(square)).not.toBeNull();
-    expect(fitQuad({ ...square, downToRight: 25 })).toBeNull();
-    expect(fitQuad({ ...square, upToRight: 9, downToRight: 9 })).toBeNull();
-    expect(fitQuad({ ...square, bottom: 1 })).toBeNull();
-  });
-});
-
-const starting = (change: Partial<CenterFindInput> = {}): CenterFindInput => ({
-  ...centerFind.fromProject({
-    outline: { shape: 'rectangle', width: inches(30), length: inches(40) },
-    hole: null,
-    hasSlit: false,
-    settings: STARTING_SETTINGS,
-  }),
-  ...change,
-});
-const answer = (change: Partial<CenterFindInput> = {}) => {
-  const result = centerFind.calculate(starting(change));
-  if (!result.ok) throw new Error(result.error.code);
-  return result.value;
-};
-const inputOf = (lengths: SixLengths): Partial<CenterFindInput> => {
-  const whole = (length: number) => lengthFromExact(length * UNITS_PER_INCH, 'nearest');
-  return {
-    top: whole(lengths.top),
-    right: whole(lengths.right),
-    bottom: whole(lengths.bottom),
-    left: whole(lengths.left),
-    downToRight: whole(lengths.downToRight),
-    upToRight: whole(lengths.upToRight),
-  };
-};
-
-describe('the center', () => {
-  it('is the middle of a true rectangle by every method (derived: 30 by 40 has diagonals of 50)', () => {
-    const { details } = answer({ downToRight: inches(50), upToRight: inches(50) });
-    expect(details.best.x).toBeCloseTo(inches(15), 3);
-    expect(details.best.y).toBeCloseTo(inches(20), 3);
-    expect(details.apart).toBeLessThan(1e-3);
-    expect(details.misfit).toBeLessThan(1e-3);
-    expect(details.outOfSquare).toBeLessThan(1e-3);
-    expect(details.fromSides.map((distance) => distance / UNITS_PER_INCH)).toEqual(
+    expect(fromSides.map((distance) => distance / UNITS_PER_INCH)).toEqual(
       [20, 15, 20, 15].map((distance) => expect.closeTo(distance, 6) as number),
     );
-    for (const distance of details.fromCorners) expect(distance / UNITS_PER_INCH).toBeCloseTo(25, 6);
   });
 
-  it('has the smallest sum of squared distances to the corners', () => {
+  it('lead with three arcs to chalk, from corners of the finished edge', () => {
+    expect(
+      answer()
+        .figures.slice(0, 3)
+        .map(({ label }) => label),
+    ).toEqual([
+      'Chalk an arc from the top left corner at',
+      'Chalk an arc from the top right corner at',
+      'Chalk an arc from the bottom right corner at',
+    ]);
+    const said = answer().notes.map(({ says }) => says);
+    expect(said.some((one) => one.includes('corner to corner of the finished edge, all four alike'))).toBe(
+      true,
+    );
+    expect(said.join()).not.toContain('raw corner');
+  });
+
+  it('of which 15, 20 and 25 are a right corner, and 30 by 20 has a diagonal of 36.056', () => {
+    // Common practice: the 3-4-5 check of a corner.
+    expect(figure(answerTo(fourSidesOf(rectangle(15, 20))), 'Out of square by')).toBeLessThan(1e-3);
+    expect(fourSidesOf(rectangle(15, 20)).downToRight).toBe(inches(25));
+    const measured = {
+      ...fourSidesOf(rectangle(30, 20)),
+      downToRight: wholeUnits(36.056),
+      upToRight: wholeUnits(36.056),
+    };
+    expect(figure(answerTo(measured), 'Out of square by')).toBeLessThan(0.001);
+  });
+
+  it.each([
+    [60, 80, 1 / 4, 0.149, 0.156],
+    [12.5, 12.5, 1 / 8, 0.405, 0.088],
+  ])(
+    'of %d by %d in whose diagonals differ by %d in lean by %d° (derived)',
+    (width, height, apart, degrees, off) => {
+      // d₁² + d₂² = 2(a² + b²) of a parallelogram gives both diagonals.
+      const mean = Math.sqrt(width ** 2 + height ** 2 - apart ** 2 / 4);
+      const sides = fourSidesOf(rectangle(width, height));
+      const measured = {
+        ...sides,
+        downToRight: wholeUnits(mean + apart / 2),
+        upToRight: wholeUnits(mean - apart / 2),
+      };
+      const answered = answerTo(measured);
+      expect(figure(answered, 'Out of square by')).toBeCloseTo(off, 3);
+      const angle = rowOf(answered, 'Corners', 'top right')[2];
+      expect(angle?.kind === 'degrees' && Math.abs(angle.exact)).toBeCloseTo(degrees, 3);
+    },
+  );
+
+  it('have a center with the smallest sum of squared distances to the corners', () => {
     fc.assert(
       fc.property(anyShape, (shape) => {
-        const { best, corners } = answer(inputOf(lengthsOf(shape))).details;
-        const cost = (point: Point) =>
-          corners.reduce((sum, corner) => sum + pointDistance(point, corner) ** 2, 0);
+        const { centers, picture } = answerTo(fourSidesOf(shape)).details;
+        const best = centers[0]!.point;
+        const corners = picture.named.map(({ point }) => point);
+        const cost = (point: Point) => corners.reduce((sum, one) => sum + pointDistance(point, one) ** 2, 0);
         for (const [x, y] of [
           [50, 0],
           [-50, 0],
           [0, 50],
           [0, -50],
-        ] as const) {
+        ] as const)
           expect(cost({ x: best.x + x, y: best.y + y })).toBeGreaterThan(cost(best));
-        }
       }),
       { numRuns: 50 },
     );
   });
 
-  it('keeps its distances to the corners if the project is turned', () => {
+  it('have the same arcs if the piece is turned', () => {
+    fc.assert(
+      fc.property(anyShape, ([a, b, c, d]) => {
+        const arcs = (corners: readonly Point[]) =>
+          answerTo(fourSidesOf(corners)).details.arcs.map(({ distance }) => distance);
+        const [one, other] = [arcs([a!, b!, c!, d!]), arcs([b!, c!, d!, a!])];
+        one.forEach((distance, at) => expect(distance).toBeCloseTo(other[(at + 3) % 4]!, 1));
+      }),
+      { numRuns: 50 },
+    );
+  });
+
+  it('are changed as little as they measure: lengths of a true shape stay, and its corners come back', () => {
     fc.assert(
       fc.property(anyShape, (shape) => {
-        const measured = lengthsOf(shape);
-        const turned: SixLengths = {
-          top: measured.right,
-          right: measured.bottom,
-          bottom: measured.left,
-          left: measured.top,
-          downToRight: measured.upToRight,
-          upToRight: measured.downToRight,
-        };
-        const [one, other] = [answer(inputOf(measured)).details, answer(inputOf(turned)).details];
-        const again = [3, 0, 1, 2].map((at) => other.fromCorners[at]!);
-        one.fromCorners.forEach((distance, at) => expect(distance).toBeCloseTo(again[at]!, 1));
-        expect(one.outOfSquare).toBeCloseTo(other.outOfSquare, 0);
+        const { fitted, lengths, picture } = answerTo(fourSidesOf(shape)).details;
+        fitted.forEach((length, at) => expect(Math.abs(length - lengths[at]!.measured)).toBeLessThan(1));
+        const corners = picture.named.map(({ point }) => point);
+        corners.forEach((corner, at) => {
+          const next = corners[(at + 1) % 4]!;
+          const true1 = pointDistance(shape[at]!, shape[(at + 1) % 4]!) * UNITS_PER_INCH;
+          expect(Math.abs(pointDistance(corner, next) - true1)).toBeLessThan(3);
+        });
       }),
       { numRuns: 50 },
     );
@@ -223,27 +173,26 @@ describe('the center', () => {
 
 describe('a project out of square', () => {
   it('of 30 by 40 in, its top moved by 1 in, is off by 3/4 in at each corner (derived)', () => {
-    const shape: Four = [
+    const down = Math.sqrt(1599);
+    const shape = [
       { x: 0, y: 0 },
       { x: 30, y: 0 },
-      { x: 31, y: Math.sqrt(1599) },
-      { x: 1, y: Math.sqrt(1599) },
+      { x: 31, y: down },
+      { x: 1, y: down },
     ];
-    const { cornerReports, outOfSquare, best, diagonalsCross } = answer(inputOf(lengthsOf(shape))).details;
+    const answered = answerTo(fourSidesOf(shape));
     // Along the shorter side of 30 in the corner is off by 30 · 1/40.
-    expect(outOfSquare / UNITS_PER_INCH).toBeCloseTo(0.75, 3);
-    expect(cornerReports.map(({ degrees }) => degrees)).toEqual(
-      [88.567, 91.433, 88.567, 91.433].map((degrees) => expect.closeTo(degrees, 2) as number),
-    );
+    expect(figure(answered, 'Out of square by')).toBeCloseTo(0.75, 3);
     // The diagonals of a parallelogram still cross in the middle.
-    expect(pointDistance(best, diagonalsCross)).toBeLessThan(3);
+    expect(apartOf(answered.details)).toBeLessThan(3);
   });
 
   it('has angles that add up to a full turn', () => {
     fc.assert(
       fc.property(anyShape, (shape) => {
-        const { cornerReports } = answer(inputOf(lengthsOf(shape))).details;
-        expect(cornerReports.reduce((sum, { degrees }) => sum + degrees, 0)).toBeCloseTo(360, 6);
+        const table = answerTo(fourSidesOf(shape)).tables.find(({ title }) => title === 'Corners')!;
+        const angles = table.rows.map(([, angle]) => (angle?.kind === 'degrees' ? angle.exact : NaN));
+        expect(angles.reduce((sum, angle) => sum + angle, 0)).toBeCloseTo(360, 6);
       }),
       { numRuns: 30 },
     );
@@ -252,144 +201,177 @@ describe('a project out of square', () => {
 
 describe('lengths that disagree', () => {
   it('are shown next to lengths that fit together, with a warning if they disagree by more than the accuracy', () => {
-    const { details, notes, tables } = answer({ downToRight: inches(51), upToRight: inches(50) });
-    expect(details.misfit).toBeGreaterThan(inches(1 / 8));
-    expect(details.rootMeanSquare).toBeLessThanOrEqual(details.misfit);
-    expect(notes[0]?.says).toContain('Measure all six again');
+    const { details, notes, tables } = answer({ downToRight: inches(51) });
+    expect(details.closure.error).toBeGreaterThan(inches(1 / 8));
+    expect(notes[0]?.says).toContain('Measure again before you cut');
+    expect(notes[0]?.values).toMatchObject({ misfit: { exact: details.closure.error } });
     expect(tables.find(({ title }) => title.startsWith('Your lengths'))?.rows).toHaveLength(6);
-    expect(answer().notes[0]?.says).not.toContain('Measure all six again');
+    expect(answer().notes[0]?.says).not.toContain('Measure again before you cut');
   });
 
   it('have no warning if they disagree by no more than the accuracy', () => {
-    const bounds = { downToRight: inches(50.125), upToRight: inches(50) };
-    const { details, notes } = answer(bounds);
-    const warned = notes.filter(({ says }) => says.includes('Measure all six again'));
-    expect(warned).toHaveLength(0);
-    const sharper = answer({ ...bounds, accuracy: lengthFromExact(details.misfit - 1, 'down') });
-    expect(sharper.notes[0]?.values).toMatchObject({ misfit: { exact: details.misfit } });
+    const off = { downToRight: inches(50.125) };
+    const { details, notes } = answer(off);
+    expect(notes.filter(({ says }) => says.includes('Measure again'))).toHaveLength(0);
+    const sharper = answer(off, lengthFromUnits(Math.floor(details.closure.error!) - 1));
+    expect(sharper.notes[0]?.says).toContain('do not fit together');
   });
 
-  it('are not mentioned if they agree to within 1/64 in, as those of a 60 in square do', () => {
+  it('are not mentioned if they agree to an eighth of the accuracy, as those of a 60 in square do', () => {
     const style = {
       display: { system: 'inch', inchStep: 8 },
       currency: currencyFromCode('USD'),
       locale: 'en-US',
     } as const;
-    const printed = (change: Partial<CenterFindInput>) =>
-      answer(change).figures.map(({ label, quantity }) => {
+    const printed = (measured: Measured) =>
+      answerTo(measured).figures.map(({ label, quantity }) => {
         const exact = formatExactQuantity(quantity, style);
         return `${label}: ${formatQuantity(quantity, style)}${exact === null ? '' : ` (${exact})`}`;
       });
-    const square = { top: inches(60), right: inches(60), bottom: inches(60), left: inches(60) };
-    const diagonal = lengthFromExact(60 * Math.SQRT2 * UNITS_PER_INCH, 'nearest');
-    expect(printed({ ...square, downToRight: diagonal, upToRight: diagonal })).toEqual([
-      'Center from the left side: 30 in',
-      'Center from the top side: 30 in',
+    expect(printed(fourSidesOf(rectangle(60, 80)))).toEqual([
+      'Chalk an arc from the top left corner at: 50 in',
+      'Chalk an arc from the top right corner at: 50 in',
+      'Chalk an arc from the bottom right corner at: 50 in',
+      'Your lengths: They fit together.',
       'The methods differ by: 0 in',
-      'Your six lengths: Your measurements agree.',
       'Out of square by: 0 in',
     ]);
-    expect(printed({ downToRight: inches(50.25), upToRight: inches(50) })[3]).toMatch(
+    expect(printed({ ...thirtyByForty, downToRight: inches(50.25) })[3]).toMatch(
       /^One length alone would have to change by: ¼ in/,
     );
   });
 
   it('of a top of 48 1/2 in where 48 belongs are not spread over six lengths: the warning names the top and 48 in', () => {
-    const sides = { top: inches(48.5), bottom: inches(48), left: inches(36), right: inches(36) };
-    const { notes, details } = answer({ ...sides, downToRight: inches(60), upToRight: inches(60) });
-    expect(details.misfit / UNITS_PER_INCH).toBeGreaterThan(0.35);
-    expect(notes[0]).toMatchObject({ kind: 'warning', values: { misfit: { exact: details.misfit } } });
+    const { notes, details } = answerTo({ ...fourSidesOf(rectangle(48, 36)), top: inches(48.5) });
+    expect(details.closure.error! / UNITS_PER_INCH).toBeGreaterThan(0.35);
+    expect(notes[0]).toMatchObject({ kind: 'warning', values: { misfit: { exact: details.closure.error } } });
     expect(notes[1]?.says).toContain('Measure this one first');
-    expect(notes[1]?.values).toMatchObject({
-      first: { text: 'top side' },
-      fits: { rounded: inches(48) },
-    });
+    expect(notes[1]?.values).toMatchObject({ first: { text: 'top side' }, fits: { rounded: inches(48) } });
   });
 
   it('are not said to be of one length if two are equally suspect', () => {
-    const square = { top: inches(40), bottom: inches(40), left: inches(40), right: inches(40) };
-    const diagonal = lengthFromExact(40 * Math.SQRT2 * UNITS_PER_INCH, 'nearest');
-    const spread = { downToRight: lengthFromExact(diagonal + inches(0.5), 'nearest'), upToRight: diagonal };
-    const one = answer({ ...square, ...spread, accuracy: inches(1 / 8) });
-    expect(one.details.suspects.map(({ name }) => name)).toEqual(['downToRight']);
-    const leaning = { ...square, downToRight: inches(57), upToRight: inches(57) };
-    const both = answer({ ...leaning, accuracy: inches(1 / 8) });
-    expect(both.details.suspects.map(({ name }) => name)).toEqual(['downToRight', 'upToRight']);
-    expect(both.notes[1]?.says).toContain('Two lengths are equally suspect');
+    const square = fourSidesOf(rectangle(40, 40));
+    const longer = lengthFromUnits(square.downToRight + inches(0.5));
+    const suspects = (measured: Measured) => {
+      const { details, notes } = answerTo(measured);
+      return [details.closure.suspects.map(({ index }) => details.lengths[index]!.words), notes[1]?.says];
+    };
+    expect(suspects({ ...square, downToRight: longer })[0]).toEqual([
+      'diagonal from top left to bottom right',
+    ]);
+    const [both, says] = suspects({ ...square, downToRight: inches(57), upToRight: inches(57) });
+    expect(both).toHaveLength(2);
+    expect(says).toContain('Two lengths are equally suspect');
   });
 
-  it('are refused if they cannot meet', () => {
-    expect(centerFind.calculate(starting({ downToRight: inches(90) }))).toMatchObject({
-      ok: false,
-      error: { code: 'lengths-do-not-meet' },
-    });
+  it('are refused if they cannot meet, or if the piece would be pushed in', () => {
+    const refused = { ok: false, error: { code: 'lengths-do-not-meet', field: ['measured', 'downToRight'] } };
+    const refusalOf = (measured: Measured) => centerFind.calculate({ measured, accuracy: inches(1 / 8) });
+    expect(refusalOf({ ...thirtyByForty, downToRight: inches(90) })).toMatchObject(refused);
+    const pushedIn = [...rectangle(40, 40).slice(0, 2), { x: 12, y: 10 }, { x: 0, y: 40 }];
+    expect(refusalOf(fourSidesOf(pushedIn))).toMatchObject(refused);
   });
 });
 
 describe('a motif', () => {
+  const at = (fromLeft: number, fromTop: number) => ({
+    hasMotif: true,
+    motifFromLeft: inches(fromLeft),
+    motifFromTop: inches(fromTop),
+  });
+
   it('off the middle has a figure for the direction and distance to move', () => {
-    const { details, figures } = answer({
-      hasMotif: true,
-      motifFromLeft: inches(15.5),
-      motifFromTop: inches(19),
-    });
-    expect(details.move!.x / UNITS_PER_INCH).toBeCloseTo(-0.5, 3);
-    expect(details.move!.y / UNITS_PER_INCH).toBeCloseTo(1, 3);
-    expect(details.apart / UNITS_PER_INCH).toBeCloseTo(Math.hypot(0.5, 1), 3);
-    expect(figures.map(({ label }) => label)).toContain('From the middle of the motif, move left');
-    expect(figures.map(({ label }) => label)).toContain('and down');
+    const answered = answer(at(15.5, 19));
+    expect(figure(answered, 'From the middle of the motif, move left')).toBeCloseTo(0.5, 3);
+    expect(figure(answered, 'and down')).toBeCloseTo(1, 3);
+    expect(apartOf(answered.details) / UNITS_PER_INCH).toBeCloseTo(Math.hypot(0.5, 1), 3);
   });
 
   it('in the middle, or off by no more than the accuracy, needs no decision', () => {
-    const starts = (fromLeft: number, accuracy = 1 / 8) => {
-      const motif = { hasMotif: true, motifFromLeft: inches(fromLeft), motifFromTop: inches(20) };
-      const square = { downToRight: inches(50), upToRight: inches(50), accuracy: inches(accuracy) };
-      return answer({ ...motif, ...square })
+    const says = (fromLeft: number) =>
+      answer(at(fromLeft, 20))
         .notes.filter(({ kind }) => kind !== 'caution')
-        .map(({ says }) => says.split(' ').slice(0, 4).join(' '));
-    };
-    const always = ['Lay the project flat', 'This check sees a', 'A hole can’t be'];
-    expect(starts(15)).toEqual(always);
-    expect(starts(15.0625)).toEqual(always);
-    expect(starts(15.25)).toEqual(['The methods give centers', 'The middle of the', ...always]);
-    const { notes } = answer({
-      hasMotif: true,
-      motifFromLeft: inches(16),
-      downToRight: inches(50),
-      upToRight: inches(50),
-    });
-    expect(notes[0]?.values).toMatchObject({ apart: { rounded: inches(1) } });
+        .map((note) => note.says.split(' ').slice(0, 4).join(' '));
+    const always = ['Lay the project flat', 'On a piece {size}', 'A hole can’t be'];
+    expect(says(15)).toEqual(always);
+    expect(says(15.0625)).toEqual(always);
+    expect(says(15.25)).toEqual(['The methods give centers', 'The middle of the', ...always]);
   });
 
   it('is measured at right angles to the left side, also if that side leans', () => {
-    const leaning: Four = [
+    const leaning = [
       { x: 0, y: 0 },
       { x: 30, y: 0 },
       { x: 33, y: 40 },
       { x: 3, y: 40 },
     ];
-    const motif = { hasMotif: true, motifFromLeft: inches(10), motifFromTop: inches(20) };
-    const found = answer({ ...inputOf(lengthsOf(leaning)), ...motif }).details.motif!;
-    const [x, y] = [found.x / UNITS_PER_INCH, found.y / UNITS_PER_INCH];
+    const { motif } = answerTo({ ...fourSidesOf(leaning), ...at(10, 20) }).details.picture;
+    const [x, y] = [motif!.x / UNITS_PER_INCH, motif!.y / UNITS_PER_INCH];
     expect(y).toBeCloseTo(20, 3);
     expect((x * 40 - y * 3) / Math.hypot(40, 3)).toBeCloseTo(10, 3);
   });
 
   it('outside the project is refused', () => {
-    const result = centerFind.calculate(starting({ hasMotif: true, motifFromLeft: inches(31) }));
-    expect(result).toMatchObject({ ok: false, error: { code: 'motif-outside' } });
+    const measured = { ...thirtyByForty, ...at(31, 20) };
+    expect(centerFind.calculate({ measured, accuracy: inches(1 / 8) })).toMatchObject({
+      ok: false,
+      error: { code: 'motif-outside', field: ['measured', 'motifFromLeft'] },
+    });
   });
 });
 
-it('draws every corner and center inside the drawing', () => {
-  const { diagram } = answer({ hasMotif: true, right: inches(40.5), downToRight: inches(50.25) });
-  for (const part of diagram!.parts) {
-    const points = part.part === 'polygon' ? part.points : part.part === 'circle' ? [part.center] : [];
-    for (const { x, y } of points) {
-      expect(x).toBeGreaterThanOrEqual(-1e-6);
-      expect(x).toBeLessThanOrEqual(diagram!.width + 1e-6);
-      expect(y).toBeGreaterThanOrEqual(-1e-6);
-      expect(y).toBeLessThanOrEqual(diagram!.height + 1e-6);
-    }
-  }
+describe('the way that a project starts with', () => {
+  it.each<[Outline, Measured['way']]>([
+    [{ shape: 'square', side: inches(48) }, 'four-sides'],
+    [{ shape: 'rectangle', width: inches(48), length: inches(60) }, 'four-sides'],
+    [{ shape: 'circle', diameter: inches(48) }, 'diameters'],
+    [{ shape: 'hexagon', acrossFlats: inches(48) }, 'hexagon'],
+    [{ shape: 'octagon', acrossFlats: inches(48) }, 'octagon'],
+    [{ shape: 'ellipse', width: inches(48), length: inches(60) }, 'folding'],
+    [{ shape: 'rounded', width: inches(48), length: inches(60), cornerRadius: inches(6) }, 'folding'],
+    [
+      { shape: 'sides', sides: [inches(30), inches(31), inches(32)], width: inches(30), length: inches(28) },
+      'corners',
+    ],
+  ])('fits its outline: %o', (outline, way) => {
+    expect(starting(outline).measured.way).toBe(way);
+  });
+
+  it('has lengths on the step of the ruler, which agree and need no second look', () => {
+    const lengthsIn = (value: unknown): readonly number[] =>
+      typeof value === 'number'
+        ? [value]
+        : typeof value === 'object' && value !== null
+          ? Object.values(value).flatMap(lengthsIn)
+          : [];
+    fc.assert(
+      fc.property(anyMeasurements, fc.constantFrom(4, 8, 16), (project: Measurements, inchStep) => {
+        const settings = { ...project.settings, inchStep } as const;
+        const input = centerFind.fromProject({ ...project, settings });
+        const step = settings.unitSystem === 'inch' ? UNITS_PER_INCH / inchStep : 320;
+        for (const length of lengthsIn(input.measured)) {
+          // The shortest length a field takes is 1 in, which is no whole number of millimeters.
+          if (length > UNITS_PER_INCH) expect(length % step).toBe(0);
+        }
+        // The corners of sides as measured are only a sketch, and six lengths between four of them may all round the same way.
+        const answered = centerFind.calculate(input);
+        if (!answered.ok || project.outline.shape === 'sides') return;
+        expect(answered.value.notes.map(({ says }) => says).join()).not.toContain('do not fit together');
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  it('is accurate to 1/8 in or 3 mm, or to the step of a coarser ruler', () => {
+    const outline = { shape: 'square', side: inches(48) } as const;
+    expect(starting(outline).accuracy).toBe(inches(1 / 8));
+    expect(starting(outline, { ...STARTING_SETTINGS, inchStep: 4 }).accuracy).toBe(inches(1 / 4));
+    expect(starting(outline, METRIC_SETTINGS).accuracy).toBe(960);
+  });
+});
+
+it('is measured again by the same rules in every way: an input of one way has only its own fields', () => {
+  const input: CenterFindInput = starting({ shape: 'circle', diameter: inches(48) });
+  expect(centerFind.input.safeParse(input).success).toBe(true);
+  expect(Object.keys(input.measured)).toEqual(['way', 'fromA', 'fromB', 'fromC', 'fromD']);
 });
