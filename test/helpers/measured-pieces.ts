@@ -100,9 +100,14 @@ export function regularCorners(count: number, radius: number): readonly Point[] 
 
 type Path = readonly (string | number)[];
 
+/** The place of a motif is no length that is checked. */
+function isOfMotif(path: Path): boolean {
+  return String(path.at(-1)).startsWith('motif');
+}
+
 /** Where the measured lengths of an input stand; the place of a motif is none of them. */
 export function lengthPaths(measured: unknown, path: Path = []): readonly Path[] {
-  if (typeof measured === 'number') return /motif/.test(String(path.at(-1))) ? [] : [path];
+  if (typeof measured === 'number') return isOfMotif(path) ? [] : [path];
   if (typeof measured !== 'object' || measured === null) return [];
   const isList = Array.isArray(measured);
   return Object.entries(measured).flatMap(([key, value]: [string, unknown]) =>
@@ -114,7 +119,7 @@ export function lengthPaths(measured: unknown, path: Path = []): readonly Path[]
 export function misread(measured: Measured, off: (path: Path) => number): Measured {
   const change = (value: unknown, path: Path): unknown => {
     if (typeof value === 'number')
-      return /motif/.test(String(path.at(-1))) ? value : value + Math.round(off(path) * UNITS_PER_INCH);
+      return isOfMotif(path) ? value : value + Math.round(off(path) * UNITS_PER_INCH);
     if (Array.isArray(value)) return value.map((one, index) => change(one, [...path, index]));
     if (typeof value !== 'object' || value === null) return value;
     return Object.fromEntries(

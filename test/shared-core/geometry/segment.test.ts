@@ -56,7 +56,7 @@ describe('lines', () => {
           [0, 1],
           [0, -1],
         ] as const)
-          expect(cost(pointMove(nearest!, at(x, y)))).toBeGreaterThanOrEqual(cost(nearest!) - 1e-6);
+          expect(cost(pointMove(nearest, at(x, y)))).toBeGreaterThanOrEqual(cost(nearest) - 1e-6);
       }),
     );
   });

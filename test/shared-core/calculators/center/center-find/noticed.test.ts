@@ -76,7 +76,7 @@ function shares(piece: () => Measured) {
       accuracy: inches(1 / 8),
     });
     const closure = found.ok ? found.value.closure : null;
-    const isNoticed = closure === null || closure.error === null || closure.error > closure.limit;
+    const isNoticed = (closure?.error ?? Infinity) > (closure?.limit ?? 0);
     noticed += isNoticed ? 1 : 0;
     const suspects = closure?.suspects ?? [];
     const isNamed =

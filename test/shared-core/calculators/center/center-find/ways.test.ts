@@ -246,7 +246,7 @@ it.each<[string, Measured]>([
   const arcs = parts.filter((part) => part.part === 'arc');
   expect(arcs).toHaveLength(3);
   for (const arc of arcs) {
-    if (arc.part !== 'arc' || spot.part !== 'circle') throw new Error('not arcs');
+    if (spot.part !== 'circle') throw new Error('not the center');
     expect(Math.abs(pointDistance(arc.center, spot.center) - arc.radius)).toBeLessThan(1e-6);
     const toward = (Math.atan2(spot.center.y - arc.center.y, spot.center.x - arc.center.x) * 180) / Math.PI;
     expect(toward).toBeGreaterThan(arc.fromDegrees);
