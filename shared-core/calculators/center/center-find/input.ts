@@ -19,9 +19,8 @@ import { diameters, startingDiameters } from './ways/diameters';
 import { edgePoints, startingEdgePoints } from './ways/edge-points';
 import { folding, startingFolding } from './ways/folding';
 import { fourSides, startingFourSides } from './ways/four-sides';
+import type { Whole } from './ways/measure-fields';
 import { hexagon, octagon, startingHexagon, startingOctagon } from './ways/regular';
-
-type Whole = (size: number) => Length;
 
 /** What a newly chosen way starts with: a piece 48 in across. */
 const EXAMPLE = lengthFromInches(48);

@@ -8,7 +8,7 @@ import { derived, givenTerm } from '#core/calculators/working/terms';
 import { closureOf } from '../closure';
 import { fitLengths, type LengthModel, uncertaintyOf } from '../fit-lengths';
 import { type Found, orRefused } from '../found';
-import { measuredField } from './measure-fields';
+import { measuredField, type Whole } from './measure-fields';
 import { unseenNote } from './unseen';
 
 const chord = z
@@ -35,7 +35,7 @@ export const chords = z
 export type Chords = z.infer<typeof chords>;
 
 /** Three chords of a circle, each as long as three quarters of the way across. */
-export function startingChords(across: number, whole: (size: number) => Length): Chords {
+export function startingChords(across: number, whole: Whole): Chords {
   const length = whole((3 * across) / 4);
   const height = whole((across - Math.sqrt(across ** 2 - length ** 2)) / 2);
   return { way: 'chords', chords: Array.from({ length: 3 }, () => ({ chord: length, height })) };

@@ -2,13 +2,13 @@ import { z } from 'zod';
 import { type Result, success } from '#core/result';
 import { type Point, pointDistance } from '#core/geometry/point';
 import { polygonCentroid } from '#core/geometry/polygon';
-import type { Length } from '#core/units/length';
 import { roundUpTo } from '#core/units/rounding';
 import type { Refusal } from '#core/calculators/calculator';
 import type { Note } from '#core/calculators/explanation';
 import { lengthNearest } from '#core/calculators/quantities';
 import { derived } from '#core/calculators/working/terms';
 import { arcsFrom, type Found, middleOf } from '../found';
+import type { Whole } from './measure-fields';
 import {
   MARK_PINS,
   measuredFromPins,
@@ -31,7 +31,7 @@ export const corners = z
 export type Corners = z.infer<typeof corners>;
 
 /** The corners of an edge; of a triangle, the middle of its first side too, since three lengths cannot check one another. */
-export function startingCorners(around: readonly Point[], whole: (size: number) => Length): Corners {
+export function startingCorners(around: readonly Point[], whole: Whole): Corners {
   const every = roundUpTo(around.length / (MOST_OTHERS + 3), 1);
   const kept = around.filter((_, index) => index % every === 0);
   const [first = O, second = O, ...rest] = kept;

@@ -1,6 +1,5 @@
 import { z } from 'zod';
 import { type Result, success } from '#core/result';
-import type { Length } from '#core/units/length';
 import type { Refusal } from '#core/calculators/calculator';
 import type { Note } from '#core/calculators/explanation';
 import { lengthNearest } from '#core/calculators/quantities';
@@ -8,7 +7,7 @@ import { derived, givenTerm } from '#core/calculators/working/terms';
 import { closureOf } from '../closure';
 import { fitLengths, type LengthModel } from '../fit-lengths';
 import { type Found, orRefused } from '../found';
-import { measuredField } from './measure-fields';
+import { measuredField, type Whole } from './measure-fields';
 import { unseenNote } from './unseen';
 
 const diameter = (pin: string) =>
@@ -28,7 +27,7 @@ export const diameters = z
   .readonly();
 export type Diameters = z.infer<typeof diameters>;
 
-export function startingDiameters(across: number, whole: (size: number) => Length): Diameters {
+export function startingDiameters(across: number, whole: Whole): Diameters {
   const fromA = whole(across);
   return { way: 'diameters', fromA, fromB: fromA, fromC: fromA, fromD: fromA };
 }

@@ -1,7 +1,6 @@
 import { z } from 'zod';
 import { type Result, success } from '#core/result';
 import { type Point, pointDistance } from '#core/geometry/point';
-import type { Length } from '#core/units/length';
 import type { Refusal } from '#core/calculators/calculator';
 import type { Note } from '#core/calculators/explanation';
 import { fineLength, lengthNearest } from '#core/calculators/quantities';
@@ -10,6 +9,7 @@ import { type Circle, circleNearest } from '../circle-fit';
 import type { Unevenness } from '../closure';
 import { pointsOf } from '../network';
 import { arcsFrom, type Found, orRefused } from '../found';
+import type { Whole } from './measure-fields';
 import {
   MARK_PINS,
   measuredFromPins,
@@ -32,7 +32,7 @@ export const edgePoints = z
 export type EdgePoints = z.infer<typeof edgePoints>;
 
 /** Six points of a circle. */
-export function startingEdgePoints(across: number, whole: (size: number) => Length): EdgePoints {
+export function startingEdgePoints(across: number, whole: Whole): EdgePoints {
   const around = Array.from({ length: 6 }, (_, index) => ({
     x: (across / 2) * Math.cos((index * Math.PI) / 3),
     y: (across / 2) * Math.sin((index * Math.PI) / 3),

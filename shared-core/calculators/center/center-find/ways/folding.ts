@@ -2,7 +2,6 @@ import { z } from 'zod';
 import { type Result, success } from '#core/result';
 import { type Point, pointDistance, pointMidway } from '#core/geometry/point';
 import { lineCrossing } from '#core/geometry/segment';
-import type { Length } from '#core/units/length';
 import type { Refusal } from '#core/calculators/calculator';
 import type { Note } from '#core/calculators/explanation';
 import { degreesQuantity, lengthNearest } from '#core/calculators/quantities';
@@ -10,7 +9,7 @@ import { derived } from '#core/calculators/working/terms';
 import { unevenIn } from '../closure';
 import { arcsFrom, findPoints, type Found, goesRoundOnce, orRefused } from '../found';
 import { type FromPins, type Pair, placeFromPins } from '../network';
-import { measuredField } from './measure-fields';
+import { alikeLengths, measuredField, type Whole } from './measure-fields';
 import { unseenWhereNarrow } from './unseen';
 
 export const folding = z
@@ -33,20 +32,23 @@ export const folding = z
 export type Folding = z.infer<typeof folding>;
 
 /** The creases of a shape that is alike on both sides of each, as they would measure. */
-export function startingFolding(across: number, down: number, whole: (size: number) => Length): Folding {
+export function startingFolding(across: number, down: number, whole: Whole): Folding {
   const [lengthwise, crosswise] = [whole(down), whole(across)];
-  const between = Math.hypot(lengthwise, crosswise) / 2;
-  const topToRight = whole(between);
-  // What rounding adds to one is taken from the next: four lengths off the same way would not fit the creases.
-  const rightToBottom = whole(2 * between - topToRight);
+  const between = alikeLengths(Math.hypot(lengthwise, crosswise) / 2, ENDS.length, whole);
+  const [
+    topToRight = lengthwise,
+    rightToBottom = topToRight,
+    bottomToLeft = topToRight,
+    leftToTop = topToRight,
+  ] = between;
   return {
     way: 'folding',
     lengthwise,
     crosswise,
     topToRight,
     rightToBottom,
-    bottomToLeft: topToRight,
-    leftToTop: rightToBottom,
+    bottomToLeft,
+    leftToTop,
   };
 }
 

@@ -4,7 +4,6 @@ import { failure, type Result, success } from '#core/result';
 import { type Point, pointDistance } from '#core/geometry/point';
 import { polygonContainsPoint } from '#core/geometry/polygon';
 import { lineCrossing, type Segment } from '#core/geometry/segment';
-import type { Length } from '#core/units/length';
 import type { Refusal } from '#core/calculators/calculator';
 import type { Explanation, Figure, Note, Quantity, Table } from '#core/calculators/explanation';
 import { degreesQuantity, fineLength, lengthNearest, wordsQuantity } from '#core/calculators/quantities';
@@ -12,7 +11,7 @@ import { derived } from '#core/calculators/working/terms';
 import { unevenIn } from '../closure';
 import { arcsFrom, findPoints, type Found, goesRoundOnce, middleOf, orRefused } from '../found';
 import { type FromPins, type Pair, placeFromPins } from '../network';
-import { measuredField } from './measure-fields';
+import { measuredField, type Whole } from './measure-fields';
 import { unseenWhereNarrow } from './unseen';
 
 export const fourSides = z
@@ -35,7 +34,7 @@ export const fourSides = z
 export type FourSides = z.infer<typeof fourSides>;
 
 /** A rectangle as it would measure; `whole` rounds to what a tape shows. */
-export function startingFourSides(across: number, down: number, whole: (size: number) => Length): FourSides {
+export function startingFourSides(across: number, down: number, whole: Whole): FourSides {
   const [top, right] = [whole(across), whole(down)];
   const diagonal = whole(Math.hypot(top, right));
   return {

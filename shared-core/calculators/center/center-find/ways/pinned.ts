@@ -9,7 +9,7 @@ import type { Note } from '#core/calculators/explanation';
 import type { Unevenness } from '../closure';
 import { findPoints, type Found, middleOf, type NamedLength, type NamedPoint, orRefused } from '../found';
 import { type FromPins, type Pair, placeFromPins } from '../network';
-import { measuredField } from './measure-fields';
+import { measuredField, type Whole } from './measure-fields';
 
 const fromPins = z
   .object({
@@ -50,7 +50,7 @@ export interface Pinned {
 }
 
 /** Points of an edge in order around it, as they would measure from the pins: three of them spread around. */
-export function measuredFromPins(around: readonly Point[], whole: (size: number) => Length): Pinned {
+export function measuredFromPins(around: readonly Point[], whole: Whole): Pinned {
   const third = around.length / 3;
   const places = [0, roundDownTo(third, 1), roundDownTo(2 * third, 1)];
   const [a = O, b = O, c = O] = places.map((place) => around[place] ?? O);

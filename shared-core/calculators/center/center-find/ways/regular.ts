@@ -11,7 +11,7 @@ import { derived } from '#core/calculators/working/terms';
 import { unevenIn } from '../closure';
 import { arcsFrom, findPoints, type Found, goesRoundOnce, middleOf, orRefused } from '../found';
 import { atOrigin, type Pair } from '../network';
-import { measuredField } from './measure-fields';
+import { alikeLengths, measuredField, type Whole } from './measure-fields';
 import { unseenNote } from './unseen';
 
 /**
@@ -71,26 +71,28 @@ const OCTAGON_NAMES = [
 ];
 
 /** A regular shape of about this size across its flats, as it would measure once its sides are rounded. */
-export function startingHexagon(acrossFlats: number, whole: (size: number) => Length): Hexagon {
+export function startingHexagon(acrossFlats: number, whole: Whole): Hexagon {
   const ab = whole(acrossFlats / Math.sqrt(3));
-  const [ad, ac] = [whole(2 * ab), whole(Math.sqrt(3) * ab)];
+  const ad = whole(2 * ab);
+  const [ac = ab, ce = ac, ea = ac] = alikeLengths(Math.sqrt(3) * ab, 3, whole);
   return {
     way: 'hexagon',
     ...{ ab, bc: ab, cd: ab, de: ab, ef: ab, fa: ab },
     ...{ ad, be: ad, cf: ad },
-    ...{ ac, ce: ac, ea: ac },
+    ...{ ac, ce, ea },
   };
 }
 
-export function startingOctagon(acrossFlats: number, whole: (size: number) => Length): Octagon {
+export function startingOctagon(acrossFlats: number, whole: Whole): Octagon {
   const ab = whole(acrossFlats * (Math.SQRT2 - 1));
   const corner = ab / Math.sin(Math.PI / 8);
-  const [ae, ac] = [whole(corner), whole(corner / Math.SQRT2)];
+  const [ae = ab, cg = ae, bf = ae, dh = ae] = alikeLengths(corner, 4, whole);
+  const [ac = ab, ce = ac, eg = ac, ga = ac] = alikeLengths(corner / Math.SQRT2, 4, whole);
   return {
     way: 'octagon',
     ...{ ab, bc: ab, cd: ab, de: ab, ef: ab, fg: ab, gh: ab, ha: ab },
-    ...{ ae, bf: ae, cg: ae, dh: ae },
-    ...{ ac, ce: ac, eg: ac, ga: ac },
+    ...{ ae, bf, cg, dh },
+    ...{ ac, ce, eg, ga },
   };
 }
 
