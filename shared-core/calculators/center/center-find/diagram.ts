@@ -88,7 +88,7 @@ interface LabelPlace {
 /** Outside the edge, away from the center. */
 function nameLabel({ name, point }: NamedPoint, center: Point, { margin, moved }: LabelPlace): DiagramPart {
   const away = pointDistance(point, center);
-  const out = (0.5 * margin) / away;
+  const out = away === 0 ? 0 : margin / 2 / away;
   const at = { x: point.x + out * (point.x - center.x), y: point.y + out * (point.y - center.y) };
   return { part: 'label', at: moved(at), text: name, anchor: 'middle' };
 }

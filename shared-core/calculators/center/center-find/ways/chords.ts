@@ -1,9 +1,9 @@
 import { z } from 'zod';
-import { type Result, success } from '#core/result';
-import type { Length } from '#core/units/length';
+import { failure, type Result, success } from '#core/result';
+import { type Length, lengthFromMeters, lengthTimes } from '#core/units/length';
 import type { Refusal } from '#core/calculators/calculator';
 import type { Note } from '#core/calculators/explanation';
-import { fineLength, givenLength, lengthNearest } from '#core/calculators/quantities';
+import { fineLength, givenLength, lengthNearest, numberQuantity } from '#core/calculators/quantities';
 import { derived, givenTerm } from '#core/calculators/working/terms';
 import { closureOf } from '../closure';
 import { fitLengths, type LengthModel, uncertaintyOf } from '../fit-lengths';
@@ -66,6 +66,8 @@ const MODEL: LengthModel = {
 export function findByChords(asked: Chords, accuracy: Length): Result<Found, Refusal> {
   const measured = asked.chords.flatMap((one) => [one.chord, one.height]);
   const radii = asked.chords.map((one) => radiusOfChord(one.chord, one.height));
+  const flat = radii.findIndex((radius) => radius > LARGEST_RADIUS);
+  if (flat >= 0) return failure(tooFlat(flat));
   const halves = asked.chords.map((one) => 2 * Math.atan((2 * one.height) / one.chord));
   const start = radii.reduce((sum, radius) => sum + radius / radii.length, 0);
   const fit = fitLengths(MODEL, measured, [start, ...halves]);
@@ -145,6 +147,18 @@ function flatNotes(sure: number, accuracy: Length): readonly Note[] {
       values: { accuracy: givenLength(accuracy), sure: fineLength(sure, 'up') },
     },
   ];
+}
+
+/** No piece is wider than twice this. */
+const LARGEST_RADIUS = lengthFromMeters(10);
+
+function tooFlat(index: number): Refusal {
+  return {
+    code: 'edge-nearly-straight',
+    field: ['measured', 'chords', index, 'height'],
+    says: 'With chord {number} the edge would be nearly straight, of a piece more than {most} across. Measure its height again, or take a longer chord.',
+    values: { number: numberQuantity(index + 1), most: givenLength(lengthTimes(LARGEST_RADIUS, 2)) },
+  };
 }
 
 const NO_SUCH_CIRCLE =

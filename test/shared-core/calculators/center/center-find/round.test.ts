@@ -143,6 +143,12 @@ describe('a round piece', () => {
   it('has no such chords where heights are past the center or far too low', () => {
     const past = { chord: inches(20), height: inches(40) };
     expect(refusalOf({ way: 'chords', chords: [past, past] })).toMatchObject({ code: 'lengths-do-not-meet' });
+    const straight = { chord: inches(500), height: inches(1) };
+    expect(refusalOf({ way: 'chords', chords: [past, straight] })).toMatchObject({
+      code: 'edge-nearly-straight',
+      field: ['measured', 'chords', 1, 'height'],
+      values: { number: { exact: 2 } },
+    });
     const [flat, deep] = [
       { chord: inches(40), height: inches(2) },
       { chord: inches(40), height: inches(18) },
