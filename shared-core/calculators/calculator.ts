@@ -32,6 +32,11 @@ export interface Calculator<Input extends object = object, Details extends objec
   fromProject(measurements: Measurements): Input;
   /** Fields that only start with a value of the project, such as the width of the piece at hand: another value is no trial of a fact. */
   readonly startsFromProject?: readonly string[];
+  /**
+   * Fields filled from other answers saved with the same stage, such as the sizes that a planned top should measure. `before` is what the
+   * fields hold now, in any state of typing.
+   */
+  fromAnswers?(answers: readonly SavedQuestion[], before: unknown): readonly StartingFields<Input>[];
   /** Pure. A valid input without an answer, such as a strip too wide for the ring, is a refusal and not an exception. */
   calculate(input: Input): Result<Calculation<Details>, Refusal>;
   /** The hole that the answer decides. It holds for the project only once the maker uses it there. */
@@ -48,6 +53,19 @@ export interface Calculator<Input extends object = object, Details extends objec
   readonly includes?: readonly string[];
   /** Calculators with the same word are ways to one thing. Of a stage's answers only the last saved asks for fabric. */
   readonly wayTo?: 'binding';
+}
+
+/** A saved answer as another calculator reads it. */
+export interface SavedQuestion {
+  readonly calculator: string;
+  /** As stored: anything. */
+  readonly input: unknown;
+}
+
+/** Fields that one saved answer gives, and the name of its calculator. */
+export interface StartingFields<Input extends object = object> {
+  readonly calculator: string;
+  readonly fields: Partial<Input>;
 }
 
 export interface Calculation<Details extends object = object> {

@@ -2,19 +2,8 @@ import type { Need } from '#core/domain/need';
 import { type PatchList, patchListSchema } from '#core/domain/patch-list';
 import type { WorkDone } from '#core/domain/clock';
 import type { Length } from '#core/units/length';
-import type { Calculation, Calculator } from './calculator';
+import type { Calculation, Calculator, SavedQuestion } from './calculator';
 import { calculatorByName } from './registry';
-
-/**
- * A saved answer as far as other pages read it. Its details are worked out again from the input it was saved with: the input
- * has a schema that every calculator must have anyway, so no second schema can fall behind, and an answer of an older version
- * gives what the calculator would say today.
- */
-interface SavedQuestion {
-  readonly calculator: string;
-  /** As stored: anything. */
-  readonly input: unknown;
-}
 
 /** What has to be bought or on hand for a saved answer; nothing when it no longer reads. */
 export function needsOfSavedAnswer(saved: SavedQuestion, usualWidth: Length): readonly Need[] {
@@ -34,7 +23,10 @@ export function workOfSavedAnswer(saved: SavedQuestion): readonly WorkDone[] {
   return answer?.calculator.workIn?.(answer.details) ?? [];
 }
 
-/** Null when the calculator is unknown or has nothing of the kind, or when the input is refused. */
+/**
+ * A saved answer as far as other pages read it. Its details are worked out again from the input it was saved with: the input
+ * has a schema that every calculator must have anyway, so no second schema can fall behind, and an answer of an older version
+ * gives what the calculator would say today. Null when the calculator is unknown or has nothing of the kind, or when the input is refused. */
 function workedOutAgain(
   { calculator: name, input: stored }: SavedQuestion,
   isOfUse: (calculator: Calculator) => boolean,

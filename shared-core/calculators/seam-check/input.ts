@@ -9,7 +9,7 @@ import { seamField } from '../shared-fields';
 const seamsField = () => countField({ title: 'Seams it crosses', minimum: 0, maximum: 200 });
 const patchesField = () => countField({ title: 'Patches side by side', minimum: 1, maximum: 200 });
 
-const measurementSchema = z
+export const measurementSchema = z
   .object({
     size: lengthField({ title: 'Should measure', help: 'As sewn, from cut edge to cut edge.' }),
     seams: seamsField(),
@@ -26,7 +26,7 @@ const measurementSchema = z
   .meta({ title: 'Measurement' });
 export type Measurement = z.infer<typeof measurementSchema>;
 
-const wholeTopSchema = z
+export const wholeTopSchema = z
   .object({
     size: lengthField({ title: 'Should measure', help: 'As sewn, from cut edge to cut edge.' }),
     seams: seamsField(),

@@ -13,6 +13,7 @@ import {
 import { type SeamCheckInput, seamCheckFromProject, seamCheckInput } from './input';
 import { seamCheckNotes } from './notes';
 import { seamCheckSteps } from './steps';
+import { sizesToMeasure } from './sizes-to-measure';
 import { scatterFactors } from './student';
 import { ACTION_WORDS, actionOf, courseWords, ringWords } from './verdicts';
 import { madeOf, type SeamCheckWork, workOutSeamCheck } from './work';
@@ -27,6 +28,7 @@ export const seamCheck: Calculator<SeamCheckInput, SeamCheckWork> = {
   isOccasional: true,
   input: seamCheckInput,
   fromProject: seamCheckFromProject,
+  fromAnswers: sizesToMeasure,
   calculate: calculateSeamCheck,
 };
 

@@ -19,6 +19,7 @@ import { ProblemNotice } from '#renderer/ui/page/problem-notice';
 import { SchemaForm } from '#renderer/ui/schema-form/schema-form';
 import { asObject, type PathProblem } from '#renderer/ui/schema-form/schema-values';
 import { quantityStyle, Typeset } from '#renderer/ui/answers/typeset';
+import { FillFromAnswers } from './fill-from-answers';
 import { ownPart } from './own-input';
 import { SeamSource } from './seam-source';
 import { Trials } from './trials';
@@ -29,6 +30,8 @@ interface CalculatorPanelProps {
   readonly stage: Stage;
   readonly calculator: Calculator;
   readonly saved: SavedCalculation | null;
+  /** All answers saved with the stage. */
+  readonly answers: readonly SavedCalculation[];
   readonly measurements: Measurements;
 }
 
@@ -38,7 +41,7 @@ type Answered = ReturnType<typeof answerCalculator>;
  * An open calculator. It answers again with every change of its numbers; a number the maker has not set follows the project. A
  * saved answer is stored with the stage.
  */
-export function CalculatorPanel({ stage, calculator, saved, measurements }: CalculatorPanelProps) {
+export function CalculatorPanel({ stage, calculator, saved, answers, measurements }: CalculatorPanelProps) {
   const draft = useFormDraft(`calculator ${stage.id} ${calculator.name}`);
   const [own, setOwn] = useDraftValue(draft, 'own', asObject(saved?.ownInput));
   const display = useDisplay();
@@ -90,6 +93,12 @@ export function CalculatorPanel({ stage, calculator, saved, measurements }: Calc
             </Button>
           )}
         </div>
+        <FillFromAnswers
+          calculator={calculator}
+          answers={answers}
+          value={value}
+          onFill={(fields) => setOwn(ownPart({ ...value, ...fields }, fromProject))}
+        />
         <SeamSource calculator={calculator} measurements={measurements} own={own} />
         <DraftContext key={draft.discards} value={draft}>
           <SchemaForm

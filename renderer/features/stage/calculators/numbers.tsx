@@ -50,7 +50,13 @@ function Questions({ stage, measurements, calculators, saved }: QuestionsProps) 
         />
         {isOpen && (
           <div id={panelId}>
-            <CalculatorPanel stage={stage} calculator={calculator} saved={own} measurements={measurements} />
+            <CalculatorPanel
+              stage={stage}
+              calculator={calculator}
+              saved={own}
+              answers={saved}
+              measurements={measurements}
+            />
           </div>
         )}
       </article>
