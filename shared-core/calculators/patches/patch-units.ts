@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { PatchUnit, UnitPlan } from './patch-unit';
 import { buttedBorder, buttedBorderSizes } from './units/butted-border';
 import { cornerSettingTriangles, cornerSettingTriangleSizes } from './units/corner-setting-triangles';
+import { courthouseSteps, courthouseStepsSizes } from './units/courthouse-steps';
 import { diamond, diamondSizes } from './units/diamond';
 import { eightPointStar, eightPointStarSizes } from './units/eight-point-star';
 import { equilateralTriangle, equilateralTriangleSizes } from './units/equilateral-triangle';
@@ -35,6 +36,7 @@ export const unitSizesField = z.discriminatedUnion('unit', [
   halfRectangleTriangleSizes,
   octagonCornerSizes,
   logCabinSizes,
+  courthouseStepsSizes,
   geeseStarSizes,
   hourglassStarSizes,
   eightPointStarSizes,
@@ -64,6 +66,7 @@ export const patchUnits: Readonly<Record<UnitSizes['unit'], PatchUnit>> = {
   'half-rectangle-triangles': halfRectangleTriangles,
   'octagon-corners': octagonCorners,
   'log-cabin': logCabin,
+  'courthouse-steps': courthouseSteps,
   'geese-star': geeseStar,
   'hourglass-star': hourglassStar,
   'eight-point-star': eightPointStar,

@@ -175,6 +175,42 @@ describe('units with well-known sizes', () => {
   });
 });
 
+describe('courthouse steps', () => {
+  const steps = (more: Partial<Extract<UnitSizes, { unit: 'courthouse-steps' }>>): UnitSizes => ({
+    unit: 'courthouse-steps',
+    center: inches(2),
+    firstStrip: inches(1),
+    secondStrip: inches(1),
+    rounds: 2,
+    ...more,
+  });
+  const cutSizes = (unit: UnitSizes) =>
+    detailsOf(unit, exactly).patches.map(({ count, across, along }) =>
+      [count, across / UNITS_PER_INCH, along / UNITS_PER_INCH].join(' × '),
+    );
+
+  // By hand: 2, then 4 in high and 4 in wide, then 6 in high and 6 in wide. Top and bottom are as long as the width before
+  // them, the sides as the height with top and bottom; each with 1/4 in at every edge.
+  it('of 1 in strips around 2 in: two strips of each length, 6 in after two rounds (derived)', () => {
+    expect(cutSizes(steps({}))).toEqual([
+      '1 × 2.5 × 2.5',
+      '2 × 1.5 × 2.5',
+      '2 × 1.5 × 4.5',
+      '2 × 1.5 × 4.5',
+      '2 × 1.5 × 6.5',
+    ]);
+    const { finishedWidth, finishedLength } = detailsOf(steps({}), exactly);
+    expect([finishedWidth, finishedLength]).toEqual([inches(6), inches(6)]);
+  });
+
+  it('of strips of two widths are taller than wide, or the other way around (derived)', () => {
+    const unit = steps({ firstStrip: inches(2), secondStrip: inches(1), rounds: 1 });
+    expect(cutSizes(unit)).toEqual(['1 × 2.5 × 2.5', '2 × 2.5 × 2.5', '2 × 1.5 × 6.5']);
+    const { finishedWidth, finishedLength } = detailsOf(unit, exactly);
+    expect([finishedWidth, finishedLength]).toEqual([inches(4), inches(6)]);
+  });
+});
+
 describe('borders and strips', () => {
   const top = { topWidth: inches(70), topLength: inches(86), border: inches(6.5) };
 

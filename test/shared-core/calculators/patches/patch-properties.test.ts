@@ -187,6 +187,7 @@ function cutSizesOf(unit: UnitSizes, seam: number): UnitSizes {
   const isEveryPartGiven = [
     'rectangle',
     'log-cabin',
+    'courthouse-steps',
     'sashing',
     'butted-border',
     'mitered-border',
