@@ -33,6 +33,8 @@ export type Quantity =
   | { readonly kind: 'money'; readonly exact: number; readonly rounded: number }
   /** Whole minutes. */
   | { readonly kind: 'minutes'; readonly exact: number; readonly rounded: number }
+  /** Grams; written in the reader's ounces or grams, rounded in the given direction. */
+  | { readonly kind: 'weight'; readonly exact: number; readonly rounding: RoundingDirection }
   | { readonly kind: 'degrees'; readonly exact: number }
   /** A plain number, a factor or ratio. */
   | { readonly kind: 'number'; readonly exact: number }

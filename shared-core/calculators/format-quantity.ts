@@ -9,6 +9,7 @@ import {
   shownLength,
   yardageStep,
 } from '#core/units/format-length';
+import { formatExactWeight, formatWeight } from '#core/units/format-weight';
 import { formatMoney } from '#core/units/format-money';
 import { formatMinutes, minutesFromWhole } from '#core/units/minutes';
 import { type CurrencyCode, moneyFromMinor } from '#core/units/money';
@@ -41,6 +42,8 @@ export function formatQuantity(quantity: Quantity, style: QuantityStyle): string
       return formatMoney(moneyFromMinor(quantity.rounded, style.currency), style.locale);
     case 'minutes':
       return formatMinutes(minutesFromWhole(quantity.rounded));
+    case 'weight':
+      return formatWeight(quantity.exact, style.display.system, quantity.rounding);
     case 'degrees':
       return `${minusSign(decimalText(quantity.exact, Math.abs(quantity.exact) < 2 ? 2 : 1))}°`;
     case 'number':
@@ -71,6 +74,8 @@ export function formatExactQuantity(quantity: Quantity, style: QuantityStyle): s
     case 'count':
     case 'minutes':
       return isWhole(quantity) ? null : minusSign(decimalText(quantity.exact, 3));
+    case 'weight':
+      return exactWeight(quantity, style.display);
     case 'money':
     case 'area':
     case 'percent':
@@ -160,6 +165,13 @@ function isExact(quantity: LengthQuantity, display: LengthDisplay): boolean {
     ? roundUpTo(rounded, yardageStep(display))
     : shownBy(writingOf(quantity, display), rounded);
   return formatExactLength(exact, display) === formatExactLength(shown, display);
+}
+
+/** Null where the weight that is written is the exact one to its last decimal. */
+function exactWeight({ exact }: Extract<Quantity, { kind: 'weight' }>, { system }: LengthDisplay) {
+  const steps = ['up', 'down', 'nearest'] as const;
+  const isWhole = new Set(steps.map((step) => formatWeight(exact, system, step))).size === 1;
+  return isWhole ? null : formatExactWeight(exact, system);
 }
 
 /** Whether the three decimals that would be written are all zero. */

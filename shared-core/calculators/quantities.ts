@@ -90,6 +90,11 @@ export function minutesQuantity(exact: number, direction: RoundingDirection = 'u
   return { kind: 'minutes', exact, rounded: roundTo(exact, 1, direction) };
 }
 
+/** Grams; by default rounded up, for a package has to be paid for by what it weighs. */
+export function weightQuantity(exact: number, rounding: RoundingDirection = 'up'): OfKind<'weight'> {
+  return { kind: 'weight', exact, rounding };
+}
+
 export function degreesQuantity(exact: number): OfKind<'degrees'> {
   return { kind: 'degrees', exact };
 }

@@ -24,6 +24,7 @@ import { longarmPrice } from './longarm-price/longarm-price';
 import { machineThread } from './machine-thread/machine-thread';
 import { quiltingThread } from './quilting-thread/quilting-thread';
 import { fussyCutting } from './patches/fussy-cutting/fussy-cutting';
+import { packageWeight } from './package-weight/package-weight';
 import { patchSize } from './patches/patch-size/patch-size';
 import { seamCheck } from './seam-check/seam-check';
 import { top } from './top/top';
@@ -58,6 +59,7 @@ export const calculators: readonly Calculator[] = [
   ruffle,
   hangingSleeve,
   handFinish,
+  packageWeight,
   machineThread,
   washing,
   fabricWidth,

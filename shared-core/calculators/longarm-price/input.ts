@@ -1,16 +1,16 @@
 import { z } from 'zod';
-import {
-  choiceField,
-  lengthField,
-  minorField,
-  numberField,
-  percentField,
-  withDefault,
-} from '#core/domain/fields';
+import { choiceField, lengthField, minorField, withDefault } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import { outlineSchema } from '#core/domain/outline';
 import { priceLinesSchema } from '#core/domain/price-line';
 import { LENGTH_ZERO, lengthFromInches } from '#core/units/length';
+import {
+  battingWeightField,
+  fabricWeightField,
+  packingField,
+  seamExtraField,
+  STARTING_WEIGHTS,
+} from '../weight-fields';
 
 const inches = lengthFromInches;
 const most = 10_000_000;
@@ -73,27 +73,12 @@ export const longarmPriceInput = z
       minimum: inches(0),
       maximum: inches(24),
     }),
-    fabricWeight: numberField({
-      title: 'Weight of the fabric',
-      help: 'Weigh a piece of fabric of a known size. 145 is usual for quilting cotton (from memory).',
-      unit: 'g per square meter',
-      minimum: 10,
-      maximum: 1_000,
-    }),
-    battingWeight: numberField({
-      title: 'Weight of the batting',
-      help: 'Enter 0 if your quilter supplies it. Weigh a piece of a known size; 170 is usual for a cotton blend (from memory).',
-      unit: 'g per square meter',
-      minimum: 0,
-      maximum: 2_000,
-    }),
-    seamExtraPercent: percentField({
-      title: 'Fabric in the seams of the top',
-      help: 'A 3 in patch cut at 3 1/2 in takes 36% more fabric than you see; large patches take less. 25% is a guess to start from (from memory).',
-      minimum: 0,
-      maximum: 200,
-    }),
-    packing: numberField({ title: 'Box and packing', unit: 'g', minimum: 0, maximum: 20_000 }),
+    fabricWeight: fabricWeightField(),
+    battingWeight: battingWeightField(
+      'Enter 0 if your quilter supplies it. Weigh a piece of a known size; 170 is usual for a cotton blend (from memory).',
+    ),
+    seamExtraPercent: seamExtraField(),
+    packing: packingField(),
   })
   .readonly();
 
@@ -119,9 +104,6 @@ export function longarmPriceInputFromProject({ outline, settings }: Measurements
     minimum: settings.longarmMinimumMinor,
     lines: STARTING_LINES,
     overhang: settings.backingOverhang,
-    fabricWeight: 145,
-    battingWeight: 170,
-    seamExtraPercent: 25,
-    packing: 300,
+    ...STARTING_WEIGHTS,
   };
 }

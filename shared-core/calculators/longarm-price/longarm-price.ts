@@ -3,9 +3,9 @@ import type { PriceLine } from '#core/domain/price-line';
 import { type Result, success } from '#core/result';
 import type { Calculation, Calculator, Refusal } from '../calculator';
 import type { Note, Table } from '../explanation';
-import { moneyQuantity, percentQuantity, wordsQuantity } from '../quantities';
+import { moneyQuantity, percentQuantity, weightQuantity, wordsQuantity } from '../quantities';
 import { type LongarmPriceInput, longarmPriceInput, longarmPriceInputFromProject } from './input';
-import { grams, longarmSteps } from './steps';
+import { longarmSteps } from './steps';
 import { type Bill, type LongarmPriceDetails, workOutPrice } from './work';
 
 /** The longarm quilter's bill, line by line, and the weight of the package. */
@@ -26,7 +26,7 @@ function calculateLongarmPrice(input: LongarmPriceInput): Result<Calculation<Lon
     figures: [
       { label: 'Longarm price', quantity: moneyQuantity(details.totalMinor) },
       { label: 'Quilting alone', quantity: moneyQuantity(details.quilting.exact) },
-      { label: 'The package weighs about', quantity: grams(details.packageGrams) },
+      { label: 'The package weighs about', quantity: weightQuantity(details.packageGrams) },
     ],
     tables: [billTable(input, details), weightTable(input, details)],
     explanation: longarmSteps(input, details),
@@ -84,7 +84,7 @@ function weightTable({ packing }: LongarmPriceInput, details: LongarmPriceDetail
     columns: ['Part', 'Weight', 'Share'],
     rows: rows.map(([part, weight]) => [
       wordsQuantity(part),
-      grams(weight),
+      weightQuantity(weight, part === 'Package' ? 'up' : 'nearest'),
       percentQuantity((100 * weight) / packageGrams),
     ]),
   };

@@ -1,24 +1,19 @@
 import { UNITS_PER_INCH } from '#core/units/length';
 import { roundNearest } from '#core/units/rounding';
-import type { Quantity, Step } from '../explanation';
+import type { Step } from '../explanation';
 import { outlineArea } from '../outline/outline-inset';
 import { outlineBounds } from '../outline/outline-measures';
 import {
   areaQuantity,
-  countQuantity,
   lengthNearest,
   moneyQuantity,
   numberQuantity,
   percentQuantity,
+  weightQuantity,
 } from '../quantities';
 import { commonPractice, derived, givenTerm, term } from '../working/terms';
 import type { LongarmPriceInput } from './input';
 import { billedSide, type LongarmPriceDetails } from './work';
-
-/** Rounded up to the next gram. */
-export function grams(exact: number): Extract<Quantity, { kind: 'count' }> {
-  return countQuantity(exact, ['g', 'g'], 'up');
-}
 
 export function longarmSteps(input: LongarmPriceInput, details: LongarmPriceDetails): readonly Step[] {
   return [...priceSteps(input, details), ...weightSteps(input, details)];
@@ -120,7 +115,7 @@ function weightSteps(input: LongarmPriceInput, details: LongarmPriceDetails): re
   const bounds = outlineBounds(input.outline);
   const sheet = (bounds.width + 2 * input.overhang) * (bounds.length + 2 * input.overhang);
   const fabric = term('g', 'grams per square meter of fabric', numberQuantity(input.fabricWeight));
-  const twoLayers = grams(details.backingGrams + details.battingGrams);
+  const twoLayers = weightQuantity(details.backingGrams + details.battingGrams, 'nearest');
   return [
     {
       label: 'Weight of the top',
@@ -130,7 +125,7 @@ function weightSteps(input: LongarmPriceInput, details: LongarmPriceDetails): re
         fabric,
         term('e', 'fabric in its seams', percentQuantity(input.seamExtraPercent)),
       ],
-      result: grams(details.topGrams),
+      result: weightQuantity(details.topGrams, 'nearest'),
       rule: derived('Area times the weight of a square meter, with the extra fabric in the seams.'),
     },
     {
@@ -148,12 +143,12 @@ function weightSteps(input: LongarmPriceInput, details: LongarmPriceDetails): re
       label: 'Weight of the package',
       formula: 'top + backing and batting + packing',
       terms: [
-        term('top', 'as above', grams(details.topGrams)),
+        term('top', 'as above', weightQuantity(details.topGrams, 'nearest')),
         term('backing and batting', 'as above', twoLayers),
-        term('packing', 'box and packing', grams(input.packing)),
+        term('packing', 'box and packing', weightQuantity(input.packing, 'nearest')),
       ],
-      result: grams(details.packageGrams),
-      rule: derived('The sum of its parts, rounded up to the next gram.'),
+      result: weightQuantity(details.packageGrams),
+      rule: derived('The sum of its parts, rounded up.'),
     },
   ];
 }

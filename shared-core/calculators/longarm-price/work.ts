@@ -1,11 +1,12 @@
 import { assertNever } from '#core/assert-never';
 import { roundNearest } from '#core/units/rounding';
 import type { PriceLine } from '#core/domain/price-line';
-import { type Length, lengthFromUnits, UNITS_PER_INCH, UNITS_PER_METER } from '#core/units/length';
+import { type Length, lengthFromUnits, UNITS_PER_INCH } from '#core/units/length';
 import type { LengthQuantity } from '../explanation';
 import { outlineArea } from '../outline/outline-inset';
 import { type OutlineBounds, outlineBounds } from '../outline/outline-measures';
 import { lengthNearest, lengthUp } from '../quantities';
+import { gramsOf } from '../weight-fields';
 import type { LongarmPriceInput } from './input';
 
 /** What is billed: the area of the bounding rectangle and the length around it. */
@@ -132,11 +133,10 @@ function packageWeight(
 ): Pick<LongarmPriceDetails, 'topGrams' | 'backingGrams' | 'battingGrams' | 'packageGrams'> {
   const bounds = outlineBounds(input.outline);
   const sheet = (bounds.width + 2 * input.overhang) * (bounds.length + 2 * input.overhang);
-  const squareMeters = (area: number) => area / UNITS_PER_METER ** 2;
   const topGrams =
-    squareMeters(outlineArea(input.outline)) * input.fabricWeight * (1 + input.seamExtraPercent / 100);
-  const backingGrams = squareMeters(sheet) * input.fabricWeight;
-  const battingGrams = squareMeters(sheet) * input.battingWeight;
+    gramsOf(outlineArea(input.outline), input.fabricWeight) * (1 + input.seamExtraPercent / 100);
+  const backingGrams = gramsOf(sheet, input.fabricWeight);
+  const battingGrams = gramsOf(sheet, input.battingWeight);
   return {
     topGrams,
     backingGrams,

@@ -8,7 +8,12 @@ import { anyMeasurements } from '#test/helpers/measurements';
 import { mapLengths } from '#test/helpers/map-lengths';
 
 /** These work with rates by the inch, grams, stitches an inch and thread by the area. */
-const BY_THE_INCH: readonly string[] = ['longarm-price', 'machine-thread', 'quilting-thread'];
+const BY_THE_INCH: readonly string[] = [
+  'longarm-price',
+  'machine-thread',
+  'package-weight',
+  'quilting-thread',
+];
 /** What shops cut keeps its size, and a leftover too small to see counts as none. */
 const AS_LARGE_AS_EVER: readonly string[] = ['What to cut it from', 'How to do it'];
 /** The longest piece of fabric is as long as ever, so that a way or a size past it is left out; and like strips are listed as one. */
@@ -36,6 +41,7 @@ function scaledDown(quantity: Quantity, times: number): readonly (number | strin
     case 'count':
     case 'percent':
     case 'money':
+    case 'weight':
     case 'minutes':
     case 'degrees':
     case 'number':

@@ -65,6 +65,7 @@ function putIn(quantity: Quantity, result: Quantity, { lengths, counts }: Rounde
     }
     case 'minutes':
     case 'money':
+    case 'weight':
     case 'number':
       return quantity.exact;
   }
