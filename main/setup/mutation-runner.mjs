@@ -34,7 +34,7 @@ function switchboardOf(world) {
 }
 
 /** These hold for every calculator, so they judge each of them. */
-const OF_EVERY_CALCULATOR = ['registry', 'written-answers', 'working', 'drawings'];
+const OF_EVERY_CALCULATOR = ['registry', 'written-answers', 'working', 'drawings', 'one-value'];
 
 class InProcessRunner {
   /** Takes nothing of the mutation tool. @type {[]} */

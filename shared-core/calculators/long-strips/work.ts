@@ -34,7 +34,7 @@ export interface LongStripsDetails {
     readonly fabric: number;
     readonly toBuy: Length;
   };
-  /** Null where a join takes as much as a strip adds. */
+  /** Null where a join takes as much as a strip adds, or nearly as much, so that no one would cut that many strips. */
   readonly across: {
     readonly needed: number;
     readonly strips: number;
@@ -56,16 +56,18 @@ export function planLongStrips(input: LongStripsInput): Result<LongStripsDetails
   const rows = rowsOf(strips, perRow);
   const along = rows.reduce((sum, row) => sum + row.rows * row.length, 0);
   const across = joinedAcross(input, strips, width);
-  const isTooMuch = along > MOST_FABRIC || (across !== null && across.strips > MOST_STRIPS);
-  if (isTooMuch) return failure(TOO_MUCH_FABRIC);
-  if (across === null && input.way === 'across') return failure(joinsTakeAll(input));
+  if (along > MOST_FABRIC) return failure(TOO_MUCH_FABRIC);
+  if (input.way === 'across') {
+    if (across === null) return failure(joinsTakeAll(input));
+    if (isTooMuch(across, width)) return failure(TOO_MUCH_FABRIC);
+  }
   return success({
     width,
     strips,
     count,
     along: { perRow, rows, fabric: along, toBuy: fabricToBuy(input, along).rounded },
     across:
-      across === null
+      across === null || isTooMuch(across, width)
         ? null
         : {
             ...across,
@@ -128,6 +130,10 @@ function joinedAcross(input: LongStripsInput, strips: readonly CutStrips[], widt
   const needed = strips.reduce((sum, { cut, count }) => sum + count * cut, 0);
   const count = stripsNeeded(needed, input.fabricWidth, joinCost(input.join, width, input.seamAllowance));
   return count === null ? null : { needed, strips: count };
+}
+
+function isTooMuch({ strips }: { readonly strips: number }, width: Length): boolean {
+  return strips > MOST_STRIPS || strips * width > MOST_FABRIC;
 }
 
 function stripTooWide({ fabricWidth }: LongStripsInput, width: Length): Refusal {

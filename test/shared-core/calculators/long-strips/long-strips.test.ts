@@ -228,6 +228,18 @@ describe('what is bought and cut', () => {
     expect(refusalOf(longStrips, endless)).toMatchObject({ code: 'too-much-fabric', field: ['strips'] });
   });
 
+  it('compares no way across the fabric where its joins leave next to nothing of each strip, and lays them along it', () => {
+    // By hand: strips cut 20 in wide from fabric of 20 1/8 in: each one after the first adds 1/8 in, so 191 in take 1,369 of them.
+    const tight = border(20, 30, 19.5, { fabricWidth: inches(20.125), join: 'diagonal' });
+    expect(detailsOf(tight)).toMatchObject({ across: null, along: { perRow: 1 } });
+    expect(refusalOf(longStrips, { ...tight, way: 'across' })).toMatchObject({ code: 'too-much-fabric' });
+    // Of 100 in strips and fabric of 101 in, each adds 1 in: 3 · 160 in need 381 strips, 38,100 in, more than 200 m (7,874 in).
+    const wide = listed([159.5, 159.5, 159.5], 99.5, { fabricWidth: inches(101), join: 'diagonal' });
+    expect(detailsOf(wide).across).toBeNull();
+    expect(alongOf(wide)).toBe(3 * 160);
+    expect(refusalOf(longStrips, { ...wide, way: 'across' })).toMatchObject({ code: 'too-much-fabric' });
+  });
+
   it('says how a border and how sashing is cut to length', () => {
     const says = (input: LongStripsInput) => answerOf(longStrips, input).notes[0];
     expect(says(starting)).toMatchObject({ kind: 'tip', values: { extra: { rounded: inches(2) } } });
