@@ -19,7 +19,7 @@ export function withNumber(value: unknown, path: NumericField['path'], number: n
   const [key, ...rest] = path;
   if (key === undefined) return number;
   if (Array.isArray(value))
-    return value.map((item, at) => (at === key ? withNumber(item, rest, number) : item));
+    return value.map((item: unknown, at) => (at === key ? withNumber(item, rest, number) : item));
   return Object.fromEntries(
     Object.entries(value as object).map(([name, inner]: [string, unknown]) => [
       name,
