@@ -13,7 +13,12 @@ export type FieldDescription = FieldWording &
       }
     | { readonly form: 'choice'; readonly values: readonly (string | number)[] }
     | { readonly form: 'flag' | 'date' }
-    | { readonly form: 'text'; readonly minimum: number | undefined; readonly maximum: number | undefined }
+    | {
+        readonly form: 'text';
+        readonly minimum: number | undefined;
+        readonly maximum: number | undefined;
+        readonly isFabricName: boolean;
+      }
     | { readonly form: 'group'; readonly fields: readonly NamedField[] }
     | {
         readonly form: 'rows';
@@ -101,6 +106,7 @@ function describeField(schema: z.core.$ZodType, name: string): FieldDescription 
           form: 'text',
           minimum: core.minLength ?? undefined,
           maximum: core.maxLength ?? undefined,
+          isFabricName: meta['isFabricName'] === true,
         };
   }
   throw new RangeError(`No form for the field ${name}`);

@@ -22,6 +22,8 @@ interface FieldMeta {
   /** The unit of a bare number typed into the field; for `number` fields the words shown beside it. */
   readonly unit?: string;
   readonly isSeldom?: boolean;
+  /** The text is the name of a fabric, so those of the stash are suggested. */
+  readonly isFabricName?: boolean;
 }
 
 interface LengthFieldOptions extends FieldWords {
@@ -111,6 +113,7 @@ export function withDefault<Value extends boolean | number | string>(
 }
 
 interface TextFieldOptions extends FieldWords {
+  readonly isFabricName?: boolean;
   readonly minimum?: number;
   readonly maximum?: number;
 }
@@ -122,7 +125,11 @@ export function textField(options: TextFieldOptions): z.ZodType<string, string> 
     .trim()
     .min(options.minimum ?? 0)
     .max(options.maximum ?? 200)
-    .meta({ ...words(options), kind: 'text' } satisfies FieldMeta);
+    .meta({
+      ...words(options),
+      kind: 'text',
+      ...(options.isFabricName === true ? { isFabricName: true } : {}),
+    } satisfies FieldMeta);
 }
 
 function words({

@@ -1,3 +1,4 @@
+import { useContext } from 'react';
 import { calendarDateFromText } from '#core/units/calendar-date';
 import { formatLengthForEditing } from '#core/units/format-length';
 import { formatMoneyForEditing } from '#core/units/format-money';
@@ -9,6 +10,7 @@ import { Choice, Select } from '../fields/choice';
 import { DateField } from '../fields/date-field';
 import type { FieldDescription } from '#core/domain/describe-schema';
 import { useDisplay } from '../base/display';
+import { FabricNamesContext } from '../base/suggested-names';
 import { LengthField } from '../fields/length-field';
 import { MoneyField } from '../fields/money-field';
 import { NumberField } from '../fields/number-field';
@@ -88,20 +90,29 @@ export function LeafField({ field, value, fallback, problem, onChange }: LeafFie
         />
       );
     case 'text':
-      return (
-        <TextField
-          {...frame}
-          value={typeof value === 'string' ? value : ''}
-          maximum={field.maximum}
-          isLong={(field.maximum ?? 200) > 300}
-          onChange={onChange}
-        />
-      );
+      return <TextLeaf frame={frame} field={field} value={value} onChange={onChange} />;
     case 'date': {
       const date = calendarDateFromText(typeof value === 'string' ? value : '');
       return <DateField {...frame} value={date.ok ? date.value : null} onChange={commit} />;
     }
   }
+}
+
+interface TextLeafProps extends Pick<LeafFieldProps, 'value' | 'onChange'> {
+  readonly frame: Pick<Parameters<typeof TextField>[0], 'label' | 'help' | 'isOptional' | 'problem'>;
+  readonly field: Extract<LeafDescription, { form: 'text' }>;
+}
+
+function TextLeaf({ frame, field, value, onChange }: TextLeafProps) {
+  const text = typeof value === 'string' ? value : '';
+  const shared = { ...frame, value: text, maximum: field.maximum, onChange };
+  if (field.isFabricName) return <FabricNameField {...shared} />;
+  return <TextField {...shared} isLong={(field.maximum ?? 200) > 300} />;
+}
+
+function FabricNameField(props: Parameters<typeof TextField>[0]) {
+  const useNames = useContext(FabricNamesContext);
+  return <TextField {...props} suggestions={useNames(props.value)} />;
 }
 
 const NONE = '';

@@ -22,7 +22,7 @@ import {
   yardageStepOfSettings,
 } from '../shared-fields';
 
-const fabricLabel = textField({ title: 'Fabric', minimum: 1, maximum: 120 });
+const fabricLabel = textField({ title: 'Fabric', minimum: 1, maximum: 120, isFabricName: true });
 const blockName = textField({ title: 'Block', minimum: 1, maximum: 60 });
 
 const topFabricSchema = z
@@ -66,7 +66,11 @@ const roundSchema = z.discriminatedUnion('round', [
       width: lengthField({ title: 'Width', help: 'Finished.' }),
       fabric: fabricLabel,
       corners,
-      cornerFabric: textField({ title: 'Cornerstone fabric', help: 'Only for cornerstones.' }),
+      cornerFabric: textField({
+        title: 'Cornerstone fabric',
+        help: 'Only for cornerstones.',
+        isFabricName: true,
+      }),
     })
     .readonly(),
   z

@@ -1,4 +1,5 @@
-import type { CuttingLine, CuttingSetup } from '#core/domain/cutting-setup';
+import { type CuttingLine, type CuttingSetup, fabricOf } from '#core/domain/cutting-setup';
+import type { FabricId } from '#core/domain/ids';
 import { FabricDialog } from './fabric-dialog';
 import { LineDialog } from './line-dialog';
 import { ProjectDialog } from './project-dialog';
@@ -20,12 +21,23 @@ interface DeskDialogProps {
   readonly onClose: () => void;
 }
 
+/** Cuts a line from the fabric of its name, unless the maker chose another for it. */
+function withNamedFabric(
+  setup: CuttingSetup,
+  { projectId, fabric }: CuttingLine,
+  fabricId: FabricId | null,
+): CuttingSetup {
+  const isOpen = fabricOf(setup, { projectId, fabric }) === undefined;
+  return fabricId !== null && isOpen ? withFabricChoice(setup, { projectId, fabric, fabricId }) : setup;
+}
+
 /** The open dialog; each changes the setup of the plan. */
 export function DeskDialog({ open, setup, work, onChange, onClose }: DeskDialogProps) {
   const lineDialog = {
     projects: work.spreads.map(({ project }) => project),
     fabrics: patchGroups(setup).map(({ fabric }) => fabric),
-    onSave: (line: CuttingLine) => onChange(withLine(setup, line)),
+    onSave: (line: CuttingLine, fabricId: FabricId | null) =>
+      onChange(withNamedFabric(withLine(setup, line), line, fabricId)),
     onClose,
   };
   switch (open.about) {

@@ -1,7 +1,8 @@
 import { boundsOfSchema } from '#core/domain/field-bounds';
 import { type CuttingLine, cuttingLineSchema } from '#core/domain/cutting-setup';
-import type { ProjectId } from '#core/domain/ids';
+import type { FabricId, ProjectId } from '#core/domain/ids';
 import type { Length } from '#core/units/length';
+import { useFabricNamed, useFabricNames } from '#renderer/shared/fabric-names';
 import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { Checkbox } from '#renderer/ui/fields/checkbox';
 import { Select } from '#renderer/ui/fields/choice';
@@ -18,7 +19,8 @@ interface LineDialogProps {
   readonly projects: readonly { readonly id: ProjectId; readonly name: string }[];
   /** Names of fabrics to suggest. */
   readonly fabrics: readonly string[];
-  readonly onSave: (line: CuttingLine) => void;
+  /** With the fabric of the stash that has the name of the line; null if it is to be bought. */
+  readonly onSave: (line: CuttingLine, fabricId: FabricId | null) => void;
   readonly onDelete?: () => void;
   readonly onClose: () => void;
 }
@@ -34,13 +36,15 @@ export function LineDialog({ line, projects, fabrics, onSave, onDelete, onClose 
     count: line?.count ?? null,
   });
   const [mayTurn, setMayTurn] = useDraftValue(draft, 'mayTurn', line?.mayTurn ?? true);
+  const named = useFabricNamed(fabric);
+  const inStash = useFabricNames(fabric);
   const save = () => {
     const { width, length, count } = size;
     if (width === null || length === null || count === null || projectId === undefined) return;
     const id = line?.id ?? `by-hand/${crypto.randomUUID()}`;
     const source = line?.source ?? null;
     draft.forget();
-    onSave({ id, projectId, source, fabric: fabric.trim(), width, length, count, mayTurn });
+    onSave({ id, projectId, source, fabric: fabric.trim(), width, length, count, mayTurn }, named);
     onClose();
   };
   return (
@@ -65,10 +69,14 @@ export function LineDialog({ line, projects, fabrics, onSave, onDelete, onClose 
       <div className={layout['whole']}>
         <TextField
           label="Fabric"
-          help="The name in your list. You’ll match it to your stash later."
+          help={
+            named === null
+              ? 'Type a few letters to choose it from the stash; a name that is not there is to be bought.'
+              : 'It is in the stash.'
+          }
           value={fabric}
           maximum={120}
-          suggestions={[...new Set(fabrics)]}
+          suggestions={[...new Set([...fabrics, ...inStash])]}
           emptyProblem="Enter the fabric they are cut from."
           onChange={setFabric}
         />

@@ -5,6 +5,8 @@ import type { SavedCalculation } from '#core/contract/calculations';
 import type { Measurements } from '#core/domain/measurements';
 import type { Stage } from '#core/domain/stage';
 import { useRead } from '#renderer/bridge/query';
+import { useFabricNames } from '#renderer/shared/fabric-names';
+import { FabricNamesContext } from '#renderer/ui/base/suggested-names';
 import { classes } from '#renderer/ui/base/classes';
 import layout from '#renderer/ui/page/layout.module.css';
 import { CalculatorPanel } from './calculator-panel';
@@ -21,7 +23,11 @@ export function Numbers(props: NumbersProps) {
   const { value: saved } = useRead('calculation:list', { stageId: props.stage.id });
   const calculators = calculatorsForStage(props.stage);
   if (calculators.length === 0 || saved === undefined) return null;
-  return <Questions {...props} calculators={calculators} saved={saved} />;
+  return (
+    <FabricNamesContext value={useFabricNames}>
+      <Questions {...props} calculators={calculators} saved={saved} />
+    </FabricNamesContext>
+  );
 }
 
 interface QuestionsProps extends NumbersProps {
