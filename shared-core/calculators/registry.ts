@@ -16,6 +16,7 @@ import { handFinish } from './hand-finish/hand-finish';
 import { centerClearance } from './center/center-clearance/center-clearance';
 import { centerFind } from './center/center-find/center-find';
 import { holeSize } from './center/hole-size/hole-size';
+import { slitClosure } from './center/slit-closure/slit-closure';
 import { curveStrain } from './curves/curve-strain/curve-strain';
 import { innerBinding } from './curves/inner-binding/inner-binding';
 import { lieFlat } from './lie-flat/lie-flat';
@@ -50,6 +51,7 @@ export const calculators: readonly Calculator[] = [
   holeSize,
   centerFind,
   centerClearance,
+  slitClosure,
   innerBinding,
   continuousBias,
   biasStrips,

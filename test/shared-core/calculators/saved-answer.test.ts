@@ -127,6 +127,7 @@ describe('every calculator that buys', () => {
       'quilting-thread',
       'outer-binding',
       'scrappy-binding',
+      'slit-closure',
       'inner-binding',
       'continuous-bias',
       'bias-strips',
