@@ -1,6 +1,6 @@
 import { describeSchema } from '#core/domain/describe-schema';
 import { type DecidedFacts, type FactName, projectFactsSchema } from '#core/domain/project-facts';
-import { formatLength } from '#core/units/format-length';
+import { formatFineLength, formatLength } from '#core/units/format-length';
 import { formatMoney } from '#core/units/format-money';
 import { lengthFromUnits } from '#core/units/length';
 import { type CurrencyCode, moneyFromMinor } from '#core/units/money';
@@ -33,10 +33,16 @@ export function factWords(fact: FactName, facts: DecidedFacts, display: FactDisp
   return settingWords(fact, facts[fact], display);
 }
 
+/** Smaller than the fractions that sizes are shown in. */
+const ERRORS: readonly FactName[] = ['seamOff', 'cutOff'];
+
 function settingWords(fact: FactName, value: string | number | undefined, display: FactDisplay): string {
   if (typeof value !== 'number') return value === undefined ? '' : choiceWords(value);
   const field = fieldOf(fact);
-  if (field?.form === 'length') return formatLength(lengthFromUnits(value), display.length);
+  if (field?.form === 'length') {
+    const write = ERRORS.includes(fact) ? formatFineLength : formatLength;
+    return write(lengthFromUnits(value), display.length);
+  }
   if (field?.form === 'minor') {
     return formatMoney(moneyFromMinor(value, display.currency), display.locale);
   }

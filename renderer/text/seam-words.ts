@@ -22,8 +22,7 @@ export function usualCutWords({ inUse, projects }: UsualSeams, style: QuantitySt
 export function seamSourceWords({ inUse, projects }: UsualSeams): string {
   if (inUse !== null)
     return `Your seams and cuts are learned: from what you measured in ${projectsWords(projects)}.`;
-  const measured = projects === 0 ? 'no project' : projectsWords(projects);
-  return `Your seams and cuts are those of the settings. They are learned once ${String(ENOUGH_CASES)} projects are measured; so far it is ${measured}.`;
+  return `Your seams and cuts are those of the settings. Once ${String(ENOUGH_CASES)} projects are measured, they are learned from them; so far there ${projects === 1 ? 'is' : 'are'} ${String(projects)}.`;
 }
 
 function projectsWords(projects: number): string {

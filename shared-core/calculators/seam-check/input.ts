@@ -62,7 +62,7 @@ export const seamCheckInput = z
       title: 'The patches are cut right',
       help: 'You have checked them. What is off then comes from the seams alone.',
     }),
-    top: wholeTopSchema.meta({ title: 'The whole top, from side to side' }),
+    top: wholeTopSchema.nullable().meta({ title: 'The whole top, from side to side' }),
     tolerance: lengthField({
       title: 'The top may be off by',
       help: 'What you can still ease into the next border.',

@@ -1,9 +1,10 @@
 import { assertNever } from '#core/assert-never';
 import { cautionNotes } from '../caution-notes';
 import type { Note } from '../explanation';
-import { countQuantity, fineLength, givenLength } from '../quantities';
+import { countQuantity, fineLength, lengthNearest } from '../quantities';
 import type { SeamCheckInput } from './input';
 import { actionOf } from './verdicts';
+import type { Whole } from './whole';
 import type { SeamCheckWork } from './work';
 
 export function seamCheckNotes(input: SeamCheckInput, work: SeamCheckWork): readonly Note[] {
@@ -42,7 +43,7 @@ export function seamCheckNotes(input: SeamCheckInput, work: SeamCheckWork): read
 
 /** What to do now, in one sentence. */
 function actionNotes(input: SeamCheckInput, work: SeamCheckWork): readonly Note[] {
-  const { top, scatter, made, needed } = work;
+  const { whole, top, seam, scatter, made, needed } = work;
   if (scatter === null)
     return [
       {
@@ -54,7 +55,8 @@ function actionNotes(input: SeamCheckInput, work: SeamCheckWork): readonly Note[
         },
       },
     ];
-  if (top === null)
+  if (whole === null && seam !== null) return [];
+  if (whole === null || top === null)
     return [
       {
         kind: 'warning',
@@ -62,45 +64,50 @@ function actionNotes(input: SeamCheckInput, work: SeamCheckWork): readonly Note[
         values: {},
       },
     ];
-  return [topNote(input, top, actionOf(input, work))];
+  return [topNote(whole, top, actionOf(input, work))];
 }
 
 function topNote(
-  { top: { size } }: SeamCheckInput,
+  { kind, size }: Whole,
   { value, within }: NonNullable<SeamCheckWork['top']>,
   action: ReturnType<typeof actionOf>,
 ): Note {
+  const it = kind === 'ring' ? 'ring' : 'top';
   const measures = fineLength(value, 'nearest');
   const off = fineLength(Math.abs(value - size), 'up');
   switch (action) {
+    case 'plan':
     case 'measure':
       return {
         kind: 'warning',
-        says: 'The top may measure {low} to {high}. Measure more blocks before you change anything.',
+        says: `The ${it} may measure {low} to {high}. Measure more blocks before you change anything.`,
         values: { low: fineLength(value - within, 'down'), high: fineLength(value + within, 'up') },
       };
     case 'go-on':
       return {
         kind: 'tip',
-        says: 'Go on as you are, and cut the next border to what the top measures, about {measures}.',
+        says: `Go on as you are, and cut the next border to what the ${it} measures, about {measures}.`,
         values: { measures },
       };
     case 'ease':
       return {
         kind: 'tip',
-        says: 'Cut the next border to what the top should measure, {size}, and ease in the {off} that it is off.',
-        values: { size: givenLength(size), off },
+        says: `Cut the next border to what the ${it} should measure, {size}, and ease in the {off} that it is off.`,
+        values: { size: lengthNearest(size), off },
       };
     case 'trim':
       return {
         kind: 'warning',
-        says: 'Trim each block to its size before you join it, or the top will be {off} too large.',
+        says:
+          kind === 'ring'
+            ? 'Trim the outer edge of the ring, or it will be {off} too large from edge to edge.'
+            : 'Trim each block to its size before you join it, or the top will be {off} too large.',
         values: { off },
       };
     case 'wider-border':
       return {
         kind: 'warning',
-        says: 'Make the next border wider by {half} on each side, or the top will be {off} too small. Cut it to what the top measures.',
+        says: `Make the next border wider by {half} on each side, or the ${it} will be {off} too small. Cut it to what the ${it} measures.`,
         values: { half: fineLength(Math.abs(value - size) / 2, 'up'), off },
       };
     default:

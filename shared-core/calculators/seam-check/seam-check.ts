@@ -15,7 +15,7 @@ import { seamCheckNotes } from './notes';
 import { seamCheckSteps } from './steps';
 import { sizesToMeasure } from './sizes-to-measure';
 import { scatterFactors } from './student';
-import { ACTION_WORDS, actionOf, courseWords, ringWords } from './verdicts';
+import { actionOf, actionWords, courseWords, ringWords } from './verdicts';
 import { madeOf, type SeamCheckWork, workOutSeamCheck } from './work';
 
 /** What seams and cuts are really off by, from blocks, rows or rounds that were measured on the way. */
@@ -51,7 +51,7 @@ function calculateSeamCheck(input: SeamCheckInput): Result<Calculation<SeamCheck
 /** A closed round has as many seams as patches, and nothing has more. */
 function refuseCounts({ measured, top }: SeamCheckInput): Refusal | null {
   const row = measured.findIndex(({ seams, patches }) => seams > patches);
-  const wrong = measured[row] ?? (top.seams > top.patches ? top : undefined);
+  const wrong = measured[row] ?? (top !== null && top.seams > top.patches ? top : undefined);
   if (wrong === undefined) return null;
   return {
     code: 'more-seams-than-patches',
@@ -90,7 +90,7 @@ function refuseWholeSeam({ seamAllowance }: SeamCheckInput, { seam, cut }: SeamC
 const NOT_KNOWN = wordsQuantity('not known yet');
 
 function figuresOf(input: SeamCheckInput, work: SeamCheckWork): readonly Figure[] {
-  const { seam, cut, top } = work;
+  const { seam, cut } = work;
   const found = (
     labels: readonly [string, string, string],
     estimate: SeamCheckWork['seam'],
@@ -105,17 +105,26 @@ function figuresOf(input: SeamCheckInput, work: SeamCheckWork): readonly Figure[
           { label: labels[2], quantity: fineLength(estimate.within, 'up') },
         ];
   return [
-    { label: 'What to do now', quantity: wordsQuantity(ACTION_WORDS[actionOf(input, work)]) },
+    { label: 'What to do now', quantity: wordsQuantity(actionWords(actionOf(input, work), work)) },
     ...found(['Each seam takes too much', 'Each seam takes too little', 'A seam, give or take'], seam),
     moveFigure(input, work),
-    { label: 'The top will measure', quantity: top === null ? NOT_KNOWN : fineLength(top.value, 'nearest') },
-    ...(top === null ? [] : [{ label: 'The top, give or take', quantity: fineLength(top.within, 'up') }]),
+    ...wholeFigures(work),
     { label: 'From the first to the last', quantity: wordsQuantity(courseWords(work)) },
     ...(input.cutsAreRight
       ? []
       : found(['Each patch is too wide', 'Each patch is too narrow', 'A patch, give or take'], cut)),
     ...scatterFigures(work),
     ...ringFigures(input, work),
+  ];
+}
+
+function wholeFigures({ whole, top }: SeamCheckWork): readonly Figure[] {
+  if (whole === null) return [];
+  const name = whole.kind === 'ring' ? 'The ring' : 'The top';
+  if (top === null) return [{ label: `${name} will measure`, quantity: NOT_KNOWN }];
+  return [
+    { label: `${name} will measure`, quantity: fineLength(top.value, 'nearest') },
+    { label: `${name}, give or take`, quantity: fineLength(top.within, 'up') },
   ];
 }
 

@@ -91,11 +91,14 @@ function checked(measurement: Measurement): readonly Measurement[] {
   return read.success ? [read.data] : [];
 }
 
-const PAIRS = 4;
+/** Single wedges tell a cut from a seam. */
+const WEDGES = 2;
+const PAIRS = 3;
 
 /**
- * Pairs of wedges, from corner to corner at the inner and at the outer cut edge. A corner is x beside the middle line of its wedge and y
- * from the middle of the ring; the seam runs half a wedge beside that line, so the corner is x · cos t + y · sin t from the seam.
+ * Wedges before they are sewn and pairs of them, from corner to corner at the inner and at the outer cut edge. A corner is x beside the
+ * middle line of its wedge and y from the middle of the ring; the seam runs half a wedge beside that line, so the corner is
+ * x · cos t + y · sin t from the seam.
  */
 function ofRing(input: WedgeRingInput): Partial<SeamCheckInput> | null {
   const { wedges, innerRadius, outerRadius, seamAllowance } = input;
@@ -108,12 +111,17 @@ function ofRing(input: WedgeRingInput): Partial<SeamCheckInput> | null {
   const innerEdge = innerRadius - seamAllowance;
   const inner = corner(fromStrip.short, innerEdge);
   const outer = corner(fromStrip.long, innerEdge + fromStrip.height);
-  const pair = (end: Measurement['end'], fromSeam: number) =>
-    checked({ size: lengthFromExact(2 * fromSeam, 'nearest'), seams: 1, patches: 2, end, found: null });
-  const measured = Array.from({ length: PAIRS }, () => [
-    ...pair('inner', inner.fromSeam),
-    ...pair('outer', outer.fromSeam),
-  ]).flat();
+  const places = (patches: number, sizes: { readonly inner: number; readonly outer: number }) =>
+    (['inner', 'outer'] as const).flatMap((end) => {
+      const size = lengthFromExact(sizes[end], 'nearest');
+      return checked({ size, seams: patches - 1, patches, end, found: null });
+    });
+  const single = places(1, { inner: fromStrip.short, outer: fromStrip.long });
+  const pair = places(2, { inner: 2 * inner.fromSeam, outer: 2 * outer.fromSeam });
+  const measured = [
+    ...Array.from({ length: WEDGES }, () => single).flat(),
+    ...Array.from({ length: PAIRS }, () => pair).flat(),
+  ];
   const leg = lengthFromExact(outer.alongSeam - inner.alongSeam, 'nearest');
-  return { measured, ring: { wedges, leg, radius: outerRadius }, seamAllowance };
+  return { measured, top: null, ring: { wedges, leg, radius: outerRadius }, seamAllowance };
 }

@@ -1,18 +1,28 @@
 import type { Explanation, Step, Term } from '../explanation';
-import { countQuantity, degreesQuantity, fineLength, lengthNearest, numberQuantity } from '../quantities';
+import {
+  countQuantity,
+  degreesQuantity,
+  fineLength,
+  lengthNearest,
+  lengthUp,
+  numberQuantity,
+} from '../quantities';
 import { derived, fineTerm, givenTerm, term } from '../working/terms';
 import type { SeamCheckInput } from './input';
+import { halfWedge } from './whole';
 import type { Estimate, RingAngle, Scatter, SeamCheckWork } from './work';
 
+const DEGREES = 180 / Math.PI;
+
 const LEAST_SQUARES = derived(
-  'Least squares: the error that leaves the least unexplained. A measurement counts less the more patches it has, because each of them scatters.',
+  'Least squares: the error that leaves the least unexplained. A measurement counts less the more patches it has, because each of them scatters. Less than 0 means too little or too narrow.',
 );
 const STUDENT = derived(
   'The truth lies within this in 95 of 100 cases. Student’s factor makes it wider for few measurements.',
 );
 
 export function seamCheckSteps(input: SeamCheckInput, work: SeamCheckWork): Explanation {
-  const { scatter, seam, cut, top, ring } = work;
+  const { scatter, seam, cut, ring } = work;
   const needed: Step = {
     label: 'Measurements needed',
     formula: 'k + 1',
@@ -28,7 +38,7 @@ export function seamCheckSteps(input: SeamCheckInput, work: SeamCheckWork): Expl
     ...(cut === null ? [] : estimateSteps('Each patch is too wide', work, cut, scatter)),
     ...growthSteps(work),
     ...(seam === null ? [] : [moveStep(seam)]),
-    ...(top === null ? [] : topSteps(input, work)),
+    ...wholeSteps(input, work),
     ...(ring === null ? [] : ringSteps(input, scatter, ring)),
   ];
 }
@@ -47,7 +57,6 @@ function scatterStep({ readTo }: SeamCheckInput, { each, left, freedom }: Scatte
   };
 }
 
-/** Less than 0 says too little, or too narrow. */
 function estimateSteps(
   label: string,
   { made }: SeamCheckWork,
@@ -99,44 +108,51 @@ function moveStep({ value }: Estimate): Step {
   };
 }
 
-function topSteps({ top: asked }: SeamCheckInput, work: SeamCheckWork): readonly Step[] {
-  const { top, seam, cut, scatter } = work;
-  if (top === null || seam === null || scatter === null) return [];
-  const patches = term('m', 'patches across', countQuantity(asked.patches, ['', '']));
-  const seamTerms = [
-    givenTerm('S', 'what the top should measure', asked.size),
-    term('k', 'seams across', countQuantity(asked.seams, ['', ''])),
-    term('b', 'each seam takes too much', fineLength(seam.value, 'nearest')),
-  ];
-  const cutTerms =
-    cut === null ? [] : [patches, term('c', 'each patch is too wide', fineLength(cut.value, 'nearest'))];
+function wholeSteps({ top: asked, ring }: SeamCheckInput, work: SeamCheckWork): readonly Step[] {
+  const { whole, top, seam, cut, scatter } = work;
+  if (whole === null || top === null || seam === null || scatter === null) return [];
+  const size = term('S', 'what it should measure, from edge to edge', lengthNearest(whole.size));
+  const takes = term('b', 'each seam takes too much', fineLength(seam.value, 'nearest'));
+  const wide = cut === null ? [] : [term('c', 'each patch is too wide', fineLength(cut.value, 'nearest'))];
+  const spread = term(
+    'h',
+    'what the errors of seam and cut may be off by, in squares of the scatter',
+    numberQuantity(top.spread),
+  );
+  const value = (formula: string, terms: readonly Term[], says: string): Step => ({
+    label: `The ${whole.kind} will measure`,
+    formula,
+    terms,
+    result: fineLength(top.value, 'nearest'),
+    rule: derived(says),
+  });
+  const within = (formula: string, terms: readonly Term[]): Step => ({
+    label: `The ${whole.kind}, give or take`,
+    formula,
+    terms: [...scatterTerms(scatter), ...terms, spread],
+    result: fineLength(top.within, 'up'),
+    rule: STUDENT,
+  });
+  if (asked !== null) {
+    const seams = term('k', 'seams across', countQuantity(asked.seams, ['', '']));
+    const patches = term('m', 'patches across', countQuantity(asked.patches, ['', '']));
+    const formula = cut === null ? 'S − k · b' : 'S − k · b + m · c';
+    const terms = [size, seams, takes, ...(cut === null ? [] : [patches]), ...wide];
+    return [value(formula, terms, 'If you go on as before.'), within('t · z · √(m + h)', [patches])];
+  }
+  if (ring === null) return [];
+  const angle = term('u', 'half the angle of a wedge', degreesQuantity(halfWedge(ring.wedges) * DEGREES));
+  const wedges = term('n', 'wedges', countQuantity(ring.wedges, ['wedge', 'wedges']));
+  const formula = cut === null ? 'S − b ÷ sin u' : 'S − (b − c) ÷ sin u';
   return [
-    {
-      label: 'The top will measure',
-      formula: cut === null ? 'S − k · b' : 'S − k · b + m · c',
-      terms: [...seamTerms, ...cutTerms],
-      result: fineLength(top.value, 'nearest'),
-      rule: derived('If you go on as before.'),
-    },
-    {
-      label: 'The top, give or take',
-      formula: 't · z · √(m + h)',
-      terms: [
-        ...scatterTerms(scatter),
-        patches,
-        term(
-          'h',
-          'what the errors of seam and cut may be off by, in squares of the scatter',
-          numberQuantity(top.spread),
-        ),
-      ],
-      result: fineLength(top.within, 'up'),
-      rule: STUDENT,
-    },
+    value(
+      formula,
+      [size, takes, ...wide, angle],
+      'Wedges that are all narrower by the same keep their angle, and every side of the ring moves in.',
+    ),
+    within('t · z · √(1 ÷ (n · (sin u)²) + h)', [wedges, angle]),
   ];
 }
-
-const DEGREES = 180 / Math.PI;
 
 function ringSteps({ ring }: SeamCheckInput, scatter: Scatter, angle: RingAngle): readonly Step[] {
   if (ring === null) return [];
@@ -147,7 +163,7 @@ function ringSteps({ ring }: SeamCheckInput, scatter: Scatter, angle: RingAngle)
     label: 'The middle rises by',
     formula: 'R · √(1 − (1 − D ÷ 360°)²)',
     terms: [givenTerm('R', 'middle to the outer edge', ring.radius), lacks],
-    result: lengthNearest(angle.rise),
+    result: lengthUp(angle.rise),
     rule: derived('Closed all the same, the ring is a cone whose edge is shorter by that angle.'),
   };
   return [

@@ -1,21 +1,37 @@
+import { assertNever } from '#core/assert-never';
 import type { SeamCheckInput } from './input';
 import type { SeamCheckWork } from './work';
 
-/** measure: too little is certain. go-on: the top fits. The others say what to do about a top that does not. */
-export type Action = 'measure' | 'go-on' | 'ease' | 'trim' | 'wider-border';
+/**
+ * plan: nothing was said of the whole. measure: too little is certain. go-on: it fits. The others say what to do about a top or ring that
+ * does not.
+ */
+export type Action = 'plan' | 'measure' | 'go-on' | 'ease' | 'trim' | 'wider-border';
 
-export const ACTION_WORDS: Readonly<Record<Action, string>> = {
-  measure: 'measure more first',
-  'go-on': 'go on as you are',
-  ease: 'ease it into the next border',
-  trim: 'trim the blocks before you join them',
-  'wider-border': 'make the next border wider',
-};
+export function actionWords(action: Action, { whole }: SeamCheckWork): string {
+  switch (action) {
+    case 'plan':
+      return 'say what the whole top should measure';
+    case 'measure':
+      return 'measure more first';
+    case 'go-on':
+      return 'go on as you are';
+    case 'ease':
+      return 'ease it into the next border';
+    case 'trim':
+      return whole?.kind === 'ring' ? 'trim the outer edge' : 'trim the blocks before you join them';
+    case 'wider-border':
+      return 'make the next border wider';
+    default:
+      return assertNever(action);
+  }
+}
 
 /** The worst of what is likely decides what is safe; the middle of it what is to be done. */
-export function actionOf({ top: { size }, tolerance }: SeamCheckInput, { top }: SeamCheckWork): Action {
-  if (top === null) return 'measure';
-  const off = top.value - size;
+export function actionOf({ tolerance }: SeamCheckInput, { whole, top, seam }: SeamCheckWork): Action {
+  if (whole === null && seam !== null) return 'plan';
+  if (whole === null || top === null) return 'measure';
+  const off = top.value - whole.size;
   if (Math.abs(off) + top.within <= tolerance) return 'go-on';
   if (Math.abs(off) <= top.within) return 'measure';
   if (Math.abs(off) <= tolerance) return 'ease';

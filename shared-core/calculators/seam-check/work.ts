@@ -3,6 +3,7 @@ import type { Length } from '#core/units/length';
 import type { Measurement, SeamCheckInput } from './input';
 import { fitColumns, type Fitted, leftBeside } from './least-squares';
 import { studentFactor } from './student';
+import { type Whole, wholeOf } from './whole';
 
 /** A measurement that has been made. */
 export interface Made extends Measurement {
@@ -69,6 +70,9 @@ export interface SeamCheckWork {
   readonly isMixed: boolean;
   /** How much more a seam takes at the last than at the first measurement. */
   readonly growth: (Estimate & { readonly factor: number; readonly each: number }) | null;
+  /** What is to come of it all. Null if nothing was said of it. */
+  readonly whole: Whole | null;
+  /** What that will measure. Null if it is not known. */
   readonly top: Prediction | null;
   readonly ring: RingAngle | null;
   /** Sew each seam narrower by this, on each side; less than 0: wider. 0 while no error is certain. */
@@ -102,6 +106,7 @@ export function workOutSeamCheck(input: SeamCheckInput): SeamCheckWork {
   const seam = estimate(0);
   const isMixed = made.length > 0 && !input.cutsAreRight && fit.found[1] === false;
   const cut = input.cutsAreRight ? null : estimate(1);
+  const whole = wholeOf(input);
   const move = seam === null || Math.abs(seam.value) <= seam.within ? 0 : seam.value / 2;
   return {
     made,
@@ -112,7 +117,8 @@ export function workOutSeamCheck(input: SeamCheckInput): SeamCheckWork {
     cut,
     isMixed,
     growth: growthOf(input, made, columns),
-    top: seam === null ? null : topOf(input, fit, scatter),
+    whole,
+    top: seam === null ? null : predictionOf(input, whole, fit, scatter),
     ring: seam === null ? null : ringOf(input, made, fit, scatter),
     move: { exact: move, rounded: roundNearest(move, input.guideStep) },
   };
@@ -198,11 +204,17 @@ function growthOf(input: SeamCheckInput, made: readonly Made[], before: Columns)
 }
 
 /** One more row of the columns, with the scatter of its own patches. */
-function topOf({ top }: SeamCheckInput, fit: Fitted, scatter: Scatter | null): Prediction | null {
-  if (scatter === null) return null;
-  const { value, spread } = fit.sumOf([-top.seams, top.patches]);
-  const within = scatter.factor * scatter.each * Math.sqrt(top.patches + spread);
-  return within > top.size / 2 ? null : { value: top.size + value, within, spread };
+function predictionOf(
+  { cutsAreRight }: SeamCheckInput,
+  whole: Whole | null,
+  fit: Fitted,
+  scatter: Scatter | null,
+): Prediction | null {
+  if (whole === null || scatter === null) return null;
+  const { size, seams, patches, own } = whole;
+  const { value, spread } = fit.sumOf(cutsAreRight ? [-seams] : [-seams, patches]);
+  const within = scatter.factor * scatter.each * Math.sqrt(own + spread);
+  return within > size / 2 ? null : { value: size + value, within, spread };
 }
 
 /** A right angle too much or too little is beyond any ring that was sewn as planned. */

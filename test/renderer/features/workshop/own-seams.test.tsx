@@ -53,7 +53,7 @@ it('says so while it is too little', async () => {
 it.each([
   [
     2,
-    'Your seams and cuts are those of the settings. They are learned once 3 projects are measured; so far it is 2 projects.',
+    'Your seams and cuts are those of the settings. Once 3 projects are measured, they are learned from them; so far there are 2.',
   ],
   [3, 'Your seams and cuts are learned: from what you measured in 3 projects.'],
 ])('says beside the numbers of accuracy where they come from, with %i projects', async (count, words) => {

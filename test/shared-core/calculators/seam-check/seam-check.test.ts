@@ -251,6 +251,55 @@ describe('a ring of wedges', () => {
   });
 
   const ring = { wedges: 8, leg: inches(26), radius: inches(29) };
+
+  // Derived: by line intersection, the apex of a wedge with legs e nearer is that much nearer to the outer edge.
+  it.each([
+    [8, 1 / 32, 0.082],
+    [16, 1 / 64, 0.08],
+  ])('of %i wedges that are even but off moves in all around', (wedges, side, movesIn) => {
+    const half = Math.PI / wedges;
+    const [along, normal] = [
+      { x: Math.sin(half), y: Math.cos(half) },
+      { x: -Math.cos(half), y: Math.sin(half) },
+    ];
+    // The right leg from the point e inside it, followed back to the middle line of the wedge.
+    const apex = normal.y * side - (normal.x * side * along.y) / along.x;
+    expect(apex).toBeCloseTo(movesIn, 3);
+    const pairs = rows(Array.from({ length: 4 }, (): Row => [12, 1, 2, 12 - 2 * side]));
+    const asked = { ...ring, wedges };
+    const { whole, top } = detailsFor(pairs, { cutsAreRight: true, top: null, ring: asked });
+    expect(whole?.size).toBe(inches(58.5));
+    expect((inches(58.5) - top!.value) / 2 / UNITS_PER_INCH).toBeCloseTo(apex, 4);
+  });
+
+  it.each([
+    [12.25, 'trim the outer edge', 'Trim the outer edge of the ring'],
+    [11.75, 'make the next border wider', 'or the ring will be'],
+  ])('with pairs of %f in instead of 12 says to %s', (found, verdict, sentence) => {
+    const pairs = rows(Array.from({ length: 12 }, (): Row => [12, 1, 2, found]));
+    const input = inputWith(pairs, { cutsAreRight: true, top: null, ring, tolerance: inches(1 / 4) });
+    expect(figureOf(input, 'What to do now')).toEqual(words(verdict));
+    expect(notesOf(input)[0]).toContain(sentence);
+    expect(figureOf(input, 'The ring will measure')).toMatchObject({ kind: 'length' });
+    expect(figureOf(input, 'The top will measure')).toBeUndefined();
+  });
+
+  it('with a taper leaves the rest of the top to the seams alone, if the cuts are right', () => {
+    const tapered = [
+      ...rows(
+        Array.from({ length: 4 }, (): Row => [8, 3, 4, 8]),
+        'inner',
+      ),
+      ...rows(
+        Array.from({ length: 4 }, (): Row => [40, 3, 4, 40 - 3 / 16]),
+        'outer',
+      ),
+    ];
+    const top = { size: inches(72.5), seams: 23, patches: 24 };
+    const details = detailsFor(tapered, { cutsAreRight: true, top, ring });
+    expect(details.seam?.value).toBeCloseTo(inches(1 / 32), 6);
+    expect(details.top?.value).toBeCloseTo(inches(72.5 - 23 / 32), 5);
+  });
   const both = (outer: number) => [
     ...rows(
       Array.from({ length: 4 }, (): Row => [8, 3, 4, 8]),
@@ -284,6 +333,15 @@ describe('a ring of wedges', () => {
     expect(figureOf(input, 'The ring')).toEqual(words('not known yet'));
     expect(notesOf(input).join(' ')).toContain('at the inner and at the outer end');
   });
+});
+
+it('asks what the whole should measure where nothing was said of it', () => {
+  const input = inputWith(EIGHTH_SMALL, { cutsAreRight: true, top: null });
+  expect(figureOf(input, 'What to do now')).toEqual(words('say what the whole top should measure'));
+  expect(answerOf(seamCheck, input).details).toMatchObject({ whole: null, top: null });
+  expect(notesOf(inputWith([], { top: null }))[0]).toMatch(
+    /^You need at least 2 measurements, and you have 0/,
+  );
 });
 
 describe('a slip is refused', () => {

@@ -143,6 +143,16 @@ describe('of 2,000 tops sewn patch by patch, 95 in 100 have', () => {
     expectNineteenOfTwenty(hits(many, TRUTH, isHit));
   });
 
+  it('the width of a ring of eight wedges within its ±', () => {
+    const ring = { wedges: 8, leg: inches(26), radius: inches(29) };
+    const isNext = ({ top }: SeamCheckWork, scatter: (deviation: number) => number) => {
+      let narrower = 0;
+      for (let wedge = 0; wedge < 8; wedge += 1) narrower += TRUTH.seam - TRUTH.cut - scatter(TRUTH.each);
+      return within(top, inches(58.5) - narrower / 8 / Math.sin(Math.PI / 8));
+    };
+    expectNineteenOfTwenty(hits(many, TRUTH, isNext, { top: null, ring }));
+  });
+
   it('the angle of the whole ring within its ±', () => {
     const truth = { ...TRUTH, cut: 0, taper: inches(1 / 16) };
     const ring = { wedges: 8, leg: inches(26), radius: inches(29) };
