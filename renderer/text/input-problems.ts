@@ -92,6 +92,8 @@ const FIELD_NAMES: Readonly<Record<string, FieldName>> = {
   thread: { called: 'the thread' },
   trackingNumber: { called: 'the tracking number' },
   turnaroundDays: { called: 'the days at the quilter' },
+  washAcrossPercent: { called: 'the shrinkage across', measure: 'percent' },
+  washAlongPercent: { called: 'the shrinkage along', measure: 'percent' },
   unitLength: length('the length of one'),
   width: length('the width'),
   withWhom: { called: 'who has it' },

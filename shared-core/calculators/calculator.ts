@@ -2,8 +2,8 @@ import type { z } from 'zod';
 import type { WorkDone } from '#core/domain/clock';
 import type { Measurements } from '#core/domain/measurements';
 import type { Need } from '#core/domain/need';
-import type { Hole } from '#core/domain/outline';
 import type { PatchList } from '#core/domain/patch-list';
+import type { DecidedFacts } from '#core/domain/project-facts';
 import type { StageKind } from '#core/domain/stage-kinds';
 import type { Result } from '#core/result';
 import type { Length } from '#core/units/length';
@@ -39,8 +39,8 @@ export interface Calculator<Input extends object = object, Details extends objec
   fromAnswers?(answers: readonly SavedQuestion[], before: unknown): readonly StartingFields<Input>[];
   /** Pure. A valid input without an answer, such as a strip too wide for the ring, is a refusal and not an exception. */
   calculate(input: Input): Result<Calculation<Details>, Refusal>;
-  /** The hole that the answer decides. It holds for the project only once the maker uses it there. */
-  decidesHole?(details: Details): Hole;
+  /** The facts that the answer decides, such as the hole. They hold for the project only once the maker uses them there. */
+  decides?(details: Details): DecidedFacts;
   /** How much there is to do, in the measures that the clock counts. */
   workIn?(details: Details): readonly WorkDone[];
   /** What has to be bought or on hand. `usualWidth` is for fabric whose width the answer does not name. */

@@ -16,8 +16,7 @@ type Fields = Readonly<Record<string, unknown>>;
 
 /**
  * The fields of a calculator's input that take a fact of the project unchanged, with that fact. They are found by asking the calculator
- * for its input with each fact changed, so no second list can fall behind. A calculator that decides the hole takes no hole from the
- * project: its field is where the maker tries sizes.
+ * for its input with each fact changed, so no second list can fall behind.
  */
 export function factFields(
   calculator: Calculator,
@@ -28,7 +27,7 @@ export function factFields(
   const found = new Map<string, FactName>();
   for (const fact of FACT_NAMES) {
     const other = withOther(facts, fact);
-    if (other === null || (fact === 'hole' && 'decidesHole' in calculator)) continue;
+    if (other === null) continue;
     const after = fieldsOf(calculator, other);
     for (const [field, value] of Object.entries(after)) {
       if (calculator.startsFromProject?.includes(field) === true) continue;

@@ -1,7 +1,12 @@
 import type { CalculationId, StageId } from '#core/domain/ids';
-import type { Hole } from '#core/domain/outline';
 import type { Measurements } from '#core/domain/measurements';
-import type { UnsettledFact } from '#core/domain/project-facts';
+import {
+  type DecidedFacts,
+  FACT_NAMES,
+  type FactName,
+  factsOfProject,
+  type UnsettledFact,
+} from '#core/domain/project-facts';
 import type { Calculator } from './calculator';
 import { answerCalculator, isSameData } from './complete-input';
 import { trialsIn } from './fact-fields';
@@ -23,9 +28,7 @@ export function unsettledFacts(
     const calculator = calculatorByName(name);
     if (calculator === undefined) return [];
     const own = Object.fromEntries(Object.entries(ownInput ?? {}));
-    const hole = decidedHole(calculator, measurements, own);
-    const isDecided = hole === null || isSameData(hole, measurements.hole);
-    const decided = isDecided ? [] : [{ fact: 'hole' as const, answer: { hole } }];
+    const decided = openDecisions(calculator, measurements, own);
     const tried = trialsIn(calculator, measurements, own).map((one) => ({
       fact: one.fact,
       answer: one.tried,
@@ -34,13 +37,24 @@ export function unsettledFacts(
   });
 }
 
-/** The hole that an answer from these numbers decides; null if the calculator decides none or has no answer. */
-export function decidedHole(
+/** A fact that an answer decides, and that the project has otherwise. */
+export interface OpenDecision {
+  readonly fact: FactName;
+  readonly answer: DecidedFacts;
+}
+
+/** What an answer from these numbers decides and the project does not have; nothing where there is no answer. */
+export function openDecisions(
   calculator: Calculator,
   measurements: Measurements,
   ownInput: object,
-): Hole | null {
-  if (!('decidesHole' in calculator)) return null;
+): readonly OpenDecision[] {
+  if (!('decides' in calculator)) return [];
   const answered = answerCalculator(calculator, measurements, ownInput);
-  return answered.ok ? calculator.decidesHole(answered.value.calculation.details) : null;
+  if (!answered.ok) return [];
+  const decided = calculator.decides(answered.value.calculation.details);
+  const facts = factsOfProject(measurements);
+  return FACT_NAMES.filter(
+    (fact) => decided[fact] !== undefined && !isSameData(decided[fact], facts[fact]),
+  ).map((fact) => ({ fact, answer: { [fact]: decided[fact] } }));
 }

@@ -72,6 +72,18 @@ export const settingsSchema = z
       maximum: inches(24),
     }),
     backingSeam: lengthField({ title: 'Backing seam', minimum: inches(1 / 8), maximum: inches(2) }),
+    washAcrossPercent: percentField({
+      title: 'Shrinks across in the first wash',
+      help: '3 to 5% is common practice with cotton batting. 0 if you never wash what you make.',
+      minimum: 0,
+      maximum: 30,
+    }),
+    washAlongPercent: percentField({
+      title: 'Shrinks along in the first wash',
+      help: 'Fabric often shrinks more along the selvage.',
+      minimum: 0,
+      maximum: 30,
+    }),
     safetyExtraPercent: percentField({ title: 'Safety extra on yardage', minimum: 0, maximum: 100 }),
     handStitchPerHour: lengthField({
       title: 'Hand stitching per hour',
@@ -131,6 +143,8 @@ export const STARTING_SETTINGS: Settings = {
   backCover: inches(1 / 8),
   backingOverhang: inches(4),
   backingSeam: inches(1 / 2),
+  washAcrossPercent: 4,
+  washAlongPercent: 4,
   safetyExtraPercent: 5,
   handStitchPerHour: inches(50),
   longarmRateMinor: 2,

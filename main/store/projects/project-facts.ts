@@ -1,7 +1,7 @@
-import { answerCalculator, isSameData } from '#core/calculators/complete-input';
+import { answerCalculator } from '#core/calculators/complete-input';
 import { trialsIn } from '#core/calculators/fact-fields';
 import { calculatorByName } from '#core/calculators/registry';
-import { decidedHole, unsettledFacts } from '#core/calculators/unsettled';
+import { openDecisions, unsettledFacts } from '#core/calculators/unsettled';
 import type { ChannelInput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import type { Changed } from '#core/contract/projects';
@@ -47,7 +47,7 @@ export function decideForProject(
   });
 }
 
-/** Gives a saved answer the facts of its project. An answer that still decides another hole is deleted. */
+/** Gives a saved answer the facts of its project. An answer that still decides other facts is deleted. */
 export function followProject(
   store: ReadableStore,
   { calculationId }: ChannelInput<'calculation:follow-project'>,
@@ -64,8 +64,7 @@ export function followProject(
   const own = Object.fromEntries(Object.entries(saved.ownInput ?? {}));
   const tried = new Set(trialsIn(calculator, measurements, own).map(({ field }) => field));
   const rest = Object.fromEntries(Object.entries(own).filter(([field]) => !tried.has(field)));
-  const hole = decidedHole(calculator, measurements, rest);
-  const isDropped = hole !== null && !isSameData(hole, measurements.hole);
+  const isDropped = openDecisions(calculator, measurements, rest).length > 0;
   const answer = answerCalculator(calculator, measurements, rest);
   if (!isDropped && !answer.ok) return failure<Problem>({ code: 'no-answer', calculator: calculator.title });
   const words = `“${calculator.title}” follows “${project.name}” again`;

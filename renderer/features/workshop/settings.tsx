@@ -26,6 +26,7 @@ const GROUPS: readonly { readonly title: string; readonly fields: readonly (keyo
         'silentDays',
       ],
     },
+    { title: 'Washing', fields: ['washAcrossPercent', 'washAlongPercent'] },
     { title: 'Your time', fields: ['handStitchPerHour', 'hourRateMinor', 'clockStepMinutes'] },
   ];
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { lengthField, percentField } from '#core/domain/fields';
+import { choiceField, lengthField, percentField } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import { type Length, lengthFromMeters, lengthFromExact } from '#core/units/length';
 import { outlineBounds } from '../outline/outline-measures';
@@ -9,6 +9,23 @@ import { cutStepField, cutStepOfSettings } from '../shared-fields';
 const widest = lengthFromMeters(12);
 const side = (title: string, help: string) => lengthField({ title, help, maximum: widest });
 const shrinkage = (title: string, help: string) => percentField({ title, help, minimum: 0, maximum: 30 });
+
+const wish = z
+  .object({
+    shape: choiceField(['rectangle', 'round'], { title: 'Shape' }),
+    width: side('Width', 'After the first wash.'),
+    length: side('Length', 'After the first wash.'),
+  })
+  .readonly();
+
+/** Added after answers had been saved without it; they had no wish. */
+const laterFields = {
+  wish: wish.nullable().default(null).nullable().meta({
+    title: 'Size wanted after washing',
+    description:
+      'Taken instead of width and length above. You can then make the size to start from the size of the project, and its backing, batting and binding follow.',
+  }) as unknown as z.ZodType<z.infer<typeof wish> | null, z.infer<typeof wish> | null>,
+};
 
 export const washingInput = z
   .object({
@@ -23,6 +40,7 @@ export const washingInput = z
       'In the first wash. 3 to 5% is common practice with cotton batting.',
     ),
     alongPercent: shrinkage('Shrinks along', 'Fabric often shrinks more along the selvage.'),
+    ...laterFields,
     sample: z
       .object({
         marked: side(
@@ -58,8 +76,9 @@ export function washingInputFromProject({ outline, settings }: Measurements): Wa
     width: lengthFromExact(bounds.width, 'up'),
     length: lengthFromExact(bounds.length, 'up'),
     quiltingPercent: 3,
-    acrossPercent: 4,
-    alongPercent: 4,
+    acrossPercent: settings.washAcrossPercent,
+    alongPercent: settings.washAlongPercent,
+    wish: null,
     sample: null,
     cutStep: cutStepOfSettings(settings),
   };

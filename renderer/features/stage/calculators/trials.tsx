@@ -1,7 +1,6 @@
 import type { Calculator } from '#core/calculators/calculator';
 import { trialsIn } from '#core/calculators/fact-fields';
-import { decidedHole } from '#core/calculators/unsettled';
-import { isSameData } from '#core/calculators/complete-input';
+import { openDecisions } from '#core/calculators/unsettled';
 import type { ProjectId } from '#core/domain/ids';
 import type { Measurements } from '#core/domain/measurements';
 import { type DecidedFacts, type FactName, factsOfProject } from '#core/domain/project-facts';
@@ -23,28 +22,28 @@ interface TrialsProps {
 }
 
 /**
- * What is only tried in a calculator: each fact of the project that was changed here, and the hole that the answer comes to. One press
+ * What is only tried in a calculator: each fact of the project that was changed here, and what the answer decides, such as the hole. One press
  * makes it the project's, and everything that reads it follows.
  */
 export function Trials({ projectId, calculator, measurements, own, onChange }: TrialsProps) {
   const deciding = useWrite('project:decide');
   const without = (field: string) =>
     Object.fromEntries(Object.entries(own).filter(([name]) => name !== field));
-  const hole = decidedHole(calculator, measurements, own);
-  const isNew = hole !== null && !isSameData(hole, measurements.hole);
+  const decisions = openDecisions(calculator, measurements, own);
   const trials = trialsIn(calculator, measurements, own);
-  if (!isNew && trials.length === 0) return null;
+  if (decisions.length === 0 && trials.length === 0) return null;
   return (
     <ul className={styles['trials']} aria-label="Just trying">
-      {isNew && (
+      {decisions.map(({ fact, answer }) => (
         <TrialLine
-          fact="hole"
-          tried={{ hole }}
+          key={fact}
+          fact={fact}
+          tried={answer}
           measurements={measurements}
           isBusy={deciding.isWriting}
-          onDecide={() => void deciding.write({ projectId, decided: { hole } })}
+          onDecide={() => void deciding.write({ projectId, decided: answer })}
         />
-      )}
+      ))}
       {trials.map(({ field, fact, tried }) => (
         <TrialLine
           key={field}

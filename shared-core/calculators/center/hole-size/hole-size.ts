@@ -15,7 +15,9 @@ export const holeSize: Calculator<HoleSizeInput, HoleSizeDetails> = {
   stageKinds: ['center-cut'],
   input: holeSizeInput,
   fromProject: holeSizeFromProject,
-  decidesHole: ({ diameter }) => ({ diameter }),
+  // The maker tries sizes here, and the hole takes the larger shrinkage of the two.
+  startsFromProject: ['measure', 'washPercent'],
+  decides: ({ diameter }) => ({ hole: { diameter } }),
   calculate(input) {
     const hole = workOutHole(input);
     if (!hole.ok) return hole;

@@ -84,7 +84,7 @@ export function holeSizeFromProject(measurements: Measurements): HoleSizeInput {
     passes: LENGTH_ZERO,
     bindingThickness: isInch ? lengthFromInches(1 / 32) : lengthFromMillimeters(1),
     drawUpPercent: 0,
-    washPercent: 4,
+    washPercent: Math.max(measurements.settings.washAcrossPercent, measurements.settings.washAlongPercent),
     rulerStep: isInch ? lengthFromInches(1 / 2) : lengthFromMillimeters(10),
     seamAllowance: measurements.settings.seamAllowance,
   };

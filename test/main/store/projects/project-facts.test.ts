@@ -45,6 +45,27 @@ describe('a fact on which an answer and its project disagree', () => {
     expect(unsettled()).toHaveLength(1);
   });
 
+  test('is the outline that washes to the size wanted, and the shrinkage of a sample, until the project has them', () => {
+    const workshop = openWorkshop();
+    const { projectId, save, unsettled, project } = ringProject(workshop);
+    const wish = { shape: 'round', width: inches(48), length: inches(48) };
+    const sample = { marked: inches(20), across: inches(19), along: inches(19) };
+    save('piecing', 'washing', { wish, sample });
+    // Derived: 19 of 20 in is 5%; 48 ÷ 0.95 is 50.53 in, up to an eighth.
+    const decided = { outline: { shape: 'circle', diameter: inches(50.625) } } as const;
+    expect(unsettled()).toMatchObject([
+      { calculator: 'washing', fact: 'outline', answer: decided },
+      { fact: 'washAcrossPercent', answer: { washAcrossPercent: 5 } },
+      { fact: 'washAlongPercent', answer: { washAlongPercent: 5 } },
+    ]);
+    for (const { answer } of unsettled()) workshop.get('project:decide', { projectId, decided: answer });
+    expect(project()).toMatchObject({
+      ...decided,
+      settingChanges: { washAcrossPercent: 5, washAlongPercent: 5 },
+    });
+    expect(unsettled()).toEqual([]);
+  });
+
   test('goes with the answer when the maker keeps the hole of the project', () => {
     const workshop = openWorkshop();
     const { save, unsettled, project, answers } = ringProject(workshop);

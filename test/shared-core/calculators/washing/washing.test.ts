@@ -62,6 +62,7 @@ const anyWash: fc.Arbitrary<WashingInput> = fc.record({
   quiltingPercent: fc.double({ min: 0, max: 10, noNaN: true }),
   acrossPercent: fc.double({ min: 0, max: 15, noNaN: true }),
   alongPercent: fc.double({ min: 0, max: 15, noNaN: true }),
+  wish: fc.constant(null),
   sample: fc.constant(null),
   cutStep: fc.constantFrom(inches(1 / 8), lengthFromUnits(320), lengthFromUnits(1)),
 });
