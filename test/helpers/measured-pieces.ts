@@ -46,20 +46,20 @@ export function foldingOf([top, right, bottom, left]: readonly Point[]): Measure
 export function hexagonOf([a, b, c, d, e, f]: readonly Point[]): Measured {
   return {
     way: 'hexagon',
-    ...{ ab: between(a, b), bc: between(b, c), cd: between(c, d) },
-    ...{ de: between(d, e), ef: between(e, f), fa: between(f, a) },
-    ...{ ad: between(a, d), be: between(b, e), cf: between(c, f) },
-    ...{ ac: between(a, c), ce: between(c, e), ea: between(e, a) },
+    ...{ hexAB: between(a, b), hexBC: between(b, c), hexCD: between(c, d) },
+    ...{ hexDE: between(d, e), hexEF: between(e, f), hexFA: between(f, a) },
+    ...{ hexAD: between(a, d), hexBE: between(b, e), hexCF: between(c, f) },
+    ...{ hexAC: between(a, c), hexCE: between(c, e), hexEA: between(e, a) },
   };
 }
 
 export function octagonOf([a, b, c, d, e, f, g, h]: readonly Point[]): Measured {
   return {
     way: 'octagon',
-    ...{ ab: between(a, b), bc: between(b, c), cd: between(c, d), de: between(d, e) },
-    ...{ ef: between(e, f), fg: between(f, g), gh: between(g, h), ha: between(h, a) },
-    ...{ ae: between(a, e), bf: between(b, f), cg: between(c, g), dh: between(d, h) },
-    ...{ ac: between(a, c), ce: between(c, e), eg: between(e, g), ga: between(g, a) },
+    ...{ octAB: between(a, b), octBC: between(b, c), octCD: between(c, d), octDE: between(d, e) },
+    ...{ octEF: between(e, f), octFG: between(f, g), octGH: between(g, h), octHA: between(h, a) },
+    ...{ octAE: between(a, e), octBF: between(b, f), octCG: between(c, g), octDH: between(d, h) },
+    ...{ octAC: between(a, c), octCE: between(c, e), octEG: between(e, g), octGA: between(g, a) },
   };
 }
 
@@ -67,9 +67,9 @@ export function octagonOf([a, b, c, d, e, f, g, h]: readonly Point[]): Measured 
 export function pinnedOf(way: 'edge-points' | 'corners', [a, b, c, ...others]: readonly Point[]): Measured {
   return {
     way,
-    ab: between(a, b),
-    bc: between(b, c),
-    ca: between(c, a),
+    pinsAB: between(a, b),
+    pinsBC: between(b, c),
+    pinsCA: between(c, a),
     others: others.map((one) => ({ toA: between(one, a), toB: between(one, b), toC: between(one, c) })),
   };
 }

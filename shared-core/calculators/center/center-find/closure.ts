@@ -82,7 +82,7 @@ export interface Closure {
   readonly soleChanges: readonly SoleChange[];
   /** The smallest change of one length alone after which the lengths agree best. Null if no length alone can. */
   readonly error: number | null;
-  /** What the error may be from small errors alone, each up to the accuracy: they add up over lengths that check one another. */
+  /** What the error may be from small errors alone: they add up over lengths that check one another. */
   readonly limit: number;
   /** Where the error is over the limit, the lengths to measure again first. */
   readonly suspects: readonly SoleChange[];

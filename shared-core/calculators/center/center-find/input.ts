@@ -45,8 +45,8 @@ export const centerFindInput = z
   .object({
     measured,
     accuracy: lengthField({
-      title: 'How accurately you measure',
-      help: 'If your lengths disagree by more than such small errors can, measure them again.',
+      title: 'You read the tape to the nearest',
+      help: 'If your lengths disagree by more than such readings usually add up to, measure them again.',
       minimum: lengthFromInches(1 / 64),
       maximum: lengthFromInches(2),
     }),

@@ -25,7 +25,7 @@ function closureNotes(found: Found, accuracy: Length): readonly Note[] {
   if (error === null || error <= limit) return [];
   const again: Note = {
     kind: 'warning',
-    says: 'Your lengths do not fit together: one of them alone would have to change by at least {misfit}. Small errors of up to {accuracy} in each can explain {limit}. One is wrong, or several are a little off. Measure again before you cut.',
+    says: 'Your lengths do not fit together: one of them alone would have to change by at least {misfit}. Reading a tape to the nearest {accuracy} seldom adds up to more than {limit}. One is wrong, or several are a little off. Measure again before you cut.',
     values: {
       misfit: fineLength(error, 'nearest'),
       accuracy: givenLength(accuracy, 'fine'),

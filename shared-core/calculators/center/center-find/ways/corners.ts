@@ -74,7 +74,7 @@ export function findInCorners(measured: Corners, accuracy: number): Result<Found
 
 const BALANCES: Note = {
   kind: 'tip',
-  says: 'The center found is where the shape would balance on a finger. If the eye should follow something else, such as a motif, mark that instead.',
+  says: 'The center found is where the shape would balance on a finger. Leave no corner out: a shape with more than twelve corners is better folded in halves.',
   values: {},
 };
 

@@ -56,7 +56,7 @@ export function findOnRoundEdge(measured: EdgePoints, accuracy: number): Result<
   if (!placed.ok) return placed;
   const { named, around, ...fit } = placed.value;
   const points = named.map(({ point }) => point);
-  const round = orRefused(circleNearest(points), ['ab'], NO_SUCH_POINTS);
+  const round = orRefused(circleNearest(points), ['pinsAB'], NO_SUCH_POINTS);
   if (!round.ok) return round;
   const { center, radius } = round.value;
   const out = farthestOff(points, round.value);

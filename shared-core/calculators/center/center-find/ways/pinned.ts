@@ -23,12 +23,12 @@ const fromPins = z
 export const MOST_OTHERS = 9;
 
 export const pins = {
-  ab: measuredField(
+  pinsAB: measuredField(
     'Pin A to pin B',
     'Put pins A, B and C on the edge, clockwise and about a third of the way round apart.',
   ),
-  bc: measuredField('Pin B to pin C'),
-  ca: measuredField('Pin C to pin A'),
+  pinsBC: measuredField('Pin B to pin C'),
+  pinsCA: measuredField('Pin C to pin A'),
 };
 
 /** The points besides the pins: at least one, since three lengths cannot check one another. */
@@ -43,9 +43,9 @@ export function otherPoints(row: string, title: string) {
 
 /** The distances between the pins, and of each other point from the three. */
 export interface Pinned {
-  readonly ab: Length;
-  readonly bc: Length;
-  readonly ca: Length;
+  readonly pinsAB: Length;
+  readonly pinsBC: Length;
+  readonly pinsCA: Length;
   readonly others: readonly z.infer<typeof fromPins>[];
 }
 
@@ -56,9 +56,9 @@ export function measuredFromPins(around: readonly Point[], whole: Whole): Pinned
   const [a = O, b = O, c = O] = places.map((place) => around[place] ?? O);
   const between = (one: Point, other: Point) => whole(pointDistance(one, other));
   return {
-    ab: between(a, b),
-    bc: between(b, c),
-    ca: between(c, a),
+    pinsAB: between(a, b),
+    pinsBC: between(b, c),
+    pinsCA: between(c, a),
     others: around
       .filter((_, index) => !places.includes(index))
       .map((point) => ({ toA: between(point, a), toB: between(point, b), toC: between(point, c) })),
@@ -82,13 +82,13 @@ export function placePinned(
   accuracy: number,
   unevenness: Unevenness = () => 0,
 ): Result<Placed, Refusal> {
-  const base: FromPins = [measured.ab, measured.bc, measured.ca];
+  const base: FromPins = [measured.pinsAB, measured.pinsBC, measured.pinsCA];
   const rows = measured.others.map(({ toA, toB, toC }): FromPins => [toA, toB, toC]);
   const points = placeFromPins(base, rows);
   if (points === null || isNearlyInLine(points.slice(0, 3))) return failure(IN_LINE);
   const lengths = lengthsOf(measured);
   const found = findPoints({ points, pairs: pairsOf(rows.length), lengths, unevenness }, accuracy);
-  const placed = orRefused(found, ['ab'], NO_SUCH_POINTS);
+  const placed = orRefused(found, ['pinsAB'], NO_SUCH_POINTS);
   if (!placed.ok) return placed;
   const around = inOrder(placed.value.points);
   if (!polygonIsSimple(around)) return failure(SAME_PLACE);
@@ -111,7 +111,7 @@ function pairsOf(others: number): readonly Pair[] {
   return [[0, 1], [1, 2], [2, 0], ...further.flat()];
 }
 
-function lengthsOf({ ab, bc, ca, others }: Pinned): readonly NamedLength[] {
+function lengthsOf({ pinsAB, pinsBC, pinsCA, others }: Pinned): readonly NamedLength[] {
   const further = others.flatMap(({ toA, toB, toC }, index) => {
     const from = `point ${index + 1}`;
     return [
@@ -121,9 +121,9 @@ function lengthsOf({ ab, bc, ca, others }: Pinned): readonly NamedLength[] {
     ];
   });
   return [
-    { words: 'pin A to pin B', path: ['ab'], measured: ab },
-    { words: 'pin B to pin C', path: ['bc'], measured: bc },
-    { words: 'pin C to pin A', path: ['ca'], measured: ca },
+    { words: 'pin A to pin B', path: ['pinsAB'], measured: pinsAB },
+    { words: 'pin B to pin C', path: ['pinsBC'], measured: pinsBC },
+    { words: 'pin C to pin A', path: ['pinsCA'], measured: pinsCA },
     ...further,
   ];
 }
@@ -161,7 +161,7 @@ export function pinLines([a = O, b = O, c = O]: readonly Point[]): readonly (rea
 
 const IN_LINE: Refusal = {
   code: 'pins-in-line',
-  field: ['measured', 'ab'],
+  field: ['measured', 'pinsAB'],
   says: 'Pins A, B and C are nearly in one line, so no point can be placed from them. Put them about a third of the way round apart.',
   values: {},
 };

@@ -16,7 +16,8 @@ import { unseenNote } from './unseen';
 
 /**
  * Corners A, B, C … clockwise. Measured are the sides, the long diagonals from each corner to the one opposite, and from every other
- * corner to the next of these: three more lengths than the shape needs, so that they check one another.
+ * corner to the next of these: three more lengths than the shape needs, so that they check one another. Each way has field names of
+ * its own, so that a form does not carry a side of one shape into the other.
  */
 const side = (from: string, to: string) => measuredField(`Side from ${from} to ${to}`);
 const long = (from: string, to: string) => measuredField(`Long diagonal from ${from} to ${to}`);
@@ -25,18 +26,18 @@ const past = (from: string, to: string) => measuredField(`From ${from} to ${to},
 export const hexagon = z
   .object({
     way: z.literal('hexagon'),
-    ab: side('A', 'B'),
-    bc: side('B', 'C'),
-    cd: side('C', 'D'),
-    de: side('D', 'E'),
-    ef: side('E', 'F'),
-    fa: side('F', 'A'),
-    ad: long('A', 'D'),
-    be: long('B', 'E'),
-    cf: long('C', 'F'),
-    ac: past('A', 'C'),
-    ce: past('C', 'E'),
-    ea: past('E', 'A'),
+    hexAB: side('A', 'B'),
+    hexBC: side('B', 'C'),
+    hexCD: side('C', 'D'),
+    hexDE: side('D', 'E'),
+    hexEF: side('E', 'F'),
+    hexFA: side('F', 'A'),
+    hexAD: long('A', 'D'),
+    hexBE: long('B', 'E'),
+    hexCF: long('C', 'F'),
+    hexAC: past('A', 'C'),
+    hexCE: past('C', 'E'),
+    hexEA: past('E', 'A'),
   })
   .readonly();
 export type Hexagon = z.infer<typeof hexagon>;
@@ -44,30 +45,43 @@ export type Hexagon = z.infer<typeof hexagon>;
 export const octagon = z
   .object({
     way: z.literal('octagon'),
-    ab: side('A', 'B'),
-    bc: side('B', 'C'),
-    cd: side('C', 'D'),
-    de: side('D', 'E'),
-    ef: side('E', 'F'),
-    fg: side('F', 'G'),
-    gh: side('G', 'H'),
-    ha: side('H', 'A'),
-    ae: long('A', 'E'),
-    bf: long('B', 'F'),
-    cg: long('C', 'G'),
-    dh: long('D', 'H'),
-    ac: past('A', 'C'),
-    ce: past('C', 'E'),
-    eg: past('E', 'G'),
-    ga: past('G', 'A'),
+    octAB: side('A', 'B'),
+    octBC: side('B', 'C'),
+    octCD: side('C', 'D'),
+    octDE: side('D', 'E'),
+    octEF: side('E', 'F'),
+    octFG: side('F', 'G'),
+    octGH: side('G', 'H'),
+    octHA: side('H', 'A'),
+    octAE: long('A', 'E'),
+    octBF: long('B', 'F'),
+    octCG: long('C', 'G'),
+    octDH: long('D', 'H'),
+    octAC: past('A', 'C'),
+    octCE: past('C', 'E'),
+    octEG: past('E', 'G'),
+    octGA: past('G', 'A'),
   })
   .readonly();
 export type Octagon = z.infer<typeof octagon>;
 
-const HEXAGON_NAMES = ['ab', 'bc', 'cd', 'de', 'ef', 'fa', 'ad', 'be', 'cf', 'ac', 'ce', 'ea'] as const;
+const HEXAGON_NAMES = [
+  'hexAB',
+  'hexBC',
+  'hexCD',
+  'hexDE',
+  'hexEF',
+  'hexFA',
+  'hexAD',
+  'hexBE',
+  'hexCF',
+  'hexAC',
+  'hexCE',
+  'hexEA',
+] as const;
 const OCTAGON_NAMES = [
-  ...(['ab', 'bc', 'cd', 'de', 'ef', 'fg', 'gh', 'ha'] as const),
-  ...(['ae', 'bf', 'cg', 'dh', 'ac', 'ce', 'eg', 'ga'] as const),
+  ...(['octAB', 'octBC', 'octCD', 'octDE', 'octEF', 'octFG', 'octGH', 'octHA'] as const),
+  ...(['octAE', 'octBF', 'octCG', 'octDH', 'octAC', 'octCE', 'octEG', 'octGA'] as const),
 ];
 
 /** A regular shape of about this size across its flats, as it would measure once its sides are rounded. */
@@ -77,9 +91,9 @@ export function startingHexagon(acrossFlats: number, whole: Whole): Hexagon {
   const [ac = ab, ce = ac, ea = ac] = alikeLengths(Math.sqrt(3) * ab, 3, whole);
   return {
     way: 'hexagon',
-    ...{ ab, bc: ab, cd: ab, de: ab, ef: ab, fa: ab },
-    ...{ ad, be: ad, cf: ad },
-    ...{ ac, ce, ea },
+    ...{ hexAB: ab, hexBC: ab, hexCD: ab, hexDE: ab, hexEF: ab, hexFA: ab },
+    ...{ hexAD: ad, hexBE: ad, hexCF: ad },
+    ...{ hexAC: ac, hexCE: ce, hexEA: ea },
   };
 }
 
@@ -90,9 +104,9 @@ export function startingOctagon(acrossFlats: number, whole: Whole): Octagon {
   const [ac = ab, ce = ac, eg = ac, ga = ac] = alikeLengths(corner / Math.SQRT2, 4, whole);
   return {
     way: 'octagon',
-    ...{ ab, bc: ab, cd: ab, de: ab, ef: ab, fg: ab, gh: ab, ha: ab },
-    ...{ ae, bf, cg, dh },
-    ...{ ac, ce, eg, ga },
+    ...{ octAB: ab, octBC: ab, octCD: ab, octDE: ab, octEF: ab, octFG: ab, octGH: ab, octHA: ab },
+    ...{ octAE: ae, octBF: bf, octCG: cg, octDH: dh },
+    ...{ octAC: ac, octCE: ce, octEG: eg, octGA: ga },
   };
 }
 
@@ -108,7 +122,7 @@ export function findInOctagon(measured: Octagon, accuracy: number): Result<Found
 
 interface Regular {
   readonly corners: number;
-  /** Sides, long diagonals, then the lengths past one corner; each name holds the two corners it joins. */
+  /** Sides, long diagonals, then the lengths past one corner; each name ends with the two corners it joins. */
   readonly lengths: readonly { readonly name: string; readonly measured: Length }[];
   readonly called: 'hexagon' | 'octagon';
 }
@@ -117,7 +131,7 @@ function findInRegular(
   { corners: count, lengths, called }: Regular,
   accuracy: number,
 ): Result<Found, Refusal> {
-  const pairs = lengths.map(({ name }): Pair => [cornerAt(name, 0), cornerAt(name, 1)]);
+  const pairs = lengths.map(({ name }): Pair => [cornerAt(name, -2), cornerAt(name, -1)]);
   const named = lengths.map(({ name, measured }, index) => ({
     words: `${index < count ? 'side' : index < 1.5 * count ? 'long diagonal' : ''} ${lettersOf(name)}`.trim(),
     path: [name],
@@ -176,8 +190,8 @@ function findInRegular(
   });
 }
 
-function cornerAt(name: string, place: number): number {
-  return name.charCodeAt(place) - 'a'.charCodeAt(0);
+function cornerAt(name: string, fromEnd: number): number {
+  return (name.at(fromEnd) ?? 'A').charCodeAt(0) - 'A'.charCodeAt(0);
 }
 
 function letterOf(corner: number): string {
@@ -185,7 +199,7 @@ function letterOf(corner: number): string {
 }
 
 function lettersOf(name: string): string {
-  return `${name.charAt(0)} to ${name.charAt(1)}`.toUpperCase().replace('TO', 'to');
+  return `${name.slice(-2, -1)} to ${name.slice(-1)}`;
 }
 
 function groupsOf(count: number): readonly (readonly number[])[] {

@@ -31,16 +31,25 @@ describe('a hexagon and an octagon', () => {
     const [long, past] = [times(2), times(1.7320508)];
     const hexagon = found({
       way: 'hexagon',
-      ...{ ab: a, bc: a, cd: a, de: a, ef: a, fa: a },
-      ...{ ad: long, be: long, cf: long, ac: past, ce: past, ea: past },
+      ...{ hexAB: a, hexBC: a, hexCD: a, hexDE: a, hexEF: a, hexFA: a },
+      ...{ hexAD: long, hexBE: long, hexCF: long, hexAC: past, hexCE: past, hexEA: past },
     });
     expect(hexagon.closure.error).toBeLessThan(2);
     for (const { distance } of hexagon.arcs) expect(Math.abs(distance - a)).toBeLessThan(2);
     const [across, short] = [times(2.6131259), times(1.8477591)];
     const octagon = found({
       way: 'octagon',
-      ...{ ab: a, bc: a, cd: a, de: a, ef: a, fg: a, gh: a, ha: a },
-      ...{ ae: across, bf: across, cg: across, dh: across, ac: short, ce: short, eg: short, ga: short },
+      ...{ octAB: a, octBC: a, octCD: a, octDE: a, octEF: a, octFG: a, octGH: a, octHA: a },
+      ...{
+        octAE: across,
+        octBF: across,
+        octCG: across,
+        octDH: across,
+        octAC: short,
+        octCE: short,
+        octEG: short,
+        octGA: short,
+      },
     });
     expect(octagon.closure.error).toBeLessThan(2);
     for (const { distance } of octagon.arcs) expect(Math.abs(distance - across / 2)).toBeLessThan(2);
@@ -82,9 +91,9 @@ describe('a hexagon and an octagon', () => {
     const arrow = regularCorners(6, 24).map((corner, at) => (at === 0 ? { x: -20, y: 0 } : corner));
     expect(refusalOf(hexagonOf(arrow))).toMatchObject({
       code: 'lengths-do-not-meet',
-      field: ['measured', 'ad'],
+      field: ['measured', 'hexAD'],
     });
-    const wrong = { ...hexagonOf(regularCorners(6, 24)), ad: inches(30) } as Measured;
+    const wrong = { ...hexagonOf(regularCorners(6, 24)), hexAD: inches(30) } as Measured;
     expect(refusalOf(wrong)?.says).toContain('Any shape: corners from three pins');
   });
 });
@@ -153,7 +162,7 @@ describe('any other shape', () => {
     ];
     expect(refusalOf(pinnedOf('corners', line))).toMatchObject({
       code: 'pins-in-line',
-      field: ['measured', 'ab'],
+      field: ['measured', 'pinsAB'],
     });
     const twice = [
       { x: 0, y: 0 },
