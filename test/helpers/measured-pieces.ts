@@ -64,14 +64,36 @@ export function octagonOf([a, b, c, d, e, f, g, h]: readonly Point[]): Measured 
 }
 
 /** Pins A, B and C first, then the other points. */
-export function pinnedOf(way: 'edge-points' | 'corners', [a, b, c, ...others]: readonly Point[]): Measured {
+export function edgePointsOf([a, b, c, ...others]: readonly Point[]): Measured {
   return {
-    way,
-    pinsAB: between(a, b),
-    pinsBC: between(b, c),
-    pinsCA: between(c, a),
-    others: others.map((one) => ({ toA: between(one, a), toB: between(one, b), toC: between(one, c) })),
+    way: 'edge-points',
+    ...pinsOf(a, b, c),
+    others: others.map((one) => fromPinsOf(one, [a, b, c])),
   };
+}
+
+/** Corners in order around the edge; the pins are the first and those at these places. */
+export function cornersOf(
+  around: readonly Point[],
+  [second, third] = [Math.floor(around.length / 3), Math.floor((2 * around.length) / 3)] as const,
+): Measured {
+  const pins = [around[0], around[second], around[third]] as const;
+  const rows = (from: number, to: number) => around.slice(from + 1, to).map((one) => fromPinsOf(one, pins));
+  return {
+    way: 'corners',
+    ...pinsOf(...pins),
+    afterA: rows(0, second),
+    afterB: rows(second, third),
+    afterC: rows(third, around.length),
+  };
+}
+
+function pinsOf(a: Point | undefined, b: Point | undefined, c: Point | undefined) {
+  return { pinsAB: between(a, b), pinsBC: between(b, c), pinsCA: between(c, a) };
+}
+
+function fromPinsOf(one: Point, [a, b, c]: readonly (Point | undefined)[]) {
+  return { toA: between(one, a), toB: between(one, b), toC: between(one, c) };
 }
 
 /** Chords of these lengths on a round piece of this radius. */

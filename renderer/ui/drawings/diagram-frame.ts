@@ -63,8 +63,9 @@ function partPlaces(part: DiagramPart, scale: number): readonly DiagramPoint[] {
       return part.points.map(place);
     case 'line':
       return [place(part.from), place(part.to)];
-    case 'circle':
     case 'arc':
+      return arcPlaces(part).map(place);
+    case 'circle':
       return around(place(part.center), part.radius * scale, part.radius * scale);
     case 'ellipse':
       return around(place(part.center), part.radiusX * scale, part.radiusY * scale);
@@ -86,6 +87,23 @@ function partPlaces(part: DiagramPart, scale: number): readonly DiagramPoint[] {
       }));
     }
   }
+}
+
+const QUARTERS = [-360, -270, -180, -90, 0, 90, 180, 270, 360];
+
+/** The ends of an arc and its outermost points between them: a short arc of a wide circle takes little room. */
+function arcPlaces({
+  center,
+  radius,
+  fromDegrees,
+  toDegrees,
+}: Extract<DiagramPart, { part: 'arc' }>): readonly DiagramPoint[] {
+  const [low, high] = [Math.min(fromDegrees, toDegrees), Math.max(fromDegrees, toDegrees)];
+  const outermost = QUARTERS.filter((degrees) => low < degrees && degrees < high);
+  return [low, ...outermost, high].map((degrees) => {
+    const angle = (degrees * Math.PI) / 180;
+    return { x: center.x + radius * Math.cos(angle), y: center.y + radius * Math.sin(angle) };
+  });
 }
 
 /** The wanted offset, from 1/320 mm to pixels, but large enough that the text does not touch the edge. */

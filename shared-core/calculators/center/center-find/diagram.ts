@@ -13,7 +13,7 @@ const MARGIN = 0.12;
 
 /** The piece with what was measured across it, and the arcs that cross at its center. */
 export function centerFindDiagram({ picture }: Found): Diagram {
-  const { edge, named, center, lines, motif } = picture;
+  const { edge, named, center, lines, folds = [], motif } = picture;
   const reach = edge.kind === 'polygon' ? edge.points : circleBounds(edge);
   const every = [...reach, ...named.map(({ point }) => point)];
   const [xs, ys] = [every.map(({ x }) => x), every.map(({ y }) => y)];
@@ -38,6 +38,7 @@ export function centerFindDiagram({ picture }: Found): Diagram {
         ? { part: 'polygon', points: edge.points.map(moved), tone: 'fabric' }
         : { part: 'circle', center: moved(edge.center), radius: edge.radius, tone: 'fabric' },
       ...lines.map(([from, to]) => line(from, to, 'plan')),
+      ...folds.map(([from, to]) => line(from, to, 'fold')),
       ...named.slice(0, ARCS_DRAWN).flatMap(({ point }) => arcParts(moved(point), moved(center))),
       ...named.filter(({ name }) => name !== '').map((one) => nameLabel(one, center, { margin, moved })),
       ...(motif === null ? [] : [spot(moved(motif), size / 40, 'warning')]),

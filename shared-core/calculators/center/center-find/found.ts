@@ -25,11 +25,13 @@ export interface NamedPoint {
 }
 
 /** What is drawn: the edge, lines across it, and the points that arcs are chalked from. In 1/320 mm, y down. */
-export interface Picture {
+interface Picture {
   readonly edge:
     | { readonly kind: 'polygon'; readonly points: readonly Point[] }
     | { readonly kind: 'circle'; readonly center: Point; readonly radius: number };
+  /** Measured across the piece. */
   readonly lines: readonly (readonly [Point, Point])[];
+  readonly folds?: readonly (readonly [Point, Point])[];
   /** Those whose arcs are drawn first; without a name where the place says which it is. */
   readonly named: readonly NamedPoint[];
   readonly center: Point;

@@ -14,11 +14,11 @@ import {
   MARK_PINS,
   measuredFromPins,
   NO_SUCH_POINTS,
-  otherPoints,
   pinLines,
   pinNames,
   pins,
   placePinned,
+  pointRows,
 } from './pinned';
 import { unseenNote } from './unseen';
 
@@ -26,7 +26,9 @@ export const edgePoints = z
   .object({
     way: z.literal('edge-points'),
     ...pins,
-    others: otherPoints('Point', 'More points on the edge, each measured from the three pins'),
+    others: pointRows('Point', { least: 1, most: 9 }).meta({
+      title: 'More points on the edge, each measured from the three pins',
+    }),
   })
   .readonly();
 export type EdgePoints = z.infer<typeof edgePoints>;
@@ -37,7 +39,8 @@ export function startingEdgePoints(across: number, whole: Whole): EdgePoints {
     x: (across / 2) * Math.cos((index * Math.PI) / 3),
     y: (across / 2) * Math.sin((index * Math.PI) / 3),
   }));
-  return { way: 'edge-points', ...measuredFromPins(around, whole) };
+  const { after, ...between } = measuredFromPins(around, whole);
+  return { way: 'edge-points', ...between, others: after.flat() };
 }
 
 /** How far the points are from one circle. */
@@ -52,9 +55,14 @@ function farthestOff(points: readonly Point[], { center, radius }: Circle): numb
 }
 
 export function findOnRoundEdge(measured: EdgePoints, accuracy: number): Result<Found, Refusal> {
-  const placed = placePinned(measured, accuracy, outOfRoundOf);
+  const others = measured.others.map((row, index) => ({
+    name: String(index + 1),
+    path: ['others', index],
+    row,
+  }));
+  const placed = placePinned({ ...measured, others }, accuracy, outOfRoundOf);
   if (!placed.ok) return placed;
-  const { named, around, ...fit } = placed.value;
+  const { named, ...fit } = placed.value;
   const points = named.map(({ point }) => point);
   const round = orRefused(circleNearest(points), ['pinsAB'], NO_SUCH_POINTS);
   if (!round.ok) return round;
@@ -78,7 +86,7 @@ export function findOnRoundEdge(measured: EdgePoints, accuracy: number): Result<
         rule: derived('The squares of the distances of the points from this circle add up to the least.'),
       },
     ],
-    notes: [...roundNotes({ around, center, outOfRound: out }, accuracy), MARK_PINS, UNSEEN],
+    notes: [...roundNotes({ points, center, outOfRound: out }, accuracy), MARK_PINS, UNSEEN],
     picture: {
       edge: { kind: 'circle', center, radius },
       lines: pinLines(points),
@@ -90,7 +98,7 @@ export function findOnRoundEdge(measured: EdgePoints, accuracy: number): Result<
 }
 
 interface RoundShape {
-  readonly around: readonly Point[];
+  readonly points: readonly Point[];
   readonly center: Point;
   readonly outOfRound: number;
 }
@@ -98,9 +106,9 @@ interface RoundShape {
 /** How many times the accuracy an edge may be out of round before it is said. */
 const ROUND_ENOUGH = 2;
 
-function roundNotes({ around, center, outOfRound }: RoundShape, accuracy: number): readonly Note[] {
+function roundNotes({ points, center, outOfRound }: RoundShape, accuracy: number): readonly Note[] {
   const notes: Note[] = [];
-  if (widestGap(around, center) >= Math.PI) {
+  if (widestGap(points, center) >= Math.PI) {
     notes.push({
       kind: 'warning',
       says: 'All your points lie on one half of the edge, so that small errors move the center a lot. Measure points on the other half too.',
@@ -118,8 +126,8 @@ function roundNotes({ around, center, outOfRound }: RoundShape, accuracy: number
 }
 
 /** The widest angle between two neighboring points, seen from the center; in radians. */
-function widestGap(around: readonly Point[], center: Point): number {
-  const angles = around.map(({ x, y }) => Math.atan2(y - center.y, x - center.x)).sort((a, b) => a - b);
+function widestGap(points: readonly Point[], center: Point): number {
+  const angles = points.map(({ x, y }) => Math.atan2(y - center.y, x - center.x)).sort((a, b) => a - b);
   return Math.max(
     ...angles.map((angle, index) => (angles[index + 1] ?? (angles[0] ?? 0) + 2 * Math.PI) - angle),
   );

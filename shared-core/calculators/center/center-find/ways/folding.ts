@@ -113,9 +113,11 @@ export function findByFolding(measured: Folding, accuracy: number): Result<Found
     notes: [HOW_TO, UNSEEN],
     picture: {
       edge: { kind: 'polygon', points: aroundCreases({ top, right, bottom, left }, best) },
-      lines: [
+      folds: [
         [top, bottom],
         [left, right],
+      ],
+      lines: [
         [top, right],
         [right, bottom],
         [bottom, left],

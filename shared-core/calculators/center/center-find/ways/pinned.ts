@@ -1,13 +1,12 @@
 import { z } from 'zod';
 import { failure, type Result, success } from '#core/result';
 import { type Point, pointDistance } from '#core/geometry/point';
-import { polygonIsSimple } from '#core/geometry/polygon';
 import type { Length } from '#core/units/length';
 import { roundDownTo } from '#core/units/rounding';
 import type { Refusal } from '#core/calculators/calculator';
 import type { Note } from '#core/calculators/explanation';
 import type { Unevenness } from '../closure';
-import { findPoints, type Found, middleOf, type NamedLength, type NamedPoint, orRefused } from '../found';
+import { findPoints, type Found, type NamedLength, type NamedPoint, orRefused } from '../found';
 import { type FromPins, type Pair, placeFromPins } from '../network';
 import { measuredField, type Whole } from './measure-fields';
 
@@ -19,9 +18,6 @@ const fromPins = z
   })
   .readonly();
 
-/** Enough for any edge that is measured by hand. */
-export const MOST_OTHERS = 9;
-
 export const pins = {
   pinsAB: measuredField(
     'Pin A to pin B',
@@ -31,26 +27,42 @@ export const pins = {
   pinsCA: measuredField('Pin C to pin A'),
 };
 
-/** The points besides the pins: at least one, since three lengths cannot check one another. */
-export function otherPoints(row: string, title: string) {
+type FromPinsRow = z.infer<typeof fromPins>;
+
+/** A list of points besides the pins. */
+export function pointRows(row: string, limits: { readonly least: number; readonly most: number }) {
   return z
     .array(fromPins.meta({ title: row }))
-    .min(1)
-    .max(MOST_OTHERS)
-    .readonly()
-    .meta({ title });
+    .min(limits.least)
+    .max(limits.most)
+    .readonly();
 }
 
-/** The distances between the pins, and of each other point from the three. */
-export interface Pinned {
+interface Pins {
   readonly pinsAB: Length;
   readonly pinsBC: Length;
   readonly pinsCA: Length;
-  readonly others: readonly z.infer<typeof fromPins>[];
+}
+
+/** The distances between three pins on the edge. */
+interface Pinned extends Pins {
+  readonly others: readonly OtherPoint[];
+}
+
+/** A point with its distances from the pins, and where they stand in the input. */
+interface OtherPoint {
+  readonly name: string;
+  readonly path: NamedLength['path'];
+  readonly row: FromPinsRow;
+}
+
+interface MeasuredPins extends Pins {
+  /** The points after A, after B and after C. */
+  readonly after: readonly (readonly FromPinsRow[])[];
 }
 
 /** Points of an edge in order around it, as they would measure from the pins: three of them spread around. */
-export function measuredFromPins(around: readonly Point[], whole: Whole): Pinned {
+export function measuredFromPins(around: readonly Point[], whole: Whole): MeasuredPins {
   const third = around.length / 3;
   const places = [0, roundDownTo(third, 1), roundDownTo(2 * third, 1)];
   const [a = O, b = O, c = O] = places.map((place) => around[place] ?? O);
@@ -59,22 +71,22 @@ export function measuredFromPins(around: readonly Point[], whole: Whole): Pinned
     pinsAB: between(a, b),
     pinsBC: between(b, c),
     pinsCA: between(c, a),
-    others: around
-      .filter((_, index) => !places.includes(index))
-      .map((point) => ({ toA: between(point, a), toB: between(point, b), toC: between(point, c) })),
+    after: places.map((place, index) =>
+      around
+        .slice(place + 1, places[index + 1])
+        .map((point) => ({ toA: between(point, a), toB: between(point, b), toC: between(point, c) })),
+    ),
   };
 }
 
 const O: Point = { x: 0, y: 0 };
 
-export interface Placed {
+interface Placed {
   readonly lengths: readonly NamedLength[];
   readonly fitted: readonly number[];
   readonly closure: Found['closure'];
   /** A, B, C, then the others. */
   readonly named: readonly NamedPoint[];
-  /** In order around the edge. */
-  readonly around: readonly Point[];
 }
 
 export function placePinned(
@@ -83,20 +95,16 @@ export function placePinned(
   unevenness: Unevenness = () => 0,
 ): Result<Placed, Refusal> {
   const base: FromPins = [measured.pinsAB, measured.pinsBC, measured.pinsCA];
-  const rows = measured.others.map(({ toA, toB, toC }): FromPins => [toA, toB, toC]);
+  const rows = measured.others.map(({ row }): FromPins => [row.toA, row.toB, row.toC]);
   const points = placeFromPins(base, rows);
   if (points === null || isNearlyInLine(points.slice(0, 3))) return failure(IN_LINE);
   const lengths = lengthsOf(measured);
   const found = findPoints({ points, pairs: pairsOf(rows.length), lengths, unevenness }, accuracy);
   const placed = orRefused(found, ['pinsAB'], NO_SUCH_POINTS);
   if (!placed.ok) return placed;
-  const around = inOrder(placed.value.points);
-  if (!polygonIsSimple(around)) return failure(SAME_PLACE);
-  const named = placed.value.points.map((point, index) => ({
-    name: PIN_LETTERS[index] ?? String(index - 2),
-    point,
-  }));
-  return success({ ...placed.value, lengths, named, around });
+  const names = [...PIN_LETTERS, ...measured.others.map(({ name }) => name)];
+  const named = placed.value.points.map((point, index) => ({ name: names[index] ?? '', point }));
+  return success({ ...placed.value, lengths, named });
 }
 
 function pairsOf(others: number): readonly Pair[] {
@@ -112,14 +120,11 @@ function pairsOf(others: number): readonly Pair[] {
 }
 
 function lengthsOf({ pinsAB, pinsBC, pinsCA, others }: Pinned): readonly NamedLength[] {
-  const further = others.flatMap(({ toA, toB, toC }, index) => {
-    const from = `point ${index + 1}`;
-    return [
-      { words: `${from} to pin A`, path: ['others', index, 'toA'], measured: toA },
-      { words: `${from} to pin B`, path: ['others', index, 'toB'], measured: toB },
-      { words: `${from} to pin C`, path: ['others', index, 'toC'], measured: toC },
-    ];
-  });
+  const further = others.flatMap(({ name, path, row }) => [
+    { words: `point ${name} to pin A`, path: [...path, 'toA'], measured: row.toA },
+    { words: `point ${name} to pin B`, path: [...path, 'toB'], measured: row.toB },
+    { words: `point ${name} to pin C`, path: [...path, 'toC'], measured: row.toC },
+  ]);
   return [
     { words: 'pin A to pin B', path: ['pinsAB'], measured: pinsAB },
     { words: 'pin B to pin C', path: ['pinsBC'], measured: pinsBC },
@@ -138,13 +143,6 @@ function isNearlyInLine(triangle: readonly Point[]): boolean {
   const longest = Math.max(pointDistance(a, b), pointDistance(b, c), pointDistance(c, a));
   const twice = Math.abs((b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x));
   return twice / longest < LOW * longest;
-}
-
-/** By the direction in which each is seen from the middle of all. */
-function inOrder(points: readonly Point[]): readonly Point[] {
-  const middle = middleOf(points);
-  const direction = ({ x, y }: Point) => Math.atan2(y - middle.y, x - middle.x);
-  return [...points].sort((one, other) => direction(one) - direction(other));
 }
 
 export function pinNames(named: readonly NamedPoint[]): readonly NamedPoint[] {
@@ -166,18 +164,11 @@ const IN_LINE: Refusal = {
   values: {},
 };
 
-const SAME_PLACE: Refusal = {
-  code: 'points-in-one-place',
-  field: ['measured', 'others', 0, 'toA'],
-  says: 'Two of these points would be in the same place or in line with the middle. Measure each point once, in order around the edge.',
-  values: {},
-};
-
 export const NO_SUCH_POINTS =
   'No points on an edge have these distances, so one of them is wrong. Measure the distances between the pins again.';
 
 export const MARK_PINS: Note = {
   kind: 'tip',
-  says: 'Put the pins A, B and C on the edge clockwise, and a numbered pin at each other point. Measure between points of the finished edge, lying flat, without pulling.',
+  says: 'Put the pins A, B and C on the edge clockwise, and a pin with its name at each other point. Measure between points of the finished edge, lying flat, without pulling.',
   values: {},
 };

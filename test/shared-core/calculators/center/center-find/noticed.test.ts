@@ -5,7 +5,9 @@ import type { Point } from '#core/geometry/point';
 import { lengthFromInches as inches } from '#core/units/length';
 import {
   chordsOf,
+  cornersOf,
   diametersOf,
+  edgePointsOf,
   foldingOf,
   fourSidesOf,
   hexagonOf,
@@ -13,7 +15,6 @@ import {
   misread,
   numbersFrom,
   octagonOf,
-  pinnedOf,
   regularCorners,
 } from '#test/helpers/measured-pieces';
 
@@ -48,15 +49,14 @@ const aroundCircle = (others: number) => [
   ...[0, 120, 240].map((degrees) => onCircle(degrees + within(-20, 20))),
   ...Array.from({ length: others }, (_, index) => onCircle(60 + 120 * index + within(-20, 20))),
 ];
-const anyCorners = (count: number, height = 48) => {
-  const points = Array.from({ length: count }, (_, index) => {
+const anyCorners = (count: number) =>
+  Array.from({ length: count }, (_, index) => {
     const angle = (2 * Math.PI * (index + within(-0.3, 0.3))) / count;
     const reach = 24 * within(0.75, 1);
-    return { x: reach * Math.cos(angle), y: (reach * Math.sin(angle) * height) / 48 };
+    return { x: reach * Math.cos(angle), y: reach * Math.sin(angle) };
   });
-  const pins = [0, Math.floor(count / 3), Math.floor((2 * count) / 3)];
-  return [...pins.map((pin) => points[pin]!), ...points.filter((_, index) => !pins.includes(index))];
-};
+/** A strip 48 by 8 with a corner in the middle of its lower side. */
+const STRIP: readonly Point[] = [...rectangle(8).slice(0, 3), { x: 24, y: 8 }, ...rectangle(8).slice(3)];
 const chords = (count: number, low: number, high: number) =>
   chordsOf(
     24,
@@ -99,12 +99,12 @@ describe('one length wrong by 1/2 to 1 in on a piece 48 in across', () => {
     ['four diameters', () => diametersOf([48, 48, 48, 48]), 1, 1],
     ['a hexagon', () => hexagonOf(moved(regularCorners(6, 24), 0.25)), 0.99, 0.95],
     ['an octagon', () => octagonOf(moved(regularCorners(8, 24), 0.25)), 0.99, 0.92],
-    ['four points on a round edge', () => pinnedOf('edge-points', aroundCircle(1)), 0.98, 0.7],
-    ['six points on a round edge', () => pinnedOf('edge-points', aroundCircle(3)), 0.99, 0.97],
+    ['four points on a round edge', () => edgePointsOf(aroundCircle(1)), 0.98, 0.7],
+    ['six points on a round edge', () => edgePointsOf(aroundCircle(3)), 0.99, 0.97],
     // With six lengths between four corners, each explains an error as well as any other: none is named.
-    ['four corners of any shape', () => pinnedOf('corners', anyCorners(4)), 0.98, 0],
-    ['six corners of any shape', () => pinnedOf('corners', anyCorners(6)), 0.98, 0.95],
-    ['eight corners of any shape', () => pinnedOf('corners', anyCorners(8)), 0.97, 0.95],
+    ['four corners of any shape', () => cornersOf(anyCorners(4)), 0.98, 0],
+    ['six corners of any shape', () => cornersOf(anyCorners(6)), 0.98, 0.95],
+    ['eight corners of any shape', () => cornersOf(anyCorners(8)), 0.97, 0.95],
     ['two long chords', () => chords(2, 36, 44), 0.99, 0],
     ['three long chords', () => chords(3, 36, 44), 0.99, 0.97],
   ])(
@@ -121,12 +121,7 @@ describe('one length wrong by 1/2 to 1 in on a piece 48 in across', () => {
   it.each<[string, () => Measured, number, number]>([
     ['four sides, 6 to 12 in high: about 15 missed', () => fourSidesOf(rectangle(within(6, 12))), 0.82, 0.9],
     ['two creases, 6 to 12 in long: about 7', () => foldingOf(creaseEnds(within(6, 12))), 0.9, 0.96],
-    [
-      'five corners of a shape 48 by 8: about 15',
-      () => pinnedOf('corners', [...rectangle(8).slice(0, 2), { x: 24, y: 8 }, ...rectangle(8).slice(2)]),
-      0.8,
-      0.9,
-    ],
+    ['five corners of a shape 48 by 8: about 15', () => cornersOf(STRIP, [1, 3]), 0.8, 0.9],
     ['chords of a quarter to half the way across: about 33', () => chords(3, 12, 24), 0.6, 0.74],
   ])('is missed in as many cases as the note says: %s', (_what, piece, least, most) => {
     const { noticed } = shares(piece);

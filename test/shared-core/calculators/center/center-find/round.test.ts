@@ -10,7 +10,7 @@ import {
   notesOfCenter as notesOf,
   refusalOfCenter as refusalOf,
 } from '#test/helpers/found-center';
-import { chordsOf, diametersOf, pinnedOf, regularCorners } from '#test/helpers/measured-pieces';
+import { chordsOf, diametersOf, edgePointsOf, regularCorners } from '#test/helpers/measured-pieces';
 import { rotatePoint } from '#test/helpers/rotate-point';
 
 const turn = fc.double({ min: 0, max: 6, noNaN: true });
@@ -42,7 +42,7 @@ describe('a round piece', () => {
       { x: 1, y: 3 },
       { x: 4, y: 4 },
     ].map(({ x, y }) => ({ x: 10 * x, y: 10 * y }));
-    const answered = found(pinnedOf('edge-points', points));
+    const answered = found(edgePointsOf(points));
     expectArcs(answered, { x: 30, y: 20 }, points);
     const radius = answered.figures.find(({ label }) => label === 'Radius')!.quantity;
     expect(radius.kind === 'length' && radius.exact / UNITS_PER_INCH).toBeCloseTo(10 * Math.sqrt(5), 3);
@@ -53,7 +53,7 @@ describe('a round piece', () => {
     const touching = [0, 90, 180, 270].map((degrees) =>
       rotatePoint({ x: 24, y: 0 }, (degrees * Math.PI) / 180),
     );
-    const answered = found(pinnedOf('edge-points', touching));
+    const answered = found(edgePointsOf(touching));
     const [right, below, left, above] = answered.picture.named.map(({ point }) => point);
     // Corners of the square: each two neighboring points and the center make three corners of a smaller one.
     const [one, other] = [
@@ -77,7 +77,7 @@ describe('a round piece', () => {
         const third = Math.floor(around.length / 3);
         const pins = [0, third, 2 * third];
         const points = [...pins.map((pin) => around[pin]!), ...around.filter((_, at) => !pins.includes(at))];
-        expectArcs(found(pinnedOf('edge-points', points)), O, points);
+        expectArcs(found(edgePointsOf(points)), O, points);
       }),
     );
   });
@@ -86,17 +86,17 @@ describe('a round piece', () => {
     const oval = regularCorners(6, 24).map(({ x, y }) => ({ x, y: 1.03 * y }));
     const pins = [0, 2, 4, 1, 3, 5].map((at) => oval[at]!);
     expect(
-      notesOf(pinnedOf('edge-points', pins))
+      notesOf(edgePointsOf(pins))
         .map(({ says }) => says)
         .join(),
     ).toMatch(/out of round by/);
     const half = [0, 80, 160, 40, 120].map((degrees) =>
       rotatePoint({ x: 24, y: 0 }, (degrees * Math.PI) / 180),
     );
-    expect(notesOf(pinnedOf('edge-points', half))[0]).toMatchObject({ kind: 'warning' });
-    expect(notesOf(pinnedOf('edge-points', half))[0]!.says).toMatch(/on one half of the edge/);
+    expect(notesOf(edgePointsOf(half))[0]).toMatchObject({ kind: 'warning' });
+    expect(notesOf(edgePointsOf(half))[0]!.says).toMatch(/on one half of the edge/);
     const around = [0, 2, 4, 1, 3, 5].map((at) => regularCorners(6, 24)[at]!);
-    expect(notesOf(pinnedOf('edge-points', around))[0]!.kind).toBe('tip');
+    expect(notesOf(edgePointsOf(around))[0]!.kind).toBe('tip');
   });
 
   it.each([

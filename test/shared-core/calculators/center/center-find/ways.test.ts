@@ -7,10 +7,11 @@ import { lengthFromInches as inches, UNITS_PER_INCH } from '#core/units/length';
 import {
   chordsOf,
   diametersOf,
+  cornersOf,
+  edgePointsOf,
   foldingOf,
   hexagonOf,
   octagonOf,
-  pinnedOf,
   regularCorners,
 } from '#test/helpers/measured-pieces';
 import {
@@ -125,19 +126,13 @@ describe('any other shape', () => {
         const corners = all.map((reach, at) =>
           rotatePoint({ x: reach, y: 0 }, (2 * Math.PI * at) / all.length),
         );
-        const middle = {
-          x: corners.reduce((s, { x }) => s + x, 0),
-          y: corners.reduce((s, { y }) => s + y, 0),
-        };
-        // Seen from the middle of the corners they must be in order, as they are for shapes that go round it once.
-        fc.pre(Math.hypot(middle.x, middle.y) / all.length < 4);
         const third = Math.floor(all.length / 3);
-        const pins = [0, third, 2 * third];
+        const pins = [0, third, Math.floor((2 * all.length) / 3)];
         const points = [
           ...pins.map((pin) => corners[pin]!),
           ...corners.filter((_, at) => !pins.includes(at)),
         ];
-        expectArcs(found(pinnedOf('corners', points)), balanceByGrid(corners), points, 0.05);
+        expectArcs(found(cornersOf(corners)), balanceByGrid(corners), points, 0.05);
       }),
       { numRuns: 15 },
     );
@@ -149,29 +144,48 @@ describe('any other shape', () => {
       { x: 48, y: 0 },
       { x: 12, y: 36 },
     ];
-    const points = [a, b, c, pointMidway(a, b)];
-    expectArcs(found(pinnedOf('corners', points)), { x: 20, y: 12 }, points);
+    const points = [a, b, c, pointMidway(c, a)];
+    expectArcs(found(cornersOf(points, [1, 2])), { x: 20, y: 12 }, points);
   });
 
-  it('is refused if its pins are nearly in a line, or two points are in one place', () => {
+  it('with a corner pushed in, as an L has, balances where its two parts do together (derived)', () => {
+    const corners = [
+      { x: 0, y: 0 },
+      { x: 40, y: 0 },
+      { x: 40, y: 20 },
+      { x: 20, y: 20 },
+      { x: 20, y: 40 },
+      { x: 0, y: 40 },
+    ];
+    // 40 by 20 around (20, 10) and 20 by 20 around (10, 30).
+    const center = { x: (800 * 20 + 400 * 10) / 1200, y: (800 * 10 + 400 * 30) / 1200 };
+    const named = [0, 1, 5, 2, 3, 4].map((at) => corners[at]!);
+    expectArcs(found(cornersOf(corners, [1, 5])), center, named);
+  });
+
+  it('is refused if its pins are nearly in a line, its edge would cross itself, or nothing checks the lengths', () => {
     const line = [
       { x: 0, y: 0 },
       { x: 48, y: 0 },
       { x: 24, y: 1 },
       { x: 10, y: 20 },
     ];
-    expect(refusalOf(pinnedOf('corners', line))).toMatchObject({
+    expect(refusalOf(cornersOf(line, [1, 2]))).toMatchObject({
       code: 'pins-in-line',
       field: ['measured', 'pinsAB'],
     });
-    const twice = [
+    const crossed = [
       { x: 0, y: 0 },
       { x: 48, y: 0 },
-      { x: 20, y: 40 },
-      { x: 0, y: 30 },
-      { x: 0, y: 30 },
+      { x: 48, y: 40 },
+      { x: 20, y: -10 },
     ];
-    expect(refusalOf(pinnedOf('corners', twice))).toMatchObject({ code: 'points-in-one-place' });
+    expect(refusalOf(cornersOf(crossed, [1, 2]))).toMatchObject({ code: 'edge-crosses-itself' });
+    const triangle = line.slice(0, 2).concat({ x: 20, y: 30 });
+    expect(refusalOf(cornersOf(triangle, [1, 2]))).toMatchObject({
+      code: 'no-length-to-check',
+      field: ['measured', 'afterA'],
+    });
   });
 });
 
@@ -235,20 +249,8 @@ it.each<[string, Measured]>([
   ['chords', chordsOf(24, [36, 40, 38])],
   ['a hexagon', hexagonOf(regularCorners(6, 24))],
   ['an octagon', octagonOf(regularCorners(8, 24))],
-  [
-    'edge points',
-    pinnedOf(
-      'edge-points',
-      [0, 2, 4, 1, 3, 5].map((at) => regularCorners(6, 24)[at]!),
-    ),
-  ],
-  [
-    'corners',
-    pinnedOf(
-      'corners',
-      [0, 2, 4, 1, 3, 5].map((at) => regularCorners(6, 24)[at]!),
-    ),
-  ],
+  ['edge points', edgePointsOf([0, 2, 4, 1, 3, 5].map((at) => regularCorners(6, 24)[at]!))],
+  ['corners', cornersOf(regularCorners(6, 24))],
 ])('%s: the drawing has the arcs that cross at the center, and they do', (_way, measured) => {
   const parts = centerOf(measured).diagram!.parts;
   const spot = parts.at(-1)!;
