@@ -2,6 +2,8 @@ import { type Length, lengthFromExact } from '#core/units/length';
 import { accuracyInput, type AccuracyInput } from '../accuracy/input';
 import { isSameData } from '../complete-input';
 import type { SavedQuestion, StartingFields } from '../calculator';
+import { type PatchSizeInput, patchSizeInput } from '../patches/patch-size/input';
+import { workOutPatches } from '../patches/patch-size/work';
 import { type WedgeRingInput, wedgeRingInput } from '../wedge-ring/input';
 import { workOutWedgeRing } from '../wedge-ring/work';
 import { type Measurement, measurementSchema, type SeamCheckInput, wholeTopSchema } from './input';
@@ -43,6 +45,10 @@ function fieldsFrom(calculator: string, input: unknown): Partial<SeamCheckInput>
     const read = wedgeRingInput.safeParse(input);
     return read.success ? ofRing(read.data) : null;
   }
+  if (calculator === 'patch-size') {
+    const read = patchSizeInput.safeParse(input);
+    return read.success ? ofPatches(read.data) : null;
+  }
   const stretches = calculator === 'top' ? topStretches(input) : null;
   return stretches === null ? null : alongTheRow(stretches.row, stretches.seam, stretches.rounds);
 }
@@ -74,9 +80,13 @@ function alongTheRow(
     ...(row.length > 1 ? [row] : []),
     ...grown,
   ];
-  const measured = sewn.flatMap((parts) => checked({ ...across(parts, seam), end: 'along', found: null }));
+  const measured = toMeasure(sewn, seam);
   const top = wholeTopSchema.safeParse(across(grown.at(-1) ?? row, seam));
   return { measured, ring: null, seamAllowance: seam, ...(top.success ? { top: top.data } : {}) };
+}
+
+function toMeasure(sewn: readonly (readonly Stretch[])[], seam: number): readonly Measurement[] {
+  return sewn.flatMap((parts) => checked({ ...across(parts, seam), end: 'along', found: null }));
 }
 
 function across(parts: readonly Stretch[], seam: number): Omit<Measurement, 'end' | 'found'> {
@@ -89,6 +99,20 @@ function across(parts: readonly Stretch[], seam: number): Omit<Measurement, 'end
 function checked(measurement: Measurement): readonly Measurement[] {
   const read = measurementSchema.safeParse(measurement);
   return read.success ? [read.data] : [];
+}
+
+/** Of rectangles as they are cut: single ones, and three sewn side by side, which show two seams. Nothing is known of the top. */
+function ofPatches(input: PatchSizeInput): Partial<SeamCheckInput> | null {
+  const { unit, seamAllowance } = input;
+  const work = unit.unit === 'square' || unit.unit === 'rectangle' ? workOutPatches(input) : null;
+  const cut = work?.ok === true ? work.value.sized[0]?.across.rounded : undefined;
+  if (cut === undefined || cut <= 2 * seamAllowance) return null;
+  const patch = { width: cut - 2 * seamAllowance, patches: 1 };
+  const sewn = [
+    ...Array.from({ length: PATCHES }, () => [patch]),
+    ...Array.from({ length: BLOCKS }, () => [patch, patch, patch]),
+  ];
+  return { measured: toMeasure(sewn, seamAllowance), top: null, ring: null, seamAllowance };
 }
 
 /** Single wedges tell a cut from a seam. */

@@ -2,7 +2,7 @@
 
 const SHARE = 0.95;
 /** Halving this often leaves nothing of a double. */
-const HALVINGS = 100;
+const HALVINGS = 60;
 
 /**
  * Student's t: the mean of the truth lies within ± t standard errors in 95 of 100 cases. 12.71 with one degree of freedom, and

@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { accuracy } from '#core/calculators/accuracy/accuracy';
 import type { AccuracyInput } from '#core/calculators/accuracy/input';
 import { workOutAccuracy } from '#core/calculators/accuracy/work';
+import type { PatchSizeInput } from '#core/calculators/patches/patch-size/input';
+import { patchSize } from '#core/calculators/patches/patch-size/patch-size';
 import { calculators } from '#core/calculators/registry';
 import type { SeamCheckInput } from '#core/calculators/seam-check/input';
 import { seamCheck } from '#core/calculators/seam-check/seam-check';
@@ -167,6 +169,43 @@ describe('from the whole top', () => {
   });
 });
 
+describe('from the size of patches', () => {
+  const patches = patchSize.fromProject(SAMPLE_MEASUREMENTS);
+  const sized = (change: Partial<PatchSizeInput>) => ({
+    ...patches,
+    seamAllowance: inches(1 / 4),
+    ...change,
+  });
+  it('come squares and rectangles as they are cut, alone and three side by side', () => {
+    // Common practice: a square that finishes at 3 in is cut 3 1/2 in, and three of them sewn side by side measure 9 1/2 in.
+    const squares = filledFrom(
+      'patch-size',
+      sized({ unit: { unit: 'square', side: inches(3) }, sizesAre: 'finished' }),
+    );
+    expect(listOf(squares)).toEqual(['4 × 3.5 in: 0 of 1', '3 × 9.5 in: 2 of 3']);
+    expect(squares.top).toBeNull();
+    const asCut = filledFrom(
+      'patch-size',
+      sized({ unit: { unit: 'square', side: inches(2.5) }, sizesAre: 'cut' }),
+    );
+    expect(listOf(asCut)).toEqual(['4 × 2.5 in: 0 of 1', '3 × 6.5 in: 2 of 3']);
+  });
+
+  it('comes nothing where other seams run through the unit, or nothing is left between the seams', () => {
+    const triangles = { unit: 'half-square-triangles', side: inches(3), atATime: 'two' } as const;
+    const asked = [
+      sized({ unit: triangles }),
+      sized({ unit: { unit: 'square', side: inches(1 / 2) }, sizesAre: 'cut' }),
+    ];
+    expect(
+      sizesToMeasure(
+        asked.map((input) => ({ calculator: 'patch-size', input })),
+        {},
+      ),
+    ).toEqual([]);
+  });
+});
+
 describe('from a ring of wedges', () => {
   const input = {
     ...wedgeRing.fromProject(SAMPLE_MEASUREMENTS),
@@ -255,7 +294,12 @@ describe('what is filled in', () => {
       input: one.fromProject(SAMPLE_MEASUREMENTS),
     }));
     const filled = sizesToMeasure(answers, {});
-    expect(filled.map(({ calculator }) => calculator)).toEqual(['top', 'wedge-ring', 'accuracy']);
+    expect(filled.map(({ calculator }) => calculator)).toEqual([
+      'patch-size',
+      'top',
+      'wedge-ring',
+      'accuracy',
+    ]);
     for (const { fields } of filled) {
       const asked = { ...seamCheck.fromProject(SAMPLE_MEASUREMENTS), ...fields };
       expect(seamCheck.input.safeParse(asked).success).toBe(true);
