@@ -4,6 +4,7 @@ import { type Length, lengthFromUnits } from '#core/units/length';
 import type { LengthProblem } from '#core/units/length-problem';
 import type { MinutesProblem } from '#core/units/parse-minutes';
 import type { MoneyProblem } from '#core/units/parse-money';
+import type { WeightProblem } from '#core/units/parse-weight';
 import type { LengthDisplay } from '#core/units/unit-system';
 
 /** What to say at a length field: what was typed, and what to type instead. */
@@ -82,6 +83,20 @@ export function moneyProblemWords({ code, read, expected }: MoneyProblem): strin
       return `“${read}” is more than Ringbound can count.`;
     case 'other-currency':
       return `“${read}” is in another currency. Write it like ${such}.`;
+    default:
+      return assertNever(code);
+  }
+}
+
+export function weightProblemWords({ code, read, expected }: WeightProblem): string {
+  const such = orList(expected);
+  switch (code) {
+    case 'empty':
+      return `Write a weight here, such as ${such}.`;
+    case 'not-a-weight':
+      return `“${read}” could not be read as a weight. Write it like ${such}.`;
+    case 'ambiguous':
+      return `“${read}” can mean two things. Write ${such}.`;
     default:
       return assertNever(code);
   }

@@ -5,6 +5,7 @@ import { formatLength } from '#core/units/format-length';
 import { lengthFromUnits, MAX_LENGTH_UNITS } from '#core/units/length';
 import { clipRead } from '#core/units/typed-text';
 import type { LengthUnit } from '#core/units/length-unit';
+import { parseWeight } from '#core/units/parse-weight';
 import { parseLength, parseSignedLength } from '#core/units/parse-length';
 import type { LengthDisplay } from '#core/units/unit-system';
 
@@ -67,6 +68,19 @@ export function readNumberField({ bounds, isWhole, unit }: NumberToRead, raw: un
   return failure({ read: describeRead(raw), expected: `a ${isWhole ? 'whole ' : ''}number${words}${unit}` });
 }
 
+/** Text is a weight with its unit, or a plain number of ounces or grams by the unit of lengths; a number is grams. */
+export function readWeightField(bounds: FieldBounds, raw: unknown, bareUnit: LengthUnit): Read {
+  const system = isInchUnit(bareUnit) ? 'inch' : 'metric';
+  const weight = typeof raw === 'string' ? parseWeight(raw, system) : null;
+  const grams = weight === null ? raw : weight.ok ? weight.value : null;
+  if (typeof grams === 'number' && Number.isFinite(grams) && isWithin(grams, bounds)) {
+    return success(grams === 0 ? 0 : grams);
+  }
+  const words = boundsInWords(bounds, (bound) => `${decimalText(bound, 3)} g`);
+  const such = weight?.ok === false ? `, such as ${weight.error.expected.slice(0, 2).join(' or ')}` : '';
+  return failure({ read: describeRead(raw), expected: `a weight${words}${such}` });
+}
+
 /** One of the listed values. A number may also be text. */
 export function readChoiceField(values: readonly (string | number)[], raw: unknown): Read {
   const isSimple = typeof raw === 'string' || typeof raw === 'number';
@@ -102,7 +116,10 @@ function numberFromText(text: string): number | null {
 
 /** Rounds a limit inward, so that the printed limit itself is accepted. */
 function writeBound(units: number, bareUnit: LengthUnit, direction: 'up' | 'down'): string {
-  const isInch = bareUnit === 'in' || bareUnit === 'ft' || bareUnit === 'yd';
-  const display: LengthDisplay = { system: isInch ? 'inch' : 'metric', inchStep: 64 };
+  const display: LengthDisplay = { system: isInchUnit(bareUnit) ? 'inch' : 'metric', inchStep: 64 };
   return formatLength(lengthFromUnits(units), display, direction);
+}
+
+function isInchUnit(unit: LengthUnit): boolean {
+  return unit === 'in' || unit === 'ft' || unit === 'yd';
 }

@@ -14,6 +14,7 @@ import {
   readLengthField,
   readNumberField,
   readTextField,
+  readWeightField,
 } from './read-field';
 
 /** More problems than this help nobody. */
@@ -73,6 +74,8 @@ function readLeaf(field: Leaf, raw: unknown, bareUnit: LengthUnit): Result<unkno
       const unit = field.unit === undefined ? '' : field.unit === '%' ? '%' : ` ${field.unit}`;
       return readNumberField({ bounds: boundsOf(field), isWhole: field.form === 'count', unit }, raw);
     }
+    case 'weight':
+      return readWeightField(boundsOf(field), raw, bareUnit);
     case 'flag':
       return readFlagField(raw);
     case 'choice':

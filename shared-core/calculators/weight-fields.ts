@@ -1,4 +1,4 @@
-import { numberField, percentField } from '#core/domain/fields';
+import { numberField, percentField, weightField } from '#core/domain/fields';
 import { UNITS_PER_METER } from '#core/units/length';
 
 /** Weights by area, with the values that every calculator which weighs a quilt starts from. */
@@ -35,7 +35,7 @@ export function seamExtraField() {
 }
 
 export function packingField() {
-  return numberField({ title: 'Box and packing', unit: 'g', minimum: 0, maximum: 20_000 });
+  return weightField({ title: 'Box and packing', minimum: 0, maximum: 20_000 });
 }
 
 /** Of an area in (1/320 mm)², in grams before rounding. */

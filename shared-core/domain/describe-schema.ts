@@ -6,7 +6,7 @@ import type { FieldKind } from '#core/domain/fields';
 export type FieldDescription = FieldWording &
   (
     | {
-        readonly form: 'length' | 'count' | 'number' | 'percent' | 'minor';
+        readonly form: 'length' | 'count' | 'number' | 'percent' | 'minor' | 'weight';
         readonly minimum: number | undefined;
         readonly maximum: number | undefined;
         readonly unit: string | undefined;
@@ -152,9 +152,10 @@ function firstExample(meta: Readonly<Record<string, unknown>>): Readonly<Record<
 function describeNumber(number: z.ZodNumber, meta: Readonly<Record<string, unknown>>) {
   const { minimum, maximum } = boundsOfSchema(number);
   const kind = meta['kind'] as FieldKind | undefined;
-  const isNumeric = kind === 'length' || kind === 'count' || kind === 'percent' || kind === 'minor';
+  const isNamed =
+    kind === 'length' || kind === 'count' || kind === 'percent' || kind === 'minor' || kind === 'weight';
   return {
-    form: isNumeric ? kind : number.format === 'safeint' ? ('count' as const) : ('number' as const),
+    form: isNamed ? kind : number.format === 'safeint' ? ('count' as const) : ('number' as const),
     minimum: minimum ?? undefined,
     maximum: maximum ?? undefined,
     unit: textOf(meta['unit']),

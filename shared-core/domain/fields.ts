@@ -6,7 +6,7 @@ import { type Length, lengthFromMeters, lengthFromInches } from '#core/units/len
  * that forms, the command line and the JSON schema of a calculator all come from one place.
  */
 export type FieldKind =
-  'length' | 'count' | 'number' | 'percent' | 'minor' | 'choice' | 'flag' | 'text' | 'date';
+  'length' | 'count' | 'number' | 'percent' | 'minor' | 'weight' | 'choice' | 'flag' | 'text' | 'date';
 
 export interface FieldWords {
   readonly title: string;
@@ -86,6 +86,15 @@ export function minorField(options: NumberFieldOptions): z.ZodType<number, numbe
     .min(options.minimum)
     .max(options.maximum)
     .meta({ ...words(options), kind: 'minor', ...unitOf(options) } satisfies FieldMeta);
+}
+
+/** A weight in grams. */
+export function weightField(options: NumberFieldOptions): z.ZodType<number, number> {
+  return z
+    .number()
+    .min(options.minimum)
+    .max(options.maximum)
+    .meta({ ...words(options), kind: 'weight', unit: 'g' } satisfies FieldMeta);
 }
 
 /** One of a closed list of values. */

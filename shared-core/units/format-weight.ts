@@ -1,5 +1,5 @@
 import { decimalText } from './decimal-text';
-import { roundTo, type RoundingDirection } from './rounding';
+import { roundDownTo, roundNearest, roundTo, type RoundingDirection } from './rounding';
 import type { UnitSystem } from './unit-system';
 
 /** An avoirdupois ounce, exactly; sixteen are a pound. */
@@ -18,6 +18,21 @@ export function formatWeight(grams: number, system: UnitSystem, rounding: Roundi
 /** A computed weight before rounding: `31.81 oz` or `901.8 g`. */
 export function formatExactWeight(grams: number, system: UnitSystem): string {
   return system === 'inch' ? `${decimalText(grams / GRAMS_PER_OUNCE, 2)} oz` : `${decimalText(grams, 1)} g`;
+}
+
+/**
+ * As in a field, to be read back unchanged: `2 lb 3.5 oz` where that is the weight to a thousandth of a gram, else `300 g`.
+ * Throws RangeError unless finite.
+ */
+export function formatWeightForEditing(grams: number, system: UnitSystem): string {
+  const ounces = roundNearest(grams / GRAMS_PER_OUNCE, 0.01);
+  const isInOunces = Math.abs(ounces * GRAMS_PER_OUNCE - grams) < 0.0005;
+  if (system === 'metric' || !isInOunces) return `${decimalText(grams, 3)} g`;
+  const pounds = roundDownTo(ounces, 16) / 16;
+  const rest = `${decimalText(ounces - 16 * pounds, 2)} oz`;
+  if (pounds === 0) return rest;
+  const whole = `${decimalText(pounds, 0)} lb`;
+  return ounces === 16 * pounds ? whole : `${whole} ${rest}`;
 }
 
 function poundsAndOunces(grams: number, rounding: RoundingDirection): string {

@@ -39,6 +39,7 @@ function fieldsIn(
     case 'number':
     case 'percent':
     case 'minor':
+    case 'weight':
       if (typeof value !== 'number') return [];
       return [
         {

@@ -2,6 +2,7 @@ import { useContext } from 'react';
 import { calendarDateFromText } from '#core/units/calendar-date';
 import { formatLengthForEditing } from '#core/units/format-length';
 import { formatMoneyForEditing } from '#core/units/format-money';
+import { formatWeightForEditing } from '#core/units/format-weight';
 import { lengthFromUnits } from '#core/units/length';
 import { moneyFromMinor } from '#core/units/money';
 import { choiceWords } from '#renderer/text/choice-words';
@@ -15,6 +16,7 @@ import { LengthField } from '../fields/length-field';
 import { MoneyField } from '../fields/money-field';
 import { NumberField } from '../fields/number-field';
 import { asNumber } from './schema-values';
+import { WeightField } from '../fields/weight-field';
 import { TextField } from '../fields/text-field';
 
 type LeafDescription = Exclude<FieldDescription, { form: 'group' | 'rows' | 'one-of' }>;
@@ -59,6 +61,16 @@ export function LeafField({ field, value, fallback, problem, onChange }: LeafFie
           minimum={field.minimum}
           maximum={field.maximum}
           unit={field.unit}
+        />
+      );
+    case 'weight':
+      return (
+        <WeightField
+          {...typed}
+          value={asNumber(value)}
+          onCommit={commit}
+          minimum={field.minimum}
+          maximum={field.maximum}
         />
       );
     case 'count':
@@ -160,6 +172,7 @@ function useFallbackWords(field: LeafDescription, fallback: unknown): string | u
   if (field.form === 'length') return `usually ${formatLengthForEditing(lengthFromUnits(number), length)}`;
   if (field.form === 'minor')
     return Number.isInteger(number) ? formatMoneyForEditing(moneyFromMinor(number, currency)) : undefined;
+  if (field.form === 'weight') return `usually ${formatWeightForEditing(number, length.system)}`;
   return `usually ${String(number)}`;
 }
 

@@ -34,6 +34,7 @@ export function startingValue(field: FieldDescription): unknown {
     case 'number':
     case 'percent':
     case 'minor':
+    case 'weight':
       return field.minimum ?? 0;
     case 'choice':
       return field.values[0];

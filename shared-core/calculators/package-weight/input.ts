@@ -1,5 +1,12 @@
 import { z } from 'zod';
-import { choiceField, countField, flagField, lengthField, numberField } from '#core/domain/fields';
+import {
+  choiceField,
+  countField,
+  flagField,
+  lengthField,
+  numberField,
+  weightField,
+} from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import { holeSchema, outlineSchema } from '#core/domain/outline';
 import { lengthFromInches, lengthFromMillimeters } from '#core/units/length';
@@ -40,9 +47,8 @@ export const packageWeightInput = z
       minimum: inches(1 / 2),
       maximum: inches(12),
     }),
-    other: numberField({
+    other: weightField({
       title: 'Thread, label and the like',
-      unit: 'g',
       minimum: 0,
       maximum: 20_000,
     }),

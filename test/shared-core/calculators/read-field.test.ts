@@ -7,6 +7,7 @@ import {
   readFlagField,
   readLengthField,
   readNumberField,
+  readWeightField,
 } from '#core/calculators/read-field';
 import { readInput } from '#core/calculators/read-input';
 import { lengthField } from '#core/domain/fields';
@@ -137,6 +138,34 @@ describe('reading one field', () => {
     const any = z.int();
     expect(readLengthField(boundsOfSchema(any), MAX_LENGTH_UNITS, 'in').ok).toBe(true);
     expect(readLengthField(boundsOfSchema(any), MAX_LENGTH_UNITS + 1, 'in').ok).toBe(false);
+  });
+});
+
+describe('a weight', () => {
+  const upTo = { minimum: 0, maximum: 500 };
+
+  it.each([
+    ['6 oz', 170.097],
+    ['0.25 kg', 250],
+    [123.4, 123.4],
+    [-0, 0],
+  ])('is read from %j as %d g', (raw, grams) => {
+    expect(readWeightField(upTo, raw, 'in')).toEqual({ ok: true, value: grams });
+  });
+
+  it('without a unit goes by the unit of lengths', () => {
+    expect(readWeightField(upTo, '10', 'in')).toMatchObject({ ok: true, value: 283.495 });
+    expect(readWeightField(upTo, '10', 'cm')).toMatchObject({ ok: true, value: 10 });
+  });
+
+  it.each([
+    ['heavy', '"heavy"', 'a weight from 0 g to 500 g, such as 6 oz or 1 lb 2 oz'],
+    ['2 lb', '"2 lb"', 'a weight from 0 g to 500 g'],
+    [501, '501', 'a weight from 0 g to 500 g'],
+    [Number.NaN, 'NaN', 'a weight from 0 g to 500 g'],
+    [null, 'nothing', 'a weight from 0 g to 500 g'],
+  ])('is not %j', (raw, read, expected) => {
+    expect(readWeightField(upTo, raw, 'in')).toEqual({ ok: false, error: { read, expected } });
   });
 });
 
