@@ -1,9 +1,9 @@
-import { regularPolygonCorners, regularPolygonFromInradius } from '#core/geometry/regular-polygon';
-import { pointMove } from '#core/geometry/point';
 import type { Polygon } from '#core/geometry/polygon';
 import type { Diagram, DiagramPart, DiagramPoint } from '../diagram';
+import { polygonOf } from '../patches/cut-shapes';
 import type { WedgeRingInput } from './input';
-import { wedgePolygon, type WedgeRingWork } from './work';
+import { arcPoints, wedgeParts } from './wedge-drawing';
+import type { WedgeRingWork } from './work';
 
 /** The finished ring, and to its right one wedge as cut with its seam lines. */
 export function wedgeRingDiagram(input: WedgeRingInput, work: WedgeRingWork): Diagram {
@@ -14,8 +14,8 @@ export function wedgeRingDiagram(input: WedgeRingInput, work: WedgeRingWork): Di
   const wedgeAt = { x: 3 * margin + 2 * reach, y: margin };
   return {
     title: 'The finished ring, and one wedge as cut',
-    width: wedgeAt.x + work.cut.long + 2 * margin,
-    height: 2 * margin + Math.max(2 * reach, work.cut.height),
+    width: wedgeAt.x + work.frame.long + 2 * margin,
+    height: 2 * margin + Math.max(2 * reach, work.frame.height),
     parts: [
       ...ringParts(input, center),
       ...wedgeParts(input, work, wedgeAt),
@@ -29,48 +29,34 @@ function label(text: string, at: DiagramPoint): DiagramPart {
 }
 
 function ringParts(
-  { wedges, innerRadius, outerRadius }: WedgeRingInput,
+  { wedges, innerRadius, outerRadius, edge }: WedgeRingInput,
   center: DiagramPoint,
 ): readonly DiagramPart[] {
-  const start = Math.PI / wedges - Math.PI / 2;
-  const corners = (radius: number): Polygon =>
-    regularPolygonCorners(regularPolygonFromInradius(wedges, radius), center, start);
-  const [inner, outer] = [corners(innerRadius), corners(outerRadius)];
-  return outer.map((corner, index) => {
-    const next = (index + 1) % wedges;
-    const points = [corner, outer[next] ?? corner, inner[next] ?? corner, inner[index] ?? corner];
+  const half = Math.PI / wedges;
+  return Array.from({ length: wedges }, (_, index) => {
+    const middle = 2 * half * (index + 1) - Math.PI / 2;
+    const along = (radius: number) =>
+      edgePoints({ edge, radius, half }).map(({ x, y }) => ({
+        x: center.x - x * Math.sin(middle) - y * Math.cos(middle),
+        y: center.y + x * Math.cos(middle) - y * Math.sin(middle),
+      }));
+    const points = [...along(outerRadius), ...along(innerRadius).toReversed()];
     return { part: 'polygon', points, tone: index % 2 === 0 ? 'fabric' : 'fabric-alternate' };
   });
 }
 
-function wedgeParts(
-  input: WedgeRingInput,
-  { cut, finished }: WedgeRingWork,
-  at: DiagramPoint,
-): readonly DiagramPart[] {
-  const moved = (polygon: Polygon, by: DiagramPoint) => polygon.map((point) => pointMove(point, by));
-  const points = moved(wedgePolygon(cut), at);
-  const inside = { x: at.x + (cut.long - finished.long) / 2, y: at.y + input.seamAllowance };
-  const [right, bottom] = [at.x + cut.long, at.y + cut.height];
-  const shortFrom = at.x + (cut.long - cut.short) / 2;
-  const offset = input.outerRadius / 12;
-  return [
-    { part: 'polygon', points, tone: 'fabric' },
-    { part: 'polygon', points: moved(wedgePolygon(finished), inside), tone: 'seam' },
-    { part: 'dimension', from: at, to: { x: right, y: at.y }, offset, length: cut.long },
-    {
-      part: 'dimension',
-      from: { x: shortFrom + cut.short, y: bottom },
-      to: { x: shortFrom, y: bottom },
-      offset,
-      length: cut.short,
-    },
-    {
-      part: 'dimension',
-      from: { x: right, y: at.y },
-      to: { x: right, y: bottom },
-      offset,
-      length: cut.height,
-    },
-  ];
+interface EdgeOfWedge {
+  readonly edge: WedgeRingInput['edge'];
+  readonly radius: number;
+  /** In radians. */
+  readonly half: number;
+}
+
+/** One edge of a finished wedge from the left to the right, for a ring around (0, 0) with this wedge on top. */
+function edgePoints({ edge, radius, half }: EdgeOfWedge): Polygon {
+  if (edge === 'straight') {
+    const side = radius * Math.tan(half);
+    return polygonOf([-side, -radius], [side, -radius]);
+  }
+  return arcPoints(radius, half);
 }

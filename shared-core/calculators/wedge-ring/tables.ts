@@ -13,7 +13,12 @@ import {
 import type { WedgeRingInput } from './input';
 import type { WedgeRingWork } from './work';
 
-export function wedgeTable({ cutStep }: WedgeRingInput, { finished, cut }: WedgeRingWork): Table {
+/** Nothing for arcs, which have a table of their own. */
+export function wedgeTables(input: WedgeRingInput, work: WedgeRingWork): readonly Table[] {
+  return work.arcs === null ? [wedgeTable(input, work)] : [];
+}
+
+function wedgeTable({ cutStep }: WedgeRingInput, { finished, cut }: WedgeRingWork): Table {
   const side = (label: string, of: 'long' | 'short') => [
     wordsQuantity(label),
     lengthNearest(finished[of]),
@@ -27,13 +32,28 @@ export function wedgeTable({ cutStep }: WedgeRingInput, { finished, cut }: Wedge
   };
 }
 
+function stripRows({ set, strip, strips }: WedgeRingWork): readonly HowToStep[] {
+  if (set === null)
+    return [
+      ['Cut this many strips across the fabric.', countQuantity(strips, ['strip', 'strips'])],
+      ['Cut each strip this wide.', givenLength(strip)],
+    ];
+  return [
+    ['Cut this many strips across the fabric for every band.', countQuantity(strips, ['strip', 'strips'])],
+    [
+      'Sew one of each band to each other in their order. This many sets come out.',
+      countQuantity(strips, ['set', 'sets']),
+    ],
+    ['A set measures this from edge to edge, pressed.', givenLength(strip)],
+  ];
+}
+
 /** From the first cut to the closed ring. Small errors are found and corrected in the halves, before the last two seams. */
 export function ringMethodTable({ wedges, seamAllowance }: WedgeRingInput, work: WedgeRingWork): Table {
   const smaller = roundDownTo(wedges / 2, 1);
   const of = (count: number) => countQuantity(count, ['wedge', 'wedges']);
   const steps: readonly HowToStep[] = [
-    ['Cut this many strips across the fabric.', countQuantity(work.strips, ['strip', 'strips'])],
-    ['Cut each strip this wide.', givenLength(work.strip)],
+    ...stripRows(work),
     ['Cut the wedges, with this angle between their legs.', degreesQuantity((360 * work.half) / Math.PI)],
     [
       'Sew the wedges in pairs, always from the same end, with this seam allowance.',
