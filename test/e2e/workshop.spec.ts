@@ -38,6 +38,7 @@ test('a stage plan is copied, changed, offered for a new project, and its deleti
   await expect(plans.getByText('Sew on the label, Finish by hand')).toBeVisible();
   await goTo(page, 'Projects');
   await page.getByRole('link', { name: 'New project' }).click();
+  await page.getByRole('checkbox', { name: 'It has a hole in the middle' }).check();
   await expect(page.getByRole('radio', { name: /Topper with a label/ })).toBeVisible();
 
   await goTo(page, 'Workshop');

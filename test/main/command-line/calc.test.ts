@@ -4,10 +4,13 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { calculators } from '#core/calculators/registry';
 import { lengthFromInches } from '#core/units/length';
+import { runCalc } from '#main/command-line/run-calc';
 import { withTemporaryFolder } from '#test/helpers/temporary-folder';
 
+const calc = (...args: readonly string[]) => runCalc(args);
+
 /** Runs the real program, as `npm run calc` does after set-up. */
-function calc(...args: readonly string[]) {
+function spawnCalc(...args: readonly string[]) {
   const { status, stdout, stderr } = spawnSync(
     process.execPath,
     ['--import', 'tsx', 'main/command-line/calc.ts', ...args],
@@ -23,6 +26,13 @@ function calc(...args: readonly string[]) {
 const json = (text: string) => JSON.parse(text) as Record<string, unknown>;
 
 describe('the calculators on the command line', { timeout: 60_000 }, () => {
+  it.each([[['hand-finish', '--text']], [['backing', '{seam: 1}']]])(
+    'print and exit as the run of %j says',
+    (args) => {
+      expect(spawnCalc(...args)).toEqual(calc(...args));
+    },
+  );
+
   it('are listed with question and input, each field with its words, limits and default', () => {
     const { status, stdout, stderr } = calc('list');
     expect([status, stderr]).toEqual([0, '']);
@@ -174,7 +184,7 @@ describe('the calculators on the command line', { timeout: 60_000 }, () => {
     [
       'an unknown field',
       ['washing', '{"depth\\n": 1}'],
-      'washing: depth: read an unknown field, expected one of the fields width, length, quiltingPercent, acrossPercent, alongPercent, sample, cutStep\n',
+      'washing: depth: read an unknown field, expected one of the fields width, length, quiltingPercent, acrossPercent, alongPercent, wish, sample, cutStep\n',
     ],
     [
       'text that is no JSON',
