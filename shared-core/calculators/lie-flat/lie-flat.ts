@@ -6,7 +6,7 @@ import { refuseNoWidth } from '../wedge-ring/ring-fields';
 import { lieFlatDiagram } from './diagram';
 import { lieFlatFromProject, lieFlatInput, type LieFlatInput } from './input';
 import { lieFlatNotes } from './notes';
-import { lieFlatSteps } from './steps';
+import { halfToTestSteps, lieFlatSteps } from './steps';
 import { lieFlatTables } from './tables';
 import { type LieFlatWork, workOutLieFlat } from './work';
 
@@ -128,7 +128,8 @@ function sizeFigures({ movedIn }: LieFlatWork): readonly Figure[] {
 }
 
 /** What the test should find, or by how much to correct what it found. */
-function testFigures({ correction, halfMeasured, halfExpected, legEnd }: LieFlatWork): readonly Figure[] {
+function testFigures(work: LieFlatWork): readonly Figure[] {
+  const { correction } = work;
   if (correction !== null)
     return [
       {
@@ -136,10 +137,7 @@ function testFigures({ correction, halfMeasured, halfExpected, legEnd }: LieFlat
         quantity: fineLength(correction.seams, 'nearest'),
       },
     ];
-  if (halfMeasured !== null || Math.abs(halfExpected) >= Math.PI / 2) return [];
-  const label =
-    halfExpected < 0 ? 'A half ring should reach over the line by' : 'A half ring should show a gap of';
-  return [{ label, quantity: fineLength(legEnd * Math.sin(Math.abs(halfExpected)), 'nearest') }];
+  return halfToTestSteps(work).map(({ label, result }) => ({ label, quantity: result }));
 }
 
 function degrees(radians: number) {

@@ -12,6 +12,7 @@ export function lieFlatSteps(input: LieFlatInput, work: LieFlatWork): Explanatio
     ...lossSteps(input, work),
     ...sizeSteps(input, work),
     ...missingSteps(input, work),
+    ...halfToTestSteps(work),
     ...shapeSteps(input, work),
     ...limitSteps(input, work),
     ...correctionSteps(work),
@@ -193,6 +194,24 @@ function halfStep(label: string, off: number, { legEnd, halfMeasured }: LieFlatW
     },
     Math.abs(halfMeasured ?? 0),
   );
+}
+
+/** What the test of a half ring should find; none where it was made, or the half would be far from a straight line. */
+export function halfToTestSteps({ halfMeasured, halfExpected, legEnd }: LieFlatWork): readonly Step[] {
+  if (halfMeasured !== null || Math.abs(halfExpected) >= Math.PI / 2) return [];
+  return [
+    {
+      label:
+        halfExpected < 0 ? 'A half ring should reach over the line by' : 'A half ring should show a gap of',
+      formula: 'd · sin e',
+      terms: [
+        term('d', 'middle to the outer end of the open leg', lengthNearest(legEnd)),
+        degreesTerm('e', 'off in the half, by its cut and its seams', Math.abs(halfExpected)),
+      ],
+      result: fineLength(legEnd * Math.sin(Math.abs(halfExpected)), 'nearest'),
+      rule: derived('Both open legs of a right half lie on one line through the middle, a seam beside it.'),
+    },
+  ];
 }
 
 function limitSteps(input: LieFlatInput, work: LieFlatWork): readonly Step[] {

@@ -147,22 +147,28 @@ function boxSteps({ boxRoom }: PackageWeightInput, { folded, box }: PackageDetai
 
 function chargeSteps(
   input: PackageWeightInput,
-  { box, byVolume, packageGrams, larger }: PackageDetails,
+  { box, byVolume, packageGrams, larger, charged }: PackageDetails,
 ): readonly Step[] {
   const unit = carrierUnit(input);
   const side = (index: 0 | 1 | 2) => numberQuantity(box.sides[index].rounded / unit.side);
-  const weight = term('p', 'weight of the package', numberQuantity(packageGrams / unit.grams));
-  const volume = term('v', 'weight by volume', numberQuantity(byVolume ?? 0));
+  const weight = term(
+    'p',
+    `weight of the package, in ${unit.weightName}`,
+    numberQuantity(packageGrams / unit.grams),
+  );
+  const grams = term('g', `grams in one of the ${unit.weightName}`, numberQuantity(unit.grams));
+  const volume = term('v', `weight by volume, in ${unit.weightName}`, numberQuantity(byVolume ?? 0));
   const byVolumeStep: Step = {
-    label: `Weight by volume, in ${unit.weightName}`,
-    formula: 'a × b × c ÷ d',
+    label: 'Weight by volume',
+    formula: 'a × b × c ÷ d × g',
     terms: [
       term('a', `longest side, in ${unit.sideName}`, side(0)),
       term('b', 'middle side', side(1)),
       term('c', 'shortest side', side(2)),
       term('d', 'divisor of the carrier', numberQuantity(input.divisor)),
+      grams,
     ],
-    result: volume.quantity,
+    result: weightQuantity((byVolume ?? 0) * unit.grams),
     rule: { kind: 'published', says: 'Carriers divide the volume of the box by a divisor of their own.' },
   };
   return [
@@ -173,6 +179,16 @@ function chargeSteps(
       terms: byVolume === null ? [weight] : [weight, volume],
       result: numberQuantity(larger),
       rule: commonPractice('The larger of the two is charged, rounded up to the step of the carrier.'),
+    },
+    {
+      label: 'Weight charged',
+      formula: 'c × g',
+      terms: [
+        term('c', `weight that counts, rounded up, in ${unit.weightName}`, numberQuantity(charged)),
+        grams,
+      ],
+      result: weightQuantity(charged * unit.grams),
+      rule: derived('From the unit of the carrier into yours.'),
     },
   ];
 }

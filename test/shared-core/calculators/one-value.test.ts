@@ -19,6 +19,8 @@ import {
 const WITHOUT_WORKING: Readonly<Record<string, readonly string[]>> = {
   'patch-size': ['Finished', 'Finishes at', 'Unfinished size', 'Rotary cuts, one layer at a time'],
   'fussy-cutting': ['Patches from the length at hand', 'Patches across the fabric'],
+  'quilting-thread': ['Area of the quilt'],
+  'center-find': ['The creases cross at', 'The methods differ by', 'Longest and shortest side differ by'],
   'wedge-ring': ['Corners reach beyond the circle by', 'A true arc rises above its chord by'],
   'seam-check': ['One patch is usually within', 'Scatter, at least', 'Scatter, at most'],
   backing: ['Extra on each panel to match the print'],

@@ -74,7 +74,7 @@ function partSteps(input: SlitClosureInput, details: SlitClosureDetails): readon
         ...tieFabricSteps(input, details),
       ];
     case 'buttons-and-loops':
-      return loopSteps(input, closing);
+      return [...loopSteps(input, closing), ...cordSteps(details)];
     case 'buttons-and-buttonholes':
       return [
         {
@@ -163,6 +163,22 @@ function loopSteps(
       terms: [length],
       result: lengthNearest(loop / 2),
       rule: derived('So far the loop reaches when it is pulled straight.'),
+    },
+  ];
+}
+
+function cordSteps({ places, parts }: SlitClosureDetails): readonly Step[] {
+  if (parts.with !== 'buttons-and-loops') return [];
+  return [
+    {
+      label: 'Cord or elastic for the loops',
+      formula: 'n · c',
+      terms: [
+        term('n', 'loops, one at each place', countQuantity(places, ['loop', 'loops'])),
+        givenTerm('c', 'length to cut a loop', parts.cutLength),
+      ],
+      result: lengthUp(parts.cord),
+      rule: derived('Laid end to end.'),
     },
   ];
 }
