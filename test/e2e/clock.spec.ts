@@ -99,13 +99,13 @@ test('blocks counted three times make the hours of a stage whose top is kept, an
   }
   await test.step('from the third count on the rate makes the hours', async () => {
     await expect(time).toContainText(
-      'From your own rates; joining the blocks is not included. Without them: 15 h.',
+      'From your own rates; joining the blocks is not included. Without them: 16 h 35 min.',
     );
     await expect(time).toContainText('counted 3 times');
     expect(await axeFaults(page)).toEqual([]);
   });
   await test.step('the hours of the plan are put back, and stay', async () => {
-    await time.getByRole('button', { name: 'Use 15 h instead' }).click();
+    await time.getByRole('button', { name: 'Use 16 h 35 min instead' }).click();
     await expect(time).toContainText('The estimate you set; your own rates would give');
   });
   await close();

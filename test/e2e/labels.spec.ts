@@ -72,7 +72,7 @@ test('from the scanner to the ledger in two key presses, and back by undo', asyn
     pressed += 1;
     await page.keyboard.press(key);
   };
-  const amount = page.getByRole('textbox', { name: /How much/ });
+  const amount = page.getByRole('textbox', { name: 'How long a cut' });
   const thereAndHeld = async () => {
     const { pieces } = await askStore(page, 'fabric:open', { fabricId });
     const piece = pieces.find(({ id }) => id === pieceId);

@@ -30,9 +30,9 @@ test('a quilter is saved and compared, two tops go in one package, one comes bac
   await test.step('compared for the project', async () => {
     await openStage(page, 'Alder throw', STAGE);
     const offers = page.getByRole('region', { name: 'Who could quilt it' }).getByRole('listitem');
-    // 50 × 60 in at 0.025 per square inch is 75.00 (common practice: area by rate).
+    // The top goes out as sewn, 50 1/2 × 60 1/2 in, billed as 51 × 61 in: at 0.025 per square inch 77.78 (common practice).
     await expect(offers).toContainText(QUILTER);
-    await expect(offers).toContainText('$75.00');
+    await expect(offers).toContainText('$77.78');
     await expect(offers).toContainText('at their rate');
     expect(await axeFaults(page)).toEqual([]);
   });
@@ -56,7 +56,7 @@ test('a quilter is saved and compared, two tops go in one package, one comes bac
     await expect(dialog.getByLabel('Who’s quilting it')).toHaveValue(QUILTER);
     await expect(dialog.getByText(/Turnaround: 18 days promised/)).toBeVisible();
     await expect(dialog.getByLabel('Promised back on')).toHaveValue(dayFromNow(18));
-    await expect(dialog.getByRole('textbox', { name: 'Price quoted' })).toHaveValue(/75/);
+    await expect(dialog.getByRole('textbox', { name: 'Price quoted' })).toHaveValue(/77.78/);
     await dialog.getByRole('textbox', { name: 'Backing' }).fill('58 x 68, oatmeal');
     await dialog.getByRole('textbox', { name: 'Pattern' }).fill('Slow waves');
     await dialog.getByRole('checkbox', { name: /^Top, pressed/ }).check();
@@ -86,7 +86,7 @@ test('a quilter is saved and compared, two tops go in one package, one comes bac
     await openStage(page, 'Birch throw', STAGE);
     await mainAction(page, 'It is back').click();
     const dialog = page.getByRole('dialog', { name: 'It is back' });
-    await dialog.getByRole('textbox', { name: 'Price paid' }).fill('75');
+    await dialog.getByRole('textbox', { name: 'Price paid' }).fill('77.78');
     await dialog.getByRole('checkbox', { name: 'Alder throw' }).uncheck();
     await dialog.getByRole('button', { name: 'Save' }).click();
     await expect(dialog).toBeHidden();
@@ -114,7 +114,7 @@ test('a quilter is saved and compared, two tops go in one package, one comes bac
       .getByRole('link', { name: 'It is back' })
       .click();
     const dialog = page.getByRole('dialog', { name: 'It is back' });
-    await expect(dialog.getByRole('textbox', { name: 'Price paid' })).toHaveValue(/75/);
+    await expect(dialog.getByRole('textbox', { name: 'Price paid' })).toHaveValue(/77.78/);
     await dialog.getByRole('button', { name: 'Save' }).click();
     await expect(dialog).toBeHidden();
     await expect(

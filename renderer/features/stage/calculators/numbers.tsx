@@ -37,9 +37,10 @@ interface QuestionsProps extends NumbersProps {
 
 /** One question is open at a time. Those that few projects ask come last, folded away unless they were answered. */
 function Questions({ stage, measurements, calculators, saved }: QuestionsProps) {
-  const [opened, setOpened] = useState<string | null>(calculators[0]?.name ?? null);
   // Decided once: a question does not move while it is answered.
   const [seldom] = useState(() => seldomAsked(stage, calculators, saved));
+  const first = calculators.find(({ name }) => !seldom.has(name)) ?? calculators[0];
+  const [opened, setOpened] = useState<string | null>(first?.name ?? null);
   const question = (calculator: Calculator): ReactNode => {
     const isOpen = calculator.name === opened;
     const own = saved.find((one) => one.calculator === calculator.name) ?? null;
