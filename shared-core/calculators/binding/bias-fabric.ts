@@ -38,7 +38,7 @@ function continuousPlan(need: BiasNeed): BiasFabricPlan | null {
   };
 }
 
-export function joinedPlan(need: BiasNeed): BiasFabricPlan | null {
+function joinedPlan(need: BiasNeed): BiasFabricPlan | null {
   const { strip, seam, shortest, fabricWidth: width, needed, squareStep: step } = need;
   const fabric = { strip, seam, shortest, width };
   const length = biasFabricLength(fabric, { needed, step, longest: LONGEST_BIAS_FABRIC });

@@ -11,7 +11,7 @@ import { gramsOf } from '../weight-fields';
 import type { PackageWeightInput } from './input';
 
 /** What the finished piece weighs, in grams before rounding, and the areas behind it in (1/320 mm)². */
-export interface PieceWeight {
+interface PieceWeight {
   readonly area: number;
   readonly bindingArea: number;
   readonly topGrams: number;
@@ -21,7 +21,7 @@ export interface PieceWeight {
 }
 
 /** Three sides, the longest first. */
-export interface Box {
+interface Box {
   readonly sides: readonly [LengthQuantity, LengthQuantity, LengthQuantity];
   readonly girth: number;
   readonly lengthAndGirth: number;

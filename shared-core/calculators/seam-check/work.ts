@@ -27,7 +27,7 @@ export interface Estimate {
   readonly square: number;
 }
 
-export interface Prediction {
+interface Prediction {
   readonly value: number;
   readonly within: number;
   /** How much the scatter counts in the errors of seams and patches, squared. */
@@ -248,7 +248,7 @@ function ringOf(
 }
 
 /** A ring that lacks an angle closes to a cone, whose edge is as long as before less that angle. */
-export function riseOf(lacks: number, radius: number): number {
+function riseOf(lacks: number, radius: number): number {
   const share = 1 - Math.max(0, lacks) / (2 * Math.PI);
   return radius * Math.sqrt(1 - share ** 2);
 }

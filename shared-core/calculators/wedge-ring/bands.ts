@@ -3,7 +3,7 @@ import { roundUpTo } from '#core/units/rounding';
 import type { WedgeRingInput } from './input';
 
 /** One band of the wedges, from the inner edge outward. */
-export interface BandStrip {
+interface BandStrip {
   readonly fabric: string;
   readonly finished: Length;
   /** Cut width of its strip, rounded up to the cut step. */

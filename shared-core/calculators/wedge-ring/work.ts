@@ -86,7 +86,7 @@ function frameOf({ cut }: ArcWedge, { long }: WedgeSides): WedgeSides {
 }
 
 /** Fabric for the strips of one name, in 1/320 mm. */
-export interface FabricOfRing {
+interface FabricOfRing {
   readonly name: string;
   /** What one set, or one strip, takes of it. */
   readonly ofSet: number;

@@ -72,7 +72,7 @@ const buttonholes = z
 
 const snaps = z.object({ with: z.literal('snaps'), snapAcross: across('Snap across') }).readonly();
 
-export const TIES: z.infer<typeof ties> = {
+const TIES: z.infer<typeof ties> = {
   with: 'ties',
   tieWidth: inches(1 / 2),
   tieLength: inches(10),

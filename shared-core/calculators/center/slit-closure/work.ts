@@ -10,7 +10,7 @@ import type { Closing, SlitClosureInput } from './input';
 import { noRoom, overlapTooNarrow, stripsTooShort, tieTooLong, tooClose, TOO_MANY } from './refusals';
 
 /** What is cut for a closing. Lengths in 1/320 mm. */
-export type ClosingParts =
+type ClosingParts =
   | {
       readonly with: 'ties';
       readonly cutWidth: Length;

@@ -36,7 +36,7 @@ function cutEdge({ angle, inner, outer, seam }: SewnWedge): Line {
 }
 
 /** The stitching of the right leg: as far inside the cut edge as was sewn at either end of the finished leg. */
-export function stitching(wedge: SewnWedge, sewn: SewnSeam): Line {
+function stitching(wedge: SewnWedge, sewn: SewnSeam): Line {
   const { angle, inner, outer, seam } = wedge;
   const [sin, cos] = [Math.sin(angle / 2), Math.cos(angle / 2)];
   const at = (level: number, off: number): Point => ({
