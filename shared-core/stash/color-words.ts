@@ -1,5 +1,4 @@
-/** A screen color as red, green and blue, 0 to 255. */
-export type ScreenColor = readonly [red: number, green: number, blue: number];
+import { perceivedColor, type PerceivedColor, type ScreenColor } from '#core/units/screen-color';
 
 /** Color words with a typical screen color for each: common words, our own values. */
 const WORDS: readonly (readonly [string, ScreenColor])[] = [
@@ -60,7 +59,7 @@ export function colorWordsOf(points: readonly ScreenColor[]): readonly string[] 
 }
 
 function nearestWord(point: ScreenColor): string {
-  const wanted = perceived(point);
+  const wanted = perceivedColor(point);
   let [best, least] = ['', Infinity];
   for (const [word, lab] of PERCEIVED) {
     const distance = lab.reduce((sum, value, index) => sum + (value - (wanted[index] ?? 0)) ** 2, 0);
@@ -69,25 +68,7 @@ function nearestWord(point: ScreenColor): string {
   return best;
 }
 
-type Lab = readonly [number, number, number];
-
-/** Converts to OKLab (Björn Ottosson, 2020, public domain), where colors at a small distance look alike. */
-function perceived(color: ScreenColor): Lab {
-  const [r, g, b] = color.map(linear) as [number, number, number];
-  const l = Math.cbrt(0.4122214708 * r + 0.5363325363 * g + 0.0514459929 * b);
-  const m = Math.cbrt(0.2119034982 * r + 0.6806995451 * g + 0.1073969566 * b);
-  const s = Math.cbrt(0.0883024619 * r + 0.2817188376 * g + 0.6299787005 * b);
-  return [
-    0.2104542553 * l + 0.793617785 * m - 0.0040720468 * s,
-    1.9779984951 * l - 2.428592205 * m + 0.4505937099 * s,
-    0.0259040371 * l + 0.7827717662 * m - 0.808675766 * s,
-  ];
-}
-
-/** Undoes the sRGB curve of IEC 61966-2-1, giving amounts of light. */
-function linear(value: number): number {
-  const share = value / 255;
-  return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
-}
-
-const PERCEIVED: readonly (readonly [string, Lab])[] = WORDS.map(([word, color]) => [word, perceived(color)]);
+const PERCEIVED: readonly (readonly [string, PerceivedColor])[] = WORDS.map(([word, color]) => [
+  word,
+  perceivedColor(color),
+]);

@@ -6,7 +6,9 @@ import type {
   JobPatch,
   JobPiece,
   JobPlan,
+  PiecePlan,
 } from '#core/cutting/tree/cutting-job';
+import { checkCutPlan, type CutFault } from '#core/cutting/check/check-cut-plan';
 import type { JobAnswer } from '#core/cutting/search/plan-cutting';
 import { planCutting } from '#core/cutting/search/plan-cutting';
 import { seededRandom } from '#core/cutting/search/seeded-random';
@@ -83,6 +85,29 @@ export function plansAfter(asked: CuttingJob, steps: number, seed = 1): JobAnswe
     if (answer !== undefined) return answer;
     search.step(() => 0, 0);
   }
+}
+
+/** The faults that the checker finds in one piece, with the patches turned as that piece allows. */
+export function faultsOf(
+  asked: CuttingJob,
+  plan: JobPlan,
+  cut: PiecePlan,
+): readonly (CutFault | 'not whole sheets')[] {
+  const material = asked.fabrics.find(({ id }) => id === cut.fabric)!;
+  const source = material.pieces.find(({ id }) => id === cut.piece);
+  const isOnItsSide = source?.printRuns === 'across';
+  const patches = asked.patches.map(({ width, length, copies, mayTurn, fabric: of }) => ({
+    width,
+    height: length,
+    copies: of === cut.fabric ? copies : 0,
+    mayTurn: isOnItsSide || (mayTurn && !material.isDirectional),
+  }));
+  const rule = plan.rule === '2-stage' && !isOnItsSide ? '2-stage' : 'guillotine';
+  const check = { width: cut.width, patches, rule, needsAllCopies: false } as const;
+  if (cut.tree.kind !== 'sheets') return checkCutPlan(cut.tree, { ...check, height: cut.length });
+  if (cut.width !== source!.width || cut.length % source!.sheetLength! !== 0 || cut.length > source!.length)
+    return ['not whole sheets'];
+  return cut.tree.parts.flatMap((sheet) => checkCutPlan(sheet, { ...check, height: source!.sheetLength! }));
 }
 
 /** The copies of each patch that a plan places, by the patch's id. */

@@ -142,6 +142,20 @@ const cases: Readonly<Record<string, Case>> = {
       { 'shared-core/stash/cost.ts': value('#core/domain/stash'), 'shared-core/domain/stash.ts': empty },
     ],
   },
+  'core-fabric-choice': {
+    bad: [
+      {
+        'shared-core/fabric-choice/best.ts': types('#core/contract/stash'),
+        'shared-core/contract/stash.ts': empty,
+      },
+    ],
+    good: [
+      {
+        'shared-core/fabric-choice/best.ts': value('#core/cutting/plan'),
+        'shared-core/cutting/plan.ts': empty,
+      },
+    ],
+  },
   'core-calendar-file': {
     bad: [
       {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { colorWordsOf, type ScreenColor } from '#core/stash/color-words';
+import { colorWordsOf } from '#core/stash/color-words';
+import type { ScreenColor } from '#core/units/screen-color';
 
 const of = (color: ScreenColor, count: number): readonly ScreenColor[] =>
   Array.from({ length: count }, () => color);

@@ -1,4 +1,5 @@
-import { colorWordsOf, type ScreenColor } from '#core/stash/color-words';
+import { colorWordsOf } from '#core/stash/color-words';
+import type { ScreenColor } from '#core/units/screen-color';
 
 /** Photos are read at this many points a side. */
 const SIDE = 16;

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { CuttingJob, JobPlan, PiecePlan } from '#core/cutting/tree/cutting-job';
-import { checkCutPlan } from '#core/cutting/check/check-cut-plan';
+import type { CuttingJob, JobPlan } from '#core/cutting/tree/cutting-job';
 import { isBetter } from '#core/cutting/tree/job-totals';
 import { planCutting } from '#core/cutting/search/plan-cutting';
 import { seededRandom } from '#core/cutting/search/seeded-random';
@@ -11,31 +10,13 @@ import {
   anyJob,
   bolt42,
   fabric,
+  faultsOf,
   job,
   patch,
   piece,
   placedCopies,
   plansAfter,
 } from '#test/helpers/cutting-jobs';
-
-/** The faults that the checker finds in one piece, with the patches turned as that piece allows. */
-function faultsOf(asked: CuttingJob, plan: JobPlan, cut: PiecePlan) {
-  const material = asked.fabrics.find(({ id }) => id === cut.fabric)!;
-  const source = material.pieces.find(({ id }) => id === cut.piece);
-  const isOnItsSide = source?.printRuns === 'across';
-  const patches = asked.patches.map(({ width, length, copies, mayTurn, fabric: of }) => ({
-    width,
-    height: length,
-    copies: of === cut.fabric ? copies : 0,
-    mayTurn: isOnItsSide || (mayTurn && !material.isDirectional),
-  }));
-  const rule = plan.rule === '2-stage' && !isOnItsSide ? '2-stage' : 'guillotine';
-  const check = { width: cut.width, patches, rule, needsAllCopies: false } as const;
-  if (cut.tree.kind !== 'sheets') return checkCutPlan(cut.tree, { ...check, height: cut.length });
-  expect([cut.width, cut.length % source!.sheetLength!]).toEqual([source!.width, 0]);
-  expect(cut.length).toBeLessThanOrEqual(source!.length);
-  return cut.tree.parts.flatMap((sheet) => checkCutPlan(sheet, { ...check, height: source!.sheetLength! }));
-}
 
 describe('plans for any job', () => {
   const forAllPlans = (check: (asked: CuttingJob, plan: JobPlan) => void, seed: number) => {
