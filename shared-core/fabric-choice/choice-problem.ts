@@ -2,7 +2,7 @@ import type { CuttingTable, JobPiece, PieceToBuy } from '#core/cutting/tree/cutt
 import type { ScreenColor } from '#core/units/screen-color';
 
 /** Patches of one size, as cut, in 1/320 mm: `width` across the print, `length` along it. */
-export interface RolePatch {
+interface RolePatch {
   readonly width: number;
   readonly length: number;
   readonly copies: number;
