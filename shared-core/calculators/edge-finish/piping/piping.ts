@@ -1,14 +1,13 @@
 import { fabricToBuy } from '#core/calculators/fabric-to-buy';
 import { success } from '#core/result';
-import { lengthFromExact } from '#core/units/length';
 import { HANDLE_BIAS_TIP } from '#core/calculators/binding/bench-notes';
-import { joinCost } from '#core/calculators/binding/strip-joins';
 import type { Calculator } from '#core/calculators/calculator';
 import { cautionNotes } from '#core/calculators/caution-notes';
 import type { Figure, Note } from '#core/calculators/explanation';
-import { cordNeed, fabricNeed } from '#core/calculators/needs';
+import { cordNeed } from '#core/calculators/needs';
 import { outlineCornerAngles } from '#core/calculators/outline/outline-measures';
 import { countQuantity, fineLength, givenLength, lengthUp, yardageUp } from '#core/calculators/quantities';
+import { edgeStripsCuts, edgeStripsNeed, stripsOf } from '../edge-strips';
 import { pipingDiagram } from './diagram';
 import { type PipingInput, pipingFromProject, pipingInput } from './input';
 import { pipingSteps } from './steps';
@@ -39,26 +38,16 @@ export const piping: Calculator<PipingInput, PipingDetails> = {
       details,
     });
   },
-  needs(input, { straight, strip, needed, fabric }) {
-    const { fabricWidth: width, safetyExtra: extraPercent } = input;
-    const from = { fabricWidth: width, extraPercent };
-    const cord = cordNeed('Cord for the piping', needed);
-    if (straight === null)
-      return [fabricNeed(NAME, [{ width, length: fabric, count: 1, mayTurn: false }], from), cord];
-    const cost = joinCost('diagonal', strip, input.seamAllowance);
-    const strips = { strip, needed, cost: needed > cost ? cost : 0 };
-    return [{ ...fabricNeed(NAME, [], from), amount: { measure: 'strips', ...strips } }, cord];
-  },
-  cuts: ({ fabricWidth: width }, { straight, strip, fabric }) => {
-    const length = straight === null ? lengthFromExact(fabric, 'up') : strip;
-    return [{ fabric: NAME, width, length, count: straight?.strips ?? 1, mayTurn: true }];
-  },
+  needs: (input, details) => [
+    edgeStripsNeed(NAME, input, details),
+    cordNeed('Cord for the piping', details.needed),
+  ],
+  cuts: ({ fabricWidth }, details) => edgeStripsCuts(NAME, fabricWidth, details),
   isCutLater: true,
 };
 
 function figuresOf(input: PipingInput, details: PipingDetails): readonly Figure[] {
-  const { straight, bias, bend } = details;
-  const strips = straight?.strips ?? bias?.strips.length ?? 0;
+  const { bend } = details;
   const clips: readonly Figure[] =
     bend === null ? [] : [{ label: 'Clips', quantity: countQuantity(bend.clips, ['clip', 'clips'], 'up') }];
   return [
@@ -67,7 +56,7 @@ function figuresOf(input: PipingInput, details: PipingDetails): readonly Figure[
     { label: 'Fabric to buy', quantity: fabricToBuy(input, details.fabric) },
     { label: 'Cord to buy', quantity: yardageUp(details.needed, input.yardageStep) },
     { label: 'Fabric for the strips', quantity: lengthUp(details.fabric) },
-    { label: 'Strips', quantity: countQuantity(strips, ['strip', 'strips']) },
+    { label: 'Strips', quantity: countQuantity(stripsOf(details), ['strip', 'strips']) },
     ...clips,
   ];
 }

@@ -1,5 +1,4 @@
 import { fabricToBuyStep } from '#core/calculators/fabric-to-buy';
-import { biasStripsSteps } from '#core/calculators/binding/bias-strips/steps';
 import { outlineEdgeStep } from '#core/calculators/binding/outer-binding/edge-step';
 import type { Explanation, Step } from '#core/calculators/explanation';
 import {
@@ -11,6 +10,7 @@ import {
   yardageUp,
 } from '#core/calculators/quantities';
 import { commonPractice, derived, fineTerm, givenTerm, term } from '#core/calculators/working/terms';
+import { edgeStripsSteps } from '../edge-strips';
 import type { PipingInput } from './input';
 import { type PipingDetails, stripToCut } from './work';
 
@@ -45,7 +45,8 @@ export function pipingSteps(input: PipingInput, details: PipingDetails): Explana
       result: yardageUp(details.needed, input.yardageStep),
       rule: commonPractice('Shops cut cord from a roll by the same steps as fabric.'),
     },
-    ...fabricSteps(input, details),
+    ...edgeStripsSteps(input, details),
+    fabricToBuyStep(input, details.fabric, { means: 'fabric for the strips' }),
     ...clipSteps(input, details),
   ];
 }
@@ -62,36 +63,6 @@ function edgeStep(input: PipingInput, { edge }: PipingDetails): Step {
     result: lengthUp(edge),
     rule: derived('The seam runs s outside the cut edge of the hole.'),
   };
-}
-
-function fabricSteps(input: PipingInput, details: PipingDetails): readonly Step[] {
-  const { bias, straight, strip } = details;
-  const toBuy: Step = fabricToBuyStep(input, details.fabric, { means: 'fabric for the strips' });
-  if (bias !== null) {
-    return [...biasStripsSteps({ stripWidth: strip, seamAllowance: input.seamAllowance }, bias), toBuy];
-  }
-  const count = countQuantity(straight?.strips ?? 0, ['strip', 'strips'], 'up');
-  return [
-    {
-      label: 'Strips across the fabric',
-      formula: '(N − w) ÷ (U − w), rounded up, at least one',
-      terms: [
-        term('N', 'strip needed', lengthUp(details.needed)),
-        givenTerm('U', 'usable fabric width', input.fabricWidth),
-        givenTerm('w', 'strip width, which a diagonal join takes', strip),
-      ],
-      result: count,
-      rule: derived('Every strip but the first loses one join.'),
-    },
-    {
-      label: 'Fabric for the strips',
-      formula: 'n · w',
-      terms: [term('n', 'strips', count), givenTerm('w', 'strip width', strip)],
-      result: lengthUp(details.fabric),
-      rule: derived('They lie one below the other.'),
-    },
-    toBuy,
-  ];
 }
 
 function clipSteps(input: PipingInput, { bend }: PipingDetails): readonly Step[] {

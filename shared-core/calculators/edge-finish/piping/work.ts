@@ -3,18 +3,11 @@ import type { Outline } from '#core/domain/outline';
 import { circlePerimeter } from '#core/geometry/circle';
 import { failure, type Result, success } from '#core/result';
 import type { Length } from '#core/units/length';
-import {
-  biasFabricLength,
-  type BiasStripsLayout,
-  layBiasStrips,
-  squaredStripsLength,
-} from '#core/calculators/binding/bias-strips/work';
-import { LONGEST_BIAS_FABRIC } from '#core/calculators/binding/binding-fields';
-import { joinCost, stripsNeeded } from '#core/calculators/binding/strip-joins';
 import type { Refusal } from '#core/calculators/calculator';
 import type { LengthQuantity } from '#core/calculators/explanation';
 import { outlinePerimeter, outlineTightestRadius } from '#core/calculators/outline/outline-measures';
 import { givenLength, lengthDown, lengthUp } from '#core/calculators/quantities';
+import { cutEdgeStrips, type EdgeStrips, noFabricForStrips } from '../edge-strips';
 import type { PipingInput } from './input';
 
 /** A bend of the line of stitching, at its tightest, and how long the bent part is. In 1/320 mm. */
@@ -26,22 +19,13 @@ interface Bend {
   readonly opening: number;
 }
 
-export interface PipingDetails {
+/** `needed` is the length of the strip and of the cord. */
+export interface PipingDetails extends EdgeStrips {
   /** The line of stitching. */
   readonly edge: number;
-  /** Of strip, and of cord. */
-  readonly needed: number;
-  readonly strip: Length;
   readonly bend: Bend | null;
-  readonly fabric: number;
   readonly fabricToBuy: Length;
-  /** Strips across the fabric, on the straight grain. */
-  readonly straight: { readonly strips: number } | null;
-  readonly bias: (BiasStripsLayout & { readonly gives: number }) | null;
 }
-
-/** More strips than this are a slip in the input. */
-const MOST_STRIPS = 1_000;
 
 export function planPiping(input: PipingInput): Result<PipingDetails, Refusal> {
   const bend = bendOf(input);
@@ -51,40 +35,14 @@ export function planPiping(input: PipingInput): Result<PipingDetails, Refusal> {
   const edge = edgeOf(input);
   const needed = edge + input.extra;
   const strip = stripToCut(input).rounded;
-  const cut = input.grain === 'bias' ? cutOnBias(input, strip, needed) : cutStraight(input, strip, needed);
-  if (cut === null) return failure(noFabric(input, strip));
-  return success({
-    edge,
-    needed,
-    strip,
-    bend,
-    ...cut,
-    fabricToBuy: fabricToBuy(input, cut.fabric).rounded,
-  });
+  const cut = cutEdgeStrips(input, strip, needed);
+  if (cut === null) return failure(noFabricForStrips(input, strip));
+  return success({ edge, bend, ...cut, fabricToBuy: fabricToBuy(input, cut.fabric).rounded });
 }
 
 /** Once around the cord and a seam allowance on both sides. */
 export function stripToCut({ cord, seamAllowance, cutStep }: PipingInput): LengthQuantity {
   return lengthUp(Math.PI * cord + 2 * seamAllowance, cutStep);
-}
-
-type Cut = Pick<PipingDetails, 'fabric' | 'straight' | 'bias'>;
-
-function cutOnBias(input: PipingInput, strip: Length, needed: number): Cut | null {
-  const { fabricWidth: width, seamAllowance: seam, shortestStrip: shortest } = input;
-  const fabric = { width, strip, seam, shortest };
-  const longest = LONGEST_BIAS_FABRIC;
-  const length = biasFabricLength(fabric, { needed, step: input.squareStep, longest });
-  if (length === null) return null;
-  const layout = layBiasStrips({ ...fabric, length });
-  return { fabric: length, straight: null, bias: { ...layout, gives: squaredStripsLength(layout, strip) } };
-}
-
-function cutStraight(input: PipingInput, strip: Length, needed: number): Cut | null {
-  const cost = joinCost('diagonal', strip, input.seamAllowance);
-  const strips = stripsNeeded(needed, input.fabricWidth, cost);
-  if (strips === null || strips > MOST_STRIPS) return null;
-  return { fabric: strips * strip, straight: { strips }, bias: null };
 }
 
 /** The outline is the finished edge, where the piping is sewn. A hole is measured at its cut edge, so its seam is outside of that. */
@@ -132,12 +90,3 @@ const NEEDS_BIAS: Refusal = {
   says: 'This edge is curved, and a strip on the straight grain doesn’t bend with the cord. Cut it on the bias.',
   values: {},
 };
-
-function noFabric({ fabricWidth }: PipingInput, strip: Length): Refusal {
-  return {
-    code: 'no-fabric',
-    field: ['fabricWidth'],
-    says: 'Strips {strip} wide from fabric {width} wide don’t reach around this edge, however much of it you cut.',
-    values: { strip: givenLength(strip), width: givenLength(fabricWidth) },
-  };
-}
