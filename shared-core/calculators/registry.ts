@@ -9,6 +9,7 @@ import { scrappyBinding } from './binding/scrappy-binding/scrappy-binding';
 import type { Calculator } from './calculator';
 import { fabricWidth } from './fabric-width/fabric-width';
 import { hangingSleeve } from './hanging-sleeve/hanging-sleeve';
+import { facing } from './edge-finish/facing/facing';
 import { piping } from './edge-finish/piping/piping';
 import { prairiePoints } from './edge-finish/prairie-points/prairie-points';
 import { ruffle } from './edge-finish/ruffle/ruffle';
@@ -58,6 +59,7 @@ export const calculators: readonly Calculator[] = [
   curveStrain,
   prairiePoints,
   piping,
+  facing,
   ruffle,
   hangingSleeve,
   handFinish,

@@ -1,7 +1,8 @@
 import type { LengthQuantity, Note } from '../explanation';
 import { coverOf } from '../binding/strip-width';
+import { facingPatchSide } from '../edge-finish/facing/work';
 import { fineLength, givenLength, lengthUp, percentQuantity, wordsQuantity } from '../quantities';
-import { type Length, lengthFromExact, lengthFromInches } from '#core/units/length';
+import { type Length, lengthFromInches } from '#core/units/length';
 import { roundDownTo } from '#core/units/rounding';
 import {
   type BoundCurve,
@@ -133,7 +134,7 @@ const FACING_WIDTH = lengthFromInches(3 / 2);
 
 function faceNotes({ side, radius, seam }: BoundCurve): readonly Note[] {
   if (side === 'outside') return [];
-  const patch = facingPatch(radius, seam);
+  const patch = facingPatchSide(radius, { seamAllowance: seam, width: FACING_WIDTH, turnedEdge: seam });
   return [
     {
       kind: 'tip',
@@ -141,11 +142,6 @@ function faceNotes({ side, radius, seam }: BoundCurve): readonly Note[] {
       values: { patch: lengthUp(patch), width: givenLength(FACING_WIDTH) },
     },
   ];
-}
-
-/** Across the hole, a facing and its turned edge on both sides. */
-function facingPatch(radius: number, seam: number): Length {
-  return lengthFromExact(2 * (radius + seam + FACING_WIDTH + seam), 'up');
 }
 
 /** Common practice: what a wandering cut does, so long as the seam is sewn to the drawn line. */

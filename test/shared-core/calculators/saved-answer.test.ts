@@ -133,6 +133,7 @@ describe('every calculator that buys', () => {
       'bias-strips',
       'prairie-points',
       'piping',
+      'facing',
       'ruffle',
       'hanging-sleeve',
       'hand-finish',
