@@ -18,6 +18,7 @@ import { centerClearance } from './center/center-clearance/center-clearance';
 import { centerFind } from './center/center-find/center-find';
 import { holeSize } from './center/hole-size/hole-size';
 import { slitClosure } from './center/slit-closure/slit-closure';
+import { coverSize } from './cover-size/cover-size';
 import { curveStrain } from './curves/curve-strain/curve-strain';
 import { innerBinding } from './curves/inner-binding/inner-binding';
 import { lieFlat } from './lie-flat/lie-flat';
@@ -66,6 +67,7 @@ export const calculators: readonly Calculator[] = [
   packageWeight,
   machineThread,
   washing,
+  coverSize,
   fabricWidth,
 ];
 

@@ -15,7 +15,11 @@ const BY_THE_INCH: readonly string[] = [
   'quilting-thread',
 ];
 /** What shops cut keeps its size, and a leftover too small to see counts as none. */
-const AS_LARGE_AS_EVER: readonly string[] = ['What to cut it from', 'How to do it'];
+const AS_LARGE_AS_EVER: readonly string[] = [
+  'What to cut it from',
+  'How to do it',
+  'Common mattresses, with the same drop',
+];
 /** The longest piece of fabric is as long as ever, so that a way or a size past it is left out; and like strips are listed as one. */
 const MAY_LEAVE_OUT: readonly string[] = ['outer-binding', 'bias-strips'];
 

@@ -121,7 +121,7 @@ function notesOf(input: FacingInput, { give, curve, strips }: FacingDetails): re
       ? [tooWide(input, curve.radius)]
       : []),
     ...(input.around === 'hole' && input.hole !== null ? [openingTip(input, input.hole.diameter)] : []),
-    ...(strips === null || strips.bias === null ? [] : [HANDLE_BIAS_TIP]),
+    ...((strips?.bias ?? null) === null ? [] : [HANDLE_BIAS_TIP]),
     ...cautionNotes('rotaryBlade', 'scissors', 'iron', 'machineNeedle', 'handNeedle', 'pins'),
   ];
 }
