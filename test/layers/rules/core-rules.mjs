@@ -54,6 +54,11 @@ export const coreRules = [
     'Chooses by color and cutting: knows no store or page.',
     core('units', 'cutting'),
   ),
+  coreRoom(
+    'cutting-list',
+    'Reading a list knows words and sizes: what is worked out from its patches belongs to a calculator.',
+    core('units'),
+  ),
   coreRoom('planner', 'The date planner works on records: it knows no channel and no calculator.', [
     ...core('units', 'domain'),
     ...schemas,
