@@ -29,6 +29,7 @@ import { quiltingThread } from './quilting-thread/quilting-thread';
 import { fussyCutting } from './patches/fussy-cutting/fussy-cutting';
 import { packageWeight } from './package-weight/package-weight';
 import { patchSize } from './patches/patch-size/patch-size';
+import { patternList } from './patches/pattern-list/pattern-list';
 import { seamCheck } from './seam-check/seam-check';
 import { top } from './top/top';
 import { wedgeRing } from './wedge-ring/wedge-ring';
@@ -37,6 +38,7 @@ import { washing } from './washing/washing';
 /** Every calculator, in the order a maker meets them. */
 export const calculators: readonly Calculator[] = [
   patchSize,
+  patternList,
   fussyCutting,
   top,
   wedgeRing,

@@ -118,6 +118,7 @@ describe('every calculator that buys', () => {
   test('are these, each with a folder of its own', () => {
     expect(buyers.map(({ name }) => name)).toEqual([
       'patch-size',
+      'pattern-list',
       'fussy-cutting',
       'top',
       'wedge-ring',

@@ -7,7 +7,6 @@ import type { Figure, Quantity, Table } from '#core/calculators/explanation';
 import { needsOfPatchList } from '#core/calculators/needs';
 import {
   countQuantity,
-  givenLength,
   lengthQuantity,
   sizeQuantity,
   wordsQuantity,
@@ -15,6 +14,7 @@ import {
 } from '#core/calculators/quantities';
 import { lengthPerFabric, type FabricLength } from '../fabric-needed';
 import { patchesFromPiece, type SizedPatch } from '../cut-sizes';
+import { stripTable } from '../fabric-steps';
 import { patchesPerStrip } from '../fill-strips';
 import { patchSizeDiagram } from './diagram';
 import { patchSizeFromProject, patchSizeInput, type PatchSizeInput } from './input';
@@ -65,7 +65,7 @@ function calculatePatchSize(input: PatchSizeInput): Result<Calculation<PatchSize
   const details = detailsOf(work.value);
   return success({
     figures: figuresOf(work.value, details.fabricLengths),
-    tables: [patchTable(work.value), stripTable(work.value)],
+    tables: [patchTable(work.value), stripTable(work.value.needed.strips)],
     explanation: patchSizeSteps(work.value),
     notes: patchSizeNotes(work.value),
     diagram: patchSizeDiagram(work.value),
@@ -166,18 +166,5 @@ function patchTable({ input, sized, drawn }: PatchSizeWork): Table {
         countQuantity(patchesPerStrip(one.strip, input.fabricWidth), ['', '']),
         countQuantity(patchesFromPiece(one, input.pieceWidth, input.pieceLength), ['', '']),
       ]),
-  };
-}
-
-function stripTable({ needed }: PatchSizeWork): Table {
-  return {
-    title: 'Strips across the fabric',
-    columns: ['Fabric', 'Strip width', 'How many', 'Length of fabric'],
-    rows: needed.strips.map(({ fabric, width, strips, length }) => [
-      wordsQuantity(fabric),
-      givenLength(width),
-      countQuantity(strips, ['strip', 'strips']),
-      givenLength(length),
-    ]),
   };
 }

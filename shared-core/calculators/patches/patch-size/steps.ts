@@ -2,14 +2,12 @@ import type { Explanation, Rule, Step, Term } from '#core/calculators/explanatio
 import {
   countQuantity,
   degreesQuantity,
-  givenLength,
   lengthDown,
   lengthNearest,
   lengthUp,
-  yardageUp,
 } from '#core/calculators/quantities';
 import { commonPractice, derived, givenTerm, term } from '#core/calculators/working/terms';
-import { lengthPerFabric } from '../fabric-needed';
+import { fabricSteps, stripSteps } from '../fabric-steps';
 import type { CutEdge } from '../cut-edge';
 import type { SizedPatch } from '../cut-sizes';
 import { patchesPerStrip } from '../fill-strips';
@@ -32,9 +30,14 @@ export function patchSizeSteps(work: PatchSizeWork): Explanation {
     ...reverseStep(work),
     ...cutSteps(work, patches),
     ...patches.slice(0, 1).map((first) => perStripStep(work, first)),
-    ...stripSteps(work),
-    ...fabricSteps(work),
+    ...stripSteps(work.needed.strips, asCommon),
+    ...fabricSteps(work.needed.strips, work.input.yardageStep, asCommon),
   ];
+}
+
+/** `First fabric` within a sentence. */
+function asCommon(fabric: string): string {
+  return fabric.toLowerCase();
 }
 
 function reverseStep({ fromCut, input }: PatchSizeWork): Explanation {
@@ -103,35 +106,6 @@ function perStripStep({ input }: PatchSizeWork, { patch, strip }: SizedPatch): S
     result: countQuantity(patchesPerStrip(strip, input.fabricWidth), ['patch', 'patches']),
     rule: derived('Rounded down to whole patches.'),
   };
-}
-
-function stripSteps({ needed }: PatchSizeWork): Explanation {
-  const rule = derived(
-    'Each strip is filled with the longest patches that still fit. Strips that are too short for one patch are joined end to end.',
-  );
-  return needed.strips.slice(0, MOST_EDGES).map(({ fabric, width, strips, length }) => ({
-    label: `Strips of ${fabric.toLowerCase()}`,
-    formula: 'fabric = k × b',
-    terms: [
-      term('k', 'strips', countQuantity(strips, ['strip', 'strips'])),
-      givenTerm('b', 'cut width of a strip', width),
-    ],
-    result: givenLength(length),
-    rule,
-  }));
-}
-
-function fabricSteps({ input, needed }: PatchSizeWork): Explanation {
-  return lengthPerFabric(needed.strips).map(({ fabric, length }) => ({
-    label: `Fabric to buy, ${fabric.toLowerCase()}`,
-    formula: 'Σ, rounded up to whole y',
-    terms: [
-      givenTerm('Σ', 'all strips of this fabric', length),
-      givenTerm('y', 'step in which fabric is sold', input.yardageStep),
-    ],
-    result: yardageUp(length, input.yardageStep),
-    rule: commonPractice('Rounded up to an eighth of a yard or 5 cm, with nothing extra for mistakes.'),
-  }));
 }
 
 function termOf({ symbol, means, exact, isAngle }: CutEdge['terms'][number]): Term {
