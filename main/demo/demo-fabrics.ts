@@ -20,7 +20,7 @@ export interface DemoFabricPiece {
   readonly kind: PieceKind;
   readonly width: number;
   readonly length: number;
-  readonly costMinor: number;
+  readonly costMinor: number | null;
   readonly daysAgo: number;
 }
 
@@ -74,7 +74,7 @@ function fatQuarter(daysAgo: number): DemoFabricPiece {
 }
 
 function leftover(width: number, length: number, daysAgo: number): DemoFabricPiece {
-  return { kind: 'leftover', width, length, costMinor: 0, daysAgo };
+  return { kind: 'leftover', width, length, costMinor: null, daysAgo };
 }
 
 const SHELF_TWO = { place: 'Sewing room, shelf 2' } as const;

@@ -1,4 +1,5 @@
 import { calendarDate, type CalendarDate, calendarDateParts, daysBetween } from '#core/units/calendar-date';
+import { firstDayOf, isWholeDate, type PartialDate } from '#core/units/partial-date';
 
 /** Today in the maker's time zone, which only the window knows. */
 export function today(now: Date = new Date()): CalendarDate {
@@ -12,6 +13,13 @@ export function today(now: Date = new Date()): CalendarDate {
 export function dateWords(date: CalendarDate, locale: string, on: CalendarDate): string {
   const isThisYear = calendarDateParts(date).year === calendarDateParts(on).year;
   return format(date, locale, { day: 'numeric', month: 'short', ...(isThisYear ? {} : { year: 'numeric' }) });
+}
+
+/** `12 Sep`, `Sep 2027` or `2027`, as well as it is known; `day not known` for no day. */
+export function partialDateWords(date: PartialDate | null, locale: string, on: CalendarDate): string {
+  if (date === null) return 'day not known';
+  if (isWholeDate(date)) return dateWords(date, locale, on);
+  return date.length === 4 ? date : monthWords(firstDayOf(date), locale);
 }
 
 /** `Sun 12 Sep`, with the year as in `dateWords`: for a day on which something has to be done. */

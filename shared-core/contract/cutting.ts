@@ -4,6 +4,7 @@ import { calendarDateSchema } from '#core/domain/dates';
 import { fabricPieceIdSchema, projectIdSchema } from '#core/domain/ids';
 import { reads, writes } from './channel';
 import type { Changed } from './projects';
+import { paid } from './stash';
 
 /** The plan saved with a project. Whether it is out of date is worked out when it is shown, from the stash at that time. */
 export interface CuttingPlanPage {
@@ -22,13 +23,14 @@ export const cuttingChannels = {
   'cutting:save': writes<Changed>()(z.object({ projectId: projectIdSchema, plan: keptPlanSchema })),
   /**
    * Books the fabric that the plan asks to buy, sets it aside for the project and lets the plan cut it, all in one change. `fabric` is the
-   * plan's key for the fabric; `costMinor` is the price paid.
+   * plan's key for the fabric; `costMinor` is the price paid, null if it is
+   * not known.
    */
   'cutting:buy': writes<Changed>()(
     z.object({
       projectId: projectIdSchema,
       fabric: z.string().min(1).max(200),
-      costMinor: z.int().min(0).max(100_000_000),
+      costMinor: paid.costMinor,
       on: calendarDateSchema,
     }),
   ),

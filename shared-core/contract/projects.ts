@@ -78,7 +78,6 @@ export interface ProjectGlance {
   readonly stages: readonly StageGlance[];
   readonly trips: readonly Trip[];
   readonly swatches: readonly string[];
-  readonly costMinor: number;
 }
 
 export interface ProjectSpread extends ProjectGlance {

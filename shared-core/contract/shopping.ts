@@ -21,6 +21,7 @@ import type { FabricNeed } from '#core/stash/shopping/fabric-need';
 import type { ShoppingLine } from '#core/stash/shopping/shopping-list';
 import type { Length } from '#core/units/length';
 import { reads, writes } from './channel';
+import { paid } from './stash';
 import type { Changed } from './projects';
 
 /** What to buy for the open projects, worked out each time it is read, and the maker's own lines. */
@@ -110,8 +111,7 @@ export const shoppingChannels = {
       size: z.object({ width: pieceWidthSchema, length: pieceLengthSchema }),
       unitLength: pieceLengthSchema.nullable(),
       place: placePathSchema,
-      costMinor: z.int().min(0).max(100_000_000),
-      on: calendarDateSchema,
+      ...paid,
       note: z.string().trim().max(500),
       holds: z
         .array(z.object({ projectId: projectIdSchema, length: pieceLengthSchema }).readonly())

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { calendarDateSchema } from '#core/domain/dates';
+import { calendarDateSchema, partialDateSchema } from '#core/domain/dates';
 import {
   bookingIdSchema,
   fabricPieceIdSchema,
@@ -25,8 +25,9 @@ import {
   stashOrderSchema,
 } from '#core/domain/stash-filter';
 import { pieceCode } from '#core/stash/piece-code';
-import type { CalendarDate } from '#core/units/calendar-date';
+import type { KnownCost } from '#core/units/known-cost';
 import { UNITS_PER_METER } from '#core/units/length';
+import type { PartialDate } from '#core/units/partial-date';
 import { type Page, pageRequest, reads, writes } from './channel';
 import type { Changed } from './projects';
 
@@ -36,7 +37,7 @@ export interface FabricGlance {
   /** What is there, and what of it is free, over all pieces, in (1/320 mm)². */
   readonly areaThere: number;
   readonly areaFree: number;
-  readonly valueMinor: number;
+  readonly value: KnownCost;
 }
 
 /** A piece found by its code; it may be used up. */
@@ -63,8 +64,8 @@ export interface Booking {
   readonly stageId: StageId | null;
   readonly stageName: string | null;
   readonly note: string;
-  /** The day it happened, and the moment it was recorded. */
-  readonly on: CalendarDate;
+  /** The day it happened, and the moment it was recorded. Fabric may be bought in a month or year, or when is not known. */
+  readonly on: PartialDate | null;
   readonly recordedAt: number;
   readonly entries: readonly (LedgerEntry & {
     readonly pieceWidth: number;
@@ -76,7 +77,7 @@ export interface Booking {
    * left with the fabric. Negative for a booking that undoes another.
    */
   readonly usedArea: number;
-  readonly costMinor: number;
+  readonly cost: KnownCost;
   readonly isUndone: boolean;
 }
 
@@ -89,7 +90,7 @@ export interface FabricPrice extends StashPrice {
 /** The cost of fabric, worked out in two other ways than by the price paid for the piece itself. */
 export interface FabricCost {
   /** First in, first out: at the cost of the fabric that came in first. */
-  readonly fifoMinor: number;
+  readonly firstIn: KnownCost;
   /** What as much fabric would cost now; null if a fabric has no price. */
   readonly replacementMinor: number | null;
 }
@@ -107,13 +108,19 @@ export interface ProjectFabric {
   readonly bookings: readonly Booking[];
   readonly held: readonly { readonly piece: FabricPiece; readonly fabric: Fabric; readonly held: number }[];
   readonly usedArea: number;
-  readonly costMinor: number;
-  /** The cost of what was used. */
+  /** The cost of what was used: as paid, and counted in other ways. */
+  readonly paid: KnownCost;
   readonly cost: FabricCost;
 }
 
 const size = z.object({ width: pieceWidthSchema, length: pieceLengthSchema });
 const note = z.string().trim().max(500);
+
+/** What a purchase cost and when it was; null if that is not known. */
+export const paid = {
+  costMinor: z.int().min(0).max(100_000_000).nullable(),
+  on: partialDateSchema.nullable(),
+};
 
 export const stashChannels = {
   /**
@@ -166,8 +173,7 @@ export const stashChannels = {
       size,
       unitLength: pieceLengthSchema.nullable().optional(),
       place: placePathSchema.optional(),
-      costMinor: z.int().min(0).max(100_000_000),
-      on: calendarDateSchema,
+      ...paid,
       note,
     }),
   ),

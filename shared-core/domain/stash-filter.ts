@@ -35,7 +35,7 @@ export const stashFilterSchema = z
     freeAtLeast: pieceLengthSchema.optional(),
     /** Its pieces together have this length free, at the width of the widest one. */
     freeInAll: pieceLengthSchema.optional(),
-    /** Some of it was bought on this day or later; fabric without a purchase counts from the day it was entered. */
+    /** Some of it was bought on this day or later; fabric without a purchase counts from the day it was entered, one bought in a month or year on any day of it. */
     boughtFrom: calendarDateSchema.optional(),
     /** Some of it was bought on this day or earlier. */
     boughtUntil: calendarDateSchema.optional(),

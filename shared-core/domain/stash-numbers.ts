@@ -1,11 +1,15 @@
-/** What was bought and used in a month, and the value of the stash at its end. `month` is `2027-02`; areas are in (1/320 mm)², money in whole minor units. */
+import type { KnownCost } from '#core/units/known-cost';
+
+/**
+ * What was bought and used in a month, and the value of the stash at its end. `month` is `2027-02`; areas are in (1/320 mm)².
+ */
 export interface StashMonth {
   readonly month: string;
-  readonly boughtMinor: number;
+  readonly bought: KnownCost;
   readonly boughtArea: number;
-  readonly usedMinor: number;
+  readonly used: KnownCost;
   readonly usedArea: number;
-  readonly valueMinor: number;
+  readonly value: KnownCost;
 }
 
 /** Leftovers with the same shorter side, in 1/320 mm; `area` is their total. */

@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import type { CalendarDate } from '#core/units/calendar-date';
 import type { Length } from '#core/units/length';
 import type { LengthProblem } from '#core/units/length-problem';
 import type { MoneyProblem } from '#core/units/parse-money';
+import type { PartialDate } from '#core/units/partial-date';
 import type { PieceKind, FabricDetails, PrintRuns } from './stash';
 
 /** What a column of a table can describe: a fabric, or one piece of it. */
@@ -58,8 +58,9 @@ export interface PieceToAdd {
   readonly unitLength: Length | null;
   readonly place: string;
   readonly printRuns: PrintRuns;
-  readonly costMinor: number;
-  readonly on: CalendarDate;
+  /** What it cost and when it was bought; null if that is not known. */
+  readonly costMinor: number | null;
+  readonly on: PartialDate | null;
 }
 
 /** Why a cell cannot be read. */
@@ -132,5 +133,11 @@ export interface TableReading {
   readonly repeats: readonly { readonly line: number; readonly sameAs: number }[];
   readonly repeatCount: number;
   readonly alreadyHere: number;
-  readonly adds: { readonly fabrics: number; readonly pieces: number; readonly costMinor: number };
+  /** `unpriced` counts the pieces without a cost; `costMinor` is the sum of the others. */
+  readonly adds: {
+    readonly fabrics: number;
+    readonly pieces: number;
+    readonly costMinor: number;
+    readonly unpriced: number;
+  };
 }

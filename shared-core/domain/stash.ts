@@ -71,7 +71,8 @@ export interface Fabric extends FabricDetails {
 }
 
 /**
- * A measured rectangle of one fabric. `there` and `held` are sums of its ledger, `valueMinor` what is left of its cost.
+ * A measured rectangle of one fabric. `there` and `held` are sums of its ledger, `valueMinor` what is left of its cost;
+ * null if it is not known what it cost.
  * For items counted by number, `unitLength` is the length of one; otherwise null. `place` is where the piece is stored when
  * that is not with the rest of its fabric; otherwise empty.
  */
@@ -86,7 +87,7 @@ export interface FabricPiece {
   readonly width: Length;
   readonly there: Length;
   readonly held: Length;
-  readonly valueMinor: number;
+  readonly valueMinor: number | null;
 }
 
 /**
@@ -135,8 +136,11 @@ export interface LedgerEntry {
   readonly lengthChange: number;
   /** Change of the length set aside for the booking's project, negative when it became free, in 1/320 mm. */
   readonly heldChange: number;
-  /** Change of the piece's value in minor units, negative when value left it; a project's cost is the value that left for it. */
-  readonly costChange: number;
+  /**
+   * Change of the piece's value in minor units, negative when value left it; a project's cost is the value that left for it. Null if it is
+   * not known what the piece cost.
+   */
+  readonly costChange: number | null;
   /** The entry this one undoes. */
   readonly reverses: LedgerEntryId | null;
 }

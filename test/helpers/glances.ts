@@ -85,7 +85,6 @@ export function glance({
             },
           ],
     swatches: [],
-    costMinor: 0,
   };
 }
 

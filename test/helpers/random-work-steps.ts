@@ -186,8 +186,8 @@ export const steps: readonly UnvalidatedStep[] = [
   step('ledger:buy', ['fabricId'], (deed) => ({
     kind: pieceKindSchema.options[deed.pick[1] % pieceKindSchema.options.length],
     size: { width: inches(18 + (deed.pick[2] % 30)), length: inches(1 + (deed.amount % 100)) },
-    costMinor: deed.amount % 9_973,
-    on: TODAY,
+    costMinor: deed.amount % 4 === 0 ? null : deed.amount % 9_973,
+    on: [TODAY, '2026-11', '2025', null][deed.amount % 4],
     place: placeOf(deed),
     note: '',
   })),

@@ -162,7 +162,7 @@ export function addProject(workshop: TestWorkshop, changes: Partial<ProjectDetai
 }
 
 /** A fabric 42 in wide and one piece of it: two yards for 20.00 unless given. */
-export function addStock(workshop: TestWorkshop, bought: { yards?: number; costMinor?: number } = {}) {
+export function addStock(workshop: TestWorkshop, bought: { yards?: number; costMinor?: number | null } = {}) {
   const { yards = 2, costMinor = 2000 } = bought;
   const { fabricId } = workshop.get('fabric:create', { details: fabricDetails() });
   const size = { width: inches(42), length: inches(36 * yards) };

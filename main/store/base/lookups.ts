@@ -3,7 +3,7 @@ import type { FabricId, ProjectId, StageId } from '#core/domain/ids';
 import { type PrintRuns, printRunsSchema } from '#core/domain/stash';
 import { failure, type Result, success } from '#core/result';
 import { oneRow, type ReadableStore } from './handles';
-import { choiceOf, flagOf, idOf, numberOf, textOf } from './rows';
+import { choiceOf, flagOf, idOf, numberOf, numberOrNullOf, textOf } from './rows';
 
 export function notFound(kind: RecordKind): { readonly ok: false; readonly error: Problem } {
   return failure<Problem>({ code: 'not-found', kind });
@@ -53,7 +53,7 @@ export function findStage(store: ReadableStore, id: string): Result<StageRef, Pr
   });
 }
 
-/** A piece of fabric with the sums of its ledger: lengths in 1/320 mm, value in minor units. */
+/** A piece of fabric with the sums of its ledger: lengths in 1/320 mm, value in minor units, null if it is not known what it cost. */
 export interface PieceRef {
   readonly seq: number;
   readonly fabric: FabricRef;
@@ -61,7 +61,7 @@ export interface PieceRef {
   readonly width: number;
   readonly there: number;
   readonly held: number;
-  readonly valueMinor: number;
+  readonly valueMinor: number | null;
 }
 
 export function findPiece(store: ReadableStore, id: string): Result<PieceRef, Problem> {
@@ -83,7 +83,7 @@ export function findPiece(store: ReadableStore, id: string): Result<PieceRef, Pr
     width: numberOf(row, 'width'),
     there: numberOf(row, 'there'),
     held: numberOf(row, 'held'),
-    valueMinor: numberOf(row, 'value_minor'),
+    valueMinor: numberOrNullOf(row, 'value_minor'),
   });
 }
 

@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import type { Problem } from '#core/contract/problem';
 import { type CalendarDate, calendarDateFromText } from '#core/units/calendar-date';
 import { type Length, lengthFromUnits } from '#core/units/length';
+import { type PartialDate, partialDateFromText } from '#core/units/partial-date';
 import type { Row } from './handles';
 
 /** A row that breaks its table's promises: the file is damaged, or something else wrote it. */
@@ -78,6 +79,13 @@ export function dateOf(row: Row, column: string): CalendarDate {
 
 export function dateOrNullOf(row: Row, column: string): CalendarDate | null {
   return row[column] === null ? null : dateOf(row, column);
+}
+
+export function partialDateOrNullOf(row: Row, column: string): PartialDate | null {
+  const text = textOrNullOf(row, column);
+  const date = text === null ? null : partialDateFromText(text);
+  if (date !== null && !date.ok) throw new UnreadableRow(column, 'not a date');
+  return date?.value ?? null;
 }
 
 export function lengthOf(row: Row, column: string): Length {

@@ -74,7 +74,7 @@ export function cutEntries(
   const cutLength = sum(shares.map(({ length }) => length));
   const value = valueOfLength(piece, cutLength);
   const used = shares.map(({ length }, index) => piece.width * length - (index === 0 ? sum(areas) : 0));
-  const values = allocate(value, [...used, ...areas]);
+  const values = value === null ? null : allocate(value, [...used, ...areas]);
   const kept = leftovers.map(({ width, length }, index): NewEntry => {
     const id = store.clockAndIds.newId();
     const leftover = { id, fabric_seq: piece.fabric.seq, kind: 'leftover', width };
@@ -86,17 +86,17 @@ export function cutEntries(
       kind: 'leftover',
       lengthChange: length,
       heldChange: 0,
-      valueChange: values[shares.length + index] ?? 0,
+      valueChange: values === null ? null : (values[shares.length + index] ?? 0),
     };
   });
   return shares.map(({ length, ownHold }, index) => {
-    const leftoverValue = index === 0 ? sum(kept.map(({ valueChange }) => valueChange)) : 0;
+    const leftoverValue = index === 0 ? sum(kept.map(({ valueChange }) => valueChange ?? 0)) : 0;
     const cut: NewEntry = {
       pieceSeq: piece.seq,
       kind: 'cut',
       lengthChange: 0 - length,
       heldChange: -Math.min(length, ownHold),
-      valueChange: -((values[index] ?? 0) + leftoverValue),
+      valueChange: values === null ? null : -((values[index] ?? 0) + leftoverValue),
     };
     return index === 0 ? [cut, ...kept] : [cut];
   });

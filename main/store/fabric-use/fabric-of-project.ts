@@ -18,7 +18,8 @@ export function fabricOfProject(
   if (!project.ok) return project;
   const use = oneRow(
     store,
-    `SELECT coalesce(sum(area), 0) AS area, coalesce(sum(cost_minor), 0) AS cost_minor
+    `SELECT coalesce(sum(area), 0) AS area, coalesce(sum(cost_minor), 0) AS cost_minor,
+      coalesce(sum(unpriced_area), 0) AS unpriced_area
     FROM project_use WHERE project_seq = ?`,
     project.value.seq,
   );
@@ -26,7 +27,7 @@ export function fabricOfProject(
     bookings: bookingsOfProject(store, project.value.seq),
     held: heldPieces(store, project.value.seq),
     usedArea: numberOf(use ?? {}, 'area'),
-    costMinor: numberOf(use ?? {}, 'cost_minor'),
+    paid: { minor: numberOf(use ?? {}, 'cost_minor'), unpricedArea: numberOf(use ?? {}, 'unpriced_area') },
     cost: costOfProject(store, project.value.seq),
   });
 }

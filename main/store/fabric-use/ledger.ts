@@ -129,7 +129,7 @@ export function discardFabric(
       kind: 'discarded',
       lengthChange: 0 - length,
       heldChange: 0,
-      valueChange: -valueOfLength(piece.value, length),
+      valueChange: takenValue(valueOfLength(piece.value, length)),
     },
   });
 }
@@ -143,6 +143,7 @@ export function countFabric(
 ): Result<Changed, Problem> {
   const piece = findPiece(store, pieceId);
   if (!piece.ok) return piece;
+  const { valueMinor } = piece.value;
   return recordOnPiece(store, `Corrected the amount of “${piece.value.fabric.name}”`, {
     piece: piece.value,
     projectSeq: null,
@@ -152,15 +153,23 @@ export function countFabric(
       kind: 'counted',
       lengthChange: there - piece.value.there,
       heldChange: 0,
-      valueChange: there === 0 ? -piece.value.valueMinor : 0,
+      valueChange: takenValue(valueMinor === null || there === 0 ? valueMinor : 0),
     },
   });
 }
 
-/** The part of a piece's value that goes with `length` of it, in whole minor units; the rest of the piece takes all that is left. */
-export function valueOfLength(piece: PieceRef, length: number): number {
-  if (length >= piece.there) return piece.valueMinor;
-  return allocate(piece.valueMinor, [length, piece.there - length])[0] ?? 0;
+/**
+ * The part of a piece's value that goes with `length` of it, in whole minor units; the rest of the piece takes all that is left. Null if it
+ * is not known what the piece cost.
+ */
+export function valueOfLength({ valueMinor, there }: PieceRef, length: number): number | null {
+  if (valueMinor === null || length >= there) return valueMinor;
+  return allocate(valueMinor, [length, there - length])[0] ?? 0;
+}
+
+/** The change of a piece's value when this value leaves it. */
+function takenValue(value: number | null): number | null {
+  return value === null ? null : -value;
 }
 
 /** `ownHold` is set aside for the project that asks, so it is free to that project. */

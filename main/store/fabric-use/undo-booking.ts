@@ -58,7 +58,8 @@ function refusalOfEntry(row: Row): UndoRefusal | null {
   const number = (column: string): number => numberOf(row, column);
   const there = number('there') - number('length_change');
   const ownHold = number('own_hold') - number('held_change');
-  const value = number('value_minor') - number('value_change');
+  const isPriced = row['value_minor'] !== null;
+  const value = isPriced ? number('value_minor') - number('value_change') : 0;
   if (row['kind'] === 'leftover' && (there !== 0 || number('held') > 0 || value !== 0)) {
     return { code: 'leftover-used' };
   }

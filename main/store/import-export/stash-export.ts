@@ -3,7 +3,7 @@ import { type StashItem, stashLines } from '#core/stash/table/write-rows';
 import { textOfLines } from '#main/files/table-lines';
 import { FABRICS, fabricOf, pieceOf, PIECES_OF_FABRIC } from '../stash/fabric-rows';
 import { allRows, type ReadableStore } from '../base/handles';
-import { dateOf, groupRows, numberOf, textOrNullOf } from '../base/rows';
+import { groupRows, numberOf, partialDateOrNullOf, textOrNullOf } from '../base/rows';
 import { readWorkshop } from '../workshop/workshop';
 
 /** The whole stash as text: comma-separated values for a spreadsheet, or JSON. */
@@ -35,7 +35,7 @@ function stashItems(store: ReadableStore): readonly StashItem[] {
       pieces: (pieces.get(numberOf(row, 'seq')) ?? []).map((piece) => {
         const { kind, width, there: length, unitLength, place, printRuns, valueMinor } = pieceOf(piece);
         const kindName = textOrNullOf(piece, 'kind_name') ?? '';
-        const on = dateOf(piece, 'on_date');
+        const on = partialDateOrNullOf(piece, 'on_date');
         return { kind, kindName, width, length, unitLength, place, printRuns, costMinor: valueMinor, on };
       }),
     };

@@ -68,7 +68,6 @@ function readWhole(
     currency,
     bareUnit: settings.unitSystem === 'inch' ? 'in' : 'cm',
     fabricWidth: settings.fabricWidth,
-    today: store.clockAndIds.today(),
   } as const;
   const file = table.source.kind === 'file' ? (tables.get(table.source.token) ?? null) : null;
   // What to do with repeats does not change what the table says.
@@ -122,6 +121,7 @@ function countsOf(fabrics: readonly FabricToAdd[]): TableReading['adds'] {
   return {
     fabrics: fabrics.filter(({ seq }) => seq === null).length,
     pieces: pieces.length,
-    costMinor: pieces.reduce((sum, { costMinor }) => sum + costMinor, 0),
+    costMinor: pieces.reduce((sum, { costMinor }) => sum + (costMinor ?? 0), 0),
+    unpriced: pieces.filter(({ costMinor }) => costMinor === null).length,
   };
 }

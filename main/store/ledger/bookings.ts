@@ -1,17 +1,18 @@
 import type { Booking } from '#core/contract/stash';
 import type { BookingId, FabricPieceId, FabricId, LedgerEntryId, ProjectId, StageId } from '#core/domain/ids';
 import { pieceKindSchema, entryKindSchema } from '#core/domain/stash';
+import { addCosts, costOfArea, type KnownCost, NO_COST } from '#core/units/known-cost';
 import { allRows, type ReadableStore, type Row } from '../base/handles';
 import { BOOKING_IS_ACTIVE } from './ledger-sql';
 import {
   choiceOf,
-  dateOf,
   flagOf,
   groupRows,
   idOf,
   idOrNullOf,
   numberOf,
   numberOrNullOf,
+  partialDateOrNullOf,
   textOf,
   textOrNullOf,
 } from '../base/rows';
@@ -59,11 +60,6 @@ function readBookings(store: ReadableStore, condition: string, value: number): r
 
 function toBooking(head: Row, rows: readonly Row[]): Booking {
   const used = rows.filter((row) => isUse(row));
-  const paid = rows.filter((row) => originalKind(row) === 'bought');
-  const sum = (some: readonly Row[], of: (row: Row) => number): number =>
-    some.reduce((total, row) => total + of(row), 0);
-  const value = (row: Row): number => numberOf(row, 'value_change');
-  const left = rows.filter((row) => originalKind(row) !== 'bought');
   return {
     id: idOf<BookingId>(head, 'id'),
     fabricId: idOf<FabricId>(head, 'fabric_id'),
@@ -74,13 +70,26 @@ function toBooking(head: Row, rows: readonly Row[]): Booking {
     stageId: idOrNullOf<StageId>(head, 'stage_id'),
     stageName: textOrNullOf(head, 'stage_name'),
     note: textOf(head, 'note'),
-    on: dateOf(head, 'on_date'),
+    on: partialDateOrNullOf(head, 'on_date'),
     recordedAt: numberOf(head, 'recorded_at'),
     entries: rows.map(toEntry),
-    usedArea: 0 - sum(used, (row) => numberOf(row, 'length_change') * numberOf(row, 'piece_width')),
-    costMinor: sum(paid, value) - sum(left, value),
+    usedArea: used.reduce((total, row) => total - areaChange(row), 0),
+    cost: addCosts(rows.map(costOfEntry)),
     isUndone: !flagOf(head, 'is_active'),
   };
+}
+
+function areaChange(row: Row): number {
+  return numberOf(row, 'length_change') * numberOf(row, 'piece_width');
+}
+
+/** The price paid, or else the value that left with the fabric. Measuring again costs nothing that could be unknown. */
+function costOfEntry(row: Row): KnownCost {
+  const sign = originalKind(row) === 'bought' ? 1 : -1;
+  const value = numberOrNullOf(row, 'value_change');
+  if (value === null && originalKind(row) === 'counted') return NO_COST;
+  // Adding 0 turns -0 into 0.
+  return costOfArea(value === null ? null : sign * value + 0, sign * areaChange(row) + 0);
 }
 
 /** What was booked; for an entry that reverses another, the kind of that one. */
@@ -99,7 +108,7 @@ function toEntry(row: Row): EntryWithPiece {
     kind: choiceOf(row, 'kind', entryKindSchema.options),
     lengthChange: numberOf(row, 'length_change'),
     heldChange: numberOf(row, 'held_change'),
-    costChange: numberOf(row, 'value_change'),
+    costChange: numberOrNullOf(row, 'value_change'),
     reverses: idOrNullOf<LedgerEntryId>(row, 'reverses_id'),
     pieceWidth: numberOf(row, 'piece_width'),
     pieceKind: choiceOf(row, 'piece_kind', pieceKindSchema.options),

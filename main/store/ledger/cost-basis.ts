@@ -1,5 +1,6 @@
 import type { FabricCost, FabricPrice } from '#core/contract/stash';
 import { firstInFirstOut, type StockCost, type StockStep } from '#core/stash/first-in-first-out';
+import { addCosts, type KnownCost, NO_COST } from '#core/units/known-cost';
 import { costAgain } from '#core/stash/replacement';
 import { pricesOf } from './current-price';
 import { allRows, type ReadableStore, type Row, type WritableStore, write } from '../base/handles';
@@ -17,7 +18,7 @@ export function worthOfFabric(
   return {
     price,
     worth: {
-      fifoMinor: left.reduce((sum, { costMinor }) => sum + costMinor, 0),
+      firstIn: addCosts(left.map(({ cost }) => cost)),
       replacementMinor: price === null ? null : costAgain(areaThere, price),
     },
   };
@@ -25,22 +26,29 @@ export function worthOfFabric(
 
 /** The cost of what a project used: first in, first out, and at today's price. */
 export function costOfProject(store: ReadableStore, projectSeq: number): FabricCost {
-  const sql = 'SELECT fabric_seq, area, first_in_minor FROM project_use WHERE project_seq = ?';
+  const sql =
+    'SELECT fabric_seq, area, first_in_minor, first_in_unpriced FROM project_use WHERE project_seq = ?';
   const uses = allRows(store, sql, projectSeq);
   const seqsOf = (rows: readonly Row[]) => rows.map((row) => numberOf(row, 'fabric_seq'));
   const stocks = stockOf(store, seqsOf(uses.filter((use) => use['first_in_minor'] === null)));
   const prices = pricesOf(store, seqsOf(uses));
-  let [fifoMinor, replacementMinor] = [0, 0 as number | null];
+  let [firstIn, replacementMinor] = [NO_COST, 0 as number | null];
   for (const use of uses) {
     const seq = numberOf(use, 'fabric_seq');
-    fifoMinor += numberOrNullOf(use, 'first_in_minor') ?? usedBy(stocks.get(seq)).get(projectSeq) ?? 0;
+    firstIn = addCosts([firstIn, storedFirstIn(use) ?? usedBy(stocks.get(seq)).get(projectSeq) ?? NO_COST]);
     const area = numberOf(use, 'area');
     const price = prices.get(seq);
     if (area === 0) continue;
     replacementMinor =
       replacementMinor === null || price === undefined ? null : replacementMinor + costAgain(area, price);
   }
-  return { fifoMinor, replacementMinor };
+  return { firstIn, replacementMinor };
+}
+
+/** Null until it is worked out. */
+function storedFirstIn(use: Row): KnownCost | null {
+  const minor = numberOrNullOf(use, 'first_in_minor');
+  return minor === null ? null : { minor, unpricedArea: numberOf(use, 'first_in_unpriced') };
 }
 
 /** Stores the first-in, first-out cost of every project that used these fabrics. The next booking on a fabric clears its own. */
@@ -54,20 +62,22 @@ export function storeFifoCost(store: WritableStore, fabricSeqs: readonly number[
   const stocks = stockOf(store, [...new Set(uses.map(({ fabricSeq }) => fabricSeq))]);
   const used = new Map([...stocks].map(([fabricSeq, stock]) => [fabricSeq, usedBy(stock)]));
   for (const { fabricSeq, projectSeq } of uses) {
-    const sql = 'UPDATE project_use SET first_in_minor = ? WHERE project_seq = ? AND fabric_seq = ?';
-    write(store, sql, used.get(fabricSeq)?.get(projectSeq) ?? 0, projectSeq, fabricSeq);
+    const { minor, unpricedArea } = used.get(fabricSeq)?.get(projectSeq) ?? NO_COST;
+    const sql =
+      'UPDATE project_use SET first_in_minor = ?, first_in_unpriced = ? WHERE project_seq = ? AND fabric_seq = ?';
+    write(store, sql, minor, unpricedArea, projectSeq, fabricSeq);
   }
 }
 
 type ProjectSeq = number | null;
 
 /** By the project's `seq`; fabric that no project used is left out. */
-function usedBy(stock: StockCost<ProjectSeq> | undefined): ReadonlyMap<number, number> {
-  const minor = new Map<number, number>();
-  for (const { use, costMinor } of stock?.used ?? []) {
-    if (use !== null) minor.set(use, (minor.get(use) ?? 0) + costMinor);
+function usedBy(stock: StockCost<ProjectSeq> | undefined): ReadonlyMap<number, KnownCost> {
+  const costs = new Map<number, KnownCost>();
+  for (const { use, cost } of stock?.used ?? []) {
+    if (use !== null) costs.set(use, addCosts([costs.get(use) ?? NO_COST, cost]));
   }
-  return minor;
+  return costs;
 }
 
 /**
@@ -97,5 +107,5 @@ function stepOf(row: Row): StockStep<ProjectSeq> {
   const area = numberOf(row, 'area');
   if (area <= 0) return { kind: 'out', area: 0 - area, use: numberOrNullOf(row, 'project_seq') };
   // Fabric found by a count was paid for with the rest, so it costs nothing more.
-  return { kind: 'in', area, costMinor: row['kind'] === 'bought' ? numberOf(row, 'value') : 0 };
+  return { kind: 'in', area, costMinor: row['kind'] === 'bought' ? numberOrNullOf(row, 'value') : 0 };
 }

@@ -1,6 +1,7 @@
 import { type EntryKind, entryKindSchema } from '#core/domain/stash';
 import type { BookingId } from '#core/domain/ids';
 import type { CalendarDate } from '#core/units/calendar-date';
+import type { PartialDate } from '#core/units/partial-date';
 import { addBookingsToChange } from '../base/current-change';
 import { storeFifoCost } from './cost-basis';
 import {
@@ -21,7 +22,7 @@ export interface NewEntry {
   readonly kind: EntryKind;
   readonly lengthChange: number;
   readonly heldChange: number;
-  readonly valueChange: number;
+  readonly valueChange: number | null;
   readonly reverses?: number;
 }
 
@@ -35,7 +36,8 @@ interface NewBooking {
   readonly projectSeq: number | null;
   readonly stage: { readonly id: string; readonly name: string } | null;
   readonly note: string;
-  readonly on: CalendarDate;
+  /** Null if it is not known. Only a purchase may be without a whole date. */
+  readonly on: PartialDate | null;
   /** The maker knows that more is set aside than there is. Without this the file refuses it. */
   readonly isKnowing?: boolean;
 }
@@ -81,17 +83,26 @@ export function appendUndo(store: WritableStore, bookingSeq: number, on: Calenda
       kind: 'taken-back',
       lengthChange: -numberOf(row, 'length_change'),
       heldChange: -numberOf(row, 'held_change'),
-      valueChange: -numberOf(row, 'value_change'),
+      valueChange: oppositeOf(numberOrNullOf(row, 'value_change')),
       reverses: numberOf(row, 'seq'),
     })),
   });
+}
+
+/** The opposite change of value; null if none is known. */
+function oppositeOf(change: number | null): number | null {
+  return change === null ? null : -change;
 }
 
 /** Repeats an undone booking and links it to the first one. */
 export function appendRedo(store: WritableStore, bookingSeq: number): BookingId {
   const row = bookingRow(store, bookingSeq);
   return appendOne(store, {
-    columns: { ...sharedColumns(row), books_again: firstOfRepeats(row), on_date: textOf(row, 'on_date') },
+    columns: {
+      ...sharedColumns(row),
+      books_again: firstOfRepeats(row),
+      on_date: textOrNullOf(row, 'on_date'),
+    },
     entries: entryRows(store, bookingSeq).map(entryOf),
   });
 }
@@ -181,7 +192,8 @@ function append(store: WritableStore, bookings: readonly BookingToAppend[]): rea
 
 function valuesOf(entry: NewEntry): readonly (string | number | null)[] {
   // Adding 0 turns -0 into 0: SQLite would store -0 as a real number.
-  const changes = [entry.lengthChange + 0, entry.heldChange + 0, entry.valueChange + 0];
+  const value = entry.valueChange === null ? null : entry.valueChange + 0;
+  const changes = [entry.lengthChange + 0, entry.heldChange + 0, value];
   return [entry.pieceSeq, entry.kind, ...changes, entry.reverses ?? null];
 }
 
@@ -206,6 +218,6 @@ function entryOf(row: Row): NewEntry {
     kind: choiceOf(row, 'kind', entryKindSchema.options),
     lengthChange: numberOf(row, 'length_change'),
     heldChange: numberOf(row, 'held_change'),
-    valueChange: numberOf(row, 'value_change'),
+    valueChange: numberOrNullOf(row, 'value_change'),
   };
 }

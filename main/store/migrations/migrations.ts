@@ -18,6 +18,7 @@ import { labelSheetOfWorkshop } from './0170-label-sheet';
 import { plainNames } from './0180-plain-names';
 import { centerAnswers } from './0190-center-answers';
 import { planHolds } from './0200-plan-holds';
+import { unknownCost } from './0210-unknown-cost';
 import type { Migration } from './migration';
 
 /** Every migration, oldest first. */
@@ -42,6 +43,7 @@ export const migrations: readonly Migration[] = [
   plainNames,
   centerAnswers,
   planHolds,
+  unknownCost,
 ];
 
 /** The format this program writes. A newer file is refused and left untouched. */

@@ -57,7 +57,6 @@ function glancesOf<Listed extends StageGlance>(
   const trips = tripsByProject(store, ids);
   const seqs = JSON.stringify(rows.map((row) => numberOf(row, 'seq')));
   const swatches = swatchesOf(store, seqs);
-  const costs = costsOf(store, seqs);
   return rows.map((row) => {
     const project = projectOf(row);
     const seq = numberOf(row, 'seq');
@@ -66,7 +65,6 @@ function glancesOf<Listed extends StageGlance>(
       stages: stages.get(project.id) ?? [],
       trips: trips.get(project.id) ?? [],
       swatches: swatches.get(seq) ?? [],
-      costMinor: costs.get(seq) ?? 0,
     };
   });
 }
@@ -90,15 +88,6 @@ function swatchesOf(store: ReadableStore, seqs: string): ReadonlyMap<number, rea
 }
 
 const swatchList = z.array(z.string());
-
-/** The cost of the fabric used, by the project's `seq`. Projects without fabric are left out. */
-function costsOf(store: ReadableStore, seqs: string): ReadonlyMap<number, number> {
-  const sql = `SELECT project_seq, sum(cost_minor) AS cost_minor FROM project_use INDEXED BY use_by_area
-    WHERE project_seq IN (SELECT value FROM json_each(?)) GROUP BY project_seq`;
-  return new Map(
-    allRows(store, sql, seqs).map((row) => [numberOf(row, 'project_seq'), numberOf(row, 'cost_minor')]),
-  );
-}
 
 function historyOf(store: ReadableStore, projectId: string): readonly StageEvent[] {
   const sql = `SELECT stage_event.*, coalesce(stage.name, stage_event.stage_name) AS name_now

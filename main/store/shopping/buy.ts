@@ -2,6 +2,7 @@ import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
 import { isWholeCount } from '#core/domain/stash';
 import { failure, type Result, success } from '#core/result';
+import { isWholeDate } from '#core/units/partial-date';
 import { assignPurchaseByNeeds } from '../cutting/assign-purchase';
 import { recordChange } from '../history/changes';
 import { addFabric } from '../stash/fabric-rows';
@@ -41,9 +42,12 @@ export function buyFromList(
     const { id: fabricId, seq: fabricSeq } = 'seq' in chosen ? chosen : addFabric(writable, chosen);
     const { pieceId, pieceSeq } = addBought(writable, fabricSeq, bought);
     storePiece(writable, pieceId, bought.place);
+    const { on } = bought;
+    // What is set aside is set aside on a day, even if it is not known when it was bought.
+    const heldOn = on !== null && isWholeDate(on) ? on : writable.clockAndIds.today();
     for (const { projectId, length } of holds) {
       const projectSeq = projects.get(projectId)?.seq ?? null;
-      const booking = { fabricSeq, projectSeq, stage: null, note: '', on: bought.on };
+      const booking = { fabricSeq, projectSeq, stage: null, note: '', on: heldOn };
       appendBooking(writable, booking, [setAsideEntry(pieceSeq, length)]);
     }
     if (bought.kind === 'yardage') assignPurchaseByNeeds(writable, needs, { fabricId, pieceId, ...size });

@@ -9,6 +9,7 @@ import {
   printDirectionSchema,
   printRunsSchema,
 } from '#core/domain/stash';
+import { addCosts, costOfArea } from '#core/units/known-cost';
 import {
   allRows,
   insertRows,
@@ -27,6 +28,7 @@ import {
   lengthOf,
   lengthOrNullOf,
   numberOf,
+  numberOrNullOf,
   textOf,
   textOrNullOf,
 } from '../base/rows';
@@ -149,7 +151,7 @@ export function pieceOf(row: Row): FabricPiece {
     width: lengthOf(row, 'width'),
     there: lengthOf(row, 'there'),
     held: lengthOf(row, 'held'),
-    valueMinor: numberOf(row, 'value_minor'),
+    valueMinor: numberOrNullOf(row, 'value_minor'),
   };
 }
 
@@ -161,6 +163,6 @@ function toGlance(fabric: Fabric, pieces: readonly FabricPiece[]): FabricGlance 
     pieces,
     areaThere: sum(({ width, there }) => width * there),
     areaFree: sum((piece) => piece.width * freeOf(piece)),
-    valueMinor: sum(({ valueMinor }) => valueMinor),
+    value: addCosts(pieces.map(({ valueMinor, width, there }) => costOfArea(valueMinor, width * there))),
   };
 }

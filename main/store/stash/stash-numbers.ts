@@ -2,8 +2,9 @@ import type { UnmovedFabric, UsedFabric, StashNumbers } from '#core/contract/sta
 import type { LeftoversOfSide } from '#core/domain/stash-numbers';
 import type { FabricId, ProjectId } from '#core/domain/ids';
 import { type MonthSums, stashMonths } from '#core/stash/stash-months';
-import { allRows, oneNumber, oneRow, type ReadableStore } from '../base/handles';
-import { dateOf, idOf, numberOf, textOf } from '../base/rows';
+import type { PartialDate } from '#core/units/partial-date';
+import { allRows, oneNumber, oneRow, type ReadableStore, type Row } from '../base/handles';
+import { idOf, numberOf, partialDateOrNullOf, textOf, UnreadableRow } from '../base/rows';
 import { updateDigest } from './stash-digest';
 
 const MONTHS = 12;
@@ -15,13 +16,18 @@ export function stashNumbers(store: ReadableStore): StashNumbers {
   const there =
     oneRow(
       store,
-      `SELECT coalesce(sum(value_minor), 0) AS value, coalesce(sum(area_there), 0) AS area FROM fabric_digest`,
+      `SELECT coalesce(sum(value_minor), 0) AS value, coalesce(sum(area_there), 0) AS area,
+        coalesce(sum(unpriced_area), 0) AS unpriced FROM fabric_digest`,
     ) ?? {};
   return {
-    valueMinor: numberOf(there, 'value'),
+    value: { minor: numberOf(there, 'value'), unpricedArea: numberOf(there, 'unpriced') },
     areaThere: numberOf(there, 'area'),
     months: stashMonths(monthSums(store), store.clockAndIds.today(), MONTHS),
     longest: longestUnmoved(store),
+    unmovedForUnknown: oneNumber(
+      store,
+      'SELECT count(*) FROM fabric_digest WHERE area_there > 0 AND last_moved IS NULL',
+    ),
     projects: costliestProjects(store),
     projectCount: oneNumber(store, `SELECT count(*) FROM ${USED_ANY}`),
     leftovers: leftoversBySide(store),
@@ -31,25 +37,32 @@ export function stashNumbers(store: ReadableStore): StashNumbers {
 function monthSums(store: ReadableStore): readonly MonthSums[] {
   return allRows(store, 'SELECT * FROM month_digest').map((row) => ({
     month: textOf(row, 'month'),
-    boughtMinor: numberOf(row, 'bought_minor'),
+    bought: { minor: numberOf(row, 'bought_minor'), unpricedArea: numberOf(row, 'bought_unpriced') },
     boughtArea: numberOf(row, 'bought_area'),
-    usedMinor: numberOf(row, 'used_minor'),
+    used: { minor: numberOf(row, 'used_minor'), unpricedArea: numberOf(row, 'used_unpriced') },
     usedArea: numberOf(row, 'used_area'),
-    valueChange: numberOf(row, 'value_change'),
+    change: { minor: numberOf(row, 'value_change'), unpricedArea: numberOf(row, 'unpriced_change') },
   }));
 }
 
 function longestUnmoved(store: ReadableStore): readonly UnmovedFabric[] {
-  const sql = `SELECT id, name, last_moved, area_there, value_minor
+  const sql = `SELECT id, name, last_moved, area_there, value_minor, unpriced_area
     FROM fabric_digest JOIN fabric ON fabric.seq = fabric_seq
     WHERE area_there > 0 AND last_moved IS NOT NULL ORDER BY last_moved, fabric_seq LIMIT ?`;
   return allRows(store, sql, SHOWN_AT_MOST).map((row) => ({
     fabricId: idOf<FabricId>(row, 'id'),
     name: textOf(row, 'name'),
-    since: dateOf(row, 'last_moved'),
+    since: sinceOf(row),
     areaThere: numberOf(row, 'area_there'),
-    valueMinor: numberOf(row, 'value_minor'),
+    value: { minor: numberOf(row, 'value_minor'), unpricedArea: numberOf(row, 'unpriced_area') },
   }));
+}
+
+/** The query leaves out fabrics without a day. */
+function sinceOf(row: Row): PartialDate {
+  const since = partialDateOrNullOf(row, 'last_moved');
+  if (since === null) throw new UnreadableRow('last_moved', 'no day');
+  return since;
 }
 
 const USED_ANY = 'project_digest WHERE area > 0 OR cost_minor > 0';
@@ -62,7 +75,7 @@ function costliestProjects(store: ReadableStore): readonly UsedFabric[] {
     projectId: idOf<ProjectId>(row, 'id'),
     name: textOf(row, 'name'),
     area: numberOf(row, 'area'),
-    costMinor: numberOf(row, 'cost_minor'),
+    cost: { minor: numberOf(row, 'cost_minor'), unpricedArea: numberOf(row, 'unpriced_area') },
   }));
 }
 

@@ -1,23 +1,23 @@
 import { Link } from 'react-router';
-import type { FabricCost, ProjectFabric } from '#core/contract/stash';
+import type { ProjectFabric } from '#core/contract/stash';
 import type { ProjectId } from '#core/domain/ids';
 import { formatArea } from '#core/units/format-area';
-import { formatMoney } from '#core/units/format-money';
 import { lengthFromUnits } from '#core/units/length';
-import { moneyFromMinor } from '#core/units/money';
+import { addCosts, type KnownCost } from '#core/units/known-cost';
 import { useRead } from '#renderer/bridge/query';
+import { costWords, unpricedWords } from '#renderer/text/cost-words';
 import { LengthText } from '#renderer/ui/answers/typeset';
-import { useDisplay } from '#renderer/ui/base/display';
+import { type Display, useDisplay } from '#renderer/ui/base/display';
 import layout from '#renderer/ui/page/layout.module.css';
 import styles from './spread.module.css';
 
 /** The fabric a project has used and what it cost, and what is set aside for it. */
 export function ProjectFabrics({ projectId }: { readonly projectId: ProjectId }) {
-  const { length, currency, locale } = useDisplay();
+  const display = useDisplay();
+  const { length } = display;
   const { value: used } = useRead('ledger:of-project', { projectId });
   if (used === undefined) return null;
   const lines = fabricsUsed(used);
-  const money = (minor: number) => formatMoney(moneyFromMinor(minor, currency), locale);
   return (
     <section>
       <h2 className={layout['heading']}>Fabric</h2>
@@ -30,7 +30,7 @@ export function ProjectFabrics({ projectId }: { readonly projectId: ProjectId })
               <span className={styles['swatch']} style={{ backgroundColor: line.swatch }} />
               <span>{line.name}</span>
               <span className={layout['quiet']}>{formatArea(line.area, length)}</span>
-              <span>{money(line.costMinor)}</span>
+              <span>{costWords(line.cost, display)}</span>
             </li>
           ))}
           {used.held.map(({ piece, fabric, held }) => (
@@ -46,7 +46,7 @@ export function ProjectFabrics({ projectId }: { readonly projectId: ProjectId })
               <span />
               <span>Total</span>
               <span className={layout['quiet']}>{formatArea(used.usedArea, length)}</span>
-              <strong>{money(used.costMinor)}</strong>
+              <strong>{costWords(used.paid, display)}</strong>
             </li>
           )}
         </ul>
@@ -54,7 +54,7 @@ export function ProjectFabrics({ projectId }: { readonly projectId: ProjectId })
       <p>
         <Link to={`/shopping?project=${projectId}`}>What to buy for it</Link>
       </p>
-      {lines.length > 0 && <p className={layout['quiet']}>{otherCosts(used.cost, money)}</p>}
+      {lines.length > 0 && <p className={layout['quiet']}>{costNotes(used, display)}</p>}
     </section>
   );
 }
@@ -64,27 +64,32 @@ interface FabricUsed {
   readonly swatch: string;
   readonly name: string;
   readonly area: number;
-  readonly costMinor: number;
+  readonly cost: KnownCost;
 }
 
 /** The area and cost of each fabric used, in the order of its first booking. */
 function fabricsUsed({ bookings }: ProjectFabric): readonly FabricUsed[] {
   const used = new Map<string, FabricUsed>();
-  for (const { fabricId, swatch, fabricName, usedArea, costMinor } of bookings) {
+  for (const { fabricId, swatch, fabricName, usedArea, cost } of bookings) {
     const before = used.get(fabricId);
     used.set(fabricId, {
       fabricId,
       swatch,
       name: fabricName,
       area: (before?.area ?? 0) + usedArea,
-      costMinor: (before?.costMinor ?? 0) + costMinor,
+      cost: before === undefined ? cost : addCosts([before.cost, cost]),
     });
   }
   return [...used.values()].filter(({ area }) => area !== 0);
 }
 
-/** The cost counted in the two other ways: the oldest fabric first, and at today's prices. */
-function otherCosts({ fifoMinor, replacementMinor }: FabricCost, money: (minor: number) => string): string {
-  const again = replacementMinor === null ? '' : `; to buy it again: ${money(replacementMinor)}`;
-  return `Cost of the pieces you cut. Oldest fabric first: ${money(fifoMinor)}${again}.`;
+/** What has no price, and the cost counted in the two other ways: the oldest fabric first, and at today's prices. */
+function costNotes({ paid, cost: { firstIn, replacementMinor } }: ProjectFabric, display: Display): string {
+  const again =
+    replacementMinor === null
+      ? ''
+      : `; to buy it again: ${costWords({ minor: replacementMinor, unpricedArea: 0 }, display)}`;
+  const oldestFirst = `Oldest fabric first: ${costWords(firstIn, display)}${again}.`;
+  const unpriced = unpricedWords(paid, display.length);
+  return ['Cost of the pieces you cut.', unpriced, oldestFirst].filter((words) => words !== '').join(' ');
 }

@@ -3,9 +3,9 @@ import { measureOfKind } from '#core/domain/stash-kind';
 import type { Length } from '#core/units/length';
 import { useRead } from '#renderer/bridge/query';
 import { type Option, Select } from '#renderer/ui/fields/choice';
-import { DateField } from '#renderer/ui/fields/date-field';
 import { MoneyField } from '#renderer/ui/fields/money-field';
 import { NumberField } from '#renderer/ui/fields/number-field';
+import { BoughtDayField } from './bought-day-field';
 import { CribCaution } from './crib-caution';
 import { FabricSizeField } from './fabric-size-field';
 import layout from '#renderer/ui/page/layout.module.css';
@@ -20,7 +20,7 @@ interface BoughtFieldsProps {
   readonly onChange: (piece: PieceDraft) => void;
 }
 
-/** The fields of a purchase: kind, size or number, cost and date. */
+/** The fields of a purchase: kind, size or number, and what it cost and when, if that is known. */
 export function BoughtFields(props: BoughtFieldsProps) {
   const { piece, fabricWidth, isSizeOptional = false, autoFocus = false, onChange } = props;
   const change = (part: Partial<PieceDraft>) => onChange({ ...piece, ...part });
@@ -54,10 +54,11 @@ export function BoughtFields(props: BoughtFieldsProps) {
         label="What it cost"
         value={piece.costMinor}
         maximum={100_000_000}
+        help="Leave it blank if you don’t know. Write 0 if it was free."
         isOptional
         onCommit={(costMinor) => change({ costMinor })}
       />
-      <DateField label="Bought on" value={piece.on} onChange={(on) => change({ on })} />
+      <BoughtDayField value={piece.on} onChange={(on) => change({ on })} />
     </div>
   );
 }

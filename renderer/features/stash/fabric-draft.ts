@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { ChannelInput } from '#core/contract/channels';
-import { calendarDateSchema } from '#core/domain/dates';
+import { partialDateSchema } from '#core/domain/dates';
 import { lengthField } from '#core/domain/fields';
 import { type FabricId, stashKindIdSchema } from '#core/domain/ids';
 import {
@@ -13,9 +13,9 @@ import {
   printDirectionSchema,
 } from '#core/domain/stash';
 import { measureOfKind, ONE_THING, type StashKind } from '#core/domain/stash-kind';
-import type { CalendarDate } from '#core/units/calendar-date';
 import { type Length, lengthFromInches, lengthFromUnits } from '#core/units/length';
 import type { FabricSize } from '#core/units/parse-fabric-size';
+import type { PartialDate } from '#core/units/partial-date';
 
 const width = lengthField({ title: 'Width' });
 
@@ -33,7 +33,7 @@ const fabricDraftSchema = z.object({
   notes: z.string(),
 });
 
-/** A purchase in the form. Without a size or number nothing is booked. */
+/** A purchase in the form. Without a size or number nothing is booked; what it cost and when it was bought may be not known. */
 const pieceDraftSchema = z.object({
   kind: pieceKindSchema,
   kindId: stashKindIdSchema.nullable(),
@@ -41,7 +41,7 @@ const pieceDraftSchema = z.object({
   size: z.object({ width, length: pieceLengthSchema }).nullable(),
   count: z.int().nullable(),
   costMinor: z.int().nullable(),
-  on: calendarDateSchema.nullable(),
+  on: partialDateSchema.nullable(),
   place: z.string(),
   note: z.string(),
 });
@@ -54,8 +54,8 @@ export function isNewFabricDraft(stored: unknown): stored is NewFabricDraft {
   return newFabricDraftSchema.safeParse(stored).success;
 }
 
-/** A fabric of the workshop's usual width, bought on `on`. */
-export function emptyDraft(usualWidth: Length, on: CalendarDate): NewFabricDraft {
+/** A fabric of the workshop's usual width. Most fabric entered is old, so when it was bought is not known. */
+export function emptyDraft(usualWidth: Length): NewFabricDraft {
   const fabric: FabricDetails = {
     name: '',
     print: '',
@@ -69,10 +69,10 @@ export function emptyDraft(usualWidth: Length, on: CalendarDate): NewFabricDraft
     swatch: NO_COLOR,
     notes: '',
   };
-  return { fabric, piece: emptyPiece(on) };
+  return { fabric, piece: emptyPiece(null) };
 }
 
-export function emptyPiece(on: CalendarDate): PieceDraft {
+export function emptyPiece(on: PartialDate | null): PieceDraft {
   return { kind: 'yardage', kindId: null, size: null, count: null, costMinor: null, on, place: '', note: '' };
 }
 
@@ -137,21 +137,17 @@ function sameSize(one: FabricSize, other: FabricSize | null): boolean {
 }
 
 /** The booking for a purchase; null while its size or number is missing. */
-export function purchaseOf(
-  piece: PieceDraft,
-  fabricId: FabricId,
-  today: CalendarDate,
-): ChannelInput<'ledger:buy'> | null {
-  const bought = boughtPiece(piece, today);
+export function purchaseOf(piece: PieceDraft, fabricId: FabricId): ChannelInput<'ledger:buy'> | null {
+  const bought = boughtPiece(piece);
   return bought === null ? null : { fabricId, ...bought };
 }
 
 /** The same for a piece whose fabric may not be saved yet. */
-export function boughtPiece(piece: PieceDraft, today: CalendarDate) {
+export function boughtPiece(piece: PieceDraft) {
   const measured = measuredSize(piece);
   if (measured === null) return null;
   const { kind, kindId, costMinor, on, place, note } = piece;
-  return { kind, kindId, ...measured, costMinor: costMinor ?? 0, on: on ?? today, place, note };
+  return { kind, kindId, ...measured, costMinor, on, place, note };
 }
 
 function measuredSize({ kind, size, count }: PieceDraft) {

@@ -1,11 +1,11 @@
 import type { CellProblem, StashColumn } from '#core/domain/stash-table';
 import { failure, type Result, success } from '#core/result';
-import { type CalendarDate, calendarDateFromText } from '#core/units/calendar-date';
 import type { Length } from '#core/units/length';
 import type { LengthUnit } from '#core/units/length-unit';
 import type { CurrencyCode } from '#core/units/money';
 import { parseLength } from '#core/units/parse-length';
 import { parseMoney } from '#core/units/parse-money';
+import { type PartialDate, partialDateFromText } from '#core/units/partial-date';
 
 type Read<Value> = (text: string) => Result<Value, CellProblem>;
 
@@ -47,9 +47,9 @@ export function readCost(currency: CurrencyCode, most: number): Read<number> {
   };
 }
 
-/** Reads ISO 8601 dates only: 3/4/27 means different days in different countries. */
-export const readDay: Read<CalendarDate> = (text) => {
-  const date = calendarDateFromText(text.trim());
+/** Reads ISO 8601 dates, months and years only: 3/4/27 means different days in different countries. */
+export const readDay: Read<PartialDate> = (text) => {
+  const date = partialDateFromText(text.trim());
   return date.ok ? date : failure<CellProblem>({ kind: 'date', read: quoted(text) });
 };
 

@@ -8,7 +8,6 @@ import {
 import { placeNames, placePathOf } from '#core/domain/place';
 import type { CellProblem, PieceToAdd, StashColumn, StashRow } from '#core/domain/stash-table';
 import type { Result } from '#core/result';
-import type { CalendarDate } from '#core/units/calendar-date';
 import { type Length, lengthFromMeters } from '#core/units/length';
 import type { LengthUnit } from '#core/units/length-unit';
 import type { CurrencyCode } from '#core/units/money';
@@ -20,7 +19,6 @@ export interface TableSettings {
   readonly currency: CurrencyCode;
   readonly bareUnit: LengthUnit;
   readonly fabricWidth: Length;
-  readonly today: CalendarDate;
   /** Results by column and text: the same cell often repeats, and is read once. */
   readonly memory: Map<string, Result<unknown, CellProblem>>;
 }
@@ -126,7 +124,7 @@ function readPiece(
   cell: CellReader,
   cells: ReadonlyMap<StashColumn, string>,
   details: FabricDetails,
-  { bareUnit, currency, today }: TableSettings,
+  { bareUnit, currency }: TableSettings,
 ): PieceToAdd | 'incomplete' | null {
   const isFilled = (column: StashColumn) => (cells.get(column) ?? '').trim() !== '';
   const size = cell('size', null, (text) => {
@@ -141,8 +139,8 @@ function readPiece(
   const unitLength = cell('unit-length', null, own);
   const place = placePathOf(placeNames(cell('piece-place', '', readText(120))));
   const runs = cell('piece-print', 'along', readChoice(printRunsSchema.options, {}));
-  const costMinor = cell('cost', 0, readCost(currency, MAXIMUM_COST));
-  const on = cell('bought-on', today, readDay);
+  const costMinor = cell('cost', null, readCost(currency, MAXIMUM_COST));
+  const on = cell('bought-on', null, readDay);
   if (length !== null)
     return { kind, kindName, width, length, unitLength, place, printRuns: runs, costMinor, on };
   // A size that could not be read is already a problem; a width or a cost alone is not a whole piece.

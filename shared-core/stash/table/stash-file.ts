@@ -1,9 +1,8 @@
 import { z } from 'zod';
 import { pieceKindSchema, printDirectionSchema, printRunsSchema } from '#core/domain/stash';
 import type { StashColumn } from '#core/domain/stash-table';
-import { formatMoneyForEditing } from '#core/units/format-money';
-import { type CurrencyCode, moneyFromMinor } from '#core/units/money';
-import { exactLength, type StashItem } from './write-rows';
+import type { CurrencyCode } from '#core/units/money';
+import { costText, exactLength, type StashItem } from './write-rows';
 
 const short = z.string().max(120);
 const length = z
@@ -27,8 +26,17 @@ const piece = z
     cost: z
       .string()
       .max(80)
-      .describe('What is left of its cost, in the currency of the file, such as "12.50".'),
-    boughtOn: z.iso.date(),
+      .nullable()
+      .describe(
+        'What is left of its cost, in the currency of the file, such as "12.50"; null if it is not known.',
+      ),
+    boughtOn: z
+      .string()
+      .regex(/^\d{4}(-\d\d(-\d\d)?)?$/)
+      .nullable()
+      .describe(
+        'The day, month or year it was bought: "2027-03-05", "2027-03" or "2027"; null if it is not known.',
+      ),
   })
   .strict();
 
@@ -53,7 +61,8 @@ const fabric = z
 export const stashFile = z
   .object({
     format: z.literal('ringbound-stash'),
-    version: z.literal(1),
+    /** 1 always had a cost and a day. */
+    version: z.literal([1, 2]),
     currency: z.string().regex(/^[A-Z]{3}$/),
     fabrics: z.array(fabric).max(100_000),
   })
@@ -63,7 +72,7 @@ export type StashFile = z.infer<typeof stashFile>;
 export function toStashFile(items: readonly StashItem[], currency: CurrencyCode): StashFile {
   return {
     format: 'ringbound-stash',
-    version: 1,
+    version: 2,
     currency,
     fabrics: items.map(({ details, pieces }) => {
       const { isWashed, width, ...rest } = details;
@@ -79,7 +88,7 @@ export function toStashFile(items: readonly StashItem[], currency: CurrencyCode)
           unitLength: one.unitLength === null ? null : exactLength(one.unitLength),
           place: one.place,
           printRuns: one.printRuns,
-          cost: formatMoneyForEditing(moneyFromMinor(one.costMinor, currency)),
+          cost: costText(one.costMinor, currency),
           boughtOn: one.on,
         })),
       };
@@ -119,8 +128,8 @@ export function* stashFileLines(
         ['unit-length', one.unitLength ?? ''],
         ['piece-place', one.place],
         ['piece-print', one.printRuns],
-        ['cost', one.cost],
-        ['bought-on', one.boughtOn],
+        ['cost', one.cost ?? ''],
+        ['bought-on', one.boughtOn ?? ''],
       ]);
       yield { at: `${at}.pieces[${String(order)}]`, cells };
     }

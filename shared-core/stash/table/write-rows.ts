@@ -69,9 +69,14 @@ function cellsOf(
     'unit-length': unitLength === null ? '' : exactLength(unitLength),
     'piece-place': piece?.place ?? '',
     'piece-print': piece?.printRuns ?? '',
-    cost: piece === null ? '' : formatMoneyForEditing(moneyFromMinor(piece.costMinor, currency)),
+    cost: piece === null ? '' : (costText(piece.costMinor, currency) ?? ''),
     'bought-on': piece?.on ?? '',
   };
+}
+
+/** A cost as a plain number; null if it is not known. */
+export function costText(minor: number | null, currency: CurrencyCode): string | null {
+  return minor === null ? null : formatMoneyForEditing(moneyFromMinor(minor, currency));
 }
 
 /** Millimeters with six decimals, which is exact: 1/320 mm is 0.003125 mm. */

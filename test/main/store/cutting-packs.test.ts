@@ -99,7 +99,7 @@ describe('a plan that cuts a pack', () => {
     const { tick, pieces, used } = table();
     tick(0);
     expect(pieces()).toEqual([['precut-squares', 10, 380]]);
-    expect(used()).toMatchObject({ usedArea: 4 * SIDE * SIDE, costMinor: 400 });
+    expect(used()).toMatchObject({ usedArea: 4 * SIDE * SIDE, paid: { minor: 400, unpricedArea: 0 } });
     tick(1);
     tick(2);
     expect(pieces()).toEqual([
@@ -107,7 +107,10 @@ describe('a plan that cuts a pack', () => {
       ['leftover', 4, 10],
       ['leftover', 4, 10],
     ]);
-    expect(used()).toMatchObject({ usedArea: 5 * SIDE * SIDE + 2 * inches(6) * SIDE, costMinor: 620 });
+    expect(used()).toMatchObject({
+      usedArea: 5 * SIDE * SIDE + 2 * inches(6) * SIDE,
+      paid: { minor: 620, unpricedArea: 0 },
+    });
   });
 
   test('restores the sheets when a cut is undone', () => {

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { type PieceKind, pieceKindSchema, printDirectionSchema, printRunsSchema } from '#core/domain/stash';
 import { addDays } from '#core/units/calendar-date';
 import { lengthFromUnits } from '#core/units/length';
+import type { PartialDate } from '#core/units/partial-date';
 import { chosenFile, exported } from '#test/helpers/stash-tables';
 import { openWorkshop, TODAY, type TestWorkshop } from '#test/helpers/workshop';
 
@@ -38,8 +39,11 @@ const piece = fc.record({
   isPack: fc.boolean(),
   place: fc.constantFrom('', 'Shelf 2', 'Room, bin 3'),
   runs: fc.constantFrom(...printRunsSchema.options),
-  costMinor: fc.nat(9_999_999),
-  on: fc.nat(9_000).map((days) => addDays(TODAY, 0 - days)),
+  costMinor: fc.option(fc.nat(9_999_999)),
+  on: fc.oneof(
+    fc.nat(9_000).map((days) => addDays(TODAY, 0 - days)),
+    fc.constantFrom('2024-03', '1999', null).map((text) => text as PartialDate | null),
+  ),
 });
 const fabric = fc.record({
   details: fc.record({

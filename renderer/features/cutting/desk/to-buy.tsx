@@ -19,7 +19,7 @@ interface ToBuyProps {
   readonly setup: CuttingSetup;
   readonly stash: PlanStash;
   /** Records a purchase for a saved plan; null when the plan is not saved yet. */
-  readonly onBought: ((fabric: string, costMinor: number) => void) | null;
+  readonly onBought: ((fabric: string, costMinor: number | null) => void) | null;
   readonly isBusy?: boolean;
 }
 
@@ -89,7 +89,7 @@ function Line({
             aria-label={`Record as bought: ${words}`}
             onClick={() => {
               draft.forget();
-              onBought(purchase.fabric, paid ?? 0);
+              onBought(purchase.fabric, paid);
             }}
           >
             Record as bought

@@ -4,11 +4,10 @@ import type { Booking } from '#core/contract/stash';
 import type { Stage } from '#core/domain/stage';
 import { formatArea } from '#core/units/format-area';
 import { formatLength } from '#core/units/format-length';
-import { formatMoney } from '#core/units/format-money';
 import { lengthFromUnits } from '#core/units/length';
-import { moneyFromMinor } from '#core/units/money';
 import { useRead, useWrite } from '#renderer/bridge/query';
-import { dateWords, today } from '#renderer/text/dates';
+import { loneCostWords } from '#renderer/text/cost-words';
+import { partialDateWords, today } from '#renderer/text/dates';
 import { Button, ButtonLink } from '#renderer/ui/page/button';
 import { type Display, useDisplay } from '#renderer/ui/base/display';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
@@ -83,13 +82,15 @@ function BookingLine({ booking }: { readonly booking: Booking }) {
 }
 
 /** `10 in cut on Oct 3, 1 leftover kept; 420 sq in used, $3.20`. */
-function cutWords(booking: Booking, { length, currency, locale }: Display): string {
+function cutWords(booking: Booking, display: Display): string {
+  const { length, locale } = display;
   const cut = booking.entries.find((entry) => entry.kind === 'cut');
   const leftovers = booking.entries.filter((entry) => entry.kind === 'leftover').length;
   const cutLength = cut === undefined ? '' : formatLength(lengthFromUnits(-cut.lengthChange), length);
-  const day = cut === undefined ? '' : ` cut on ${dateWords(booking.on, locale, today())}`;
+  const day = cut === undefined ? '' : ` cut on ${partialDateWords(booking.on, locale, today())}`;
   const kept =
     leftovers === 0 ? '' : `, ${String(leftovers)} ${leftovers === 1 ? 'leftover' : 'leftovers'} kept`;
-  const cost = formatMoney(moneyFromMinor(booking.costMinor, currency), locale);
-  return `${cutLength}${day}${kept}; ${formatArea(booking.usedArea, length)} used, ${cost}`;
+  const used = `${formatArea(booking.usedArea, length)} used`;
+  const cost = loneCostWords(booking.cost, display);
+  return `${cutLength}${day}${kept}; ${cost === '' ? used : `${used}, ${cost}`}`;
 }

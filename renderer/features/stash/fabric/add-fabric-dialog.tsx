@@ -9,7 +9,6 @@ import {
   type NewFabricDraft,
   withFabric,
 } from '#renderer/features/stash/fabric-draft';
-import { today } from '#renderer/text/dates';
 import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { Button } from '#renderer/ui/page/button';
 import { DialogForm } from '#renderer/ui/page/dialog-form';
@@ -26,7 +25,7 @@ const FORM = 'new-fabric';
 /** Adds a fabric together with its first piece. What was typed is kept while the dialog is closed. */
 export function AddFabricDialog({ onClose }: { readonly onClose: () => void }) {
   const { settings } = useWorkshop();
-  const start = emptyDraft(settings.fabricWidth, today());
+  const start = emptyDraft(settings.fabricWidth);
   const typed = useFormDraft('fabric new');
   const [draft, setDraft] = useDraftValue(typed, 'details', start, isNewFabricDraft);
   const addsAnother = useRef(false);

@@ -21,7 +21,7 @@ interface EntryStep {
   readonly unitLength: Length | null;
   readonly lengthChange: number;
   readonly heldChange: number;
-  readonly costChange: number;
+  readonly costChange: number | null;
 }
 
 /** `Cut 10 in for` … `kept 1 leftover, 12 × 10 in`. An undo is described by the booking it reverses. */
@@ -70,7 +70,7 @@ function stepWords(
     case 'bought': {
       const piece = { kind: pieceKind, width, unitLength, length: lengthFromUnits(lengthChange) };
       const words = pieceInWords(piece, display);
-      const verb = costChange > 0 ? 'Bought' : 'Added';
+      const verb = costChange !== null && costChange > 0 ? 'Bought' : 'Added';
       return { before: `${verb} ${words}`, after: '' };
     }
     case 'set-aside':

@@ -3,7 +3,6 @@ import { useWrite } from '#renderer/bridge/query';
 import { BoughtFields } from '#renderer/features/stash/bought-fields';
 import { emptyPiece, purchaseOf } from '#renderer/features/stash/fabric-draft';
 import { PlaceField } from '#renderer/features/stash/place-field';
-import { today } from '#renderer/text/dates';
 import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { TextField } from '#renderer/ui/fields/text-field';
 import { DialogForm, useDialogSave } from '#renderer/ui/page/dialog-form';
@@ -17,10 +16,10 @@ interface BuyDialogProps {
 /** Adds another piece to a fabric. */
 export function BuyDialog({ fabric, onClose }: BuyDialogProps) {
   const draft = useFormDraft(`buy ${fabric.id}`);
-  const [piece, setPiece] = useDraftValue(draft, 'piece', () => emptyPiece(today()));
+  const [piece, setPiece] = useDraftValue(draft, 'piece', () => emptyPiece(null));
   const saving = useDialogSave(useWrite('ledger:buy'), onClose, draft);
   const save = () => {
-    const bought = purchaseOf(piece, fabric.id, today());
+    const bought = purchaseOf(piece, fabric.id);
     if (bought !== null) saving.save(bought);
   };
   return (

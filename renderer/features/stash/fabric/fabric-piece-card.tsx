@@ -1,15 +1,15 @@
 import { Link } from 'react-router';
 import { type FabricPiece, freeOf, type PrintRuns } from '#core/domain/stash';
 import { codeOfPiece, formatPieceCode } from '#core/stash/piece-code';
-import { formatMoney } from '#core/units/format-money';
 import { lengthFromUnits } from '#core/units/length';
-import { moneyFromMinor } from '#core/units/money';
 import { bookedAmount, freeAmount, overbookedWords, pieceStock } from '#renderer/features/stash/fabric-words';
 import { useKindName } from '#renderer/features/stash/kind-name';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import { classes } from '#renderer/ui/base/classes';
 import { useDisplay } from '#renderer/ui/base/display';
 import { Button } from '#renderer/ui/page/button';
+import { loneCostWords } from '#renderer/text/cost-words';
+import { costOfArea } from '#core/units/known-cost';
 import layout from '#renderer/ui/page/layout.module.css';
 import { FabricPieceActions } from './fabric-piece-actions';
 import { FabricPieceDrawing } from './fabric-piece-drawing';
@@ -73,11 +73,12 @@ export function FabricPieceCard(props: FabricPieceCardProps) {
 }
 
 function PieceFacts({ piece, isDirectional }: Pick<FabricPieceCardProps, 'piece' | 'isDirectional'>) {
-  const { length, currency, locale } = useDisplay();
+  const display = useDisplay();
+  const { length } = display;
   const over = overbookedWords(piece, length);
   const free = freeOf(piece) > 0 ? `${freeAmount(piece, length)} free` : 'nothing free';
-  const value =
-    piece.valueMinor === 0 ? '' : ` · ${formatMoney(moneyFromMinor(piece.valueMinor, currency), locale)}`;
+  const cost = loneCostWords(costOfArea(piece.valueMinor, piece.width * piece.there), display);
+  const value = cost === '' ? '' : ` · ${cost}`;
   return (
     <>
       <p className={layout['quiet']}>

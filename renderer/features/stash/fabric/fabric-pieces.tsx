@@ -4,11 +4,10 @@ import { assertNever } from '#core/assert-never';
 import type { FabricPage } from '#core/contract/stash';
 import type { FabricPiece } from '#core/domain/stash';
 import { measureOfKind } from '#core/domain/stash-kind';
-import { formatMoney } from '#core/units/format-money';
-import { moneyFromMinor } from '#core/units/money';
 import { useWrite } from '#renderer/bridge/query';
 import { freeWords, stockWords, stockOf } from '#renderer/features/stash/fabric-words';
 import { LabelsDialog } from '#renderer/features/stash/labels-dialog';
+import { costWords } from '#renderer/text/cost-words';
 import layout from '#renderer/ui/page/layout.module.css';
 import { useDisplay } from '#renderer/ui/base/display';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
@@ -24,8 +23,9 @@ import styles from './fabric.module.css';
 
 /** The pieces of a fabric, all drawn to one scale, with the actions for each. */
 export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
-  const { fabric, pieces, valueMinor, ledger } = opened;
-  const { length, currency, locale } = useDisplay();
+  const { fabric, pieces, value, ledger } = opened;
+  const display = useDisplay();
+  const { length } = display;
   const [chosen, setChosen] = useState<PieceAction | null>(null);
   const found = useFoundPiece(pieces);
   const shown =
@@ -38,8 +38,7 @@ export function FabricPieces({ opened }: { readonly opened: FabricPage }) {
   const turning = useWrite('piece:set-print');
   const there = stockWords(stockOf(pieces), length);
   const free = freeWords(pieces, length) ?? 'all of it free';
-  const worth =
-    valueMinor === 0 ? '' : ` · worth ${formatMoney(moneyFromMinor(valueMinor, currency), locale)}`;
+  const worth = value.minor === 0 ? '' : ` · worth ${costWords(value, display)}`;
   const lengths = pieces.filter(({ kind }) => measureOfKind(kind) !== 'count');
   const longest = Math.max(1, ...lengths.map((piece) => piece.there));
   const widest = Math.max(1, ...lengths.map((piece) => piece.width));

@@ -1,9 +1,8 @@
 import { Link } from 'react-router';
 import type { Booking } from '#core/contract/stash';
-import { formatMoney } from '#core/units/format-money';
-import { moneyFromMinor } from '#core/units/money';
 import { useWrite } from '#renderer/bridge/query';
-import { dateWords, today } from '#renderer/text/dates';
+import { loneCostWords } from '#renderer/text/cost-words';
+import { partialDateWords, today } from '#renderer/text/dates';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import { classes } from '#renderer/ui/base/classes';
 import { useDisplay } from '#renderer/ui/base/display';
@@ -21,13 +20,14 @@ interface LedgerLineProps {
 
 /** One booking in words: date, what was done, for which project and its cost; with a button to undo it. */
 export function LedgerLine({ booking, ledger }: LedgerLineProps) {
-  const { length, currency, locale } = useDisplay();
+  const display = useDisplay();
+  const { length, locale } = display;
   const undoing = useWrite('ledger:undo');
   const { before, after, isUndo } = bookingWords(booking, ledger, length);
   return (
     <li className={styles['booking']}>
       <div className={classes(styles['bookingLine'], booking.isUndone && styles['undone'])}>
-        <span className={layout['quiet']}>{dateWords(booking.on, locale, today())}</span>
+        <span className={layout['quiet']}>{partialDateWords(booking.on, locale, today())}</span>
         <div className={styles['bookingWords']}>
           <p>
             <Typeset text={before} />
@@ -36,9 +36,7 @@ export function LedgerLine({ booking, ledger }: LedgerLineProps) {
           </p>
           {booking.note !== '' && <p className={styles['note']}>{booking.note}</p>}
         </div>
-        <span className={styles['cost']}>
-          {booking.costMinor === 0 ? '' : formatMoney(moneyFromMinor(booking.costMinor, currency), locale)}
-        </span>
+        <span className={styles['cost']}>{loneCostWords(booking.cost, display)}</span>
         <span className={styles['undo']}>
           {!booking.isUndone && !isUndo && (
             <Button

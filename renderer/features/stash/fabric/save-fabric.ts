@@ -3,7 +3,6 @@ import type { Problem } from '#core/contract/problem';
 import type { FabricId } from '#core/domain/ids';
 import { useWrite } from '#renderer/bridge/query';
 import { type NewFabricDraft, purchaseOf } from '#renderer/features/stash/fabric-draft';
-import { today } from '#renderer/text/dates';
 
 interface Saved {
   readonly fabricId: FabricId;
@@ -30,7 +29,7 @@ export function useSaveFabric() {
       saved.current = { fabricId: made.value.fabricId, isBooked: false };
     }
     const { fabricId, isBooked } = saved.current;
-    const first = purchaseOf(draft.piece, fabricId, today());
+    const first = purchaseOf(draft.piece, fabricId);
     if (!isBooked && first !== null) {
       const bought = await buying.write(first);
       if (!bought.ok) return refuse(bought.error);

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { areaQuantity, countQuantity, moneyQuantity, wordsQuantity } from '#core/calculators/quantities';
+import { areaQuantity, countQuantity, wordsQuantity } from '#core/calculators/quantities';
 import type { LeftoversOfSide, StashMonth } from '#core/domain/stash-numbers';
 import { type LeftoverSize, leftoverSizes } from '#core/stash/leftover-sizes';
 import { calendarDate } from '#core/units/calendar-date';
@@ -9,6 +9,7 @@ import { formatMoney, minorDigits } from '#core/units/format-money';
 import { moneyFromMinor } from '#core/units/money';
 import type { LengthDisplay } from '#core/units/unit-system';
 import { shopUnit } from '#renderer/features/stash/shop-unit';
+import { costWords } from '#renderer/text/cost-words';
 import { monthWords } from '#renderer/text/dates';
 import { ChartFigure, ChartKey } from '#renderer/ui/charts/chart-figure';
 import { Choice } from '#renderer/ui/fields/choice';
@@ -32,18 +33,18 @@ export function BoughtAndUsed({ months }: MonthsProps) {
   const [measure, setMeasure] = useState<Measure>('money');
   const isMoney = measure === 'money';
   const title = 'Bought and used';
-  const quantity = isMoney ? moneyQuantity : areaQuantity;
   const numbers = months.map((month) =>
-    isMoney ? [month.boughtMinor, month.usedMinor] : [month.boughtArea, month.usedArea],
+    isMoney ? [month.bought.minor, month.used.minor] : [month.boughtArea, month.usedArea],
   );
   return (
     <ChartFigure
       table={{
         title,
         columns: ['Month', 'Bought', 'Used'],
-        rows: months.map(({ month }, index) => [
+        rows: months.map(({ month, bought, boughtArea, used, usedArea }) => [
           wordsQuantity(monthOf(month, display)),
-          ...(numbers[index] ?? []).map((number) => quantity(number)),
+          isMoney ? wordsQuantity(costWords(bought, display)) : areaQuantity(boughtArea),
+          isMoney ? wordsQuantity(costWords(used, display)) : areaQuantity(usedArea),
         ]),
       }}
       beside={
@@ -76,18 +77,18 @@ export function ValueByMonth({ months }: MonthsProps) {
       table={{
         title: 'Value of your stash at the end of each month',
         columns: ['Month', 'As paid'],
-        rows: months.map(({ month, valueMinor }) => [
+        rows: months.map(({ month, value }) => [
           wordsQuantity(monthOf(month, display)),
-          moneyQuantity(valueMinor),
+          wordsQuantity(costWords(value, display)),
         ]),
       }}
     >
       {(width) => (
         <ColumnChart
           width={width}
-          columns={months.map(({ month, valueMinor }) => ({
+          columns={months.map(({ month, value }) => ({
             label: monthOf(month, display),
-            values: [valueMinor],
+            values: [value.minor],
           }))}
           {...moneyScale(display)}
         />

@@ -1,11 +1,11 @@
 import { Link } from 'react-router';
 import type { StashNumbers } from '#core/contract/stash-numbers';
-import { areaQuantity, moneyQuantity } from '#core/calculators/quantities';
+import { areaQuantity, wordsQuantity } from '#core/calculators/quantities';
 import { formatArea } from '#core/units/format-area';
-import { formatMoney } from '#core/units/format-money';
-import { moneyFromMinor } from '#core/units/money';
+import { firstDayOf, isWholeDate } from '#core/units/partial-date';
 import { useRead } from '#renderer/bridge/query';
-import { farWords, today } from '#renderer/text/dates';
+import { costWords, unpricedWords } from '#renderer/text/cost-words';
+import { farWords, partialDateWords, today } from '#renderer/text/dates';
 import { BarTable } from '#renderer/ui/charts/bar-table';
 import { ButtonLink } from '#renderer/ui/page/button';
 import { useDisplay } from '#renderer/ui/base/display';
@@ -49,16 +49,22 @@ function NothingYet() {
 }
 
 function Numbers({ numbers }: { readonly numbers: StashNumbers }) {
+  const display = useDisplay();
+  const unpriced = unpricedWords(numbers.value, display.length);
   return (
     <>
       <div className={styles['worth']}>
         <HeroFigure
-          figure={{ label: 'Value of your stash, as paid', quantity: moneyQuantity(numbers.valueMinor) }}
+          figure={{
+            label: 'Value of your stash, as paid',
+            quantity: wordsQuantity(costWords(numbers.value, display)),
+          }}
         />
         <FigureList
           figures={[{ label: 'Fabric in your stash', quantity: areaQuantity(numbers.areaThere) }]}
         />
       </div>
+      {unpriced !== '' && <p className={styles['more']}>{unpriced}</p>}
       <div className={styles['figures']}>
         <BoughtAndUsed months={numbers.months} />
         <ValueByMonth months={numbers.months} />
@@ -73,36 +79,45 @@ function Numbers({ numbers }: { readonly numbers: StashNumbers }) {
   );
 }
 
-function HeldLongest({ numbers: { longest } }: { readonly numbers: StashNumbers }) {
-  const words = useWords();
+function HeldLongest({ numbers: { longest, unmovedForUnknown } }: { readonly numbers: StashNumbers }) {
+  const display = useDisplay();
   const now = today();
   if (longest.length === 0) return null;
+  const sinceWords = (since: (typeof longest)[number]['since']) =>
+    isWholeDate(since) ? farWords(since, now) : partialDateWords(since, display.locale, now);
   return (
     <BarTable
       title="Fabric you’ve had longest"
       columns={['Fabric', 'Last bought or cut', 'Amount', 'Paid for it']}
-      rows={longest.map(({ fabricId, name, since, areaThere, valueMinor }) => ({
+      rows={longest.map(({ fabricId, name, since, areaThere, value }) => ({
         key: fabricId,
         name: <Link to={`/stash/${fabricId}`}>{name}</Link>,
-        value: Math.max(0, daysBetween(since, now)),
-        texts: [farWords(since, now), words.area(areaThere), words.money(valueMinor)],
+        value: Math.max(0, daysBetween(firstDayOf(since), now)),
+        texts: [sinceWords(since), formatArea(areaThere, display.length), costWords(value, display)],
       }))}
-    />
+    >
+      {unmovedForUnknown > 0 && (
+        <p className={styles['more']}>
+          {unmovedForUnknown === 1 ? '1 fabric isn’t' : `${String(unmovedForUnknown)} fabrics aren’t`} in this
+          list: never cut, and the day bought is not known.
+        </p>
+      )}
+    </BarTable>
   );
 }
 
 function CostByProject({ numbers: { projects, projectCount } }: { readonly numbers: StashNumbers }) {
-  const words = useWords();
+  const display = useDisplay();
   if (projects.length === 0) return null;
   return (
     <BarTable
       title="What each project cost in fabric"
       columns={['Project', 'Used', 'Paid for it']}
-      rows={projects.map(({ projectId, name, area, costMinor }) => ({
+      rows={projects.map(({ projectId, name, area, cost }) => ({
         key: projectId,
         name: <Link to={`/projects/${projectId}`}>{name}</Link>,
-        value: costMinor,
-        texts: [words.area(area), words.money(costMinor)],
+        value: cost.minor,
+        texts: [formatArea(area, display.length), costWords(cost, display)],
       }))}
     >
       {projectCount > projects.length && (
@@ -112,12 +127,4 @@ function CostByProject({ numbers: { projects, projectCount } }: { readonly numbe
       )}
     </BarTable>
   );
-}
-
-function useWords() {
-  const { currency, length, locale } = useDisplay();
-  return {
-    money: (minor: number) => formatMoney(moneyFromMinor(minor, currency), locale),
-    area: (area: number) => formatArea(area, length),
-  };
 }

@@ -2,13 +2,12 @@ import { memo } from 'react';
 import { Link, useSearchParams } from 'react-router';
 import type { FabricGlance } from '#core/contract/stash';
 import type { StashGroup, StashSearch } from '#core/domain/stash-filter';
-import { formatMoney } from '#core/units/format-money';
-import { moneyFromMinor } from '#core/units/money';
 import { useRead } from '#renderer/bridge/query';
 import { FabricSample } from '#renderer/features/stash/fabric-sample';
 import { freeWords, overbookedWords, stockWords, stockOf } from '#renderer/features/stash/fabric-words';
 import { useDisplay } from '#renderer/ui/base/display';
 import { Typeset } from '#renderer/ui/answers/typeset';
+import { loneCostWords } from '#renderer/text/cost-words';
 import layout from '#renderer/ui/page/layout.module.css';
 import styles from './search.module.css';
 
@@ -64,8 +63,9 @@ export const FabricCard = memo(function FabricCard(props: FabricAtProps) {
 });
 
 function FabricRow({ glance }: { readonly glance: FabricGlance }) {
-  const { fabric, pieces, valueMinor } = glance;
-  const { length, currency, locale } = useDisplay();
+  const { fabric, pieces, value } = glance;
+  const display = useDisplay();
+  const { length } = display;
   const details = [fabric.colorWords, fabric.print, fabric.place].filter((words) => words !== '');
   const back = useBackSearch();
   const there = stockWords(stockOf(pieces), length);
@@ -97,9 +97,7 @@ function FabricRow({ glance }: { readonly glance: FabricGlance }) {
           </p>
         )}
       </div>
-      <p className={styles['value']}>
-        {valueMinor === 0 ? '' : formatMoney(moneyFromMinor(valueMinor, currency), locale)}
-      </p>
+      <p className={styles['value']}>{loneCostWords(value, display)}</p>
     </div>
   );
 }

@@ -27,7 +27,7 @@ export function ShopBuyDialog({ entry, onClose }: ShopBuyDialogProps) {
   const draft = useFormDraft(`bought ${entry.kind === 'own' ? entry.line.id : nameToBuy(entry.line)}`);
   const [piece, setPiece] = useDraftValue<PieceDraft>(draft, 'piece', () => pieceToBuy(line, today()));
   const [fabric, setFabric] = useDraftValue<FabricDetails>(draft, 'fabric', () =>
-    newFabric(entry, emptyDraft(fabricWidth, today()).fabric),
+    newFabric(entry, emptyDraft(fabricWidth).fabric),
   );
   const [isHeld, setIsHeld] = useDraftValue(draft, 'isHeld', true);
   const saving = useDialogSave(useWrite('shopping:buy'), onClose, draft);
@@ -35,7 +35,7 @@ export function ShopBuyDialog({ entry, onClose }: ShopBuyDialogProps) {
   const isNewFabric = (line?.fabric ?? null) === null;
   const projects = projectNames(entry);
   const save = () => {
-    const purchase = purchaseOfEntry({ entry, piece, fabric, isHeld, today: today() });
+    const purchase = purchaseOfEntry({ entry, piece, fabric, isHeld });
     if (purchase !== null) saving.save(purchase);
   };
   return (

@@ -15,13 +15,12 @@ interface EntryPurchase {
   readonly fabric: FabricDetails;
   /** Whether the projects' shares are set aside. */
   readonly isHeld: boolean;
-  readonly today: CalendarDate;
 }
 
 /** The purchase of an entry of the shopping list; null while its size or number is missing. */
 export function purchaseOfEntry(purchase: EntryPurchase): ChannelInput<'shopping:buy'> | null {
-  const { entry, piece, fabric, isHeld, today } = purchase;
-  const bought = boughtPiece(piece, today);
+  const { entry, piece, fabric, isHeld } = purchase;
+  const bought = boughtPiece(piece);
   if (bought === null) return null;
   const line = entry.kind === 'needed' ? entry.line : null;
   const fabricToBuy = line?.fabric ?? null;

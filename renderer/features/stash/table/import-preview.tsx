@@ -1,19 +1,19 @@
+import { costOfArea } from '#core/units/known-cost';
 import type { TableReading } from '#core/domain/stash-table';
-import { formatMoney } from '#core/units/format-money';
-import { moneyFromMinor } from '#core/units/money';
 import { KIND_WORDS, pieceSize } from '#renderer/features/stash/fabric-words';
 import layout from '#renderer/ui/page/layout.module.css';
+import { costWords } from '#renderer/text/cost-words';
+import { partialDateWords, today } from '#renderer/text/dates';
 import { cellProblemWords, faultPlace } from '#renderer/text/table-words';
-import { useDisplay } from '#renderer/ui/base/display';
+import { type Display, useDisplay } from '#renderer/ui/base/display';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import styles from './import.module.css';
 
 /** What the import would add, the cells that cannot be read, and the first rows as they were read. */
 export function ImportPreview({ reading }: { readonly reading: TableReading }) {
-  const { currency, locale } = useDisplay();
+  const display = useDisplay();
   const { adds, faultCount, faults, alreadyHere, repeats, repeatCount } = reading;
-  const cost = formatMoney(moneyFromMinor(adds.costMinor, currency), locale);
-  const summary = `${counted(adds.pieces, 'piece')} of fabric, ${counted(adds.fabrics, 'new fabric')}, worth ${cost}`;
+  const summary = `${counted(adds.pieces, 'piece')} of fabric, ${counted(adds.fabrics, 'new fabric')}${worthWords(adds, display)}`;
   return (
     <section className={layout['stack']} aria-label="What will be added">
       <h2 className={layout['heading']}>What will be added</h2>
@@ -49,8 +49,15 @@ export function ImportPreview({ reading }: { readonly reading: TableReading }) {
   );
 }
 
+/** What the new pieces cost, and how many of them have no cost in the table. */
+function worthWords({ pieces, costMinor, unpriced }: TableReading['adds'], display: Display): string {
+  if (pieces === unpriced) return unpriced === 0 ? '' : ', all without a price';
+  const cost = costWords({ minor: costMinor, unpricedArea: 0 }, display);
+  return `, worth ${cost}${unpriced === 0 ? '' : ` (${counted(unpriced, 'piece')} without a price)`}`;
+}
+
 function FirstRows({ reading }: { readonly reading: TableReading }) {
-  const { length, currency, locale } = useDisplay();
+  const display = useDisplay();
   return (
     <div className={styles['scroller']}>
       <table className={styles['table']}>
@@ -70,9 +77,9 @@ function FirstRows({ reading }: { readonly reading: TableReading }) {
               <th scope="row">{details.name}</th>
               <td>{details.colorWords}</td>
               <td>{piece === null ? 'none' : KIND_WORDS[piece.kind].name}</td>
-              <td>{piece !== null && <Typeset text={pieceSize(piece, length)} />}</td>
-              <td>{piece !== null && formatMoney(moneyFromMinor(piece.costMinor, currency), locale)}</td>
-              <td>{piece?.on}</td>
+              <td>{piece !== null && <Typeset text={pieceSize(piece, display.length)} />}</td>
+              <td>{piece !== null && costWords(costOfArea(piece.costMinor, piece.length), display)}</td>
+              <td>{piece !== null && partialDateWords(piece.on, display.locale, today())}</td>
             </tr>
           ))}
         </tbody>

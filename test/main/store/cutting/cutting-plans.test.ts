@@ -142,7 +142,11 @@ describe('checking off a cut', () => {
     expect(tick(0)).toMatchObject({ ok: true });
     expect(pieces()).toEqual([['yardage', 42, 68]]);
     const [booking] = used().bookings;
-    expect(booking).toMatchObject({ stageId, usedArea: inches(42) * inches(4), costMinor: 400 });
+    expect(booking).toMatchObject({
+      stageId,
+      usedArea: inches(42) * inches(4),
+      cost: { minor: 400, unpricedArea: 0 },
+    });
     expect(ticked()).toMatchObject([{ place: 0, parts: 2, isBooked: true, leftovers: [] }]);
   });
 
@@ -160,7 +164,7 @@ describe('checking off a cut', () => {
     expect(own + others).toBe(inches(34) * inches(3.5));
     // Derived: 4 patches of 3½ in and 4 of 5 in. Lengths are whole units, so a share is exact to a unit across the fabric.
     expect(Math.abs(others - (20 / 34) * (own + others))).toBeLessThan(inches(42));
-    expect(used().costMinor + used(other).costMinor).toBe(400 + 350 - 67);
+    expect(used().paid.minor + used(other).paid.minor).toBe(400 + 350 - 67);
   });
 
   test('works in the order of the steps only', () => {

@@ -13,6 +13,8 @@ import {
 const ASIDE = { on: TODAY, note: '' };
 type Cut = ChannelInput<'ledger:cut'>;
 
+const known = (minor: number) => ({ minor, unpricedArea: 0 });
+
 function bench(bought: { yards?: number; costMinor?: number } = {}) {
   const workshop = openWorkshop();
   const fabric = addStock(workshop, bought);
@@ -65,12 +67,12 @@ describe('buying', () => {
     expect(page).toMatchObject({
       areaThere: 42 * 72 * 8128 ** 2,
       areaFree: 42 * 72 * 8128 ** 2,
-      valueMinor: 2000,
+      value: known(2000),
     });
     expect(page.ledger).toEqual([
       expect.objectContaining({
         fabricName: 'Rust leaves',
-        costMinor: 2000,
+        cost: known(2000),
         usedArea: 0,
         projectId: null,
         isUndone: false,
@@ -155,9 +157,9 @@ describe('cutting', () => {
       [inches(6), 0, 24],
     ]);
     const fabric = workshop.get('ledger:of-project', { projectId });
-    expect(fabric).toMatchObject({ usedArea: (42 * 24 - 2 * 72) * 8128 ** 2, costMinor: 285 });
+    expect(fabric).toMatchObject({ usedArea: (42 * 24 - 2 * 72) * 8128 ** 2, paid: known(285) });
     expect(fabric.bookings).toEqual([
-      expect.objectContaining({ stageName: 'Piece the top', costMinor: 285, usedArea: fabric.usedArea }),
+      expect.objectContaining({ stageName: 'Piece the top', cost: known(285), usedArea: fabric.usedArea }),
     ]);
     expect(fabric.bookings[0]!.entries.map(({ kind, pieceWidth }) => [kind, pieceWidth])).toEqual([
       ['cut', inches(42)],
@@ -170,7 +172,7 @@ describe('cutting', () => {
     const { workshop, fabricId, projectId, cut } = bench({ costMinor: 1001 });
     for (const length of [24, 24, 24]) cut(length);
     expect(pieces(workshop, fabricId)).toEqual([]);
-    expect(workshop.get('ledger:of-project', { projectId }).costMinor).toBe(1001);
+    expect(workshop.get('ledger:of-project', { projectId }).paid).toEqual({ minor: 1001, unpricedArea: 0 });
   });
 
   test.each([
@@ -229,7 +231,7 @@ describe('throwing out and measuring again', () => {
     });
     workshop.get('ledger:discard', discard(12));
     expect(pieces(workshop, fabricId)).toEqual([[inches(60), inches(60), 1667]]);
-    expect(workshop.get('fabric:open', { fabricId }).ledger[0]).toMatchObject({ costMinor: 333 });
+    expect(workshop.get('fabric:open', { fabricId }).ledger[0]).toMatchObject({ cost: known(333) });
   });
 
   test('measuring leaves the value with what is there, and writes it off when nothing is', () => {
@@ -252,7 +254,7 @@ describe('undoing a booking', () => {
     const bookingId = done.ok ? done.value.bookingId : (NO_SUCH_ID as never);
     workshop.get('ledger:undo', { bookingId, on: TODAY });
     expect(pieces(workshop, fabricId)).toEqual(before);
-    expect(workshop.get('ledger:of-project', { projectId })).toMatchObject({ usedArea: 0, costMinor: 0 });
+    expect(workshop.get('ledger:of-project', { projectId })).toMatchObject({ usedArea: 0, paid: known(0) });
     const [undoing, cutBooking] = workshop.get('fabric:open', { fabricId }).ledger;
     expect(cutBooking).toMatchObject({ id: bookingId, isUndone: true });
     expect(undoing!.entries.map(({ reverses }) => reverses)).toEqual(cutBooking!.entries.map(({ id }) => id));

@@ -45,7 +45,7 @@ describe('a pasted table', () => {
       hasTitles: true,
       lines: 2,
       faultCount: 0,
-      adds: { fabrics: 2, pieces: 2, costMinor: 1_550 },
+      adds: { fabrics: 2, pieces: 2, costMinor: 1_550, unpriced: 0 },
     });
     expect(reading.columns[2]).toEqual({ title: 'Size', samples: ['1 1/4 yd', 'FQ'] });
     expect(fabrics(workshop)).toEqual([]);
@@ -55,7 +55,7 @@ describe('a pasted table', () => {
     const workshop = openWorkshop();
     expect(workshop.get('table:import', pasted(TABLE))).toMatchObject({ fabrics: 2, pieces: 2 });
     expect(
-      fabrics(workshop).map(({ fabric, pieces, valueMinor }) => [fabric.name, pieces.length, valueMinor]),
+      fabrics(workshop).map(({ fabric, pieces, value }) => [fabric.name, pieces.length, value.minor]),
     ).toEqual([
       ['Kettle blue', 1, 1_250],
       ['Moss', 1, 300],

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { addProject, addStock, inches, openWorkshop, TODAY } from '#test/helpers/workshop';
 
+const known = (minor: number) => ({ minor, unpricedArea: 0 });
+
 /** Two yards for 20.00, then two yards of the same for 40.00; a cut of one yard off the newer piece. */
 function bench() {
   const workshop = openWorkshop();
@@ -35,24 +37,30 @@ describe('the cost of a project’s fabric', () => {
     cut(newer, 36);
     // Derived: the piece cost 20.00 a yard, the fabric that came in first 10.00, and 20.00 was the last price paid.
     expect(project()).toMatchObject({
-      costMinor: 2_000,
-      cost: { fifoMinor: 1_000, replacementMinor: 2_000 },
+      paid: known(2_000),
+      cost: { firstIn: known(1_000), replacementMinor: 2_000 },
     });
-    expect(page()).toMatchObject({ valueMinor: 4_000, worth: { fifoMinor: 5_000, replacementMinor: 6_000 } });
+    expect(page()).toMatchObject({
+      value: known(4_000),
+      worth: { firstIn: known(5_000), replacementMinor: 6_000 },
+    });
   });
 
   test('counts a cut less its leftovers', () => {
     const { cut, project, newer } = bench();
     cut(newer, 36, [{ width: 21, length: 36 }]);
-    expect(project()).toMatchObject({ costMinor: 1_000, cost: { fifoMinor: 500, replacementMinor: 1_000 } });
+    expect(project()).toMatchObject({
+      paid: known(1_000),
+      cost: { firstIn: known(500), replacementMinor: 1_000 },
+    });
   });
 
   test('leaves out a booking that was undone', () => {
     const { workshop, cut, page, project, newer } = bench();
     const { bookingId } = cut(newer, 36);
     workshop.get('ledger:undo', { bookingId, on: TODAY });
-    expect(project().cost).toEqual({ fifoMinor: 0, replacementMinor: 0 });
-    expect(page().worth).toEqual({ fifoMinor: 6_000, replacementMinor: 8_000 });
+    expect(project().cost).toEqual({ firstIn: known(0), replacementMinor: 0 });
+    expect(page().worth).toEqual({ firstIn: known(6_000), replacementMinor: 8_000 });
   });
 
   test('is stored from one booking to the next, and equals the sum over the whole ledger', () => {
@@ -71,7 +79,7 @@ describe('the cost of a project’s fabric', () => {
       () => workshop.get('change:undo', {}),
     ]) {
       step();
-      expect(stored()).toEqual([project().cost.fifoMinor]);
+      expect(stored()).toEqual([project().cost.firstIn.minor]);
       expect(summed()).toEqual(project().cost);
     }
   });
@@ -79,9 +87,9 @@ describe('the cost of a project’s fabric', () => {
   test('gives found fabric no cost, and missing fabric the cost of what came first', () => {
     const { workshop, older, newer, page } = bench();
     workshop.get('ledger:count', { pieceId: older, there: inches(36), on: TODAY, note: '' });
-    expect(page().worth.fifoMinor).toBe(5_000);
+    expect(page().worth.firstIn).toEqual(known(5_000));
     workshop.get('ledger:count', { pieceId: newer, there: inches(108), on: TODAY, note: '' });
-    expect(page().worth.fifoMinor).toBe(5_000);
+    expect(page().worth.firstIn).toEqual(known(5_000));
   });
 });
 
@@ -106,7 +114,7 @@ describe('today’s price', () => {
     const { fabricId } = addStock(workshop, { costMinor: 0 });
     expect(workshop.get('fabric:open', { fabricId })).toMatchObject({
       price: null,
-      worth: { fifoMinor: 0, replacementMinor: null },
+      worth: { firstIn: known(0), replacementMinor: null },
     });
   });
 });

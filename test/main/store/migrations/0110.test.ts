@@ -26,7 +26,7 @@ test('the first-in cost of older bookings is worked out when needed, and stored 
   const kept = () => context.store.database.prepare('SELECT first_in_minor FROM project_use').pluck().all();
   const cost = () => get('ledger:of-project', { projectId: id('a1') as never }).cost;
   expect(kept()).toEqual([null]);
-  expect(cost()).toEqual({ fifoMinor: 250, replacementMinor: 250 });
+  expect(cost()).toEqual({ firstIn: { minor: 250, unpricedArea: 0 }, replacementMinor: 250 });
   get('ledger:cut', {
     pieceId: id('c1') as never,
     projectId: id('a1') as never,
@@ -38,5 +38,5 @@ test('the first-in cost of older bookings is worked out when needed, and stored 
     note: '',
   });
   expect(kept()).toEqual([500]);
-  expect(cost()).toEqual({ fifoMinor: 500, replacementMinor: 500 });
+  expect(cost()).toEqual({ firstIn: { minor: 500, unpricedArea: 0 }, replacementMinor: 500 });
 });

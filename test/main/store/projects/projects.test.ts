@@ -126,7 +126,7 @@ describe('the list of projects', () => {
     };
     workshop.get('ledger:cut', cut);
     const [glance] = workshop.get('project:list', { archived: false }).items;
-    expect(glance).toMatchObject({ costMinor: 1000, swatches: ['#a0522d'] });
+    expect(glance).toMatchObject({ swatches: ['#a0522d'] });
   });
 });
 

@@ -71,7 +71,9 @@ describe('the shopping list', () => {
       { fabric: { id: fabricId, name: 'Fresh linen' }, held: line.shares[0]?.length },
     ]);
     expect(bookings).toHaveLength(1);
-    expect(workshop.get('fabric:open', { fabricId })).toMatchObject({ valueMinor: 2450 });
+    expect(workshop.get('fabric:open', { fabricId })).toMatchObject({
+      value: { minor: 2450, unpricedArea: 0 },
+    });
     workshop.get('change:undo', {});
     expect(onlyLine(workshop.get('shopping:list', {}))).toEqual(line);
     expect(workshop.fail('fabric:open', { fabricId })).toMatchObject({ code: 'not-found' });

@@ -13,8 +13,8 @@ interface Bought {
   readonly size?: readonly [number, number];
   readonly unit?: number;
   readonly place?: string;
-  readonly costMinor?: number;
-  readonly on?: CalendarDate;
+  readonly costMinor?: number | null;
+  readonly on?: CalendarDate | null;
 }
 
 function shelf() {
@@ -162,6 +162,30 @@ describe('filtering the stash', () => {
     workshop.get('change:undo', {});
     expect(found({ direction: 'any' })).toEqual(['Gone']);
   });
+});
+
+test('fabric bought in a month or year is found by any day of it, and by no day if it is not known', () => {
+  const { add, found } = shelf();
+  const on = (text: string) => text as CalendarDate;
+  add('Of a month', { on: on('2024-03') });
+  add('Of a year', { on: on('2024') });
+  add('Of no day', { on: null });
+  expect(found({ boughtFrom: on('2024-04-01') })).toEqual(['Of a year']);
+  expect(found({ boughtFrom: on('2024-03-31') })).toEqual(['Of a month', 'Of a year']);
+  expect(found({ boughtUntil: on('2024-02-01') })).toEqual(['Of a year']);
+  expect(found({ boughtUntil: on('2024-03-01') })).toEqual(['Of a month', 'Of a year']);
+  expect(found({})).toHaveLength(3);
+});
+
+test('the price paid counts only the pieces whose cost is known', () => {
+  const { workshop, add, found } = shelf();
+  const { fabricId } = add('Rust', { size: [42, 36], costMinor: 900 });
+  const size = { width: inches(42), length: inches(360) };
+  workshop.get('ledger:buy', { fabricId, kind: 'yardage', size, costMinor: null, on: null, note: '' });
+  add('Unknown', { costMinor: null });
+  const paid = (atMost: number) => found({ price: { counted: 'paid', length: inches(36), atMost } });
+  expect(paid(900)).toEqual(['Rust']);
+  expect(paid(899)).toEqual([]);
 });
 
 describe('a typing slip', () => {

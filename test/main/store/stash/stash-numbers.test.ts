@@ -1,15 +1,18 @@
 import { describe, expect, test } from 'vitest';
 import type { FabricPieceId } from '#core/domain/ids';
 import { calendarDate } from '#core/units/calendar-date';
+import type { PartialDate } from '#core/units/partial-date';
 import { addProject, fabricDetails, inches, openWorkshop, TODAY } from '#test/helpers/workshop';
+
+const known = (minor: number) => ({ minor, unpricedArea: 0 });
 
 function shelf() {
   const workshop = openWorkshop();
   const { projectId } = addProject(workshop);
-  const buy = (name: string, on: string, costMinor: number) => {
+  const buy = (name: string, on: string | null, costMinor: number | null) => {
     const { fabricId } = workshop.get('fabric:create', { details: fabricDetails({ name }) });
     const size = { width: inches(40), length: inches(100) };
-    const bought = { fabricId, kind: 'yardage', size, costMinor, on: calendarDate(on), note: '' } as const;
+    const bought = { fabricId, kind: 'yardage', size, costMinor, on: on as PartialDate, note: '' } as const;
     return workshop.get('ledger:buy', bought).pieceId;
   };
   const cut = (pieceId: FabricPieceId, on: string, leftover = inches(4)) =>
@@ -32,7 +35,7 @@ describe('the stash as a whole', () => {
   test('is worth nothing and has a year of empty months at first', () => {
     const { numbers } = shelf();
     expect(numbers()).toMatchObject({
-      valueMinor: 0,
+      value: known(0),
       areaThere: 0,
       longest: [],
       projects: [],
@@ -46,10 +49,10 @@ describe('the stash as a whole', () => {
     const { buy, cut, month, numbers } = shelf();
     cut(buy('Leaves', '2026-12-05', 1_000), '2027-01-20');
     // Derived: 20 of 100 in are cut and 4 of those kept, so a fifth of 10.00 leaves the piece and a fifth of that stays.
-    expect(month('2026-12')).toMatchObject({ boughtMinor: 1_000, usedMinor: 0, valueMinor: 1_000 });
-    expect(month('2027-01')).toMatchObject({ boughtMinor: 0, usedMinor: 160, valueMinor: 840 });
+    expect(month('2026-12')).toMatchObject({ bought: known(1_000), used: known(0), value: known(1_000) });
+    expect(month('2027-01')).toMatchObject({ bought: known(0), used: known(160), value: known(840) });
     expect(month('2027-01')?.usedArea).toBe(inches(40) * inches(16));
-    expect(numbers()).toMatchObject({ valueMinor: 840, areaThere: inches(40) * inches(84) });
+    expect(numbers()).toMatchObject({ value: known(840), areaThere: inches(40) * inches(84) });
   });
 
   test('subtracts what was undone from the month it was booked in, also when that is redone', () => {
@@ -57,8 +60,8 @@ describe('the stash as a whole', () => {
     const { bookingId } = cut(buy('Leaves', '2026-12-05', 1_000), '2027-01-20');
     const before = numbers();
     workshop.get('ledger:undo', { bookingId, on: TODAY });
-    expect(month('2027-01')).toMatchObject({ usedMinor: 0, usedArea: 0, valueMinor: 1_000 });
-    expect(month('2027-02')).toMatchObject({ usedMinor: 0, boughtMinor: 0, valueMinor: 1_000 });
+    expect(month('2027-01')).toMatchObject({ used: known(0), usedArea: 0, value: known(1_000) });
+    expect(month('2027-02')).toMatchObject({ used: known(0), bought: known(0), value: known(1_000) });
     expect(numbers()).toMatchObject({ leftovers: [], projects: [], projectCount: 0 });
     workshop.get('change:undo', {});
     expect(numbers()).toEqual(before);
@@ -76,6 +79,31 @@ describe('the stash as a whole', () => {
     expect(names()).toEqual(['Older still, but bought again 2024-01-01', 'Old 2027-02-01']);
   });
 
+  test('says how much has no price, and counts what was bought on no known day', () => {
+    const { workshop, buy, cut, numbers, month, projectId } = shelf();
+    buy('Priced', '2027-01-05', 1_000);
+    const old = buy('Old', null, null);
+    buy('Of a year', '2024', 300);
+    const strip = inches(40) * inches(1);
+    expect(numbers()).toMatchObject({
+      value: { minor: 1_300, unpricedArea: 100 * strip },
+      unmovedForUnknown: 1,
+    });
+    expect(numbers().longest.map(({ name, since }) => `${name} ${since}`)).toEqual([
+      'Of a year 2024',
+      'Priced 2027-01-05',
+    ]);
+    expect(numbers().months[0]?.value).toEqual({ minor: 300, unpricedArea: 100 * strip });
+    expect(month('2027-01')).toMatchObject({ bought: known(1_000), boughtArea: 100 * strip });
+    cut(old, '2027-01-20');
+    const used = { minor: 0, unpricedArea: 16 * strip };
+    expect(month('2027-01')).toMatchObject({ used, value: { minor: 1_300, unpricedArea: 84 * strip } });
+    expect(numbers().projects).toMatchObject([{ projectId, cost: used, area: 16 * strip }]);
+    // The cut, and of two fabrics the purchase and the fabric.
+    for (let undone = 0; undone < 5; undone += 1) workshop.get('change:undo', {});
+    expect(numbers()).toMatchObject({ value: known(1_000), unmovedForUnknown: 0, projects: [] });
+  });
+
   test('shows what each project used and its cost, and leftovers by their shorter side', () => {
     const { buy, cut, numbers, projectId } = shelf();
     const pieceId = buy('Leaves', '2026-12-05', 1_000);
@@ -83,6 +111,6 @@ describe('the stash as a whole', () => {
     cut(pieceId, '2027-01-21');
     const area = inches(40) * inches(4);
     expect(numbers().leftovers).toEqual([{ side: inches(4), pieces: 2, area: 2 * area }]);
-    expect(numbers().projects).toMatchObject([{ projectId, costMinor: 320, area: 8 * area }]);
+    expect(numbers().projects).toMatchObject([{ projectId, cost: known(320), area: 8 * area }]);
   });
 });

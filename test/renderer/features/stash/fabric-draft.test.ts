@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { fabricDetailsSchema } from '#core/domain/stash';
-import { calendarDate } from '#core/units/calendar-date';
 import { lengthFromInches } from '#core/units/length';
 import {
+  boughtPiece,
   detailsOf,
   emptyDraft,
   isNewFabricDraft,
@@ -12,7 +12,7 @@ import {
 import { fabricIdSchema } from '#core/domain/ids';
 
 const inches = lengthFromInches;
-const start = emptyDraft(inches(42), calendarDate('2027-02-28'));
+const start = emptyDraft(inches(42));
 const size = (width: number, length: number) => ({ width: inches(width), length: inches(length) });
 
 describe('the form of a new fabric', () => {
@@ -24,6 +24,7 @@ describe('the form of a new fabric', () => {
   it('is read back as it was stored; anything else is refused', () => {
     const filled = { ...start, piece: { ...start.piece, size: size(22, 18), costMinor: 375 } };
     expect(isNewFabricDraft(JSON.parse(JSON.stringify(filled)))).toBe(true);
+    expect(isNewFabricDraft({ ...start, piece: { ...start.piece, on: '2024-03' } })).toBe(true);
     expect(isNewFabricDraft({ fabric: start.fabric })).toBe(false);
     expect(isNewFabricDraft({ ...start, piece: { ...start.piece, on: 'yesterday' } })).toBe(false);
   });
@@ -40,6 +41,14 @@ describe('the form of a new fabric', () => {
     const fabric = { ...start.fabric, name: 'Kettle blue', photoId: null, createdAt: 5 };
     const known = { ...fabric, id: fabricIdSchema.parse('00000000-0000-4000-8000-000000000001') };
     expect(detailsOf(known)).toEqual({ ...start.fabric, name: 'Kettle blue' });
+  });
+});
+
+describe('a purchase of which nothing was written but its size', () => {
+  it('costs nothing known and was bought on no known day', () => {
+    const piece = { ...start.piece, size: size(42, 36) };
+    expect(boughtPiece(piece)).toMatchObject({ costMinor: null, on: null });
+    expect(boughtPiece({ ...piece, costMinor: 0 })).toMatchObject({ costMinor: 0 });
   });
 });
 
