@@ -7,7 +7,7 @@ import { seamPlaces, seamsByHole } from '#core/calculators/backing/seams';
 import type { BackingDetails, PanelWay } from '#core/calculators/backing/work';
 import type { Calculation } from '#core/calculators/calculator';
 import { cutsOfSavedAnswer, needsOfSavedAnswer } from '#core/calculators/saved-answer';
-import { lengthFromInches } from '#core/units/length';
+import { lengthFromInches, lengthFromMillimeters } from '#core/units/length';
 import { SAMPLE_MEASUREMENTS } from '#main/command-line/sample-measurements';
 import { answerOf } from '#test/helpers/answer-of';
 
@@ -59,6 +59,21 @@ describe('a print that is matched', () => {
     expect(bestOf(answer)).toMatchObject({ panelLength: inches(cut), fabricLength: inches(2 * cut) });
     const figure = answer.figures.find(({ label }) => label === 'Extra on each panel to match the print');
     expect(figure?.quantity).toMatchObject({ exact: inches(extra) });
+  });
+
+  // Common practice: panels of 230 cm at a repeat of 64 cm take 256 cm each, so four of them 1.04 m more.
+  it('takes 256 cm for 230 cm at a repeat of 64 cm, 1.04 m more for four panels', () => {
+    const centimeters = (count: number) => lengthFromMillimeters(10 * count);
+    const { details } = answerOf(backing, {
+      ...plain,
+      outline: { shape: 'rectangle', width: centimeters(380), length: centimeters(230) },
+      overhang: inches(0),
+      printRuns: 'up-the-fabric',
+      printRepeat: centimeters(64),
+    });
+    const four = details.ways.find(({ panels, panelsRun }) => panels === 4 && panelsRun === 'up');
+    expect(four?.panelLength).toBe(centimeters(256));
+    expect(four!.fabricLength - 4 * centimeters(230)).toBe(centimeters(104));
   });
 
   it('takes the fewest repeats that reach, found by adding one after the other, and joins no strips', () => {

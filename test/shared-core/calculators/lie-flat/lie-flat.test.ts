@@ -79,6 +79,9 @@ describe('figures worked out elsewhere', () => {
     [40, 10, 36],
     [40, 9, 40],
     [36, 9, 40],
+    // Nine of these are a quarter of the circle (CIR14).
+    [36, 10, 36],
+    [9, 40, 9],
   ])('%d wedges of %d degrees: %d close the circle', (wedges, angle, fit) => {
     const input = ofAngle(wedges, angle);
     expect(wedgesThatFit(wedges, workOutLieFlat(input).missing)).toBe(fit);

@@ -49,6 +49,15 @@ describe('the weight of a finished piece', () => {
     expect((topGrams + layersGrams) / GRAMS_PER_POUND).toBeCloseTo(9.4, 1);
   });
 
+  // Common practice: batting of medium weight has 4 to 5 oz a square yard, light 2 to 3, heavy 6 and more. Known slip: a forum has "4 oz of
+  // fibers per square foot", which would be 36 oz a square yard.
+  it('starts with a batting of medium weight by the square yard', () => {
+    const ouncePerYard = GRAMS_PER_OUNCE / 0.83612736;
+    expect(plain.battingWeight / ouncePerYard).toBeGreaterThan(4);
+    expect(plain.battingWeight / ouncePerYard).toBeLessThan(5.1);
+    expect(plain.battingWeight / ouncePerYard).toBeLessThan(36);
+  });
+
   // Derived: one square meter of 145 g with a quarter more in its seams, 145 + 170 below, and 4 m of strip 50 mm wide at 145 g.
   it('of a square meter is the sum of its layers and its binding', () => {
     const meter = lengthFromMillimeters(1_000);
