@@ -1,9 +1,9 @@
 import { calculatorByName } from '#core/calculators/registry';
 import type { ProjectId } from '#core/domain/ids';
 import type { Measurements } from '#core/domain/measurements';
-import { factsOfProject, isCutSettled, type UnsettledFact } from '#core/domain/project-facts';
+import { factsOfProject, factTitle, isCutSettled, type UnsettledFact } from '#core/domain/project-facts';
 import { useRead, useWrite } from '../bridge/query';
-import { factTitle, factWords } from '../text/fact-words';
+import { factWords } from '../text/fact-words';
 import { Typeset } from '../ui/answers/typeset';
 import { useDisplay } from '../ui/base/display';
 import { Button } from '../ui/page/button';

@@ -1,5 +1,4 @@
-import { describeSchema } from '#core/domain/describe-schema';
-import { type DecidedFacts, type FactName, projectFactsSchema } from '#core/domain/project-facts';
+import { type DecidedFacts, factField, type FactName } from '#core/domain/project-facts';
 import { formatFineLength, formatLength } from '#core/units/format-length';
 import { formatMoney } from '#core/units/format-money';
 import { lengthFromUnits } from '#core/units/length';
@@ -12,11 +11,6 @@ interface FactDisplay {
   readonly length: LengthDisplay;
   readonly currency: CurrencyCode;
   readonly locale: string;
-}
-
-/** What a fact is called: `Seam allowance`, `Hole`. */
-export function factTitle(fact: FactName): string {
-  return fieldOf(fact)?.title ?? fact;
 }
 
 /** One of the facts in words: `14 in`, `no slit`, `Round, 60 in across`. */
@@ -38,7 +32,7 @@ const ERRORS: readonly FactName[] = ['seamOff', 'cutOff'];
 
 function settingWords(fact: FactName, value: string | number | undefined, display: FactDisplay): string {
   if (typeof value !== 'number') return value === undefined ? '' : choiceWords(value);
-  const field = fieldOf(fact);
+  const field = factField(fact);
   if (field?.form === 'length') {
     const write = ERRORS.includes(fact) ? formatFineLength : formatLength;
     return write(lengthFromUnits(value), display.length);
@@ -49,10 +43,4 @@ function settingWords(fact: FactName, value: string | number | undefined, displa
   if (field?.form === 'percent') return `${String(value)}%`;
   const unit = field?.form === 'count' ? (field.unit ?? '') : '';
   return `${String(value)} ${unit}`.trim();
-}
-
-const FACTS = describeSchema(projectFactsSchema);
-
-function fieldOf(fact: FactName) {
-  return FACTS.form === 'group' ? FACTS.fields.find(({ key }) => key === fact)?.field : undefined;
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { describeSchema, type FieldDescription } from './describe-schema';
 import type { CalculationId, StageId } from './ids';
 import type { Measurements } from './measurements';
 import { holeSchema, outlineSchema } from './outline';
@@ -9,9 +10,9 @@ import { settingsSchema } from './workshop';
  * What is decided about a project once and holds everywhere: its shape and its settings. Templates, sheets, plans, the shopping list
  * and calculators read these and nothing else.
  */
-export const projectFactsSchema = z
+const projectFactsSchema = z
   .object({
-    outline: outlineSchema,
+    outline: outlineSchema.meta({ title: 'Shape and size' }),
     hole: holeSchema.nullable().meta({ title: 'Hole' }),
     hasSlit: z.boolean().meta({ title: 'Slit' }),
     ...settingsSchema.unwrap().shape,
@@ -23,6 +24,18 @@ export type FactName = keyof ProjectFacts;
 /** Some facts, to be decided for a project. */
 export const decidedFactsSchema = projectFactsSchema.unwrap().partial().readonly();
 export type DecidedFacts = z.infer<typeof decidedFactsSchema>;
+
+const FACTS = describeSchema(projectFactsSchema);
+
+/** What a form and a page need to know of a fact. */
+export function factField(fact: FactName): FieldDescription | undefined {
+  return FACTS.form === 'group' ? FACTS.fields.find(({ key }) => key === fact)?.field : undefined;
+}
+
+/** What a fact is called: `Seam allowance`, `Hole`. */
+export function factTitle(fact: FactName): string {
+  return factField(fact)?.title ?? fact;
+}
 
 export const FACT_NAMES = Object.keys(projectFactsSchema.unwrap().shape) as readonly FactName[];
 

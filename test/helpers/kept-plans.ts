@@ -25,7 +25,7 @@ const along = (height: number, ...parts: readonly CutTree[]): CutTree => ({
   parts,
 });
 
-interface PlanFor {
+export interface PlanFor {
   /** With two projects, both share the second strip; the others belong to the first. */
   readonly projects: readonly [ProjectId, ...ProjectId[]];
   readonly stageId: StageId;

@@ -6,6 +6,7 @@ import { nameAlone } from '#core/domain/contact';
 import { STARTING_PLANS } from '#core/domain/starting-plans';
 import { tripEventKindSchema, tripWith } from '#core/domain/trip';
 import { readWorkshop } from '#main/store/workshop/workshop';
+import { type PlanFor, planOnTwoYards } from './kept-plans';
 import type { Deed } from './random-work-deed';
 import { fabricDetails, inches, projectDetails, TINY_PNG, TODAY, type TestWorkshop } from './workshop';
 
@@ -37,7 +38,11 @@ const SOURCES = {
   bookingId: 'SELECT id FROM booking',
   placeId: 'SELECT id FROM place',
   kindId: 'SELECT id FROM stash_kind',
+  calculationId: 'SELECT id FROM calculation',
 } as const;
+
+/** The pieces that the sample cutting plan is for. */
+const TWO_YARDS = `SELECT id FROM fabric_piece WHERE width = ${String(inches(42))}`;
 
 type Named = keyof typeof SOURCES;
 
@@ -223,6 +228,54 @@ export const steps: readonly UnvalidatedStep[] = [
     note: '',
   })),
   step('ledger:undo', ['bookingId'], () => ({ on: TODAY })),
+  step('project:decide', ['projectId'], ({ amount }) => ({
+    decided:
+      amount % 2 === 0 ? { hole: { diameter: inches(3 + (amount % 12)) } } : { seamAllowance: inches(3 / 8) },
+  })),
+  step('calculation:save', ['stageId'], ({ amount }) => {
+    const measure = `${String(3 + (amount % 12))} in`;
+    return amount % 3 === 0
+      ? { calculator: 'backing', ownInput: amount % 2 === 0 ? {} : { seam: measure } }
+      : { calculator: 'hole-size', ownInput: { from: 'wish', measure } };
+  }),
+  step('calculation:follow-project', ['calculationId'], () => ({})),
+  step('calculation:delete', ['calculationId'], () => ({})),
+  step('trip:receive', ['stageId'], (deed) => ({
+    tripId: null,
+    details: { ...tripWith(nameOf(deed)), sentOn: TODAY, backOn: TODAY },
+  })),
+  step('trip:receive', ['stageId', 'tripId'], (deed) => ({
+    details: { ...tripWith(nameOf(deed)), sentOn: TODAY, backOn: TODAY },
+  })),
+  {
+    name: 'cutting:save',
+    input: (workshop, { pick }) => {
+      const [projectId, pieceId] = [SOURCES.projectId, TWO_YARDS].map((sql, at) =>
+        idFrom(workshop, sql, pick[at] ?? 0),
+      );
+      const [stageId, fabricId] = [
+        `SELECT id FROM stage WHERE project_id = '${projectId ?? ''}'`,
+        `SELECT fabric.id FROM fabric_piece JOIN fabric ON fabric.seq = fabric_seq WHERE fabric_piece.id = '${pieceId ?? ''}'`,
+      ].map((sql) => idFrom(workshop, sql, 0));
+      if ([projectId, pieceId, stageId, fabricId].some((id) => id === null || id === undefined)) return null;
+      const ids = { projects: [projectId], stageId, fabricId, pieceId } as unknown as PlanFor;
+      return { projectId, plan: planOnTwoYards(ids) };
+    },
+  },
+  step('cutting:delete', ['projectId'], () => ({})),
+  step('cutting:tick', ['projectId', 'pieceId'], ({ amount }) => ({
+    place: amount % 3,
+    knowingly: amount % 2 === 0,
+    on: TODAY,
+  })),
+  step('ledger:buy', ['fabricId'], () => ({
+    kind: 'yardage',
+    size: { width: inches(42), length: inches(72) },
+    costMinor: 2_000,
+    on: TODAY,
+    place: '',
+    note: '',
+  })),
   {
     name: 'workshop:change',
     input: ({ context }, deed) => ({ workshop: { ...readWorkshop(context.store), name: nameOf(deed) } }),

@@ -7,7 +7,13 @@ import type { Problem } from '#core/contract/problem';
 import type { Changed } from '#core/contract/projects';
 import { type Measurements, measurementsOfProject } from '#core/domain/measurements';
 import type { Project } from '#core/domain/project';
-import { decideFacts, type UnsettledFact } from '#core/domain/project-facts';
+import {
+  decideFacts,
+  type DecidedFacts,
+  FACT_NAMES,
+  factTitle,
+  type UnsettledFact,
+} from '#core/domain/project-facts';
 import { failure, type Result, success } from '#core/result';
 import { allRows, oneRow, type ReadableStore, updateRow, write } from '../base/handles';
 import { notFound } from '../base/lookups';
@@ -38,13 +44,19 @@ export function decideForProject(
 ): Result<Changed, Problem> {
   const project = readProject(store, projectId);
   if (project === null) return notFound('project');
-  return recordChange(store, `Decided a size or setting of “${project.name}”`, (writable) => {
+  return recordChange(store, decidedWords(project.name, decided), (writable) => {
     const details = decideFacts(project, decided);
     updateRow(writable, 'project', projectId, projectColumns(details));
     resizeEstimates(writable, project, details);
     touchProject(writable, projectId);
     return success({});
   });
+}
+
+/** The facts by name: `Decided for “Winter ring”: hole, seam allowance`. */
+function decidedWords(name: string, decided: DecidedFacts): string {
+  const facts = FACT_NAMES.filter((fact) => fact in decided).map((fact) => factTitle(fact).toLowerCase());
+  return `Decided for “${name}”: ${facts.join(', ')}`;
 }
 
 /** Gives a saved answer the facts of its project. An answer that still decides other facts is deleted. */

@@ -38,6 +38,8 @@ describe('a fact on which an answer and its project disagree', () => {
       { calculator: 'hole-size', fact: 'hole', answer: { hole: FOURTEEN } },
     ]);
     const { changeId } = workshop.get('project:decide', { projectId, decided: { hole: FOURTEEN } });
+    const [newest] = workshop.get('change:list', {}).done;
+    expect(newest?.says).toMatch(/^Decided for “[^”]+”: hole$/);
     expect(project().hole).toEqual(FOURTEEN);
     expect(unsettled()).toEqual([]);
     workshop.get('change:undo', { changeId });
