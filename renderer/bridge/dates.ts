@@ -1,4 +1,5 @@
 import type { DayMoves, DateFixes, PlannedDates } from '#core/contract/dates';
+import type { ProjectChance } from '#core/planner/schedule';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { type Reading, useRead } from './query';
 
@@ -13,4 +14,9 @@ export function usePlannedDates(on: CalendarDate, moves: DayMoves = NO_MOVES): R
 /** What would get everything done on time; asked only if something is late. */
 export function useDateFixes(on: CalendarDate, moves: DayMoves, isLate: boolean): DateFixes | undefined {
   return useRead('dates:suggest-fixes', { on, moves }, { keepsPrevious: true, isOn: isLate }).value;
+}
+
+/** How sure the dates of all open projects are, with the saved days. */
+export function useDateChances(on: CalendarDate): readonly ProjectChance[] {
+  return useRead('dates:chances', { on, moves: NO_MOVES }, { keepsPrevious: true }).value ?? [];
 }

@@ -1,6 +1,6 @@
 import type { DateFixes, PlannedDates, TriedProject } from '#core/contract/dates';
 import type { Stage } from '#core/domain/stage';
-import type { ProjectDates, StepDates } from '#core/planner/schedule';
+import type { ProjectChance, ProjectDates, StepDates } from '#core/planner/schedule';
 import { type CalendarDate, daysBetween } from '#core/units/calendar-date';
 import { formatMinutes } from '#core/units/minutes';
 import { daysWords, weekdayWords } from './dates';
@@ -71,8 +71,43 @@ export function inTimeWords({ finishOn, lateDays }: ProjectDates, { locale, on }
     : `In time: ${done}, ${daysWords(-lateDays)} before it is due.`;
 }
 
+/** Cases in ten from which on a date is called nearly sure, and below which nearly out of reach. */
+const NEARLY = 9.5;
+
+/**
+ * How sure the date of one project is, in short sentences: in how many of ten cases it is in time, the day by which it is nearly sure, where
+ * the doubt comes from and the last day to send it out. `stageName` is the name of its doubtful stage.
+ */
+export function chanceWords(
+  chance: ProjectChance,
+  stageName: string | undefined,
+  { locale, on }: When,
+): readonly string[] {
+  const { inTime, nearlySureBy, sendBy, isLearned } = chance;
+  const day = (date: CalendarDate) => weekdayWords(date, locale, on);
+  const isSure = inTime !== null && 10 * inTime >= NEARLY;
+  return [
+    ...(inTime === null ? [] : [`How sure? ${casesWords(10 * inTime)}.`]),
+    ...(isSure || nearlySureBy === null ? [] : [`By ${day(nearlySureBy)} it is done in 9 of 10 cases.`]),
+    ...(isSure || stageName === undefined ? [] : [`Most of the doubt is in “${stageName}”.`]),
+    ...(sendBy === null || sendBy < on || isSure
+      ? []
+      : [`Sent out by ${day(sendBy)}, it is in time in 9 of 10 cases.`]),
+    ...(isLearned ? [] : ['This goes by usual delays until three of your own are known.']),
+  ];
+}
+
+function casesWords(ofTen: number): string {
+  if (ofTen >= NEARLY) return 'In time in nearly every case';
+  if (ofTen <= 10 - NEARLY) return 'In time in hardly any case';
+  return `In time in about ${String(Math.round(ofTen))} of 10 cases`;
+}
+
 /** What would help one project that is not started yet, one sentence each. */
-export function triedFixWords({ dates, fixes }: TriedProject, { locale, on }: When): readonly string[] {
+export function triedFixWords(
+  { dates, fixes }: Pick<TriedProject, 'dates' | 'fixes'>,
+  { locale, on }: When,
+): readonly string[] {
   if (fixes === null) return [];
   const { beyondHours, extraWeekMinutes } = fixes;
   const sentences: string[] = [];

@@ -4,7 +4,7 @@ import { projectIdSchema, stagePlanIdSchema, tripIdSchema } from '#core/domain/i
 import { projectDetailsSchema } from '#core/domain/project';
 import type { DaysAway } from '#core/learned/days-away';
 import type { DayToRemember } from '#core/calendar-file/day-to-remember';
-import type { ProjectDates, Schedule, WeekLoad } from '#core/planner/schedule';
+import type { ProjectChance, ProjectDates, Schedule, WeekLoad } from '#core/planner/schedule';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { reads, writes } from './channel';
 import type { Changed } from './projects';
@@ -50,6 +50,9 @@ export interface TriedProject {
   readonly madeLater: readonly { readonly name: string; readonly lateDays: number }[];
   /** What would help if it is late; null if it is in time. */
   readonly fixes: DateFixes | null;
+  readonly chance: ProjectChance;
+  /** The name of the stage that the doubt comes from most. */
+  readonly doubtfulStageName: string | null;
 }
 
 const question = z.object({ on: calendarDateSchema, moves: dayMovesSchema });
@@ -57,6 +60,8 @@ const question = z.object({ on: calendarDateSchema, moves: dayMovesSchema });
 export const dateChannels = {
   /** `on` is today. The moves are only tried out; nothing is saved. */
   'dates:plan': reads<PlannedDates>()(question),
+  /** How sure the dates of each open project are, from sampled futures of the whole workshop. */
+  'dates:chances': reads<readonly ProjectChance[]>()(question),
   /** For schedules where something is late. Slow, because it tries many schedules. */
   'dates:suggest-fixes': reads<DateFixes>()(question),
   /** Nothing is saved. */

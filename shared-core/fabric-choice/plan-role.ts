@@ -1,5 +1,5 @@
 import { planCutting } from '#core/cutting/search/plan-cutting';
-import { seededRandom } from '#core/cutting/search/seeded-random';
+import { seededRandom } from '#core/units/seeded-random';
 import type { CuttingJob, CuttingTable, JobFabric, JobPlan } from '#core/cutting/tree/cutting-job';
 import type { FabricRole } from './choice-problem';
 

@@ -57,3 +57,18 @@ export interface WeekLoad {
   /** Minutes missing by the end of this week to finish everything in time; 0 if none are missing. */
   readonly shortMinutes: number;
 }
+
+/** How sure the date of one project is. */
+export interface ProjectChance {
+  readonly id: string;
+  /** Share of the futures that are done by the due day, from 0 to 1; null without a due day. */
+  readonly inTime: number | null;
+  /** The day by which 9 of 10 futures are done; null for later than a hundred years. */
+  readonly nearlySureBy: CalendarDate | null;
+  /** The stage that the doubt comes from most; null when nothing in it is unsure. */
+  readonly doubtfulStage: string | null;
+  /** Send it out by this day and 9 of 10 futures are in time; null without a due day or without a trip ahead. */
+  readonly sendBy: CalendarDate | null;
+  /** Whether all of its spreads come from the maker's own cases. */
+  readonly isLearned: boolean;
+}

@@ -11,7 +11,7 @@ import type {
 import { checkCutPlan, type CutFault } from '#core/cutting/check/check-cut-plan';
 import type { JobAnswer } from '#core/cutting/search/plan-cutting';
 import { planCutting } from '#core/cutting/search/plan-cutting';
-import { seededRandom } from '#core/cutting/search/seeded-random';
+import { seededRandom } from '#core/units/seeded-random';
 
 export const INCH = 8128;
 const NO_MARGINS: FabricMargins = { leftSelvage: 0, rightSelvage: 0, straighten: 0 };

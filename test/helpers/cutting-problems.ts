@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import type { CuttingRule, PatchType, StripProblem } from '#core/cutting/tree/cut-plan';
 import { type CuttingAnswer, createCuttingSearch } from './cutting-search';
-import { seededRandom } from '#core/cutting/search/seeded-random';
+import { seededRandom } from '#core/units/seeded-random';
 
 /** A strip problem in which every patch fits the strip unturned. */
 export function stripProblem(most: {

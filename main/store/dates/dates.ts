@@ -7,6 +7,9 @@ import type { DaysAway } from '#core/learned/days-away';
 import { loadOfProjects } from '#core/planner/load-of-projects';
 import { moreHours } from '#core/planner/more-hours';
 import { moveDates } from '#core/planner/move-dates';
+import { chancesOf } from '#core/planner/chances';
+import type { ProjectChance } from '#core/planner/schedule';
+import type { SpreadOf } from '#core/planner/futures';
 import { planDates } from '#core/planner/plan-dates';
 import { weekLoads } from '#core/planner/week-loads';
 import type { WorkshopLoad } from '#core/planner/workshop-load';
@@ -14,6 +17,7 @@ import { type Result, success } from '#core/result';
 import type { CalendarDate } from '#core/units/calendar-date';
 import { recordChange } from '../history/changes';
 import { daysAwayOf } from '../trips/days-away';
+import { spreadsOf } from './spreads';
 import { oneRow, type ReadableStore, updateRow } from '../base/handles';
 import { findProject, notFound } from '../base/lookups';
 import { type OpenProject, listOpenProjects } from '../projects/open-projects';
@@ -28,6 +32,15 @@ export function plannedDates(store: ReadableStore, question: ChannelInput<'dates
   const planned = planDates(load);
   const { sessions: _, ...plan } = planned;
   return { plan, weeks: weekLoads(load, planned), away };
+}
+
+/** How sure the dates are. */
+export function dateChances(
+  store: ReadableStore,
+  question: ChannelInput<'dates:chances'>,
+): readonly ProjectChance[] {
+  const { load, spreadOf } = movedLoadOf(store, question);
+  return chancesOf(load, spreadOf);
 }
 
 export function suggestDateFixes(
@@ -69,6 +82,7 @@ export function moveDays(
 interface PlanningLoad {
   readonly load: WorkshopLoad;
   readonly away: readonly DaysAway[];
+  readonly spreadOf: SpreadOf;
 }
 
 /** Everything left to do on projects that are not archived, with these moves applied. */
@@ -105,7 +119,8 @@ export function planningLoadOf(
       };
     }),
   }));
-  return { load: loadOfProjects(projects, workshop, on), away };
+  const load = loadOfProjects(projects, workshop, on);
+  return { load, away, spreadOf: spreadsOf(load, projects, { away, estimates }) };
 }
 
 /** The rest of an estimate. A stage that already took longer needs no more time. */

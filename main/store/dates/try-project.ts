@@ -2,6 +2,7 @@ import type { ChannelInput } from '#core/contract/channels';
 import type { TriedProject } from '#core/contract/dates';
 import type { Problem } from '#core/contract/problem';
 import type { ProjectId, StageId } from '#core/domain/ids';
+import { chancesOf } from '#core/planner/chances';
 import { moreHours } from '#core/planner/more-hours';
 import { moveDates } from '#core/planner/move-dates';
 import { planDates } from '#core/planner/plan-dates';
@@ -23,10 +24,11 @@ export function tryProject(
   const open = listOpenProjects(store);
   const tried = unstarted(store, details, stagesForProject(plan, details));
   const before = planDates(planningLoadOf(store, on, open).load);
-  const { load } = planningLoadOf(store, on, [...open, tried]);
+  const { load, spreadOf } = planningLoadOf(store, on, [...open, tried]);
   const after = planDates(load);
   const dates = after.projects.find(({ id }) => id === tried.project.id);
-  if (dates === undefined) return notFound('stage-plan');
+  const chance = chancesOf(load, spreadOf).find(({ id }) => id === tried.project.id);
+  if (dates === undefined || chance === undefined) return notFound('stage-plan');
   const lateBefore = new Map(before.projects.map(({ id, lateDays }) => [id, lateDays ?? 0]));
   const madeLater = after.projects.flatMap(({ id, lateDays }) => {
     const was = Math.max(0, lateBefore.get(id) ?? 0);
@@ -37,7 +39,8 @@ export function tryProject(
   });
   const isLate = (dates.lateDays ?? 0) > 0;
   const fixes = isLate ? { ...moreHours(load), moved: moveDates(load, after) } : null;
-  return success({ dates, madeLater, fixes });
+  const doubtful = tried.stages.find(({ id }) => id === chance.doubtfulStage);
+  return success({ dates, madeLater, fixes, chance, doubtfulStageName: doubtful?.name ?? null });
 }
 
 function unstarted(

@@ -68,7 +68,7 @@ function Spread({ spread }: { readonly spread: ProjectSpread }) {
       action={mainAction}
     >
       <ProblemNotice problem={moving.problem ?? archiving.problem} />
-      {!project.isArchived && <InTime project={project} />}
+      {!project.isArchived && <InTime spread={spread} />}
       <div className={layout['spread']}>
         <ProjectLeaf spread={spread} />
         <StageRail project={project} stages={stages} now={status.now} />

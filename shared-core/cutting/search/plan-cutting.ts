@@ -14,7 +14,7 @@ import { type FabricNews, searchFabric } from './fabric-search';
 import { isBetter, totalsOf } from '../tree/job-totals';
 import { fitsSpace, patchTypes, pieceSpace, spaceToBuy, whyImpossible } from '../tree/piece-space';
 import { type FabricContext, planPack, planPiece } from '../tree/piece-plan';
-import { seededRandom } from './seeded-random';
+import { seededRandom } from '#core/units/seeded-random';
 import { renumberPatches } from './strip-run';
 
 /** Two plans for the same job, for the maker to choose from. */

@@ -10,7 +10,7 @@ import { benchClock, readBenchOptions } from './bench-options';
 import { fabricJobs } from './fabric-jobs';
 import { instancePatches, readInstances } from './instances';
 import { gapPercent, layoutPlaces, summarizeGaps } from './score';
-import { seededRandom } from '#core/cutting/search/seeded-random';
+import { seededRandom } from '#core/units/seeded-random';
 
 /**
  * Plans every instance of a folder, or every seeded fabric job, for the given time on one thread and checks the layout.

@@ -1,6 +1,6 @@
 import type { PatchType } from '#core/cutting/tree/cut-plan';
 import { patchesOnGrid, searchGrid } from '#core/cutting/search/search-grid';
-import { seededRandom } from '#core/cutting/search/seeded-random';
+import { seededRandom } from '#core/units/seeded-random';
 import { knapsackOf } from '#core/cutting/strips/strip-knapsack';
 import { stripModel } from '#core/cutting/strips/strip-model';
 import { solveStripProgram, stripProgram } from '#core/cutting/strips/strip-program';

@@ -1,6 +1,6 @@
 import type { JobPlan } from '#core/cutting/tree/cutting-job';
 import { planCutting } from '#core/cutting/search/plan-cutting';
-import { seededRandom } from '#core/cutting/search/seeded-random';
+import { seededRandom } from '#core/units/seeded-random';
 import { benchClock, readBenchOptions } from './bench-options';
 import { stashJobs } from './stash-jobs';
 

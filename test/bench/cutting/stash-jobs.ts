@@ -1,5 +1,5 @@
 import type { FabricMargins, CuttingJob, JobPatch, JobPiece } from '#core/cutting/tree/cutting-job';
-import { seededRandom } from '#core/cutting/search/seeded-random';
+import { seededRandom } from '#core/units/seeded-random';
 
 const INCH = 8128;
 const HALF_INCH = INCH / 2;

@@ -9,6 +9,7 @@ import { calendarDate } from '#core/units/calendar-date';
 import {
   dateFixWords,
   inTimeWords,
+  chanceWords,
   madeLaterWords,
   scheduleLines,
   scheduleWords,
@@ -118,14 +119,14 @@ describe('a project that is not started yet', () => {
   const fixes = { extraWeekMinutes: 90, beyondHours: [], moved: [] };
 
   it('hears what would help: more sewing time, or a later promise', () => {
-    const words = triedFixWords({ dates: dates!, madeLater: [], fixes }, when);
+    const words = triedFixWords({ dates: dates!, fixes }, when);
     expect(words[0]).toBe('1 h 30 min more sewing time a week would be enough.');
     expect(words[1]).toMatch(/^It can be promised for .+ or later\.$/);
     const beyond = { ...fixes, beyondHours: ['one'] };
-    expect(triedFixWords({ dates: dates!, madeLater: [], fixes: beyond }, when)[0]).toBe(
+    expect(triedFixWords({ dates: dates!, fixes: beyond }, when)[0]).toBe(
       'More sewing time won’t help: the quilter needs longer than the time that is left.',
     );
-    expect(triedFixWords({ dates: dates!, madeLater: [], fixes: null }, when)).toEqual([]);
+    expect(triedFixWords({ dates: dates!, fixes: null }, when)).toEqual([]);
   });
 
   it('names the project that it would make latest, and counts the others', () => {
@@ -138,6 +139,46 @@ describe('a project that is not started yet', () => {
     expect(madeLaterWords([late('Ring', 3), late('Throw', 9), late('Mat', 1)])).toBe(
       '“Throw” would be 9 days late with it, and 2 other projects too.',
     );
+  });
+});
+
+describe('how sure a date is', () => {
+  const chance = {
+    id: 'one',
+    inTime: 0.78,
+    nearlySureBy: calendarDate('2027-09-20'),
+    doubtfulStage: 'trip',
+    sendBy: calendarDate('2027-09-15'),
+    isLearned: true,
+  };
+
+  it('is said in cases of ten, with the day that is nearly sure, where the doubt is, and when to send it', () => {
+    expect(chanceWords(chance, 'Quilting', when)).toEqual([
+      'How sure? In time in about 8 of 10 cases.',
+      expect.stringMatching(/^By .*20.* it is done in 9 of 10 cases\.$/),
+      'Most of the doubt is in “Quilting”.',
+      expect.stringMatching(/^Sent out by .*15.*, it is in time in 9 of 10 cases\.$/),
+    ]);
+  });
+
+  it('is one sentence where it is nearly sure, and never a number where it is nearly out of reach', () => {
+    expect(chanceWords({ ...chance, inTime: 0.97 }, 'Quilting', when)).toEqual([
+      'How sure? In time in nearly every case.',
+    ]);
+    expect(chanceWords({ ...chance, inTime: 0.01 }, undefined, when)[0]).toBe(
+      'How sure? In time in hardly any case.',
+    );
+  });
+
+  it('says that it goes by what is usual as long as the maker’s own cases are too few', () => {
+    const words = chanceWords({ ...chance, inTime: null, sendBy: null, isLearned: false }, undefined, when);
+    expect(words).toHaveLength(2);
+    expect(words.at(-1)).toBe('This goes by usual delays until three of your own are known.');
+  });
+
+  it('names no day to send it out that is over', () => {
+    const over = { ...chance, sendBy: calendarDate('2027-09-12') };
+    expect(chanceWords(over, undefined, when).join(' ')).not.toContain('Sent out');
   });
 });
 

@@ -1,5 +1,5 @@
 import { type JobSearch, planCutting } from '#core/cutting/search/plan-cutting';
-import { seededRandom } from '#core/cutting/search/seeded-random';
+import { seededRandom } from '#core/units/seeded-random';
 import type { PlanningNews, PlanningOrder } from './planning-protocol';
 
 /** What the loop needs from the thread it runs in. */

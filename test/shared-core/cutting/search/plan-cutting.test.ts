@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { CuttingJob, JobPlan } from '#core/cutting/tree/cutting-job';
 import { isBetter } from '#core/cutting/tree/job-totals';
 import { planCutting } from '#core/cutting/search/plan-cutting';
-import { seededRandom } from '#core/cutting/search/seeded-random';
+import { seededRandom } from '#core/units/seeded-random';
 import {
   BOLT_MARGINS,
   INCH,

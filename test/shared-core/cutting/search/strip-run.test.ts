@@ -4,7 +4,7 @@ import type { CuttingRule, StripProblem } from '#core/cutting/tree/cut-plan';
 import { checkCutPlan } from '#core/cutting/check/check-cut-plan';
 import { countStages } from '#core/cutting/tree/cut-tree';
 import { createCuttingSearch } from '#test/helpers/cutting-search';
-import { seededRandom } from '#core/cutting/search/seeded-random';
+import { seededRandom } from '#core/units/seeded-random';
 import { answerAfter, smallProblem, stripProblem } from '#test/helpers/cutting-problems';
 
 const rule: fc.Arbitrary<CuttingRule> = fc.constantFrom('guillotine', '2-stage');
