@@ -1,9 +1,10 @@
 import { QueryClientProvider } from '@tanstack/react-query';
 import { useEffect, useMemo, useState } from 'react';
 import { RouterProvider } from 'react-router';
+import type { Opening } from '#core/contract/workshop';
 import { makeQueryClient } from '#renderer/bridge/query';
 import { useOpening, useWorkshop } from '#renderer/bridge/workshop';
-import { NotebookContext } from '#renderer/ui/base/draft';
+import { forgetOtherNotebooks, NotebookContext } from '#renderer/ui/base/draft';
 import { DisplayContext } from '#renderer/ui/base/display';
 import { makeRouter } from './routes';
 
@@ -19,8 +20,12 @@ export function App() {
 
 function Notebook() {
   const { currency, settings, theme } = useWorkshop();
-  const notebook = useOpening()?.isDemo === true ? 'demo' : 'own';
+  const opening = useOpening();
+  const notebook = opening === undefined ? '' : notebookName(opening);
   const [router] = useState(makeRouter);
+  useEffect(() => {
+    if (opening?.isDemo === true) forgetOtherNotebooks(DEMO, notebook);
+  }, [opening?.isDemo, notebook]);
   useEffect(() => {
     document.documentElement.dataset['theme'] = theme;
   }, [theme]);
@@ -36,6 +41,13 @@ function Notebook() {
       </NotebookContext>
     </DisplayContext>
   );
+}
+
+const DEMO = 'demo ';
+
+/** The demo is made anew each time it is opened, so what was typed in an earlier one is of no use. */
+function notebookName({ isDemo, fileId }: Opening): string {
+  return `${isDemo ? DEMO : ''}${fileId}`;
 }
 
 /** The interface is in English; dates and numbers follow the first kind of English that the system prefers. */

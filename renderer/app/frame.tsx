@@ -1,7 +1,8 @@
-import { Suspense, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { type ReactNode, Suspense, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { NavLink, Outlet, useLocation } from 'react-router';
 import { PLACES } from '#core/contract/screens';
 import { useFindByCode } from '#renderer/features/stash/search/find-by-code';
+import { PageDraftContext, useFormDraft } from '#renderer/ui/base/draft';
 import { Button } from '#renderer/ui/page/button';
 import { PageFrameContext } from '#renderer/ui/page/page';
 import { HistoryDialog } from './history-dialog';
@@ -64,7 +65,9 @@ export function Frame() {
           <DemoBand />
           <main id="page" ref={scroller} className={styles['scroller']} data-page-scroller>
             <Suspense fallback={null}>
-              <Outlet />
+              <PageDraft>
+                <Outlet />
+              </PageDraft>
             </Suspense>
           </main>
           <footer className={styles['hem']} aria-label="Last change and main action">
@@ -78,6 +81,12 @@ export function Frame() {
       {areShortcutsShown && <ShortcutsDialog onClose={() => setAreShortcutsShown(false)} />}
     </PageFrameContext>
   );
+}
+
+/** Keeps text in fields that are saved when they are left, for each address. */
+function PageDraft({ children }: { readonly children: ReactNode }) {
+  const draft = useFormDraft(`page ${useLocation().pathname}`);
+  return <PageDraftContext value={draft}>{children}</PageDraftContext>;
 }
 
 /** Changes with each visit to a page. Null on the first page, which must not take the focus. A changed search is no visit. */

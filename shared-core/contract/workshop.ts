@@ -15,6 +15,8 @@ export interface Opening {
   readonly isDemo: boolean;
   readonly programVersion: string;
   readonly file: string;
+  /** Another one for each workshop file, and for a workshop that was restored from a backup. */
+  readonly fileId: string;
 }
 
 /** What was measured of the seams on one stage of a project. */

@@ -10,6 +10,7 @@ import { flush, moveWholeFile } from '#main/files/whole-file';
 import type { BackupContext } from './backup-context';
 import { notFound } from '../base/lookups';
 import { NEWEST_VERSION } from '../migrations/migrations';
+import { renewFileId } from '../opening/file-id';
 import { closeStore, openStore } from '../opening/open-store';
 import { inspectWorkshopFile } from '../opening/workshop-file';
 
@@ -31,7 +32,11 @@ export function restoreBackup(
   const copy = copyBeside(file, backup);
   const safety = makeBackup(database, backups, 'restore', clockAndIds.now());
   const opened = swap(context, copy);
-  if (opened.ok) return success({ restored: name });
+  if (opened.ok) {
+    // A backup made before a restore is the workshop as it was then, drafts included.
+    if (readBackupName(name)?.why !== 'restore') renewFileId(context.store);
+    return success({ restored: name });
+  }
   const putBack = swap(context, copyBeside(file, path.join(backups, safety.name)));
   return failure(putBack.ok ? { code: 'backup-unusable', detail: detailOf(opened.error) } : putBack.error);
 }

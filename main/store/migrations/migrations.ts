@@ -19,6 +19,7 @@ import { plainNames } from './0180-plain-names';
 import { centerAnswers } from './0190-center-answers';
 import { planHolds } from './0200-plan-holds';
 import { unknownCost } from './0210-unknown-cost';
+import { fileId } from './0220-file-id';
 import type { Migration } from './migration';
 
 /** Every migration, oldest first. */
@@ -44,6 +45,7 @@ export const migrations: readonly Migration[] = [
   centerAnswers,
   planHolds,
   unknownCost,
+  fileId,
 ];
 
 /** The format this program writes. A newer file is refused and left untouched. */

@@ -2,6 +2,7 @@ import type { ChannelOutput } from '#core/contract/channels';
 import type { WorkshopFolders } from '#main/files/workshop-folders';
 import { oneRow, type ReadableStore } from '../base/handles';
 import type { StoreHolder } from '../base/handlers';
+import { fileIdOf } from '../opening/file-id';
 import { settingsInUse } from './settings-in-use';
 import { readWorkshop } from './workshop';
 
@@ -25,6 +26,7 @@ export function readOpening({
     isDemo,
     programVersion,
     file: folders.file,
+    fileId: fileIdOf(store),
   };
 }
 

@@ -29,8 +29,16 @@ type Difference = DraftContent['values'][string];
 
 const NOTHING: DraftContent = { values: {}, texts: {} };
 
-/** The open notebook. The demo workshop and the maker's own notebook have drafts of their own. */
-export const NotebookContext = createContext<'own' | 'demo'>('own');
+/** The open workshop file. Each has drafts of its own; empty until it is known. */
+export const NotebookContext = createContext('');
+
+/** Deletes the drafts of all notebooks whose names begin like this, except those of one. */
+export function forgetOtherNotebooks(prefix: string, kept: string): void {
+  for (const key of Object.keys(window.localStorage)) {
+    if (key.startsWith(`draft:${prefix}`) && !key.startsWith(`draft:${kept}:`))
+      window.localStorage.removeItem(key);
+  }
+}
 
 /** The draft of one form. `name` is the form with the record it is about: `contact 0192…`, `contact new`. */
 export function useFormDraft(name: string): FormDraft {
@@ -85,18 +93,26 @@ export function useDraftValue<Value>(
   return [valueOf(difference), set];
 }
 
-/** The draft around the fields of a form; null where nothing is kept. */
-export const DraftContext = createContext<FormDraft | null>(null);
+/** The draft around the fields of a form; null where nothing is kept; undefined outside of forms, where the page keeps it. */
+export const DraftContext = createContext<FormDraft | null | undefined>(undefined);
+
+/** The draft of a page: text in fields that are saved when they are left. */
+export const PageDraftContext = createContext<FormDraft | null>(null);
 
 /** Where in a form the fields are, for fields with the same label in several rows. */
 export const DraftPlaceContext = createContext('');
 
-/** Text in a field that no value was read from yet, and how to keep it. Null outside of a draft. */
+/**
+ * Text in a field that no value was read from yet, and how to keep it. Null outside of a draft. Only the text of a form waits to be saved
+ * or discarded with the rest of it.
+ */
 export function useDraftText(label: string) {
-  const draft = useContext(DraftContext);
+  const [form, page] = [useContext(DraftContext), useContext(PageDraftContext)];
+  const draft = form === undefined ? page : form;
   const field = `${useContext(DraftPlaceContext)}/${label}`;
   if (draft === null) return null;
   return {
+    isOfForm: draft === form,
     text: draft.content.texts[field] ?? null,
     keep: (text: string | null) => {
       if ((draft.content.texts[field] ?? null) === text) return;

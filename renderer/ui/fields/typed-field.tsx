@@ -26,7 +26,7 @@ interface Reading<Value> {
 
 /**
  * A field whose typed text becomes a value on Enter or when the field is left. Text that cannot be read stays as typed, with the
- * problem below it. In a form with a draft that text is part of the draft; elsewhere Escape brings back the last value.
+ * problem below it. That text is part of the draft of its form, or else of its page, where Escape brings back the last value.
  */
 export function TypedField<Value>(props: TypedFieldProps<Value> & Reading<Value>) {
   const { value, onCommit, unit, placeholder, autoFocus = false, inputMode = 'text' } = props;
@@ -67,7 +67,7 @@ export function TypedField<Value>(props: TypedFieldProps<Value> & Reading<Value>
             }}
             onKeyDown={(event) => {
               if (event.key === 'Enter') typed.commit();
-              if (event.key === 'Escape' && typed.isTyped && !typed.isKept) {
+              if (event.key === 'Escape' && typed.isTyped && !typed.isOfForm) {
                 event.stopPropagation();
                 event.preventDefault();
                 typed.putBack();
@@ -88,12 +88,13 @@ type TypedText<Value> = Pick<TypedFieldProps<Value>, 'value' | 'onCommit'> &
 function useTypedText<Value>(field: TypedText<Value>, isOptional: boolean, label: string) {
   const { value, onCommit, format, read, emptyProblem } = field;
   const kept = useDraftText(label);
-  const [draft, setDraft] = useState<string | null>(kept?.text ?? null);
+  const [own, setOwn] = useState<string | null>(null);
+  const draft = kept === null ? own : kept.text;
+  const setDraft = kept === null ? setOwn : kept.keep;
   const [problem, setProblem] = useState<string | null>(null);
   const text = draft ?? (value === null ? '' : format(value));
   const putBack = () => {
     setDraft(null);
-    kept?.keep(null);
     setProblem(null);
   };
   const accept = (accepted: Value | null): boolean => {
@@ -113,9 +114,8 @@ function useTypedText<Value>(field: TypedText<Value>, isOptional: boolean, label
   };
   const type = (next: string) => {
     setDraft(next);
-    kept?.keep(next);
     // A problem disappears as soon as the text can be read. A new one appears only when the field is left.
     if (problem !== null && (read(next).ok || next.trim() === '')) setProblem(null);
   };
-  return { text, problem, isTyped: draft !== null, isKept: kept !== null, commit, type, putBack };
+  return { text, problem, isTyped: draft !== null, isOfForm: kept?.isOfForm === true, commit, type, putBack };
 }

@@ -57,6 +57,7 @@ const NOT_UNDOABLE: Readonly<Record<string, string>> = {
   project_use: 'Derived from the ledger by triggers.',
   shelf: 'Derived from fabrics and the ledger by triggers.',
   search_state: 'State of the search index.',
+  workshop_file: 'What the file is, not what is in it.',
   fabric_words: 'Search index.',
   fabric_words_config: 'Search index.',
   fabric_words_data: 'Search index.',

@@ -20,6 +20,8 @@ import { turnaroundWords } from '#renderer/text/trip-words';
 import { Button } from '#renderer/ui/page/button';
 import { Choice } from '#renderer/ui/fields/choice';
 import { classes } from '#renderer/ui/base/classes';
+import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
+import { DiscardEntries } from '#renderer/ui/page/discard-entries';
 import { DateField } from '#renderer/ui/fields/date-field';
 import { useDisplay } from '#renderer/ui/base/display';
 import { ProblemNotice } from '#renderer/ui/page/problem-notice';
@@ -43,8 +45,9 @@ const ORDERS: readonly { readonly value: OfferOrder; readonly words: string }[] 
 export function Quilters({ stage, reserved, measurements }: QuiltersProps) {
   const titleId = useId();
   const contacts = useRead('contact:list', {}).value;
-  const [sentOn, setSentOn] = useState<CalendarDate | null>(null);
-  const [typed, setTyped] = useState<CalendarDate | null>();
+  const draft = useFormDraft(`quilters ${stage.id}`);
+  const [sentOn, setSentOn] = useDraftValue<CalendarDate | null>(draft, 'sentOn', null);
+  const [typed, setTyped] = useDraftValue<CalendarDate | null | undefined>(draft, 'wantedOn', undefined);
   const neededBackOn = useNeededBack(stage);
   const wantedOn = typed === undefined ? neededBackOn : typed;
   const [order, setOrder] = useState<OfferOrder>('day');
@@ -70,6 +73,7 @@ export function Quilters({ stage, reserved, measurements }: QuiltersProps) {
             <DateField label="If sent on" value={sentOn ?? today()} onChange={setSentOn} />
             <DateField label="Needed back by" value={wantedOn} onChange={setTyped} isOptional />
             <Choice label="Show first" value={order} options={ORDERS} onChange={setOrder} />
+            <DiscardEntries draft={draft} />
           </div>
           <p className={layout['quiet']}>
             Prices here are estimates. What you agree on with your quilter counts.

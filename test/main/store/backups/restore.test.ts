@@ -46,6 +46,20 @@ describe('restoring', () => {
     addProject(workshop, { name: 'And on' });
   });
 
+  test('makes another file of the workshop, except going back to where it was before a restore', () => {
+    const { workshop, backup } = workshopWithBackup();
+    const fileId = () => workshop.get('workshop:opening', {}).fileId;
+    const first = fileId();
+    workshop.get('backup:restore', { name: backup.name });
+    const second = fileId();
+    expect(second).not.toBe(first);
+    const safety = workshop.get('backup:list', {}).find(({ why }) => why === 'restore')!;
+    workshop.get('backup:restore', { name: safety.name });
+    expect(fileId()).toBe(first);
+    workshop.get('backup:restore', { name: backup.name });
+    expect([first, second]).not.toContain(fileId());
+  });
+
   test('leaves no unfinished file behind', () => {
     const { workshop, backup } = workshopWithBackup();
     workshop.get('backup:restore', { name: backup.name });

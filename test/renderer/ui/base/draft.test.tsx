@@ -2,14 +2,14 @@ import { act, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { Length } from '#core/units/length';
-import { NotebookContext, useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
+import { forgetOtherNotebooks, NotebookContext, useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
 import { LengthField } from '#renderer/ui/fields/length-field';
 import { TextField } from '#renderer/ui/fields/text-field';
 import { DialogForm } from '#renderer/ui/page/dialog-form';
 import { givenModalDialogs } from '#test/helpers/page-on-store';
 
 interface HostProps {
-  readonly notebook?: 'own' | 'demo';
+  readonly notebook?: string;
   readonly record?: string;
   /** What is saved of the record. */
   readonly saved?: { readonly name: string; readonly shop: string };
@@ -100,6 +100,20 @@ describe('what is entered in a form', () => {
     expect(field(/^Name/)).toHaveValue('Rust');
     again();
     expect(field(/^Name/)).toHaveValue('Rust leaves');
+  });
+
+  it('of earlier demos is deleted, and of no other notebook', async () => {
+    const notebooks = ['own', 'demo 1', 'demo 2'];
+    for (const notebook of notebooks) {
+      again({ notebook });
+      await type(/^Name/, notebook);
+    }
+    forgetOtherNotebooks('demo ', 'demo 2');
+    const names = notebooks.map((notebook) => {
+      again({ notebook });
+      return (field(/^Name/) as HTMLInputElement).value;
+    });
+    expect(names).toEqual(['own', 'Rust', 'demo 2']);
   });
 
   it('takes back nothing that was changed elsewhere in the meantime', async () => {

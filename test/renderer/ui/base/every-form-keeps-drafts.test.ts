@@ -7,7 +7,6 @@ import { projectRoot } from '#test/helpers/project-root';
 const NOT_ENTRIES: Readonly<Record<string, readonly string[]>> = {
   'renderer/features/projects/projects-page.tsx': ['setSearch'],
   'renderer/features/stage/clock/own-estimate.tsx': ['setAsked'],
-  'renderer/features/stage/trips/quilters.tsx': ['setSentOn', 'setTyped'],
   'renderer/features/stash/labels-dialog.tsx': ['setStartAt'],
 };
 
