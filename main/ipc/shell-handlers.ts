@@ -24,12 +24,15 @@ type ShellHandlers = {
 export const shellHandlers: ShellHandlers = {
   'shell:enter-demo': (_input, { session }) => session.enterDemo(),
   'shell:leave-demo': (_input, { session }) => session.leaveDemo(),
+  'shell:open-pattern': async ({ projectId }, { session }) => {
+    const found = await session.store().findPatternFile(projectId);
+    return found.ok ? show(found.value.file) : found;
+  },
   'shell:show-folder': async ({ which }, { session }) => {
     const folder = path.dirname(session.file());
     const shown = which === 'backups' ? path.join(folder, 'backups') : folder;
     await mkdir(shown, { recursive: true });
-    const error = await shell.openPath(shown);
-    return error === '' ? success(null) : failure<Problem>({ code: 'file-unreadable', detail: error });
+    return show(shown);
   },
   'shell:print-sheet': async ({ path: sheetPath, name }, { contents }) => {
     const bytes = await makeSheetPdf(sheetPath);
@@ -61,6 +64,12 @@ export const shellHandlers: ShellHandlers = {
     return saveFile(contents, { name: 'Stash', extension: as, kind, bytes: text.value });
   },
 };
+
+/** Lets the system show a file or folder of the notebook. */
+async function show(file: string): Promise<ChannelAnswer<'shell:show-folder'>> {
+  const error = await shell.openPath(file);
+  return error === '' ? success(null) : failure<Problem>({ code: 'file-unreadable', detail: error });
+}
 
 /** An instant in the form of a calendar file: `20270912T081500Z`. */
 function stampOf(at: Date): string {

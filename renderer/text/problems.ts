@@ -74,6 +74,8 @@ export function problemWords(problem: Problem, display: LengthDisplay): string {
       return `Other changes came after “${problem.says}”. Undo those first; History lists them.`;
     case 'not-a-photo':
       return 'This file isn’t a picture that Ringbound can store. JPEG, PNG and WebP up to 40 MB work.';
+    case 'not-a-pattern-file':
+      return 'This file can’t be kept with the pattern. PDF, JPEG, PNG and WebP up to 40 MB work.';
     case 'table-refused':
       return tableRefusalWords(problem.refusal);
     case 'table-has-faults':
@@ -97,6 +99,7 @@ const RECORD_NAMES: Readonly<Record<RecordKind, string>> = {
   'stage-plan': 'this stage plan',
   'checklist-item': 'this line of the checklist',
   photo: 'this photo',
+  'pattern-file': 'the file of this pattern',
   trip: 'this trip',
   'trip-event': 'this update',
   contact: 'this contact',

@@ -2,6 +2,7 @@ import { calculationChannels } from './calculations';
 import type { Channel, InputOf, OutputOf } from './channel';
 import { clockChannels } from './clock';
 import { contactChannels } from './contacts';
+import { patternChannels } from './patterns';
 import { placeChannels } from './places';
 import type { Problem } from './problem';
 import { cuttingChannels } from './cutting';
@@ -29,6 +30,7 @@ export const storeChannels = {
   ...stashTableChannels,
   ...shoppingChannels,
   ...cuttingChannels,
+  ...patternChannels,
   ...placeChannels,
   ...dateChannels,
   ...workshopChannels,

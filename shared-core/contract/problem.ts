@@ -7,6 +7,7 @@ export type RecordKind =
   | 'stage-plan'
   | 'checklist-item'
   | 'photo'
+  | 'pattern-file'
   | 'trip'
   | 'trip-event'
   | 'contact'
@@ -101,6 +102,7 @@ export type Problem =
   /** A named change is no longer the newest; `says` is what it did. */
   | { readonly code: 'not-newest-change'; readonly says: string }
   | { readonly code: 'not-a-photo' }
+  | { readonly code: 'not-a-pattern-file' }
   | { readonly code: 'table-refused'; readonly refusal: TableRefusal }
   | { readonly code: 'table-has-faults'; readonly count: number }
   | { readonly code: 'file-unreadable'; readonly detail: string }

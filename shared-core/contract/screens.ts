@@ -18,6 +18,7 @@ export const SCREENS: readonly Screen[] = [
   { path: 'projects/:projectId/edit', page: 'projects/edit-project-page' },
   { path: 'projects/:projectId/cutting', page: 'cutting/cutting-page' },
   { path: 'projects/:projectId/stages/:stageId', page: 'stage/stage-page' },
+  { path: 'projects/:projectId/stages/:stageId/pattern', page: 'pattern/pattern-page' },
   { path: 'line-up', page: 'line-up/line-up-page' },
   { path: 'days', page: 'days/days-page', words: 'Days' },
   { path: 'sent-out', page: 'at-the-quilter/sent-out-page', words: 'At the quilter' },

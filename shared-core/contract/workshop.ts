@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { calendarDateSchema } from '#core/domain/dates';
-import { changeIdSchema, type ChangeId } from '#core/domain/ids';
+import { changeIdSchema, type ChangeId, projectIdSchema } from '#core/domain/ids';
 import { type Settings, type Workshop, workshopSchema } from '#core/domain/workshop';
 import { reads, writes } from './channel';
 import type { Changed } from './projects';
@@ -86,6 +86,8 @@ export const shellChannels = {
   'shell:choose-table': reads<{ readonly token: string; readonly name: string } | null>()(z.object({})),
   /** Asks where to save the whole stash as a file; null if the dialog is canceled. */
   'shell:export-stash': reads<{ readonly file: string } | null>()(z.object({ as: z.enum(['csv', 'json']) })),
+  /** Opens the file of a project's pattern with the program that the system has for it. */
+  'shell:open-pattern': reads<null>()(z.object({ projectId: projectIdSchema })),
   'shell:show-folder': reads<null>()(z.object({ which: z.enum(['workshop', 'backups']) })),
   /** Asks where to save a calendar file of the days to remember; null if the dialog is canceled. */
   'shell:save-calendar': reads<{ readonly file: string } | null>()(z.object({ on: calendarDateSchema })),

@@ -1,3 +1,4 @@
+import { NO_PATTERN } from '#core/domain/pattern';
 import type { StoreChannelName } from '#core/contract/channels';
 import { pieceKindSchema } from '#core/domain/stash';
 import { stageStateSchema } from '#core/domain/stage';
@@ -157,6 +158,13 @@ export const steps: readonly UnvalidatedStep[] = [
   step('checklist:delete', ['checklistItemId'], () => ({})),
   step('photo:add', ['stageId'], (deed) => ({ bytes: TINY_PNG, caption: nameOf(deed) })),
   step('photo:delete', ['photoId'], () => ({})),
+  step('pattern:save', ['projectId'], (deed) => ({
+    details: { ...NO_PATTERN, patternName: nameOf(deed) },
+    answer: null,
+  })),
+  step('pattern:set-file', ['projectId'], (deed) => ({
+    file: deed.amount % 3 === 0 ? null : { name: 'pattern.png', bytes: TINY_PNG },
+  })),
   step('trip:add', ['stageId'], trip),
   step('trip:change', ['tripId'], trip),
   step('trip:delete', ['tripId'], () => ({})),

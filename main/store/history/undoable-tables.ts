@@ -11,6 +11,7 @@ export const UNDOABLE_TABLES = [
   'work',
   'calculation',
   'photo',
+  'pattern',
   'stage_plan',
   'stash_kind',
   'place',

@@ -20,6 +20,7 @@ import { centerAnswers } from './0190-center-answers';
 import { planHolds } from './0200-plan-holds';
 import { unknownCost } from './0210-unknown-cost';
 import { fileId } from './0220-file-id';
+import { patterns } from './0230-patterns';
 import type { Migration } from './migration';
 
 /** Every migration, oldest first. */
@@ -46,6 +47,7 @@ export const migrations: readonly Migration[] = [
   planHolds,
   unknownCost,
   fileId,
+  patterns,
 ];
 
 /** The format this program writes. A newer file is refused and left untouched. */

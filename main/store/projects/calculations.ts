@@ -20,7 +20,7 @@ import {
   type WritableStore,
   write,
 } from '../base/handles';
-import { findStage, notFound } from '../base/lookups';
+import { findStage, notFound, type StageRef } from '../base/lookups';
 import { listedStagesByProject } from './stage-rows';
 import { projectOf, touchProject } from './project-rows';
 import { idOf, jsonOf, numberOf, textOf } from '../base/rows';
@@ -38,8 +38,30 @@ export function listCalculations(
 /** Calculates the answer from the project as it is now. It replaces the answer this calculator saved before. */
 export function saveCalculation(
   store: ReadableStore,
-  { stageId, calculator: name, ownInput }: ChannelInput<'calculation:save'>,
+  input: ChannelInput<'calculation:save'>,
 ): Result<ChannelOutput<'calculation:save'>, Problem> {
+  const answer = answerToSave(store, input);
+  if (!answer.ok) return answer;
+  const { stage, title, calculation } = answer.value;
+  return recordChange(store, `Saved “${title}” for “${stage.name}”`, (writable) => {
+    const calculationId = writeCalculation(writable, calculation);
+    touchProject(writable, stage.projectId);
+    return success({ calculationId });
+  });
+}
+
+/** An answer that is worked out and not written yet. */
+export interface AnswerToSave {
+  readonly stage: StageRef;
+  readonly title: string;
+  readonly calculation: CalculationToWrite;
+}
+
+/** Works an answer out from the project as it is now. */
+export function answerToSave(
+  store: ReadableStore,
+  { stageId, calculator: name, ownInput }: ChannelInput<'calculation:save'>,
+): Result<AnswerToSave, Problem> {
   const stage = findStage(store, stageId);
   if (!stage.ok) return stage;
   const calculator = calculatorByName(name);
@@ -52,11 +74,8 @@ export function saveCalculation(
   // The page shows why while the maker types; this only stops a save when the project has changed meanwhile.
   if (!answer.ok) return failure<Problem>({ code: 'no-answer', calculator: calculator.title });
   const columns = calculationColumns(store, calculator, answer.value);
-  return recordChange(store, `Saved “${calculator.title}” for “${stage.value.name}”`, (writable) => {
-    const calculationId = writeCalculation(writable, { stageId, calculator: name, columns });
-    touchProject(writable, projectId);
-    return success({ calculationId });
-  });
+  const calculation = { stageId, calculator: name, columns };
+  return success({ stage: stage.value, title: calculator.title, calculation });
 }
 
 export function calculationColumns(
@@ -73,14 +92,14 @@ export function calculationColumns(
   };
 }
 
-interface CalculationToWrite {
+export interface CalculationToWrite {
   readonly stageId: StageId;
   readonly calculator: string;
   readonly columns: Readonly<Record<string, Value>>;
 }
 
 /** Replaces the answer that the calculator saved with the stage before, or adds the first one. */
-function writeCalculation(
+export function writeCalculation(
   store: WritableStore,
   { stageId, calculator, columns }: CalculationToWrite,
 ): CalculationId {

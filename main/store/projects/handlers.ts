@@ -5,6 +5,7 @@ import { deleteCalculation, listCalculations, saveCalculation } from './calculat
 import { addChecklistItem, deleteChecklistItem, tickChecklistItem } from './checklists';
 import { followPlan, previewPlanChange } from './follow-plan';
 import { moveProjectToStage } from './move-to-stage';
+import { openPattern, savePattern, setPatternFile } from './patterns';
 import { addPhoto, deletePhoto } from './photos';
 import { listProjects, openProject } from './project-glances';
 import { archiveProject, changeProject, createProject, deleteProject, duplicateProject } from './projects';
@@ -59,6 +60,10 @@ export const projectHandlers = {
   'photo:add': ({ store, folders }, input) => addPhoto(store, folders.photos, input),
   'photo:delete': ({ store }, input) => deletePhoto(store, input),
 
+  'pattern:open': ({ store }, input) => openPattern(store, input),
+  'pattern:save': ({ store }, input) => savePattern(store, input),
+  'pattern:set-file': ({ store, folders }, input) => setPatternFile(store, folders.photos, input),
+
   'clock:state': ({ store }) => success(runningClock(store)),
   'clock:start': ({ store }, input) => startClock(store, input),
   'clock:stop': ({ store }, input) => stopClock(store, input),
@@ -78,6 +83,6 @@ export const projectHandlers = {
   'calculation:follow-project': ({ store }, input) => followProject(store, input),
   'calculation:delete': ({ store }, input) => deleteCalculation(store, input),
 } satisfies Handlers<
-  'project' | 'stage' | 'checklist' | 'photo' | 'stage-plan' | 'calculation' | 'clock' | 'work',
+  'project' | 'stage' | 'checklist' | 'photo' | 'pattern' | 'stage-plan' | 'calculation' | 'clock' | 'work',
   PhotoContext
 >;

@@ -4,6 +4,7 @@ import { failure, type Result, success } from '#core/result';
 import type { StoreContext } from './store-context';
 import { readTransaction, writeTransaction } from '../base/handles';
 import { closeStore } from '../opening/open-store';
+import { findPatternFile } from '../projects/patterns';
 import { findPhoto, saveThumbnail } from '../projects/photos';
 import { stashAsText } from '../import-export/stash-export';
 import type { MainProcessCalls, MainProcessCallName } from './protocol';
@@ -21,6 +22,8 @@ const mainProcessHandlers: MainProcessHandlers = {
     writeTransaction(store, (writable) => saveThumbnail(writable, hash, bytes));
     return success(null);
   },
+  'main:find-pattern-file': ({ store, folders }, { projectId }) =>
+    findPatternFile(store, folders.photos, projectId),
   'main:offer-table': ({ store, tables }, { file }) => {
     const token = store.clockAndIds.newId();
     tables.set(token, file);

@@ -18,6 +18,11 @@ export interface MainProcessCalls {
     readonly input: { readonly hash: string; readonly bytes: Uint8Array };
     readonly output: null;
   };
+  /** Where the file of a project's pattern is. */
+  readonly 'main:find-pattern-file': {
+    readonly input: { readonly projectId: string };
+    readonly output: { readonly file: string };
+  };
   /** Gives a token by which the page can name a file the maker chose. */
   readonly 'main:offer-table': {
     readonly input: { readonly file: string };

@@ -13,6 +13,8 @@ export interface StoreClient {
   ) => Promise<ChannelAnswer<Name>>;
   /** The photo or its thumbnail; null if there is no such photo. */
   readonly readPhoto: ReadPhoto;
+  /** Where the file of a project's pattern is. */
+  readonly findPatternFile: (projectId: string) => Promise<Result<{ readonly file: string }, Problem>>;
   /** Gives a token by which the page can name a file the maker chose. */
   readonly offerTable: (file: string) => Promise<Result<{ readonly token: string }, Problem>>;
   /** The whole stash as text for a file. */
@@ -51,6 +53,8 @@ export async function startStore({
   };
   return success({
     call: ask as StoreClient['call'],
+    findPatternFile: (projectId) =>
+      ask('main:find-pattern-file', { projectId }) as ReturnType<StoreClient['findPatternFile']>,
     offerTable: (file) => ask('main:offer-table', { file }) as ReturnType<StoreClient['offerTable']>,
     exportStash: (as) => ask('main:export-stash', { as }) as ReturnType<StoreClient['exportStash']>,
     readPhoto: photoReader(ask, makeThumbnail ?? (() => null)),

@@ -23,6 +23,7 @@ import { StageAction } from './stage-action';
 import { StageClock } from './clock/stage-clock';
 import { StageFabric } from './fabric/stage-fabric';
 import { StageNotes } from './stage-notes';
+import { StagePattern } from './stage-pattern';
 import { StageOptions } from './stage-options';
 import { reservedTrip } from './trips/trip-details';
 import { Trips } from './trips/trips';
@@ -94,6 +95,7 @@ export function StagePage({ projectId, stageId }: StagePageProps) {
             />
             <StageClock stage={stage} />
             <Checklist stage={stage} stages={spread.stages} />
+            {stage.kind === 'piecing' && <StagePattern stage={stage} />}
             <StageFabric stage={stage} />
             <StageNotes stage={stage} />
             <Photos

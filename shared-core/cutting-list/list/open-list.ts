@@ -76,6 +76,7 @@ export interface OpenLine {
   /** What the next patches are cut from; each: they are counted for each of the strips. */
   subcut: OpenSubcut | null;
   isForEachBlock: boolean;
+  isForAllBlocks: boolean;
   /** The place after the item read last. */
   itemEnd: number;
 }
@@ -114,6 +115,7 @@ export function openLine(text: string, tokens: Tokens): OpenLine {
     sentence: [],
     subcut: null,
     isForEachBlock: false,
+    isForAllBlocks: false,
     itemEnd: -1,
   };
 }

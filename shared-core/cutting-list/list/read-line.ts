@@ -5,7 +5,14 @@ import { fromStep, trailingFabricStep } from '../steps/fabric-step';
 import { itemStep } from '../steps/item-step';
 import { noteLine } from '../steps/note-line';
 import { headingLine, prefixStep } from '../steps/prefix-step';
-import { eachBlockStep, labelStep, purposeStep, sectionStep, totalStep } from '../steps/purpose-step';
+import {
+  allBlocksStep,
+  eachBlockStep,
+  labelStep,
+  purposeStep,
+  sectionStep,
+  totalStep,
+} from '../steps/purpose-step';
 import { nameStated, statedStep } from '../steps/stated-step';
 import { subcutStep } from '../steps/subcut-step';
 import { tableLine } from '../steps/table-line';
@@ -37,6 +44,7 @@ function readStep(line: OpenLine, list: OpenList, at: number): number {
   return (
     statedStep(line, list, at) ??
     eachBlockStep(line, list, at) ??
+    allBlocksStep(line, at) ??
     diagonalStep(line, list, at) ??
     subcutStep(line, list, at) ??
     triangleCountStep(line, list, at) ??
@@ -134,7 +142,7 @@ function roleInForce(line: OpenLine, list: OpenList): string | null {
 function timesMade(line: OpenLine, list: OpenList): number {
   const { block } = list;
   const isForOne = line.isForEachBlock || block?.countsAreFor === 'one';
-  return isForOne ? (block?.makes ?? 1) : 1;
+  return isForOne && !line.isForAllBlocks ? (block?.makes ?? 1) : 1;
 }
 
 function markFabric(line: OpenLine, list: OpenList, role: string | null): void {

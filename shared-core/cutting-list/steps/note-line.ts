@@ -18,8 +18,12 @@ const ACROSS =
 const IN_UNIT =
   /^(?:all |the )*(?:measurements|sizes|dimensions|cut sizes|numbers)(?: are)?(?: all)?(?: given)? in (inches|centimeters|cm|millimeters|mm)\.?$/u;
 
-/** Sentences that change no patch of their own: what sizes include, what a short form means, how strips run, the unit of sizes. */
+/** A line that is left out (`# …`), and sentences that change no patch of their own: what sizes include, what a short form means, how strips run, the unit of sizes. */
 export function noteLine(line: OpenLine, list: OpenList): boolean {
+  if (line.text.trimStart().startsWith('#')) {
+    line.kind = 'note';
+    return true;
+  }
   // A note is a short sentence; a long line is not searched for one.
   if (line.text.length > 160) return false;
   const text = line.text

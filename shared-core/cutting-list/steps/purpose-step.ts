@@ -81,6 +81,15 @@ export function eachBlockStep(line: OpenLine, list: OpenList, at: number): numbe
   return next;
 }
 
+/** `in all`, `for all blocks`: the counts of the line are not for one block, whatever its heading says. */
+export function allBlocksStep(line: OpenLine, at: number): number | null {
+  const phrases = ['in all', 'in total', 'for all blocks', 'for all the blocks'];
+  const [next] = phrases.flatMap((phrase) => afterPhrase(line.tokens, at, phrase) ?? []);
+  if (next === undefined) return null;
+  line.isForAllBlocks = true;
+  return next;
+}
+
 /** `(48 total)`, `for a total of 48 squares`: must be the count that was read. */
 export function totalStep(line: OpenLine, list: OpenList, at: number): number | null {
   const { tokens } = line;

@@ -31,6 +31,8 @@ function amountStep(line: OpenLine, list: OpenList, at: number): number | null {
   const end = isInParentheses ? read.next + 1 : read.next;
   const after = line.role === null ? nameAfter(line, list, end) : { role: line.role, next: end };
   const { role } = after;
+  // Yards and meters of one amount that do not agree would be added up.
+  if (line.stated.some(({ what }) => what === 'fabric')) mark(line, 'amounts-differ', start, read.next);
   if (length !== null) line.stated.push({ what: 'fabric', role, length: length.value });
   if (quarters !== null) line.stated.push({ what: 'fat-quarters', role, count: quarters.value });
   if (line.patches.length === 0) headsWhatFollows(line, list, isInParentheses, after.next);

@@ -125,6 +125,10 @@ const PROBLEMS: { readonly [Code in Problem['code']]: Sample<Extract<Problem, { 
     { code: 'not-a-photo' },
     'This file isn’t a picture that Ringbound can store. JPEG, PNG and WebP up to 40 MB work.',
   ],
+  'not-a-pattern-file': [
+    { code: 'not-a-pattern-file' },
+    'This file can’t be kept with the pattern. PDF, JPEG, PNG and WebP up to 40 MB work.',
+  ],
   'table-refused': [{ code: 'table-refused', refusal: { why: 'empty' } }, 'This table is empty.'],
   'table-has-faults': [
     { code: 'table-has-faults', count: 2 },
@@ -188,6 +192,7 @@ const MISSING: Readonly<Record<RecordKind, string>> = {
   'stage-plan': 'this stage plan',
   'checklist-item': 'this line of the checklist',
   photo: 'this photo',
+  'pattern-file': 'the file of this pattern',
   trip: 'this trip',
   'trip-event': 'this update',
   contact: 'this contact',
