@@ -20,7 +20,7 @@ import { facingDiagram } from './diagram';
 import { facingHowTo } from './how-to';
 import { type FacingInput, facingFromProject, facingInput } from './input';
 import { facingSteps } from './steps';
-import { type FacingDetails, planFacing } from './work';
+import { type FacingDetails, patchAsLaid, planFacing } from './work';
 
 const NAME = 'Facing';
 
@@ -51,11 +51,13 @@ export const facing: Calculator<FacingInput, FacingDetails> = {
     if (strips !== null)
       return [edgeStripsNeed(NAME, { ...input, grain: curve === null ? 'straight' : 'bias' }, strips)];
     const from = { fabricWidth: input.fabricWidth, extraPercent: input.safetyExtra };
-    return patch === null ? [] : [fabricNeed(NAME, [{ ...patch, count: 1, mayTurn: true }], from)];
+    if (patch === null) return [];
+    return [fabricNeed(NAME, [{ ...patchAsLaid(patch, input.fabricWidth), count: 1, mayTurn: true }], from)];
   },
   cuts({ fabricWidth }, { patch, strips }) {
     if (strips !== null) return edgeStripsCuts(NAME, fabricWidth, strips);
-    return patch === null ? [] : [{ fabric: NAME, ...patch, count: 1, mayTurn: true }];
+    if (patch === null) return [];
+    return [{ fabric: NAME, ...patchAsLaid(patch, fabricWidth), count: 1, mayTurn: true }];
   },
   isCutLater: true,
 };

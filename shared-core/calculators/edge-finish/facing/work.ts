@@ -76,10 +76,17 @@ function shapedFacing(
   const [width, length] =
     around === 'hole' ? [side, side] : [bounds.width + 2 * seamAllowance, bounds.length + 2 * seamAllowance];
   const patch = { width: lengthUp(width, cutStep).rounded, length: lengthUp(length, cutStep).rounded };
-  const [short, long] = [Math.min(patch.width, patch.length), Math.max(patch.width, patch.length)];
-  if (short > fabricWidth) return failure(patchTooWide(input, patch.width));
-  const fabric = long <= fabricWidth ? short : long;
-  return success({ line, curve, patch, strips: null, give: null, ...bought(input, fabric) });
+  const laid = patchAsLaid(patch, fabricWidth);
+  if (laid.width > fabricWidth) return failure(patchTooWide(input, patch.width));
+  return success({ line, curve, patch, strips: null, give: null, ...bought(input, laid.length) });
+}
+
+type Patch = NonNullable<FacingDetails['patch']>;
+
+/** Its longer side lies across the fabric where it fits, so that less is bought. */
+export function patchAsLaid({ width, length }: Patch, fabricWidth: Length): Patch {
+  const [short, long] = width < length ? [width, length] : [length, width];
+  return long <= fabricWidth ? { width: long, length: short } : { width: short, length: long };
 }
 
 /** Across a round patch that faces a hole of this radius, cut edge to cut edge. Not rounded. */

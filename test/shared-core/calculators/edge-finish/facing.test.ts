@@ -145,13 +145,16 @@ describe('the fabric for a facing', () => {
   it('is one value on the shopping list and in the figures, whatever the way', () => {
     const input = fc.record({
       side: anyInches(8, 40),
+      other: anyInches(8, 40),
       way: fc.constantFrom('shaped', 'strips'),
       isRound: fc.boolean(),
       isHole: fc.boolean(),
     });
     fc.assert(
-      fc.property(input, ({ side, way, isRound, isHole }) => {
-        const outline: Outline = isRound ? { shape: 'circle', diameter: side } : { shape: 'square', side };
+      fc.property(input, ({ side, other, way, isRound, isHole }) => {
+        const outline: Outline = isRound
+          ? { shape: 'circle', diameter: side }
+          : { shape: 'rectangle', width: side, length: other };
         const asked = starting(outline, hole(4), {
           way,
           around: isHole ? 'hole' : 'outside',

@@ -93,7 +93,7 @@ describe('points along the edge', () => {
 
   it('cover the seam from corner to corner, overlap by what was asked, and one fewer would not', () => {
     fc.assert(
-      fc.property(anyOutline(20, 120), anyPoint, (outline, change) => {
+      fc.property(anyOutline(40, 120), anyPoint, (outline, change) => {
         const { sides, base, isCurve } = detailsOf(outline, change);
         for (const { length, points, pitch, overlap } of sides) {
           const ends = Array.from({ length: points }, (_, index) => index * pitch + base);
@@ -130,7 +130,7 @@ describe('points along the edge', () => {
 describe('the squares', () => {
   it('on the shopping list, in the cutting plan and in the figures are the points', () => {
     fc.assert(
-      fc.property(anyOutline(20, 120), (outline) => {
+      fc.property(anyOutline(40, 120), (outline) => {
         const input = starting(outline, { safetyExtra: 0 });
         const { details, figures } = answerOf(prairiePoints, input);
         const [need] = prairiePoints.needs!(input, details, inches(42));

@@ -66,6 +66,15 @@ describe('the price against figures worked out elsewhere', () => {
     expect(bill.lines[0]?.minor).toBe(minor);
   });
 
+  // Common practice: 90 × 85 at 0.0185, 0.025 and 0.04.
+  it.each([
+    [1.85, 14_153],
+    [2.5, 19_125],
+    [4, 30_600],
+  ])('90 × 85 at %f cents per square inch is %d', (rate, minor) => {
+    expect(billOf(rectangle(90, 85, { rate })).totalMinor).toBe(minor);
+  });
+
   // Common practice: 90 × 85 is 7650 sq in; thread flat 5.00; basting 0.005 per square inch.
   it('90 × 85 with thread and basting', () => {
     const lines: readonly PriceLine[] = [

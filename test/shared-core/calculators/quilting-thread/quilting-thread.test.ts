@@ -56,6 +56,11 @@ describe('quilting thread in print', () => {
     expect(Math.round(yards(chosen.needle) / (area / UNITS_PER_YARD ** 2))).toBe(rate);
   });
 
+  // Known slip: a page divides square inches by 144 and by 10.7, which gives 2.55 sq yd for 74 by 53 in. A square yard has 9 square feet.
+  it('counts 3.03 sq yd in 74 by 53 in', () => {
+    expect(detailsOf(rectangle(74, 53)).area / UNITS_PER_YARD ** 2).toBeCloseTo(3.03, 2);
+  });
+
   // Derived: half way in area between crib (2 1/12 sq yd) and twin (5 sq yd) takes half way between 400 and 800 yd.
   it('is read in proportion between two sizes, and below the smallest and beyond the largest by area', () => {
     const middle = detailsOf(rectangle(36, ((2_700 + 6_480) / 2 / 1_296) * 36, { density: 'medium' }));
