@@ -116,7 +116,9 @@ export function formatExactLength(units: number, display: LengthDisplay): string
   const text =
     display.system === 'inch'
       ? `${decimalText(units / UNITS_PER_INCH, 4)} in`
-      : `${decimalText(units / UNITS_PER_CENTIMETER, 3)} cm`;
+      : Math.abs(units) < SMALL_METRIC_UNITS
+        ? `${decimalText(units / UNITS_PER_MILLIMETER, 2)} mm`
+        : `${decimalText(units / UNITS_PER_CENTIMETER, 3)} cm`;
   return text.replace('-', '−');
 }
 

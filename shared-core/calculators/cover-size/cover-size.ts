@@ -29,7 +29,7 @@ export const coverSize: Calculator<CoverSizeInput, CoverSizeDetails> = {
     const size = over === null ? null : workOutCoverSize(input, over);
     return success({
       figures: over === null || size === null ? figuresAsItIs(input) : figuresOf(over, size),
-      tables: [mattressTable(input)],
+      tables: over === null || over.over === 'bed' ? [mattressTable(input)] : [],
       explanation: over === null || size === null ? washedSteps(input) : coverSizeSteps(input, over, size),
       notes: notesOf(input),
       diagram: null,
@@ -83,19 +83,29 @@ function mattressTable(input: CoverSizeInput): Table {
 }
 
 function notesOf({ over }: CoverSizeInput): readonly Note[] {
-  const tip = (says: string): Note => ({ kind: 'tip', says, values: {} });
+  const note = (kind: Note['kind'], says: string): Note => ({ kind, says, values: {} });
+  const isTable = over?.over === 'round' || over?.over === 'rectangle';
   return [
-    tip('Measure the table or the mattress. Lists of sizes differ, and a topper makes a mattress higher.'),
-    ...(over?.over === 'round' ? [] : [tip('Round the lower corners if they would reach the floor.')]),
-    {
-      kind: 'caution',
-      says: 'Keep a cover that hangs down out of the way of feet, wheels, candles and heaters.',
-      values: {},
-    },
-    {
-      kind: 'caution',
-      says: 'Quilts do not belong in a crib in which a baby sleeps. Follow the safe-sleep advice where you live.',
-      values: {},
-    },
+    isTable
+      ? note(
+          'tip',
+          'Measure the table or stand, and how high it is: what hangs down should end above the floor.',
+        )
+      : note(
+          'tip',
+          'Measure the table or the mattress. Lists of sizes differ, and a topper makes a mattress higher.',
+        ),
+    ...(over?.over === 'round'
+      ? []
+      : [note('tip', 'Round the lower corners if they would reach the floor.')]),
+    note('caution', 'Keep a cover that hangs down out of the way of feet, wheels, candles and heaters.'),
+    ...(isTable
+      ? []
+      : [
+          note(
+            'caution',
+            'Quilts do not belong in a crib in which a baby sleeps. Follow the safe-sleep advice where you live.',
+          ),
+        ]),
   ];
 }

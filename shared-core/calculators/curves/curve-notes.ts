@@ -138,7 +138,7 @@ function faceNotes({ side, radius, seam }: BoundCurve): readonly Note[] {
   return [
     {
       kind: 'tip',
-      says: 'Or face the edge: a patch {patch} square makes a facing {width} wide that turns to the back and bends nowhere.',
+      says: 'Or face the edge: a patch {patch} square makes a facing {width} wide that turns to the back and bends nowhere. The question “Facing” has its sizes and steps.',
       values: { patch: lengthUp(patch), width: givenLength(FACING_WIDTH) },
     },
   ];

@@ -5,6 +5,7 @@ import {
   biasFabricLength,
   type BiasStripsLayout,
   layBiasStrips,
+  slantedJoinCost,
   squaredStripsLength,
 } from '#core/calculators/binding/bias-strips/work';
 import { biasStripsSteps } from '#core/calculators/binding/bias-strips/steps';
@@ -51,9 +52,23 @@ function cutOnBias(input: StripFabric, strip: Length, needed: number): EdgeStrip
   const fabric = { width, strip, seam, shortest };
   const length = biasFabricLength(fabric, { needed, step: input.squareStep, longest: LONGEST_BIAS_FABRIC });
   if (length === null) return null;
-  const layout = layBiasStrips({ ...fabric, length });
+  const layout = fewestStrips(layBiasStrips({ ...fabric, length }), { strip, seam, needed });
   const bias = { ...layout, gives: squaredStripsLength(layout, strip) };
   return { strip, needed, fabric: length, straight: null, bias };
+}
+
+/** The longest strips of the fabric, as many as reach. The rest of it need not be cut. */
+function fewestStrips(
+  { strips, ends }: BiasStripsLayout,
+  { strip, seam, needed }: Readonly<Record<'strip' | 'seam' | 'needed', number>>,
+): BiasStripsLayout {
+  const longest = strips.toSorted((one, other) => other.middle - one.middle);
+  let joined = 0;
+  for (const [index, { middle }] of longest.entries()) {
+    joined += index === 0 ? middle : middle - slantedJoinCost(seam);
+    if (joined - strip >= needed) return { ends, strips: longest.slice(0, index + 1), joined };
+  }
+  return { ends, strips: longest, joined };
 }
 
 function cutStraight(input: StripFabric, strip: Length, needed: number): EdgeStrips | null {

@@ -225,6 +225,7 @@ describe('a computed length in an explanation', () => {
     const diagonal = 12 * Math.SQRT2 * UNITS_PER_INCH;
     expect(formatExactLength(diagonal, inch(8))).toBe('16.9706 in');
     expect(formatExactLength(diagonal, METRIC)).toBe('43.105 cm');
+    expect(formatExactLength(diagonal / 250, METRIC)).toBe('1.72 mm');
     expect(formatExactLength(-9.5 * UNITS_PER_INCH, inch(8))).toBe('−9.5 in');
     expect(formatExactLength(-1e-9, inch(8))).toBe('0 in');
     expect(formatExactLength(100 * UNITS_PER_INCH, inch(8))).toBe('100 in');

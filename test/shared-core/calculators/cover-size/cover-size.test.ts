@@ -141,6 +141,18 @@ describe('whatever it goes over', () => {
     });
   });
 
+  it('lists mattresses and says what is not for a crib, but not for a table', () => {
+    const said = (over: CoveredThing | null) => {
+      const { tables, notes } = answerOf(coverSize, { ...start, over });
+      return [tables.length, notes.some(({ says }) => says.includes('crib'))];
+    };
+    expect([null, bed(60, 80, 12)].map(said)).toEqual([
+      [1, true],
+      [1, true],
+    ]);
+    expect(said({ over: 'round', diameter: inches(30) })).toEqual([0, false]);
+  });
+
   it('is never smaller for a longer drop', () => {
     fc.assert(
       fc.property(anyOver, anyLength(0, 30), anyLength(0, 30), (over, drop, more) => {

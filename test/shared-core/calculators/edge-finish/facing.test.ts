@@ -119,6 +119,22 @@ describe('strips for a facing', () => {
     expect(give!.verdict).toBe('comfortable');
   });
 
+  // Whatever their fabric has room for, no more are cut than reach: without the shortest of them the rest is too short.
+  it('of a curve are the fewest that reach', () => {
+    fc.assert(
+      fc.property(anyInches(5, 60), (diameter) => {
+        const { bias, needed, strip } = detailsOf({ shape: 'circle', diameter }, null).strips!;
+        const middles = bias!.strips.map(({ middle }) => middle);
+        const join = 2 * inches(1 / 4) * Math.SQRT2;
+        const sewn = (lengths: readonly number[]) =>
+          lengths.reduce((sum, one) => sum + one, 0) - (lengths.length - 1) * join - strip;
+        expect(bias!.gives).toBeCloseTo(sewn(middles), 3);
+        expect(sewn(middles)).toBeGreaterThanOrEqual(needed - 1e-3);
+        if (middles.length > 1) expect(sewn(middles.slice(0, -1))).toBeLessThan(needed);
+      }),
+    );
+  });
+
   it('around a small hole are too wide, and the way out is narrower or shaped', () => {
     const { details, notes } = answerOf(
       facing,
