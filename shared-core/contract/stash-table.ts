@@ -6,6 +6,6 @@ import type { Changed } from './projects';
 export const stashTableChannels = {
   /** Reads a table of fabrics as it would be imported, and changes nothing. */
   'table:preview': reads<TableReading>()(z.object({ table: tableToReadSchema })),
-  /** Imports the whole table as one change. A table with any problem is refused. */
+  /** Imports every row that can be read, as one change. A table without such a row is refused. */
   'table:import': writes<Changed & TableReading['adds']>()(z.object({ table: tableToReadSchema })),
 };

@@ -80,6 +80,8 @@ export interface CellFault {
   readonly column: number;
   readonly at: string | null;
   readonly field: StashColumn;
+  /** What stands in the cell. */
+  readonly text: string;
   readonly problem: CellProblem;
 }
 
@@ -112,13 +114,24 @@ export const tableToReadSchema = z
     /** Guessed from the first line when absent. */
     hasTitles: z.boolean().nullable(),
     mapping: tableMappingSchema.nullable(),
+    /** Cells that the maker wrote anew, by line and column as a fault names them. */
+    mends: z
+      .array(
+        z.object({ line: z.int().min(1), column: z.int().min(1), text: z.string().max(5_000) }).readonly(),
+      )
+      .max(2_000)
+      .readonly()
+      .default([])
+      .readonly(),
+    /** Whether rows with the same name and color words are one fabric, whatever else differs. */
+    sameNames: z.enum(['apart', 'one-fabric']).default('apart'),
     /** Whether rows that are already in the stash, or twice in the table, are skipped or added. */
     repeats: z.enum(['leave-out', 'add']),
   })
   .readonly();
 export type TableToRead = z.infer<typeof tableToReadSchema>;
 
-/** A preview of an import. Nothing is imported while there is a fault. */
+/** A preview of an import. Rows with a cell that cannot be read are left out. */
 export interface TableReading {
   readonly columns: readonly { readonly title: string; readonly samples: readonly string[] }[];
   readonly hasTitles: boolean;
@@ -127,8 +140,11 @@ export interface TableReading {
   /** The first rows as they were read. */
   readonly preview: readonly StashRow[];
   readonly faults: readonly CellFault[];
-  /** The number of all of them, including those not listed. */
+  /** The number of all of them, including those not listed, and of the rows they are in. */
   readonly faultCount: number;
+  readonly faultyRows: number;
+  /** Rows that share name and color words with an earlier one, but differ in something else about the fabric. */
+  readonly sameNameCount: number;
   /** The first repeated lines of the table, and how many there are. */
   readonly repeats: readonly { readonly line: number; readonly sameAs: number }[];
   readonly repeatCount: number;

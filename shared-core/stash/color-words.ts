@@ -37,6 +37,26 @@ const WORDS: readonly (readonly [string, ScreenColor])[] = [
   ['peach', [238, 190, 158]],
 ];
 
+const BY_WORD: ReadonlyMap<string, ScreenColor> = new Map(WORDS);
+
+/**
+ * The screen color, as six hex digits behind a hash, of the first color in the maker's own words that we know: `moss green, off white` is
+ * moss. Null when none is known.
+ */
+export function hexOfColorWords(colorWords: string): string | null {
+  const phrases = colorWords
+    .toLowerCase()
+    .replaceAll('grey', 'gray')
+    .split(/[,;/&+]|\band\b/);
+  for (const phrase of phrases) {
+    const words = phrase.match(/[a-z]+/g) ?? [];
+    const known = [words.join(' '), ...words].map((word) => BY_WORD.get(word));
+    const color = known.find((one) => one !== undefined);
+    if (color !== undefined) return `#${color.map((part) => part.toString(16).padStart(2, '0')).join('')}`;
+  }
+  return null;
+}
+
 /** A color that covers less of the picture than this is a fleck, not a color of the fabric. */
 const MINIMUM_SHARE = 1 / 12;
 const MAXIMUM_WORDS = 3;

@@ -4,7 +4,14 @@ import type { TableToRead } from '#core/domain/stash-table';
 import { answerMainProcessCall } from '#main/store/thread/main-process-calls';
 import { temporaryFolder, type TestWorkshop } from './workshop';
 
-const BY_DEFAULT = { encoding: 'utf-8', hasTitles: null, mapping: null, repeats: 'leave-out' } as const;
+const BY_DEFAULT = {
+  encoding: 'utf-8',
+  hasTitles: null,
+  mapping: null,
+  mends: [],
+  sameNames: 'apart',
+  repeats: 'leave-out',
+} as const;
 
 /** A table that was pasted. */
 export function pasted(text: string, changes: Partial<TableToRead> = {}): { readonly table: TableToRead } {

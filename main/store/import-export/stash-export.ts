@@ -8,10 +8,10 @@ import { readWorkshop } from '../workshop/workshop';
 
 /** The whole stash as text: comma-separated values for a spreadsheet, or JSON. */
 export function stashAsText(store: ReadableStore, as: 'csv' | 'json'): string {
-  const { currency } = readWorkshop(store);
+  const { currency, settings } = readWorkshop(store);
   const items = stashItems(store);
   return as === 'csv'
-    ? textOfLines(stashLines(items, currency))
+    ? textOfLines(stashLines(items, { currency, units: settings.unitSystem }))
     : `${JSON.stringify(toStashFile(items, currency), null, 2)}\n`;
 }
 

@@ -1,6 +1,9 @@
 import type { ChannelInput, ChannelOutput } from '#core/contract/channels';
 import type { Problem } from '#core/contract/problem';
-import type { PieceToAdd, StashRow, TableReading } from '#core/domain/stash-table';
+import type { FabricDetails } from '#core/domain/stash';
+import type { PieceToAdd, StashRow, TableReading, TableToRead } from '#core/domain/stash-table';
+import type { Settings } from '#core/domain/workshop';
+import type { Customs } from '#core/stash/table/column-habits';
 import { failure, type Result, success } from '#core/result';
 import { fileState, TableRefused } from '#main/files/table-text';
 import { recordChange } from '../history/changes';
@@ -10,7 +13,8 @@ import { readTable, type ReadTable } from './stash-table';
 import type { ImportContext } from './import-context';
 import { readWorkshop } from '../workshop/workshop';
 
-const PREVIEW_ROWS = 20;
+/** More rows than these are not looked at one by one. */
+const PREVIEW_ROWS = 500;
 const REPEATS_LISTED = 50;
 
 /** Reads a table and says what importing it would add. */
@@ -21,7 +25,7 @@ export function previewTable(
   const read = readWhole(context, table);
   if (!read.ok) return read;
   const { titles, samples, rows, faults, faultCount, repeats, ...rest } = read.value;
-  const plan = planImport(context, read.value, table.repeats);
+  const plan = planImport(context, read.value, table);
   return success({
     ...rest,
     columns: titles.map((title, index) => ({
@@ -31,6 +35,7 @@ export function previewTable(
     preview: rows.slice(0, PREVIEW_ROWS).map(({ row }) => row),
     faults,
     faultCount,
+    sameNameCount: sameNamesOf(rows).length,
     repeats: repeats.slice(0, REPEATS_LISTED),
     repeatCount: repeats.length,
     alreadyHere: plan.alreadyHere,
@@ -38,17 +43,17 @@ export function previewTable(
   });
 }
 
-/** Imports the whole table as one change, or nothing of it. */
+/** Imports every row that can be read as one change. */
 export function importTable(
   context: ImportContext,
   { table }: ChannelInput<'table:import'>,
 ): Result<ChannelOutput<'table:import'>, Problem> {
   const read = readWhole(context, table);
   if (!read.ok) return read;
-  if (read.value.faultCount > 0) {
+  if (read.value.rows.length === 0 && read.value.faultCount > 0) {
     return failure<Problem>({ code: 'table-has-faults', count: read.value.faultCount });
   }
-  const { fabrics } = planImport(context, read.value, table.repeats);
+  const { fabrics } = planImport(context, read.value, table);
   const counts = countsOf(fabrics);
   const words = `Imported ${String(counts.pieces)} ${counts.pieces === 1 ? 'piece' : 'pieces'} of fabric`;
   context.lastTable = null;
@@ -67,11 +72,17 @@ function readWhole(
   const asked = {
     currency,
     bareUnit: settings.unitSystem === 'inch' ? 'in' : 'cm',
+    habits: CUSTOMS[settings.unitSystem],
     fabricWidth: settings.fabricWidth,
   } as const;
   const file = table.source.kind === 'file' ? (tables.get(table.source.token) ?? null) : null;
   // What to do with repeats does not change what the table says.
-  const from = JSON.stringify([{ ...table, repeats: null }, file, file && fileState(file), asked]);
+  const from = JSON.stringify([
+    { ...table, repeats: null, sameNames: null },
+    file,
+    file && fileState(file),
+    asked,
+  ]);
   if (context.lastTable?.from === from) return success(context.lastTable.read);
   context.lastTable = null;
   try {
@@ -84,18 +95,52 @@ function readWhole(
   }
 }
 
+/** How dates and numbers are mostly written where lengths are in inches, and elsewhere. */
+const CUSTOMS: Readonly<Record<Settings['unitSystem'], Customs>> = {
+  inch: { dateOrder: 'month-first', bareUnit: 'in', thousands: ',' },
+  metric: { dateOrder: 'day-first', bareUnit: 'cm', thousands: '.' },
+};
+
+/** Rows whose fabric has the name and the color words of an earlier one and differs otherwise. */
+function sameNamesOf(rows: ReadTable['rows']): readonly number[] {
+  const first = new Map<string, string>();
+  return rows.flatMap(({ line, row }) => {
+    const key = nameKey(row);
+    const known = first.get(key);
+    if (known === undefined) first.set(key, row.fabricKey);
+    return known === undefined || known === row.fabricKey ? [] : [line];
+  });
+}
+
+function nameKey({ details: { name, colorWords } }: StashRow): string {
+  return JSON.stringify([name.toLowerCase(), colorWords.toLowerCase()]);
+}
+
+/** The row as one of a fabric that another row describes: what is its own goes with its piece or into the notes. */
+function joinedDetails(one: FabricDetails, other: FabricDetails): FabricDetails {
+  if (one.notes === other.notes) return one;
+  const notes = [...new Set([...one.notes.split('\n'), ...other.notes.split('\n')])].filter(
+    (line) => line !== '',
+  );
+  return { ...one, notes: notes.join('\n').slice(0, 5_000) };
+}
+
 interface ImportPlan {
   readonly fabrics: readonly FabricToAdd[];
   readonly alreadyHere: number;
 }
 
 /** Decides which rows to add to which fabric: a new one, or the same one in the stash. */
-function planImport({ store }: ImportContext, table: ReadTable, repeats: 'leave-out' | 'add'): ImportPlan {
+function planImport(
+  { store }: ImportContext,
+  table: ReadTable,
+  { repeats, sameNames }: Pick<TableToRead, 'repeats' | 'sameNames'>,
+): ImportPlan {
   const isLeftOut = new Set(repeats === 'leave-out' ? table.repeats.map(({ line }) => line) : []);
   const duplicates = repeats === 'leave-out' ? findDuplicates(store) : null;
   const fabrics = new Map<
     string,
-    { readonly row: StashRow; readonly pieces: PieceToAdd[]; readonly seq: number | null }
+    { details: FabricDetails; readonly pieces: PieceToAdd[]; readonly seq: number | null }
   >();
   let alreadyHere = 0;
   for (const { line, row } of table.rows) {
@@ -105,14 +150,21 @@ function planImport({ store }: ImportContext, table: ReadTable, repeats: 'leave-
       alreadyHere += 1;
       continue;
     }
-    const key = seq === null ? row.fabricKey : String(seq);
-    const group = fabrics.get(key) ?? { row, pieces: [], seq };
-    if (row.piece !== null) group.pieces.push(row.piece);
+    const own = sameNames === 'one-fabric' ? nameKey(row) : row.fabricKey;
+    const key = seq === null ? own : String(seq);
+    const group = fabrics.get(key) ?? { details: row.details, pieces: [], seq };
+    const { place } = row.details;
+    const piece =
+      row.piece === null || row.piece.place !== '' || place === group.details.place
+        ? row.piece
+        : { ...row.piece, place };
+    if (piece !== null) group.pieces.push(piece);
+    group.details = joinedDetails(group.details, row.details);
     fabrics.set(key, group);
   }
   return {
     alreadyHere,
-    fabrics: [...fabrics.values()].map(({ row, pieces, seq }) => ({ details: row.details, pieces, seq })),
+    fabrics: [...fabrics.values()],
   };
 }
 

@@ -1,6 +1,8 @@
 import type { CellFault, StashColumn, StashRow, TableMapping, TableToRead } from '#core/domain/stash-table';
-import { columnTitle, guessMapping, looksLikeTitles } from '#core/stash/table/column-titles';
+import { columnHabits } from '#core/stash/table/column-habits';
+import { columnTitle, looksLikeTitles } from '#core/stash/table/column-titles';
 import { unguardCell } from '#core/stash/table/formula-guard';
+import { guessColumns } from '#core/stash/table/guess-columns';
 import { readStashRow, type TableSettings } from '#core/stash/table/read-row';
 import { stashFileLines } from '#core/stash/table/stash-file';
 import { WRITTEN_COLUMNS } from '#core/stash/table/write-rows';
@@ -18,12 +20,15 @@ export interface ReadTable {
   readonly rows: readonly { readonly line: number; readonly row: StashRow }[];
   readonly faults: readonly CellFault[];
   readonly faultCount: number;
+  readonly faultyRows: number;
   /** Rows that repeat an earlier row in every cell. */
   readonly repeats: readonly { readonly line: number; readonly sameAs: number }[];
 }
 
 const FAULTS_LISTED = 200;
 const SAMPLE_ROWS = 20;
+/** Columns without a title that says what they hold are guessed by so many rows. */
+const ROWS_GUESSED_BY = 200;
 
 /** Reads a table to its end; throws TableRefused if it cannot. `file` is the path of a chosen file. */
 export function readTable(table: TableToRead, file: string | null, settings: TableSettings): ReadTable {
@@ -51,9 +56,15 @@ function readLines(parts: Iterable<string>, table: TableToRead, settings: TableS
   if (opening.done === true) throw new TableRefused({ why: 'empty' });
   const head = opening.value.cells;
   const hasTitles = table.hasTitles ?? looksLikeTitles(head);
-  const guessed = hasTitles ? guessMapping(head) : head.map(() => null);
+  const all = [...(hasTitles ? [] : [opening.value]), ...lines].map((line) => mended(line, table));
+  const guessed = guessColumns(
+    head,
+    all.slice(0, ROWS_GUESSED_BY).map(({ cells }) => cells),
+    hasTitles,
+  );
   const mapping = head.map((_cell, index) => (table.mapping ?? guessed)[index] ?? null);
-  const reader = rowReader(mapping, settings);
+  const habits = columnHabits((column) => columnOf(all, mapping.indexOf(column)), settings.habits);
+  const reader = rowReader(mapping, { ...settings, habits });
   const samples: (readonly string[])[] = [];
   const repeats: { readonly line: number; readonly sameAs: number }[] = [];
   const seen = new Map<string, number>();
@@ -67,10 +78,25 @@ function readLines(parts: Iterable<string>, table: TableToRead, settings: TableS
     if (sameAs === undefined) seen.set(whole, line);
     else repeats.push({ line, sameAs });
   };
-  if (!hasTitles) take(opening.value);
-  for (const line of lines) take(line);
+  for (const line of all) take(line);
   const titles = head.map((cell, index) => (hasTitles ? cell : `Column ${String(index + 1)}`));
   return { titles, samples, hasTitles, mapping, lines: count, repeats, ...reader.read() };
+}
+
+/** The line with the cells that the maker wrote anew. */
+function mended({ line, cells }: TableLine, { mends }: TableToRead): TableLine {
+  const own = mends.filter((mend) => mend.line === line);
+  return own.length === 0
+    ? { line, cells }
+    : {
+        line,
+        cells: cells.map((cell, index) => own.find(({ column }) => column === index + 1)?.text ?? cell),
+      };
+}
+
+function* columnOf(lines: readonly TableLine[], index: number): Generator<string> {
+  if (index < 0) return;
+  for (const { cells } of lines) yield cells[index] ?? '';
 }
 
 function readData(text: string, settings: TableSettings): ReadTable {
@@ -97,7 +123,7 @@ function cellsByColumn(cells: readonly string[], mapping: TableMapping): Readonl
 function rowReader(mapping: TableMapping, settings: TableSettings) {
   const rows: { readonly line: number; readonly row: StashRow }[] = [];
   const faults: CellFault[] = [];
-  let faultCount = 0;
+  let [faultCount, faultyRows] = [0, 0];
   return {
     take: (cells: ReadonlyMap<StashColumn, string>, line: number, at: string | null): void => {
       const read = readStashRow(cells, settings);
@@ -106,10 +132,18 @@ function rowReader(mapping: TableMapping, settings: TableSettings) {
         return;
       }
       faultCount += read.problems.length;
+      faultyRows += 1;
       for (const { field, problem } of read.problems.slice(0, FAULTS_LISTED - faults.length)) {
-        faults.push({ line, column: mapping.indexOf(field) + 1, at, field, problem });
+        faults.push({
+          line,
+          column: mapping.indexOf(field) + 1,
+          at,
+          field,
+          text: (cells.get(field) ?? '').slice(0, 200),
+          problem,
+        });
       }
     },
-    read: () => ({ rows, faults, faultCount }),
+    read: () => ({ rows, faults, faultCount, faultyRows }),
   };
 }

@@ -5,7 +5,9 @@ import type { LengthUnit } from '#core/units/length-unit';
 import type { CurrencyCode } from '#core/units/money';
 import { parseLength } from '#core/units/parse-length';
 import { parseMoney } from '#core/units/parse-money';
-import { type PartialDate, partialDateFromText } from '#core/units/partial-date';
+import type { PartialDate } from '#core/units/partial-date';
+import type { DateOrder } from './column-habits';
+import { readWrittenDate } from './read-written-date';
 
 type Read<Value> = (text: string) => Result<Value, CellProblem>;
 
@@ -35,9 +37,18 @@ export function readLength(bareUnit: LengthUnit, within: (length: Length) => boo
   };
 }
 
-export function readCost(currency: CurrencyCode, most: number): Read<number> {
+/** What a thing cost that was a present. */
+const FREE = ['free', 'gift', 'a gift', 'present', 'swap'];
+
+/** `thousands` is the mark that a whole column sets off thousands with. */
+export function readCost(
+  currency: CurrencyCode,
+  { most, thousands }: { readonly most: number; readonly thousands: ',' | '.' },
+): Read<number> {
+  const grouped = new RegExp(`(\\d)[${thousands}](?=\\d{3}(?!\\d))`, 'g');
   return (text) => {
-    const money = parseMoney(text, currency);
+    if (FREE.includes(text.trim().toLowerCase())) return success(0);
+    const money = parseMoney(text.replace(grouped, '$1'), currency);
     if (!money.ok) return failure<CellProblem>({ kind: 'money', problem: money.error });
     const { minor } = money.value;
     if (minor < 0) return failure<CellProblem>({ kind: 'negative', read: quoted(text) });
@@ -47,11 +58,13 @@ export function readCost(currency: CurrencyCode, most: number): Read<number> {
   };
 }
 
-/** Reads ISO 8601 dates, months and years only: 3/4/27 means different days in different countries. */
-export const readDay: Read<PartialDate> = (text) => {
-  const date = partialDateFromText(text.trim());
-  return date.ok ? date : failure<CellProblem>({ kind: 'date', read: quoted(text) });
-};
+/** Reads days, months and years as people write them; the column says which number of 3/4/27 is the month. */
+export function readDay(order: DateOrder): Read<PartialDate> {
+  return (text) => {
+    const date = readWrittenDate(text, order);
+    return date.ok ? date : failure<CellProblem>({ kind: 'date', read: quoted(text) });
+  };
+}
 
 export const readYesNo: Read<boolean> = (text) => {
   const word = text.trim().toLowerCase();

@@ -4,6 +4,7 @@ import {
   type FabricDetails,
   printDirectionSchema,
   printRunsSchema,
+  NO_COLOR,
 } from '#core/domain/stash';
 import { placeNames, placePathOf } from '#core/domain/place';
 import type { CellProblem, PieceToAdd, StashColumn, StashRow } from '#core/domain/stash-table';
@@ -11,13 +12,17 @@ import type { Result } from '#core/result';
 import { type Length, lengthFromMeters } from '#core/units/length';
 import type { LengthUnit } from '#core/units/length-unit';
 import type { CurrencyCode } from '#core/units/money';
-import { parseFabricSize } from '#core/units/parse-fabric-size';
+import { hexOfColorWords } from '../color-words';
+import type { ColumnHabits } from './column-habits';
+import { isUnmeasured, kindOfAmount, readAmount } from './read-amount';
 import { type CellReader, readChoice, readCost, readDay, readLength, readText, readYesNo } from './read-cell';
 
 /** The unit of numbers without one, and the values for cells that are empty. */
 export interface TableSettings {
   readonly currency: CurrencyCode;
+  /** Of widths; the amounts of a column may be in another one. */
   readonly bareUnit: LengthUnit;
+  readonly habits: ColumnHabits;
   readonly fabricWidth: Length;
   /** Results by column and text: the same cell often repeats, and is read once. */
   readonly memory: Map<string, Result<unknown, CellProblem>>;
@@ -28,8 +33,6 @@ export interface RowProblem {
   readonly problem: CellProblem;
 }
 
-/** The color of a fabric whose table gives none. */
-const DEFAULT_SWATCH = '#b9a88c';
 const MAXIMUM_REMEMBERED = 20_000;
 /** In minor units, as the contract takes it. */
 const MAXIMUM_COST = 100_000_000;
@@ -62,13 +65,24 @@ export function readStashRow(
     problems.push({ field: 'name', problem: { kind: 'missing' } });
   }
   const piece = readPiece(cell, cells, details, settings);
-  if (piece === 'incomplete') problems.push({ field: 'piece-length', problem: { kind: 'missing' } });
+  if (piece === 'incomplete') {
+    const field = cells.has('size') ? 'size' : 'piece-length';
+    problems.push({ field, problem: { kind: 'missing' } });
+  }
   if (problems.length > 0 || piece === 'incomplete') return { ok: false, problems };
   const number = cells.get('fabric-number')?.trim() ?? '';
+  const fabric = withUnmeasured(details, cells.get('size') ?? '');
   return {
     ok: true,
-    row: { details, piece, fabricKey: JSON.stringify([number, ...Object.values(details)]) },
+    row: { details: fabric, piece, fabricKey: JSON.stringify([number, ...Object.values(fabric)]) },
   };
+}
+
+/** “Scrap” is no length, but it is not lost. */
+function withUnmeasured(details: FabricDetails, size: string): FabricDetails {
+  if (!isUnmeasured(size)) return details;
+  const said = `Amount in the table: ${size.trim()}`;
+  return { ...details, notes: details.notes === '' ? said : `${details.notes}\n${said}` };
 }
 
 /** Names and notes rarely repeat and are quick to read, so they are not remembered. */
@@ -106,7 +120,7 @@ function readDetails(cell: CellReader, { bareUnit, fabricWidth }: TableSettings)
     isWashed: cell('washed', false, readYesNo),
     supplier: short('supplier'),
     place: placePathOf(placeNames(short('place'))),
-    swatch: cell('swatch', DEFAULT_SWATCH, (text) => {
+    swatch: cell('swatch', hexOfColorWords(short('color-words')) ?? NO_COLOR, (text) => {
       const swatch = text.trim().toLowerCase();
       return /^#[0-9a-f]{6}$/.test(swatch)
         ? { ok: true, value: swatch }
@@ -124,34 +138,37 @@ function readPiece(
   cell: CellReader,
   cells: ReadonlyMap<StashColumn, string>,
   details: FabricDetails,
-  { bareUnit, currency }: TableSettings,
+  { bareUnit, currency, habits }: TableSettings,
 ): PieceToAdd | 'incomplete' | null {
   const isFilled = (column: StashColumn) => (cells.get(column) ?? '').trim() !== '';
   const size = cell('size', null, (text) => {
-    const read = parseFabricSize(text, bareUnit, details.width);
+    if (isUnmeasured(text)) return { ok: true, value: null };
+    const read = readAmount(text, habits.bareUnit, details.width);
     return read.ok ? read : { ok: false, error: { kind: 'length', problem: read.error } };
   });
-  const own = readLength(bareUnit, isLength);
+  const own = readLength(habits.bareUnit, isLength);
   const width = cell('piece-width', size?.width ?? details.width, readLength(bareUnit, isWidth));
   const length = cell('piece-length', size?.length ?? null, own);
-  const kind = cell('kind', fatKind(cells.get('size')) ?? 'yardage', readChoice(pieceKindSchema.options, {}));
+  const kind = cell(
+    'kind',
+    kindOfAmount(cells.get('size') ?? '') ?? 'yardage',
+    readChoice(pieceKindSchema.options, {}),
+  );
   const kindName = cell('kind-name', '', readText(60));
-  const unitLength = cell('unit-length', null, own);
+  const unitLength = cell('unit-length', size?.unitLength ?? null, own);
   const place = placePathOf(placeNames(cell('piece-place', '', readText(120))));
   const runs = cell('piece-print', 'along', readChoice(printRunsSchema.options, {}));
-  const costMinor = cell('cost', null, readCost(currency, MAXIMUM_COST));
-  const on = cell('bought-on', null, readDay);
+  const costMinor = cell(
+    'cost',
+    null,
+    readCost(currency, { most: MAXIMUM_COST, thousands: habits.thousands }),
+  );
+  const on = cell('bought-on', null, readDay(habits.dateOrder));
   if (length !== null)
     return { kind, kindName, width, length, unitLength, place, printRuns: runs, costMinor, on };
   // A size that could not be read is already a problem; a width or a cost alone is not a whole piece.
   if (isFilled('size') || isFilled('piece-length')) return null;
   return isFilled('piece-width') || isFilled('cost') ? 'incomplete' : null;
-}
-
-function fatKind(size: string | undefined): 'fat-quarter' | 'fat-eighth' | null {
-  const text = (size ?? '').trim().toLowerCase();
-  if (text === 'fq' || text === 'fat quarter') return 'fat-quarter';
-  return ['f8', 'fe', 'fat eighth'].includes(text) ? 'fat-eighth' : null;
 }
 
 const DIRECTION_WORDS: Readonly<Record<string, 'any' | 'one-way' | 'two-way'>> = {

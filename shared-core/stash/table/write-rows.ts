@@ -2,7 +2,8 @@ import type { StashColumn, StashRow } from '#core/domain/stash-table';
 import { stashColumnSchema } from '#core/domain/stash-table';
 import { decimalText } from '#core/units/decimal-text';
 import { formatMoneyForEditing } from '#core/units/format-money';
-import { type Length, UNITS_PER_MILLIMETER } from '#core/units/length';
+import { type Length, UNITS_PER_INCH, UNITS_PER_MILLIMETER } from '#core/units/length';
+import type { UnitSystem } from '#core/units/unit-system';
 import { type CurrencyCode, moneyFromMinor } from '#core/units/money';
 import { columnTitle } from './column-titles';
 import { guardCell } from './formula-guard';
@@ -21,14 +22,14 @@ export interface StashItem {
 /** The whole stash as lines of cells, the titles first. Reading them gives the same stash. No cell is a formula. */
 export function stashLines(
   items: readonly StashItem[],
-  currency: CurrencyCode,
+  { currency, units }: { readonly currency: CurrencyCode; readonly units: UnitSystem },
 ): readonly (readonly string[])[] {
   let number = 0;
   const lines = items.flatMap(({ details, pieces }, index) => {
     const linesOfFabric = pieces.length === 0 ? [null] : pieces;
     return linesOfFabric.map((piece) => {
       if (piece !== null) number += 1;
-      const cells = cellsOf(details, piece, { currency, fabric: index + 1, piece: number });
+      const cells = cellsOf(details, piece, { currency, units, fabric: index + 1, piece: number });
       return WRITTEN_COLUMNS.map((column) => guardCell(cells[column]));
     });
   });
@@ -37,6 +38,7 @@ export function stashLines(
 
 interface Numbered {
   readonly currency: CurrencyCode;
+  readonly units: UnitSystem;
   readonly fabric: number;
   readonly piece: number;
 }
@@ -44,7 +46,7 @@ interface Numbered {
 function cellsOf(
   details: StashItem['details'],
   piece: StashRow['piece'],
-  { currency, fabric, piece: number }: Numbered,
+  { currency, units, fabric, piece: number }: Numbered,
 ): Readonly<Record<StashColumn, string>> {
   const unitLength = piece?.unitLength ?? null;
   return {
@@ -54,7 +56,7 @@ function cellsOf(
     'color-words': details.colorWords,
     fiber: details.fiber,
     direction: details.direction,
-    'fabric-width': exactLength(details.width),
+    'fabric-width': lengthInUnits(details.width, units),
     washed: details.isWashed ? 'yes' : 'no',
     supplier: details.supplier,
     place: details.place,
@@ -64,9 +66,9 @@ function cellsOf(
     kind: piece?.kind ?? '',
     'kind-name': piece?.kindName ?? '',
     size: '',
-    'piece-width': piece === null ? '' : exactLength(piece.width),
-    'piece-length': piece === null ? '' : exactLength(piece.length),
-    'unit-length': unitLength === null ? '' : exactLength(unitLength),
+    'piece-width': piece === null ? '' : lengthInUnits(piece.width, units),
+    'piece-length': piece === null ? '' : lengthInUnits(piece.length, units),
+    'unit-length': unitLength === null ? '' : lengthInUnits(unitLength, units),
     'piece-place': piece?.place ?? '',
     'piece-print': piece?.printRuns ?? '',
     cost: piece === null ? '' : (costText(piece.costMinor, currency) ?? ''),
@@ -77,6 +79,13 @@ function cellsOf(
 /** A cost as a plain number; null if it is not known. */
 export function costText(minor: number | null, currency: CurrencyCode): string | null {
   return minor === null ? null : formatMoneyForEditing(moneyFromMinor(minor, currency));
+}
+
+/** In the maker's units, with as many decimals as it takes to read the same length again: 1/320 mm is 0.000123 in, or 0.0003125 cm. */
+function lengthInUnits(length: Length, units: UnitSystem): string {
+  return units === 'inch'
+    ? `${decimalText(length / UNITS_PER_INCH, 6)} in`
+    : `${decimalText(length / (10 * UNITS_PER_MILLIMETER), 7)} cm`;
 }
 
 /** Millimeters with six decimals, which is exact: 1/320 mm is 0.003125 mm. */

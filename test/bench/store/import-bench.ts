@@ -24,7 +24,15 @@ export async function measureImport(folder: string): Promise<void> {
   if (!offered.ok) throw new Error(JSON.stringify(offered.error));
   const source = { kind: 'file', token: offered.value.token } as const;
   const asked = {
-    table: { source, encoding: 'utf-8', hasTitles: null, mapping: null, repeats: 'leave-out' },
+    table: {
+      source,
+      encoding: 'utf-8',
+      hasTitles: null,
+      mapping: null,
+      mends: [],
+      sameNames: 'apart',
+      repeats: 'leave-out',
+    },
   } as const;
   const dryMs = await timed(() => started.value.call('table:preview', asked));
   let added = 0;

@@ -33,13 +33,13 @@ export function ExportPage() {
           value={format}
           options={[
             { value: 'csv', words: 'Spreadsheet (CSV)' },
-            { value: 'json', words: 'For another program (JSON)' },
+            { value: 'json', words: 'For another program, with exact values (JSON)' },
           ]}
           onChange={setFormat}
         />
         <p className={layout['quiet']}>
-          Every fabric with its pieces, what is left of their cost, and the date you bought them. What is set
-          aside, the history and the photos are not in the file; your backups have them.
+          Every fabric with its pieces in your units, what is left of their cost, and the date you bought
+          them. What is set aside, the history and the photos are not in the file; your backups have them.
         </p>
         <p role="status">{fileName === null ? '' : `Saved as ${fileName}`}</p>
         <ProblemNotice problem={problem} />

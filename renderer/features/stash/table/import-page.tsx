@@ -4,10 +4,12 @@ import { Choice } from '#renderer/ui/fields/choice';
 import { Button } from '#renderer/ui/page/button';
 import { DiscardEntries } from '#renderer/ui/page/discard-entries';
 import { Page } from '#renderer/ui/page/page';
+import { CellsToMend } from './cells-to-mend';
 import { ImportColumns } from './import-columns';
 import { ImportPreview } from './import-preview';
 import { ImportSource } from './import-source';
 import styles from './import.module.css';
+import { rememberMapping } from './remembered-columns';
 import { useTableToImport } from './use-table-to-import';
 
 /** Imports a table of fabrics: paste it or choose a file, check what the columns mean, look at the result, add it to the stash. */
@@ -19,11 +21,12 @@ export function ImportPage() {
   const addToStash = async () => {
     const answer = await importing.write({ table });
     if (!answer.ok) return;
+    if (reading !== undefined) rememberMapping(reading);
     input.draft.forget();
     void navigate('/stash');
   };
   const canImport =
-    input.isUpToDate && reading?.faultCount === 0 && reading.adds.fabrics + reading.adds.pieces > 0;
+    input.isUpToDate && reading !== undefined && reading.adds.fabrics + reading.adds.pieces > 0;
   const hasRepeats = reading !== undefined && reading.repeatCount + reading.alreadyHere > 0;
   return (
     <Page
@@ -46,7 +49,19 @@ export function ImportPage() {
             onMap={input.mapColumn}
             onTitles={(hasTitles) => input.change({ hasTitles, mapping: null })}
           />
+          <CellsToMend reading={reading} onMend={input.mend} />
           <ImportPreview reading={reading} />
+          {(reading.sameNameCount > 0 || table.sameNames === 'one-fabric') && (
+            <Choice
+              label="Rows with the same name and color, but other details"
+              value={table.sameNames}
+              options={[
+                { value: 'apart', words: 'Are different fabrics' },
+                { value: 'one-fabric', words: 'Are one fabric' },
+              ]}
+              onChange={(sameNames) => input.change({ sameNames })}
+            />
+          )}
           {(hasRepeats || table.repeats === 'add') && (
             <Choice
               label="Rows already in your stash or listed twice"

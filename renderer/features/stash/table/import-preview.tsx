@@ -4,24 +4,22 @@ import { KIND_WORDS, pieceSize } from '#renderer/features/stash/fabric-words';
 import layout from '#renderer/ui/page/layout.module.css';
 import { costWords } from '#renderer/text/cost-words';
 import { partialDateWords, today } from '#renderer/text/dates';
-import { cellProblemWords, faultPlace } from '#renderer/text/table-words';
 import { type Display, useDisplay } from '#renderer/ui/base/display';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import styles from './import.module.css';
 
-/** What the import would add, the cells that cannot be read, and the first rows as they were read. */
+/** What the import would add, and the rows as they were read. */
 export function ImportPreview({ reading }: { readonly reading: TableReading }) {
   const display = useDisplay();
-  const { adds, faultCount, faults, alreadyHere, repeats, repeatCount } = reading;
+  const { adds, faultyRows, alreadyHere, repeats, repeatCount } = reading;
   const summary = `${counted(adds.pieces, 'piece')} of fabric, ${counted(adds.fabrics, 'new fabric')}${worthWords(adds, display)}`;
   return (
     <section className={layout['stack']} aria-label="What will be added">
       <h2 className={layout['heading']}>What will be added</h2>
       <p className={styles['summary']} role="status">
-        {faultCount > 0
-          ? `Nothing yet: ${counted(faultCount, 'cell')} can’t be read`
-          : `${summary}, from ${counted(reading.lines, 'row')}`}
+        {`${summary}, from ${counted(reading.lines - faultyRows, 'row')}`}
       </p>
+      {faultyRows > 0 && <p>{`${counted(faultyRows, 'row')} left out: a cell can’t be read.`}</p>}
       {alreadyHere > 0 && <p>{`${counted(alreadyHere, 'row')} already in your stash.`}</p>}
       {repeatCount > 0 && (
         <p>
@@ -31,20 +29,7 @@ export function ImportPreview({ reading }: { readonly reading: TableReading }) {
             .join(', ')}${repeatCount > 5 ? ' and more' : ''}.`}
         </p>
       )}
-      {faultCount > 0 && (
-        <ul className={styles['faults']} aria-label="Cells that can’t be read">
-          {faults.map((fault, index) => (
-            <li key={index}>
-              <strong>{faultPlace(fault)}</strong>
-              <span>
-                <Typeset text={cellProblemWords(fault.problem)} />
-              </span>
-            </li>
-          ))}
-          {faultCount > faults.length && <li>{`and ${String(faultCount - faults.length)} more`}</li>}
-        </ul>
-      )}
-      {reading.preview.length > 0 && <FirstRows reading={reading} />}
+      {reading.preview.length > 0 && <Rows reading={reading} />}
     </section>
   );
 }
@@ -56,12 +41,16 @@ function worthWords({ pieces, costMinor, unpriced }: TableReading['adds'], displ
   return `, worth ${cost}${unpriced === 0 ? '' : ` (${counted(unpriced, 'piece')} without a price)`}`;
 }
 
-function FirstRows({ reading }: { readonly reading: TableReading }) {
+function Rows({ reading }: { readonly reading: TableReading }) {
   const display = useDisplay();
   return (
     <div className={styles['scroller']}>
       <table className={styles['table']}>
-        <caption>The first rows as they were read</caption>
+        <caption>
+          {reading.preview.length < reading.lines - reading.faultyRows
+            ? `The first ${String(reading.preview.length)} rows as they were read`
+            : 'Every row as it was read'}
+        </caption>
         <thead>
           <tr>
             {['Name', 'Color words', 'Kind', 'Size', 'Cost', 'Bought on'].map((title) => (
@@ -74,7 +63,10 @@ function FirstRows({ reading }: { readonly reading: TableReading }) {
         <tbody>
           {reading.preview.map(({ details, piece }, index) => (
             <tr key={index}>
-              <th scope="row">{details.name}</th>
+              <th scope="row">
+                <span className={styles['swatch']} style={{ backgroundColor: details.swatch }} />
+                {details.name}
+              </th>
               <td>{details.colorWords}</td>
               <td>{piece === null ? 'none' : KIND_WORDS[piece.kind].name}</td>
               <td>{piece !== null && <Typeset text={pieceSize(piece, display.length)} />}</td>

@@ -61,9 +61,9 @@ export function ImportSource({ input, problem }: ImportSourceProps) {
       )}
       {!isGiven && (
         <p className={layout['quiet']}>
-          Write sizes as you usually do: 1 1/4 yd, 45 x 55 cm, FQ. Write dates with the year first, such as
-          2027-03-14. You can also <Link to="/stash/export">export your whole stash</Link> and import it again
-          later.
+          Sizes and dates are read as you usually write them: 1 1/4 yd, half yard, 45 x 55 cm, FQ x 3;
+          3/14/2027, Dec 2026. You can also <Link to="/stash/export">export your whole stash</Link> and import
+          it again later.
         </p>
       )}
     </>

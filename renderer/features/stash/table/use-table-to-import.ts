@@ -1,14 +1,17 @@
-import { useDeferredValue, useState } from 'react';
+import { useDeferredValue, useEffect, useState } from 'react';
 import type { StashColumn, TableToRead } from '#core/domain/stash-table';
 import { call } from '#renderer/bridge/call';
 import { useRead } from '#renderer/bridge/query';
 import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
+import { rememberedMapping } from './remembered-columns';
 
 const EMPTY_TABLE: TableToRead = {
   source: { kind: 'text', text: '' },
   encoding: 'utf-8',
   hasTitles: null,
   mapping: null,
+  mends: [],
+  sameNames: 'apart',
   repeats: 'leave-out',
 };
 
@@ -38,8 +41,14 @@ export function useTableToImport() {
     if (isKept) setPasted(next);
   };
   const change = (part: Partial<TableToRead>) => show({ ...table, ...part }, chosen?.fileName ?? null);
+  const remembered = reading === undefined || previewed.mapping !== null ? null : rememberedMapping(reading);
+  const isOtherMapping =
+    remembered !== null && JSON.stringify(remembered) !== JSON.stringify(reading?.mapping);
+  useEffect(() => {
+    if (isOtherMapping) change({ mapping: remembered });
+  });
   const setSource = (source: TableToRead['source'], name: string | null) =>
-    show({ ...table, source, hasTitles: null, mapping: null }, name);
+    show({ ...table, source, hasTitles: null, mapping: null, mends: [] }, name);
   return {
     table,
     /** Null while the table is pasted text. */
@@ -57,6 +66,11 @@ export function useTableToImport() {
       if (chosen.ok && chosen.value !== null) {
         setSource({ kind: 'file', token: chosen.value.token }, chosen.value.name);
       }
+    },
+    /** Writes a cell anew that could not be read. */
+    mend: (line: number, column: number, text: string) => {
+      const others = table.mends.filter((mend) => mend.line !== line || mend.column !== column);
+      change({ mends: [...others, { line, column, text }] });
     },
     /** Gives a column its meaning; the column that had it before is left out. */
     mapColumn: (index: number, field: StashColumn | null) => {

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
@@ -73,7 +74,7 @@ describe('a pasted table', () => {
     const text = 'Moss;1 yd;7\nFern;2 yd;8\n';
     expect(workshop.get('table:preview', pasted(text))).toMatchObject({
       hasTitles: false,
-      mapping: [null, null, null],
+      mapping: [null, 'size', null],
     });
     const mapped = pasted(text, { mapping: ['name', 'size', null] });
     expect(workshop.get('table:preview', mapped)).toMatchObject({
@@ -83,12 +84,12 @@ describe('a pasted table', () => {
     });
   });
 
-  test('is refused as a whole if it has a bad cell, and names each by line and column', () => {
+  test('names each bad cell by line and column, and leaves only its row out', () => {
     const workshop = openWorkshop();
     const text = [
       'Name,Size,Paid,Bought on,Kind,Usable width',
       'Moss,44 lightyears,3,2027-02-28,yardage,42 in',
-      ',1 yd,-3,28.02.2027,yardage,42 in',
+      ',1 yd,-3,31.02.2027,yardage,42 in',
       '"Fern, tall",-1 yd,12.345,,carpet,0 in',
       'Fine,1 yd,,,,',
     ].join('\n');
@@ -106,8 +107,51 @@ describe('a pasted table', () => {
     expect(reading.faults[0]?.problem).toMatchObject({
       problem: { code: 'unknown-unit', read: '44 lightyears' },
     });
-    expect(workshop.fail('table:import', pasted(text))).toEqual({ code: 'table-has-faults', count: 8 });
+    expect(reading).toMatchObject({ faultyRows: 3, lines: 4 });
+    workshop.get('table:import', pasted(text));
+    expect(fabrics(workshop).map(({ fabric }) => fabric.name)).toEqual(['Fine']);
+  });
+
+  test('is refused if no row of it can be read', () => {
+    const workshop = openWorkshop();
+    const text = 'Name,Size\nMoss,44 lightyears\n';
+    expect(workshop.fail('table:import', pasted(text))).toEqual({ code: 'table-has-faults', count: 1 });
     expect(fabrics(workshop)).toEqual([]);
+  });
+
+  test('takes the cells that were written anew, and nothing else of the row is lost', () => {
+    const workshop = openWorkshop();
+    const text = 'Name,Size,Paid\nMoss,a bit,7\nFern,1 yd,8\n';
+    const mends = [{ line: 2, column: 2, text: '1/2 yd' }];
+    expect(workshop.get('table:preview', pasted(text))).toMatchObject({
+      faultyRows: 1,
+      faults: [{ line: 2, column: 2, text: 'a bit' }],
+    });
+    expect(workshop.get('table:import', pasted(text, { mends }))).toMatchObject({
+      pieces: 2,
+      costMinor: 1500,
+    });
+  });
+
+  test('asks for the amount of a row that has a price and no size', () => {
+    const workshop = openWorkshop();
+    const reading = workshop.get('table:preview', pasted('Name,Size,Paid\nMoss,,7\n'));
+    expect(places(reading.faults)).toEqual([[2, 2, 'missing']]);
+  });
+
+  test('joins rows of one name and color on request, with the place and notes of each', () => {
+    const workshop = openWorkshop();
+    const text =
+      'Name,Color,Size,Shelf,Notes\nCream,cream,1 yd,Attic,for Ada\nCream,cream,2 yd,Hall,flecked\n';
+    expect(workshop.get('table:preview', pasted(text))).toMatchObject({
+      sameNameCount: 1,
+      adds: { fabrics: 2 },
+    });
+    workshop.get('table:import', pasted(text, { sameNames: 'one-fabric' }));
+    const [cream, ...others] = fabrics(workshop);
+    expect(others).toEqual([]);
+    expect(cream?.fabric).toMatchObject({ place: 'Attic', notes: 'for Ada\nflecked' });
+    expect(cream?.pieces.map(({ place }) => place)).toEqual(['', 'Hall']);
   });
 
   test('counts lines as a text editor does, even after a cell of several lines', () => {
@@ -123,6 +167,62 @@ describe('a pasted table', () => {
     for (const line of exported(workshop, 'csv').split('\r\n')) {
       for (const cell of line.split(',')) expect(cell.replace(/^"/, '')).not.toMatch(/^[=+\-@\t]/);
     }
+  });
+});
+
+describe('a spreadsheet as a maker keeps it', () => {
+  const MESSY = readFileSync('test/fixtures/messy-stash.csv', 'utf8');
+
+  test('comes in at the first try: columns, amounts, dates and colors as people write them', () => {
+    const workshop = openWorkshop();
+    const reading = workshop.get('table:preview', pasted(MESSY));
+    expect(reading.mapping).toEqual([
+      'name',
+      'color-words',
+      'size',
+      'cost',
+      'bought-on',
+      'supplier',
+      'place',
+      'washed',
+      'notes',
+    ]);
+    // “Two armfuls” is the one cell that nobody can read.
+    expect(places(reading.faults)).toEqual([[16, 3, 'length']]);
+    expect(reading).toMatchObject({ lines: 15, faultyRows: 1, sameNameCount: 1 });
+    const mends = [{ line: 16, column: 3, text: '2 yd' }];
+    expect(workshop.get('table:import', pasted(MESSY, { mends }))).toMatchObject({ fabrics: 15, pieces: 14 });
+
+    const all = fabrics(workshop);
+    const piecesOf = (name: string) =>
+      all.filter(({ fabric }) => fabric.name === name).flatMap(({ pieces }) => pieces);
+    const thereOf = (name: string) => piecesOf(name).map(({ there }) => there / inches(1));
+    expect([thereOf('Rust leaves'), thereOf('Teal check'), thereOf('Gray linen')]).toEqual([
+      [54],
+      [90],
+      [24],
+    ]);
+    expect(thereOf('Cream solid').toSorted()).toEqual([108, 18]);
+    expect(piecesOf('Moss dots')).toMatchObject([
+      { kind: 'fat-quarter', there: inches(54), unitLength: inches(18) },
+    ]);
+    expect(piecesOf('Gold bits')).toEqual([]);
+    expect(all.find(({ fabric }) => fabric.name === 'Gold bits')?.fabric.notes).toContain('scrap');
+    expect(all.find(({ fabric }) => fabric.name === 'Navy stars')?.fabric.swatch).toBe('#263252');
+  });
+
+  test('has costs and days that are not known, and none that are made up', () => {
+    const workshop = openWorkshop();
+    workshop.get('table:import', pasted(MESSY));
+    const bought = (name: string) => {
+      const { fabric } = fabrics(workshop).find((one) => one.fabric.name === name)!;
+      const [booking] = workshop.get('fabric:open', { fabricId: fabric.id }).ledger;
+      return [booking?.entries[0]?.costChange ?? null, booking?.on ?? null];
+    };
+    expect(bought('Rust leaves')).toEqual([1_800, '2025-03-14']);
+    expect(bought('Teal check')).toEqual([2_400, '2025-06-01']);
+    expect(bought('Plum vine')).toEqual([400, null]);
+    expect(bought('Peach fuzz')).toEqual([1_000, null]);
   });
 });
 
