@@ -2,6 +2,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { expect, test } from '@playwright/test';
 import { launchProgram } from '#test/helpers/launch';
+import { axeFaults } from './axe-faults';
 
 test('a spreadsheet file is previewed, imported, exported again, and undone in one step', async () => {
   const program = await launchProgram();
@@ -32,6 +33,26 @@ test('a spreadsheet file is previewed, imported, exported again, and undone in o
   const text = fs.readFileSync(exported, 'utf8');
   expect(text.split('\r\n')[2]).toContain(`"'=Fern, tall"`);
   await page.getByRole('button', { name: /^Undo/ }).click();
+
+  await test.step('a messy one: one cell is mended in place, and its columns are known the next time', async () => {
+    await page.getByRole('main').getByRole('link', { name: 'Stash' }).click();
+    await page.getByRole('link', { name: 'Import a spreadsheet' }).click();
+    fs.copyFileSync('test/fixtures/messy-stash.csv', given);
+    await page.getByRole('button', { name: 'Choose a file' }).click();
+    await expect(page.getByText('1 row left out: a cell can’t be read.')).toBeVisible();
+    await page.getByRole('combobox', { name: 'Remarks' }).selectOption('Leave out');
+    await page.getByRole('textbox', { name: 'Size, row 16' }).fill('2 yd');
+    await page.getByRole('button', { name: 'Use this' }).click();
+    await expect(page.getByText(/^14 pieces of fabric, 15 new fabrics.*from 15 rows$/)).toBeVisible();
+    expect(await axeFaults(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Add to stash' }).click();
+    await expect(page.getByText('15 fabrics', { exact: true })).toBeVisible();
+    await page.getByRole('link', { name: 'Import a spreadsheet' }).click();
+    await page.getByRole('button', { name: 'Choose a file' }).click();
+    await expect(page.getByRole('combobox', { name: 'Remarks' })).toHaveValue('left-out');
+    await page.getByRole('main').getByRole('link', { name: 'Stash' }).click();
+    await page.getByRole('button', { name: /^Undo/ }).click();
+  });
   await page.getByRole('main').getByRole('link', { name: 'Stash' }).click();
   await expect(page.getByText('No fabrics yet')).toBeVisible();
   await program.close();

@@ -1,5 +1,5 @@
 import { costOfArea } from '#core/units/known-cost';
-import type { TableReading } from '#core/domain/stash-table';
+import type { PieceToAdd, TableReading } from '#core/domain/stash-table';
 import { KIND_WORDS, pieceSize } from '#renderer/features/stash/fabric-words';
 import layout from '#renderer/ui/page/layout.module.css';
 import { costWords } from '#renderer/text/cost-words';
@@ -44,7 +44,7 @@ function worthWords({ pieces, costMinor, unpriced }: TableReading['adds'], displ
 function Rows({ reading }: { readonly reading: TableReading }) {
   const display = useDisplay();
   return (
-    <div className={styles['scroller']}>
+    <div className={styles['scroller']} role="region" aria-label="Rows of the table" tabIndex={0}>
       <table className={styles['table']}>
         <caption>
           {reading.preview.length < reading.lines - reading.faultyRows
@@ -69,7 +69,7 @@ function Rows({ reading }: { readonly reading: TableReading }) {
               </th>
               <td>{details.colorWords}</td>
               <td>{piece === null ? 'none' : KIND_WORDS[piece.kind].name}</td>
-              <td>{piece !== null && <Typeset text={pieceSize(piece, display.length)} />}</td>
+              <td>{piece !== null && <Typeset text={sizeWords(piece, display)} />}</td>
               <td>{piece !== null && costWords(costOfArea(piece.costMinor, piece.length), display)}</td>
               <td>{piece !== null && partialDateWords(piece.on, display.locale, today())}</td>
             </tr>
@@ -78,6 +78,14 @@ function Rows({ reading }: { readonly reading: TableReading }) {
       </table>
     </div>
   );
+}
+
+/** Of several pieces alike, how many and the size of one. */
+function sizeWords(piece: PieceToAdd, { length }: Display): string {
+  const { unitLength } = piece;
+  if (unitLength === null) return pieceSize(piece, length);
+  const count = Math.round(piece.length / unitLength);
+  return `${String(count)} of ${pieceSize({ ...piece, length: unitLength }, length)}`;
 }
 
 function counted(count: number, one: string): string {

@@ -1,5 +1,5 @@
 import { useDeferredValue, useEffect, useState } from 'react';
-import type { StashColumn, TableToRead } from '#core/domain/stash-table';
+import type { StashColumn, TableMapping, TableToRead } from '#core/domain/stash-table';
 import { call } from '#renderer/bridge/call';
 import { useRead } from '#renderer/bridge/query';
 import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
@@ -14,6 +14,10 @@ const EMPTY_TABLE: TableToRead = {
   sameNames: 'apart',
   repeats: 'leave-out',
 };
+
+function isSameMapping(one: TableMapping, other: TableMapping | undefined): boolean {
+  return one.every((column, index) => column === other?.[index]);
+}
 
 /** Longer text is not kept while the page is left: a window's storage is small. */
 const MOST_KEPT = 1_000_000;
@@ -41,11 +45,11 @@ export function useTableToImport() {
     if (isKept) setPasted(next);
   };
   const change = (part: Partial<TableToRead>) => show({ ...table, ...part }, chosen?.fileName ?? null);
-  const remembered = reading === undefined || previewed.mapping !== null ? null : rememberedMapping(reading);
-  const isOtherMapping =
-    remembered !== null && JSON.stringify(remembered) !== JSON.stringify(reading?.mapping);
+  // The preview is a moment behind the table, so the table itself must still be without chosen columns.
+  const isGuessed = table.mapping === null && previewed === table;
+  const remembered = reading === undefined || !isGuessed ? null : rememberedMapping(reading);
   useEffect(() => {
-    if (isOtherMapping) change({ mapping: remembered });
+    if (remembered !== null && !isSameMapping(remembered, reading?.mapping)) change({ mapping: remembered });
   });
   const setSource = (source: TableToRead['source'], name: string | null) =>
     show({ ...table, source, hasTitles: null, mapping: null, mends: [] }, name);

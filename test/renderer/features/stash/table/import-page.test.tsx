@@ -12,16 +12,18 @@ const paste = async (text: string) => {
 it('shows what a pasted table would add, lets the maker correct a column, and imports it', async () => {
   const workshop = workshopBehindWindow();
   renderPage(<ImportPage />, '/stash/import');
-  await paste('Name\tHow big\nMoss\tFQ\nFern\t1 yd\n');
-  expect(await screen.findByText('0 pieces of fabric, 2 new fabrics, from 2 rows')).toBeVisible();
-  await userEvent.selectOptions(screen.getByRole('combobox', { name: 'How big' }), 'Size');
+  await paste('Name\tHow big\tPile\nMoss\tFQ\tleft\nFern\t1 yd\tright\n');
+  // A title that says nothing: what its cells look like says it.
+  expect(await screen.findByRole('combobox', { name: 'How big' })).toHaveValue('size');
   expect(
     await screen.findByText('2 pieces of fabric, 2 new fabrics, all without a price, from 2 rows'),
   ).toBeVisible();
+  await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Pile' }), 'Stored in');
   await waitFor(() => expect(screen.getByRole('button', { name: 'Add to stash' })).toBeEnabled());
   await userEvent.click(screen.getByRole('button', { name: 'Add to stash' }));
   await waitFor(() => expect(screen.getByTestId('address')).toHaveTextContent(/^\/stash$/));
-  expect(workshop.get('fabric:list', { search: '' }).total).toBe(2);
+  const { items } = workshop.get('fabric:list', { search: '' });
+  expect(items.map(({ fabric }) => fabric.place).toSorted()).toEqual(['left', 'right']);
 });
 
 it('keeps a blank cost and day not known, and reads a day, a month or a year', async () => {
@@ -39,11 +41,11 @@ it('keeps a blank cost and day not known, and reads a day, a month or a year', a
   expect(cells('Rust')).toEqual(['$0.00', 'day not known']);
 });
 
-it('lists every cell that cannot be read, and adds nothing until then', async () => {
+it('lists every cell that cannot be read, and takes what is written there instead', async () => {
   const workshop = workshopBehindWindow();
   renderPage(<ImportPage />, '/stash/import');
   await paste('Name,Size,Paid\nMoss,44 lightyears,-3\n');
-  expect(await screen.findByText('Nothing yet: 2 cells can’t be read')).toBeVisible();
+  expect(await screen.findByText('2 cells can’t be read')).toBeVisible();
   expect(screen.getByText('Line 2, column 2 (Size)').parentElement).toHaveTextContent(
     /The unit in “44 lightyears” is not known/,
   );
@@ -51,5 +53,29 @@ it('lists every cell that cannot be read, and adds nothing until then', async ()
     /“-3” is less than zero/,
   );
   expect(screen.getByRole('button', { name: 'Add to stash' })).toBeDisabled();
-  expect(workshop.get('fabric:list', { search: '' }).total).toBe(0);
+  for (const [name, text] of [
+    ['Size, row 2', '1 yd'],
+    ['Cost, row 2', '3'],
+  ] as const) {
+    const field = await screen.findByRole('textbox', { name });
+    await userEvent.clear(field);
+    await userEvent.type(field, `${text}{Enter}`);
+  }
+  expect(await screen.findByText('1 piece of fabric, 1 new fabric, worth $3.00, from 1 row')).toBeVisible();
+  await waitFor(() => expect(screen.getByRole('button', { name: 'Add to stash' })).toBeEnabled());
+  await userEvent.click(screen.getByRole('button', { name: 'Add to stash' }));
+  await waitFor(() => expect(workshop.get('fabric:list', { search: '' }).total).toBe(1));
+});
+
+it('remembers what the columns of a table with the same titles mean', async () => {
+  workshopBehindWindow();
+  renderPage(<ImportPage />, '/stash/import');
+  await paste('Name,Remarks\nMoss,old\n');
+  await userEvent.selectOptions(await screen.findByRole('combobox', { name: 'Remarks' }), 'Leave out');
+  await waitFor(() => expect(screen.getByRole('button', { name: 'Add to stash' })).toBeEnabled());
+  await userEvent.click(screen.getByRole('button', { name: 'Add to stash' }));
+  await waitFor(() => expect(screen.getByTestId('address')).toHaveTextContent(/^\/stash$/));
+  await userEvent.clear(screen.getByRole('textbox', { name: /^Paste a table/ }));
+  await paste('Name,Remarks\nFern,new\n');
+  await waitFor(() => expect(screen.getByRole('combobox', { name: 'Remarks' })).toHaveValue('left-out'));
 });
