@@ -13,14 +13,13 @@ import { readTable, type ReadTable } from './stash-table';
 import type { ImportContext } from './import-context';
 import { readWorkshop } from '../workshop/workshop';
 
-/** More rows than these are not looked at one by one. */
-const PREVIEW_ROWS = 500;
+const ROWS_SHOWN = 500;
 const REPEATS_LISTED = 50;
 
 /** Reads a table and says what importing it would add. */
 export function previewTable(
   context: ImportContext,
-  { table }: ChannelInput<'table:preview'>,
+  { table, rows: shown = ROWS_SHOWN }: ChannelInput<'table:preview'>,
 ): Result<TableReading, Problem> {
   const read = readWhole(context, table);
   if (!read.ok) return read;
@@ -32,7 +31,7 @@ export function previewTable(
       title,
       samples: samples.slice(0, 3).map((cells) => (cells[index] ?? '').slice(0, 60)),
     })),
-    preview: rows.slice(0, PREVIEW_ROWS).map(({ row }) => row),
+    preview: rows.slice(0, shown).map(({ row }) => row),
     faults,
     faultCount,
     sameNameCount: sameNamesOf(rows).length,
@@ -154,10 +153,8 @@ function planImport(
     const key = seq === null ? own : String(seq);
     const group = fabrics.get(key) ?? { details: row.details, pieces: [], seq };
     const { place } = row.details;
-    const piece =
-      row.piece === null || row.piece.place !== '' || place === group.details.place
-        ? row.piece
-        : { ...row.piece, place };
+    const isElsewhere = row.piece?.place === '' && place !== group.details.place;
+    const piece = row.piece !== null && isElsewhere ? { ...row.piece, place } : row.piece;
     if (piece !== null) group.pieces.push(piece);
     group.details = joinedDetails(group.details, row.details);
     fabrics.set(key, group);

@@ -50,7 +50,7 @@ export function ImportPage() {
             onTitles={(hasTitles) => input.change({ hasTitles, mapping: null })}
           />
           <CellsToMend reading={reading} onMend={input.mend} />
-          <ImportPreview reading={reading} />
+          <ImportPreview reading={reading} onMore={input.showMore} />
           {(reading.sameNameCount > 0 || table.sameNames === 'one-fabric') && (
             <Choice
               label="Rows with the same name and color, but other details"

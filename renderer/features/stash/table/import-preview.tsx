@@ -1,6 +1,7 @@
 import { costOfArea } from '#core/units/known-cost';
 import type { PieceToAdd, TableReading } from '#core/domain/stash-table';
 import { KIND_WORDS, pieceSize } from '#renderer/features/stash/fabric-words';
+import { Button } from '#renderer/ui/page/button';
 import layout from '#renderer/ui/page/layout.module.css';
 import { costWords } from '#renderer/text/cost-words';
 import { partialDateWords, today } from '#renderer/text/dates';
@@ -8,8 +9,13 @@ import { type Display, useDisplay } from '#renderer/ui/base/display';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import styles from './import.module.css';
 
+interface ImportPreviewProps {
+  readonly reading: TableReading;
+  readonly onMore: () => void;
+}
+
 /** What the import would add, and the rows as they were read. */
-export function ImportPreview({ reading }: { readonly reading: TableReading }) {
+export function ImportPreview({ reading, onMore }: ImportPreviewProps) {
   const display = useDisplay();
   const { adds, faultyRows, alreadyHere, repeats, repeatCount } = reading;
   const summary = `${counted(adds.pieces, 'piece')} of fabric, ${counted(adds.fabrics, 'new fabric')}${worthWords(adds, display)}`;
@@ -30,6 +36,11 @@ export function ImportPreview({ reading }: { readonly reading: TableReading }) {
         </p>
       )}
       {reading.preview.length > 0 && <Rows reading={reading} />}
+      {reading.preview.length < reading.lines - reading.faultyRows && (
+        <Button isSmall onClick={onMore}>
+          Show more rows
+        </Button>
+      )}
     </section>
   );
 }

@@ -19,6 +19,8 @@ function isSameMapping(one: TableMapping, other: TableMapping | undefined): bool
   return one.every((column, index) => column === other?.[index]);
 }
 
+const ROWS_AT_A_TIME = 500;
+
 /** Longer text is not kept while the page is left: a window's storage is small. */
 const MOST_KEPT = 1_000_000;
 
@@ -34,11 +36,12 @@ export type TableToImport = ReturnType<typeof useTableToImport>;
 export function useTableToImport() {
   const draft = useFormDraft('stash-table');
   const [pasted, setPasted] = useDraftValue(draft, 'table', EMPTY_TABLE);
+  const [rows, setRows] = useState(ROWS_AT_A_TIME);
   const [chosen, setChosen] = useState<ChosenTable | null>(null);
   const table = chosen?.table ?? pasted;
   const previewed = useDeferredValue(table);
   const isGiven = previewed.source.kind === 'file' || previewed.source.text.trim() !== '';
-  const { value: reading, problem } = useRead('table:preview', { table: previewed }, { isOn: isGiven });
+  const { value: reading, problem } = useRead('table:preview', { table: previewed, rows }, { isOn: isGiven });
   const show = (next: TableToRead, fileName: string | null) => {
     const isKept = next.source.kind === 'text' && next.source.text.length <= MOST_KEPT;
     setChosen(isKept ? null : { table: next, fileName });
@@ -64,6 +67,7 @@ export function useTableToImport() {
     reading,
     problem,
     change,
+    showMore: () => setRows(rows + ROWS_AT_A_TIME),
     paste: (text: string) => setSource({ kind: 'text', text }, null),
     chooseFile: async () => {
       const chosen = await call('shell:choose-table', {});
