@@ -1,5 +1,5 @@
-import { useDeferredValue, useEffect, useState } from 'react';
-import type { StashColumn, TableMapping, TableToRead } from '#core/domain/stash-table';
+import { useDeferredValue, useState } from 'react';
+import type { StashColumn, TableToRead } from '#core/domain/stash-table';
 import { call } from '#renderer/bridge/call';
 import { useRead } from '#renderer/bridge/query';
 import { useDraftValue, useFormDraft } from '#renderer/ui/base/draft';
@@ -14,10 +14,6 @@ const EMPTY_TABLE: TableToRead = {
   sameNames: 'apart',
   repeats: 'leave-out',
 };
-
-function isSameMapping(one: TableMapping, other: TableMapping | undefined): boolean {
-  return one.every((column, index) => column === other?.[index]);
-}
 
 const ROWS_AT_A_TIME = 500;
 
@@ -41,23 +37,22 @@ export function useTableToImport() {
   const table = chosen?.table ?? pasted;
   const previewed = useDeferredValue(table);
   const isGiven = previewed.source.kind === 'file' || previewed.source.text.trim() !== '';
-  const { value: reading, problem } = useRead('table:preview', { table: previewed, rows }, { isOn: isGiven });
+  const guess = useRead('table:preview', { table: previewed, rows }, { isOn: isGiven });
+  const remembered =
+    previewed.mapping === null && guess.value !== undefined ? rememberedMapping(guess.value) : null;
+  const asRead = remembered === null ? previewed : { ...previewed, mapping: remembered };
+  const { value: reading, problem } = useRead('table:preview', { table: asRead, rows }, { isOn: isGiven });
   const show = (next: TableToRead, fileName: string | null) => {
     const isKept = next.source.kind === 'text' && next.source.text.length <= MOST_KEPT;
     setChosen(isKept ? null : { table: next, fileName });
     if (isKept) setPasted(next);
   };
   const change = (part: Partial<TableToRead>) => show({ ...table, ...part }, chosen?.fileName ?? null);
-  // The preview is a moment behind the table, so the table itself must still be without chosen columns.
-  const isGuessed = table.mapping === null && previewed === table;
-  const remembered = reading === undefined || !isGuessed ? null : rememberedMapping(reading);
-  useEffect(() => {
-    if (remembered !== null && !isSameMapping(remembered, reading?.mapping)) change({ mapping: remembered });
-  });
   const setSource = (source: TableToRead['source'], name: string | null) =>
     show({ ...table, source, hasTitles: null, mapping: null, mends: [] }, name);
   return {
-    table,
+    /** With the columns as they were chosen for a table with the same titles, unless they are chosen for this one. */
+    table: { ...table, mapping: table.mapping ?? remembered },
     /** Null while the table is pasted text. */
     fileName: chosen?.fileName ?? null,
     draft,
