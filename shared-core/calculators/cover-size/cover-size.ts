@@ -4,6 +4,7 @@ import { LENGTH_ZERO } from '#core/units/length';
 import type { Calculator } from '../calculator';
 import type { Figure, Note, Table } from '../explanation';
 import { givenLength, lengthNearest, lengthUp, sizeQuantity, wordsQuantity } from '../quantities';
+import { coverSizeDiagram } from './diagram';
 import { type CoverSizeInput, coverSizeFromProject, coverSizeInput } from './input';
 import { MATTRESSES } from './mattresses';
 import { coverSizeSteps, washedSteps } from './steps';
@@ -28,11 +29,11 @@ export const coverSize: Calculator<CoverSizeInput, CoverSizeDetails> = {
     const { over } = input;
     const size = over === null ? null : workOutCoverSize(input, over);
     return success({
-      figures: over === null || size === null ? figuresAsItIs(input) : figuresOf(over, size),
+      figures: over === null || size === null ? figuresAsItIs(input) : figuresOf(input, over, size),
       tables: over === null || over.over === 'bed' ? [mattressTable(input)] : [],
       explanation: over === null || size === null ? washedSteps(input) : coverSizeSteps(input, over, size),
       notes: notesOf(input),
-      diagram: null,
+      diagram: over === null || size === null ? null : coverSizeDiagram(input, over, size),
       details: { outline: size?.outline ?? null },
     });
   },
@@ -46,15 +47,30 @@ function figuresAsItIs(input: CoverSizeInput): readonly Figure[] {
   ];
 }
 
-function figuresOf(over: CoveredThing, size: CoverSize): readonly Figure[] {
-  const { width, length, makeWidth, makeLength, cornerDrop } = size;
+function figuresOf(
+  { quiltingPercent }: CoverSizeInput,
+  over: CoveredThing,
+  size: CoverSize,
+): readonly Figure[] {
+  const { width, length, makeWidth, makeLength, topWidth, topLength, cornerDrop } = size;
   if (over.over === 'round')
     return [
       { label: 'Make it this far across', quantity: givenLength(makeWidth) },
+      ...(quiltingPercent === 0
+        ? []
+        : [{ label: 'Top, before it is quilted', quantity: givenLength(topWidth) }]),
       { label: 'Across, in place', quantity: givenLength(width) },
     ];
   return [
     { label: 'Make it', quantity: sizeQuantity(givenLength(makeWidth), givenLength(makeLength)) },
+    ...(quiltingPercent === 0
+      ? []
+      : [
+          {
+            label: 'Top, before it is quilted',
+            quantity: sizeQuantity(givenLength(topWidth), givenLength(topLength)),
+          },
+        ]),
     { label: 'In place', quantity: sizeQuantity(givenLength(width), givenLength(length)) },
     { label: 'A square corner hangs down', quantity: lengthUp(cornerDrop ?? 0) },
   ];

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { choiceField, lengthField, percentField } from '#core/domain/fields';
+import { choiceField, lengthField, percentField, withDefault } from '#core/domain/fields';
 import type { Measurements } from '#core/domain/measurements';
 import { LENGTH_ZERO, lengthFromInches, lengthFromMeters, lengthFromMillimeters } from '#core/units/length';
 import { outlineSchema } from '#core/domain/outline';
@@ -71,6 +71,17 @@ export const coverSizeInput = z
     drop: drop('Hangs down at the sides', 'From the top of the table or mattress. All around, at a table.'),
     acrossPercent: shrinkage('Shrinks across in the first wash'),
     alongPercent: shrinkage('Shrinks along in the first wash'),
+    /** Added after answers had been saved without it. */
+    quiltingPercent: withDefault(
+      percentField({
+        title: 'Shrinkage from quilting',
+        help: 'Of the top. 2 to 4% is common practice.',
+        isSeldom: true,
+        minimum: 0,
+        maximum: 30,
+      }),
+      0,
+    ),
     mattresses: choiceField(['inch', 'metric'], {
       title: 'Mattress sizes in the table',
       help: 'Inch: as sold in the United States. Metric: common in Europe.',
@@ -88,6 +99,7 @@ export function coverSizeFromProject({ outline, settings }: Measurements): Cover
     drop: isInch ? inches(12) : lengthFromMillimeters(300),
     acrossPercent: settings.washAcrossPercent,
     alongPercent: settings.washAlongPercent,
+    quiltingPercent: 3,
     mattresses: settings.unitSystem,
     cutStep: cutStepOfSettings(settings),
   };

@@ -1,6 +1,7 @@
+import type { Length } from '#core/units/length';
 import type { Explanation, Step, Term } from '../explanation';
 import { givenLength, lengthNearest, lengthUp, percentQuantity } from '../quantities';
-import { derived, givenTerm, term } from '../working/terms';
+import { commonPractice, derived, givenTerm, term } from '../working/terms';
 import type { CoverSizeInput } from './input';
 import { type CoveredThing, type CoverSize, washedBounds } from './work';
 
@@ -9,6 +10,7 @@ export function coverSizeSteps(input: CoverSizeInput, over: CoveredThing, size: 
   return [
     ...placeSteps(input, over, size),
     ...makeSteps(input, over, size),
+    ...topSteps(input, over, size),
     ...cornerSteps(input, over, size),
   ];
 }
@@ -74,6 +76,27 @@ function placeSteps(
         },
       ];
   }
+}
+
+function topSteps(
+  { cutStep, quiltingPercent }: CoverSizeInput,
+  over: CoveredThing,
+  { makeWidth, makeLength }: CoverSize,
+): readonly Step[] {
+  if (quiltingPercent === 0) return [];
+  const step = (label: string, side: Length): Step => ({
+    label,
+    formula: 'M ÷ (1 − q), rounded up',
+    terms: [
+      givenTerm('M', 'as made', side),
+      term('q', 'shrinks when it is quilted', percentQuantity(quiltingPercent)),
+    ],
+    result: lengthUp(side / (1 - quiltingPercent / 100), cutStep),
+    rule: commonPractice('Quilting draws the layers up by some percent.'),
+  });
+  return over.over === 'round'
+    ? [step('Top, before it is quilted', makeWidth)]
+    : [step('Top before quilting, width', makeWidth), step('Top before quilting, length', makeLength)];
 }
 
 function makeSteps({ cutStep }: CoverSizeInput, over: CoveredThing, size: CoverSize): readonly Step[] {

@@ -10,6 +10,9 @@ export interface CoverSize {
   readonly length: Length;
   readonly makeWidth: Length;
   readonly makeLength: Length;
+  /** Of the top before it is quilted, finished, without its seam allowance. */
+  readonly topWidth: Length;
+  readonly topLength: Length;
   /** Of the shrinkage that the width and the length are made larger for. */
   readonly percents: readonly [across: number, along: number];
   /** How far a square corner hangs below the top; null for a round cover. */
@@ -23,7 +26,7 @@ export type CoveredThing = NonNullable<CoverSizeInput['over']>;
 type Hanging = Omit<CoverSizeInput, 'over' | 'outline' | 'mattresses'>;
 
 export function workOutCoverSize(input: Hanging, over: CoveredThing): CoverSize {
-  const { drop, cutStep } = input;
+  const { drop, cutStep, quiltingPercent } = input;
   const percents = percentsOf(input, over);
   const [width, length] = sidesOf(input, over);
   const make = (side: number, percent: number) => lengthUp(side / (1 - percent / 100), cutStep).rounded;
@@ -33,6 +36,8 @@ export function workOutCoverSize(input: Hanging, over: CoveredThing): CoverSize 
     length,
     makeWidth,
     makeLength,
+    topWidth: make(makeWidth, quiltingPercent),
+    topLength: make(makeLength, quiltingPercent),
     percents,
     cornerDrop: over.over === 'round' ? null : Math.hypot(drop, over.over === 'bed' ? over.footDrop : drop),
     outline:
