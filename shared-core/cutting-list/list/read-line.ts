@@ -164,7 +164,8 @@ function carryOn(line: OpenLine, list: OpenList): void {
   if (line.role !== null && line.kind === 'heading' && line.patches.length === 0)
     list.headingRole = line.role;
   if (line.role === null || line.patches.length === 0) return;
-  if (list.headingRole === null) list.lineRole = line.role;
+  // A line in question says nothing for sure of the next one.
+  if (list.headingRole === null) list.lineRole = line.marks.length === 0 ? line.role : null;
   else list.leftHeading = line.role !== list.headingRole;
 }
 

@@ -136,7 +136,7 @@ function readSecondSide(
   gathered: Gathered,
   { bareUnit }: ItemWords,
 ): Match<Gathered> {
-  if (gathered.sides.length !== 1) return null;
+  if (gathered.sides.length !== 1 || gathered.shape === 'square') return null;
   const isTimes = isMark(tokens, at, 'x', '*') || wordAt(tokens, at) === 'by';
   const start = isTimes || isMark(tokens, at, ',') ? at + 1 : at;
   const more = isTimes ? readSides(tokens, start, bareUnit) : null;
@@ -149,7 +149,18 @@ function readSecondSide(
   };
 }
 
-const MEASURING = new Set(['measuring', 'measure', 'measures', 'that', 'which', 'at', 'size', 'sized', 'of']);
+const MEASURING = new Set([
+  'measuring',
+  'measure',
+  'measures',
+  'that',
+  'which',
+  'at',
+  'size',
+  'sized',
+  'of',
+  'ea',
+]);
 const COUNTING = new Set([
   'cut',
   'make',
@@ -168,7 +179,9 @@ function joinedPart(tokens: Tokens, at: number, gathered: Gathered, words: ItemW
   const isCounted = gathered.count !== null;
   const isSized = gathered.sides.length > 0;
   if (isCounted === isSized) return null;
-  let next = afterJoint(tokens, at);
+  // `4 1/2 in squares × 12`
+  const isTimesCount = !isCounted && gathered.shape !== null && isMark(tokens, at, 'x');
+  let next = isTimesCount ? at + 1 : afterJoint(tokens, at);
   const ties = isCounted ? MEASURING : COUNTING;
   next = skipWords(tokens, next, ties);
   next = afterJoint(tokens, next);

@@ -36,7 +36,8 @@ export function readName(tokens: Tokens, at: number, isFabricWord: IsFabricWord)
   const [first, last] = [tokens[start], tokens[next - 1]];
   if (first === undefined || last === undefined || next === start) return null;
   const words = tokens.slice(start, next).flatMap((token) => (token.kind === 'word' ? [token.text] : []));
-  if (words.length === 0) return null;
+  const isArticle = words.length === 1 && ['the', 'your', 'an'].includes(words[0] ?? '');
+  if (words.length === 0 || isArticle) return null;
   const drops = words.length > 1 && words.at(-1) === 'fabric' ? (tokens[next - 2] ?? last) : last;
   const alias = readAlias(tokens, next);
   return {

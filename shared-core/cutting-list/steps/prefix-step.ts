@@ -64,9 +64,11 @@ export function prefixStep(line: OpenLine, list: OpenList): number {
   return isAlone ? line.tokens.length : next;
 }
 
-/** `Background, cut:` heads the lines below. */
+const THE_FOLLOWING = new Set(['the', 'following', 'pieces', 'patches']);
+
+/** `Background, cut the following:` heads the lines below. */
 function saysCutOnly({ kind, text }: Token): boolean {
-  return kind === 'mark' ? ':-,.'.includes(text) : CUT_VERBS.has(text);
+  return kind === 'mark' ? ':-,.'.includes(text) : CUT_VERBS.has(text) || THE_FOLLOWING.has(text);
 }
 
 /**

@@ -26,6 +26,9 @@ describe('phrases of the trade', () => {
     ['Red: 4x 3½" squares', ['4 square 3.5x3.5 red']],
     ['Red: 12–2½" squares', ['12 square 2.5x2.5 red']],
     ['Red: cut 12 2½-in. squares', ['12 square 2.5x2.5 red']],
+    ['Red: 4½" squares ×12', ['12 square 4.5x4.5 red']],
+    ['Red: 12 ea 4½" squares', ['12 square 4.5x4.5 red']],
+    ['Red – cut the following:\n(4) 5" squares', ['4 square 5x5 red']],
     ['Red: 12 sq. 2.5"', ['12 square 2.5x2.5 red']],
     ['Red: 12 (2 1/2") squares', ['12 square 2.5x2.5 red']],
     ['Red: cut 5 strips at 2.5" by WOF', ['5 strip 2.5xWOF red']],
@@ -139,6 +142,11 @@ describe('what leaves something open is marked', () => {
   it('lets no fabric of a heading reach past a line that may be another heading', () => {
     const text = 'Red:\n(4) 5" squares\nMoonlit Grove\n(8) 4" squares';
     expect(patchesOf(text)).toEqual(['4 square 5x5 Red', '8 square 4x4 ?']);
+  });
+
+  it('takes no fabric over from a line that is in question itself', () => {
+    const text = 'From precut 10" squares, cut 4 squares 5"\n(8) 4" squares';
+    expect(marksOf(text)).toContain('no-fabric: (8) 4" squares');
   });
 
   it('lets a line without a fabric be in question after a line that left its heading', () => {
