@@ -8,7 +8,7 @@ export const patternChannels = {
   'pattern:open': reads<SavedPattern | null>()(z.object({ projectId: projectIdSchema })),
   /**
    * Saves the pattern of a project and, with a stage, the patches read from its list as the answer of a calculator of that stage: one
-   * change. The store works the answer out itself.
+   * change. The store works the answer out itself. Without an input, the list has no patches any more, and the answer goes.
    */
   'pattern:save': writes<Changed>()(
     z.object({

@@ -18,8 +18,9 @@ import {
   updateRow,
   type Value,
   type WritableStore,
+  write,
 } from '../base/handles';
-import { findProject, notFound } from '../base/lookups';
+import { findProject, findStage, notFound } from '../base/lookups';
 import { jsonOf, readBy, textOf, textOrNullOf } from '../base/rows';
 import { recordChange } from '../history/changes';
 import { answerToSave, writeCalculation } from './calculations';
@@ -54,15 +55,27 @@ export function savePattern(
 ): Result<Changed, Problem> {
   const project = findProject(store, projectId);
   if (!project.ok) return project;
-  const saved = answer === null ? success(null) : answerToSave(store, answer);
+  const stage = answer === null ? null : findStage(store, answer.stageId);
+  if (stage?.ok === false) return stage;
+  if (stage !== null && stage.value.projectId !== projectId) return notFound('stage');
+  const isToSave = answer !== null && answer.ownInput !== null;
+  const saved = isToSave ? answerToSave(store, answer) : success(null);
   if (!saved.ok) return saved;
-  if (saved.value !== null && saved.value.stage.projectId !== projectId) return notFound('stage');
   return recordChange(store, `Saved the pattern of “${project.value.name}”`, (writable) => {
     writePattern(writable, projectId, columnsOf(details));
     if (saved.value !== null) writeCalculation(writable, saved.value.calculation);
+    else if (answer !== null) dropAnswer(writable, answer);
     touchProject(writable, projectId);
     return success({});
   });
+}
+
+/** The list has no patches any more, so none are asked for. */
+function dropAnswer(
+  store: WritableStore,
+  { stageId, calculator }: NonNullable<ChannelInput<'pattern:save'>['answer']>,
+): void {
+  write(store, 'DELETE FROM calculation WHERE stage_id = ? AND calculator = ?', stageId, calculator);
 }
 
 /** The file is written before the row, so that a recorded file is always there. */

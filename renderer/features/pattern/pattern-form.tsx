@@ -42,8 +42,10 @@ export function PatternForm({ stage, measurements, saved, file }: PatternFormPro
   const answered = fields.patches.length === 0 ? null : answerCalculator(patternList, measurements, fields);
   const change = (part: Partial<PatternDetails>) => setDetails((before) => ({ ...before, ...part }));
   const save = async () => {
+    // What cannot be worked out yet leaves the answer saved before as it is.
+    const ownInput = answered === null ? null : fields;
     const answer =
-      answered?.ok === true ? { stageId: stage.id, calculator: patternList.name, ownInput: fields } : null;
+      answered?.ok === false ? null : { stageId: stage.id, calculator: patternList.name, ownInput };
     const done = await saving.write({ projectId, details, answer });
     if (done.ok) draft.forget();
   };

@@ -33,6 +33,25 @@ test('a pattern is saved with the patches of its list in one change, and undone 
   expect(needed()).toContain('Pebble Dot');
 });
 
+test('a list without patches any more asks for no fabric', () => {
+  const workshop = openWorkshop();
+  const { projectId, stages } = addProject(workshop);
+  const stageId = stages.find(({ kind }) => kind === 'piecing')!.id;
+  const save = (ownInput: object | null) =>
+    workshop.get('pattern:save', {
+      projectId,
+      details: NO_PATTERN,
+      answer: { stageId, calculator: 'pattern-list', ownInput },
+    });
+  const answers = () => workshop.get('calculation:list', { stageId }).length;
+  save({ patches: [PATCH] });
+  expect(answers()).toBe(1);
+  save(null);
+  expect(answers()).toBe(0);
+  workshop.get('change:undo', {});
+  expect(answers()).toBe(1);
+});
+
 test('a pattern saved again takes the place of the one before, and goes with its project', () => {
   const workshop = openWorkshop();
   const { projectId } = addProject(workshop);
