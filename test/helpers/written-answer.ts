@@ -1,9 +1,12 @@
-import type { Calculation } from '#core/calculators/calculator';
+import type { Calculation, Calculator } from '#core/calculators/calculator';
 import type { DiagramPart } from '#core/calculators/diagram';
 import { formatExactQuantity, formatQuantity, type QuantityStyle } from '#core/calculators/format-quantity';
 import type { Note, Quantity } from '#core/calculators/explanation';
-import { UNITS_PER_INCH } from '#core/units/length';
+import type { Need, NeededPatch } from '#core/domain/need';
+import { lengthFromInches, UNITS_PER_INCH } from '#core/units/length';
 import { currencyFromCode } from '#core/units/money';
+
+type NeedAmount = Need['amount'];
 
 const INCH: QuantityStyle = {
   display: { system: 'inch', inchStep: 16 },
@@ -25,6 +28,43 @@ export function writtenAnswer(calculation: Calculation): Readonly<Record<string,
   };
 }
 
+/** What an answer puts on the shopping list and hands to the cutting plan, in inches. */
+export function writtenFabric(
+  calculator: Calculator,
+  input: object,
+  { details }: Calculation,
+): Readonly<Record<string, readonly string[]>> {
+  const needs = calculator.needs?.(input, details, lengthFromInches(42)) ?? [];
+  const cuts = calculator.cuts?.(input, details) ?? [];
+  return {
+    needs: needs.map(({ name, kind, amount, fabricWidth, extraPercent, package: sold }) => {
+      const from = `${inchesOf(fabricWidth)} in wide + ${String(Number(extraPercent.toFixed(3)))}%`;
+      return [name, kind, writtenAmount(amount), from, ...(sold === null ? [] : [sold.name])].join(' | ');
+    }),
+    cuts: cuts.map(({ fabric, ...patch }) => `${fabric} | ${writtenPatch(patch)}`),
+  };
+}
+
+function writtenAmount(amount: NeedAmount): string {
+  switch (amount.measure) {
+    case 'patches':
+      return amount.patches.map(writtenPatch).join(', ');
+    case 'strips':
+      return `strips ${inchesOf(amount.strip)} for ${inchesOf(amount.needed)}, a join takes ${inchesOf(amount.cost)}`;
+    case 'thread':
+    case 'notion':
+      return inchesOf(amount.length);
+  }
+}
+
+function writtenPatch({ width, length, count, mayTurn }: NeededPatch): string {
+  return `${String(count)} of ${inchesOf(width)} × ${inchesOf(length)}${mayTurn ? '' : ', not turned'}`;
+}
+
+function inchesOf(units: number): string {
+  return String(Number((units / UNITS_PER_INCH).toFixed(3)));
+}
+
 /** Its kind and the quantities in it; the words are read by people. */
 function writtenNote({ kind, values }: Note): string {
   const put = Object.entries(values).map(([name, quantity]) => `${name} = ${written(quantity)}`);
@@ -38,8 +78,7 @@ function written(quantity: Quantity): string {
 
 /** Places in inches, to three decimals. */
 function writtenPart(part: DiagramPart): string {
-  const inches = (units: number) => String(Number((units / UNITS_PER_INCH).toFixed(3)));
-  const at = ({ x, y }: { readonly x: number; readonly y: number }) => `${inches(x)},${inches(y)}`;
+  const at = ({ x, y }: { readonly x: number; readonly y: number }) => `${inchesOf(x)},${inchesOf(y)}`;
   const degrees = (angle: number) => String(Number(angle.toFixed(3)));
   switch (part.part) {
     case 'polygon':
@@ -47,14 +86,14 @@ function writtenPart(part: DiagramPart): string {
     case 'line':
       return `${part.tone} line ${at(part.from)} ${at(part.to)}`;
     case 'circle':
-      return `${part.tone} circle ${at(part.center)} r ${inches(part.radius)}`;
+      return `${part.tone} circle ${at(part.center)} r ${inchesOf(part.radius)}`;
     case 'ellipse':
-      return `${part.tone} ellipse ${at(part.center)} ${inches(part.radiusX)} × ${inches(part.radiusY)}`;
+      return `${part.tone} ellipse ${at(part.center)} ${inchesOf(part.radiusX)} × ${inchesOf(part.radiusY)}`;
     case 'arc':
-      return `${part.tone} arc ${at(part.center)} r ${inches(part.radius)} ${degrees(part.fromDegrees)}° to ${degrees(part.toDegrees)}°`;
+      return `${part.tone} arc ${at(part.center)} r ${inchesOf(part.radius)} ${degrees(part.fromDegrees)}° to ${degrees(part.toDegrees)}°`;
     case 'label':
       return `label ${at(part.at)} ${part.text}`;
     case 'dimension':
-      return `dimension ${at(part.from)} ${at(part.to)} off ${inches(part.offset)}: ${inches(part.length)}`;
+      return `dimension ${at(part.from)} ${at(part.to)} off ${inchesOf(part.offset)}: ${inchesOf(part.length)}`;
   }
 }
