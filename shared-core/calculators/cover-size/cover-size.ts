@@ -111,6 +111,14 @@ function notesOf({ over }: CoverSizeInput): readonly Note[] {
           'tip',
           'Measure the table or the mattress. Lists of sizes differ, and a topper makes a mattress higher.',
         ),
+    ...(isTable
+      ? [
+          note(
+            'tip',
+            'A hole in the middle has its own question, “Size of the hole”, which counts its binding and the wash too.',
+          ),
+        ]
+      : []),
     ...(over?.over === 'round'
       ? []
       : [note('tip', 'Round the lower corners if they would reach the floor.')]),

@@ -2,7 +2,7 @@ import type { Table } from '#core/calculators/explanation';
 import { howToTable, type HowToStep, NO_MEASURE } from '#core/calculators/how-to';
 import { givenLength, lengthNearest, sizeQuantity } from '#core/calculators/quantities';
 import type { FacingInput } from './input';
-import type { FacingDetails } from './work';
+import { type FacingDetails, sidesOf } from './work';
 
 /** Common practice: a hole is sewn to its drawn line and cut only then, so that no cut edge stretches. */
 export function facingHowTo(input: FacingInput, details: FacingDetails): Table {
@@ -46,20 +46,18 @@ function sewSteps({
       ['Sew on the line with short stitches, all the way around.', NO_MEASURE],
       ['Cut the hole through all layers, this far inside the stitching.', givenLength(seamAllowance)],
     ];
-  const isBySides =
-    way === 'strips' &&
-    outline.shape !== 'circle' &&
-    outline.shape !== 'ellipse' &&
-    outline.shape !== 'rounded';
+  const hasCorners = sidesOf({ outline }) > 0;
   return [
     ['Lay the facing on the front, right sides together, cut edges even.', NO_MEASURE],
-    isBySides
+    hasCorners && way === 'strips'
       ? [
           'Sew side by side; let each strip reach past both corners, and sew corners on a short slant.',
           givenLength(endExtra),
         ]
       : ['Sew it on at its natural length.', givenLength(seamAllowance)],
-    ['Trim across the corners, not into the stitching.', NO_MEASURE],
+    ...(hasCorners
+      ? [['Trim across the corners, not into the stitching.', NO_MEASURE] satisfies HowToStep]
+      : []),
   ];
 }
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { holeSize } from '#core/calculators/center/hole-size/hole-size';
 import { coverSize } from '#core/calculators/cover-size/cover-size';
 import type { CoverSizeInput } from '#core/calculators/cover-size/input';
 import { type CoveredThing, workOutCoverSize } from '#core/calculators/cover-size/work';
@@ -179,7 +180,10 @@ describe('whatever it goes over', () => {
       [1, true],
       [1, true],
     ]);
-    expect(said({ over: 'round', diameter: inches(30) })).toEqual([0, false]);
+    const table = { over: 'round', diameter: inches(30) } as const;
+    expect(said(table)).toEqual([0, false]);
+    const [, hole] = answerOf(coverSize, { ...start, over: table }).notes;
+    expect(hole?.says).toContain(`“${holeSize.title}”`);
   });
 
   it('is never smaller for a longer drop', () => {

@@ -95,6 +95,20 @@ describe('a clip', () => {
   });
 });
 
+describe('the steps', () => {
+  it('trim corners where there are some', () => {
+    const steps = (outline: Outline) => JSON.stringify(answerOf(facing, starting(outline, null)).tables);
+    const rounded = {
+      shape: 'rounded',
+      width: inches(40),
+      length: inches(50),
+      cornerRadius: inches(6),
+    } as const;
+    expect(steps(square(40))).toContain('Trim across the corners');
+    expect([circle(40), rounded].map(steps).join('')).not.toContain('Trim across the corners');
+  });
+});
+
 describe('strips for a facing', () => {
   // By hand: 40 in square, 1 1/2 + 1/4 + 1/4 = 2 in wide; 160 + 8 · 1 = 168 in. Four strips of 42 in less three joins of 2 in reach
   // 162 in, five reach 202: five strips, 10 in of fabric.

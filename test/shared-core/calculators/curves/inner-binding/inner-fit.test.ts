@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { LengthQuantity, Note } from '#core/calculators/explanation';
+import { facing } from '#core/calculators/edge-finish/facing/facing';
 import { innerBinding } from '#core/calculators/curves/inner-binding/inner-binding';
 import type { InnerBindingInput } from '#core/calculators/curves/inner-binding/input';
 import { answerCalculator } from '#core/calculators/complete-input';
@@ -255,6 +256,7 @@ describe('advice that can be followed', () => {
     const tiny = wordsOf({ holeDiameter: inches(3 / 4) });
     expect(tiny).toContain('No strip goes around so tight a curve with care.');
     expect(tiny).toContain('Or face the edge');
+    expect(tiny).toContain(`The question “${facing.title}”`);
   });
 });
 
