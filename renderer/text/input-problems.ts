@@ -83,6 +83,7 @@ const FIELD_NAMES: Readonly<Record<string, FieldName>> = {
   role: { called: 'the fabric of the list' },
   safetyExtraPercent: { called: 'the extra for safety', measure: 'percent' },
   says: { called: 'the description' },
+  rows: { called: 'how many rows to show' },
   seamAllowance: length('the seam allowance'),
   seamOff: length('how far your seams are off'),
   search: { called: 'the search' },

@@ -1,7 +1,7 @@
-import { useState } from 'react';
 import type { CellFault, TableReading } from '#core/domain/stash-table';
 import { columnTitle } from '#core/stash/table/column-titles';
 import { cellProblemWords, faultPlace } from '#renderer/text/table-words';
+import { type FormDraft, useDraftValue } from '#renderer/ui/base/draft';
 import { Typeset } from '#renderer/ui/answers/typeset';
 import { TextField } from '#renderer/ui/fields/text-field';
 import { Button } from '#renderer/ui/page/button';
@@ -9,12 +9,13 @@ import layout from '#renderer/ui/page/layout.module.css';
 import styles from './import.module.css';
 
 interface CellsToMendProps {
+  readonly draft: FormDraft;
   readonly reading: TableReading;
   readonly onMend: (line: number, column: number, text: string) => void;
 }
 
 /** The cells that cannot be read, each with a field to write it anew. Rows that are not mended are left out. */
-export function CellsToMend({ reading, onMend }: CellsToMendProps) {
+export function CellsToMend({ draft, reading, onMend }: CellsToMendProps) {
   const { faults, faultCount, faultyRows } = reading;
   if (faultCount === 0) return null;
   return (
@@ -29,6 +30,7 @@ export function CellsToMend({ reading, onMend }: CellsToMendProps) {
         {faults.map((fault) => (
           <Cell
             key={`${String(fault.line)} ${fault.at ?? ''} ${fault.field}`}
+            draft={draft}
             fault={fault}
             onMend={onMend}
           />
@@ -39,9 +41,14 @@ export function CellsToMend({ reading, onMend }: CellsToMendProps) {
   );
 }
 
-function Cell({ fault, onMend }: { readonly fault: CellFault; readonly onMend: CellsToMendProps['onMend'] }) {
+function Cell({
+  draft,
+  fault,
+  onMend,
+}: Pick<CellsToMendProps, 'draft' | 'onMend'> & { readonly fault: CellFault }) {
   const { line, column, at, field, text, problem } = fault;
-  const [written, setWritten] = useState(text);
+  // Another table has other text in this place, and then starts over.
+  const [written, setWritten] = useDraftValue(draft, `cell ${String(line)} ${String(column)} ${text}`, text);
   // A data file has no columns to mend, and a column that is not there cannot be filled in.
   const canMend = at === null && column > 0;
   return (

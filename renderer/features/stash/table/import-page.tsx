@@ -49,7 +49,7 @@ export function ImportPage() {
             onMap={input.mapColumn}
             onTitles={(hasTitles) => input.change({ hasTitles, mapping: null })}
           />
-          <CellsToMend reading={reading} onMend={input.mend} />
+          <CellsToMend draft={input.draft} reading={reading} onMend={input.mend} />
           <ImportPreview reading={reading} onMore={input.showMore} />
           {(reading.sameNameCount > 0 || table.sameNames === 'one-fabric') && (
             <Choice
