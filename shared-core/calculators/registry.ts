@@ -27,7 +27,7 @@ import { longarmPrice } from './longarm-price/longarm-price';
 import { machineThread } from './machine-thread/machine-thread';
 import { quiltingThread } from './quilting-thread/quilting-thread';
 import { fussyCutting } from './patches/fussy-cutting/fussy-cutting';
-import { piecePrice } from './piece-price/piece-price';
+import { projectPrice } from './project-price/project-price';
 import { packageWeight } from './package-weight/package-weight';
 import { patchSize } from './patches/patch-size/patch-size';
 import { patternList } from './patches/pattern-list/pattern-list';
@@ -68,7 +68,7 @@ export const calculators: readonly Calculator[] = [
   hangingSleeve,
   handFinish,
   packageWeight,
-  piecePrice,
+  projectPrice,
   machineThread,
   washing,
   coverSize,

@@ -142,6 +142,20 @@ const cases: Readonly<Record<string, Case>> = {
       { 'shared-core/stash/cost.ts': value('#core/domain/stash'), 'shared-core/domain/stash.ts': empty },
     ],
   },
+  'core-cutting-list': {
+    bad: [
+      {
+        'shared-core/cutting-list/read.ts': types('#core/calculators/yards'),
+        'shared-core/calculators/yards.ts': empty,
+      },
+    ],
+    good: [
+      {
+        'shared-core/cutting-list/read.ts': value('#core/units/length'),
+        'shared-core/units/length.ts': empty,
+      },
+    ],
+  },
   'core-fabric-choice': {
     bad: [
       {

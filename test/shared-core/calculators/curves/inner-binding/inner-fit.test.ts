@@ -200,10 +200,11 @@ describe('advice that can be followed', () => {
   });
 
   it('names no size that its own rule would call hard, and none of zero', () => {
-    let followed = 0;
+    let [tried, followed] = [0, 0];
     fc.assert(
       fc.property(anyBinding, (own) => {
         if (!innerBinding.calculate(starting(own)).ok) return;
+        tried += 1;
         for (const note of answer(own).notes) {
           for (const change of changesOf(note)) {
             followed += 1;
@@ -216,7 +217,7 @@ describe('advice that can be followed', () => {
       }),
       { numRuns: 300 },
     );
-    expect(followed).toBeGreaterThan(300);
+    expect(followed).toBeGreaterThan(tried / 2);
   });
 
   it('calls a seam of 0 in no advice: a 3 in hole, strip 1 1/4, seam 1/8, thickness and cover 1/16', () => {

@@ -1,5 +1,5 @@
 import { roundDownTo, roundNearest, roundUpTo } from '#core/units/rounding';
-import type { PiecePriceInput } from './input';
+import type { ProjectPriceInput } from './input';
 
 /** An amount in minor units: exact, and rounded once. */
 interface Amount {
@@ -7,7 +7,7 @@ interface Amount {
   readonly minor: number;
 }
 
-export interface PiecePriceDetails {
+export interface ProjectPriceDetails {
   readonly materials: number;
   readonly longarm: number;
   readonly work: Amount;
@@ -15,13 +15,13 @@ export interface PiecePriceDetails {
   readonly costs: number;
   readonly overhead: Amount;
   readonly markup: Amount;
-  /** Of one piece before tax, the sum of the rounded lines. */
+  /** Of one before tax, the sum of the rounded lines. */
   readonly beforeTax: number;
-  /** What is named as the price of one piece: with the tax in it or without. */
+  /** What is named as the price of one: with the tax in it or without. */
   readonly price: Amount;
-  /** On all pieces. */
+  /** On all of them. */
   readonly tax: Amount;
-  /** For all pieces, with tax. */
+  /** For all of them, with tax. */
   readonly toPay: number;
   readonly inCash: number;
   readonly deposit: Amount;
@@ -32,7 +32,7 @@ export interface PiecePriceDetails {
 /** Less than this is no time that earns anything by the hour. */
 const FEWEST_HOURS = 0.01;
 
-export function workOutPiecePrice(input: PiecePriceInput): PiecePriceDetails {
+export function workOutProjectPrice(input: ProjectPriceInput): ProjectPriceDetails {
   const work = nearest(times(input.hours, input.hourRate));
   const materials = roundNearest(input.materials, 1);
   const longarm = roundNearest(input.longarm, 1);
@@ -42,9 +42,9 @@ export function workOutPiecePrice(input: PiecePriceInput): PiecePriceDetails {
   const beforeTax = costs + overhead.minor + markup.minor;
   const price = priceOf(input, beforeTax);
   const tax = taxOf(input, price.minor);
-  const all = input.pieces * price.minor;
+  const all = input.alike * price.minor;
   const toPay = input.taxIs === 'included' ? all : all + tax.minor;
-  const kept = (toPay - tax.minor) / input.pieces - materials - longarm - overhead.minor;
+  const kept = (toPay - tax.minor) / input.alike - materials - longarm - overhead.minor;
   return {
     materials,
     longarm,
@@ -63,19 +63,19 @@ export function workOutPiecePrice(input: PiecePriceInput): PiecePriceDetails {
 }
 
 /** Never rounded down, so that it covers what it is made of. */
-function priceOf({ taxIs, taxPercent, priceStep }: PiecePriceInput, beforeTax: number): Amount {
+function priceOf({ taxIs, taxPercent, priceStep }: ProjectPriceInput, beforeTax: number): Amount {
   const exact = taxIs === 'included' ? beforeTax + percentOf(taxPercent, beforeTax) : beforeTax;
   return { exact, minor: roundUpTo(exact, wholeCents(priceStep)) };
 }
 
-function taxOf(input: PiecePriceInput, price: number): Amount {
-  const { taxIs, taxOn, taxHalves, pieces } = input;
+function taxOf(input: ProjectPriceInput, price: number): Amount {
+  const { taxIs, taxOn, taxHalves, alike } = input;
   const taxPercent = sixDecimals(input.taxPercent);
   const taxIn = (sum: number) =>
     taxIs === 'included' ? (sum * taxPercent) / (100 + taxPercent) : percentOf(taxPercent, sum);
   const round = (exact: number) => (taxHalves === 'up' ? roundNearest(exact, 1) : halvesDown(exact));
-  const whole = taxIn(pieces * price);
-  return { exact: whole, minor: taxOn === 'the-whole' ? round(whole) : pieces * round(taxIn(price)) };
+  const whole = taxIn(alike * price);
+  return { exact: whole, minor: taxOn === 'the-whole' ? round(whole) : alike * round(taxIn(price)) };
 }
 
 /** Rates may have parts of a cent; coins and prices have none. */

@@ -2,27 +2,27 @@ import { success } from '#core/result';
 import type { Calculator } from '../calculator';
 import type { Figure, Note, Table } from '../explanation';
 import { moneyQuantity, percentQuantity, wordsQuantity } from '../quantities';
-import { type PiecePriceInput, piecePriceFromProject, piecePriceInput } from './input';
-import { piecePriceSteps, rounded } from './steps';
-import { type PiecePriceDetails, workOutPiecePrice } from './work';
+import { type ProjectPriceInput, projectPriceFromProject, projectPriceInput } from './input';
+import { projectPriceSteps, rounded } from './steps';
+import { type ProjectPriceDetails, workOutProjectPrice } from './work';
 
-/** A price that covers what goes into a piece, with tax and a deposit. */
-export const piecePrice: Calculator<PiecePriceInput, PiecePriceDetails> = {
-  name: 'piece-price',
+/** A price that covers what goes into a project, with tax and a deposit. */
+export const projectPrice: Calculator<ProjectPriceInput, ProjectPriceDetails> = {
+  name: 'project-price',
   version: 1,
-  title: 'Price of a piece',
+  title: 'Price of a project',
   question: 'What price covers materials, quilting and my hours?',
   stageKinds: ['piecing', 'hand-finish'],
   isOccasional: true,
-  input: piecePriceInput,
-  fromProject: piecePriceFromProject,
+  input: projectPriceInput,
+  fromProject: projectPriceFromProject,
   startsFromProject: ['longarm'],
   calculate(input) {
-    const details = workOutPiecePrice(input);
+    const details = workOutProjectPrice(input);
     return success({
       figures: figuresOf(input, details),
       tables: [priceTable(details)],
-      explanation: piecePriceSteps(input, details),
+      explanation: projectPriceSteps(input, details),
       notes: notesOf(input),
       diagram: null,
       details,
@@ -30,24 +30,24 @@ export const piecePrice: Calculator<PiecePriceInput, PiecePriceDetails> = {
   },
 };
 
-function figuresOf(input: PiecePriceInput, details: PiecePriceDetails): readonly Figure[] {
+function figuresOf(input: ProjectPriceInput, details: ProjectPriceDetails): readonly Figure[] {
   const { price, tax, toPay, inCash, deposit, perHour, costs, work } = details;
   const figure = (isShown: boolean, label: string, quantity: Figure['quantity']): readonly Figure[] =>
     isShown ? [{ label, quantity }] : [];
   return [
-    { label: 'Price of one piece', quantity: rounded(price.exact, price.minor) },
+    { label: 'Price of one', quantity: rounded(price.exact, price.minor) },
     ...figure(input.taxPercent > 0, 'Tax', rounded(tax.exact, tax.minor)),
     { label: 'To pay', quantity: moneyQuantity(toPay) },
     ...figure(input.cashStep > 1, 'In cash', rounded(toPay, inCash)),
     ...figure(input.depositPercent > 0, 'Deposit', moneyQuantity(deposit.exact)),
     ...figure(input.depositPercent > 0, 'Left to pay', moneyQuantity(toPay - deposit.minor)),
     { label: 'Your work', quantity: moneyQuantity(work.exact) },
-    { label: 'What goes into one piece', quantity: moneyQuantity(costs) },
+    { label: 'What goes into one', quantity: moneyQuantity(costs) },
     ...figure(perHour !== null, 'An hour earns', moneyQuantity(perHour ?? 0, 'down')),
   ];
 }
 
-function priceTable(details: PiecePriceDetails): Table {
+function priceTable(details: ProjectPriceDetails): Table {
   const { work, overhead, markup, beforeTax } = details;
   const rows = [
     ['Fabric, batting and thread', details.materials],
@@ -58,7 +58,7 @@ function priceTable(details: PiecePriceDetails): Table {
     ['Before tax', beforeTax],
   ] as const;
   return {
-    title: 'What one piece is made of',
+    title: 'What the price is made of',
     columns: ['Line', 'Amount', 'Share'],
     rows: rows.map(([line, amount]) => [
       wordsQuantity(line),
@@ -68,7 +68,7 @@ function priceTable(details: PiecePriceDetails): Table {
   };
 }
 
-function notesOf({ depositPercent, taxPercent }: PiecePriceInput): readonly Note[] {
+function notesOf({ depositPercent, taxPercent }: ProjectPriceInput): readonly Note[] {
   const tip = (says: string): Note => ({ kind: 'tip', says, values: {} });
   return [
     ...(depositPercent > 0

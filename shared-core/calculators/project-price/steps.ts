@@ -1,14 +1,14 @@
 import type { Explanation, Quantity, Step } from '../explanation';
 import { countQuantity, moneyQuantity, numberQuantity, percentQuantity } from '../quantities';
 import { commonPractice, derived, term } from '../working/terms';
-import type { PiecePriceInput } from './input';
-import { type PiecePriceDetails, sixDecimals } from './work';
+import type { ProjectPriceInput } from './input';
+import { type ProjectPriceDetails, sixDecimals } from './work';
 
-export function piecePriceSteps(input: PiecePriceInput, details: PiecePriceDetails): Explanation {
+export function projectPriceSteps(input: ProjectPriceInput, details: ProjectPriceDetails): Explanation {
   return [...costSteps(input, details), ...priceSteps(input, details), ...paySteps(input, details)];
 }
 
-function costSteps(input: PiecePriceInput, details: PiecePriceDetails): readonly Step[] {
+function costSteps(input: ProjectPriceInput, details: ProjectPriceDetails): readonly Step[] {
   const { work, costs, overhead, markup } = details;
   return [
     {
@@ -22,7 +22,7 @@ function costSteps(input: PiecePriceInput, details: PiecePriceDetails): readonly
       rule: derived('Every hour at your rate.'),
     },
     {
-      label: 'What goes into one piece',
+      label: 'What goes into one',
       formula: 'm + q + w',
       terms: [
         term('m', 'fabric, batting and thread', moneyQuantity(details.materials)),
@@ -36,17 +36,17 @@ function costSteps(input: PiecePriceInput, details: PiecePriceDetails): readonly
       label: 'Overhead',
       formula: 'C × o',
       terms: [
-        term('C', 'what goes into one piece', moneyQuantity(costs)),
+        term('C', 'what goes into one', moneyQuantity(costs)),
         term('o', 'overhead', percentQuantity(sixDecimals(input.overheadPercent))),
       ],
       result: moneyQuantity(overhead.exact),
-      rule: commonPractice('A part of the cost stands for what can’t be counted piece by piece.'),
+      rule: commonPractice('A part of the cost stands for what can’t be counted one by one.'),
     },
     {
       label: 'Added on top',
       formula: '(C + v) × a',
       terms: [
-        term('C', 'what goes into one piece', moneyQuantity(costs)),
+        term('C', 'what goes into one', moneyQuantity(costs)),
         term('v', 'overhead', moneyQuantity(overhead.minor)),
         term('a', 'added on top', percentQuantity(sixDecimals(input.markupPercent))),
       ],
@@ -56,13 +56,13 @@ function costSteps(input: PiecePriceInput, details: PiecePriceDetails): readonly
   ];
 }
 
-function priceSteps(input: PiecePriceInput, details: PiecePriceDetails): readonly Step[] {
+function priceSteps(input: ProjectPriceInput, details: ProjectPriceDetails): readonly Step[] {
   const { costs, overhead, markup, beforeTax, price } = details;
   const sum: Step = {
     label: 'Before tax',
     formula: 'C + v + a',
     terms: [
-      term('C', 'what goes into one piece', moneyQuantity(costs)),
+      term('C', 'what goes into one', moneyQuantity(costs)),
       term('v', 'overhead', moneyQuantity(overhead.minor)),
       term('a', 'added on top', moneyQuantity(markup.minor)),
     ],
@@ -72,7 +72,7 @@ function priceSteps(input: PiecePriceInput, details: PiecePriceDetails): readonl
   const net = term('N', 'before tax', moneyQuantity(beforeTax));
   const isIncluded = input.taxIs === 'included';
   const named: Step = {
-    label: 'Price of one piece',
+    label: 'Price of one',
     formula: isIncluded ? 'N × (1 + t), rounded up' : 'N, rounded up',
     terms: isIncluded ? [net, taxTerm(input)] : [net],
     result: rounded(price.exact, price.minor),
@@ -81,15 +81,15 @@ function priceSteps(input: PiecePriceInput, details: PiecePriceDetails): readonl
   return [sum, named];
 }
 
-function paySteps(input: PiecePriceInput, details: PiecePriceDetails): readonly Step[] {
+function paySteps(input: ProjectPriceInput, details: ProjectPriceDetails): readonly Step[] {
   const { price, tax, toPay, deposit } = details;
   const isIncluded = input.taxIs === 'included';
-  const pieces = term('n', 'pieces alike', countQuantity(input.pieces, ['piece', 'pieces']));
-  const one = term('P', 'price of one piece', moneyQuantity(price.minor));
+  const alike = term('n', 'how many alike', countQuantity(input.alike, ['project', 'projects']));
+  const one = term('P', 'price of one', moneyQuantity(price.minor));
   const taxStep: Step = {
     label: 'Tax',
     formula: isIncluded ? 'n × P × t ÷ (1 + t)' : 'n × P × t',
-    terms: [pieces, one, taxTerm(input)],
+    terms: [alike, one, taxTerm(input)],
     result: rounded(tax.exact, tax.minor),
     rule: derived(
       isIncluded ? 'The part of the price that is tax: at 20% a sixth.' : 'A percentage of the price.',
@@ -98,9 +98,9 @@ function paySteps(input: PiecePriceInput, details: PiecePriceDetails): readonly 
   const payStep: Step = {
     label: 'To pay',
     formula: isIncluded ? 'n × P' : 'n × P + t',
-    terms: isIncluded ? [pieces, one] : [pieces, one, term('t', 'tax, rounded', moneyQuantity(tax.minor))],
+    terms: isIncluded ? [alike, one] : [alike, one, term('t', 'tax, rounded', moneyQuantity(tax.minor))],
     result: moneyQuantity(toPay),
-    rule: derived('All pieces, with tax.'),
+    rule: derived('All of them, with tax.'),
   };
   const total = term('T', 'to pay', moneyQuantity(toPay));
   const depositSteps: readonly Step[] =
@@ -131,7 +131,7 @@ function paySteps(input: PiecePriceInput, details: PiecePriceDetails): readonly 
   ];
 }
 
-function cashSteps({ cashStep }: PiecePriceInput, { toPay, inCash }: PiecePriceDetails): readonly Step[] {
+function cashSteps({ cashStep }: ProjectPriceInput, { toPay, inCash }: ProjectPriceDetails): readonly Step[] {
   if (cashStep === 1) return [];
   return [
     {
@@ -144,7 +144,7 @@ function cashSteps({ cashStep }: PiecePriceInput, { toPay, inCash }: PiecePriceD
   ];
 }
 
-function earnedSteps(input: PiecePriceInput, details: PiecePriceDetails): readonly Step[] {
+function earnedSteps(input: ProjectPriceInput, details: ProjectPriceDetails): readonly Step[] {
   const { toPay, tax, costs, work, overhead, perHour } = details;
   if (perHour === null) return [];
   return [
@@ -154,7 +154,7 @@ function earnedSteps(input: PiecePriceInput, details: PiecePriceDetails): readon
       terms: [
         term('T', 'to pay', moneyQuantity(toPay)),
         term('t', 'tax', moneyQuantity(tax.minor)),
-        term('n', 'pieces alike', countQuantity(input.pieces, ['piece', 'pieces'])),
+        term('n', 'how many alike', countQuantity(input.alike, ['project', 'projects'])),
         term('m', 'materials and quilting', moneyQuantity(costs - work.minor)),
         term('v', 'overhead', moneyQuantity(overhead.minor)),
         term('h', 'hours', numberQuantity(sixDecimals(input.hours))),
@@ -165,7 +165,7 @@ function earnedSteps(input: PiecePriceInput, details: PiecePriceDetails): readon
   ];
 }
 
-function taxTerm({ taxPercent }: PiecePriceInput) {
+function taxTerm({ taxPercent }: ProjectPriceInput) {
   return term('t', 'tax', percentQuantity(sixDecimals(taxPercent)));
 }
 

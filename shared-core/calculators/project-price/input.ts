@@ -17,10 +17,10 @@ const taxFields = {
     title: 'The price you name',
     help: 'Added: without tax, which comes on top. Included: with the tax in it.',
   }),
-  taxOn: choiceField(['the-whole', 'each-piece'], {
+  taxOn: choiceField(['the-whole', 'each-one'], {
     title: 'Tax is rounded on',
     isSeldom: true,
-    help: 'The whole order, or each piece by itself. The two may differ by some cents.',
+    help: 'The whole order, or each project by itself. The two may differ by some cents.',
   }),
   taxHalves: choiceField(['up', 'down'], {
     title: 'Half a cent of tax goes',
@@ -29,11 +29,11 @@ const taxFields = {
   }),
 };
 
-export const piecePriceInput = z
+export const projectPriceInput = z
   .object({
     materials: minorField({
       title: 'Fabric, batting and thread',
-      help: 'What it costs to buy all of it again, also what comes from your stash.',
+      help: 'What it costs to buy all of it again, also what comes from your stash. It starts with a sample.',
       minimum: 0,
       maximum: most,
     }),
@@ -45,7 +45,7 @@ export const piecePriceInput = z
     }),
     hours: numberField({
       title: 'Your hours',
-      help: 'All stages together: estimated, or logged.',
+      help: 'All stages together: estimated, or logged. It starts with a sample.',
       unit: 'hours',
       minimum: 0,
       maximum: 10_000,
@@ -63,7 +63,7 @@ export const piecePriceInput = z
       minimum: 0,
       maximum: 500,
     }),
-    pieces: countField({ title: 'Pieces alike', isSeldom: true, minimum: 1, maximum: 1_000 }),
+    alike: countField({ title: 'How many alike', isSeldom: true, minimum: 1, maximum: 1_000 }),
     priceStep: minorField({
       title: 'Round the price up to a whole',
       isSeldom: true,
@@ -86,9 +86,9 @@ export const piecePriceInput = z
     }),
   })
   .readonly();
-export type PiecePriceInput = z.infer<typeof piecePriceInput>;
+export type ProjectPriceInput = z.infer<typeof projectPriceInput>;
 
-export function piecePriceFromProject(measurements: Measurements): PiecePriceInput {
+export function projectPriceFromProject(measurements: Measurements): ProjectPriceInput {
   return {
     materials: 15_000,
     longarm: workOutPrice(longarmPriceInputFromProject(measurements)).quilting.minor,
@@ -96,7 +96,7 @@ export function piecePriceFromProject(measurements: Measurements): PiecePriceInp
     hourRate: measurements.settings.hourRateMinor,
     overheadPercent: 10,
     markupPercent: 0,
-    pieces: 1,
+    alike: 1,
     priceStep: 100,
     taxPercent: 0,
     taxIs: 'added',

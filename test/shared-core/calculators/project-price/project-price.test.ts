@@ -1,15 +1,15 @@
 import fc from 'fast-check';
 import Fraction from 'fraction.js';
 import { describe, expect, it } from 'vitest';
-import type { PiecePriceInput } from '#core/calculators/piece-price/input';
-import { piecePrice } from '#core/calculators/piece-price/piece-price';
-import { workOutPiecePrice } from '#core/calculators/piece-price/work';
+import type { ProjectPriceInput } from '#core/calculators/project-price/input';
+import { projectPrice } from '#core/calculators/project-price/project-price';
+import { workOutProjectPrice } from '#core/calculators/project-price/work';
 import { SAMPLE_MEASUREMENTS } from '#main/command-line/sample-measurements';
 import { answerOf } from '#test/helpers/answer-of';
 
 /** Nothing but materials, to the cent. */
-const plain: PiecePriceInput = {
-  ...piecePrice.fromProject(SAMPLE_MEASUREMENTS),
+const plain: ProjectPriceInput = {
+  ...projectPrice.fromProject(SAMPLE_MEASUREMENTS),
   materials: 0,
   longarm: 0,
   hours: 0,
@@ -17,9 +17,9 @@ const plain: PiecePriceInput = {
   markupPercent: 0,
   priceStep: 1,
 };
-const priced = (change: Partial<PiecePriceInput>) => workOutPiecePrice({ ...plain, ...change });
+const priced = (change: Partial<ProjectPriceInput>) => workOutProjectPrice({ ...plain, ...change });
 /** Pieces whose price, tax included, is this many cents. */
-const named = (price: number, taxPercent: number, change: Partial<PiecePriceInput> = {}) =>
+const named = (price: number, taxPercent: number, change: Partial<ProjectPriceInput> = {}) =>
   priced({
     materials: Math.floor(price / (1 + taxPercent / 100)) - 1,
     priceStep: price,
@@ -43,20 +43,20 @@ describe('tax in print', () => {
   // Derived: nine of 9.99 with 20% in them. By the piece 1.665 is 1.67 each, 15.03; on the whole 14.985 is 14.99, or 14.98 where a half is
   // dropped. Published: NZ19O drops exactly a half; ACF, rounding down alone is not allowed.
   it.each([
-    ['each-piece', 'up', 1_503],
+    ['each-one', 'up', 1_503],
     ['the-whole', 'up', 1_499],
     ['the-whole', 'down', 1_498],
-  ] as const)('in nine pieces of 9.99, on %s with halves %s, is %d cents', (taxOn, taxHalves, tax) => {
-    const nine = named(999, 20, { pieces: 9, taxOn, taxHalves });
+  ] as const)('in nine of 9.99, on %s with halves %s, is %d cents', (taxOn, taxHalves, tax) => {
+    const nine = named(999, 20, { alike: 9, taxOn, taxHalves });
     expect(nine).toMatchObject({ toPay: 8_991, tax: { minor: tax } });
   });
 
   // Published: AUS, the tax is an eleventh of the price. Derived: in three of 3.35 it is 91 cents, or 3 · 30 by the piece.
   it.each([
     ['the-whole', 91],
-    ['each-piece', 90],
-  ] as const)('in three pieces of 3.35 at 10%%, on %s, is %d cents', (taxOn, tax) => {
-    const three = named(335, 10, { pieces: 3, taxOn });
+    ['each-one', 90],
+  ] as const)('in three of 3.35 at 10%%, on %s, is %d cents', (taxOn, tax) => {
+    const three = named(335, 10, { alike: 3, taxOn });
     expect(three.tax.minor).toBe(tax);
     expect(three.tax.exact).toBeCloseTo(1_005 / 11, 9);
   });
@@ -95,7 +95,7 @@ describe('prices in print', () => {
   });
 });
 
-const anyPrice: fc.Arbitrary<PiecePriceInput> = fc
+const anyPrice: fc.Arbitrary<ProjectPriceInput> = fc
   .record({
     materials: fc.nat({ max: 500_000 }),
     longarm: fc.nat({ max: 100_000 }),
@@ -103,15 +103,15 @@ const anyPrice: fc.Arbitrary<PiecePriceInput> = fc
     hourRate: fc.nat({ max: 10_000 }),
     overheadPercent: fc.nat({ max: 100 }),
     markupPercent: fc.nat({ max: 100 }),
-    pieces: fc.integer({ min: 1, max: 20 }),
+    alike: fc.integer({ min: 1, max: 20 }),
     priceStep: fc.constantFrom(1, 5, 100, 500),
     taxPercent: fc.integer({ min: 0, max: 2_500 }).map((hundredths) => hundredths / 100),
     taxIs: fc.constantFrom('added', 'included'),
-    taxOn: fc.constantFrom('the-whole', 'each-piece'),
+    taxOn: fc.constantFrom('the-whole', 'each-one'),
     taxHalves: fc.constantFrom('up', 'down'),
     cashStep: fc.constantFrom(1, 5, 10),
     depositPercent: fc.nat({ max: 100 }),
-  } satisfies { [Field in keyof PiecePriceInput]: fc.Arbitrary<PiecePriceInput[Field]> })
+  } satisfies { [Field in keyof ProjectPriceInput]: fc.Arbitrary<ProjectPriceInput[Field]> })
   .map((input) => input);
 /** As a bill is done by hand: each line to the nearest cent, halves up. */
 const cents = (exact: Fraction) => exact.add(1, 2).floor().valueOf();
@@ -120,7 +120,7 @@ describe('any price', () => {
   it('agrees with exact fractions, line by line', () => {
     fc.assert(
       fc.property(anyPrice, (input) => {
-        const details = workOutPiecePrice(input);
+        const details = workOutProjectPrice(input);
         const work = cents(new Fraction(input.hours).mul(input.hourRate));
         const costs = input.materials + input.longarm + work;
         const overhead = cents(new Fraction(costs).mul(input.overheadPercent, 100));
@@ -132,7 +132,7 @@ describe('any price', () => {
         const price = exact.div(input.priceStep).ceil().mul(input.priceStep).valueOf();
         expect(details.price.minor).toBe(price);
         const share = input.taxIs === 'included' ? tax.div(tax.add(1)) : tax;
-        expect(details.tax.exact).toBeCloseTo(share.mul(price).mul(input.pieces).valueOf(), 4);
+        expect(details.tax.exact).toBeCloseTo(share.mul(price).mul(input.alike).valueOf(), 4);
       }),
     );
   });
@@ -140,15 +140,15 @@ describe('any price', () => {
   it('covers what goes into it, and its parts add up', () => {
     fc.assert(
       fc.property(anyPrice, (input) => {
-        const { beforeTax, price, tax, toPay, inCash, deposit, perHour } = workOutPiecePrice(input);
+        const { beforeTax, price, tax, toPay, inCash, deposit, perHour } = workOutProjectPrice(input);
         // Tax that is rounded by the piece may be half a cent off on each.
         const left = toPay - tax.minor;
-        expect(left).toBeGreaterThanOrEqual(input.pieces * beforeTax - input.pieces);
+        expect(left).toBeGreaterThanOrEqual(input.alike * beforeTax - input.alike);
         expect(price.minor % input.priceStep).toBe(0);
-        expect(Math.abs(tax.minor - tax.exact)).toBeLessThanOrEqual(input.pieces / 2 + 1e-6);
+        expect(Math.abs(tax.minor - tax.exact)).toBeLessThanOrEqual(input.alike / 2 + 1e-6);
         expect(Math.abs(inCash - toPay)).toBeLessThanOrEqual(input.cashStep / 2);
         expect(deposit.minor).toBeLessThanOrEqual(toPay);
-        if (input.pieces === 1) expect(perHour).toBeGreaterThanOrEqual(input.hourRate - 2 / input.hours);
+        if (input.alike === 1) expect(perHour).toBeGreaterThanOrEqual(input.hourRate - 2 / input.hours);
       }),
     );
   });
@@ -160,16 +160,16 @@ describe('any price', () => {
         fc.constantFrom('materials', 'longarm', 'hours', 'hourRate', 'overheadPercent', 'markupPercent'),
         fc.nat({ max: 500 }),
         (input, field, more) => {
-          const raised = workOutPiecePrice({ ...input, [field]: input[field] + more });
-          expect(raised.toPay).toBeGreaterThanOrEqual(workOutPiecePrice(input).toPay);
+          const raised = workOutProjectPrice({ ...input, [field]: input[field] + more });
+          expect(raised.toPay).toBeGreaterThanOrEqual(workOutProjectPrice(input).toPay);
         },
       ),
     );
   });
 
   it('shows tax, cash and deposit where there are some, and no hour where none is worked', () => {
-    const labels = (change: Partial<PiecePriceInput>) =>
-      answerOf(piecePrice, { ...plain, ...change }).figures.map(({ label }) => label);
+    const labels = (change: Partial<ProjectPriceInput>) =>
+      answerOf(projectPrice, { ...plain, ...change }).figures.map(({ label }) => label);
     expect(labels({})).not.toEqual(expect.arrayContaining(['Tax', 'In cash', 'Deposit', 'An hour earns']));
     const all = labels({ taxPercent: 7, cashStep: 5, depositPercent: 10, hours: 2 });
     expect(all).toEqual(
