@@ -57,6 +57,8 @@ export interface FromCut<Sizes> {
  */
 export interface PatchUnit<Sizes extends { readonly unit: string } = { readonly unit: string }> {
   readonly kind: Sizes['unit'];
+  /** The fabrics it is cut from: what each is for, to follow “for”. */
+  readonly fabrics: Readonly<Partial<Record<FabricRole, string>>>;
   /** If the sizes are cut sizes: what they are the sizes of. */
   readonly cutMeans: string;
   /** From finished sizes. */

@@ -10,7 +10,7 @@ import {
   yardageStepField,
   yardageStepOfSettings,
 } from '#core/calculators/shared-fields';
-import { unitSizesField } from '../patch-units';
+import { unitWithFabricsField } from './unit-fabrics';
 
 export const roundingField = choiceField(['customary', 'exact'], {
   title: 'Add-ons',
@@ -21,7 +21,7 @@ export const roundingField = choiceField(['customary', 'exact'], {
 
 export const patchSizeInput = z
   .object({
-    unit: unitSizesField.meta({ title: 'Patch or unit' }),
+    unit: unitWithFabricsField.meta({ title: 'Patch or unit' }),
     sizesAre: choiceField(['finished', 'cut'], {
       title: 'The sizes above are',
       help: 'Finished: you get the cut sizes. Cut: you have a precut or an odd square, and get its finished size.',
@@ -46,7 +46,7 @@ export type PatchSizeInput = z.infer<typeof patchSizeInput>;
 export function patchSizeFromProject({ settings }: Measurements): PatchSizeInput {
   const isInch = settings.unitSystem === 'inch';
   return {
-    unit: { unit: 'square', side: isInch ? lengthFromInches(3) : lengthFromMillimeters(75) },
+    unit: { unit: 'square', side: isInch ? lengthFromInches(3) : lengthFromMillimeters(75), firstFabric: '' },
     sizesAre: 'finished',
     count: 1,
     seamAllowance: settings.seamAllowance,

@@ -20,7 +20,8 @@ import { patchSizeDiagram } from './diagram';
 import { patchSizeFromProject, patchSizeInput, type PatchSizeInput } from './input';
 import { patchSizeNotes } from './notes';
 import { patchSizeSteps } from './steps';
-import { FABRIC_WORDS, isFromFabric, patchLetter, type PatchSizeWork, workOutPatches } from './work';
+import { asCommon, fabricOfRole } from './unit-fabrics';
+import { isFromFabric, patchLetter, type PatchSizeWork, workOutPatches } from './work';
 
 export interface PatchSizeDetails {
   /** In 1/320 mm, not rounded, as are all plain numbers of length here. */
@@ -79,7 +80,7 @@ function detailsOf({ input, plan, sized, needed, cuts }: PatchSizeWork): PatchSi
     finishedLength: plan.length,
     patches: sized.filter(isFromFabric).map((one) => ({
       name: one.patch.name,
-      fabric: FABRIC_WORDS[one.patch.role],
+      fabric: fabricOfRole(input.unit, one.patch.role),
       acrossExact: one.across.exact,
       alongExact: one.along.exact,
       across: one.across.rounded,
@@ -101,7 +102,7 @@ function figuresOf(work: PatchSizeWork, fabricLengths: readonly FabricLength[]):
   const finished = finishedFigure(work);
   const bought = fabricLengths.map(({ fabric, length: exact }): Figure => {
     const quantity = yardageUp(exact, input.yardageStep);
-    return { label: `Fabric, ${fabric.toLowerCase()}`, quantity };
+    return { label: `Fabric, ${asCommon(fabric)}`, quantity };
   });
   const cuts: Figure = {
     label: 'Rotary cuts, one layer at a time',
@@ -159,7 +160,7 @@ function patchTable({ input, sized, drawn }: PatchSizeWork): Table {
       .map((one) => [
         wordsQuantity(patchLetter(drawn.indexOf(one))),
         wordsQuantity(one.patch.name),
-        wordsQuantity(FABRIC_WORDS[one.patch.role]),
+        wordsQuantity(fabricOfRole(input.unit, one.patch.role)),
         one.across,
         one.along,
         countQuantity(one.count, ['', '']),

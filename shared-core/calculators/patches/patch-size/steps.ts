@@ -11,6 +11,7 @@ import { fabricSteps, stripSteps } from '../fabric-steps';
 import type { CutEdge } from '../cut-edge';
 import type { SizedPatch } from '../cut-sizes';
 import { patchesPerStrip } from '../fill-strips';
+import { asCommon } from './unit-fabrics';
 import { isFromFabric, type PatchSizeWork } from './work';
 import { patchUnits } from '../patch-units';
 
@@ -33,11 +34,6 @@ export function patchSizeSteps(work: PatchSizeWork): Explanation {
     ...stripSteps(work.needed.strips, asCommon),
     ...fabricSteps(work.needed.strips, work.input.yardageStep, asCommon),
   ];
-}
-
-/** `First fabric` within a sentence. */
-function asCommon(fabric: string): string {
-  return fabric.toLowerCase();
 }
 
 function reverseStep({ fromCut, input }: PatchSizeWork): Explanation {

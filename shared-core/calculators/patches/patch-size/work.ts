@@ -6,8 +6,9 @@ import { givenLength, lengthUp } from '#core/calculators/quantities';
 import { fabricNeeded, type FabricNeeded, type ShortFabric, type PatchDemand } from '../fabric-needed';
 import { type CutChoice, type SizedPatch, sizedPatch } from '../cut-sizes';
 import type { PatchSizeInput } from './input';
-import type { FabricRole, FromCut, UnitPlan } from '../patch-unit';
+import type { FromCut, UnitPlan } from '../patch-unit';
 import { patchUnits, planUnit, type UnitSizes } from '../patch-units';
+import { fabricOfRole, type UnitWithFabrics } from './unit-fabrics';
 
 /** The values behind the figures, tables, steps, notes and drawing. */
 export interface PatchSizeWork {
@@ -24,12 +25,6 @@ export interface PatchSizeWork {
   readonly cuts: number;
 }
 
-export const FABRIC_WORDS: Readonly<Record<FabricRole, string>> = {
-  first: 'First fabric',
-  second: 'Second fabric',
-  third: 'Third fabric',
-};
-
 export function workOutPatches(input: PatchSizeInput): Result<PatchSizeWork, Refusal> {
   const { unit, seamAllowance } = input;
   const fromCut = input.sizesAre === 'cut' ? patchUnits[unit.unit].fromCut(unit, seamAllowance) : null;
@@ -40,7 +35,11 @@ export function workOutPatches(input: PatchSizeInput): Result<PatchSizeWork, Ref
   const choice = fromCut === null ? input : choiceForCut(input);
   const sized = plan.patches.map((patch) => sizedPatch(patch, input.count, choice));
   const fromFabric = sized.filter(isFromFabric);
-  const needed = fabricNeeded(fromFabric.map(demandOf), input.fabricWidth, seamAllowance);
+  const needed = fabricNeeded(
+    fromFabric.map((one) => demandOf(one, unit)),
+    input.fabricWidth,
+    seamAllowance,
+  );
   if (!needed.ok) return failure(fabricRefusal(needed.error, input.fabricWidth));
   const cuts = cutsOf(fromFabric, needed.value);
   const drawn = distinctPatches(fromFabric).slice(0, MOST_DRAWN);
@@ -73,9 +72,9 @@ export function isFromFabric({ patch }: SizedPatch): boolean {
   return patch.source !== 'sewn';
 }
 
-function demandOf({ patch, across, strip }: SizedPatch): PatchDemand {
+function demandOf({ patch, across, strip }: SizedPatch, unit: UnitWithFabrics): PatchDemand {
   return {
-    fabric: FABRIC_WORDS[patch.role],
+    fabric: fabricOfRole(unit, patch.role),
     name: patch.name,
     stripWidth: across.rounded,
     along: strip,

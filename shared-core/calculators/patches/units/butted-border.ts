@@ -31,6 +31,7 @@ type Sizes = Computed<z.infer<typeof buttedBorderSizes>>;
 
 export const buttedBorder: PatchUnit<Sizes> = {
   kind: 'butted-border',
+  fabrics: { second: 'the border', third: 'the cornerstones' },
   cutMeans: 'the top and the border strips, with their seam allowance',
   plan: (sizes, seam) => {
     const [width, length] = [sizes.topWidth + 2 * sizes.border, sizes.topLength + 2 * sizes.border];

@@ -25,6 +25,7 @@ export function cornerSettingEdge(block: number, seam: number): CutEdge {
 
 export const cornerSettingTriangles: PatchUnit<Computed<z.infer<typeof cornerSettingTriangleSizes>>> = {
   kind: 'corner-setting-triangles',
+  fabrics: { first: 'the triangles' },
   cutMeans: 'the square that is cut into two',
   plan: ({ block }, seam) => {
     const leg = block / Math.SQRT2;

@@ -26,6 +26,11 @@ type Sizes = Computed<z.infer<typeof courthouseStepsSizes>>;
 
 export const courthouseSteps: PatchUnit<Sizes> = {
   kind: 'courthouse-steps',
+  fabrics: {
+    first: 'the center',
+    second: 'the strips at the top and bottom',
+    third: 'the strips at the sides',
+  },
   cutMeans: 'the center',
   plan: (sizes, seam) => {
     const { center, firstStrip, secondStrip, rounds } = sizes;

@@ -26,6 +26,7 @@ const SLANT_WRITTEN: Readonly<Record<Angle, string>> = { '60': '4s/√3', '45': 
 
 export const diamond: PatchUnit<Computed<z.infer<typeof diamondSizes>>> = {
   kind: 'diamond',
+  fabrics: { first: 'the diamonds' },
   cutMeans: 'the strip',
   plan: ({ side, angle }, seam) => {
     const [reach, height] = [side * COSINE[angle], side * SINE[angle]];

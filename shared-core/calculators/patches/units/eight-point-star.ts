@@ -25,6 +25,7 @@ export const eightPointStarSizes = unitSizes(
 
 export const eightPointStar: PatchUnit<Computed<z.infer<typeof eightPointStarSizes>>> = {
   kind: 'eight-point-star',
+  fabrics: { first: 'the star', second: 'the background' },
   cutMeans: 'the strip the diamonds are cut from',
   plan: ({ side }, seam) => ({
     width: side,

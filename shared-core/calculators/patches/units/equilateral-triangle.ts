@@ -15,6 +15,7 @@ export const equilateralTriangleSizes = unitSizes(
 
 export const equilateralTriangle: PatchUnit<Computed<z.infer<typeof equilateralTriangleSizes>>> = {
   kind: 'equilateral-triangle',
+  fabrics: { first: 'the triangles' },
   cutMeans: 'the strip',
   plan: ({ side }, seam) => {
     const term = edgeTerm('F', 'finished side', side);

@@ -24,6 +24,7 @@ type Sizes = Computed<z.infer<typeof flyingGeeseSizes>>;
 
 export const flyingGeese: PatchUnit<Sizes> = {
   kind: 'flying-geese',
+  fabrics: { first: 'the geese', second: 'the background' },
   cutMeans: 'the large square (stitch and flip: the short side of the rectangle)',
   plan: ({ height, method }, seam) => {
     const width = 2 * height;

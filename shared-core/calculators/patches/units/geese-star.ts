@@ -14,6 +14,7 @@ export const geeseStarSizes = unitSizes(
 
 export const geeseStar: PatchUnit<Computed<z.infer<typeof geeseStarSizes>>> = {
   kind: 'geese-star',
+  fabrics: { first: 'the background', second: 'the points', third: 'the center' },
   cutMeans: 'the center square',
   plan: ({ side }, seam) => {
     const [part, half, far] = [side / 4, side / 2, (3 * side) / 4];

@@ -15,6 +15,7 @@ export const halfHexagonSizes = unitSizes(
 
 export const halfHexagon: PatchUnit<Computed<z.infer<typeof halfHexagonSizes>>> = {
   kind: 'half-hexagon',
+  fabrics: { first: 'the half hexagons' },
   cutMeans: 'the strip',
   plan: ({ side }, seam) => {
     const term = edgeTerm('F', 'finished short side', side);

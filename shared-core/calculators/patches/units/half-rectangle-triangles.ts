@@ -15,6 +15,7 @@ type Sizes = Computed<z.infer<typeof halfRectangleTriangleSizes>>;
 
 export const halfRectangleTriangles: PatchUnit<Sizes> = {
   kind: 'half-rectangle-triangles',
+  fabrics: { first: 'one half', second: 'the other half' },
   cutMeans: 'the width of the rectangles that are cut on the diagonal',
   plan: ({ width, length }, seam) => ({
     width,

@@ -32,6 +32,7 @@ type Sizes = Computed<z.infer<typeof halfSquareTriangleSizes>>;
 
 export const halfSquareTriangles: PatchUnit<Sizes> = {
   kind: 'half-square-triangles',
+  fabrics: { first: 'one half', second: 'the other half' },
   cutMeans: 'the squares that are sewn together',
   plan: ({ side, atATime }, seam) => {
     const { edge, shape, makes } = squaresFor(atATime, edgeTerm('F', 'finished side', side), seam);

@@ -15,6 +15,7 @@ export const hexagonSizes = unitSizes(
 
 export const hexagon: PatchUnit<Computed<z.infer<typeof hexagonSizes>>> = {
   kind: 'hexagon',
+  fabrics: { first: 'the hexagons' },
   cutMeans: 'the strip, which is the width from side to side',
   plan: ({ side }, seam) => {
     const term = edgeTerm('F', 'finished side', side);

@@ -16,6 +16,7 @@ export const hourglassStarSizes = unitSizes(
 
 export const hourglassStar: PatchUnit<Computed<z.infer<typeof hourglassStarSizes>>> = {
   kind: 'hourglass-star',
+  fabrics: { first: 'the background', second: 'the points', third: 'the center' },
   cutMeans: 'the center square',
   plan: ({ side }, seam) => {
     const [third, far, middle] = [side / 3, (2 * side) / 3, side / 6];

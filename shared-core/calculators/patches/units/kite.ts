@@ -21,6 +21,7 @@ type Sizes = Computed<z.infer<typeof kiteSizes>>;
 
 export const kite: PatchUnit<Sizes> = {
   kind: 'kite',
+  fabrics: { first: 'the kites' },
   cutMeans: 'the strip',
   plan: ({ longSide, round }, seam) => {
     const half = halfAngle(round);

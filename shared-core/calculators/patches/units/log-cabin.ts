@@ -26,6 +26,11 @@ type Sizes = Computed<z.infer<typeof logCabinSizes>>;
 
 export const logCabin: PatchUnit<Sizes> = {
   kind: 'log-cabin',
+  fabrics: {
+    first: 'the center',
+    second: 'the first two strips of every round',
+    third: 'the last two strips of every round',
+  },
   cutMeans: 'the center',
   plan: (sizes, seam) => {
     const logs = logsOf(sizes);

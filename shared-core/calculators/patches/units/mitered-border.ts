@@ -19,6 +19,7 @@ export const miteredBorderSizes = unitSizes(
 
 export const miteredBorder: PatchUnit<Computed<z.infer<typeof miteredBorderSizes>>> = {
   kind: 'mitered-border',
+  fabrics: { second: 'the border' },
   cutMeans: 'the top and the border strips, with their seam allowance',
   plan: ({ topWidth, topLength, border }, seam) => {
     const [width, length] = [topWidth + 2 * border, topLength + 2 * border];

@@ -21,6 +21,7 @@ export const octagonCornerSizes = unitSizes(
 
 export const octagonCorners: PatchUnit<Computed<z.infer<typeof octagonCornerSizes>>> = {
   kind: 'octagon-corners',
+  fabrics: { first: 'the large square', second: 'the corners' },
   cutMeans: 'the large square',
   plan: ({ side, corner }, seam) => {
     const leg = corner === 'thirds' ? side / 3 : side / (2 + Math.SQRT2);

@@ -31,6 +31,7 @@ type Sizes = Computed<z.infer<typeof onPointSetSizes>>;
 
 export const onPointSet: PatchUnit<Sizes> = {
   kind: 'on-point-set',
+  fabrics: { second: 'the squares and triangles around the blocks' },
   cutMeans: 'the blocks, with their seam allowance',
   plan: (sizes, seam) => {
     const diagonal = sizes.block * Math.SQRT2;

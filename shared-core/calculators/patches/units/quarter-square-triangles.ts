@@ -14,6 +14,7 @@ export const quarterSquareTriangleSizes = unitSizes(
 
 export const quarterSquareTriangles: PatchUnit<Computed<z.infer<typeof quarterSquareTriangleSizes>>> = {
   kind: 'quarter-square-triangles',
+  fabrics: { first: 'two of the triangles', second: 'the other two triangles' },
   cutMeans: 'the squares that are sewn together',
   plan: ({ side }, seam) => {
     const longSide = edgeTerm('F', 'finished side', side);

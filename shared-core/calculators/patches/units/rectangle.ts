@@ -13,6 +13,7 @@ export const rectangleSizes = unitSizes(
 
 export const rectangle: PatchUnit<Computed<z.infer<typeof rectangleSizes>>> = {
   kind: 'rectangle',
+  fabrics: { first: 'the rectangles' },
   cutMeans: 'the width of the rectangle',
   plan: ({ width, length }, seam) => {
     const outline = rectangleAt(0, 0, width, length);

@@ -38,6 +38,7 @@ type Sizes = Computed<z.infer<typeof sashingSizes>>;
 
 export const sashing: PatchUnit<Sizes> = {
   kind: 'sashing',
+  fabrics: { second: 'the sashing', third: 'the cornerstones' },
   cutMeans: 'the blocks, with their seam allowance, and the strips',
   plan: (sizes, seam) => {
     const outside = sizes.outside ? 2 : 0;

@@ -27,6 +27,7 @@ export const SETTING_TRIANGLES_TIP =
 
 export const sideSettingTriangles: PatchUnit<Computed<z.infer<typeof sideSettingTriangleSizes>>> = {
   kind: 'side-setting-triangles',
+  fabrics: { first: 'the triangles' },
   cutMeans: 'the square that is cut into four',
   plan: ({ block }, seam) => {
     const width = block * Math.SQRT2;

@@ -14,6 +14,7 @@ export const squareInASquareSizes = unitSizes(
 
 export const squareInASquare: PatchUnit<Computed<z.infer<typeof squareInASquareSizes>>> = {
   kind: 'square-in-a-square',
+  fabrics: { first: 'the center', second: 'the corners' },
   cutMeans: 'the center square',
   plan: ({ side }, seam) => {
     const half = side / 2;

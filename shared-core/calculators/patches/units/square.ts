@@ -14,6 +14,7 @@ export const squareSizes = unitSizes(
 
 export const square: PatchUnit<Computed<z.infer<typeof squareSizes>>> = {
   kind: 'square',
+  fabrics: { first: 'the squares' },
   cutMeans: 'the square',
   plan: ({ side }, seam) => {
     const edge = plainEdge(edgeTerm('F', 'finished side', side), seam);

@@ -177,6 +177,9 @@ describe('a form drawn from a schema', () => {
       firstStrip: lengthFromInches(1),
       secondStrip: lengthFromInches(1),
       rounds: 4,
+      firstFabric: '',
+      secondFabric: '',
+      thirdFabric: '',
     });
     const rectangle = startingVariant('unit', variantOf('rectangle'), {
       width: lengthFromInches(5),
