@@ -6,12 +6,19 @@ import { FARTHEST_DAY, type ProjectChance } from './schedule';
 import type { WorkshopLoad } from './workshop-load';
 
 export const FUTURES = 2_000;
+/** Steps worked in all futures together: with more steps there are fewer futures, so that no booking waits for them. */
+const STEPS_SAMPLED = 300_000;
+const FEWEST_FUTURES = 200;
 const NEARLY_SURE = 0.9;
 /** Any number does; the same one gives the same answer for the same workshop. */
 const SEED = 20_320;
 
 /** The chances of every project, from the same sampled futures of the whole workshop. */
-export function chancesOf(load: WorkshopLoad, spreadOf: SpreadOf, count = FUTURES): readonly ProjectChance[] {
+export function chancesOf(
+  load: WorkshopLoad,
+  spreadOf: SpreadOf,
+  count = futuresFor(load),
+): readonly ProjectChance[] {
   const futures = sampleFutures(load, spreadOf, { count, random: seededRandom(SEED) });
   return load.projects.map(({ id, dueOn, steps }, project): ProjectChance => {
     const own = futures[project]!;
@@ -25,6 +32,11 @@ export function chancesOf(load: WorkshopLoad, spreadOf: SpreadOf, count = FUTURE
       isLearned: spreads.every(({ isLearned }) => isLearned),
     };
   });
+}
+
+function futuresFor({ projects }: WorkshopLoad): number {
+  const steps = projects.reduce((sum, project) => sum + project.steps.length, 1);
+  return Math.min(FUTURES, Math.max(FEWEST_FUTURES, Math.floor(STEPS_SAMPLED / steps)));
 }
 
 function dateOf({ today }: WorkshopLoad, day: number): CalendarDate | null {

@@ -10,7 +10,7 @@ import { sampleChains } from '#core/planner/sample-chains';
 import type { LoadStep, ProjectLoad, WorkshopLoad } from '#core/planner/workshop-load';
 import { addDays, calendarDate, daysBetween } from '#core/units/calendar-date';
 import { seededRandom } from '#core/units/seeded-random';
-import { smallWorkshop } from '#test/helpers/random-workshops';
+import { largeWorkshop, smallWorkshop } from '#test/helpers/random-workshops';
 
 const TODAY = calendarDate('2027-09-13');
 const wait = (id: string, days: number): LoadStep => ({ kind: 'wait', id, days });
@@ -221,6 +221,14 @@ describe('the doubt', () => {
     const [chance] = chancesOf(load, overdue);
     expect(chance).toMatchObject({ inTime: 0 });
     expect(chance!.nearlySureBy! > TODAY).toBe(true);
+  });
+
+  it('of many projects comes from fewer futures, so that nobody waits for it', () => {
+    const load = largeWorkshop(400, 1);
+    for (const { inTime } of chancesOf(load, always)) {
+      const cases = (inTime ?? 0) * 200;
+      expect(cases).toBeCloseTo(Math.round(cases), 9);
+    }
   });
 
   it('is the same for the same workshop', () => {
