@@ -55,7 +55,7 @@ describe('fabrics suggested for a top', () => {
         if (first === undefined) expect(best).toBe(-Infinity);
         else expect(first.score).toBeCloseTo(best, 9);
       }),
-      { numRuns: 60 },
+      { numRuns: 30 },
     );
   });
 
@@ -67,7 +67,7 @@ describe('fabrics suggested for a top', () => {
         const written = ({ choice }: { readonly choice: Choice }) => choice.join();
         expect(found.map(written).toSorted()).toEqual(all.map(written).toSorted());
       }),
-      { numRuns: 40 },
+      { numRuns: 20 },
     );
   });
 
@@ -96,7 +96,7 @@ describe('fabrics suggested for a top', () => {
           });
         }
       }),
-      { numRuns: 30 },
+      { numRuns: 15 },
     );
   });
 
