@@ -41,6 +41,7 @@ const MAY_NEED_LESS: readonly (readonly [calculator: string, field: string, why:
   ['hanging-sleeve', 'outline.length', 'an oval that is longer is narrower just below its top'],
   ['hanging-sleeve', 'sideGap', 'the sleeve ends farther from the sides'],
   ['hanging-sleeve', 'sleeves', 'two sleeves leave a gap between them'],
+  ['quilting-thread', 'spacing', 'lines farther apart are fewer'],
   ['hand-finish', 'seam', 'the stitching lies farther inside the edge'],
 ];
 
