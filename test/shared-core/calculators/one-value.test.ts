@@ -51,6 +51,18 @@ function expectOneValue(calculator: Calculator, input: object): void {
   if ('needs' in calculator) expect(cutsWithoutAnswer(whole)).toEqual([]);
 }
 
+/**
+ * Two parts of one unit in one fabric: equal patches of both are cut as one, and their number is a sum that the answer does not
+ * print. The tests of the unit's fabrics hold that sum.
+ */
+function namesOneFabricTwice(input: object): boolean {
+  if (!('unit' in input) || typeof input.unit !== 'object' || input.unit === null) return false;
+  const names = Object.entries(input.unit).flatMap(([field, name]) =>
+    field.endsWith('Fabric') && name !== '' ? [String(name).trim()] : [],
+  );
+  return new Set(names).size < names.length;
+}
+
 describe.each(calculators.map((calculator) => [calculator.name, calculator] as const))(
   'figures, working, tables, shopping list and cutting list of %s',
   (_name, calculator) => {
@@ -67,7 +79,7 @@ describe.each(calculators.map((calculator) => [calculator.name, calculator] as c
       fc.assert(
         fc.property(anyInputOf(calculator.input), (raw) => {
           const input = calculator.input.safeParse(raw);
-          if (input.success) expectOneValue(calculator, input.data);
+          if (input.success && !namesOneFabricTwice(input.data)) expectOneValue(calculator, input.data);
         }),
         { numRuns: 100 },
       );
